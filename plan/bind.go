@@ -1,0 +1,165 @@
+package plan
+
+import (
+	"fmt"
+	"reflect"
+
+	"vivary/schema"
+)
+
+// binding joins one block type of the schema to the Go struct that holds it. The
+// schema says which attributes there are; the struct's tags say where they go.
+type binding struct {
+	block *schema.Block
+	attrs map[string]*attrBinding
+	inner map[string]*blockBinding
+	order []*attrBinding
+}
+
+type attrBinding struct {
+	attr  *schema.Attr
+	field []int
+}
+
+type blockBinding struct {
+	binding *binding
+	field   []int
+	list    bool         // a slice of pointers, one a label
+	elem    reflect.Type // the struct
+}
+
+// bindings by struct type; made once, before anything is read.
+var bindings = map[reflect.Type]*binding{}
+
+func init() {
+	for _, b := range []struct {
+		holder any
+		block  *schema.Block
+	}{
+		{About{}, schema.Collection}, {Room{}, schema.Room}, {Keeper{}, schema.Keeper},
+		{Round{}, schema.Round}, {Away{}, schema.Away}, {Calendar{}, schema.Calendar},
+		{Enclosure{}, schema.Enclosure}, {Template{}, schema.Template},
+		{SpeciesSheet{}, schema.Species}, {FeederSheet{}, schema.Feeder}, {Source{}, schema.Source},
+	} {
+		if _, err := bind(reflect.TypeOf(b.holder), b.block); err != nil {
+			panic(err) // the schema and the structs of this package disagree
+		}
+	}
+}
+
+func bind(t reflect.Type, block *schema.Block) (*binding, error) {
+	b := &binding{block: block, attrs: map[string]*attrBinding{}, inner: map[string]*blockBinding{}}
+	for _, f := range reflect.VisibleFields(t) {
+		name := f.Tag.Get("care")
+		if name == "" {
+			continue
+		}
+		if a := block.Attr(name); a != nil && !isBlockField(f.Type) {
+			ab := &attrBinding{a, f.Index}
+			b.attrs[name] = ab
+			b.order = append(b.order, ab)
+			continue
+		}
+		inner := block.Block(name)
+		if inner == nil {
+			return nil, fmt.Errorf("plan: %s has %q, which block %s has not", t, name, block.Name)
+		}
+		elem, list := f.Type, false
+		if elem.Kind() == reflect.Slice {
+			elem, list = elem.Elem(), true
+		}
+		elem = elem.Elem()
+		ib, err := bind(elem, inner)
+		if err != nil {
+			return nil, err
+		}
+		b.inner[name] = &blockBinding{ib, f.Index, list, elem}
+	}
+	for _, a := range block.Attrs {
+		if b.attrs[a.Name] == nil {
+			return nil, fmt.Errorf("plan: %s has no place for %s of block %s", t, a.Name, block.Name)
+		}
+	}
+	for _, c := range block.Blocks {
+		if b.inner[c.Name] == nil {
+			return nil, fmt.Errorf("plan: %s has no place for block %s of %s", t, c.Name, block.Name)
+		}
+	}
+	bindings[t] = b
+	return b, nil
+}
+
+func isBlockField(t reflect.Type) bool {
+	if t.Kind() == reflect.Slice {
+		t = t.Elem()
+	}
+	return t.Kind() == reflect.Pointer
+}
+
+// merge copies into dst what src says and dst does not: attributes, and inner
+// blocks, those of the same name attribute by attribute. It never changes src;
+// what both share is only read from then on.
+func merge(dst, src reflect.Value) {
+	b := bindings[dst.Type()]
+	sb := bindings[src.Type()]
+	for _, a := range b.order {
+		from := sb.attrs[a.attr.Name]
+		if from == nil {
+			continue
+		}
+		to := dst.FieldByIndex(a.field)
+		if !written(to) {
+			to.Set(src.FieldByIndex(from.field))
+		}
+	}
+	for name, ib := range b.inner {
+		from := sb.inner[name]
+		if from == nil {
+			continue
+		}
+		to, have := dst.FieldByIndex(ib.field), src.FieldByIndex(from.field)
+		if !ib.list {
+			switch {
+			case have.IsNil():
+			case to.IsNil():
+				to.Set(have)
+			default:
+				merge(to.Elem(), have.Elem())
+			}
+			continue
+		}
+		var added []reflect.Value
+		for i := 0; i < have.Len(); i++ {
+			item, twin := have.Index(i), reflect.Value{}
+			for j := 0; j < to.Len(); j++ {
+				if headOf(to.Index(j)).Name.V == headOf(item).Name.V {
+					twin = to.Index(j)
+				}
+			}
+			if twin.IsValid() {
+				merge(twin.Elem(), item.Elem())
+			} else {
+				added = append(added, item)
+			}
+		}
+		to.Set(reflect.Append(to, added...))
+	}
+}
+
+func headOf(v reflect.Value) *Head { return v.Interface().(interface{ head() *Head }).head() }
+
+// written reports whether an attribute's field holds a written value.
+func written(v reflect.Value) bool {
+	if v.Kind() == reflect.Slice {
+		return v.Len() > 0
+	}
+	return v.Addr().Interface().(interface{ Set() bool }).Set()
+}
+
+// tried reports whether an attribute was written, even if it could not be read.
+func tried(v reflect.Value) bool {
+	if v.Kind() == reflect.Slice {
+		return v.Len() > 0
+	}
+	return v.Addr().Interface().(interface{ tried() bool }).tried()
+}

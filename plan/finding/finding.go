@@ -1,0 +1,174 @@
+// Package finding is the one form in which vivary says that something is wrong:
+// data with a rule, a place and a remedy. How it is printed stands in the files
+// beside this one; who finds what is the business of other packages.
+package finding
+
+import (
+	"sort"
+	"strings"
+
+	"vivary/plan/source"
+)
+
+// Severity says how bad a finding is. Higher is worse.
+type Severity uint8
+
+const (
+	// Advice is worth knowing.
+	Advice Severity = iota
+	// Caution should be looked at; the plan is built.
+	Caution
+	// Error cannot be understood or met; the plan is refused.
+	Error
+	// Danger harms an animal or a person; the plan is refused.
+	Danger
+)
+
+var severityNames = [...]string{"advice", "caution", "error", "danger"}
+
+// String returns the word that is printed.
+func (s Severity) String() string { return severityNames[s] }
+
+// Refuses reports whether a finding of this severity keeps a plan from being built.
+func (s Severity) Refuses() bool { return s >= Error }
+
+// Rule is one thing that can be found, with what there is to say about it. Rules
+// are listed in registries; their ids are a closed list and never change meaning.
+type Rule struct {
+	ID       string
+	Severity Severity
+	// Kills marks what can kill an animal or hurt a person: no accept block
+	// silences it.
+	Kills   bool
+	Title   string // what is wrong, in general
+	Why     string // why that matters
+	Source  string // on whose word
+	Instead string // what to do
+	Bad     string // a plan, or the part that differs from a sound one, that the rule finds
+	Good    string // the same, put right
+}
+
+// Finding is one thing found in a plan.
+type Finding struct {
+	Rule     *Rule
+	Severity Severity
+	At       source.Place
+	Text     string // what is wrong here
+	Limit    string // the limit that was passed, and whose it is
+	Source   string // where the limit is from
+	Write    string // what to write
+	Also     []Related
+}
+
+// Related is another place that belongs to a finding.
+type Related struct {
+	At   source.Place
+	Text string
+}
+
+// List is findings in the making. The zero List is ready to use.
+type List struct{ All []Finding }
+
+// Add adds a finding with the rule's own severity, unless one was given.
+func (l *List) Add(f Finding) {
+	if f.Severity < f.Rule.Severity {
+		f.Severity = f.Rule.Severity
+	}
+	l.All = append(l.All, f)
+}
+
+// Soft adds a finding at a severity below the rule's own, for a milder case of it.
+func (l *List) Soft(f Finding, s Severity) {
+	f.Severity = s
+	l.All = append(l.All, f)
+}
+
+// Refuses reports whether a finding keeps the plan from being built.
+func Refuses(all []Finding) bool {
+	for i := range all {
+		if all[i].Severity.Refuses() {
+			return true
+		}
+	}
+	return false
+}
+
+// Count returns how many findings there are of each severity.
+func Count(all []Finding) (n [Danger + 1]int) {
+	for i := range all {
+		n[all[i].Severity]++
+	}
+	return n
+}
+
+// Sort puts findings in the order in which they are printed: by file, place,
+// severity (worst first), rule and text. Exact repeats are left out.
+func Sort(set *source.Set, all []Finding) []Finding {
+	sort.SliceStable(all, func(i, j int) bool {
+		a, b := &all[i], &all[j]
+		if a.At != b.At {
+			return set.Before(a.At, b.At)
+		}
+		if a.Severity != b.Severity {
+			return a.Severity > b.Severity
+		}
+		if a.Rule.ID != b.Rule.ID {
+			return a.Rule.ID < b.Rule.ID
+		}
+		return a.Text < b.Text
+	})
+	out := all[:0]
+	for i := range all {
+		if i > 0 {
+			p := &out[len(out)-1]
+			if p.At == all[i].At && p.Rule == all[i].Rule && p.Text == all[i].Text {
+				continue
+			}
+		}
+		out = append(out, all[i])
+	}
+	return out
+}
+
+// Suggest returns the name in known that is nearest to the one written, or ""
+// where none is near. Every look-up of a name uses it.
+func Suggest(written string, known []string) string {
+	best, bestAt := "", len([]rune(written))/2+1
+	for _, k := range known {
+		if strings.EqualFold(k, written) {
+			return k
+		}
+		if d := distance(strings.ToLower(written), strings.ToLower(k), bestAt); d < bestAt {
+			best, bestAt = k, d
+		}
+	}
+	return best
+}
+
+// distance is the number of letters to put in, leave out, change or swap with a
+// neighbour to make b of a; it gives up at limit.
+func distance(a, b string, limit int) int {
+	x, y := []rune(a), []rune(b)
+	if len(x)-len(y) >= limit || len(y)-len(x) >= limit || len(x) > 64 || len(y) > 64 {
+		return limit
+	}
+	rows := [3][]int{make([]int, len(y)+1), make([]int, len(y)+1), make([]int, len(y)+1)}
+	for j := range rows[0] {
+		rows[0][j] = j
+	}
+	for i := 1; i <= len(x); i++ {
+		cur, prev, older := rows[i%3], rows[(i+2)%3], rows[(i+1)%3]
+		cur[0] = i
+		for j := 1; j <= len(y); j++ {
+			cost := 1
+			if x[i-1] == y[j-1] {
+				cost = 0
+			}
+			cur[j] = min(cur[j-1]+1, prev[j]+1, prev[j-1]+cost)
+			if i > 1 && j > 1 && x[i-1] == y[j-2] && x[i-2] == y[j-1] {
+				cur[j] = min(cur[j], older[j-2]+1)
+			}
+		}
+	}
+	return rows[len(x)%3][len(y)]
+}

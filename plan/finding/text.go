@@ -1,0 +1,126 @@
+package finding
+
+import (
+	"bufio"
+	"io"
+	"strconv"
+	"strings"
+
+	"vivary/plan/source"
+)
+
+// Printer writes findings for people at a terminal.
+type Printer struct {
+	Files *source.Set
+	Color bool // colour is only ever added to words that say the same
+}
+
+// Print writes all findings: the place, severity, text and rule in one line as
+// compilers do, then the line of the plan with the part meant, the limit and its
+// source, and what to write.
+func (p Printer) Print(w io.Writer, all []Finding) error {
+	b := bufio.NewWriter(w)
+	for i := range all {
+		if i > 0 {
+			b.WriteByte('\n')
+		}
+		p.one(b, &all[i])
+	}
+	return b.Flush()
+}
+
+func (p Printer) one(b *bufio.Writer, f *Finding) {
+	if f.At.Written() {
+		b.WriteString(p.place(f.At))
+		b.WriteString(": ")
+	}
+	b.WriteString(p.paint(f.Severity, f.Severity.String()))
+	b.WriteString(": " + clean(f.Text) + " [" + f.Rule.ID + "]\n")
+	if f.At.Written() {
+		p.excerpt(b, f.At)
+	}
+	line := func(label, text string) {
+		if text != "" {
+			b.WriteString("    " + label + ": " + clean(text) + "\n")
+		}
+	}
+	for _, r := range f.Also {
+		if r.At.Written() {
+			b.WriteString("    also: " + p.place(r.At) + ": " + clean(r.Text) + "\n")
+		} else {
+			line("also", r.Text)
+		}
+	}
+	line("limit", f.Limit)
+	line("source", f.Source)
+	line("write", f.Write)
+}
+
+func (p Printer) place(at source.Place) string {
+	pos := p.Files.Start(at)
+	return clean(pos.File) + ":" + strconv.Itoa(pos.Line) + ":" + strconv.Itoa(pos.Column)
+}
+
+// excerpt shows the line and marks the part meant. A very long line is cut around
+// that part, so that a plan on one line still gives a readable finding.
+func (p Printer) excerpt(b *bufio.Writer, at source.Place) {
+	const width = 110
+	text, from, to := p.Files.Line(at)
+	runes := []rune(strings.ReplaceAll(text, "\t", " "))
+	if len(runes) == 0 || strings.TrimSpace(text) == "" {
+		return
+	}
+	to = max(to, from+1)
+	if from > len(runes) {
+		return
+	}
+	start := 0
+	if len(runes) > width {
+		start = max(0, from-width/3)
+	}
+	end := min(len(runes), start+width)
+	b.WriteString("  | " + clean(string(runes[start:end])) + "\n")
+	b.WriteString("  | " + strings.Repeat(" ", min(from, end)-start) + strings.Repeat("^", max(1, min(to, end)-from)) + "\n")
+}
+
+func (p Printer) paint(s Severity, text string) string {
+	if !p.Color {
+		return text
+	}
+	code := [...]string{Advice: "36", Caution: "33", Error: "31", Danger: "1;31"}[s]
+	return "\x1b[" + code + "m" + text + "\x1b[0m"
+}
+
+// clean keeps control characters of a plan from reaching the terminal.
+func clean(s string) string {
+	return strings.Map(func(r rune) rune {
+		switch {
+		case r == '\n' || r == '\t':
+			return ' '
+		case r < 0x20 || r == 0x7f || (r >= 0x80 && r < 0xa0):
+			return -1
+		case r >= 0x202a && r <= 0x202e || r >= 0x2066 && r <= 0x2069:
+			// Marks that turn the direction of writing would let a plan show one
+			// thing and mean another.
+			return -1
+		}
+		return r
+	}, s)
+}
+
+// Summary returns one line such as "1 danger, 2 cautions", or "" for none.
+func Summary(all []Finding) string {
+	n := Count(all)
+	var parts []string
+	for s := len(n) - 1; s >= 0; s-- {
+		if n[s] == 0 {
+			continue
+		}
+		word := Severity(s).String()
+		if n[s] > 1 && Severity(s) != Advice {
+			word += "s"
+		}
+		parts = append(parts, strconv.Itoa(n[s])+" "+word)
+	}
+	return strings.Join(parts, ", ")
+}

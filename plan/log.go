@@ -1,0 +1,148 @@
+package plan
+
+import (
+	"strconv"
+	"strings"
+	"unicode/utf8"
+
+	"vivary/plan/finding"
+	"vivary/plan/source"
+	"vivary/schema"
+	"vivary/schema/civil"
+)
+
+// parseLog reads the lines of a log. A line is a day, an enclosure, the animals
+// where there are several, a word, what the word needs, and a note in quotes:
+//
+//	2026-11-02 burrow-a young moult "left alone"
+//
+// Empty lines and those that begin with # are passed over. Whether enclosure and
+// animals exist is found later, when all files have been read.
+func parseLog(id source.ID, text []byte) ([]Event, []finding.Finding) {
+	var events []Event
+	var found finding.List
+	for start := 0; start < len(text); {
+		end := start
+		for end < len(text) && text[end] != '\n' {
+			end++
+		}
+		line := strings.TrimRight(string(text[start:end]), "\r")
+		if e, ok := parseLogLine(id, start, line, &found); ok {
+			events = append(events, e)
+		}
+		start = end + 1
+	}
+	return events, found.All
+}
+
+// ParseLogLine reads one line that is not in a file yet. The text of the finding
+// says what is wrong with it.
+func ParseLogLine(line string) (Event, []finding.Finding) {
+	var found finding.List
+	e, _ := parseLogLine(0, 0, line, &found)
+	return e, found.All
+}
+
+const logForm = `day, enclosure, animals, word, note: 2026-11-02 burrow-a young moult "left alone"`
+
+func parseLogLine(id source.ID, start int, line string, found *finding.List) (Event, bool) {
+	words, note, noteAt := logWords(line)
+	if len(words) == 0 && noteAt < 0 || len(words) > 0 && strings.HasPrefix(words[0].text, "#") {
+		return Event{}, false
+	}
+	place := func(from, to int) source.Place {
+		return source.Place{File: id, Start: int32(start + from), End: int32(start + to)}
+	}
+	whole := place(0, len(line))
+	fail := func(at source.Place, text, write string) (Event, bool) {
+		found.Add(finding.Finding{Rule: ruleLogLine, At: at, Text: text, Write: write})
+		return Event{}, false
+	}
+	if noteAt == unclosed {
+		return fail(whole, "the note is never closed: its \" is missing", logForm)
+	}
+	if len(words) < 3 {
+		return fail(whole, "a line of the log needs a day, an enclosure and a word", logForm)
+	}
+	e := Event{At: whole, Note: note}
+	var err error
+	if e.Date, err = civil.Parse(words[0].text); err != nil {
+		return fail(place(words[0].from, words[0].to()), err.Error(), "a day such as 2026-11-02")
+	}
+	written := func(w logWord) Written[string] { return wrote(w.text, place(w.from, w.to())) }
+	e.Enclosure = written(words[1])
+	at := 2
+	if schema.FindLogWord(words[2].text) == nil && len(words) > 3 && schema.FindLogWord(words[3].text) != nil {
+		e.Group = written(words[2])
+		at = 3
+	}
+	e.Word = schema.FindLogWord(words[at].text)
+	e.WordAt = place(words[at].from, words[at].to())
+	if e.Word == nil {
+		// Where two words could be the one meant, the nearer to a known one is.
+		var known []string
+		for _, w := range schema.LogWords {
+			known = append(known, w.Name)
+		}
+		near := finding.Suggest(words[at].text, known)
+		if near == "" && len(words) > 3 {
+			at = 3
+			near = finding.Suggest(words[3].text, known)
+		}
+		text := quote(words[at].text) + " is not a word of the log"
+		write := "one of: " + strings.Join(known, ", ")
+		if near != "" {
+			text += ": did you mean " + near + "?"
+			write = near
+		}
+		return fail(place(words[at].from, words[at].to()), text, write)
+	}
+	for _, w := range words[at+1:] {
+		if n, err := strconv.ParseFloat(w.text, 64); err == nil && !e.Number.Set() && len(e.Args) == 0 && n >= 0 && n <= 1e6 {
+			e.Number = wrote(n, place(w.from, w.to()))
+			continue
+		}
+		e.Args = append(e.Args, written(w))
+	}
+	return e, true
+}
+
+type logWord struct {
+	text string
+	from int
+}
+
+func (w logWord) to() int { return w.from + len(w.text) }
+
+// unclosed is the place of a note whose last quote is missing.
+const unclosed = -2
+
+// logWords splits a line into its words and the note at its end. The note's place
+// is -1 where there is none.
+func logWords(line string) (words []logWord, note string, noteAt int) {
+	for i := 0; i < len(line); {
+		r, n := utf8.DecodeRuneInString(line[i:])
+		if r == ' ' || r == '\t' {
+			i += n
+			continue
+		}
+		if r == '"' {
+			rest := line[i+1:]
+			end := strings.LastIndexByte(rest, '"')
+			if end < 0 {
+				return words, "", unclosed
+			}
+			if strings.TrimSpace(rest[end+1:]) != "" {
+				return words, "", unclosed
+			}
+			return words, strings.ReplaceAll(rest[:end], `\"`, `"`), i
+		}
+		j := i
+		for j < len(line) && line[j] != ' ' && line[j] != '\t' && line[j] != '"' {
+			j++
+		}
+		words = append(words, logWord{line[i:j], i})
+		i = j
+	}
+	return words, "", -1
+}

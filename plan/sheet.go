@@ -1,0 +1,235 @@
+package plan
+
+import (
+	"strings"
+
+	"vivary/schema"
+	"vivary/schema/civil"
+	"vivary/schema/quantity"
+)
+
+// SpeciesSheet is what is known of a species: the built-in sheet, with what the
+// collection's own sheet adds or puts in its place.
+type SpeciesSheet struct {
+	Head
+	Title    Written[string]   `care:"title"`
+	Latin    Written[string]   `care:"latin"`
+	Family   Written[string]   `care:"family"`
+	Also     []Written[string] `care:"also"`
+	Former   []Written[string] `care:"former"`
+	Mistaken []Written[string] `care:"mistaken"`
+	Like     Written[string]   `care:"like"`
+	Note     Written[string]   `care:"note"`
+	Stages   []*Stage          `care:"stage"`
+	Figures  []*Figure         `care:"figure"`
+	Needs    []*Need           `care:"need"`
+	Care     []*Care           `care:"care"`
+	Feeding  []*Feeding        `care:"feeding"`
+}
+
+// Shown returns the name that people see.
+func (s *SpeciesSheet) Shown() string { return s.Title.Or(s.Name.V) }
+
+// Cited says where a fact is from.
+type Cited struct {
+	Source  []Written[string]   `care:"source"`
+	Quality Written[string]     `care:"quality"`
+	Seen    Written[civil.Date] `care:"seen"`
+}
+
+// Stage is a stage block of a species sheet.
+type Stage struct {
+	Head
+	Cited
+	Instars Written[quantity.Range] `care:"instars"`
+	Note    Written[string]         `care:"note"`
+}
+
+// Figure is one fact of a species or a feeder. Which of Range, Words and Truth
+// holds its value is said by What.Kind.
+type Figure struct {
+	Head
+	Cited
+	Value    Written[string]     `care:"value"`
+	Stages   []Written[string]   `care:"stages"`
+	Instar   Written[int]        `care:"instar"`
+	Disputed Written[string]     `care:"disputed"`
+	Note     Written[string]     `care:"note"`
+	Because  Written[string]     `care:"because"`
+	Review   Written[civil.Date] `care:"review"`
+
+	What  *schema.Figure
+	Range quantity.Range
+	Words []string
+	Truth bool
+	Own   bool // from the collection's own sheet
+}
+
+// Need is a need block of a species sheet.
+type Need struct {
+	Head
+	Cited
+	Stages   []Written[string]          `care:"stages"`
+	Longest  Written[quantity.Quantity] `care:"longest"`
+	Shortest Written[quantity.Quantity] `care:"shortest"`
+	Severity Written[string]            `care:"severity"`
+	Disputed Written[string]            `care:"disputed"`
+	Note     Written[string]            `care:"note"`
+	Because  Written[string]            `care:"because"`
+	Review   Written[civil.Date]        `care:"review"`
+
+	Own bool
+}
+
+// FeederSheet is what is known of a feeder animal.
+type FeederSheet struct {
+	Head
+	Title   Written[string]   `care:"title"`
+	Plural  Written[string]   `care:"plural"`
+	Latin   Written[string]   `care:"latin"`
+	Also    []Written[string] `care:"also"`
+	Hazards []Written[string] `care:"hazards"`
+	Note    Written[string]   `care:"note"`
+	Sizes   []*FeederSize     `care:"size"`
+	Figures []*Figure         `care:"figure"`
+}
+
+// Size returns the size class of that name, or nil.
+func (f *FeederSheet) Size(name string) *FeederSize {
+	for _, s := range f.Sizes {
+		if s.Name.V == name {
+			return s
+		}
+	}
+	return nil
+}
+
+// Figure returns the feeder's figure of that name, or nil.
+func (f *FeederSheet) Figure(name string) *Figure { return pick(f.Figures, name, "") }
+
+// FeederSize is one size class of a feeder animal.
+type FeederSize struct {
+	Head
+	Cited
+	Mass   Written[quantity.Range] `care:"mass"`
+	Length Written[quantity.Range] `care:"length"`
+	Note   Written[string]         `care:"note"`
+}
+
+// Source is a source block.
+type Source struct {
+	Head
+	Cite  Written[string] `care:"cite"`
+	Where Written[string] `care:"at"`
+	Kind  Written[string] `care:"kind"`
+	Part  Written[string] `care:"part"`
+}
+
+// Figure returns the figure that holds for a stage: the one that names the stage,
+// else the one for all stages, else nil. An empty stage asks for the latter.
+func (s *SpeciesSheet) Figure(name, stage string) *Figure { return pick(s.Figures, name, stage) }
+
+// Instar returns the figure stated for one instar, or nil.
+func (s *SpeciesSheet) Instar(name string, instar int) *Figure {
+	for _, f := range s.Figures {
+		if f.Name.V == name && f.Instar.Set() && f.Instar.V == instar {
+			return f
+		}
+	}
+	return nil
+}
+
+func pick(all []*Figure, name, stage string) *Figure {
+	var general *Figure
+	for _, f := range all {
+		if f.Name.V != name || f.Instar.Set() {
+			continue
+		}
+		if len(f.Stages) == 0 {
+			general = f
+		} else if stage != "" && Lists(f.Stages, stage) {
+			return f
+		}
+	}
+	return general
+}
+
+// Each calls use for every figure of that name that holds for some stage.
+func (s *SpeciesSheet) Each(name string, use func(*Figure)) {
+	for _, f := range s.Figures {
+		if f.Name.V == name {
+			use(f)
+		}
+	}
+}
+
+// Is reports whether the sheet states the figure with that word, or true.
+func (s *SpeciesSheet) Is(name, word string) bool {
+	f := s.Figure(name, "")
+	if f == nil {
+		return false
+	}
+	if f.What.Kind == schema.Truth {
+		return f.Truth == (word == "true")
+	}
+	for _, w := range f.Words {
+		if w == word {
+			return true
+		}
+	}
+	return false
+}
+
+// NeedsOf returns the needs that hold for a stage, the strictest of each name. An
+// unknown stage, "", takes the strictest of all stages.
+func (s *SpeciesSheet) NeedsOf(stage string) []*Need {
+	var out []*Need
+	for _, n := range s.Needs {
+		if stage != "" && len(n.Stages) > 0 && !Lists(n.Stages, stage) {
+			continue
+		}
+		found := false
+		for i, o := range out {
+			if o.Name.V != n.Name.V {
+				continue
+			}
+			found = true
+			specific := len(n.Stages) > 0 && len(o.Stages) == 0 && stage != ""
+			stricter := n.Longest.V.Value < o.Longest.V.Value && (stage == "" || (len(n.Stages) > 0) == (len(o.Stages) > 0))
+			if specific || stricter {
+				out[i] = n
+			}
+		}
+		if !found {
+			out = append(out, n)
+		}
+	}
+	return out
+}
+
+// StageOf returns the stage that an instar belongs to, or "".
+func (s *SpeciesSheet) StageOf(instar int) string {
+	for _, st := range s.Stages {
+		if st.Instars.Set() && st.Instars.V.Contains(float64(instar)) {
+			return st.Name.V
+		}
+	}
+	return ""
+}
+
+// Lists reports whether a list of words holds one.
+func Lists(list []Written[string], word string) bool {
+	for _, w := range list {
+		if w.V == word {
+			return true
+		}
+	}
+	return false
+}
+
+// slug is the form in which names are compared: lower case, words joined by hyphens.
+func slug(s string) string {
+	return strings.Join(strings.FieldsFunc(strings.ToLower(s), func(r rune) bool {
+		return r == ' ' || r == '-' || r == '_' || r == '.' || r == '(' || r == ')' || r == ','
+	}), "-")
+}

@@ -1,0 +1,343 @@
+package plan
+
+import (
+	"errors"
+	"math"
+	"math/big"
+	"reflect"
+	"strconv"
+	"strings"
+	"unicode/utf8"
+
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+	"github.com/zclconf/go-cty/cty"
+
+	"vivary/plan/finding"
+	"vivary/plan/source"
+	"vivary/schema"
+	"vivary/schema/civil"
+	"vivary/schema/quantity"
+	"vivary/schema/zone"
+)
+
+// value reads one attribute into its field. What a kind of value may look like is
+// decided here and nowhere else.
+func (d *decoder) value(a *hclsyntax.Attribute, attr *schema.Attr, v reflect.Value) {
+	if w, ok := v.Addr().Interface().(interface{ spoil(source.Place) }); ok {
+		defer w.spoil(d.place(a.Expr.Range()))
+	}
+	switch to := v.Addr().Interface().(type) {
+	case *Written[string]:
+		if s, ok := d.text(a.Expr, attr); ok {
+			*to = s
+			d.checkText(attr, s)
+		}
+	case *Written[[]string]:
+		d.words(a.Expr, attr, to)
+	case *[]Written[string]:
+		for _, e := range items(a.Expr) {
+			if s, ok := d.text(e, attr); ok {
+				d.checkText(attr, s)
+				*to = append(*to, s)
+			}
+		}
+	case *Written[bool]:
+		if lit, ok := a.Expr.(*hclsyntax.LiteralValueExpr); ok && lit.Val.Type() == cty.Bool {
+			*to = wrote(lit.Val.True(), d.place(a.Expr.Range()))
+			return
+		}
+		d.bad(a.Expr, attr, attr.Name+" is true or false, without quotes", "true")
+	case *Written[int]:
+		if f, ok := d.number(a.Expr, attr); ok {
+			if f != math.Trunc(f) || f < 0 || f > 1e6 {
+				d.bad(a.Expr, attr, attr.Name+" is a whole number from 0 to 1,000,000", attr.Example)
+				return
+			}
+			*to = wrote(int(f), d.place(a.Expr.Range()))
+		}
+	case *Written[float64]:
+		if f, ok := d.number(a.Expr, attr); ok {
+			if f < 0 || f > 1e6 {
+				d.bad(a.Expr, attr, attr.Name+" is a number from 0 to 1,000,000", attr.Example)
+				return
+			}
+			*to = wrote(f, d.place(a.Expr.Range()))
+		}
+	case *Written[quantity.Quantity]:
+		parse(d, a.Expr, attr, to, func(s string) (quantity.Quantity, error) { return quantity.Parse(s, attr.Dimension) })
+	case *Written[quantity.Range]:
+		if attr.Kind == schema.Numbers {
+			d.numbers(a.Expr, attr, to)
+			return
+		}
+		parse(d, a.Expr, attr, to, func(s string) (quantity.Range, error) { return quantity.ParseRange(s, attr.Dimension) })
+	case *Written[quantity.Size]:
+		parse(d, a.Expr, attr, to, quantity.ParseSize)
+	case *Written[quantity.Interval]:
+		parse(d, a.Expr, attr, to, quantity.ParseInterval)
+	case *Written[quantity.Count]:
+		if lit, ok := a.Expr.(*hclsyntax.LiteralValueExpr); ok && lit.Val.Type() == cty.Number {
+			if f, ok := d.number(a.Expr, attr); ok {
+				if c, err := quantity.ParseCount(strconv.FormatFloat(f, 'f', -1, 64)); err != nil {
+					d.bad(a.Expr, attr, err.Error(), attr.Example)
+				} else {
+					*to = wrote(c, d.place(a.Expr.Range()))
+				}
+			}
+			return
+		}
+		parse(d, a.Expr, attr, to, quantity.ParseCount)
+	case *Written[civil.Date]:
+		parse(d, a.Expr, attr, to, civil.Parse)
+	case *Written[civil.Clock]:
+		parse(d, a.Expr, attr, to, clock)
+	case *[]Written[civil.Clock]:
+		list(d, a.Expr, attr, to, clock)
+	case *[]Written[Day]:
+		list(d, a.Expr, attr, to, day)
+	case *Written[Day]:
+		parse(d, a.Expr, attr, to, func(s string) (Day, error) {
+			day, ok := ParseDay(s)
+			if !ok || day.Kind != DateOfYear {
+				return Day{}, errors.New(quote(s) + " is not a day of the year: write a day and a month, for example \"1 nov\"")
+			}
+			return day, nil
+		})
+	case *Written[Prey]:
+		parse(d, a.Expr, attr, to, prey)
+	case *[]Written[Prey]:
+		list(d, a.Expr, attr, to, prey)
+	default:
+		panic("plan: no way to read a " + v.Type().String())
+	}
+}
+
+// parse reads a text and turns it into a T.
+func parse[T any](d *decoder, e hclsyntax.Expression, attr *schema.Attr, to *Written[T], read func(string) (T, error)) {
+	s, ok := d.text(e, attr)
+	if !ok {
+		return
+	}
+	t, err := read(s.V)
+	if err != nil {
+		d.refuse(s, attr, err)
+		return
+	}
+	*to = wrote(t, s.At)
+}
+
+// list reads a list of texts, or one text alone.
+func list[T any](d *decoder, e hclsyntax.Expression, attr *schema.Attr, to *[]Written[T], read func(string) (T, error)) {
+	for _, item := range items(e) {
+		var w Written[T]
+		parse(d, item, attr, &w, read)
+		if w.Set() {
+			*to = append(*to, w)
+		}
+	}
+}
+
+func clock(s string) (civil.Clock, error) {
+	c, err := civil.ParseClock(s)
+	if err == nil && c < 4*60 {
+		err = earlyError{s}
+	}
+	return c, err
+}
+
+// earlyError is a time of day that clock changes can remove or repeat.
+type earlyError struct{ text string }
+
+func (e earlyError) Error() string {
+	return quote(e.text) + " lies between 00:00 and 03:59, where a clock change can leave a time out or repeat it and calendars disagree about the day"
+}
+
+func day(s string) (Day, error) {
+	d, ok := ParseDay(s)
+	if !ok {
+		return d, errors.New(quote(s) + " is not a day: write " + DayForms)
+	}
+	return d, nil
+}
+
+func prey(s string) (Prey, error) {
+	w := strings.Fields(s)
+	if len(w) == 0 || len(w) > 2 {
+		return Prey{}, errors.New(quote(s) + " is not prey: write a feeder and its size, for example \"cricket adult\"")
+	}
+	p := Prey{Feeder: w[0]}
+	if len(w) == 2 {
+		p.Size = w[1]
+	}
+	return p, nil
+}
+
+// refuse turns an error of a value's text into a finding of the right rule.
+func (d *decoder) refuse(s Written[string], attr *schema.Attr, err error) {
+	f := finding.Finding{Rule: ruleValue, At: s.At, Text: attr.Name + ": " + err.Error(), Write: attr.Name + " = " + attr.Example}
+	var q *quantity.Error
+	var early earlyError
+	switch {
+	case errors.As(err, &q):
+		switch q.Kind {
+		case quantity.NoUnit, quantity.WrongUnit, quantity.UnknownUnit:
+			f.Rule = ruleUnit
+		}
+	case errors.As(err, &early):
+		f.Rule, f.Write = ruleTime, attr.Name+" = \"04:00\", or a later time"
+	default:
+		switch attr.Kind {
+		case schema.Date, schema.DayOfYear:
+			f.Rule = ruleDate
+		case schema.Clock, schema.Clocks:
+			f.Rule = ruleTime
+		}
+	}
+	d.found.Add(f)
+}
+
+func (d *decoder) bad(e hclsyntax.Expression, attr *schema.Attr, text, write string) {
+	d.found.Add(finding.Finding{Rule: ruleValue, At: d.place(e.Range()), Text: text, Write: attr.Name + " = " + write})
+}
+
+// items returns the members of a list, or the value itself where it is none.
+func items(e hclsyntax.Expression) []hclsyntax.Expression {
+	if t, ok := e.(*hclsyntax.TupleConsExpr); ok {
+		return t.Exprs
+	}
+	return []hclsyntax.Expression{e}
+}
+
+// text reads a plain text in quotes. Plan text is never computed, so a text with
+// something to fill in is a finding.
+func (d *decoder) text(e hclsyntax.Expression, attr *schema.Attr) (Written[string], bool) {
+	if t, ok := e.(*hclsyntax.TemplateExpr); ok {
+		var s string
+		for _, part := range t.Parts {
+			lit, ok := part.(*hclsyntax.LiteralValueExpr)
+			if !ok || lit.Val.Type() != cty.String {
+				d.bad(e, attr, "a text cannot hold ${…} or %{…}: a plan computes nothing", attr.Example)
+				return Written[string]{}, false
+			}
+			s += lit.Val.AsString()
+		}
+		if utf8.RuneCountInString(s) > MaxText {
+			d.found.Add(finding.Finding{Rule: ruleTooLarge, At: d.place(e.Range()),
+				Text: attr.Name + " has more than " + strconv.Itoa(MaxText) + " characters", Write: "a shorter text"})
+			return Written[string]{}, false
+		}
+		return wrote(s, d.place(e.Range())), true
+	}
+	switch x := e.(type) {
+	case *hclsyntax.TupleConsExpr:
+		d.bad(e, attr, attr.Name+" is one value, not a list", attr.Example)
+	case *hclsyntax.LiteralValueExpr:
+		if x.Val.Type() == cty.Number && (attr.Kind == schema.Quantity || attr.Kind == schema.Range) {
+			d.found.Add(finding.Finding{Rule: ruleUnit, At: d.place(e.Range()),
+				Text:  attr.Name + " has no unit: a " + attr.Dimension.String() + " is written in " + strings.Join(attr.Dimension.Units(), ", ") + ", in quotes",
+				Write: attr.Name + " = " + attr.Example})
+			break
+		}
+		d.bad(e, attr, attr.Name+" is a text in quotes", attr.Example)
+	default:
+		d.bad(e, attr, attr.Name+" is a plain value in quotes: a plan computes nothing", attr.Example)
+	}
+	return Written[string]{}, false
+}
+
+func (d *decoder) number(e hclsyntax.Expression, attr *schema.Attr) (float64, bool) {
+	lit, ok := e.(*hclsyntax.LiteralValueExpr)
+	if !ok || lit.Val.Type() != cty.Number {
+		d.bad(e, attr, attr.Name+" is a number without quotes, 0 or above", attr.Example)
+		return 0, false
+	}
+	f, _ := lit.Val.AsBigFloat().Float64()
+	if math.IsInf(f, 0) || lit.Val.AsBigFloat().Cmp(big.NewFloat(1e9)) > 0 {
+		d.bad(e, attr, attr.Name+" is far too large a number", attr.Example)
+		return 0, false
+	}
+	return f, true
+}
+
+// numbers reads "10 to 35" or "6", or a plain number.
+func (d *decoder) numbers(e hclsyntax.Expression, attr *schema.Attr, to *Written[quantity.Range]) {
+	if lit, ok := e.(*hclsyntax.LiteralValueExpr); ok && lit.Val.Type() == cty.Number {
+		if f, ok := d.number(e, attr); ok {
+			*to = wrote(quantity.Range{Low: f, High: f}, d.place(e.Range()))
+		}
+		return
+	}
+	parse(d, e, attr, to, ParseNumbers)
+}
+
+// ParseNumbers reads a plain number, or two with "to" between them.
+func ParseNumbers(s string) (quantity.Range, error) {
+	low, high, two := strings.Cut(s, " to ")
+	l, err := strconv.ParseFloat(strings.TrimSpace(low), 64)
+	h := l
+	if err == nil && two {
+		h, err = strconv.ParseFloat(strings.TrimSpace(high), 64)
+	}
+	if err != nil || l < 0 || h < l || h > 1e9 || math.IsNaN(l) || math.IsNaN(h) {
+		return quantity.Range{}, errors.New(quote(s) + " is not a number or a range of numbers, such as \"10 to 35\"")
+	}
+	return quantity.Range{Low: l, High: h}, nil
+}
+
+func (d *decoder) words(e hclsyntax.Expression, attr *schema.Attr, to *Written[[]string]) {
+	s, ok := d.text(e, attr)
+	if !ok {
+		return
+	}
+	var out []string
+	for _, w := range strings.Split(s.V, ",") {
+		w = strings.TrimSpace(w)
+		d.choice(attr, wrote(w, s.At))
+		out = append(out, w)
+	}
+	*to = wrote(out, s.At)
+}
+
+func (d *decoder) checkText(attr *schema.Attr, s Written[string]) {
+	switch attr.Kind {
+	case schema.Word:
+		d.choice(attr, s)
+	case schema.Zone:
+		if _, err := zone.Load(s.V); err != nil {
+			d.found.Add(finding.Finding{Rule: ruleZone, At: s.At, Text: err.Error(), Write: attr.Name + " = " + attr.Example})
+		}
+	case schema.Link:
+		if !validLink(s.V) {
+			d.found.Add(finding.Finding{Rule: ruleValue, At: s.At, Text: attr.Name + " is a web address that begins with https://", Write: attr.Name + " = " + attr.Example})
+		}
+	}
+}
+
+func validLink(s string) bool {
+	if !strings.HasPrefix(s, "https://") && !strings.HasPrefix(s, "http://") {
+		return false
+	}
+	for i := 0; i < len(s); i++ {
+		if s[i] <= ' ' || s[i] >= 0x7f || strings.IndexByte(`"<>\^{|}`+"`", s[i]) >= 0 {
+			return false
+		}
+	}
+	return true
+}
+
+func (d *decoder) choice(attr *schema.Attr, s Written[string]) {
+	var known []string
+	for _, c := range attr.Choices {
+		if c.Name == s.V {
+			return
+		}
+		known = append(known, c.Name)
+	}
+	f := finding.Finding{Rule: ruleUnknownWord, At: s.At, Text: attr.Name + " cannot be " + quote(s.V),
+		Write: "one of: " + strings.Join(known, ", ")}
+	if n := finding.Suggest(s.V, known); n != "" {
+		f.Text += ": did you mean " + quote(n) + "?"
+		f.Write = attr.Name + " = " + quote(n)
+	}
+	d.found.Add(f)
+}

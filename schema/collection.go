@@ -1,0 +1,116 @@
+package schema
+
+import "vivary/schema/quantity"
+
+// Attributes that several blocks have in common.
+var (
+	titleAttr    = Attr{Name: "title", Kind: Text, Default: "the name, its hyphens read as spaces", Doc: "The name that people see.", Example: `"Burrow A"`}
+	formerlyAttr = Attr{Name: "formerly", Kind: Text, Doc: "The name it had before. Entries already on people's phones keep their identity over the change of name.", Example: `"burrow-1"`}
+	noteAttr     = Attr{Name: "note", Kind: Text, Doc: "A remark for whoever reads the plan.", Example: `"shares a shelf with burrow-b"`}
+)
+
+// Collection is the one block that every plan needs.
+var Collection = &Block{
+	Name: "collection", Label: "name", Once: true,
+	Doc:     "The collection as a whole. There is one in a plan, in any of its files.",
+	Example: "collection \"quillmoor\" {\n  title     = \"Quillmoor Field Centre\"\n  time_zone = \"Europe/London\"\n}",
+	Attrs: []Attr{
+		titleAttr,
+		{Name: "time_zone", Kind: Zone, Required: true, Doc: "Where the animals are. Every time in the plan is the time on the wall there, through changes to and from summer time.", Example: `"Europe/London"`},
+		{Name: "hemisphere", Kind: Word, Choices: choices("north", "north of the equator", "south", "south of the equator: seasons of a species sheet are moved by half a year"), Default: "north", Doc: "Which way round the seasons are.", Example: `"south"`},
+		{Name: "altitude", Kind: Quantity, Dimension: quantity.Length, Default: "0 m", Doc: "Height above the sea. Thinner air carries less heat and more water.", Example: `"240 m"`},
+		{Name: "web", Kind: Link, Doc: "The folder on the web from which the feeds are served. It goes into each feed as its own address.", Example: `"https://care.quillmoor.example/feeds"`},
+		{Name: "quarantine", Kind: Quantity, Dimension: quantity.Duration, Doc: "How long an animal that arrives is kept apart. There is no good source for a length, so there is no default: you decide.", Example: `"60 days"`},
+		noteAttr,
+	},
+}
+
+// Room is a place with a climate of its own, and a stop of the walk.
+var Room = &Block{
+	Name: "room", Label: "name", Once: true,
+	Doc:     "A room in which enclosures stand.",
+	Example: "room \"east\" {\n  temperature = \"18 to 22 C\"\n  humidity    = \"40 to 55 %\"\n}",
+	Attrs: []Attr{
+		titleAttr,
+		{Name: "temperature", Kind: Range, Dimension: quantity.Temperature, Required: true, Doc: "The lowest and the highest that a thermometer in the room shows over the year, with its own heating as it is.", Example: `"18 to 22 C"`},
+		{Name: "humidity", Kind: Range, Dimension: quantity.Humidity, Doc: "The driest and the dampest air of the room over the year.", Example: `"40 to 55 %"`},
+		{Name: "order", Kind: Whole, Default: "after those that have one, by name", Doc: "The place in the walk: 1 is visited first.", Example: `1`},
+		{Name: "locked", Kind: Truth, Default: "false", Doc: "Whether the room is kept locked, with no gap by which an animal could leave.", Example: `true`},
+		formerlyAttr, noteAttr,
+	},
+}
+
+// Keeper is a person who does care.
+var Keeper = &Block{
+	Name: "keeper", Label: "name", Once: true,
+	Doc:     "A person who looks after animals.",
+	Example: "keeper \"lead\" {\n  title   = \"Lead keeper\"\n  trained = \"venom, breeding\"\n}",
+	Attrs: []Attr{
+		titleAttr,
+		{Name: "phone", Kind: Text, Doc: "How to reach this person. It is printed for stand-ins and never put into a feed.", Example: `"ring the office"`},
+		{Name: "trained", Kind: Words, Choices: Skills, Default: "nothing special", Doc: "What this person has been shown and may do.", Example: `"venom, breeding"`},
+		{Name: "budget", Kind: Quantity, Dimension: quantity.Duration, Doc: "The time this person has for care on one day.", Example: `"60 min"`},
+		formerlyAttr, noteAttr,
+	},
+}
+
+// Skills are what a keeper may be trained in.
+var Skills = choices(
+	"venom", "work with species whose venom is medically significant",
+	"hairs", "work with spiders that throw off hairs",
+	"breeding", "work with gravid females and broods",
+	"feeding", "feed live prey",
+)
+
+// Round is one pass past the enclosures at a time of day.
+var Round = &Block{
+	Name: "round", Label: "name", Once: true,
+	Doc:     "One pass past the enclosures. A calendar shows one entry a round and day.",
+	Example: "round \"evening\" {\n  at     = \"19:30\"\n  keeper = \"lead\"\n  within = \"60 min\"\n}",
+	Attrs: []Attr{
+		titleAttr,
+		{Name: "at", Kind: Clock, Required: true, Doc: "When the round begins. Not between 00:00 and 03:59: calendars disagree about hours that a clock change leaves out or repeats.", Example: `"19:30"`},
+		{Name: "keeper", Kind: Ref, Ref: "keeper", Doc: "Who does it.", Example: `"lead"`},
+		{Name: "within", Kind: Quantity, Dimension: quantity.Duration, Default: "60 min", Doc: "How long it may take; the length of the calendar entry.", Example: `"60 min"`},
+		{Name: "on", Kind: On, Default: "every day", Doc: "The days on which there is a round.", Example: `["mon", "wed", "fri"]`},
+		{Name: "people", Kind: Whole, Default: "1", Doc: "How many people it takes.", Example: `2`},
+		formerlyAttr, noteAttr,
+	},
+}
+
+// Away is a keeper's absence.
+var Away = &Block{
+	Name: "away", Label: "keeper",
+	Doc:     "Days on which a keeper is not there. The proof takes these days out, unless somebody covers them.",
+	Example: "away \"lead\" {\n  from   = \"2027-07-10\"\n  to     = \"2027-07-24\"\n  cover  = \"relief\"\n  visits = [\"tue\", \"sat\"]\n}",
+	Attrs: []Attr{
+		{Name: "from", Kind: Date, Required: true, Doc: "The first day away.", Example: `"2027-07-10"`},
+		{Name: "to", Kind: Date, Required: true, Doc: "The day of return, on which this keeper does the rounds again.", Example: `"2027-07-24"`},
+		{Name: "cover", Kind: Ref, Ref: "keeper", Default: "nobody", Doc: "Who stands in.", Example: `"relief"`},
+		{Name: "visits", Kind: On, Default: "every day", Doc: "The days on which the stand-in comes.", Example: `["tue", "sat"]`},
+		noteAttr,
+	},
+}
+
+// Calendar is a feed that a calendar app subscribes to.
+var Calendar = &Block{
+	Name: "calendar", Label: "name", Once: true,
+	Doc:     "One feed. Without any selection it holds every round. Where a plan has no calendar at all, one is made that holds everything.",
+	Example: "calendar \"evening\" {\n  rounds = [\"evening\"]\n  remind = \"10 min\"\n}",
+	Attrs: []Attr{
+		titleAttr,
+		{Name: "rounds", Kind: Refs, Ref: "round", Default: "all", Doc: "Only these rounds.", Example: `["evening"]`},
+		{Name: "keepers", Kind: Refs, Ref: "keeper", Default: "all", Doc: "Only what these people do.", Example: `["lead"]`},
+		{Name: "rooms", Kind: Refs, Ref: "room", Default: "all", Doc: "Only enclosures in these rooms.", Example: `["east"]`},
+		{Name: "enclosures", Kind: Refs, Ref: "enclosure", Default: "all", Doc: "Only these enclosures.", Example: `["burrow-a"]`},
+		{Name: "kinds", Kind: Texts, Default: "all", Doc: "Only these kinds of care.", Example: `["feed", "leftovers"]`},
+		{Name: "entry", Kind: Word, Choices: choices("per round", "one entry a round and day, with its list inside, for the coming year", "per care", "one endless repeating entry for each care, which goes on reminding even if nobody builds again"), Default: "per round", Doc: "What one entry of the calendar is.", Example: `"per care"`},
+		{Name: "remind", Kind: Quantity, Dimension: quantity.Duration, Default: "no reminder", Doc: "How long before the start to remind. Many apps ignore reminders of a subscribed calendar: set the app's own alert as well.", Example: `"10 min"`},
+		{Name: "color", Kind: Word, Choices: Colors, Default: "the app's choice", Doc: "The colour at first subscription, by its CSS name.", Example: `"olive"`},
+		formerlyAttr, noteAttr,
+	},
+}
+
+// Colors are the CSS colour names that a calendar may have, with their values.
+var Colors = choices("olive", "#808000", "teal", "#008080", "navy", "#000080", "maroon", "#800000",
+	"purple", "#800080", "green", "#008000", "sienna", "#a0522d", "slategray", "#708090", "indigo", "#4b0082", "darkorange", "#ff8c00")

@@ -1,0 +1,9 @@
+package schema
+
+import "embed"
+
+// Library is the built-in library in the language of plans: a sheet for each
+// species and feeder animal, and the sources that their figures are from.
+//
+//go:embed species/*.care.hcl feeders/*.care.hcl
+var Library embed.FS

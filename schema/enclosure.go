@@ -1,0 +1,227 @@
+package schema
+
+import "vivary/schema/quantity"
+
+// Housing is the box and what is in it.
+var Housing = &Block{
+	Name: "housing", Once: true,
+	Doc:     "The box itself.",
+	Example: "housing {\n  kind      = \"glass\"\n  inside    = \"76 x 46 x 41 cm\"\n  lid       = \"solid, latched\"\n  substrate = \"coir and topsoil\"\n  depth     = \"16 cm\"\n  hides     = 5\n}",
+	Attrs: []Attr{
+		{Name: "kind", Kind: Word, Choices: choices("glass", "glass panes", "acrylic", "acrylic panes", "tub", "a plastic tub", "pvc", "PVC boards", "wood", "wooden boards", "mesh", "mesh on all sides"), Default: "glass", Doc: "What the walls are made of.", Example: `"glass"`},
+		{Name: "inside", Kind: Size, Required: true, Doc: "Length, width and height inside.", Example: `"76 x 46 x 41 cm"`},
+		{Name: "wall", Kind: Quantity, Dimension: quantity.Length, Default: "by kind: 5 mm glass, 4 mm acrylic, 2 mm tub, 10 mm PVC, 18 mm wood", Doc: "How thick the walls are.", Example: `"6 mm"`},
+		{Name: "lid", Kind: Words, Required: true, Choices: choices("solid", "a closed lid", "mesh", "a mesh lid", "part mesh", "a lid partly of mesh", "latched", "held by a latch or clip", "locked", "held by a lock", "loose", "lies on top"), Doc: "What the lid is and how it is held.", Example: `"solid, latched"`},
+		{Name: "gap", Kind: Quantity, Dimension: quantity.Length, Doc: "The widest opening in mesh or vents.", Example: `"1.5 mm"`},
+		{Name: "vents", Kind: Word, Choices: choices("none", "sealed or gasketed", "few", "loose lid or a few small holes", "some", "holes or mesh of about 1 to 3 % of the lid", "cross", "openings on opposite sides", "top", "the whole top is mesh", "all", "mesh all round"), Doc: "How air gets through.", Example: `"cross"`},
+		{Name: "vents_at", Kind: Words, Choices: choices("side", "in the sides", "top", "in the lid"), Doc: "Where the openings are.", Example: `"top"`},
+		{Name: "substrate", Kind: Text, Doc: "What the floor is covered with.", Example: `"coir and topsoil"`},
+		{Name: "moisture", Kind: Word, Choices: choices("dry", "dry through", "damp below", "dry on top, damp below", "damp", "damp through", "wet", "wet through"), Doc: "How damp the substrate is kept.", Example: `"damp"`},
+		{Name: "depth", Kind: Quantity, Dimension: quantity.Length, Doc: "How deep the substrate is.", Example: `"16 cm"`},
+		{Name: "hides", Kind: Whole, Doc: "How many places to hide there are.", Example: `5`},
+		{Name: "perches", Kind: Truth, Default: "false", Doc: "Whether there is upright bark or a roof from which an animal can hang free.", Example: `true`},
+		{Name: "water", Kind: Word, Choices: choices("dish", "a dish that always holds water", "none", "no dish"), Default: "dish", Doc: "Where the animals drink.", Example: `"dish"`},
+		{Name: "dish_depth", Kind: Quantity, Dimension: quantity.Length, Doc: "How deep the water dish is.", Example: `"15 mm"`},
+		{Name: "clean_up_crew", Kind: Truth, Default: "false", Doc: "Whether springtails or woodlice live in the substrate.", Example: `true`},
+		{Name: "places", Kind: Whole, Doc: "Free places for young, where this is a nursery.", Example: `30`},
+	},
+}
+
+// Animals is one animal, or a group of one stage.
+var Animals = &Block{
+	Name: "animals", Label: "name", Once: true,
+	Doc:     "One animal, or several of one stage.",
+	Example: "animals \"adults\" {\n  count  = \"1.2.0\"\n  stage  = \"adult\"\n  origin = \"captive bred\"\n}",
+	Attrs: []Attr{
+		titleAttr,
+		{Name: "count", Kind: Count, Required: true, Doc: "How many: a number, or males.females.unsexed.", Example: `"1.2.0"`},
+		{Name: "stage", Kind: Word, Choices: Stages, Default: "from the instar; unknown otherwise, and then the strictest limits hold", Doc: "The stage of life.", Example: `"adult"`},
+		{Name: "instar", Kind: Whole, Doc: "The number of the instar. The first is the one on the mother's back; the second begins with the first moult.", Example: `4`},
+		{Name: "length", Kind: Quantity, Dimension: quantity.Length, Doc: "Body length without tail or legs.", Example: `"55 mm"`},
+		{Name: "mass", Kind: Quantity, Dimension: quantity.Mass, Doc: "The weight of one animal.", Example: `"24 g"`},
+		{Name: "state", Kind: Word, Choices: choices("gravid", "carrying young", "with brood", "young on her back or around her"), Doc: "What the log does not say yet, of a female.", Example: `"gravid"`},
+		{Name: "origin", Kind: Word, Choices: choices("captive bred", "bred in captivity", "captive farmed", "hatched or born in a farm of its country", "wild caught", "taken from the wild", "long-term captive", "wild caught long ago"), Doc: "Where the animal is from.", Example: `"captive bred"`},
+		{Name: "paper", Kind: Text, Doc: "The number of the paper that proves the origin.", Example: `"invoice 2026-118"`},
+		{Name: "arrived", Kind: Date, Doc: "When it came.", Example: `"2026-03-14"`},
+		{Name: "born", Kind: Date, Doc: "When it was born, or hatched.", Example: `"2025-06-02"`},
+		{Name: "brood", Kind: Text, Doc: "A name for its brood, so that kin are not paired.", Example: `"2025-06 fern"`},
+		{Name: "hidden", Kind: Whole, Doc: "How many of the group may stay out of sight at a count.", Example: `5`},
+		formerlyAttr, noteAttr,
+	},
+}
+
+// Stages are the stages of life, youngest first.
+var Stages = choices(
+	"newborn", "on the mother, before the first moult",
+	"young", "small, after leaving the mother",
+	"juvenile", "half grown",
+	"subadult", "one moult before maturity",
+	"adult", "mature",
+)
+
+// Heater is one device that warms an enclosure.
+var Heater = &Block{
+	Name: "heater", Label: "kind", Once: true,
+	Doc:     "A device that warms the enclosure: mat, cable, lamp, ceramic or panel. Mains and water are close together here: a residual-current device (GFCI), a drip loop and the maker's instructions are the usual care, and fixed wiring is work for a licensed electrician.",
+	Example: "heater \"mat\" {\n  power      = \"28 W\"\n  place      = \"side\"\n  thermostat = \"30 C\"\n}",
+	Attrs: []Attr{
+		{Name: "power", Kind: Quantity, Dimension: quantity.Power, Required: true, Doc: "The rated power.", Example: `"28 W"`},
+		{Name: "place", Kind: Word, Required: true, Choices: choices("side", "on a side wall", "back", "on the back wall", "under", "beneath the floor", "above", "over the lid", "inside", "within the box"), Doc: "Where it is.", Example: `"side"`},
+		{Name: "thermostat", Kind: Quantity, Dimension: quantity.Temperature, Doc: "The temperature at which its thermostat switches it off.", Example: `"30 C"`},
+		{Name: "swing", Kind: Quantity, Dimension: quantity.TemperatureStep, Default: "1 C", Doc: "How far past its setting the thermostat lets the temperature go.", Example: `"2 C"`},
+		{Name: "channel", Kind: Text, Doc: "The outlet of a thermostat that several heaters share.", Example: `"rack 1"`},
+		{Name: "covers", Kind: Quantity, Dimension: quantity.Ratio, Doc: "How much of the wall or floor it covers.", Example: `"30 %"`},
+		{Name: "hours", Kind: Quantity, Dimension: quantity.Duration, Default: "24 h", Doc: "How long it is on in a day, where a timer switches it.", Example: `"12 h"`},
+		{Name: "guarded", Kind: Truth, Default: "false", Doc: "Whether a guard keeps animals off its surface.", Example: `true`},
+		{Name: "uv", Kind: Truth, Default: "false", Doc: "Whether it gives off ultraviolet light.", Example: `true`},
+	},
+}
+
+// Climate is what the enclosure is held at, and by what.
+var Climate = &Block{
+	Name: "climate", Once: true,
+	Doc:     "What the inside is held at, and the devices that do it.",
+	Example: "climate {\n  warm_end = \"30 C\"\n  cool_end = \"26 C\"\n  humidity = \"75 to 85 %\"\n}",
+	Attrs: []Attr{
+		{Name: "warm_end", Kind: Range, Dimension: quantity.Temperature, Default: "the species' range, as far as the room reaches it", Doc: "The temperature at the warm end by day.", Example: `"30 C"`},
+		{Name: "cool_end", Kind: Range, Dimension: quantity.Temperature, Doc: "The temperature at the cool end by day.", Example: `"26 C"`},
+		{Name: "night", Kind: Range, Dimension: quantity.Temperature, Doc: "The temperature by night.", Example: `"22 to 24 C"`},
+		{Name: "humidity", Kind: Range, Dimension: quantity.Humidity, Default: "the species' range", Doc: "Relative humidity inside. Give a band: one exact figure promises what no gauge can show.", Example: `"75 to 85 %"`},
+		{Name: "thermometer", Kind: Truth, Default: "false", Doc: "Whether there is a thermometer that does not belong to the thermostat.", Example: `true`},
+		{Name: "gauge_tested", Kind: Date, Doc: "When the gauges were last tested.", Example: `"2026-09-01"`},
+	},
+	Blocks: []*Block{Heater},
+}
+
+var scheduleAttrs = []Attr{
+	{Name: "every", Kind: Every, Doc: "How often, by the calendar: every so many days, weeks or months.", Example: `"3 days"`},
+	{Name: "on", Kind: On, Doc: "On which days: weekdays, days of the month, or dates of the year.", Example: `["tue", "fri"]`},
+	{Name: "cron", Kind: Cron, Doc: "Times and days as a cron line of five fields. A line that names both a day of the month and a weekday means either.", Example: `"30 19 * * 1,4"`},
+	{Name: "after_last", Kind: Quantity, Dimension: quantity.Duration, Doc: "So long after it was last done. Counted from the log; where the log is silent it counts as done when planned.", Example: `"7 days"`},
+	{Name: "window", Kind: Quantity, Dimension: quantity.Duration, Default: "0 days", Doc: "How far it may be moved either way to fall on a day with a round.", Example: `"2 days"`},
+	{Name: "from", Kind: Date, Doc: "The first day; for an interval also the day it is counted from.", Example: `"2027-01-04"`},
+	{Name: "until", Kind: Date, Doc: "The last day.", Example: `"2027-03-31"`},
+	{Name: "round", Kind: Refs, Ref: "round", Default: "the collection's first round, or one at 19:30", Doc: "The round or rounds in which it is done.", Example: `"evening"`},
+	{Name: "at", Kind: Clocks, Default: "the time of its round", Doc: "A time of its own, or several.", Example: `"08:00"`},
+	{Name: "minutes", Kind: Quantity, Dimension: quantity.Duration, Doc: "How long it takes.", Example: `"4 min"`},
+	{Name: "keeper", Kind: Ref, Ref: "keeper", Default: "the keeper of its round", Doc: "Who does it.", Example: `"lead"`},
+}
+
+// Attributes by which the built-in library says where a value is from.
+var sourceAttrs = []Attr{
+	{Name: "source", Kind: Texts, Doc: "The names of the sources it is from.", Example: `["K20"]`},
+	{Name: "quality", Kind: Word, Choices: Qualities, Doc: "How good the source is.", Example: `"keeper"`},
+	{Name: "seen", Kind: Date, Doc: "When the source was looked at.", Example: `"2026-11-25"`},
+}
+
+// Qualities say how good a source is, best first.
+var Qualities = choices(
+	"paper", "peer-reviewed, a thesis or a conference paper",
+	"guideline", "an institution or a government",
+	"society", "a zoo or museum, a veterinarian or expert, a society",
+	"keeper", "a care sheet, shop, forum or encyclopedia",
+	"own", "the keeper's own records",
+	"practice", "common practice, no source",
+	"memory", "from memory, not seen in a source: verify before use",
+)
+
+func join(lists ...[]Attr) []Attr {
+	var all []Attr
+	for _, l := range lists {
+		all = append(all, l...)
+	}
+	return all
+}
+
+// Care is one thing done again and again.
+var Care = &Block{
+	Name: "care", Label: "name", Once: true,
+	Doc:     "One thing that is done again and again. A name that is a kind of care says what is done; any other name needs `kind`. It takes the place of the species sheet's care of the same name.",
+	Example: "care \"mist\" {\n  every  = \"day\"\n  round  = \"evening\"\n  amount = \"150 ml\"\n}",
+	Attrs: join([]Attr{
+		{Name: "kind", Kind: Text, Default: "the name", Doc: "What is done: one of the kinds of care.", Example: `"mist"`},
+		{Name: "task", Kind: Text, Default: "the words of its kind", Doc: "What to do, in the keeper's words.", Example: `"mist the left half"`},
+		{Name: "amount", Kind: Quantity, Dimension: quantity.Volume, Doc: "How much water.", Example: `"150 ml"`},
+		{Name: "off", Kind: Truth, Default: "false", Doc: "Leaves out a care that the species sheet brings.", Example: `true`},
+		{Name: "because", Kind: Text, Doc: "Why it is done, where somebody may ask.", Example: `"measured 62 % at noon"`},
+		{Name: "stages", Kind: Texts, Doc: "In a species sheet: the stages it is for.", Example: `["adult"]`},
+	}, scheduleAttrs, []Attr{formerlyAttr}, sourceAttrs),
+}
+
+// Feeding is a meal for one group of animals.
+var Feeding = &Block{
+	Name: "feeding", Label: "animals", Once: true,
+	Doc:     "Meals for the animals named by the label. Each live meal brings a look for leftovers. It takes the place of the species sheet's feeding for those animals.",
+	Example: "feeding \"adults\" {\n  on         = [\"tue\", \"fri\"]\n  round      = \"evening\"\n  per_animal = 4\n  rotate     = [\"cricket adult\", \"roach medium\"]\n}",
+	Attrs: join([]Attr{
+		{Name: "per_animal", Kind: Number, Doc: "Prey items for each animal at each meal.", Example: `4`},
+		{Name: "prey", Kind: Prey, Doc: "The prey: a feeder and its size.", Example: `"cricket adult"`},
+		{Name: "rotate", Kind: Menu, Doc: "Prey taken in turn, one after another.", Example: `["cricket adult", "roach medium"]`},
+		{Name: "killed", Kind: Truth, Default: "false", Doc: "Whether the prey is killed first.", Example: `true`},
+		{Name: "leftovers", Kind: Quantity, Dimension: quantity.Duration, Default: "1 day", Doc: "How long after a live meal leftovers are taken out.", Example: `"1 day"`},
+		{Name: "gut_load", Kind: Truth, Default: "false", Doc: "Whether the prey is fed well for a day before.", Example: `true`},
+		{Name: "dusted", Kind: Truth, Default: "false", Doc: "Whether the prey is dusted with minerals.", Example: `true`},
+		{Name: "wild", Kind: Truth, Default: "false", Doc: "Whether the prey was caught outdoors.", Example: `true`},
+		{Name: "off", Kind: Truth, Default: "false", Doc: "Leaves out the meals that the species sheet brings.", Example: `true`},
+		{Name: "because", Kind: Text, Doc: "Why, where somebody may ask.", Example: `"regaining weight"`},
+		{Name: "stages", Kind: Texts, Doc: "In a species sheet: the stages it is for.", Example: `["adult"]`},
+	}, scheduleAttrs, []Attr{formerlyAttr}, sourceAttrs),
+}
+
+// Accept silences one rule for a while.
+var Accept = &Block{
+	Name: "accept", Label: "rule", Once: true,
+	Doc:     "Silences one rule in this enclosure, with a reason, until a date. It shows in review, and the finding comes back on that date. What can kill is never silenced.",
+	Example: "accept \"substrate-shallow\" {\n  because = \"deeper tank arrives in January\"\n  until   = \"2027-01-15\"\n}",
+	Attrs: []Attr{
+		{Name: "because", Kind: Text, Required: true, Doc: "The reason, for whoever reviews the plan.", Example: `"deeper tank arrives in January"`},
+		{Name: "until", Kind: Date, Required: true, Doc: "The day on which the finding comes back.", Example: `"2027-01-15"`},
+		{Name: "source", Kind: Texts, Doc: "On whose word.", Example: `["curator, 2 Nov 2026"]`},
+	},
+}
+
+// Season changes limits, climate and care for a part of every year.
+var Season = &Block{
+	Name: "season", Label: "name", Once: true,
+	Doc:     "A part of the year with a climate and care of its own, such as a cool rest.",
+	Example: "season \"cool rest\" {\n  from    = \"1 nov\"\n  to      = \"28 feb\"\n  ramp    = \"3 C\"\n  feeding = \"none\"\n\n  climate {\n    warm_end = \"16 C\"\n  }\n}",
+	Attrs: []Attr{
+		{Name: "from", Kind: DayOfYear, Required: true, Doc: "The first day, every year.", Example: `"1 nov"`},
+		{Name: "to", Kind: DayOfYear, Required: true, Doc: "The last day, every year.", Example: `"28 feb"`},
+		{Name: "ramp", Kind: Quantity, Dimension: quantity.TemperatureStep, Default: "3 C", Doc: "How fast the temperature may change in a week, going in and coming out.", Example: `"3 C"`},
+		{Name: "feeding", Kind: Word, Choices: choices("as usual", "meals go on", "none", "no meals", "half", "every second meal"), Default: "as usual", Doc: "What becomes of the meals.", Example: `"none"`},
+		{Name: "misting", Kind: Word, Choices: choices("as usual", "misting goes on", "none", "no misting", "half", "every second misting"), Default: "as usual", Doc: "What becomes of misting and watering the substrate. Drinking water is never taken away.", Example: `"half"`},
+		{Name: "heating", Kind: Word, Choices: choices("on", "heaters work", "off", "heaters are off"), Default: "on", Doc: "Whether heaters are on.", Example: `"off"`},
+		noteAttr,
+	},
+	Blocks: []*Block{{
+		Name: "climate", Once: true, Doc: "What the inside is held at in this season.",
+		Attrs: Climate.Attrs[:4:4],
+	}},
+}
+
+// Enclosure is one box with its animals and their care.
+var Enclosure = &Block{
+	Name: "enclosure", Label: "name", Once: true,
+	Doc:     "One enclosure: the animals, the box, the climate and the care. A species, a housing and animals are enough; the species sheet brings the care that is usual.",
+	Example: "enclosure \"burrow-a\" {\n  species = \"pandinus-imperator\"\n  room    = \"east\"\n\n  housing {\n    inside = \"76 x 46 x 41 cm\"\n    lid    = \"solid, latched\"\n    depth  = \"16 cm\"\n    hides  = 3\n  }\n\n  animals \"adults\" {\n    count = 3\n    stage = \"adult\"\n  }\n}",
+	Attrs: []Attr{
+		titleAttr,
+		{Name: "template", Kind: Ref, Ref: "template", Doc: "The template from which it takes what it does not say itself.", Example: `"desert-tub"`},
+		{Name: "species", Kind: Ref, Ref: "species", Required: true, Doc: "The species sheet.", Example: `"pandinus-imperator"`},
+		{Name: "room", Kind: Ref, Ref: "room", Default: "the only room, where there is one", Doc: "Where it stands.", Example: `"east"`},
+		{Name: "order", Kind: Whole, Default: "after those that have one, by name", Doc: "The place in the walk through the room: 1 is visited first.", Example: `1`},
+		{Name: "culture", Kind: Truth, Default: "false", Doc: "Whether it is a feeder culture, not animals on show.", Example: `true`},
+		formerlyAttr, noteAttr,
+	},
+	Blocks: []*Block{Housing, Animals, Climate, Care, Feeding, Season, Accept},
+}
+
+// Template is an enclosure's text without an enclosure.
+var Template = &Block{
+	Name: "template", Label: "name", Once: true,
+	Doc:     "What many enclosures have in common. An enclosure that names it takes every attribute and block that it does not write itself; a block of the same name is taken attribute by attribute.",
+	Example: "template \"desert-tub\" {\n  species = \"hadrurus-arizonensis\"\n\n  housing {\n    kind   = \"tub\"\n    inside = \"40 x 30 x 30 cm\"\n    lid    = \"solid, latched\"\n    depth  = \"16 cm\"\n    hides  = 1\n  }\n}",
+	Attrs:   Enclosure.Attrs[2:],
+	Blocks:  Enclosure.Blocks,
+}

@@ -1,0 +1,84 @@
+feeder "mealworm" {
+  title   = "mealworm"
+  plural  = "mealworms"
+  latin   = "Tenebrio molitor, larva"
+  hazards = ["burrows and is lost in the soil", "can chew a moulting animal: offer from a dish, or with the head crushed"]
+
+  size "large" {
+    mass    = "130 to 160 mg"
+    length  = "25 to 32 mm"
+    note    = "Full grown. The mass is from P51, the length from K128; P35 as remembered has 126 mg."
+    source  = ["P51", "K128"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+  }
+
+  size "giant" {
+    mass    = "300 mg"
+    note    = "Grown with a hormone; 300 mg and more."
+    source  = ["P51"]
+    quality = "guideline"
+    seen    = "2026-11-25"
+  }
+
+  figure "energy" {
+    value   = "2.05 kcal/g"
+    source  = ["P36"]
+    quality = "paper"
+    seen    = "2026-11-25"
+    note    = "Calculated from the composition, not burned in a bomb."
+  }
+
+  figure "water" {
+    value   = "61.9 %"
+    source  = ["P36"]
+    quality = "paper"
+    seen    = "2026-11-25"
+  }
+
+  figure "protein" {
+    value   = "18.7 %"
+    source  = ["P36"]
+    quality = "paper"
+    seen    = "2026-11-25"
+  }
+
+  figure "fat" {
+    value   = "13.4 %"
+    source  = ["P36"]
+    quality = "paper"
+    seen    = "2026-11-25"
+  }
+
+  figure "calcium-to-phosphorus" {
+    value   = "0.06"
+    source  = ["P35", "memory"]
+    quality = "memory"
+    seen    = "2026-11-25"
+    note    = "169 to 2,850 mg/kg as remembered. To be checked against the paper."
+  }
+
+  figure "usable" {
+    value   = "4 to 8 weeks"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Stored cold at 5 to 10 C and warmed up one day a week."
+  }
+
+  figure "temperature" {
+    value   = "25 to 31 C"
+    source  = ["K124"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+    note    = "To breed. At 20, 23, 25 and 27 C the way from egg to adult takes 204, 171, 143 and 111 days (P43)."
+  }
+
+  figure "humidity" {
+    value    = "50 to 70 %"
+    source   = ["K124"]
+    quality  = "keeper"
+    seen     = "2026-11-25"
+    disputed = "60 +- 10 % in the laboratory (P43)"
+  }
+}

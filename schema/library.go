@@ -1,0 +1,221 @@
+package schema
+
+import "vivary/schema/quantity"
+
+// Source is something that figures are taken from.
+var Source = &Block{
+	Name: "source", Label: "name", Once: true,
+	Doc:     "A paper, page or person that figures are taken from.",
+	Example: "source \"K20\" {\n  cite = \"Titan Scorpions, 17 Mar 2022\"\n  at   = \"voofla.com\"\n  kind = \"keeper\"\n}",
+	Attrs: []Attr{
+		{Name: "cite", Kind: Text, Required: true, Doc: "Who, when, what.", Example: `"Mahsberg D. 1990, Acta Zool. Fennica 190:267-272"`},
+		{Name: "at", Kind: Text, Doc: "Where it can be found.", Example: `"docslib.org/doc/4763321"`},
+		{Name: "kind", Kind: Word, Required: true, Choices: Qualities, Doc: "What kind of source it is.", Example: `"paper"`},
+		{Name: "part", Kind: Text, Doc: "How much of it was seen.", Example: `"abstract"`},
+	},
+}
+
+// Stage says which instars make up a stage of life.
+var Stage = &Block{
+	Name: "stage", Label: "stage", Once: true,
+	Doc:     "Which instars make up a stage of life in this species.",
+	Example: "stage \"young\" {\n  instars = \"2 to 3\"\n}",
+	Attrs: join([]Attr{
+		{Name: "instars", Kind: Numbers, Doc: "The first and the last instar of the stage.", Example: `"2 to 3"`},
+		noteAttr,
+	}, sourceAttrs),
+}
+
+// FigureBlock is one known fact of a species, with its source.
+var FigureBlock = &Block{
+	Name: "figure", Label: "figure",
+	Doc:     "One fact of a species, with where it is from. The label is one of the known figures. A collection's own figure takes the place of the library's of the same name and stages, and then says why and until when that was last looked at.",
+	Example: "figure \"temperature-hard\" {\n  value    = \"15 to 35 C\"\n  source   = [\"K20\"]\n  quality  = \"keeper\"\n  seen     = \"2026-11-25\"\n  disputed = \"no lethal temperature has been measured for this species\"\n}",
+	Attrs: join([]Attr{
+		{Name: "value", Kind: Text, Required: true, Doc: "The figure, with its unit.", Example: `"15 to 35 C"`},
+		{Name: "stages", Kind: Texts, Default: "all", Doc: "The stages it holds for.", Example: `["adult", "subadult"]`},
+		{Name: "instar", Kind: Whole, Doc: "The instar it holds for.", Example: `2`},
+		{Name: "disputed", Kind: Text, Doc: "What others say.", Example: `"24 to 28 C (K4), 27 to 37 C (K1)"`},
+		noteAttr,
+		{Name: "because", Kind: Text, Doc: "In a collection's own sheet: the reason for a figure of its own.", Example: `"measured in this building for three years"`},
+		{Name: "review", Kind: Date, Doc: "In a collection's own sheet: when the reason is looked at again.", Example: `"2027-09-01"`},
+	}, sourceAttrs),
+}
+
+// Need is something an animal must not go without for longer than so long.
+var Need = &Block{
+	Name: "need", Label: "need",
+	Doc:     "Something that an animal must not go without for longer than a stated time. Only a need has the force of the proof: on every day of the horizon somebody who is there has met it in time.",
+	Example: "need \"water\" {\n  longest  = \"2 days\"\n  source   = [\"R18\"]\n  quality  = \"practice\"\n  seen     = \"2026-11-25\"\n}",
+	Attrs: join([]Attr{
+		{Name: "stages", Kind: Texts, Default: "all", Doc: "The stages it holds for.", Example: `["young"]`},
+		{Name: "longest", Kind: Quantity, Dimension: quantity.Duration, Required: true, Doc: "The longest time between two occasions.", Example: `"2 days"`},
+		{Name: "shortest", Kind: Quantity, Dimension: quantity.Duration, Doc: "The shortest sensible time between two occasions.", Example: `"3 days"`},
+		{Name: "severity", Kind: Word, Choices: choices("error", "the plan is refused", "caution", "the plan is built, with a warning"), Default: "error", Doc: "What a breach is.", Example: `"caution"`},
+		{Name: "disputed", Kind: Text, Doc: "What others say."},
+		noteAttr,
+		{Name: "because", Kind: Text, Doc: "In a collection's own sheet: the reason for a need of its own.", Example: `"this locality drinks daily"`},
+		{Name: "review", Kind: Date, Doc: "In a collection's own sheet: when the reason is looked at again.", Example: `"2027-09-01"`},
+	}, sourceAttrs),
+}
+
+// Species is a species sheet.
+var Species = &Block{
+	Name: "species", Label: "name",
+	Doc:     "What is known of a species: figures, needs and the care that is usual. The built-in sheets are written in the same language; a sheet of the same name in a collection adds to the built-in one and takes the place of what it writes itself.",
+	Example: "species \"pandinus-imperator\" {\n  figure \"humidity-target\" {\n    value   = \"75 to 85 %\"\n    source  = [\"own records\"]\n    quality = \"own\"\n    seen    = \"2026-10-01\"\n    because = \"measured here for three years\"\n    review  = \"2027-10-01\"\n  }\n}",
+	Attrs: []Attr{
+		{Name: "title", Kind: Text, Doc: "The common name.", Example: `"emperor scorpion"`},
+		{Name: "latin", Kind: Text, Doc: "The scientific name with its author.", Example: `"Pandinus imperator (C. L. Koch, 1841)"`},
+		{Name: "family", Kind: Text, Doc: "The family.", Example: `"Scorpionidae"`},
+		{Name: "also", Kind: Texts, Doc: "Other names that mean this species.", Example: `["imperial scorpion"]`},
+		{Name: "former", Kind: Texts, Doc: "Names it had before, which older texts use.", Example: `["Buthus imperator"]`},
+		{Name: "mistaken", Kind: Texts, Doc: "Names under which it is sold though they mean something else.", Example: `["Heterometrus"]`},
+		{Name: "like", Kind: Ref, Ref: "species", Doc: "A species whose sheet it takes what it does not say itself.", Example: `"pandinus-imperator"`},
+		noteAttr,
+	},
+	Blocks: []*Block{Stage, FigureBlock, Need, Care, Feeding},
+}
+
+// FeederSize is one size class of a feeder animal.
+var FeederSize = &Block{
+	Name: "size", Label: "size", Once: true,
+	Doc:     "One size of a feeder animal.",
+	Example: "size \"adult\" {\n  mass   = \"465 mg\"\n  length = \"25 mm\"\n}",
+	Attrs: join([]Attr{
+		{Name: "mass", Kind: Range, Dimension: quantity.Mass, Doc: "The weight of one.", Example: `"465 mg"`},
+		{Name: "length", Kind: Range, Dimension: quantity.Length, Doc: "The length of one, without feelers.", Example: `"20 to 25 mm"`},
+		noteAttr,
+	}, sourceAttrs),
+}
+
+// FeederFact is one known fact of a feeder, with its source.
+var FeederFact = &Block{
+	Name: "figure", Label: "figure",
+	Doc:     "One fact of a feeder animal, with where it is from.",
+	Example: "figure \"energy\" {\n  value   = \"5.86 kJ/g\"\n  source  = [\"P36\"]\n  quality = \"paper\"\n  seen    = \"2026-11-25\"\n}",
+	Attrs:   FigureBlock.Attrs,
+}
+
+// Feeder is a feeder animal.
+var Feeder = &Block{
+	Name: "feeder", Label: "name",
+	Doc:     "A feeder animal: its sizes, what is in it, and how long it keeps.",
+	Example: "feeder \"cricket\" {\n  title = \"house cricket\"\n\n  size \"adult\" {\n    mass = \"465 mg\"\n  }\n}",
+	Attrs: []Attr{
+		{Name: "title", Kind: Text, Doc: "The common name of one.", Example: `"house cricket"`},
+		{Name: "plural", Kind: Text, Default: "the name and an s", Doc: "The word for several, as it stands in a list of things to do.", Example: `"crickets"`},
+		{Name: "latin", Kind: Text, Doc: "The scientific name.", Example: `"Acheta domesticus"`},
+		{Name: "also", Kind: Texts, Doc: "Other names.", Example: `["brown cricket"]`},
+		{Name: "hazards", Kind: Texts, Doc: "What it does to the animals or the people.", Example: `["gnaws a moulting animal"]`},
+		noteAttr,
+	},
+	Blocks: []*Block{FeederSize, FeederFact},
+}
+
+// Figure describes one fact that a species sheet or a feeder may state.
+type Figure struct {
+	Name      string
+	Kind      Kind // Range, Numbers, Word, Words, Truth or Text
+	Dimension quantity.Dimension
+	Choices   []Choice
+	Required  bool // every built-in species sheet states it
+	ByStage   bool // may differ between stages
+	Doc       string
+}
+
+// Figures are the facts that a species sheet may state.
+var Figures = []Figure{
+	{Name: "temperature-hard", Kind: Range, Dimension: quantity.Temperature, Required: true, Doc: "Outside this the animals are harmed. Nothing may be set beyond it."},
+	{Name: "temperature-soft", Kind: Range, Dimension: quantity.Temperature, Required: true, Doc: "Outside this a reason is asked for."},
+	{Name: "temperature-target", Kind: Range, Dimension: quantity.Temperature, Required: true, Doc: "What to aim for by day."},
+	{Name: "night", Kind: Range, Dimension: quantity.Temperature, Doc: "What to aim for by night."},
+	{Name: "night-drop", Kind: Range, Dimension: quantity.TemperatureStep, Doc: "How much cooler the night should be."},
+	{Name: "winter-rest", Kind: Range, Dimension: quantity.Temperature, Doc: "The temperature of a cool rest, for species that take one."},
+	{Name: "humidity-hard", Kind: Range, Dimension: quantity.Humidity, Doc: "Outside this the animals are harmed."},
+	{Name: "humidity-soft", Kind: Range, Dimension: quantity.Humidity, Required: true, Doc: "Outside this a reason is asked for."},
+	{Name: "humidity-target", Kind: Range, Dimension: quantity.Humidity, Required: true, Doc: "What to aim for."},
+	{Name: "humidity-premoult", Kind: Range, Dimension: quantity.Humidity, Doc: "What to hold before and during a moult."},
+	{Name: "moisture", Kind: Word, Choices: choices("arid", "kept dry on top: too much water kills", "damp", "depends on a damp substrate", "either", "takes both"), Required: true, Doc: "What kind of moisture the species lives in."},
+	{Name: "mist-interval-min", Kind: Range, Dimension: quantity.Duration, Doc: "The shortest time between two mistings, for species of dry places."},
+	{Name: "ventilation", Kind: Word, Choices: choices("any", "no special need", "cross", "openings on opposite sides"), Doc: "The air it needs."},
+	{Name: "substrate-depth-min", Kind: Range, Dimension: quantity.Length, Required: true, Doc: "The least depth of substrate."},
+	{Name: "substrate-depth-advised", Kind: Range, Dimension: quantity.Length, Doc: "The depth advised."},
+	{Name: "floor-first", Kind: Range, Dimension: quantity.Area, Required: true, Doc: "Floor for one animal, or for the first of a group.", ByStage: true},
+	{Name: "floor-further", Kind: Range, Dimension: quantity.Area, Doc: "Floor for each further animal.", ByStage: true},
+	{Name: "volume-first", Kind: Range, Dimension: quantity.Volume, Doc: "Volume for one animal.", ByStage: true},
+	{Name: "height-min", Kind: Range, Dimension: quantity.Length, Doc: "The least height inside.", ByStage: true},
+	{Name: "fall-max", Kind: Range, Dimension: quantity.Length, Doc: "The greatest height between substrate and lid, for animals that a fall kills.", ByStage: true},
+	{Name: "keeping", Kind: Word, Choices: choices("alone", "one to a box", "alone, or mother with brood", "one to a box, or a mother with her young", "groups", "groups are possible", "groups of one male", "groups with one adult male at the most"), Required: true, Doc: "How many may share a box."},
+	{Name: "group-max", Kind: Numbers, Doc: "The largest group."},
+	{Name: "lifestyle", Kind: Word, Choices: choices("burrower", "digs and lives below", "ground", "lives on the ground", "bark", "lives on bark or rock", "tree", "lives above the ground"), Required: true, Doc: "Where it lives."},
+	{Name: "climbs", Kind: Word, Choices: choices("no", "climbs nothing smooth", "seams", "climbs silicone seams and decor", "glass", "climbs glass"), Required: true, Doc: "What it climbs."},
+	{Name: "lid", Kind: Word, Choices: choices("any", "any lid", "latched", "a lid that is held shut"), Required: true, Doc: "The lid it needs."},
+	{Name: "gap-max", Kind: Range, Dimension: quantity.Length, Doc: "The widest opening that still holds it.", ByStage: true},
+	{Name: "hangs-to-moult", Kind: Truth, Required: true, Doc: "Whether it must hang free to moult."},
+	{Name: "moults-as-adult", Kind: Truth, Required: true, Doc: "Whether adults go on moulting."},
+	{Name: "drinks", Kind: Word, Choices: choices("dish", "from a dish", "droplets", "from droplets", "soil", "from damp soil and food"), Required: true, Doc: "How it takes water."},
+	{Name: "heater-not", Kind: Words, Choices: Heater.Attr("place").Choices, Doc: "Where a heater must not be."},
+	{Name: "uv-not", Kind: Truth, Doc: "Whether ultraviolet light is to be kept away."},
+	{Name: "length", Kind: Range, Dimension: quantity.Length, Required: true, Doc: "Body length.", ByStage: true},
+	{Name: "mass", Kind: Range, Dimension: quantity.Mass, Required: true, Doc: "Weight.", ByStage: true},
+	{Name: "growth-factor", Kind: Numbers, Doc: "By how much a length grows at a moult (Dyar's rule)."},
+	{Name: "moults-to-adult", Kind: Numbers, Doc: "The number of moults to maturity."},
+	{Name: "instar-length", Kind: Range, Dimension: quantity.Duration, Doc: "How long an instar lasts. Stated for each instar."},
+	{Name: "age-at-maturity", Kind: Range, Dimension: quantity.Duration, Doc: "Age at maturity."},
+	{Name: "lifespan", Kind: Range, Dimension: quantity.Duration, Doc: "How long it lives."},
+	{Name: "gestation", Kind: Range, Dimension: quantity.Duration, Doc: "From mating to birth, or to the egg sac. Always a window, never a date."},
+	{Name: "brood-size", Kind: Numbers, Doc: "How many young at a time."},
+	{Name: "on-mother", Kind: Range, Dimension: quantity.Duration, Doc: "From birth to the first moult."},
+	{Name: "dispersal", Kind: Range, Dimension: quantity.Duration, Doc: "From the first moult until the young leave the mother."},
+	{Name: "separation", Kind: Word, Choices: choices("keep with mother", "the young stay with the mother", "separate", "the young are taken out after dispersal"), Doc: "What to do with the young."},
+	{Name: "first-meal", Kind: Range, Dimension: quantity.Duration, Doc: "From the first moult until the young must have eaten."},
+	{Name: "isolate-before", Kind: Range, Dimension: quantity.Duration, Doc: "How long before the earliest birth a gravid female is moved to a box of her own."},
+	{Name: "undisturbed", Kind: Range, Dimension: quantity.Duration, Doc: "How long after a birth nothing is disturbed."},
+	{Name: "wait-after-moult", Kind: Range, Dimension: quantity.Duration, Required: true, Doc: "From a moult to the first meal.", ByStage: true},
+	{Name: "handling-wait", Kind: Range, Dimension: quantity.Duration, Doc: "From a moult to the first time it may be moved.", ByStage: true},
+	{Name: "moult-takes", Kind: Range, Dimension: quantity.Duration, Doc: "How long a moult takes."},
+	{Name: "fast-alarm", Kind: Range, Dimension: quantity.Duration, Doc: "A fast longer than this is looked into.", ByStage: true},
+	{Name: "refusals-to-pause", Kind: Numbers, Doc: "After so many refusals in a row meals pause.", ByStage: true},
+	{Name: "refusal-pause", Kind: Range, Dimension: quantity.Duration, Doc: "How long meals pause after refusals.", ByStage: true},
+	{Name: "prey-mass-share", Kind: Range, Dimension: quantity.Ratio, Doc: "The greatest weight of one prey item, as a share of the animal's.", ByStage: true},
+	{Name: "prey-length-share", Kind: Range, Dimension: quantity.Ratio, Doc: "The greatest length of one prey item, as a share of the animal's body.", ByStage: true},
+	{Name: "items-a-week", Kind: Numbers, Doc: "Prey items a week for one animal.", ByStage: true},
+	{Name: "unattended", Kind: Range, Dimension: quantity.Duration, Doc: "The longest time it may be left with a full dish.", ByStage: true},
+	{Name: "substrate-change", Kind: Range, Dimension: quantity.Duration, Doc: "How often the substrate is renewed."},
+	{Name: "venom", Kind: Word, Choices: choices("none", "no venom", "mild", "painful; dangerous to people with an allergy", "medically significant", "a danger to life"), Required: true, Doc: "What its venom does to people."},
+	{Name: "hairs", Kind: Word, Choices: choices("none", "none", "contact", "hairs that irritate on contact", "thrown", "throws barbed hairs at eyes and airways"), Doc: "Hairs that hurt people."},
+	{Name: "defence", Kind: Text, Doc: "What else it does to people."},
+	{Name: "cites", Kind: Word, Choices: choices("none", "not listed", "I", "Appendix I", "II", "Appendix II", "III", "Appendix III"), Required: true, Doc: "Its listing in CITES."},
+	{Name: "law", Kind: Text, Doc: "Other law to look up. No conclusion is drawn from it."},
+	{Name: "climate-origin", Kind: Text, Doc: "Where it is from and how it lives there."},
+	{Name: "sexing", Kind: Text, Doc: "How males and females are told apart."},
+	{Name: "metabolic-kin", Kind: Word, Choices: choices("scorpion", "as the scorpions measured by Withers and Smith 1993", "tarantula", "as the tarantula measured by Nespolo and others 2011", "none", "no equation"), Doc: "Which measured animals stand for it in the energy check."},
+}
+
+// FeederFigures are the facts that a feeder's sheet may state.
+var FeederFigures = []Figure{
+	{Name: "energy", Kind: Range, Dimension: quantity.EnergyDensity, Required: true, Doc: "Energy in the wet animal."},
+	{Name: "water", Kind: Range, Dimension: quantity.Ratio, Doc: "Water in the wet animal."},
+	{Name: "protein", Kind: Range, Dimension: quantity.Ratio, Doc: "Protein in the wet animal."},
+	{Name: "fat", Kind: Range, Dimension: quantity.Ratio, Doc: "Fat in the wet animal."},
+	{Name: "calcium-to-phosphorus", Kind: Numbers, Doc: "Calcium to phosphorus."},
+	{Name: "usable", Kind: Range, Dimension: quantity.Duration, Doc: "How long bought ones can be used."},
+	{Name: "weekly-loss", Kind: Range, Dimension: quantity.Ratio, Doc: "How many die in a week."},
+	{Name: "temperature", Kind: Range, Dimension: quantity.Temperature, Doc: "How warm they are kept."},
+	{Name: "humidity", Kind: Range, Dimension: quantity.Humidity, Doc: "How damp they are kept."},
+	{Name: "gut-load-before", Kind: Range, Dimension: quantity.Duration, Doc: "How long before the meal they are fed well."},
+	{Name: "gut-load-lost", Kind: Range, Dimension: quantity.Duration, Doc: "When the gain is gone after the food is taken away."},
+	{Name: "share-max", Kind: Range, Dimension: quantity.Ratio, Doc: "The greatest share of meals it should make up."},
+	{Name: "law", Kind: Text, Doc: "Law to look up. No conclusion is drawn from it."},
+}
+
+// FindFigure returns the figure of that name in a list, or nil.
+func FindFigure(list []Figure, name string) *Figure {
+	for i := range list {
+		if list[i].Name == name {
+			return &list[i]
+		}
+	}
+	return nil
+}

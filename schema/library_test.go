@@ -1,0 +1,388 @@
+package schema_test
+
+import (
+	"io/fs"
+	"path"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+
+	"vivary/schema"
+	"vivary/schema/quantity"
+
+	"github.com/hashicorp/hcl/v2"
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+	"github.com/zclconf/go-cty/cty"
+	"github.com/zclconf/go-cty/cty/convert"
+)
+
+// These tests read the library as plain HCL. They hold the data to the schema and
+// to each other; whether a figure is true is for its source to say.
+
+// TestLibraryIsWellFormed checks that every sheet uses the language as described
+// and says of every fact where it is from.
+func TestLibraryIsWellFormed(t *testing.T) {
+	for file, blocks := range library(t) {
+		for _, b := range blocks {
+			if file != "sources" && b.label != file {
+				t.Errorf("%s: block %q: the file should be named as its block", file, b.label)
+			}
+			wellFormed(t, b, schema.Plan)
+		}
+	}
+}
+
+func wellFormed(t *testing.T, b *block, outer *schema.Block) {
+	def := outer.Block(b.kind)
+	if def == nil {
+		t.Errorf("%s: no block %q in %s", b.at, b.kind, outer.Name)
+		return
+	}
+	for name, v := range b.attrs {
+		if a := def.Attr(name); a == nil {
+			t.Errorf("%s: no attribute %q in %s", b.at, name, b.kind)
+		} else if !fits(v, a.Kind, a.Dimension, a.Choices) {
+			t.Errorf("%s: %s = %q is not as the schema wants it", b.at, name, v)
+		}
+	}
+	for i := range def.Attrs {
+		if def.Attrs[i].Required && b.attrs[def.Attrs[i].Name] == nil {
+			t.Errorf("%s: %s is missing", b.at, def.Attrs[i].Name)
+		}
+	}
+	if def.Attr("quality") != nil {
+		for _, name := range []string{"source", "quality", "seen"} {
+			if b.attrs[name] == nil {
+				t.Errorf("%s: does not say %s", b.at, name)
+			}
+		}
+	}
+	if b.kind == "figure" {
+		list := schema.Figures
+		if outer == schema.Feeder {
+			list = schema.FeederFigures
+		}
+		f := schema.FindFigure(list, b.label)
+		if f == nil {
+			t.Errorf("%s: no figure of that name", b.at)
+		} else if !fits(b.attrs["value"], f.Kind, f.Dimension, f.Choices) {
+			t.Errorf("%s: value %q does not fit", b.at, b.text("value"))
+		} else if b.attrs["stages"] != nil && !f.ByStage {
+			t.Errorf("%s: does not differ between stages", b.at)
+		}
+	}
+	if b.kind == "need" && schema.FindNeed(b.label) == nil {
+		t.Errorf("%s: no need of that name", b.at)
+	}
+	if b.kind == "care" && schema.FindKind(b.careKind()) == nil {
+		t.Errorf("%s: no kind of care of that name", b.at)
+	}
+	for _, s := range b.attrs["stages"] {
+		if !named(schema.Stages, s) {
+			t.Errorf("%s: no stage %q", b.at, s)
+		}
+	}
+	for _, in := range b.inner {
+		wellFormed(t, in, def)
+	}
+}
+
+// TestLibrarySources checks that every source named exists and every source is used.
+func TestLibrarySources(t *testing.T) {
+	lib := library(t)
+	known, used := map[string]bool{}, map[string]bool{}
+	for _, b := range lib["sources"] {
+		if known[b.label] {
+			t.Errorf("%s: twice", b.at)
+		}
+		known[b.label] = true
+	}
+	inText := regexp.MustCompile(`\b[PGK][0-9]+b?\b`)
+	for file, blocks := range lib {
+		if file == "sources" {
+			continue
+		}
+		each(blocks, func(b *block) {
+			ids := slices.Clone(b.attrs["source"])
+			for _, name := range []string{"disputed", "note"} {
+				ids = append(ids, inText.FindAllString(b.text(name), -1)...)
+			}
+			for _, id := range ids {
+				used[id] = true
+				if !known[id] {
+					t.Errorf("%s: source %q is not in sources.care.hcl", b.at, id)
+				}
+			}
+		})
+	}
+	for id := range known {
+		if !used[id] {
+			t.Errorf("source %q is not used", id)
+		}
+	}
+}
+
+// grown are the stages that live by themselves and must be cared for.
+var grown = []string{"young", "juvenile", "subadult", "adult"}
+
+// TestSpeciesFigures checks that no sheet lacks a required figure, for no stage,
+// and that limits lie inside each other.
+func TestSpeciesFigures(t *testing.T) {
+	for _, s := range sheets(t, "species") {
+		for _, stage := range grown {
+			for _, f := range schema.Figures {
+				if n := len(s.figures(f.Name, stage)); f.Required && n == 0 || n > 1 {
+					t.Errorf("%s: %d figures %q for stage %s", s.at, n, f.Name, stage)
+				}
+			}
+			for _, n := range [][2]string{
+				{"temperature-hard", "temperature-soft"}, {"temperature-soft", "temperature-target"},
+				{"temperature-hard", "night"}, {"temperature-hard", "winter-rest"},
+				{"humidity-hard", "humidity-soft"}, {"humidity-soft", "humidity-target"},
+			} {
+				outer, ok1 := s.span(n[0], stage)
+				inner, ok2 := s.span(n[1], stage)
+				if ok1 && ok2 && !outer.Encloses(inner) {
+					t.Errorf("%s: %s %v does not enclose %s %v", s.at, n[0], outer, n[1], inner)
+				}
+			}
+		}
+	}
+}
+
+// TestSpeciesCare checks that every stage has its needs, that the default care
+// meets them in time, and that the default meals exist and suit the stage.
+func TestSpeciesCare(t *testing.T) {
+	sizes := map[string]*block{}
+	for _, f := range sheets(t, "feeder") {
+		for _, b := range f.inner {
+			if b.kind == "size" {
+				sizes[f.label+" "+b.label] = b
+			}
+		}
+	}
+	for _, s := range sheets(t, "species") {
+		for _, stage := range grown {
+			needs := map[string]*block{}
+			for _, b := range s.inner {
+				if b.kind == "need" && b.holds(stage) {
+					needs[b.label] = b
+				}
+			}
+			if needs["look"] == nil || needs["food"] == nil || needs["water"] == nil && needs["moisture"] == nil {
+				t.Errorf("%s: stage %s lacks a need", s.at, stage)
+			}
+			for name, need := range needs {
+				if name == "leftovers" {
+					continue // each meal brings its own look for leftovers
+				}
+				longest, _ := quantity.Parse(need.text("longest"), quantity.Duration)
+				if every := s.soonest(name, stage); every > longest.Value {
+					t.Errorf("%s: stage %s: need %q within %s is not met by default", s.at, stage, name, need.text("longest"))
+				}
+			}
+			s.meals(t, stage, sizes)
+		}
+	}
+}
+
+// soonest returns the shortest interval, in minutes, at which the default care
+// meets a need.
+func (b *block) soonest(need, stage string) float64 {
+	best := 1e9
+	for _, c := range b.inner {
+		met := c.kind == "care" && schema.FindKind(c.careKind()).Needs == need || c.kind == "feeding" && need == "food"
+		if met && c.holds(stage) {
+			// An interval is read as the like-named duration: a month is a mean one.
+			text := c.text("every")
+			if text == "day" {
+				text = "1 day"
+			}
+			if q, err := quantity.Parse(text, quantity.Duration); err == nil {
+				best = min(best, q.Value)
+			}
+		}
+	}
+	return best
+}
+
+// meals checks the default menu of a stage against the largest prey it may have.
+func (b *block) meals(t *testing.T, stage string, sizes map[string]*block) {
+	for _, m := range b.inner {
+		if m.kind != "feeding" || !m.holds(stage) {
+			continue
+		}
+		for _, prey := range append(slices.Clone(m.attrs["prey"]), m.attrs["rotate"]...) {
+			size := sizes[prey]
+			if size == nil {
+				t.Errorf("%s: no such prey: %q", m.at, prey)
+				continue
+			}
+			for _, c := range [][3]string{{"mass", "prey-mass-share"}, {"length", "prey-length-share"}} {
+				own, ok1 := b.span(c[0], stage)
+				share, ok2 := b.span(c[1], stage)
+				of, err := quantity.ParseRange(size.text(c[0]), own.Unit.Dimension())
+				if ok1 && ok2 && err == nil && of.High > own.High*share.High/100 {
+					t.Errorf("%s: %s of %s %s is over %s of %s", m.at, c[0], prey, of, share, own)
+				}
+			}
+		}
+	}
+}
+
+// block is a block of a sheet with its values as text, a list of one where it is
+// not a list.
+type block struct {
+	at, kind, label string
+	attrs           map[string][]string
+	inner           []*block
+}
+
+func (b *block) text(name string) string { return strings.Join(b.attrs[name], ", ") }
+
+func (b *block) careKind() string {
+	if k := b.text("kind"); k != "" {
+		return k
+	}
+	return b.label
+}
+
+// holds reports whether the block is for a stage.
+func (b *block) holds(stage string) bool {
+	return b.attrs["stages"] == nil || slices.Contains(b.attrs["stages"], stage)
+}
+
+// figures returns the figures of a name that hold for a stage, without those of
+// one instar.
+func (b *block) figures(name, stage string) (list []*block) {
+	for _, f := range b.inner {
+		if f.kind == "figure" && f.label == name && f.attrs["instar"] == nil && f.holds(stage) {
+			list = append(list, f)
+		}
+	}
+	return list
+}
+
+func (b *block) span(name, stage string) (r quantity.Range, ok bool) {
+	for _, f := range b.figures(name, stage) {
+		r, err := quantity.ParseRange(f.text("value"), schema.FindFigure(schema.Figures, name).Dimension)
+		return r, err == nil
+	}
+	return r, false
+}
+
+func each(blocks []*block, do func(*block)) {
+	for _, b := range blocks {
+		do(b)
+		each(b.inner, do)
+	}
+}
+
+// fits reports whether values are of a kind.
+func fits(v []string, k schema.Kind, d quantity.Dimension, words []schema.Choice) bool {
+	var err error
+	text := strings.Join(v, ", ")
+	switch k {
+	case schema.Quantity:
+		_, err = quantity.Parse(text, d)
+	case schema.Range:
+		_, err = quantity.ParseRange(text, d)
+	case schema.Numbers:
+		return regexp.MustCompile(`^[0-9]+(\.[0-9]+)?( to [0-9]+(\.[0-9]+)?)?$`).MatchString(text)
+	case schema.Number, schema.Whole:
+		_, err = strconv.ParseFloat(text, 64)
+	case schema.Truth:
+		return text == "true" || text == "false"
+	case schema.Every:
+		_, err = quantity.ParseInterval(text)
+	case schema.Date:
+		return regexp.MustCompile(`^20[0-9]{2}-[01][0-9]-[0-3][0-9]$`).MatchString(text)
+	case schema.Word, schema.Words:
+		for _, w := range strings.Split(text, ", ") {
+			if !named(words, w) {
+				return false
+			}
+		}
+	}
+	return err == nil && text != ""
+}
+
+func named(words []schema.Choice, s string) bool {
+	return slices.ContainsFunc(words, func(c schema.Choice) bool { return c.Name == s })
+}
+
+// sheets returns the blocks of one kind.
+func sheets(t *testing.T, kind string) (list []*block) {
+	for _, blocks := range library(t) {
+		for _, b := range blocks {
+			if b.kind == kind {
+				list = append(list, b)
+			}
+		}
+	}
+	if len(list) == 0 {
+		t.Fatalf("no %s in the library", kind)
+	}
+	return list
+}
+
+// library reads every file of the library, by its name without folder and ending.
+func library(t *testing.T) map[string][]*block {
+	t.Helper()
+	lib := map[string][]*block{}
+	err := fs.WalkDir(schema.Library, ".", func(name string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() {
+			return err
+		}
+		src, err := fs.ReadFile(schema.Library, name)
+		if err != nil {
+			return err
+		}
+		f, diags := hclsyntax.ParseConfig(src, name, hcl.InitialPos)
+		if diags.HasErrors() {
+			return diags
+		}
+		file := strings.TrimSuffix(path.Base(name), ".care.hcl")
+		lib[file] = read(t, f.Body.(*hclsyntax.Body), file).inner
+		return nil
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return lib
+}
+
+func read(t *testing.T, body *hclsyntax.Body, at string) *block {
+	b := &block{at: at, attrs: map[string][]string{}}
+	for name, a := range body.Attributes {
+		v, diags := a.Expr.Value(nil) // no variables, no functions
+		if diags.HasErrors() {
+			t.Errorf("%s: %v", at, diags)
+			continue
+		}
+		b.attrs[name] = texts(v)
+	}
+	for _, in := range body.Blocks {
+		c := read(t, in.Body, at+": "+in.Type+" "+strings.Join(in.Labels, " "))
+		c.kind, c.label = in.Type, strings.Join(in.Labels, " ")
+		b.inner = append(b.inner, c)
+	}
+	return b
+}
+
+// texts returns a literal as text; one that is neither text, number, truth nor a
+// list of them is returned empty, and so does not fit.
+func texts(v cty.Value) (list []string) {
+	if v.Type().IsTupleType() {
+		for _, e := range v.AsValueSlice() {
+			list = append(list, texts(e)...)
+		}
+		return list
+	}
+	if s, err := convert.Convert(v, cty.String); err == nil && s.IsKnown() && !s.IsNull() {
+		return []string{s.AsString()}
+	}
+	return nil
+}

@@ -1,0 +1,129 @@
+// Package schema says what may be written in a plan and what is known of the
+// animals. It is one description of every block and attribute, from which
+// decoding, the reference page and editor help are made; it reads no plan.
+package schema
+
+import "vivary/schema/quantity"
+
+// Kind is the type of an attribute's value, as a keeper writes it.
+type Kind uint8
+
+const (
+	// Text is any text in quotes.
+	Text Kind = iota
+	// Word is one of the attribute's Words.
+	Word
+	// Words is several of the attribute's Words in one text, separated by commas.
+	Words
+	// Texts is a list of texts.
+	Texts
+	// Ref is the name of a block of type Attr.Ref.
+	Ref
+	// Refs is a list of names of blocks of type Attr.Ref.
+	Refs
+	// Number is a plain number, 0 or above.
+	Number
+	// Whole is a whole number, 0 or above.
+	Whole
+	// Truth is true or false.
+	Truth
+	// Quantity is a number with a unit of Attr.Dimension.
+	Quantity
+	// Range is a quantity, or two with "to" between them.
+	Range
+	// Numbers is a number or a range of plain numbers, such as "10 to 35".
+	Numbers
+	// Size is three lengths, "76 x 46 x 41 cm".
+	Size
+	// Count is "males.females.unsexed" or a whole number.
+	Count
+	// Date is year-month-day.
+	Date
+	// Clock is a time of day, "19:30".
+	Clock
+	// Clocks is a time of day or a list of them.
+	Clocks
+	// Every is a step of the calendar: "day", "3 days", "2 weeks", "month".
+	Every
+	// On is a list of days: "tue", "first mon", "last fri", "15th", "last", "1 apr".
+	On
+	// DayOfYear is a day and a month, "1 nov".
+	DayOfYear
+	// Cron is a line of five fields: minute, hour, day, month, weekday.
+	Cron
+	// Zone is the name of a time zone of the IANA database.
+	Zone
+	// Prey is a feeder and its size, "cricket adult".
+	Prey
+	// Menu is a list of Prey, taken in turn.
+	Menu
+	// Link is a web address.
+	Link
+)
+
+// Choice is one of the words that an attribute allows.
+type Choice struct{ Name, Doc string }
+
+// Attr describes one attribute of a block.
+type Attr struct {
+	Name      string
+	Kind      Kind
+	Dimension quantity.Dimension // of Quantity and Range
+	Choices   []Choice           // of Word and Words
+	Ref       string             // of Ref and Refs: the type of block named
+	Required  bool
+	Default   string // what holds where nothing is written, in words
+	Doc       string
+	Example   string // as written in a plan, quotes included
+}
+
+// Block describes one type of block.
+type Block struct {
+	Name     string
+	Label    string // what the label is; empty for a block without one
+	Optional bool   // whether the label may be left out
+	Once     bool   // whether one block may hold only one of these (of each label)
+	Doc      string
+	Example  string
+	Attrs    []Attr
+	Blocks   []*Block
+}
+
+// Attr returns the attribute called name, or nil.
+func (b *Block) Attr(name string) *Attr {
+	for i := range b.Attrs {
+		if b.Attrs[i].Name == name {
+			return &b.Attrs[i]
+		}
+	}
+	return nil
+}
+
+// Block returns the inner block type called name, or nil.
+func (b *Block) Block(name string) *Block {
+	for _, c := range b.Blocks {
+		if c.Name == name {
+			return c
+		}
+	}
+	return nil
+}
+
+// Plan is the outermost body of a plan file: the blocks that may stand there.
+var Plan = &Block{
+	Name: "plan",
+	Doc:  "What may stand in a file whose name ends in `.care.hcl`. The files of a collection are read together, in any order and any folders.",
+	Blocks: []*Block{
+		Collection, Room, Keeper, Round, Away, Calendar,
+		Enclosure, Template,
+		Species, Feeder, Source,
+	},
+}
+
+func choices(pairs ...string) []Choice {
+	c := make([]Choice, 0, len(pairs)/2)
+	for i := 0; i < len(pairs); i += 2 {
+		c = append(c, Choice{pairs[i], pairs[i+1]})
+	}
+	return c
+}

@@ -1,0 +1,620 @@
+species "brachypelma-hamorii" {
+  title    = "Mexican redknee tarantula"
+  latin    = "Brachypelma hamorii Tesmoingt, Cleton & Verdez, 1997"
+  family   = "Theraphosidae"
+  also     = ["redknee", "Mexican redknee"]
+  mistaken = ["Brachypelma smithi"]
+  note     = "Most older texts on Brachypelma smithi are about this species or do not tell the two apart (K76)."
+
+  stage "newborn" {
+    note    = "In the egg sac, before it feeds."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  stage "young" {
+    note    = "Spiderlings. Sizes and numbers of moults differ too much between sexes to count instars."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  stage "juvenile" {
+    note    = "Half grown, sex not yet plain. Sizes and numbers of moults differ too much between sexes to count instars."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  stage "subadult" {
+    note    = "One moult before maturity. Sizes and numbers of moults differ too much between sexes to count instars."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  stage "adult" {
+    note    = "Males at the last moult, with bulbs and hooks; females by size, and they go on moulting."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "temperature-hard" {
+    value   = "15 to 35 C"
+    source  = ["K80"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "The target is from K80; the limits are common practice."
+  }
+
+  figure "temperature-soft" {
+    value   = "18 to 30 C"
+    source  = ["K80"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Our margin around the target; no source."
+  }
+
+  figure "temperature-target" {
+    value    = "21 to 28 C"
+    source   = ["K80"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "24 to 27 C (K80), a room of 20 to 26 C is enough (common practice)"
+  }
+
+  figure "humidity-soft" {
+    value   = "40 to 75 %"
+    source  = ["K79", "K80"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Our margin around the target; no source."
+  }
+
+  figure "humidity-target" {
+    value    = "50 to 65 %"
+    source   = ["K79", "K80"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "60 to 70 % (K80), 55 to 65 % in its shaded scrub, which is no desert (K79), a dry substrate with one damp end and a full dish (common practice)"
+    note     = "No misting is forced."
+  }
+
+  figure "moisture" {
+    value   = "either"
+    source  = ["K79"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Dry on top with one damp end and a full dish; common practice."
+  }
+
+  figure "substrate-depth-min" {
+    value    = "8 cm"
+    source   = ["K80"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "5 to 7.5 cm (K80), 10 cm and more for a burrower (common practice)"
+  }
+
+  figure "substrate-depth-advised" {
+    value   = "10 cm"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Also to shorten a fall."
+  }
+
+  figure "floor-first" {
+    value    = "900 cm2"
+    stages   = ["subadult", "adult"]
+    source   = ["K80"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "19 to 38 L (K80)"
+    note     = "Three leg spans long and two wide; common practice."
+  }
+
+  figure "floor-first" {
+    value   = "150 cm2"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Three by two leg spans of 5 cm; common practice, no source."
+  }
+
+  figure "floor-first" {
+    value   = "25 cm2"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Three by two leg spans of 2 cm; common practice, no source."
+  }
+
+  figure "volume-first" {
+    value    = "19 L"
+    stages   = ["subadult", "adult"]
+    source   = ["K80"]
+    quality  = "keeper"
+    seen     = "2026-11-25"
+    disputed = "19 to 38 L (K80)"
+  }
+
+  figure "fall-max" {
+    value   = "20 cm"
+    stages  = ["subadult", "adult"]
+    source  = ["K81"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "1 to 1.5 leg spans of 13 to 15 cm: a fall ruptures the abdomen. K81 reports a zoo box criticised for its height; the figure is common practice."
+  }
+
+  figure "keeping" {
+    value   = "alone"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "lifestyle" {
+    value   = "burrower"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "climbs" {
+    value   = "glass"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Weakly, and it falls."
+  }
+
+  figure "lid" {
+    value   = "latched"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "hangs-to-moult" {
+    value   = "false"
+    source  = ["K62"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+    note    = "It turns on its back; do not touch it."
+  }
+
+  figure "moults-as-adult" {
+    value   = "true"
+    source  = ["memory"]
+    quality = "memory"
+    seen    = "2026-11-25"
+    note    = "Females do; a male's moult to maturity is his last (K85)."
+  }
+
+  figure "drinks" {
+    value   = "dish"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "heater-not" {
+    value   = "under"
+    source  = ["K3"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Said of burrowing scorpions; common practice for burrowing spiders too."
+  }
+
+  figure "length" {
+    value    = "4.6 to 5.4 cm"
+    stages   = ["adult"]
+    source   = ["K76"]
+    quality  = "keeper"
+    seen     = "2026-11-25"
+    disputed = "leg span 12.5 cm (K77), 14 cm (K78), 15 to 18 cm (K79)"
+    note     = "Body: females 52 to 54 mm (n 7), males 46 to 52 mm (n 11). Leg span 13 to 15 cm."
+  }
+
+  figure "mass" {
+    value   = "14 to 16 g"
+    stages  = ["adult"]
+    source  = ["K77", "K79"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+  }
+
+  figure "age-at-maturity" {
+    value   = "7 to 10 years"
+    source  = ["memory"]
+    quality = "memory"
+    seen    = "2026-11-25"
+    note    = "Males 7 to 8, females 9 to 10."
+  }
+
+  figure "lifespan" {
+    value   = "25 to 30 years"
+    source  = ["K77", "K79", "K80"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+    note    = "Females. Males 5 to 10 years (K77), and about 1 to 2 after the last moult (from memory)."
+  }
+
+  figure "brood-size" {
+    value   = "400 to 800"
+    source  = ["memory"]
+    quality = "memory"
+    seen    = "2026-11-25"
+  }
+
+  figure "wait-after-moult" {
+    value   = "4 days"
+    stages  = ["young"]
+    source  = ["K84"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Common practice is 3 to 5 days for spiderlings. The fangs must be dark (K84)."
+  }
+
+  figure "wait-after-moult" {
+    value   = "7 days"
+    stages  = ["juvenile"]
+    source  = ["K84"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "The fangs must be dark (K84)."
+  }
+
+  figure "wait-after-moult" {
+    value    = "14 days"
+    stages   = ["subadult", "adult"]
+    source   = ["K84"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "10 to 14 days for medium species (K84), a few days (K62)"
+    note     = "The fangs must be dark, not white."
+  }
+
+  figure "handling-wait" {
+    value    = "14 days"
+    source   = ["K62"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "at least a week (K62)"
+  }
+
+  figure "moult-takes" {
+    value   = "0.25 to 8 h"
+    source  = ["K62"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "K62 has 15 minutes to several hours; the upper figure is common practice."
+  }
+
+  figure "fast-alarm" {
+    value   = "14 days"
+    stages  = ["young", "juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "fast-alarm" {
+    value   = "90 days"
+    stages  = ["subadult", "adult"]
+    source  = ["K83"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Common practice is 90 to 180 days. Before a moult it fasts for days to months (K83)."
+  }
+
+  figure "refusals-to-pause" {
+    value   = "2"
+    stages  = ["young", "juvenile", "subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "refusal-pause" {
+    value   = "20 days"
+    stages  = ["young", "juvenile", "subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "prey-mass-share" {
+    value   = "35 %"
+    stages  = ["young"]
+    source  = ["P23"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "On Theraphosa spiderlings prey of 25 to 35 % of the mass was as good as 45 to 55 %."
+  }
+
+  figure "prey-length-share" {
+    value   = "50 %"
+    source  = ["K80"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Not longer than the abdomen (K80), taken here as half of the body."
+  }
+
+  figure "items-a-week" {
+    value   = "1 to 2"
+    stages  = ["adult"]
+    source  = ["K82"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+  }
+
+  figure "unattended" {
+    value   = "3 days"
+    stages  = ["young", "juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "unattended" {
+    value   = "7 days"
+    stages  = ["subadult", "adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Common practice is 7 to 10 days."
+  }
+
+  figure "substrate-change" {
+    value    = "6 to 12 months"
+    source   = ["K62"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "4 to 6 months (K62)"
+    note     = "For a dry set-up; common practice."
+  }
+
+  figure "venom" {
+    value   = "mild"
+    source  = ["K77"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+    note    = "As a bee sting."
+  }
+
+  figure "hairs" {
+    value   = "thrown"
+    source  = ["K77"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+    note    = "Eyes and airways are at risk. Rinse eyes with water and do not rub; see an eye doctor if the pain stays."
+  }
+
+  figure "cites" {
+    value   = "II"
+    source  = ["P53", "G3"]
+    quality = "paper"
+    seen    = "2026-11-25"
+    note    = "The whole genus since 1995 (P53); B. smithi since 1985 (from memory)."
+  }
+
+  figure "law" {
+    value   = "IUCN Vulnerable. Keep the paper that proves the origin."
+    source  = ["G3", "K87"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+  }
+
+  figure "climate-origin" {
+    value   = "Shaded scrub, not desert: Colima, Jalisco, Michoacan."
+    source  = ["K76", "K79"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+  }
+
+  figure "sexing" {
+    value   = "Adult males have bulbs on the palps and hooks on the first legs (K85); before that by the shed skin."
+    source  = ["K85"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "metabolic-kin" {
+    value   = "tarantula"
+    source  = ["P21"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Measured on Euathlus truculentus."
+  }
+
+  need "look" {
+    longest = "1 day"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  need "water" {
+    longest = "2 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "A dish is never empty: it is refilled within two days."
+  }
+
+  need "moisture" {
+    stages  = ["young"]
+    longest = "4 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Spiderlings drink from damp substrate."
+  }
+
+  need "food" {
+    stages   = ["young"]
+    longest  = "7 days"
+    shortest = "3 days"
+    source   = ["K80", "P24"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    note     = "Spiderlings every 3 to 4 days is common practice."
+  }
+
+  need "food" {
+    stages   = ["juvenile"]
+    longest  = "14 days"
+    shortest = "4 days"
+    source   = ["K80", "P24"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    note     = "K80 feeds juveniles every 4 to 5 days. Phormictopus juveniles lived on one meal in 30 days (P24)."
+  }
+
+  need "food" {
+    stages   = ["subadult", "adult"]
+    longest  = "21 days"
+    shortest = "7 days"
+    severity = "caution"
+    source   = ["K80", "K82"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    note     = "Every 7 to 10 days (K80), 7 to 14 in common practice."
+  }
+
+  need "leftovers" {
+    longest = "1 day"
+    source  = ["K82"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+  }
+
+  need "heat" {
+    longest = "1 day"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  need "cleaning" {
+    longest  = "14 days"
+    severity = "caution"
+    source   = ["practice"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    note     = "Once a week is usual; a missed week is made up in the next."
+  }
+
+  need "device-test" {
+    longest  = "30 days"
+    severity = "caution"
+    source   = ["practice"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+  }
+
+  care "look" {
+    every   = "day"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "heat" {
+    every   = "day"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "water" {
+    every   = "2 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "moisten" {
+    task    = "Dampen one end of the substrate"
+    stages  = ["young"]
+    every   = "3 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "spot-clean" {
+    every   = "7 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "dish" {
+    every   = "7 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "deep-clean" {
+    every   = "12 months"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "device-test" {
+    every   = "30 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  feeding "young" {
+    stages     = ["young"]
+    every      = "4 days"
+    per_animal = 1
+    prey       = "cricket pinhead"
+    source     = ["practice"]
+    quality    = "practice"
+    seen       = "2026-11-25"
+  }
+
+  feeding "juvenile" {
+    stages     = ["juvenile"]
+    every      = "5 days"
+    per_animal = 1
+    prey       = "cricket small"
+    source     = ["K80"]
+    quality    = "keeper"
+    seen       = "2026-11-25"
+  }
+
+  feeding "subadult" {
+    stages     = ["subadult"]
+    every      = "10 days"
+    per_animal = 1
+    prey       = "cricket adult"
+    source     = ["K80"]
+    quality    = "practice"
+    seen       = "2026-11-25"
+  }
+
+  feeding "adult" {
+    stages     = ["adult"]
+    every      = "7 days"
+    per_animal = 1
+    prey       = "cricket adult"
+    source     = ["K80"]
+    quality    = "keeper"
+    seen       = "2026-11-25"
+  }
+}

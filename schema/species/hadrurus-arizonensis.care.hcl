@@ -1,0 +1,732 @@
+species "hadrurus-arizonensis" {
+  title    = "giant desert hairy scorpion"
+  latin    = "Hadrurus arizonensis Ewing, 1928"
+  family   = "Hadruridae"
+  also     = ["Arizona desert hairy scorpion", "desert hairy scorpion"]
+  mistaken = ["Hadrurus spadix"]
+  note     = "The family is Hadruridae, Caraboctonidae or Iuridae by author (P10, P16, K18). H. spadix has a black back (K18)."
+
+  stage "newborn" {
+    instars = "1"
+    note    = "On the mother, before the first moult."
+    source  = ["P10"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  stage "young" {
+    instars = "2 to 3"
+    note    = "As Hadrurus gertschi: seven instars, six moults."
+    source  = ["P10"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  stage "juvenile" {
+    instars = "4 to 5"
+    note    = "As Hadrurus gertschi: seven instars, six moults."
+    source  = ["P10"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  stage "subadult" {
+    instars = "6"
+    note    = "As Hadrurus gertschi: seven instars, six moults."
+    source  = ["P10"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  stage "adult" {
+    instars = "7"
+    note    = "As Hadrurus gertschi: seven instars, six moults."
+    source  = ["P10"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "temperature-hard" {
+    value   = "5 to 40 C"
+    source  = ["P15", "K20"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Desert scorpions die at 45 to 47 C (P15); K20 heats no scorpion above 35 C. The figures are common practice."
+  }
+
+  figure "temperature-soft" {
+    value   = "12 to 35 C"
+    source  = ["K20"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "temperature-target" {
+    value    = "25 to 32 C"
+    source   = ["K18", "K19", "K68"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "24 to 29 C (K18, K68), 30 to 35 C for H. spadix (K19), no heater in winter (K20)"
+  }
+
+  figure "night" {
+    value   = "18 to 22 C"
+    source  = ["K19"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "K19 has about 20 C, of H. spadix."
+  }
+
+  figure "winter-rest" {
+    value    = "12 to 18 C"
+    source   = ["K20"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "heated all the year (K18, K68)"
+    note     = "A rest is the keeper's choice. K20 measured 13 C in a burrow 30 cm down in a freeze."
+  }
+
+  figure "humidity-soft" {
+    value   = "20 to 50 %"
+    source  = ["K18", "K19"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "No source gives a wider band."
+  }
+
+  figure "humidity-target" {
+    value   = "20 to 50 %"
+    source  = ["K18", "K19"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Dry air over a deep layer that is damp; about 30 % for H. spadix (K19)."
+  }
+
+  figure "moisture" {
+    value   = "arid"
+    source  = ["K18", "K19"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+    note    = "Kept wet it dies of fungus (K18). It needs moist soil below, and more moisture to moult (K37, K20)."
+  }
+
+  figure "substrate-depth-min" {
+    value    = "15 cm"
+    source   = ["K18"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "10 cm packed (K18); wild burrows reach 1.8 m (K20)"
+    note     = "Sand with clay or peat, wetted, packed, then dried (K19). 15 to 25 cm is common practice."
+  }
+
+  figure "substrate-depth-advised" {
+    value   = "15 to 25 cm"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "floor-first" {
+    value   = "130 cm2"
+    stages  = ["young"]
+    source  = ["K45"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Three body lengths long (K45) and two wide, for the largest animal of the stage; our arithmetic."
+  }
+
+  figure "floor-first" {
+    value   = "330 cm2"
+    stages  = ["juvenile"]
+    source  = ["K45"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Three body lengths long (K45) and two wide, for the largest animal of the stage; our arithmetic."
+  }
+
+  figure "floor-first" {
+    value    = "600 cm2"
+    stages   = ["subadult", "adult"]
+    source   = ["K18"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "6 to 10 L (K18), 20 to 38 L (common practice)"
+  }
+
+  figure "volume-first" {
+    value    = "15 L"
+    stages   = ["subadult", "adult"]
+    source   = ["K18"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "6 to 10 L (K18), 20 to 38 L (common practice)"
+  }
+
+  figure "keeping" {
+    value   = "alone, or mother with brood"
+    source  = ["K18", "K19"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+    note    = "Fights and cannibalism are frequent."
+  }
+
+  figure "lifestyle" {
+    value   = "burrower"
+    source  = ["K19", "K20"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+  }
+
+  figure "climbs" {
+    value   = "seams"
+    source  = ["K2", "K3"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "As other scorpions; common practice."
+  }
+
+  figure "lid" {
+    value   = "latched"
+    source  = ["K3"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "For every scorpion; common practice."
+  }
+
+  figure "hangs-to-moult" {
+    value   = "false"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "moults-as-adult" {
+    value   = "false"
+    source  = ["K37", "P4"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+    note    = "P4 says so of Paruroctonus mesaensis."
+  }
+
+  figure "drinks" {
+    value    = "dish"
+    source   = ["practice"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "no dish, a damp paper towel now and then (K18); no water at all (K19)"
+    note     = "A small dish always is common practice."
+  }
+
+  figure "heater-not" {
+    value   = "under"
+    source  = ["K3"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Said of burrowing scorpions in general."
+  }
+
+  figure "uv-not" {
+    value   = "true"
+    source  = ["P46"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Weak ultraviolet for 16 h a day changed Paruroctonus becki; as a limit it is common practice."
+  }
+
+  figure "length" {
+    value   = "3.6 to 4.6 cm"
+    stages  = ["young"]
+    source  = ["P10"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "From 12 cm for an adult, by Dyar's rule with a factor of 1.27; our arithmetic."
+  }
+
+  figure "length" {
+    value   = "5.9 to 7.4 cm"
+    stages  = ["juvenile"]
+    source  = ["P10"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "From 12 cm for an adult, by Dyar's rule with a factor of 1.27; our arithmetic."
+  }
+
+  figure "length" {
+    value   = "9.4 cm"
+    stages  = ["subadult"]
+    source  = ["P10"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "From 12 cm for an adult, by Dyar's rule with a factor of 1.27; our arithmetic."
+  }
+
+  figure "length" {
+    value    = "10 to 14 cm"
+    stages   = ["adult"]
+    source   = ["K18", "K68", "memory"]
+    quality  = "memory"
+    seen     = "2026-11-25"
+    disputed = "8 to 10 cm (K18), to 10 cm (K68), 10 to 18 cm (K21, too high)"
+    note     = "With the tail; 14 cm is the usual maximum (from memory)."
+  }
+
+  figure "mass" {
+    value   = "0.17 to 0.34 g"
+    stages  = ["young"]
+    source  = ["P10"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "From 6 g for an adult, divided by 2.05 for each moult; our arithmetic."
+  }
+
+  figure "mass" {
+    value   = "0.7 to 1.4 g"
+    stages  = ["juvenile"]
+    source  = ["P10"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "From 6 g for an adult, divided by 2.05 for each moult; our arithmetic."
+  }
+
+  figure "mass" {
+    value   = "2.9 g"
+    stages  = ["subadult"]
+    source  = ["P10"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "From 6 g for an adult, divided by 2.05 for each moult; our arithmetic."
+  }
+
+  figure "mass" {
+    value    = "4 to 8 g"
+    stages   = ["adult"]
+    source   = ["K21"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "4 to 7 g (K21)"
+  }
+
+  figure "growth-factor" {
+    value   = "1.27"
+    source  = ["P10"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "The carapace of Hadrurus gertschi; none is published for this species."
+  }
+
+  figure "moults-to-adult" {
+    value   = "6"
+    source  = ["P10"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Of Hadrurus gertschi."
+  }
+
+  figure "age-at-maturity" {
+    value   = "4 to 7 years"
+    source  = ["P10"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Hadrurus gertschi takes at least four years (P10); the upper figure is common practice."
+  }
+
+  figure "lifespan" {
+    value    = "10 to 15 years"
+    source   = ["K21"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "7 to 10 years wild, 15 to 20 captive (K21, without support)"
+  }
+
+  figure "gestation" {
+    value   = "6 to 12 months"
+    source  = ["memory"]
+    quality = "memory"
+    seen    = "2026-11-25"
+    note    = "From memory; not found in a source."
+  }
+
+  figure "brood-size" {
+    value   = "10 to 35"
+    source  = ["memory"]
+    quality = "memory"
+    seen    = "2026-11-25"
+    note    = "From memory; not found in a source."
+  }
+
+  figure "on-mother" {
+    value   = "7 to 21 days"
+    source  = ["K52"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+    note    = "Said of scorpions in general."
+  }
+
+  figure "separation" {
+    value    = "separate"
+    source   = ["practice"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "P1 found the opposite in Pandinus imperator; one brood vanished, probably eaten by the mother (K18)"
+    note     = "Common practice for a species that is kept alone."
+  }
+
+  figure "first-meal" {
+    value   = "10 days"
+    source  = ["P11"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "In Rhopalurus rochai unfed young of instar 2 died on days 11 to 30."
+  }
+
+  figure "undisturbed" {
+    value   = "30 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "wait-after-moult" {
+    value   = "5 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "wait-after-moult" {
+    value   = "7 days"
+    stages  = ["juvenile"]
+    source  = ["K55"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "wait-after-moult" {
+    value   = "10 days"
+    stages  = ["subadult", "adult"]
+    source  = ["K55"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "K55 has 1 to 2 weeks."
+  }
+
+  figure "handling-wait" {
+    value   = "14 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "moult-takes" {
+    value   = "1 to 12 h"
+    source  = ["K37"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+    note    = "1 to 3 h in small scorpions, 12 h in the largest."
+  }
+
+  figure "fast-alarm" {
+    value   = "14 days"
+    stages  = ["young", "juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "fast-alarm" {
+    value   = "60 days"
+    stages  = ["subadult", "adult"]
+    source  = ["K1"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Common practice is 60 to 90 days; a winter rest does not count."
+  }
+
+  figure "refusals-to-pause" {
+    value   = "2"
+    stages  = ["young", "juvenile", "subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "refusal-pause" {
+    value   = "20 days"
+    stages  = ["young", "juvenile", "subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "prey-mass-share" {
+    value   = "50 %"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Killed or in pieces."
+  }
+
+  figure "prey-mass-share" {
+    value   = "30 %"
+    stages  = ["juvenile", "subadult", "adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "prey-length-share" {
+    value   = "50 %"
+    stages  = ["young", "juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Of the body without the tail."
+  }
+
+  figure "prey-length-share" {
+    value   = "100 %"
+    stages  = ["subadult", "adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Of the body without the tail."
+  }
+
+  figure "items-a-week" {
+    value   = "1 to 2"
+    stages  = ["subadult", "adult"]
+    source  = ["K20"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "None in a cold rest; K20 offers only when the animal is out."
+  }
+
+  figure "unattended" {
+    value   = "3 days"
+    stages  = ["young", "juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "unattended" {
+    value   = "7 days"
+    stages  = ["subadult", "adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Common practice is 7 to 10 days."
+  }
+
+  figure "substrate-change" {
+    value   = "6 to 12 months"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "For a dry set-up."
+  }
+
+  figure "venom" {
+    value   = "mild"
+    source  = ["K18"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+    note    = "Painful, not dangerous."
+  }
+
+  figure "cites" {
+    value   = "none"
+    source  = ["memory"]
+    quality = "memory"
+    seen    = "2026-11-25"
+  }
+
+  figure "law" {
+    value   = "Look up the hunting licence for collecting in Arizona (as remembered)."
+    source  = ["memory"]
+    quality = "memory"
+    seen    = "2026-11-25"
+  }
+
+  figure "climate-origin" {
+    value   = "Deserts of the south-western USA (as remembered). Burrows down to 1.8 m: 15 cm down it is 11 C cooler than the surface in summer (K20); burrows can pass 35 C (P16)."
+    source  = ["P16", "K20", "memory"]
+    quality = "memory"
+    seen    = "2026-11-25"
+  }
+
+  figure "metabolic-kin" {
+    value   = "scorpion"
+    source  = ["P2", "P16"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "In the field this species spends two to three times its resting rate (P17)."
+  }
+
+  need "look" {
+    longest = "1 day"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  need "water" {
+    longest  = "7 days"
+    source   = ["K18", "K20"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "no dish, a damp paper towel now and then (K18); no water at all (K19)"
+    note     = "A small dish always, or a drink once a week; common practice."
+  }
+
+  need "food" {
+    stages  = ["young"]
+    longest = "10 days"
+    source  = ["P11"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Common practice; P11 is of Rhopalurus rochai."
+  }
+
+  need "food" {
+    stages  = ["juvenile"]
+    longest = "14 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  need "food" {
+    stages   = ["subadult", "adult"]
+    longest  = "21 days"
+    shortest = "3 days"
+    severity = "caution"
+    source   = ["K20"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    note     = "One or two meals a week are usual, none in a cold rest. The figure is common practice."
+  }
+
+  need "leftovers" {
+    longest = "1 day"
+    source  = ["K82"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  need "heat" {
+    longest = "1 day"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  need "cleaning" {
+    longest  = "14 days"
+    severity = "caution"
+    source   = ["practice"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    note     = "Once a week is usual; a missed week is made up in the next."
+  }
+
+  need "device-test" {
+    longest  = "30 days"
+    severity = "caution"
+    source   = ["practice"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+  }
+
+  care "look" {
+    every   = "day"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "heat" {
+    every   = "day"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "water" {
+    every   = "3 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "spot-clean" {
+    every   = "7 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "dish" {
+    every   = "7 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "deep-clean" {
+    every   = "12 months"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "device-test" {
+    every   = "30 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  feeding "young" {
+    stages     = ["young"]
+    every      = "3 days"
+    per_animal = 1
+    prey       = "cricket pinhead"
+    killed     = true
+    source     = ["practice"]
+    quality    = "practice"
+    seen       = "2026-11-25"
+  }
+
+  feeding "juvenile" {
+    stages     = ["juvenile"]
+    every      = "5 days"
+    per_animal = 1
+    prey       = "cricket small"
+    source     = ["practice"]
+    quality    = "practice"
+    seen       = "2026-11-25"
+  }
+
+  feeding "subadult" {
+    stages     = ["subadult"]
+    every      = "7 days"
+    per_animal = 1
+    prey       = "cricket medium"
+    source     = ["practice"]
+    quality    = "practice"
+    seen       = "2026-11-25"
+  }
+
+  feeding "adult" {
+    stages     = ["adult"]
+    every      = "7 days"
+    per_animal = 1
+    prey       = "cricket adult"
+    source     = ["K18", "K20"]
+    quality    = "practice"
+    seen       = "2026-11-25"
+  }
+}

@@ -1,0 +1,628 @@
+source "P1" {
+  cite = "Mahsberg D. 1990, Brood care and family cohesion in the tropical scorpion Pandinus imperator, Acta Zool. Fennica 190:267-272"
+  at   = "docslib.org/doc/4763321"
+  kind = "paper"
+  part = "abstract or first page"
+}
+
+source "P2" {
+  cite = "Withers P. C. & Smith G. T. 1993, Effect of temperature on the metabolic rate and evaporative water loss of Urodacus armatus, J. therm. Biol. 18:13-18, c.coek.info/pdf-effect-of-temperature-on-the-metabolic-rate-and-evaporative-water-loss-of-the-sc.html"
+  kind = "paper"
+  part = "abstract or first page"
+}
+
+source "P4" {
+  cite = "Polis & Farley 1979, Natality, growth and maturity of Paruroctonus mesaensis, J. Zool."
+  at   = "onlinelibrary.wiley.com/doi/10.1111/j.1469-7998.1979.tb03385.x"
+  kind = "paper"
+  part = "abstract or first page; the authors' names are from memory"
+}
+
+source "P6" {
+  cite = "Francke O. F. & Sissom W. D. 1984, Methods to determine the number of molts to maturity in scorpions, J. Arachnol. 12:1-20"
+  at   = "scribd.com/document/52701924"
+  kind = "paper"
+  part = "abstract or first page"
+}
+
+source "P7" {
+  cite = "Lourenço W. R., Leguin E.-A. & Cloudsley-Thompson J. L. 2010, Life cycle of Opisthacanthus madagascariensis, Entomol. Mitt. Zool. Mus. Hamburg 15(183):173-182"
+  at   = "scorpion-files.blogspot.com/2010/12"
+  kind = "paper"
+  part = "abstract or first page"
+}
+
+source "P8" {
+  cite = "Lourenço W. R., Leguin E.-A. & Cloudsley-Thompson J. L. 2011, Chiromachus ochropus, Entomol. Mitt. Zool. Mus. Hamburg 15(184):213-222"
+  at   = "scorpion-files.blogspot.com/2011/05"
+  kind = "paper"
+  part = "abstract or first page"
+}
+
+source "P9" {
+  cite = "Lourenço & Ythier 2017, Palaeocheloctonus septentrionalis, Onychium"
+  at   = "onychium.it/Lourenço_Ythier_2017"
+  kind = "paper"
+  part = "abstract or first page"
+}
+
+source "P10" {
+  cite = "Quijano-Ravell A. F., Ponce-Saavedra J. & Francke O. F. 2011, Ciclo de vida de Hadrurus gertschi, Rev. Ibérica Aracnol. 19:133-145"
+  at   = "scorpion-files.blogspot.com/2011/03"
+  kind = "paper"
+  part = "abstract or first page"
+}
+
+source "P11" {
+  cite = "Sarmento S. M. N. et al. 2008, Rhopalurus rochai, J. Arachnol. 36:476-479"
+  at   = "zlibrary.cc/dl/notes-on-the-life-history-traits-of-rhopalurus-rochai"
+  kind = "paper"
+  part = "abstract or first page"
+}
+
+source "P15" {
+  cite = "Hadley N. F. 1974, Adaptational biology of desert scorpions, J. Arachnol. 2:11-23"
+  at   = "docslib.org/doc/2438381"
+  kind = "paper"
+  part = "abstract or first page"
+}
+
+source "P16" {
+  cite = "Gefen E., Ung C. & Gibbs A. G. 2009, Partitioning of transpiratory water loss of Hadrurus arizonensis, J. Insect Physiol. 55:544-548"
+  at   = "docero.tips"
+  kind = "paper"
+  part = "abstract or first page"
+}
+
+source "P17" {
+  cite = "King & Hadley 1979, Water flux and metabolic rates of free-roaming scorpions, Physiol. Zool."
+  at   = "scilit.net/publications/99e87e6ab513d319d62305d4a4a942f6"
+  kind = "paper"
+  part = "abstract or first page; the authors' names are from memory"
+}
+
+source "P21" {
+  cite = "Nespolo R. F. et al. 2011, Euathlus truculentus, Comp. Biochem. Physiol. A 159:379-382"
+  at   = "doi 10.1016/j.cbpa.2011.04.003"
+  kind = "paper"
+  part = "abstract or first page"
+}
+
+source "P23" {
+  cite = "Shillington C., meeting abstract on Theraphosa leblondi spiderlings"
+  at   = "sicb.org/?p=26517"
+  kind = "paper"
+  part = "abstract or first page"
+}
+
+source "P24" {
+  cite = "Philip B. N. & Shillington C. 2010, Phormictopus cancerides, Can. J. Zool. 88:90-98"
+  at   = "doi 10.1139/Z09-122"
+  kind = "paper"
+  part = "abstract or first page"
+}
+
+source "P34" {
+  cite = "Yee L. P. et al. 2018, J. Trop. Resour. Sustain. Sci. 6:88-92"
+  kind = "paper"
+  part = "abstract or first page"
+}
+
+source "P35" {
+  cite = "Finke M. D. 2002, Zoo Biol. 21:269-285"
+  at   = "doi 10.1002/zoo.10031"
+  kind = "paper"
+  part = "abstract or first page"
+}
+
+source "P36" {
+  cite = "Finke M. D., Table 41.1 in Hand-Rearing Birds, 2nd ed., p. 626"
+  at   = "online.flipbuilder.com/ulbm/kgno"
+  kind = "paper"
+  part = "an excerpt"
+}
+
+source "P37" {
+  cite = "Nakagaki B. J. & DeFoliart G. R. 1991, J. Econ. Entomol. 84:891-896"
+  at   = "studylib.net/doc/8800129"
+  kind = "paper"
+  part = "abstract or first page"
+}
+
+source "P38" {
+  cite = "Clifford, Roe & Woodring 1977, Rearing methods for house crickets"
+  at   = "scilit.net/publications/6f378f2ede34351932d38b9e30546f83"
+  kind = "paper"
+  part = "abstract or first page; the authors' names are from memory"
+}
+
+source "P39" {
+  cite = "Schlegel M. L., Renjifo A. & Valdes E. V. 2005, 6th Conf. Zoo Wildl. Nutr."
+  at   = "nagonline.net/1944"
+  kind = "paper"
+  part = "abstract or first page"
+}
+
+source "P40" {
+  cite = "Hunt A. S., Ward A. M. & Ferguson G. 2001, 4th Conf."
+  at   = "nagonline.net/1401"
+  kind = "paper"
+  part = "abstract or first page"
+}
+
+source "P41" {
+  cite = "Coslik A. H., Ward A. M. & McClements R. D. 2009, 8th Conf."
+  at   = "nagonline.net/2220"
+  kind = "paper"
+  part = "abstract or first page"
+}
+
+source "P42" {
+  cite = "Bah-Nelson I. et al. 2021, J. Zool. Bot. Gard. 2:382-387"
+  at   = "doi 10.3390/jzbg2030027"
+  kind = "paper"
+  part = "abstract or first page"
+}
+
+source "P43" {
+  cite = "Heidari Parsa S. et al. 2023, Arthropods 12:16-26"
+  at   = "doaj.org"
+  kind = "paper"
+  part = "abstract or first page"
+}
+
+source "P46" {
+  cite = "Kloock C. et al. 2010, J. Arachnol. 38:441-445, as reported in Nature 468:734"
+  kind = "paper"
+  part = "an excerpt"
+}
+
+source "P51" {
+  cite = "Datasheet on mealworms, citing Hardouin, Hill and Finke"
+  kind = "guideline"
+  part = "an excerpt"
+}
+
+source "P53" {
+  cite = "Species conservation profiles of tarantulas listed on CITES"
+  at   = "ecosur.mx"
+  kind = "paper"
+  part = "abstract or first page"
+}
+
+source "G2" {
+  cite = "CITES, 9th Conference of the Parties, proposal 63 by Ghana"
+  at   = "zlibrary.to/dl/cop9-prop-63"
+  kind = "guideline"
+  part = "an excerpt"
+}
+
+source "G3" {
+  cite = "Cooper E. W. T., West R. & Mendoza J. 2019, Identification of CITES-listed tarantulas, Commission for Environmental Cooperation"
+  at   = "readkong.com/page/identification-of-cites-listed-tarantulas-3343010"
+  kind = "guideline"
+  part = "an excerpt"
+}
+
+source "G8" {
+  cite = "Tierpark Bochum, Kaiserskorpion"
+  at   = "tierpark-bochum.de"
+  kind = "society"
+  part = "an excerpt"
+}
+
+source "K1" {
+  cite = "Care sheet of a scorpion forum"
+  at   = "scorpionforum.darkbb.com/t38"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K2" {
+  cite = "Emperor scorpion care"
+  at   = "reptiliansource.com/pages/emperor-scorpion-care"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K3" {
+  cite = "Asian forest scorpion care"
+  at   = "reptiliansource.com/pages/asian-forest-scorpion-care"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K4" {
+  cite = "Care sheet on the emperor scorpion"
+  at   = "scribd.com/document/253855207"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K5" {
+  cite = "Indiviglio F., former Bronx Zoo keeper, emperor scorpion"
+  at   = "blogs.thatpetplace.com"
+  kind = "society"
+  part = "an excerpt"
+}
+
+source "K6" {
+  cite = "Shop page on the emperor scorpion, German"
+  at   = "tropic-shop.de"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K7" {
+  cite = "Kaiserskorpion, German pet encyclopedia"
+  at   = "de.pet.wiki"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K8" {
+  cite = "Forum thread 10012 on the emperor scorpion, German"
+  at   = "skorpionforum.com/thema/10012"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K9" {
+  cite = "Emperor scorpion care page"
+  at   = "wirlys.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K10" {
+  cite = "Emperor scorpion care page"
+  at   = "petponder.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K11" {
+  cite = "Emperor scorpion care page"
+  at   = "dgr-cpaai.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K12" {
+  cite = "Emperor scorpion page"
+  at   = "interestinganimals.net"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K18" {
+  cite = "Hadrurus arizonensis page"
+  at   = "lotsalegs.tenczar.net"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K19" {
+  cite = "Hadrurus spadix, encyclopedia article"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K20" {
+  cite = "Titan Scorpions, 17 March 2022"
+  at   = "voofla.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K21" {
+  cite = "Scorpion pages"
+  at   = "reptileszilla.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K37" {
+  cite = "On moulting, a scorpion forum"
+  at   = "scorpionforum.darkbb.com/t1846"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K39" {
+  cite = "Emperor scorpion page"
+  at   = "qualitypets.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K40" {
+  cite = "Pandinus, encyclopedia article"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K41" {
+  cite = "Kaiserskorpion, encyclopedia article, German"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K42" {
+  cite = "Aquarium docent notes 2013, emperor scorpion"
+  at   = "brianeyes21comcast.net"
+  kind = "society"
+  part = "an excerpt"
+}
+
+source "K43" {
+  cite = "Emperor scorpion, a broadcaster's animal lexicon, German"
+  at   = "kindernetz.de"
+  kind = "society"
+  part = "an excerpt"
+}
+
+source "K44" {
+  cite = "Emperor scorpion, German"
+  at   = "corts-fanclub.de"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K45" {
+  cite = "Wiki of a scorpion forum, mirror"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K46" {
+  cite = "Emperor scorpion page"
+  at   = "autolinq.de"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K47" {
+  cite = "Museum of Life and Science, 18 May 2011, emperor scorpion"
+  at   = "lifeandscience.org"
+  kind = "society"
+  part = "an excerpt"
+}
+
+source "K48" {
+  cite = "On moulting of emperor scorpions"
+  at   = "sciences360.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K49" {
+  cite = "On moulting of scorpions"
+  at   = "scorpionpictureguide.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K50" {
+  cite = "Scorpion moults"
+  at   = "biologyinsights.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K51" {
+  cite = "Emperor scorpion page"
+  at   = "oocities.org/zooary"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K52" {
+  cite = "Scorpions"
+  at   = "htfbw.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K55" {
+  cite = "On scorpions"
+  at   = "artroposfera.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K56" {
+  cite = "Emperor scorpion"
+  at   = "klimanaturali.org"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K57" {
+  cite = "Pandinoides cavimanus, comb teeth"
+  at   = "chrisological.de"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K58" {
+  cite = "On Heterometrus, citing Polis 1990"
+  at   = "wildherper.weebly.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K59" {
+  cite = "Emperor scorpion"
+  at   = "laboratorynotes.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K60" {
+  cite = "Anderson D. 2010, emperor scorpion"
+  at   = "docslib.org/download/4956893"
+  kind = "society"
+  part = "an excerpt"
+}
+
+source "K61" {
+  cite = "Emperor scorpion"
+  at   = "scorpionspecies.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K62" {
+  cite = "Tarantula care"
+  at   = "petmania.ie"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K68" {
+  cite = "Desert hairy scorpion, teaching sheet"
+  at   = "schoolhouseteachers.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K76" {
+  cite = "Brachypelma hamorii, encyclopedia article citing Mendoza & Francke 2017"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K77" {
+  cite = "Mexican redknee page"
+  at   = "purryvibe.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K78" {
+  cite = "Mexican redknee page"
+  at   = "animaldescriptions.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K79" {
+  cite = "Brachypelma smithi, encyclopedia article, 2010 revision"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K80" {
+  cite = "Mexican redknee care"
+  at   = "articleted.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K81" {
+  cite = "Report on a zoo enclosure"
+  at   = "reptileamphibiangear.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K82" {
+  cite = "Tarantula care"
+  at   = "xzhbc.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K83" {
+  cite = "Moulting questions of a tarantula forum, mirror"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K84" {
+  cite = "Feeding tarantulas after a moult"
+  at   = "zooawesome.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K85" {
+  cite = "Sexing tarantulas"
+  at   = "patchtheworld.co.uk"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K87" {
+  cite = "Brachypelma hamorii, encyclopedia mirror"
+  at   = "eymaps.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K121" {
+  cite = "House crickets"
+  at   = "zegaenterprises.com.au"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K122" {
+  cite = "Crickets"
+  at   = "biologyinsights.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K123" {
+  cite = "Crickets"
+  at   = "biologyinsights.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K124" {
+  cite = "Mealworms"
+  at   = "biologyinsights.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K125" {
+  cite = "Dubia roaches"
+  at   = "biologyinsights.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K127" {
+  cite = "House cricket"
+  at   = "bugswithmike.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K128" {
+  cite = "How big mealworms get"
+  at   = "biologyinsights.com/how-big-do-mealworms-get-typical-size-growth-factors"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K129" {
+  cite = "What dubia roaches turn into"
+  at   = "biologyinsights.com/what-do-dubia-roaches-turn-into"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "memory" {
+  cite = "From memory, not seen in a source: verify before use"
+  kind = "memory"
+}
+
+source "practice" {
+  cite = "Common practice among keepers; no source"
+  kind = "practice"
+}
