@@ -3,22 +3,24 @@ module vivary
 go 1.25.0
 
 require (
-	github.com/agext/levenshtein v1.2.1 // indirect
-	github.com/ajstarks/svgo v0.0.0-20211024235047-1546f124cd8b // indirect
-	github.com/apparentlymart/go-textseg/v15 v15.0.0 // indirect
+	github.com/agext/levenshtein v1.2.1
+	github.com/apparentlymart/go-textseg/v15 v15.0.0
+	github.com/arran4/golang-ical v0.3.4
+	github.com/google/uuid v1.6.0
+	github.com/hashicorp/hcl/v2 v2.25.0
+	github.com/robfig/cron/v3 v3.0.1
+	github.com/rogpeppe/go-internal v1.16.0
+	github.com/spf13/afero v1.15.0
+	github.com/teambition/rrule-go v1.8.2
+	github.com/zclconf/go-cty v1.19.0
+	gonum.org/v1/gonum v0.17.0
+)
+
+require (
 	github.com/apparentlymart/go-textseg/v17 v17.0.1 // indirect
-	github.com/arran4/golang-ical v0.3.4 // indirect
-	github.com/google/uuid v1.6.0 // indirect
-	github.com/hashicorp/hcl/v2 v2.25.0 // indirect
 	github.com/mitchellh/go-wordwrap v1.0.1 // indirect
-	github.com/robfig/cron/v3 v3.0.1 // indirect
-	github.com/rogpeppe/go-internal v1.16.0 // indirect
-	github.com/spf13/afero v1.15.0 // indirect
-	github.com/teambition/rrule-go v1.8.2 // indirect
-	github.com/zclconf/go-cty v1.19.0 // indirect
 	golang.org/x/mod v0.29.0 // indirect
 	golang.org/x/sync v0.18.0 // indirect
 	golang.org/x/text v0.31.0 // indirect
 	golang.org/x/tools v0.38.0 // indirect
-	gonum.org/v1/gonum v0.17.0 // indirect
 )

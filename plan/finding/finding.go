@@ -53,11 +53,14 @@ type Finding struct {
 	Rule     *Rule
 	Severity Severity
 	At       source.Place
-	Text     string // what is wrong here
-	Limit    string // the limit that was passed, and whose it is
-	Source   string // where the limit is from
-	Write    string // what to write
-	Also     []Related
+	// In is the whole of the enclosure that it is about, wherever At is: the line to
+	// change may stand in a template or in a log.
+	In     source.Place
+	Text   string // what is wrong here
+	Limit  string // the limit that was passed, and whose it is
+	Source string // where the limit is from
+	Write  string // what to write
+	Also   []Related
 }
 
 // Related is another place that belongs to a finding.

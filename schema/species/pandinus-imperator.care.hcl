@@ -4,7 +4,7 @@ species "pandinus-imperator" {
   family   = "Scorpionidae"
   also     = ["imperial scorpion", "Kaiserskorpion"]
   former   = ["Buthus imperator"]
-  mistaken = ["Heterometrus", "Pandinoides cavimanus", "Pandinus dictator", "red-clawed scorpion"]
+  mistaken = ["Heterometrus", "Pandinoides cavimanus"]
   note     = "Of the old genus Pandinus only gambiensis, imperator, ugandaensis and ulderigoi still bear the name (K40); cavimanus is Pandinoides and dictator is Pandinopsis (from memory)."
 
   stage "newborn" {

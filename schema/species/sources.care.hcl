@@ -6,7 +6,8 @@ source "P1" {
 }
 
 source "P2" {
-  cite = "Withers P. C. & Smith G. T. 1993, Effect of temperature on the metabolic rate and evaporative water loss of Urodacus armatus, J. therm. Biol. 18:13-18, c.coek.info/pdf-effect-of-temperature-on-the-metabolic-rate-and-evaporative-water-loss-of-the-sc.html"
+  cite = "Withers P. C. & Smith G. T. 1993, Effect of temperature on the metabolic rate and evaporative water loss of Urodacus armatus, J. therm. Biol. 18:13-18"
+  at   = "c.coek.info"
   kind = "paper"
   part = "abstract or first page"
 }
@@ -102,14 +103,41 @@ source "P24" {
   part = "abstract or first page"
 }
 
+source "P29" {
+  cite = "Prendini L. & Loria S. F. 2020, Systematic revision of the Asian forest scorpions, Bull. Am. Mus. Nat. Hist. 442"
+  at   = "doi 10.1206/0003-0090.442.1.1"
+  kind = "paper"
+  part = "an excerpt"
+}
+
+source "P30" {
+  cite = "Barrales-Alcalá D., Francke O. F. & Prendini L. 2018, Giant vinegaroons, Bull. Am. Mus. Nat. Hist. 418"
+  kind = "paper"
+  part = "abstract or first page"
+}
+
+source "P31" {
+  cite = "Weygoldt 1971, Life history of Mastigoproctus giganteus from Florida, J. Zool."
+  at   = "doi 10.1111/j.1469-7998.1971.tb01301.x"
+  kind = "paper"
+  part = "abstract or first page; the authors' names are from memory"
+}
+
+source "P32" {
+  cite = "Parthenogenesis and development of Charinus guto, with a review of 43 whip spiders"
+  at   = "discovery.researcher.life"
+  kind = "paper"
+  part = "abstract or first page; the authors are not named there"
+}
+
 source "P34" {
-  cite = "Yee L. P. et al. 2018, J. Trop. Resour. Sustain. Sci. 6:88-92"
+  cite = "Yee L. P. et al. 2018, on the composition of Blaptica dubia, J. Trop. Resour. Sustain. Sci. 6:88-92"
   kind = "paper"
   part = "abstract or first page"
 }
 
 source "P35" {
-  cite = "Finke M. D. 2002, Zoo Biol. 21:269-285"
+  cite = "Finke M. D. 2002, on the nutrients of insects, Zoo Biol. 21:269-285"
   at   = "doi 10.1002/zoo.10031"
   kind = "paper"
   part = "abstract or first page"
@@ -123,7 +151,7 @@ source "P36" {
 }
 
 source "P37" {
-  cite = "Nakagaki B. J. & DeFoliart G. R. 1991, J. Econ. Entomol. 84:891-896"
+  cite = "Nakagaki B. J. & DeFoliart G. R. 1991, on house crickets on laboratory diets, J. Econ. Entomol. 84:891-896"
   at   = "studylib.net/doc/8800129"
   kind = "paper"
   part = "abstract or first page"
@@ -137,36 +165,50 @@ source "P38" {
 }
 
 source "P39" {
-  cite = "Schlegel M. L., Renjifo A. & Valdes E. V. 2005, 6th Conf. Zoo Wildl. Nutr."
+  cite = "Schlegel M. L., Renjifo A. & Valdes E. V. 2005, on calcium in crickets, 6th Conf. Zoo Wildl. Nutr."
   at   = "nagonline.net/1944"
   kind = "paper"
   part = "abstract or first page"
 }
 
 source "P40" {
-  cite = "Hunt A. S., Ward A. M. & Ferguson G. 2001, 4th Conf."
+  cite = "Hunt A. S., Ward A. M. & Ferguson G. 2001, on calcium diets for crickets and mealworms, 4th Conf."
   at   = "nagonline.net/1401"
   kind = "paper"
   part = "abstract or first page"
 }
 
 source "P41" {
-  cite = "Coslik A. H., Ward A. M. & McClements R. D. 2009, 8th Conf."
+  cite = "Coslik A. H., Ward A. M. & McClements R. D. 2009, on a calcium diet for crickets, 8th Conf."
   at   = "nagonline.net/2220"
   kind = "paper"
   part = "abstract or first page"
 }
 
 source "P42" {
-  cite = "Bah-Nelson I. et al. 2021, J. Zool. Bot. Gard. 2:382-387"
+  cite = "Bah-Nelson I. et al. 2021, on gut-loading Gryllus bimaculatus, J. Zool. Bot. Gard. 2:382-387"
   at   = "doi 10.3390/jzbg2030027"
   kind = "paper"
   part = "abstract or first page"
 }
 
 source "P43" {
-  cite = "Heidari Parsa S. et al. 2023, Arthropods 12:16-26"
+  cite = "Heidari Parsa S. et al. 2023, on Tenebrio molitor and temperature, Arthropods 12:16-26"
   at   = "doaj.org"
+  kind = "paper"
+  part = "abstract or first page"
+}
+
+source "P44" {
+  cite = "Viets B. E. et al. 1993, on temperature and sex in Eublepharis macularius, J. Exp. Zool. 265"
+  at   = "doi 10.1002/jez.1402650610"
+  kind = "paper"
+  part = "abstract or first page"
+}
+
+source "P45" {
+  cite = "Horváthová T. et al., Porcellio scaber and oxygen, ZooKeys"
+  at   = "zookeys.pensoft.net/article_preview.php?id=5768"
   kind = "paper"
   part = "abstract or first page"
 }
@@ -190,6 +232,13 @@ source "P53" {
   part = "abstract or first page"
 }
 
+source "P74" {
+  cite = "Barrales-Alcalá & Francke 2023, on vinegaroons of Mexico, J. Arachnol. 51"
+  at   = "doi 10.1636/JoA-S-22-013"
+  kind = "paper"
+  part = "abstract or first page"
+}
+
 source "G2" {
   cite = "CITES, 9th Conference of the Parties, proposal 63 by Ghana"
   at   = "zlibrary.to/dl/cop9-prop-63"
@@ -204,10 +253,38 @@ source "G3" {
   part = "an excerpt"
 }
 
+source "G4" {
+  cite = "French ministry of the environment, listing of Caribena versicolor in CITES Appendix III, June 2022, as reported"
+  at   = "actu-environnement.com, viaatv.tv"
+  kind = "guideline"
+  part = "an excerpt"
+}
+
+source "G5" {
+  cite = "France, order of 3 August 2017, and prefect's order of 9 November 1995"
+  at   = "la1ere.francetvinfo.fr, consultations-publiques.developpement-durable.gouv.fr"
+  kind = "guideline"
+  part = "an excerpt"
+}
+
+source "G6" {
+  cite = "German federal ministry 1997, Minimum requirements for keeping reptiles, 10 January 1997, as quoted"
+  at   = "my-gecko-hobbyzucht.jimdo.com"
+  kind = "guideline"
+  part = "an excerpt"
+}
+
 source "G8" {
   cite = "Tierpark Bochum, Kaiserskorpion"
   at   = "tierpark-bochum.de"
   kind = "society"
+  part = "an excerpt"
+}
+
+source "G9" {
+  cite = "Mooney C., San Diego Zoo, Basics of terrestrial invertebrate husbandry"
+  at   = "docslib.org/doc/7392072"
+  kind = "guideline"
   part = "an excerpt"
 }
 
@@ -295,6 +372,48 @@ source "K12" {
   part = "an excerpt"
 }
 
+source "K13" {
+  cite = "Nix J., veterinarian, scorpions"
+  at   = "exoticpetvet.com"
+  kind = "society"
+  part = "an excerpt"
+}
+
+source "K14" {
+  cite = "Asian forest scorpion page"
+  at   = "grimoireexotics.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K15" {
+  cite = "Asian forest scorpion care sheet"
+  at   = "petproducts.org/?p=677"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K16" {
+  cite = "Asian forest scorpion diet"
+  at   = "bloubergmedispa.co.za"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K16b" {
+  cite = "Archispirostreptus gigas diet"
+  at   = "bloubergmedispa.co.za"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K17" {
+  cite = "Asian forest scorpion page"
+  at   = "plesk.page"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
 source "K18" {
   cite = "Hadrurus arizonensis page"
   at   = "lotsalegs.tenczar.net"
@@ -319,6 +438,104 @@ source "K21" {
   cite = "Scorpion pages"
   at   = "reptileszilla.com"
   kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K22" {
+  cite = "Damon diadema page"
+  at   = "everlongexotics.wordpress.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K23" {
+  cite = "Damon diadema"
+  at   = "panarthropoda.com"
+  kind = "society"
+  part = "an excerpt"
+}
+
+source "K24" {
+  cite = "Bullington S. W., vinegaroons"
+  at   = "users.usachoice.net/~swb"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K25" {
+  cite = "Theraphosa blondi care"
+  at   = "minaxtarantulas.com"
+  kind = "society"
+  part = "an excerpt"
+}
+
+source "K26" {
+  cite = "Theraphosa breeding notes"
+  at   = "hardcorearachnids.com"
+  kind = "society"
+  part = "an excerpt"
+}
+
+source "K27" {
+  cite = "Theraphosa care sheet"
+  at   = "care-sheet.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K28" {
+  cite = "On Theraphosa"
+  at   = "blogs.thatpetplace.com"
+  kind = "society"
+  part = "an excerpt"
+}
+
+source "K29" {
+  cite = "Caribena versicolor care, revised March 2025"
+  at   = "thetarantulacollective.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K30" {
+  cite = "Caribena versicolor"
+  at   = "arachnohabitat.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K31" {
+  cite = "Caribena versicolor"
+  at   = "ned.apes.org.uk"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K33" {
+  cite = "Archispirostreptus gigas, German"
+  at   = "insektennest.de"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K34" {
+  cite = "Vlora A., millipede care"
+  at   = "caeb.eu"
+  kind = "society"
+  part = "an excerpt"
+}
+
+source "K35" {
+  cite = "Hierodula membranacea"
+  at   = "faunatropica.eu"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K36" {
+  cite = "News 105, p. 41, leopard gecko"
+  at   = "aqualog.de"
+  kind = "society"
   part = "an excerpt"
 }
 
@@ -350,7 +567,6 @@ source "K41" {
 
 source "K42" {
   cite = "Aquarium docent notes 2013, emperor scorpion"
-  at   = "brianeyes21comcast.net"
   kind = "society"
   part = "an excerpt"
 }
@@ -480,9 +696,76 @@ source "K62" {
   part = "an excerpt"
 }
 
+source "K63" {
+  cite = "Heterometrus, encyclopedia article"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K64" {
+  cite = "Asian forest scorpion pages"
+  at   = "bytestreamhub.com, infhom.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K65" {
+  cite = "Asian forest scorpion page"
+  at   = "ceeuinfo.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K66" {
+  cite = "Asian forest scorpion page"
+  at   = "journalisticechonews.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K67" {
+  cite = "Asian forest scorpion page"
+  at   = "infompost.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
 source "K68" {
   cite = "Desert hairy scorpion, teaching sheet"
   at   = "schoolhouseteachers.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K69" {
+  cite = "Whip spider, a broadcaster's animal lexicon, German"
+  at   = "kindernetz.de"
+  kind = "society"
+  part = "an excerpt"
+}
+
+source "K70" {
+  cite = "Whip spider story"
+  at   = "artsandculture.google.com"
+  kind = "society"
+  part = "an excerpt"
+}
+
+source "K71" {
+  cite = "Whip spiders"
+  at   = "jonathansjungleroadshow.co.uk"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K72" {
+  cite = "Amblypygi, encyclopedia article"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K75" {
+  cite = "Mastigoproctus giganteus, encyclopedia article"
   kind = "keeper"
   part = "an excerpt"
 }
@@ -557,6 +840,230 @@ source "K85" {
 source "K87" {
   cite = "Brachypelma hamorii, encyclopedia mirror"
   at   = "eymaps.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K88" {
+  cite = "Goliath birdeater page"
+  at   = "fascinatesanimals.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K89" {
+  cite = "Theraphosa page"
+  at   = "visualfoodie.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K90" {
+  cite = "Zoo de Martinique, Caribena versicolor"
+  at   = "zoodemartinique.com"
+  kind = "society"
+  part = "an excerpt"
+}
+
+source "K91" {
+  cite = "Antilles pinktoe page"
+  at   = "davethebugguy.org"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K92" {
+  cite = "Pinktoe page"
+  at   = "visualfoodie.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K93" {
+  cite = "On pinktoe spiderlings, 2 August 2019"
+  at   = "tomsbigspiders.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K94" {
+  cite = "Archispirostreptus gigas, encyclopedia article, German"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K95" {
+  cite = "Beardsley Zoo, giant African millipede"
+  at   = "beardsleyzoo.org"
+  kind = "society"
+  part = "an excerpt"
+}
+
+source "K96" {
+  cite = "Lithuanian zoo, giant African millipede"
+  at   = "zoopark.lt"
+  kind = "society"
+  part = "an excerpt"
+}
+
+source "K97" {
+  cite = "Millipede care"
+  at   = "redorbit.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K98" {
+  cite = "Archispirostreptus gigas, encyclopedia article"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K99" {
+  cite = "Giant African millipede page"
+  at   = "bantam.earth"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K100" {
+  cite = "Parco Natura Viva, giant African millipede"
+  at   = "parconaturaviva.it"
+  kind = "society"
+  part = "an excerpt"
+}
+
+source "K101" {
+  cite = "Giant African millipede, an animal-handling service"
+  at   = "zoolabuk.com"
+  kind = "society"
+  part = "an excerpt"
+}
+
+source "K102" {
+  cite = "Hierodula membranacea"
+  at   = "mantistopia.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K103" {
+  cite = "Hierodula membranacea, encyclopedia article, 2020"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K104" {
+  cite = "Hierodula membranacea, older encyclopedia mirror"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K105" {
+  cite = "Hierodula membranacea, older encyclopedia mirror"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K106" {
+  cite = "Hierodula membranacea, older encyclopedia mirror"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K107" {
+  cite = "Leopard gecko page"
+  at   = "scalesandfins.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K108" {
+  cite = "Leopard gecko page"
+  at   = "petpetin.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K109" {
+  cite = "Leopard gecko page"
+  at   = "petcultivator256.blogspot.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K110" {
+  cite = "Leopard gecko page"
+  at   = "frenchfilms.org/pets"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K111" {
+  cite = "Leopard gecko care"
+  at   = "leopardgeckos.co.za"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K112" {
+  cite = "Leopard gecko page"
+  at   = "angelfire.com/dragon/gecko0"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K113" {
+  cite = "Leopard gecko, German breeder"
+  at   = "my-gecko-hobbyzucht.jimdo.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K114" {
+  cite = "Leopard gecko page"
+  at   = "spiegato.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K115" {
+  cite = "Leopard gecko, German"
+  at   = "reptilien.hooxs.com, s-reptilien.de.tl"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K116" {
+  cite = "Leopard gecko, German"
+  at   = "der-leopardgecko.de"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K117" {
+  cite = "Porcellio scaber, encyclopedia article"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K118" {
+  cite = "Woodlice"
+  at   = "paulsbackgardensafari.blogspot.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K119" {
+  cite = "Woodlice"
+  at   = "studymode.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K120" {
+  cite = "Woodlice"
+  at   = "guwsmedical.info"
   kind = "keeper"
   part = "an excerpt"
 }

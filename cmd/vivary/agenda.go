@@ -1,0 +1,187 @@
+package main
+
+import (
+	"encoding/json"
+	"fmt"
+
+	"vivary/compile"
+	"vivary/compile/rounds"
+	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/schema/civil"
+)
+
+func agenda(w *world, f *flags, args []string) int {
+	root, err := folder(f, args)
+	if err != nil {
+		fmt.Fprintf(w.err, "vivary agenda: %v\n", err)
+		return usage
+	}
+	r, status := w.compiled(f, root)
+	if status != fine {
+		return status
+	}
+	if r.Refused() {
+		return w.refuse(r, "There is no agenda until this is put right")
+	}
+	for _, x := range []struct{ flag, name string }{{"round", f.round}, {"keeper", f.keeper}} {
+		if x.name != "" && (x.flag == "round" && !hasRound(r, x.name) || x.flag == "keeper" && r.Plan.Keeper(x.name) == nil) {
+			fmt.Fprintf(w.err, "vivary agenda: there is no %s %q\n", x.flag, x.name)
+			return usage
+		}
+	}
+	if f.days < 1 || f.days > r.Horizon.Days {
+		fmt.Fprintf(w.err, "vivary agenda: --days is from 1 to %d\n", r.Horizon.Days)
+		return usage
+	}
+	sheets := due(r, f)
+	if f.format == "json" {
+		return agendaJSON(w, sheets)
+	}
+	var on civil.Date = -1
+	for _, s := range sheets {
+		if s.Date != on {
+			if on >= 0 {
+				fmt.Fprintln(w.out)
+			}
+			on = s.Date
+			day := s.Date.Words()
+			if s.Date == r.Today {
+				day += ", today"
+			}
+			fmt.Fprintln(w.out, day)
+		}
+		printSheet(w, &s)
+	}
+	if len(sheets) == 0 {
+		fmt.Fprintln(w.out, "Nothing is due.")
+	}
+	if sum := finding.Summary(r.Findings); sum != "" {
+		fmt.Fprintf(w.out, "\n%s: see vivary check.\n", sum)
+	}
+	return fine
+}
+
+func hasRound(r *compile.Result, name string) bool {
+	for _, x := range r.Schedule.Rounds {
+		if x.Name.V == name {
+			return true
+		}
+	}
+	return false
+}
+
+// sheet is a round on a day, with who does it.
+type sheet struct {
+	rounds.Sheet
+	who   string
+	boxes int
+}
+
+// due returns the rounds of the days asked for, by day and time.
+func due(r *compile.Result, f *flags) []sheet {
+	picks := map[*plan.Round][]rounds.Pick{}
+	for i := range r.Schedule.Series {
+		x := &r.Schedule.Series[i]
+		picks[x.Round] = append(picks[x.Round], rounds.Pick{Series: x})
+	}
+	var out []sheet
+	for day := range f.days {
+		for _, round := range r.Schedule.Rounds {
+			if len(picks[round]) == 0 || f.round != "" && round.Name.V != f.round {
+				continue
+			}
+			keeper := round.Keeper.Or(r.Schedule.People.Only)
+			who, there := r.Schedule.People.Doer(keeper, day)
+			if f.keeper != "" && (who != f.keeper || !there) {
+				continue
+			}
+			s := rounds.New(r.Schedule, round, picks[round])
+			if !s.Days.Has(day) {
+				continue
+			}
+			shown := ""
+			if k := r.Plan.Keeper(who); k != nil {
+				shown = k.Shown()
+			}
+			out = append(out, sheet{s.On(day), shown, s.Boxes()})
+		}
+	}
+	return out
+}
+
+func printSheet(w *world, s *sheet) {
+	fmt.Fprintf(w.out, "  %s %s", s.Round.Clock.V, s.Round.Shown())
+	if s.who != "" {
+		fmt.Fprintf(w.out, ", %s", s.who)
+	}
+	fmt.Fprintf(w.out, ", about %d min\n", max(1, s.Minutes))
+	for _, h := range s.Holds {
+		fmt.Fprintf(w.out, "    %s\n", h)
+	}
+	lasts := false
+	for i := range s.Lines {
+		l := &s.Lines[i]
+		if l.Last && !lasts {
+			lasts = true
+			fmt.Fprintln(w.out, "    Last, with tools of their own:")
+		}
+		mark := "-"
+		if l.High {
+			mark = "FIRST:"
+		}
+		fmt.Fprintf(w.out, "    %s %s: %s\n", mark, l.Text, l.Names(s.boxes))
+	}
+}
+
+type jsonRound struct {
+	Date    string     `json:"date"`
+	At      string     `json:"at"`
+	Round   string     `json:"round"`
+	Keeper  string     `json:"keeper,omitempty"`
+	Minutes int        `json:"minutes"`
+	Holds   []string   `json:"holds,omitempty"`
+	Lines   []jsonLine `json:"lines"`
+}
+
+type jsonLine struct {
+	Kind       string     `json:"kind"`
+	Text       string     `json:"text"`
+	First      bool       `json:"first,omitempty"`
+	Last       bool       `json:"last,omitempty"`
+	Enclosures []jsonStop `json:"enclosures"`
+}
+
+type jsonStop struct {
+	Enclosure string `json:"enclosure"`
+	Animals   string `json:"animals,omitempty"`
+	Shown     string `json:"shown"`
+	Total     string `json:"total,omitempty"`
+}
+
+func agendaJSON(w *world, sheets []sheet) int {
+	out := []jsonRound{}
+	for i := range sheets {
+		s := &sheets[i]
+		j := jsonRound{Date: s.Date.String(), At: s.Round.Clock.V.String(), Round: s.Round.Name.V, Keeper: s.who, Minutes: s.Minutes, Holds: s.Holds, Lines: []jsonLine{}}
+		for _, l := range s.Lines {
+			jl := jsonLine{Kind: l.Kind.Name, Text: l.Text, First: l.High, Last: l.Last}
+			for _, t := range l.Targets {
+				stop := jsonStop{Enclosure: t.Series.Plan().Name.V, Shown: t.Name, Total: t.Total}
+				if t.Series.Group != nil {
+					stop.Animals = t.Series.Group.Animals.Name.V
+				}
+				jl.Enclosures = append(jl.Enclosures, stop)
+			}
+			j.Lines = append(j.Lines, jl)
+		}
+		out = append(out, j)
+	}
+	e := json.NewEncoder(w.out)
+	e.SetEscapeHTML(false)
+	e.SetIndent("", "  ")
+	if e.Encode(out) != nil {
+		return refused
+	}
+	return fine
+}

@@ -1,0 +1,178 @@
+package main
+
+import (
+	"fmt"
+	"path/filepath"
+	"runtime"
+	"strings"
+	"sync"
+	"time"
+
+	"vivary/cmd/internal/publish"
+	"vivary/compile"
+	"vivary/compile/feeds"
+	"vivary/compile/ical"
+	"vivary/plan/finding"
+)
+
+func build(w *world, f *flags, args []string) int {
+	root, err := folder(f, args)
+	if err != nil {
+		fmt.Fprintf(w.err, "vivary build: %v\n", err)
+		return usage
+	}
+	dir := f.out
+	if dir == "" {
+		dir = filepath.Join(root, "feeds")
+	}
+	done := w.progress("building")
+	defer done()
+	r, status := w.compiled(f, root)
+	if status != fine {
+		return status
+	}
+	if r.Refused() {
+		done()
+		return w.refuse(r, "Nothing was written; calendars built before stay as they are")
+	}
+	made, err := publishAll(w, r, dir)
+	done()
+	if err != nil {
+		fmt.Fprintf(w.err, "vivary build: %v\nNothing was replaced; calendars built before stay as they are.\n", err)
+		return refused
+	}
+	p := finding.Printer{Files: r.Plan.Files, Color: w.color && w.live}
+	if len(r.Findings) > 0 {
+		_ = p.Print(w.err, r.Findings)
+		fmt.Fprintln(w.err)
+	}
+	fmt.Fprintln(w.out, verdict(r))
+	for _, m := range made {
+		fmt.Fprintf(w.out, "  %s  %s, %s\n", filepath.ToSlash(filepath.Join(dir, m.name)), m.what(), size(m.bytes))
+	}
+	if web := r.Plan.About.Web; web.Set() {
+		fmt.Fprintf(w.out, "Once this folder is on the web, subscribe on a phone by the link\n  webcal://%s/%s\n",
+			strings.TrimPrefix(strings.TrimPrefix(web.V, "https://"), "http://"), made[0].name)
+	}
+	return fine
+}
+
+// feed is what became of one calendar.
+type feed struct {
+	name  string
+	bytes int
+	state string
+}
+
+func (m *feed) what() string { return m.state }
+
+func size(n int) string {
+	if n < 10<<10 {
+		return fmt.Sprintf("%.1f KB", float64(n)/1000)
+	}
+	return fmt.Sprintf("%d KB", n/1000)
+}
+
+// publishAll makes every calendar, several at a time, and replaces all together.
+func publishAll(w *world, r *compile.Result, dir string) ([]feed, error) {
+	batch, err := publish.Begin(w.disk, dir)
+	if err != nil {
+		return nil, err
+	}
+	all := feeds.Of(r)
+	made := make([]feed, len(all))
+	var (
+		mu    sync.Mutex
+		wg    sync.WaitGroup
+		first error
+		next  int
+	)
+	one := func(i int) error {
+		name := all[i].Name + ".ics"
+		last, err := publish.Last(w.disk, dir, name)
+		if err != nil {
+			return fmt.Errorf("%q cannot be read: %w", filepath.Join(dir, name), err)
+		}
+		var m *ical.Memory
+		if last != nil {
+			if m, err = ical.Remember(last); err != nil {
+				return fmt.Errorf("%q: %w. It is the memory of what phones were told; put back a whole copy, or move it away to begin anew", filepath.ToSlash(filepath.Join(dir, name)), err)
+			}
+		}
+		text, err := all[i].Bytes(m)
+		if err != nil {
+			return err
+		}
+		made[i] = feed{name, len(text), "new"}
+		mu.Lock()
+		defer mu.Unlock()
+		if publish.Same(text, last) {
+			made[i].state = "unchanged"
+			return nil
+		}
+		if last != nil {
+			made[i].state = "changed"
+		}
+		return batch.Stage(name, text)
+	}
+	for range min(runtime.GOMAXPROCS(0), len(all)) {
+		wg.Add(1)
+		go func() {
+			defer wg.Done()
+			for {
+				mu.Lock()
+				i := next
+				next++
+				stop := first != nil || i >= len(all)
+				mu.Unlock()
+				if stop {
+					return
+				}
+				if err := one(i); err != nil {
+					mu.Lock()
+					if first == nil {
+						first = err
+					}
+					mu.Unlock()
+				}
+			}
+		}()
+	}
+	wg.Wait()
+	if first != nil {
+		batch.Abandon()
+		return nil, first
+	}
+	return made, batch.Commit()
+}
+
+// progress shows on a terminal that something long is going on, from the first
+// second on. The function that it returns ends it; it may be called again.
+func (w *world) progress(what string) func() {
+	if !w.live {
+		return func() {}
+	}
+	stop := make(chan struct{})
+	var wg sync.WaitGroup
+	wg.Add(1)
+	go func() {
+		defer wg.Done()
+		tick := time.NewTicker(time.Second)
+		defer tick.Stop()
+		begun, shown := time.Now(), false
+		for {
+			select {
+			case <-tick.C:
+				fmt.Fprintf(w.err, "\r%s, %d s ", what, int(time.Since(begun).Seconds()))
+				shown = true
+			case <-stop:
+				if shown {
+					fmt.Fprint(w.err, "\r\x1b[K")
+				}
+				return
+			}
+		}
+	}()
+	var once sync.Once
+	return func() { once.Do(func() { close(stop); wg.Wait() }) }
+}

@@ -1,0 +1,109 @@
+package main
+
+import (
+	"encoding/json"
+	"fmt"
+
+	"vivary/compile"
+	"vivary/plan/finding"
+	"vivary/plan/source"
+)
+
+func checkPlan(w *world, f *flags, args []string) int {
+	root, err := folder(f, args)
+	if err != nil {
+		fmt.Fprintf(w.err, "vivary check: %v\n", err)
+		return usage
+	}
+	r, status := w.compiled(f, root)
+	if status != fine {
+		return status
+	}
+	if f.format == "json" {
+		printJSON(w, r)
+	} else {
+		p := finding.Printer{Files: r.Plan.Files, Color: w.color}
+		if err := p.Print(w.out, r.Findings); err != nil {
+			return refused
+		}
+		if len(r.Findings) > 0 {
+			fmt.Fprintln(w.out)
+		}
+		fmt.Fprintln(w.out, verdict(r))
+	}
+	if r.Refused() {
+		return refused
+	}
+	return fine
+}
+
+// verdict says in one line how a collection stands.
+func verdict(r *compile.Result) string {
+	n := fmt.Sprintf("%d %s", len(r.Plan.Enclosures), plural(len(r.Plan.Enclosures), "enclosure", "enclosures"))
+	sum := finding.Summary(r.Findings)
+	switch {
+	case r.Refused():
+		return fmt.Sprintf("Refused: %s in %s.", sum, n)
+	case sum != "":
+		return fmt.Sprintf("Sound, with %s in %s. Every need is met in time until %s.", sum, n, r.Horizon.Last().Words())
+	}
+	return fmt.Sprintf("Sound: %s. Every need is met in time until %s.", n, r.Horizon.Last().Words())
+}
+
+func plural(n int, one, many string) string {
+	if n == 1 {
+		return one
+	}
+	return many
+}
+
+// place is a place of the JSON form. Lines and columns count from 1.
+type place struct {
+	File   string `json:"file"`
+	Line   int    `json:"line"`
+	Column int    `json:"column"`
+	Start  int    `json:"start"` // in bytes, from 0
+	End    int    `json:"end"`
+}
+
+type jsonFinding struct {
+	Rule     string    `json:"rule"`
+	Severity string    `json:"severity"`
+	At       *place    `json:"at,omitempty"`
+	Text     string    `json:"text"`
+	Limit    string    `json:"limit,omitempty"`
+	Source   string    `json:"source,omitempty"`
+	Write    string    `json:"write,omitempty"`
+	Also     []related `json:"also,omitempty"`
+}
+
+type related struct {
+	At   *place `json:"at,omitempty"`
+	Text string `json:"text"`
+}
+
+func printJSON(w *world, r *compile.Result) {
+	at := func(p source.Place) *place {
+		if !p.Written() {
+			return nil
+		}
+		pos := r.Plan.Files.Start(p)
+		return &place{pos.File, pos.Line, pos.Column, int(p.Start), int(p.End)}
+	}
+	out := struct {
+		Refused  bool          `json:"refused"`
+		Findings []jsonFinding `json:"findings"`
+	}{r.Refused(), []jsonFinding{}}
+	for i := range r.Findings {
+		f := &r.Findings[i]
+		j := jsonFinding{Rule: f.Rule.ID, Severity: f.Severity.String(), At: at(f.At), Text: f.Text, Limit: f.Limit, Source: f.Source, Write: f.Write}
+		for _, a := range f.Also {
+			j.Also = append(j.Also, related{at(a.At), a.Text})
+		}
+		out.Findings = append(out.Findings, j)
+	}
+	e := json.NewEncoder(w.out)
+	e.SetEscapeHTML(false)
+	e.SetIndent("", "  ")
+	_ = e.Encode(out)
+}

@@ -1,0 +1,200 @@
+// Command vivary checks care plans and makes calendars of them.
+//
+// This package reads flags and prints; what it prints is worked out elsewhere.
+package main
+
+import (
+	"bufio"
+	"errors"
+	"flag"
+	"fmt"
+	"io"
+	"os"
+	"runtime/debug"
+	"strings"
+	"time"
+
+	"github.com/spf13/afero"
+)
+
+// The exit status says how a command ended.
+const (
+	fine    = 0
+	refused = 1 // findings refuse the plan, or something could not be written
+	usage   = 2 // the command was not understood
+)
+
+func main() {
+	if os.Getenv("GOGC") == "" {
+		// A build reads much, keeps little and ends: fewer collections make it
+		// faster, and the limit keeps a large collection from taking all memory.
+		debug.SetGCPercent(400)
+		debug.SetMemoryLimit(1 << 30)
+	}
+	os.Exit(run(os.Args[1:], &world{
+		disk: afero.NewOsFs(), out: os.Stdout, err: os.Stderr, clock: time.Now,
+		color: terminal(os.Stdout) && os.Getenv("NO_COLOR") == "" && os.Getenv("TERM") != "dumb",
+		live:  terminal(os.Stderr),
+	}))
+}
+
+// world is everything that a command has to do with outside the program.
+type world struct {
+	disk     afero.Fs
+	out, err io.Writer
+	clock    func() time.Time
+	color    bool // standard output shows colours
+	live     bool // standard error is a terminal
+}
+
+func terminal(f *os.File) bool {
+	info, err := f.Stat()
+	return err == nil && info.Mode()&os.ModeCharDevice != 0
+}
+
+// command is one of the program's commands.
+type command struct {
+	name  string
+	args  string // what follows the name, in words
+	short string // what it does, in one line
+	long  string
+	run   func(*world, *flags, []string) int
+	flags string // the names of the flags it takes, besides in and now
+}
+
+var commands = []command{
+	{"start", "[FOLDER]", "write a first collection to learn from", "Writes a small collection that compiles, with comments that teach. The folder must not hold a plan yet.", start, ""},
+	{"check", "[FOLDER]", "look for mistakes", "Reads all plans and logs below the folder and prints what it finds. Exit status 1 if a finding would keep the plan from being built.", checkPlan, "format"},
+	{"build", "[FOLDER]", "write the calendars", "Checks, and writes one calendar file for each calendar of the plan. If anything refuses the plan, nothing is written and the last good calendars stay.", build, "out"},
+	{"agenda", "[FOLDER]", "what is due today and in the coming days", "Prints the rounds of today and the coming days. Calendars on phones lag by hours; this never does.", agenda, "days format round keeper"},
+	{"note", "[DAY] ENCLOSURE [ANIMALS] WORD … [NOTE]", "append a line to the log", "Checks a line and appends it to records/YEAR.care.log. Without a day it is today.", note, ""},
+	{"explain", "RULE | SPECIES | NEED | ENCLOSURE | ENCLOSURE/CARE", "why something is as it is", "Explains a rule, a species sheet, a need, an enclosure with its whole proof, or one care and why it is on a day.", explain, "on"},
+}
+
+// flags are the values of all flags of all commands.
+type flags struct {
+	in, now, format, out, round, keeper, on string
+	days                                    int
+}
+
+var flagDocs = []struct{ name, value, doc string }{
+	{"in", "FOLDER", "the folder of the collection (default: this folder)"},
+	{"now", "MOMENT", "take this for the present: 2027-03-01, or 2027-03-01T08:00"},
+	{"format", "FORM", "text or json"},
+	{"out", "FOLDER", "where calendars are written (default: feeds, in the collection's folder)"},
+	{"days", "N", "how many days (default 3)"},
+	{"round", "NAME", "only this round"},
+	{"keeper", "NAME", "only what this keeper does"},
+	{"on", "DAY", "the day to explain"},
+}
+
+func run(args []string, w *world) int {
+	if len(args) == 0 || args[0] == "help" || args[0] == "-h" || args[0] == "--help" {
+		name := ""
+		if len(args) > 1 {
+			name = args[1]
+		}
+		return help(w, name)
+	}
+	for i := range commands {
+		c := &commands[i]
+		if c.name != args[0] {
+			continue
+		}
+		f, rest, err := parse(c, args[1:])
+		if errors.Is(err, flag.ErrHelp) {
+			return help(w, c.name)
+		}
+		if err != nil {
+			fmt.Fprintf(w.err, "vivary %s: %v\nSee: vivary help %s\n", c.name, err, c.name)
+			return usage
+		}
+		out := bufio.NewWriter(w.out)
+		inner := *w
+		inner.out = out
+		status := c.run(&inner, f, rest)
+		if err := out.Flush(); err != nil {
+			return refused
+		}
+		return status
+	}
+	fmt.Fprintf(w.err, "vivary: there is no command %q.\n", args[0])
+	help(&world{out: w.err}, "")
+	return usage
+}
+
+// parse reads flags, which may stand before, between and after what else there is.
+func parse(c *command, args []string) (*flags, []string, error) {
+	f := &flags{days: 3, format: "text"}
+	set := flag.NewFlagSet(c.name, flag.ContinueOnError)
+	set.SetOutput(io.Discard)
+	targets := map[string]*string{"in": &f.in, "now": &f.now, "format": &f.format, "out": &f.out, "round": &f.round, "keeper": &f.keeper, "on": &f.on}
+	for _, name := range append(strings.Fields(c.flags), "in", "now") {
+		if name == "days" {
+			set.IntVar(&f.days, name, f.days, "")
+		} else {
+			set.StringVar(targets[name], name, *targets[name], "")
+		}
+	}
+	var rest []string
+	for {
+		if err := set.Parse(args); err != nil {
+			return nil, nil, err
+		}
+		args = set.Args()
+		if len(args) == 0 {
+			break
+		}
+		rest = append(rest, args[0])
+		args = args[1:]
+	}
+	if f.format != "text" && f.format != "json" {
+		return nil, nil, fmt.Errorf("format is text or json, not %q", f.format)
+	}
+	return f, rest, nil
+}
+
+func help(w *world, name string) int {
+	for _, c := range commands {
+		if c.name != name {
+			continue
+		}
+		fmt.Fprintf(w.out, "vivary %s %s\n\n%s\n\n", c.name, c.args, c.long)
+		for _, f := range flagDocs {
+			if f.name == "in" || f.name == "now" || strings.Contains(" "+c.flags+" ", " "+f.name+" ") {
+				fmt.Fprintf(w.out, "  --%-7s %-8s %s\n", f.name, f.value, f.doc)
+			}
+		}
+		return fine
+	}
+	fmt.Fprint(w.out, "vivary checks care plans for animals in enclosures and makes calendars of them.\n\n")
+	for _, c := range commands {
+		fmt.Fprintf(w.out, "  %-8s %s\n", c.name, c.short)
+	}
+	fmt.Fprint(w.out, "\nMore: vivary help COMMAND\n")
+	if name != "" {
+		fmt.Fprintf(w.err, "vivary: there is no command %q.\n", name)
+		return usage
+	}
+	return fine
+}
+
+// moment returns the present, or what was given in its place. Without a zone of
+// its own it is read in loc.
+func (w *world) moment(f *flags, loc *time.Location) (time.Time, error) {
+	if f.now == "" {
+		return w.clock(), nil
+	}
+	if loc == nil {
+		loc = time.UTC
+	}
+	for _, form := range []string{"2006-01-02", "2006-01-02T15:04", "2006-01-02 15:04", time.RFC3339} {
+		if t, err := time.ParseInLocation(form, f.now, loc); err == nil {
+			if form == "2006-01-02" {
+				t = t.Add(12 * time.Hour)
+			}
+			return t, nil
+		}
+	}
+	return time.Time{}, fmt.Errorf("--now %q is not a moment: write 2027-03-01 or 2027-03-01T08:00", f.now)
+}

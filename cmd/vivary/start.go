@@ -1,0 +1,131 @@
+package main
+
+import (
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+
+	"github.com/spf13/afero"
+
+	"vivary/plan"
+)
+
+// first is the collection that start writes. It compiles as it stands.
+var first = []struct{ name, text string }{
+	{"collection" + plan.PlanSuffix, `# The collection as a whole. Files that end in .care.hcl are read together, in
+# any folder below this one and in any order.
+collection "my-collection" {
+  title     = "My collection"
+  time_zone = "Europe/London" # where the animals are; all times are local there
+}
+
+# A room, with the lowest and the highest its thermometer shows over the year.
+room "spare-room" {
+  temperature = "19 to 24 C" # or "66 to 75 F": write the units you think in
+  humidity    = "40 to 60 %"
+}
+
+keeper "me" {
+  title = "Me"
+}
+
+# One pass past the enclosures. A calendar shows one entry a round and day.
+round "evening" {
+  at     = "19:30"
+  keeper = "me"
+  within = "30 min"
+}
+`},
+	{"enclosures/burrow-a" + plan.PlanSuffix, `# One enclosure. A species, a housing and animals are enough for a whole calendar:
+# the species sheet brings the care that is usual. Write only what differs.
+# To see what it brings and why:  vivary explain burrow-a
+enclosure "burrow-a" {
+  title   = "Burrow A"
+  species = "pandinus-imperator"
+
+  housing {
+    kind      = "glass"
+    inside    = "60 x 45 x 40 cm"
+    lid       = "solid, latched"
+    vents     = "some"
+    substrate = "coir and topsoil"
+    moisture  = "damp"
+    depth     = "16 cm"
+    hides     = 1
+  }
+
+  animals "adult" {
+    count  = "0.1.0" # males.females.unsexed
+    stage  = "adult"
+    origin = "captive bred"
+    paper  = "the breeder's invoice, with its number"
+  }
+
+  climate {
+    warm_end    = "27 to 29 C"
+    cool_end    = "24 to 25 C"
+    humidity    = "70 to 80 %"
+    thermometer = true
+
+    # On a side wall, never beneath an animal that digs. Always with a thermostat.
+    heater "mat" {
+      power      = "28 W"
+      place      = "side"
+      thermostat = "29 C"
+      covers     = "30 %"
+    }
+  }
+
+  # Takes the place of the sheet's own misting.
+  care "mist" {
+    every  = "day"
+    amount = "60 ml"
+  }
+}
+`},
+	{"records/README.txt", `Logs are kept here, one line a fact, for example
+
+  2027-02-10 burrow-a adult moult "found on its side, left alone"
+
+written by hand into a file that ends in .care.log, or by
+
+  vivary note burrow-a adult moult "found on its side, left alone"
+`},
+}
+
+func start(w *world, f *flags, args []string) int {
+	root, err := folder(f, args)
+	if err != nil {
+		fmt.Fprintf(w.err, "vivary start: %v\n", err)
+		return usage
+	}
+	found := ""
+	_ = afero.Walk(w.disk, root, func(path string, info os.FileInfo, err error) error {
+		if err == nil && !info.IsDir() && strings.HasSuffix(path, plan.PlanSuffix) && found == "" {
+			found = path
+		}
+		return nil
+	})
+	if found != "" {
+		fmt.Fprintf(w.err, "vivary start: there is a plan already: %s. Nothing was written.\n", filepath.ToSlash(found))
+		return refused
+	}
+	for _, x := range first {
+		path := filepath.Join(root, filepath.FromSlash(x.name))
+		if _, err := w.disk.Stat(path); err == nil {
+			continue // a file of the keeper's own
+		}
+		err := w.disk.MkdirAll(filepath.Dir(path), 0o755)
+		if err == nil {
+			err = afero.WriteFile(w.disk, path, []byte(x.text), 0o644)
+		}
+		if err != nil {
+			fmt.Fprintf(w.err, "vivary start: %v\n", err)
+			return refused
+		}
+		fmt.Fprintln(w.out, filepath.ToSlash(path))
+	}
+	fmt.Fprintf(w.out, "\nNext: vivary check %[1]s, then vivary build %[1]s\n", filepath.ToSlash(root))
+	return fine
+}

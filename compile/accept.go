@@ -1,0 +1,124 @@
+package compile
+
+import (
+	"slices"
+
+	"vivary/compile/check"
+	"vivary/compile/life"
+	"vivary/compile/prove"
+	"vivary/compile/schedule"
+	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/plan/source"
+	"vivary/schema/civil"
+)
+
+// Rules returns every rule there is: what can be found while reading, in the
+// schedule, in the animals' lives, by the checks, by the proof, and about accept
+// blocks. The list is the one that explains rules and makes their page.
+func Rules() []*finding.Rule {
+	var all []*finding.Rule
+	all = append(all, plan.Rules...)
+	all = append(all, schedule.Rules...)
+	all = append(all, life.Rules...)
+	for _, r := range check.Rules {
+		all = append(all, &r.Rule)
+	}
+	all = append(all, prove.Rules...)
+	return append(all, ruleAcceptUnknown, ruleAcceptNever, ruleAcceptOver)
+}
+
+// FindRule returns the rule of that id, or nil.
+func FindRule(id string) *finding.Rule {
+	for _, r := range Rules() {
+		if r.ID == id {
+			return r
+		}
+	}
+	return nil
+}
+
+var (
+	ruleAcceptUnknown = &finding.Rule{ID: "accept-unknown", Severity: finding.Error,
+		Title:   "An accept block names no rule.",
+		Why:     "It would silence nothing, while whoever wrote it thinks that it does.",
+		Source:  "the design of this program",
+		Instead: "Use the id that stands in brackets at the end of the finding.",
+		Bad:     "accept \"substrate-shalow\" {\n  because = \"deeper tank in January\"\n  until   = \"2027-06-01\"\n}\n", Good: ""}
+	ruleAcceptNever = &finding.Rule{ID: "accept-never", Severity: finding.Error,
+		Title:   "An accept block tries to silence what is never silenced.",
+		Why:     "What can kill an animal or hurt a person, and what cannot be understood, has to be put right.",
+		Source:  "the design of this program",
+		Instead: "Put the cause right, and take the accept block out.",
+		Bad:     "accept \"heater-bare\" {\n  because = \"it never gets hot\"\n  until   = \"2027-06-01\"\n}\n", Good: ""}
+	ruleAcceptOver = &finding.Rule{ID: "accept-over", Severity: finding.Caution,
+		Title:   "The date of an accept block has passed.",
+		Why:     "The finding that it silenced is back, so that somebody looks at it again.",
+		Source:  "the design of this program",
+		Instead: "Put the cause right, or give a new date and a reason that holds today.",
+		Bad:     "accept \"substrate-shallow\" {\n  because = \"deeper tank in January\"\n  until   = \"2026-01-15\"\n}\n", Good: ""}
+)
+
+// accept takes out the findings that accept blocks silence and adds those about
+// the blocks themselves. A rule that kills, and whatever cannot be understood, is
+// never silenced.
+func accept(c *plan.Collection, all []finding.Finding, today civil.Date) []finding.Finding {
+	var about finding.List
+	silenced := map[silence]bool{}
+	for _, e := range c.Enclosures {
+		for _, a := range e.Accepts {
+			r := FindRule(a.Name.V)
+			switch {
+			case r == nil:
+				f := finding.Finding{Rule: ruleAcceptUnknown, At: a.Name.At, Text: "there is no rule " + a.Name.V, Write: "the id in brackets at the end of the finding"}
+				var ids []string
+				for _, x := range Rules() {
+					ids = append(ids, x.ID)
+				}
+				if s := finding.Suggest(a.Name.V, ids); s != "" {
+					f.Text += ": did you mean " + s + "?"
+					f.Write = "accept \"" + s + "\""
+				}
+				about.Add(f)
+			case r.Kills || !silenceable(r):
+				about.Add(finding.Finding{Rule: ruleAcceptNever, At: a.Name.At, Text: r.ID + " is never silenced: " + r.Title, Write: r.Instead})
+			case a.Until.Set() && a.Until.V <= today:
+				about.Add(finding.Finding{Rule: ruleAcceptOver, At: a.Until.At, Text: r.ID + " was accepted until " + a.Until.V.Words() + ", which has passed",
+					Write: "put it right, or a new date and reason"})
+			case a.Until.Set():
+				silenced[silence{e.Whole, r}] = true
+			}
+		}
+	}
+	if len(silenced) > 0 {
+		all = slices.DeleteFunc(all, func(f finding.Finding) bool { return silenced[silence{f.In, f.Rule}] })
+	}
+	return append(all, about.All...)
+}
+
+// silence is one rule silenced in one enclosure.
+type silence struct {
+	in   source.Place
+	rule *finding.Rule
+}
+
+// silenceable reports whether a rule is about the animals. What is about the text
+// of the plan is put right, not silenced.
+func silenceable(r *finding.Rule) bool {
+	for _, x := range check.Rules {
+		if &x.Rule == r {
+			return true
+		}
+	}
+	for _, x := range prove.Rules {
+		if x == r {
+			return true
+		}
+	}
+	for _, x := range life.Rules {
+		if x == r {
+			return true
+		}
+	}
+	return false
+}

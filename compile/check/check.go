@@ -1,0 +1,99 @@
+// Package check holds the rules that compare a plan with what its species can
+// bear: heat, moisture, food, company, safety. It looks at what is written and at
+// the state of the animals; whether needs are met day by day is proved elsewhere.
+package check
+
+import (
+	"vivary/compile/horizon"
+	"vivary/compile/life"
+	"vivary/compile/schedule"
+	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/schema/civil"
+)
+
+// Collection is what rules about the whole collection look at.
+type Collection struct {
+	Plan     *plan.Collection
+	Today    civil.Date
+	Horizon  horizon.Horizon
+	Lives    []*life.Enclosure
+	Schedule *schedule.Schedule
+	found    finding.List
+}
+
+// Add adds a finding.
+func (c *Collection) Add(f finding.Finding) { c.found.Add(f) }
+
+// Enclosure is what rules about one enclosure look at. Plan.Sheet, Plan.Housing
+// and at least one group are always there; Climate may be nil.
+type Enclosure struct {
+	*Collection
+	Plan   *plan.Enclosure
+	Sheet  *plan.SpeciesSheet
+	Life   *life.Enclosure
+	Series []schedule.Series
+	found  finding.List
+}
+
+// Add adds a finding.
+func (e *Enclosure) Add(f finding.Finding) {
+	f.In = e.Plan.Whole
+	e.found.Add(f)
+}
+
+// Soft adds a finding at a severity below its rule's own, for a milder case.
+func (e *Enclosure) Soft(f finding.Finding, s finding.Severity) {
+	f.In = e.Plan.Whole
+	e.found.Soft(f, s)
+}
+
+// Cite says where a figure is from.
+func (e *Enclosure) Cite(f *plan.Figure) string { return e.Collection.Plan.Library.Cite(f.Cited) }
+
+// Rule is one rule with what decides it. One of the two functions is set.
+type Rule struct {
+	finding.Rule
+	Enclosure  func(*Rule, *Enclosure)
+	Collection func(*Rule, *Collection)
+}
+
+// Rules are all rules of this package, by family. Adding one is an entry in the
+// list of its family's file and the function beside it.
+var Rules = join(heat, moisture, feeding, company, security, papers)
+
+func join(families ...[]*Rule) []*Rule {
+	var all []*Rule
+	for _, f := range families {
+		all = append(all, f...)
+	}
+	return all
+}
+
+// Run applies every rule. lives and series are those of the plan's enclosures.
+func Run(c *Collection) []finding.Finding {
+	for _, r := range Rules {
+		if r.Collection != nil {
+			r.Collection(r, c)
+		}
+	}
+	parts := make([][]finding.Finding, len(c.Lives))
+	schedule.Each(len(c.Lives), func(i int) {
+		l := c.Lives[i]
+		if l.Plan.Sheet == nil || l.Plan.Housing == nil || len(l.Groups) == 0 {
+			return // said already
+		}
+		e := &Enclosure{Collection: c, Plan: l.Plan, Sheet: l.Plan.Sheet, Life: l, Series: c.Schedule.Of[i]}
+		for _, r := range Rules {
+			if r.Enclosure != nil {
+				r.Enclosure(r, e)
+			}
+		}
+		parts[i] = e.found.All
+	})
+	all := c.found.All
+	for _, p := range parts {
+		all = append(all, p...)
+	}
+	return all
+}

@@ -1,0 +1,3 @@
+package check
+
+var papers = []*Rule{}

@@ -1,0 +1,296 @@
+package climate
+
+import (
+	"encoding/csv"
+	"math"
+	"os"
+	"strconv"
+	"strings"
+	"testing"
+)
+
+// inputs are the inputs of one row; a quantity must read each of them.
+type inputs struct {
+	t    *testing.T
+	vals map[string]string
+}
+
+func (in inputs) text(name string) string {
+	s, ok := in.vals[name]
+	if !ok {
+		in.t.Errorf("the row has no input %q", name)
+	}
+	delete(in.vals, name)
+	return s
+}
+
+func (in inputs) get(name string) float64 {
+	s := in.text(name)
+	x, err := strconv.ParseFloat(s, 64)
+	if err != nil {
+		in.t.Errorf("input %s: %v", name, err)
+	}
+	return x
+}
+
+func (in inputs) celsius(name string) Celsius { return Celsius(in.get(name)) }
+
+func (in inputs) box() Box {
+	return Box{Metre(in.get("l_m")), Metre(in.get("w_m")), Metre(in.get("h_m"))}
+}
+
+func (in inputs) layer() Layer {
+	return Layer{Metre(in.get("t_mm") / 1000), WattPerMetreKelvin(in.get("k_WmK"))}
+}
+
+func (in inputs) film(name string) SquareMetreKelvinPerWatt {
+	return SquareMetreKelvinPerWatt(in.get(name))
+}
+
+func (in inputs) conductance(part string) WattPerKelvin {
+	return WattPerSquareMetreKelvin(in.get("u_" + part)).Conductance(SquareMetre(in.get(part + "_m2")))
+}
+
+func (in inputs) vents() WattPerKelvin {
+	return VentilationConductance(PerHour(in.get("ach_per_h")), CubicMetre(in.get("v_m3")),
+		KilogramPerCubicMetre(in.get("rho_kgm3")), JoulePerKilogramKelvin(in.get("cp_JkgK")))
+}
+
+func (in inputs) tau() Second { return Second(in.get("tau_s")) }
+
+func (in inputs) nodes() (TwoNode, Course) {
+	m := TwoNode{
+		Air: JoulePerKelvin(in.get("c1_JK")), Substrate: JoulePerKelvin(in.get("c2_JK")),
+		AirToRoom: WattPerKelvin(in.get("g1_WK")), AirToSubstrate: WattPerKelvin(in.get("g12_WK")),
+		SubstrateToRoom: WattPerKelvin(in.get("g2_WK")),
+	}
+	return m, m.Fall(in.celsius("t0_air_C"), in.celsius("t0_sub_C"), in.celsius("t_room_C"), RoomCourse{})
+}
+
+// quantities maps each quantity of the file to the function that answers for it.
+var quantities = map[string]func(in inputs) float64{
+	"sat_vapour_pressure":               func(in inputs) float64 { return float64(SaturationPressure(in.celsius("t_C"))) },
+	"sat_vapour_pressure_hyland_wexler": func(in inputs) float64 { return float64(SaturationPressure(in.celsius("t_C"))) },
+	"sat_vapour_pressure_magnus_wmo2008": func(in inputs) float64 {
+		return float64(SaturationPressureMagnus(in.celsius("t_C")))
+	},
+	"dew_point": func(in inputs) float64 { return float64(DewPoint(in.celsius("t_C"), Percent(in.get("rh_pct")))) },
+	"absolute_humidity": func(in inputs) float64 {
+		return float64(AbsoluteHumidity(in.celsius("t_C"), Percent(in.get("rh_pct"))))
+	},
+	"humidity_ratio": func(in inputs) float64 {
+		return float64(HumidityRatio(in.celsius("t_C"), Percent(in.get("rh_pct")), Pascal(in.get("p_Pa"))))
+	},
+	"vapour_pressure_deficit": func(in inputs) float64 {
+		return float64(VapourPressureDeficit(in.celsius("t_C"), Percent(in.get("rh_pct"))))
+	},
+	"altitude_pressure": func(in inputs) float64 { return float64(AltitudePressure(Metre(in.get("z_m")))) },
+	"u_value": func(in inputs) float64 {
+		return float64(UValue(in.film("rsi_m2KW"), in.film("rse_m2KW"), in.layer()))
+	},
+	"u_value_layers": func(in inputs) float64 {
+		var layers []Layer
+		for l := range strings.SplitSeq(in.text("layers_mm_WmK"), "+") {
+			mm, k, _ := strings.Cut(l, "/")
+			one := inputs{in.t, map[string]string{"t_mm": mm, "k_WmK": k}}
+			layers = append(layers, one.layer())
+		}
+		return float64(UValue(in.film("rsi_m2KW"), in.film("rse_m2KW"), layers...))
+	},
+	"surface_resistance": func(in inputs) float64 {
+		return float64(SurfaceResistance(in.get("eps"), in.celsius("tm_C"), WattPerSquareMetreKelvin(in.get("hc_Wm2K"))))
+	},
+	"radiative_coefficient": func(in inputs) float64 { return float64(RadiativeCoefficient(in.get("eps"), in.celsius("tm_C"))) },
+	"churchill_chu_h": func(in inputs) float64 {
+		air := Air{WattPerMetreKelvin(in.get("k_WmK")), SquareMetrePerSecond(in.get("nu_m2s")), in.get("Pr")}
+		return float64(VerticalPlate(Metre(in.get("L_m")), Kelvin(in.get("dT_K")), in.celsius("Tf_C"), air))
+	},
+	"volume":    func(in inputs) float64 { return float64(in.box().Volume().Litre()) },
+	"wall_area": func(in inputs) float64 { return float64(in.box().WallArea()) },
+	"conductance": func(in inputs) float64 {
+		return float64(in.conductance("walls") + in.conductance("lid") + in.conductance("base"))
+	},
+	"ventilation_conductance": func(in inputs) float64 { return float64(in.vents()) },
+	"steady_heat_loss": func(in inputs) float64 {
+		return float64(SteadyHeatLoss(WattPerKelvin(in.get("ua_WK")), in.celsius("t_in_C"), in.celsius("t_room_C")))
+	},
+	"steady_heat_loss_vent": func(in inputs) float64 {
+		return float64(SteadyHeatLoss(WattPerKelvin(in.get("ua_WK"))+in.vents(), in.celsius("t_in_C"), in.celsius("t_room_C")))
+	},
+	"max_temperature_rise": func(in inputs) float64 {
+		return float64(MaxRise(Watt(in.get("heater_W")), WattPerKelvin(in.get("ua_WK"))))
+	},
+	"effective_area": func(in inputs) float64 {
+		return float64(EffectiveArea(SquareMetre(in.get("a1_m2")), SquareMetre(in.get("a2_m2"))))
+	},
+	"stack_flow": func(in inputs) float64 {
+		return float64(StackFlow(in.get("cd"), SquareMetre(in.get("a1_m2")), SquareMetre(in.get("a2_m2")),
+			Metre(in.get("h_m")), in.celsius("t_in_C"), in.celsius("t_room_C")))
+	},
+	"air_change_rate": func(in inputs) float64 {
+		return float64(AirChangeRate(LitrePerSecond(in.get("q_Ls")), CubicMetre(in.get("v_m3")).Litre()))
+	},
+	"horizontal_exchange_flow": func(in inputs) float64 {
+		return float64(HorizontalExchangeFlow(SquareMetre(in.get("a_m2")), Kelvin(in.get("dT_K")),
+			in.celsius("t_mean_K")-zeroCelsius, in.get("coef")))
+	},
+	"heat_capacity_glass": func(in inputs) float64 {
+		return float64(SheetHeatCapacity(SquareMetre(in.get("area_m2")), Metre(in.get("t_mm")/1000),
+			KilogramPerCubicMetre(in.get("rho_kgm3")), JoulePerKilogramKelvin(in.get("cp_JkgK")))) / 1000
+	},
+	"substrate_volumetric_heat_capacity": func(in inputs) float64 {
+		return float64(SubstrateVolumeHeat(Share(in.get("x_mineral")), Share(in.get("x_organic")), Share(in.get("theta_water")))) / 1e6
+	},
+	"substrate_heat_capacity": func(in inputs) float64 {
+		return float64(LayerHeatCapacity(JoulePerCubicMetreKelvin(in.get("cv_MJm3K")*1e6),
+			SquareMetre(in.get("area_m2")), Metre(in.get("depth_mm")/1000))) / 1000
+	},
+	// The parts of example A are the row's; the sum is that of the enclosure's own bodies.
+	"heat_capacity_total": func(in inputs) float64 {
+		for _, part := range []string{"glass", "lid", "substrate", "air", "water"} {
+			in.get(part + "_kJK")
+		}
+		e := exampleA()
+		p := e.parts()
+		return float64(e.heatStore(&p, e.twoNode(&p))) / 1000
+	},
+	"time_constant": func(in inputs) float64 {
+		return float64(TimeConstant(JoulePerKelvin(in.get("c_kJK")*1000), WattPerKelvin(in.get("ua_WK"))))
+	},
+	"time_to_temperature": func(in inputs) float64 {
+		return float64(TimeToTemperature(in.tau(), in.celsius("t0_C"), in.celsius("t_room_C"), in.celsius("t_limit_C")).Minute())
+	},
+	"temperature_after": func(in inputs) float64 {
+		return float64(TemperatureAfter(in.tau(), in.celsius("t0_C"), in.celsius("t_room_C"), Second(in.get("elapsed_s"))))
+	},
+	"temperature_after_cooling_room": func(in inputs) float64 {
+		return float64(TemperatureAfterCoolingRoom(in.tau(), in.celsius("t0_C"), in.celsius("t_room0_C"),
+			in.celsius("t_out_C"), Second(in.get("tau_room_s")), Second(in.get("elapsed_s"))))
+	},
+	"warmup_time": func(in inputs) float64 {
+		return float64(WarmupTime(in.tau(), Watt(in.get("heater_W")), WattPerKelvin(in.get("ua_WK")),
+			in.celsius("t0_C"), in.celsius("t_room_C"), in.celsius("t_target_C")).Minute())
+	},
+	"half_life": func(in inputs) float64 { return float64(HalfLife(in.tau()).Minute()) },
+	"two_node_air": func(in inputs) float64 {
+		_, f := in.nodes()
+		air, _ := f.At(Second(in.get("elapsed_s")))
+		return float64(air)
+	},
+	"two_node_substrate": func(in inputs) float64 {
+		_, f := in.nodes()
+		_, sub := f.At(Second(in.get("elapsed_s")))
+		return float64(sub)
+	},
+	"two_node_time_to_air": func(in inputs) float64 {
+		_, f := in.nodes()
+		return float64(f.AirReaches(in.celsius("t_limit_C")).Minute())
+	},
+	"two_node_slow_time_constant": func(in inputs) float64 {
+		m, _ := in.nodes()
+		return float64(m.SlowTimeConstant().Minute())
+	},
+	"water_per_day": func(in inputs) float64 {
+		return float64(WaterPerDay(PerHour(in.get("ach_per_h")), CubicMetre(in.get("v_m3")), in.celsius("t_in_C"),
+			Percent(in.get("rh_in_pct")), in.celsius("t_room_C"), Percent(in.get("rh_room_pct")), Pascal(in.get("p_Pa"))))
+	},
+	"steady_rh": func(in inputs) float64 {
+		return float64(SteadyRH(GramPerDay(in.get("supply_gday")), PerHour(in.get("ach_per_h")), CubicMetre(in.get("v_m3")),
+			in.celsius("t_in_C"), in.celsius("t_room_C"), Percent(in.get("rh_room_pct")), Pascal(in.get("p_Pa"))))
+	},
+	"rh_after_heating": func(in inputs) float64 {
+		return float64(RHAfterHeating(in.celsius("t_room_C"), Percent(in.get("rh_room_pct")), in.celsius("t_in_C")))
+	},
+	"inner_surface_temperature": func(in inputs) float64 { return float64(in.innerSurface(in.celsius("t_in_C"))) },
+	"condensation_rh_threshold": func(in inputs) float64 {
+		inside := in.celsius("t_in_C")
+		return float64(FoggingThreshold(inside, in.innerSurface(inside)))
+	},
+	"latent_power": func(in inputs) float64 {
+		return float64(LatentPower(GramPerDay(in.get("water_gday")), JoulePerGram(in.get("hfg_kJkg"))))
+	},
+	"evaporation_shah": func(in inputs) float64 {
+		return float64(EvaporationShah(in.celsius("t_water_C"), in.celsius("t_air_C"), Percent(in.get("rh_pct"))))
+	},
+	"evaporation_carrier": func(in inputs) float64 {
+		return float64(EvaporationCarrier(in.celsius("t_water_C"), in.celsius("t_air_C"), Percent(in.get("rh_pct")),
+			MetrePerSecond(in.get("v_ms")), JoulePerGram(in.get("hfg_kJkg"))))
+	},
+	"lewis_mass_transfer": func(in inputs) float64 {
+		return 1000 * float64(LewisMassTransfer(WattPerSquareMetreKelvin(in.get("hc_Wm2K")),
+			KilogramPerCubicMetre(in.get("rho_kgm3")), JoulePerKilogramKelvin(in.get("cp_JkgK")), in.get("le")))
+	},
+	"evaporation_lewis": func(in inputs) float64 {
+		return float64(EvaporationLewis(MetrePerSecond(in.get("hm_mms")/1000), in.celsius("t_surf_C"),
+			in.celsius("t_air_C"), Percent(in.get("rh_pct"))))
+	},
+	"duty_cycle":   func(in inputs) float64 { return float64(DutyCycle(Watt(in.get("load_W")), Watt(in.get("heater_W")))) },
+	"energy_month": func(in inputs) float64 { return float64(Energy(Watt(in.get("mean_W")), Day(in.get("days")))) },
+	"cost_month":   func(in inputs) float64 { return Cost(KilowattHour(in.get("kwh")), in.get("price_per_kwh")) },
+	"surface_rise": func(in inputs) float64 {
+		return float64(SurfaceRise(WattPerSquareMetre(in.get("flux_Wm2")), in.film("r_up_m2KW"), in.film("r_down_m2KW")))
+	},
+	"fraction_into_enclosure": func(in inputs) float64 {
+		return float64(ShareInwards(in.film("r_up_m2KW"), in.film("r_down_m2KW")))
+	},
+}
+
+func (in inputs) innerSurface(inside Celsius) Celsius {
+	return InnerSurfaceTemperature(inside, in.celsius("t_room_C"), WattPerSquareMetreKelvin(in.get("u_Wm2K")), in.film("rsi_m2KW"))
+}
+
+// TestPublishedValues runs climate-checks.csv: values of handbooks, standards,
+// papers and other programs, each with its source in the last column, and hand
+// calculations that fix the arithmetic (marked hand).
+func TestPublishedValues(t *testing.T) {
+	f, err := os.Open("testdata/climate-checks.csv")
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer f.Close()
+	rows, err := csv.NewReader(f).ReadAll()
+	if err != nil {
+		t.Fatal(err)
+	}
+	ran := map[string]bool{}
+	for _, row := range rows[1:] {
+		id, quantity, want, source := row[0], row[1], row[3], row[6]
+		ran[id] = t.Run(id, func(t *testing.T) {
+			ask, ok := quantities[quantity]
+			if !ok {
+				t.Fatalf("no function answers for %q", quantity)
+			}
+			in := inputs{t, map[string]string{}}
+			for pair := range strings.SplitSeq(row[2], ";") {
+				name, value, _ := strings.Cut(pair, "=")
+				in.vals[strings.TrimSpace(name)] = strings.TrimSpace(value)
+			}
+			got := ask(in)
+			if len(in.vals) > 0 {
+				t.Errorf("inputs not used: %v", in.vals)
+			}
+			expected, err := strconv.ParseFloat(want, 64)
+			if err != nil {
+				t.Fatal(err)
+			}
+			kind, amount, _ := strings.Cut(row[5], " ")
+			tolerance, err := strconv.ParseFloat(amount, 64)
+			if err != nil {
+				t.Fatal(err)
+			}
+			switch kind {
+			case "abs":
+			case "rel":
+				tolerance *= math.Abs(expected)
+			default:
+				t.Fatalf("no such tolerance: %q", row[5])
+			}
+			if !(math.Abs(got-expected) <= tolerance) {
+				t.Errorf("%s: %.8g, want %s %s within %s, from %s", quantity, got, want, row[4], row[5], source)
+			}
+		})
+	}
+	if len(ran) != 103 {
+		t.Errorf("%d rows ran, want 103", len(ran))
+	}
+}

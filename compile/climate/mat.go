@@ -1,0 +1,79 @@
+package climate
+
+// TypicalMatFlux is the power of a heat mat for each square metre, taken where its
+// area is not known. Judgement.
+const TypicalMatFlux WattPerSquareMetre = 150
+
+// ShareInwards returns the part of a flat heater's heat that goes in, from the
+// resistance on either side to sinks at about the same temperature.
+func ShareInwards(in, out SquareMetreKelvinPerWatt) Share { return Share(out / (in + out)) }
+
+// SurfaceRise returns how much warmer than its surroundings a flat heater gets
+// when nothing turns it off: q/(1/Rup + 1/Rdown).
+func SurfaceRise(flux WattPerSquareMetre, up, down SquareMetreKelvinPerWatt) Kelvin {
+	return Kelvin(float64(flux) / float64(1/up+1/down))
+}
+
+// Shares of heaters that radiate. Unmeasured assumptions without a source: part of
+// a lamp's heat leaves by its reflector, a panel below the lid loses little.
+var (
+	shareRadiant = Band[Share]{0.3, 0.5, 0.8}
+	sharePanel   = Band[Share]{0.5, 0.7, 0.9}
+)
+
+// shareOdds is how far a computed share may be off, as a factor on in : out. Judgement.
+const shareOdds = 1.5
+
+// sides returns the resistances inwards and outwards of a flat heater stuck to the
+// outside of the enclosure at its place.
+func (e *Enclosure) sides(p Place) (in, out SquareMetreKelvinPerWatt) {
+	switch p {
+	case Under:
+		return e.Substrate.layer().Resistance() + e.Wall.layer().Resistance() + FilmUp, e.Base.resistance() + FilmDown
+	case Above:
+		return e.Lid.Sheet.layer().Resistance() + FilmDown, FilmUp
+	default:
+		return e.Wall.layer().Resistance() + FilmWall, e.wrap().Resistance() + FilmWall
+	}
+}
+
+// HeatShare returns the part of a heater's heat that ends up inside: computed for
+// mats and cables, which are taken to be stuck to the outside, and an unmeasured
+// default for what radiates.
+func (e Enclosure) HeatShare(h Heater) Band[Share] { return e.heatShare(&h) }
+
+func (e *Enclosure) heatShare(h *Heater) Band[Share] {
+	switch h.Kind {
+	case Lamp, Ceramic:
+		return shareRadiant
+	case Panel:
+		return sharePanel
+	}
+	in, out := e.sides(h.Place)
+	return Band[Share]{
+		Low:    ShareInwards(in*shareOdds, out),
+		Likely: ShareInwards(in, out),
+		High:   ShareInwards(in, out*shareOdds),
+	}
+}
+
+// BlockedMat returns the temperature of a mat or cable that never turns off, in
+// the warmest room, beneath its substrate as it is and, at the high end, dried
+// out. Anything dug down to it, or lying on it, meets this temperature.
+func (e Enclosure) BlockedMat(h Heater) Band[Celsius] {
+	flux := TypicalMatFlux
+	if h.Area > 0 {
+		flux = WattPerSquareMetre(float64(h.Power) / float64(h.Area))
+	}
+	up, down := e.sides(h.Place)
+	rise := float64(SurfaceRise(flux, up, down))
+	var s spread
+	s.add(HeaterRating, rise, rise*ratingLow, rise*ratingHigh)
+	s.add(FabricLoss, rise, rise/fabricHigh, rise/fabricLow)
+	dried := e
+	dried.Substrate.Moisture = Dry
+	dryUp, _ := dried.sides(h.Place)
+	s.add(SubstrateState, rise, rise, float64(SurfaceRise(flux, dryUp, down)))
+	b := bandOf[Kelvin](rise, s)
+	return above(e.Room.High, b)
+}

@@ -1,0 +1,227 @@
+package climate
+
+import "math"
+
+// VaporisationHeat is the latent heat of water at 25 °C. IAPWS-95.
+const VaporisationHeat JoulePerGram = 2441.7
+
+// LatentPower returns the heat that water takes along when it leaves as vapour.
+func LatentPower(water GramPerDay, heat JoulePerGram) Watt {
+	return Watt(float64(water) * float64(heat) / secondsPerDay)
+}
+
+// WaterPerDay returns the water that air changes carry out, which is what must be
+// supplied to hold rh: ρ·n·V·(w_in - w_room)·24, density at inside conditions.
+// Negative if the room is the damper.
+func WaterPerDay(n PerHour, v CubicMetre, in Celsius, rh Percent, room Celsius, roomRH Percent, p Pascal) GramPerDay {
+	e := VapourPressure(in, rh)
+	return waterPerDay(n, v, DryAirDensity(in, e, p), humidityRatioOf(e, p)-HumidityRatio(room, roomRH, p))
+}
+
+func waterPerDay(n PerHour, v CubicMetre, density KilogramPerCubicMetre, w KilogramPerKilogram) GramPerDay {
+	return GramPerDay(float64(density) * float64(n) * float64(v) * float64(w) * 24 * 1000)
+}
+
+// SteadyRH returns the relative humidity that a daily supply holds, the inverse of
+// [WaterPerDay]; at most 100, where the rest runs down the walls.
+func SteadyRH(supply GramPerDay, n PerHour, v CubicMetre, in, room Celsius, roomRH Percent, p Pascal) Percent {
+	// With ρ = (p-e)/RT and w_in = ε·e/(p-e), ρ·(w_in - w) is linear in e.
+	rt := gasConstantDryAir * in.kelvin()
+	w := float64(HumidityRatio(room, roomRH, p))
+	carried := float64(supply) / (24 * 1000 * float64(n) * float64(v))
+	e := (carried*rt + w*float64(p)) / (molarMassRatio + w)
+	return min(100, Percent(100*e/float64(SaturationPressure(in))))
+}
+
+// EvaporationShah returns evaporation from undisturbed water by Shah 2014, ASHRAE
+// Transactions 120(2) (coefficients from memory): the larger of free convection
+// and a linear law. Fitted to pools of 0.07 m² and more; a dish does better.
+func EvaporationShah(water, air Celsius, rh Percent) GramPerSquareMetreHour {
+	pw, pr := SaturationPressure(water), VapourPressure(air, rh)
+	linear := 5.0e-5 * float64(pw-pr)
+	surface := float64(MoistAirDensity(water, pw, StandardPressure))
+	room := float64(MoistAirDensity(air, pr, StandardPressure))
+	if lift := room - surface; lift > 0 {
+		c := 40.0
+		if lift > 0.02 {
+			c = 35
+		}
+		w := float64(humidityRatioOf(pw, StandardPressure) - humidityRatioOf(pr, StandardPressure))
+		linear = max(linear, c*float64(DryAirDensity(water, pw, StandardPressure))*math.Cbrt(lift)*w)
+	}
+	return GramPerSquareMetreHour(1000 * linear)
+}
+
+// EvaporationCarrier returns evaporation from an open pool in moving air, a bound
+// from above on an enclosure. ASHRAE HVAC Applications, natatoriums (from memory).
+func EvaporationCarrier(water, air Celsius, rh Percent, v MetrePerSecond, heat JoulePerGram) GramPerSquareMetreHour {
+	kPa := float64(SaturationPressure(water)-VapourPressure(air, rh)) / 1000
+	return GramPerSquareMetreHour((0.089 + 0.0782*float64(v)) * kPa / float64(heat) * 3.6e6)
+}
+
+// LewisMassTransfer returns the mass transfer coefficient that goes with a
+// convective one: hc/(ρ·cp·Le^(2/3)), Le 0.86 for vapour in air. Incropera, sec. 6.7.
+func LewisMassTransfer(hc WattPerSquareMetreKelvin, density KilogramPerCubicMetre, heat JoulePerKilogramKelvin, lewis float64) MetrePerSecond {
+	return MetrePerSecond(float64(hc) / (float64(density) * float64(heat) * math.Pow(lewis, 2.0/3)))
+}
+
+// EvaporationLewis returns evaporation from a wet surface by a mass transfer coefficient.
+func EvaporationLewis(hm MetrePerSecond, surface, air Celsius, rh Percent) GramPerSquareMetreHour {
+	return GramPerSquareMetreHour(3600 * float64(hm) * float64(AbsoluteHumidity(surface, 100)-AbsoluteHumidity(air, rh)))
+}
+
+// stillAir is the mass transfer coefficient over a wet surface in an enclosure:
+// the geometric mean of what hc 2 and 5 W/m²K give, which lies between Shah and
+// Lewis at hc 4. Judgement; the factors evapLow and evapHigh span the methods.
+const stillAir MetrePerSecond = 2.9e-3
+
+// vapour is the exchange of water between wet surfaces, inside air and room air,
+// which is mixing by volume: n·V·(ρ - ρroom) = hm·A·(ρsat - ρ).
+type vapour struct {
+	volume float64 // m³
+	wet    float64 // m³/s drawn from wet surfaces at their likely rate
+	sat    float64 // g/m³ at the inside temperature
+	room   float64 // g/m³
+}
+
+// vapour takes the saturation pressures inside and in the room.
+func (e *Enclosure) vapour(p *parts, in Celsius, satIn, satRoom Pascal) vapour {
+	return vapour{
+		volume: float64(p.volume),
+		wet:    float64(stillAir) * e.wetArea(),
+		sat:    float64(vapourDensity(satIn, in)),
+		room:   float64(vapourDensity(satRoom*Pascal(e.Room.middleRH()/100), in)),
+	}
+}
+
+func (e *Enclosure) wetArea() float64 {
+	return float64(e.Inside.FloorArea())*e.Substrate.wetness() + float64(e.Dish.Surface)
+}
+
+// latent returns the heat that vapour carries out with the air, factor being on
+// the evaporation of each wet surface.
+func (v vapour) latent(n PerHour, factor float64) Watt {
+	out, wet := float64(n)*v.volume/3600, v.wet*factor
+	if wet <= 0 || out <= 0 || v.sat <= v.room {
+		return 0
+	}
+	return Watt(out * wet / (out + wet) * (v.sat - v.room) * float64(VaporisationHeat))
+}
+
+// unaided returns the steady relative humidity with no misting at all.
+func (v vapour) unaided(n PerHour, factor float64) float64 {
+	out, wet := float64(n)*v.volume/3600, v.wet*factor
+	return min(100, 100*(out*v.room+wet*v.sat)/((out+wet)*v.sat))
+}
+
+// Water is what it takes to hold a humidity, and whether it can be done.
+type Water struct {
+	Inside Celsius
+	Target Percent // the middle of the range asked for
+
+	Needed Band[GramPerDay] // carried out by the air at Target, in mL as well
+	Misted Band[GramPerDay] // Needed less what the dish gives off by itself
+
+	// Sustained is what dish and substrate, as damp as it is said to be, give off
+	// at Target all day. Spray that runs dry between two mistings holds nothing.
+	Sustained Band[GramPerDay]
+	Supply    Verdict // whether Sustained covers what the low end of the range loses
+
+	DewPoint Celsius // at Target
+	// FogsAt is the humidity at which the coldest wall fogs in the coldest room; a
+	// range above it cannot be held, as the glass takes out what is put in.
+	FogsAt       Band[Percent]
+	FogsInCorner Percent // the same behind décor and in corners
+	Ceiling      Verdict // whether FogsAt leaves room for the low end of the range
+
+	Verdict Verdict // the worse of Supply and Ceiling
+	Matters Input   // what widens Needed most
+
+	Unmisted  Band[Percent] // steady humidity with nobody misting
+	DriestRH  Percent       // no drier than this: the dampest, coldest room air, warmed
+	MistFades Band[Minute]  // how soon spray is gone unless wet surfaces keep it up: 1/n
+}
+
+// WaterNeed returns the water that holds the inside, at temperature in, between
+// the humidities low and high, in the middle of the room's range.
+func (e Enclosure) WaterNeed(in Celsius, low, high Percent) Water {
+	p := e.parts()
+	room := e.Room.middle()
+	n := p.change
+	w := Water{Inside: in, Target: (low + high) / 2}
+
+	satIn, satRoom := SaturationPressure(in), SaturationPressure(room)
+	vin := Pascal(w.Target/100) * satIn
+	need := func(n PerHour, inside Pascal, rh Percent) float64 {
+		out := humidityRatioOf(Pascal(rh/100)*satRoom, p.pressure)
+		return max(0, float64(waterPerDay(n, p.volume, DryAirDensity(in, inside, p.pressure), humidityRatioOf(inside, p.pressure)-out)))
+	}
+	var sA spread // water is in proportion to the air changed
+	sA.add(AirChange, float64(n.Likely), float64(n.Low), float64(n.High))
+	spreadOf := func(likely float64, inside Pascal) spread {
+		s := sA
+		s.add(RoomHumidity, likely, need(n.Likely, inside, e.Room.RHHigh), need(n.Likely, inside, e.Room.RHLow))
+		return s
+	}
+	mid := e.Room.middleRH()
+	likely := need(n.Likely, vin, mid)
+	s := spreadOf(likely, vin)
+	w.Needed, w.Matters = bandOf[GramPerDay](likely, s), s.matters
+
+	// Evaporation at a given inside humidity, in g/day.
+	v := e.vapour(&p, in, satIn, satRoom)
+	gives := func(area float64, rh Percent) float64 {
+		return max(0, float64(stillAir)*area*v.sat*(1-float64(rh)/100)*secondsPerDay)
+	}
+	var sE spread
+	sE.add(Evaporation, 1, evapLow, evapHigh)
+	w.Sustained = bandOf[GramPerDay](gives(e.wetArea(), w.Target), sE)
+	dish := GramPerDay(gives(float64(e.Dish.Surface), w.Target))
+	w.Misted = Band[GramPerDay]{max(0, w.Needed.Low-dish), max(0, w.Needed.Likely-dish), max(0, w.Needed.High-dish)}
+
+	// Verdict at the low end of the range, where surfaces give most and air takes least.
+	least := Pascal(low/100) * satIn
+	loses := need(n.Likely, least, mid)
+	losesSpread := spreadOf(loses, least)
+	switch {
+	case !(p.volume > 0):
+	case loses == 0 && losesSpread.most == 0:
+		w.Supply = Holds
+	case loses == 0: // only a room drier than its middle takes anything
+		w.Supply = max(MayNotHold, Exactly(gives(e.wetArea(), low)).Reaches(losesSpread.most))
+	default:
+		w.Supply = bandOf[float64](gives(e.wetArea(), low)/loses, sE.over(losesSpread)).Reaches(1)
+	}
+
+	w.DewPoint = dewPointOf(vin)
+	e.fogging(&w, &p, satIn)
+	if p.volume > 0 {
+		w.Ceiling = w.FogsAt.Reaches(low)
+	}
+	w.Verdict = min(w.Supply, w.Ceiling)
+
+	unaided := v.unaided(n.Likely, 1)
+	var sU spread
+	sU.add(AirChange, unaided, v.unaided(n.Low, 1), v.unaided(n.High, 1))
+	sU.add(Evaporation, unaided, v.unaided(n.Likely, evapLow), v.unaided(n.Likely, evapHigh))
+	w.Unmisted = bandOf[Percent](unaided, sU)
+	w.Unmisted.High = min(100, w.Unmisted.High)
+	w.DriestRH = min(100, e.Room.RHHigh*Percent(SaturationPressure(e.Room.Low)/satIn))
+	w.MistFades = Band[Minute]{60 / Minute(n.High), 60 / Minute(n.Likely), 60 / Minute(n.Low)}
+	return w
+}
+
+// fogging fills in where the coldest of walls and lid fogs.
+func (e *Enclosure) fogging(w *Water, p *parts, satIn Pascal) {
+	cold := float64(p.wallU) * float64(FilmWall)
+	if e.Lid.Kind != MeshLid {
+		cold = max(cold, float64(p.lidU)*float64(FilmUp))
+	}
+	at := func(part float64) Percent {
+		surface := w.Inside - Celsius(min(1, part))*max(0, w.Inside-e.Room.Low)
+		return min(100, 100*Percent(SaturationPressure(surface)/satIn))
+	}
+	w.FogsAt = Band[Percent]{at(cold * fabricHigh), at(cold), at(cold * fabricLow)}
+	corner := UValue(FilmCorner, FilmWall, e.Wall.layer(), e.wrap())
+	w.FogsInCorner = at(float64(corner) * float64(FilmCorner))
+}

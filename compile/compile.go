@@ -1,0 +1,102 @@
+// Package compile is the pure core: from a collection and a moment to findings,
+// series and proofs. It reads no file, no clock and no environment; the same
+// input gives the same result.
+package compile
+
+import (
+	"time"
+
+	"vivary/compile/check"
+	"vivary/compile/horizon"
+	"vivary/compile/life"
+	"vivary/compile/prove"
+	"vivary/compile/schedule"
+	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/schema/civil"
+)
+
+// HorizonDays is how far ahead a compilation looks: a year of calendar entries
+// and a month beyond. It reaches to the end of every absence that is announced.
+const HorizonDays = 400
+
+// MaxHorizonDays bounds the horizon, whatever is announced.
+const MaxHorizonDays = 3660
+
+// Result is everything that follows from a collection. It is not changed once
+// Compile has returned it.
+type Result struct {
+	Plan     *plan.Collection
+	Now      time.Time // in the collection's zone
+	Today    civil.Date
+	Horizon  horizon.Horizon
+	Lives    []*life.Enclosure
+	Schedule *schedule.Schedule
+	Proofs   [][]prove.Proof // of each of Lives
+	Findings []finding.Finding
+}
+
+// Compile compiles a collection as of a moment. loaded are the findings made when
+// it was read; the result's findings hold them too, sorted together. Where the
+// plan could not be understood well enough to go on, only these are returned.
+func Compile(c *plan.Collection, loaded []finding.Finding, now time.Time) *Result {
+	r := &Result{Plan: c, Findings: loaded}
+	if c.Location == nil {
+		r.Now, r.Today = now, civil.FromTime(now)
+		return r
+	}
+	r.Now = now.In(c.Location)
+	r.Today = civil.FromTime(r.Now)
+	r.Horizon = horizon.Horizon{From: r.Today, Days: reach(c, r.Today)}
+
+	logs := byEnclosure(c)
+	r.Lives = make([]*life.Enclosure, len(c.Enclosures))
+	lived := make([][]finding.Finding, len(c.Enclosures))
+	schedule.Each(len(c.Enclosures), func(i int) {
+		e := c.Enclosures[i]
+		r.Lives[i], lived[i] = life.Read(c, e, logs[e.Name.V], r.Horizon)
+	})
+	r.Schedule = schedule.Make(c, r.Lives, r.Horizon)
+	all := append(loaded[:len(loaded):len(loaded)], r.Schedule.Findings...)
+	for i, l := range lived {
+		for k := range l {
+			l[k].In = c.Enclosures[i].Whole
+		}
+		all = append(all, l...)
+	}
+	all = append(all, check.Run(&check.Collection{Plan: c, Today: r.Today, Horizon: r.Horizon, Lives: r.Lives, Schedule: r.Schedule})...)
+
+	r.Proofs = make([][]prove.Proof, len(r.Lives))
+	if len(r.Schedule.Of) > 0 {
+		schedule.Each(len(r.Lives), func(i int) { r.Proofs[i] = prove.Of(r.Schedule, i) })
+		for _, p := range r.Proofs {
+			all = append(all, prove.Findings(r.Schedule, p)...)
+		}
+	}
+	r.Findings = finding.Sort(c.Files, accept(c, all, r.Today))
+	return r
+}
+
+// Refused reports whether a finding keeps feeds from being made.
+func (r *Result) Refused() bool { return finding.Refuses(r.Findings) }
+
+func reach(c *plan.Collection, today civil.Date) int {
+	days := HorizonDays
+	for _, a := range c.Aways {
+		if n := int(a.To.V-today) + 8; a.To.Set() && n > days {
+			days = n
+		}
+	}
+	return min(days, MaxHorizonDays)
+}
+
+func byEnclosure(c *plan.Collection) map[string][]plan.Event {
+	if len(c.Log) == 0 {
+		return nil
+	}
+	m := map[string][]plan.Event{}
+	for _, e := range c.Log {
+		m[e.Enclosure.V] = append(m[e.Enclosure.V], e)
+	}
+	return m
+}

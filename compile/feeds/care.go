@@ -1,0 +1,158 @@
+package feeds
+
+import (
+	"slices"
+
+	"vivary/compile/horizon"
+	"vivary/compile/ical"
+	"vivary/compile/life"
+	"vivary/compile/recur"
+	"vivary/compile/rounds"
+	"vivary/compile/schedule"
+	"vivary/schema/civil"
+)
+
+// perCare makes one entry for each care: endless where its days have a rule that
+// every client can read, else one for each of its days.
+func (s *selection) perCare(feed *ical.Feed, last *ical.Memory) {
+	whole := len(s.Plan.Keepers) == 0
+	for _, p := range s.series {
+		days := p.Days
+		if days == nil {
+			days = p.Series.Days
+		}
+		base := s.entry(p.Series)
+		parts, ok := endless(p.Series)
+		if !ok || !whole {
+			s.each(feed, base, p.Series, days)
+			continue
+		}
+		planned := s.r.Horizon.New()
+		for i, rule := range parts {
+			rule.Fill(planned, s.r.Horizon)
+			e := base
+			e.UID = s.uid("care", p.Series.Identity(), part(i))
+			if s.repeat(&e, p.Series, rule, last) {
+				feed.Entries = append(feed.Entries, e)
+			}
+		}
+		// Days to which something was moved, because nobody is there on its own.
+		moved := days.Clone()
+		moved.Subtract(planned)
+		s.each(feed, base, p.Series, moved)
+	}
+}
+
+// endless returns the rules of a series, none of which share a day, where every
+// client can read all of them.
+func endless(x *schedule.Series) ([]recur.Rule, bool) {
+	if x.Moved || len(x.Rules) != 1 {
+		return nil, false
+	}
+	parts := x.Rules[0].Series()
+	return parts, len(parts) > 0
+}
+
+func part(i int) string {
+	if i == 0 {
+		return ""
+	}
+	return string(rune('a' + i))
+}
+
+// repeat fills in the start, the rule and the days left out. It reports false
+// where no day is left.
+func (s *selection) repeat(e *ical.Entry, x *schedule.Series, rule recur.Rule, last *ical.Memory) bool {
+	start, known := last.First(e.UID)
+	if !known || !rule.Contains(start) {
+		var ok bool
+		if start, ok = rule.Next(s.r.Today); !ok {
+			return false
+		}
+	}
+	text, _ := rule.RRule()
+	e.Date, e.RRule = start, text
+	if _, until := rule.Bounds(); until < recur.MaxDate {
+		e.Until, e.HasUntil = until, true
+	}
+	e.ExDates = s.without(x, rule, start)
+	// A series whose days are all left out must not be written.
+	d := start
+	for range len(e.ExDates) + 1 {
+		if _, out := slices.BinarySearch(e.ExDates, d); !out {
+			return true
+		}
+		next, ok := rule.Next(d + 1)
+		if !ok {
+			return false
+		}
+		d = next
+	}
+	return true
+}
+
+// without returns the days of a rule from start on that are left out: on the
+// horizon those on which it is not done, before it those that holds took out,
+// since what was once left out stays left out.
+func (s *selection) without(x *schedule.Series, rule recur.Rule, start civil.Date) []civil.Date {
+	var out []civil.Date
+	run := func(from, until civil.Date) {
+		for d, ok := rule.Next(max(from, start)); ok && d < until; d, ok = rule.Next(d + 1) {
+			out = append(out, d)
+		}
+	}
+	x.EachHold(func(h *life.Hold) { run(h.From, min(h.Until, s.r.Today)) })
+	h := s.r.Horizon
+	planned := h.New()
+	rule.Fill(planned, h)
+	planned.Subtract(x.Days)
+	for i := planned.Next(0); i >= 0; i = planned.Next(i + 1) {
+		if d := h.Date(i); d >= start {
+			out = append(out, d)
+		}
+	}
+	slices.Sort(out)
+	return slices.Compact(out)
+}
+
+// each makes one entry for each of some days.
+func (s *selection) each(feed *ical.Feed, base ical.Entry, x *schedule.Series, days horizon.Days) {
+	for i := days.Next(0); i >= 0 && i < Days; i = days.Next(i + 1) {
+		e := base
+		e.Date = s.r.Horizon.Date(i)
+		e.UID = s.uid("care", x.Identity(), e.Date.String())
+		if p := x.Portion(i); p != nil && x.Kind.Name == "feed" {
+			text, total := s.r.Schedule.Dish(x, p, s.r.Today)
+			e.Summary = text + ": " + rounds.Target(x) + " " + total
+		}
+		feed.Entries = append(feed.Entries, e)
+	}
+}
+
+// entry returns what all entries of a series have in common.
+func (s *selection) entry(x *schedule.Series) ical.Entry {
+	e := ical.Entry{At: x.At(), Minutes: max(x.Minutes, 5), Remind: s.remind(), Categories: []string{x.Kind.Name}}
+	e.Summary = x.Task + ": " + rounds.Target(x)
+	if len(x.Menu) > 0 && x.Kind.Name == "feed" {
+		text, total := s.r.Schedule.Dish(x, &x.Menu[0], s.r.Today)
+		e.Summary = text + ": " + rounds.Target(x) + " " + total
+		if len(x.Menu) > 1 {
+			e.Summary = "Feed: " + rounds.Target(x)
+			e.Description = "In turn:"
+			for k := range x.Menu {
+				text, total := s.r.Schedule.Dish(x, &x.Menu[k], s.r.Today)
+				e.Description += "\n- " + text + " " + total
+			}
+		}
+	}
+	if place := x.Plan().Place; place != nil {
+		e.Location = place.Shown()
+	}
+	if x.Timing != nil && x.Timing.Because.Set() {
+		if e.Description != "" {
+			e.Description += "\n"
+		}
+		e.Description += "Why: " + x.Timing.Because.V
+	}
+	return e
+}

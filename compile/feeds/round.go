@@ -1,0 +1,70 @@
+package feeds
+
+import (
+	"vivary/compile/ical"
+	"vivary/compile/rounds"
+	"vivary/plan"
+)
+
+// perRound makes one entry a round and day, and a last one that says that the
+// calendar ends there.
+func (s *selection) perRound(feed *ical.Feed) {
+	picks := map[*plan.Round][]rounds.Pick{}
+	for _, p := range s.series {
+		picks[p.Series.Round] = append(picks[p.Series.Round], p)
+	}
+	days := min(Days, s.r.Horizon.Days)
+	remind := s.remind()
+	var text []byte
+	for _, r := range s.r.Schedule.Rounds {
+		if len(picks[r]) == 0 {
+			continue
+		}
+		sheet := rounds.New(s.r.Schedule, r, picks[r])
+		name := r.Formerly.Or(r.Name.V)
+		for i := sheet.Days.Next(0); i >= 0 && i < days; i = sheet.Days.Next(i + 1) {
+			date := s.r.Horizon.Date(i)
+			text = sheet.Summary(text[:0], i)
+			summary := string(text)
+			text = sheet.Text(text[:0], i)
+			feed.Entries = append(feed.Entries, ical.Entry{
+				UID: s.uid("round", name, date.String()), Date: date, At: r.Clock.V, Minutes: length(r),
+				Summary: summary, Description: string(text), Location: s.place(), Remind: remind,
+			})
+		}
+	}
+	end := s.r.Today + Days
+	feed.Entries = append(feed.Entries, ical.Entry{UID: s.uid("end"), Date: end, AllDay: true, Days: 1,
+		Summary:     "This calendar ends here",
+		Description: "Entries were made up to this day. Run vivary build again, and the calendar goes on."})
+}
+
+func length(r *plan.Round) int {
+	if r.Within.Set() {
+		return int(r.Within.V.Value)
+	}
+	return 60
+}
+
+func (s *selection) remind() int {
+	if s.Plan.Remind.Set() {
+		return int(s.Plan.Remind.V.Value)
+	}
+	return 0
+}
+
+// place is the room, where the calendar has only one.
+func (s *selection) place() string {
+	name := ""
+	for _, l := range s.lives {
+		if l.Plan.Place == nil {
+			return ""
+		}
+		if n := l.Plan.Place.Shown(); name == "" {
+			name = n
+		} else if n != name {
+			return ""
+		}
+	}
+	return name
+}

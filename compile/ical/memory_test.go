@@ -1,0 +1,195 @@
+package ical
+
+import (
+	"bytes"
+	"slices"
+	"strings"
+	"testing"
+	"time"
+
+	ics "github.com/arran4/golang-ical"
+
+	"vivary/schema/civil"
+)
+
+// remember writes f as a first feed and reads it back.
+func remember(t *testing.T, f *Feed) ([]byte, *Memory) {
+	t.Helper()
+	feed := Write(nil, f, nil, now, keepFrom, today)
+	m, err := Remember(feed)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return feed, m
+}
+
+// TestLibraryReadsEveryText: what the library takes out of the feed is what was
+// put in.
+func TestLibraryReadsEveryText(t *testing.T) {
+	for _, text := range []string{"plain", `back\slash \n \, \\`, "a,b;c:d\"e", "line\nline\n", strings.Repeat("überall 🦂 ", 40), strings.Repeat(`\`, 151), "  blanks  "} {
+		e := misting()
+		e.Summary, e.Description, e.Location, e.Categories = text, text, text, []string{text, "other"}
+		cal, err := ics.ParseCalendar(bytes.NewReader(Write(nil, sample(t, e), nil, now, keepFrom, today)))
+		if err != nil {
+			t.Fatal(err)
+		}
+		event := cal.Events()[0]
+		for _, name := range []ics.ComponentProperty{ics.ComponentPropertySummary, ics.ComponentPropertyDescription, ics.ComponentPropertyLocation, ics.ComponentPropertyCategories} {
+			if got := event.GetProperty(name).Value; got != text {
+				t.Errorf("%s: %q was read as %q", name, text, got)
+			}
+		}
+	}
+}
+
+// TestUnchanged: a later build of the same entries is the same feed, also after
+// another program folded its lines anew and dropped the CRs.
+func TestUnchanged(t *testing.T) {
+	f := sample(t, misting(), quarantine())
+	feed, m := remember(t, f)
+	for i, ev := range m.events {
+		if !bytes.Contains(feed, ev.bytes) {
+			t.Errorf("entry %d is not rendered as it was written:\n%s", i, ev.bytes)
+		}
+	}
+	later := now.AddDate(0, 0, 5)
+	if got := Write(nil, f, m, later, keepFrom, today+5); !bytes.Equal(got, feed) {
+		t.Errorf("the feed changed:\n%s", got)
+	}
+	unfolded := strings.ReplaceAll(unfold(string(feed)), "\r\n", "\n")
+	m, err := Remember([]byte(unfolded))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got := Write(nil, f, m, later, keepFrom, today+5); !bytes.Equal(got, feed) {
+		t.Errorf("the feed changed after unfolding:\n%s", got)
+	}
+}
+
+// TestChanged changes one field at a time: that entry is revised, the other not.
+func TestChanged(t *testing.T) {
+	later := now.Add(time.Hour)
+	for name, change := range map[string]func(*Entry){
+		"date": func(e *Entry) { e.Date++ }, "time": func(e *Entry) { e.At++ }, "all-day": func(e *Entry) { e.AllDay = true },
+		"length": func(e *Entry) { e.Minutes++ }, "rule": func(e *Entry) { e.RRule = "FREQ=DAILY" }, "until": func(e *Entry) { e.Until++ },
+		"exdates": func(e *Entry) { e.ExDates = nil }, "summary": func(e *Entry) { e.Summary += "!" }, "description": func(e *Entry) { e.Description = "" },
+		"location": func(e *Entry) { e.Location = "West room" }, "url": func(e *Entry) { e.URL += "0" }, "categories": func(e *Entry) { e.Categories[1] = "food" },
+		"reminder": func(e *Entry) { e.Remind = 5 },
+	} {
+		f := sample(t, misting(), quarantine())
+		_, m := remember(t, f)
+		change(&f.Entries[0])
+		feed := Write(nil, f, m, later, keepFrom, today)
+		next, err := Remember(feed)
+		if err != nil {
+			t.Fatal(err)
+		}
+		changed, other := next.events[next.byUID[f.Entries[0].UID]], next.events[next.byUID[f.Entries[1].UID]]
+		if changed.sequence != 1 || changed.at != "20270301T090000Z" || !bytes.Contains(changed.bytes, []byte("DTSTAMP:20270301T090000Z\r\n")) {
+			t.Errorf("%s: SEQUENCE %d, LAST-MODIFIED %s", name, changed.sequence, changed.at)
+		}
+		if other.sequence != 0 || other.at != "20270301T080000Z" {
+			t.Errorf("%s: the other entry was revised too", name)
+		}
+		if again := Write(nil, f, next, later.Add(time.Hour), keepFrom, today); !bytes.Equal(again, feed) {
+			t.Errorf("%s: changes once more", name)
+		}
+	}
+}
+
+// TestClockBehind: two builds in a second, or a clock that was put back, still
+// give a later LAST-MODIFIED.
+func TestClockBehind(t *testing.T) {
+	for _, then := range []time.Time{now, now.AddDate(-1, 0, 0)} {
+		f := sample(t, quarantine())
+		_, m := remember(t, f)
+		f.Entries[0].Summary = "Quarantine, tub 4"
+		feed := Write(nil, f, m, then, keepFrom, today)
+		if got := lineOf(feed, "LAST-MODIFIED"); got != "LAST-MODIFIED:20270301T080001Z" {
+			t.Errorf("built at %s: %s", then, got)
+		}
+	}
+}
+
+func TestKept(t *testing.T) {
+	at := func(d civil.Date) Entry {
+		return Entry{UID: UID(d.String()), Date: d, At: 1170, Minutes: 20, Summary: d.String()}
+	}
+	series := misting()
+	series.Date = today - 10
+	running := Entry{UID: UID("running"), Date: today - 3, AllDay: true, Days: 4, Summary: "ends today"}
+	over := Entry{UID: UID("over"), Date: today - 3, AllDay: true, Days: 3, Summary: "ended yesterday"}
+	old, m := remember(t, sample(t, at(keepFrom-1), at(keepFrom), at(today-1), at(today), at(today+1), series, running, over))
+
+	feed := Write(nil, sample(t), m, now, keepFrom, today)
+	next, err := Remember(feed)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var kept []string
+	for _, ev := range next.events {
+		kept = append(kept, ev.uid)
+		if !bytes.Contains(old, ev.bytes) {
+			t.Errorf("not as it was:\n%s", ev.bytes)
+		}
+	}
+	if want := []string{UID(keepFrom.String()), UID("over"), UID((today - 1).String())}; !slices.Equal(kept, want) {
+		t.Errorf("kept\n%s", feed)
+	}
+	if bytes.Count(feed, []byte("BEGIN:VTIMEZONE")) != 1 {
+		t.Errorf("not one VTIMEZONE for one zone:\n%s", feed)
+	}
+	if again := Write(nil, sample(t), next, now, keepFrom, today); !bytes.Equal(again, feed) {
+		t.Error("kept entries change from build to build")
+	}
+}
+
+// TestKeptZone: entries kept over a move to another zone need theirs.
+func TestKeptZone(t *testing.T) {
+	past := Entry{UID: UID("past"), Date: today - 1, At: 480, Minutes: 20, Summary: "past"}
+	londons := sample(t, past)
+	_, m := remember(t, londons)
+	moved := sampleIn(t, "America/Chicago", misting())
+	feed := Write(nil, moved, m, now, keepFrom, today)
+	for _, zone := range [][]byte{londons.Timezone, moved.Timezone} {
+		if bytes.Count(feed, zone) != 1 {
+			t.Errorf("the zones of the feed are not both in it once:\n%s", feed)
+		}
+	}
+}
+
+// TestEveryTruncationIsRefused cuts the feed after each octet.
+func TestEveryTruncationIsRefused(t *testing.T) {
+	feed, _ := remember(t, sample(t, misting(), quarantine()))
+	for n := range len(feed) {
+		if _, err := Remember(feed[:n]); err == nil {
+			t.Fatalf("accepted after %d of %d octets, up to %q", n, len(feed), feed[max(0, n-20):n])
+		}
+	}
+}
+
+func TestRefused(t *testing.T) {
+	feed, _ := remember(t, sample(t, quarantine()))
+	event := string(feed[bytes.Index(feed, []byte("BEGIN:VEVENT")):bytes.Index(feed, []byte("END:VCALENDAR"))])
+	for _, c := range []struct{ why, old, new string }{
+		{"not a calendar: its first line", "BEGIN:VCALENDAR", "<!doctype html>\r\nBEGIN:VCALENDAR"},
+		{"not a calendar: its first line", "BEGIN:VCALENDAR", "\ufeffBEGIN:VCALENDAR"},
+		{"another program", prodID, "-//other//EN"},
+		{"goes on after END:VCALENDAR", "END:VCALENDAR\r\n", "END:VCALENDAR\r\nBEGIN:VCALENDAR\r\n"},
+		{"END:VEVENT without its BEGIN", "BEGIN:VEVENT", "X-BEGIN:VEVENT"},
+		{"cannot be read", "SUMMARY:Quarantine", "SUMMARY"},
+		{"without UID", "\r\nUID:" + UID("tub-4", "quarantine"), ""},
+		{"two entries with UID", "BEGIN:VEVENT", event + "BEGIN:VEVENT"},
+		{"no usable SEQUENCE", "SEQUENCE:0\r\n", ""},
+		{"no usable SEQUENCE", "SEQUENCE:0", "SEQUENCE:-1"},
+		{"no usable LAST-MODIFIED", "LAST-MODIFIED", "X-MODIFIED"},
+		{"no usable DTSTART", "DTSTART;VALUE=DATE:20270301", "DTSTART;VALUE=DATE:20270230"},
+		{"no usable DTSTART", "DTSTART;VALUE=DATE:20270301", "DTSTART:20270301T2500"},
+		{"no usable DTEND", "DTEND;VALUE=DATE:", "DTEND;VALUE=DATE:2"},
+	} {
+		bad := strings.Replace(string(feed), c.old, c.new, 1)
+		if _, err := Remember([]byte(bad)); err == nil || !strings.Contains(err.Error(), c.why) {
+			t.Errorf("%q for %q: want an error with %q, got %v", c.new, c.old, c.why, err)
+		}
+	}
+}

@@ -1,0 +1,71 @@
+package life
+
+import (
+	"strconv"
+
+	"vivary/plan"
+	"vivary/schema/civil"
+)
+
+// Three head counts in a row that miss animals, over at least eight weeks, ask for
+// a full count: digging harms more than a burrower that stays out of sight (common
+// practice, no source).
+const (
+	countsInARow = 3
+	countsOver   = 8 * 7
+)
+
+// heads is a run of head counts that did not find all.
+type heads struct {
+	run   int
+	first civil.Date
+	again seen // fewer were seen than may hide
+	full  seen // the run was long enough to dig
+	text  string
+}
+
+func (r *reader) counted(t *track, e *plan.Event) {
+	t.heads.count(r.howMany(e, t.now(), t.now()), t.now(), t.Animals.Hidden.V, e)
+}
+
+func (r *reader) countedAll(e *plan.Event) {
+	total, hidden := 0, 0
+	for i := range r.tracks {
+		total += r.tracks[i].now()
+		hidden += r.tracks[i].Animals.Hidden.V
+	}
+	r.heads.count(r.howMany(e, total, total), total, hidden, e)
+}
+
+func (k *heads) count(n, total, hidden int, e *plan.Event) {
+	if n >= total {
+		*k = heads{}
+		return
+	}
+	k.again = seen{}
+	if n < total-hidden {
+		k.again = see(e)
+	}
+	k.text = strconv.Itoa(n) + " of " + strconv.Itoa(total) + " seen"
+	if k.run == 0 {
+		k.first = e.Date
+	}
+	if k.run++; k.run >= countsInARow && e.Date-k.first >= countsOver {
+		k.full, k.run = see(e), 0
+	}
+}
+
+// tasks returns what the counts ask for, digging on the first free day.
+func (k *heads) tasks(free func(civil.Date, Mask) (civil.Date, bool)) (out []Task) {
+	if k.again.ok {
+		out = append(out, Task{Name: "count-again/" + k.again.on.String(), Kind: "watch", On: k.again.on + 1,
+			Text: k.text + ", fewer than may hide: count again, check lid and gaps", At: k.again.at})
+	}
+	if k.full.ok {
+		if on, ok := free(k.full.on+1, Disturbing); ok {
+			out = append(out, Task{Name: "full-count/" + k.full.on.String(), Kind: "count", On: on,
+				Text: "full count, dig gently: " + k.text, At: k.full.at})
+		}
+	}
+	return out
+}

@@ -1,0 +1,130 @@
+package life
+
+import (
+	"sort"
+	"strings"
+
+	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/schema"
+	"vivary/schema/civil"
+)
+
+// outbreak is how many weeks mites are followed up (common practice, no source).
+const outbreak = 4
+
+// mealsOf names the meals of a group among the cares.
+const mealsOf = "feed/"
+
+// care notes what was done, or not done, on a day of its own.
+func (r *reader) care(e *plan.Event) {
+	if len(e.Args) == 0 {
+		r.found.Add(finding.Finding{Rule: ruleCare, At: e.WordAt, Text: e.Word.Name + " does not say which care",
+			Write: e.Word.Name + " water"})
+		return
+	}
+	name := e.Args[0].V
+	if name == "feeding" {
+		name = "feed"
+	}
+	if !r.knows(name) {
+		known := make([]string, 0, len(r.cares))
+		for n := range r.cares {
+			known = append(known, n)
+		}
+		sort.Strings(known)
+		f := finding.Finding{Rule: ruleCare, At: e.Args[0].At, Text: "there is no care \"" + name + "\" here", Write: "one of: " + strings.Join(known, ", ")}
+		if s := finding.Suggest(name, known); s != "" {
+			f.Text += ": did you mean " + s + "?"
+			f.Write = s
+		}
+		r.found.Add(f)
+		return
+	}
+	if name != "feed" {
+		r.note(name, e)
+		return
+	}
+	for _, g := range r.out.Groups {
+		if e.Group.V == "" || e.Group.V == g.Animals.Name.V {
+			r.note(mealsOf+g.Animals.Name.V, e)
+		}
+	}
+}
+
+func (r *reader) note(name string, e *plan.Event) {
+	if e.Word.Name == "done" {
+		if r.out.Done == nil {
+			r.out.Done = map[string]civil.Date{}
+		}
+		r.out.Done[name] = e.Date
+		return
+	}
+	if r.out.Skipped == nil {
+		r.out.Skipped = map[string][]civil.Date{}
+	}
+	r.out.Skipped[name] = append(r.out.Skipped[name], e.Date)
+}
+
+// knows reports whether a care of that name is in the plan or the sheet, or is a
+// kind of care.
+func (r *reader) knows(name string) bool {
+	if r.cares == nil {
+		r.cares = map[string]bool{}
+		for i := range schema.CareKinds {
+			r.cares[schema.CareKinds[i].Name] = true
+		}
+		for _, c := range r.out.Plan.Care {
+			r.cares[c.Name.V] = true
+		}
+		if r.sheet != nil {
+			for _, c := range r.sheet.Care {
+				r.cares[c.Name.V] = true
+			}
+		}
+	}
+	return r.cares[name]
+}
+
+// whole concludes what is about the enclosure, after all groups.
+func (r *reader) whole() {
+	if s := r.mites; s.ok {
+		r.out.Mites = s.on
+		r.out.HasMites = after(s.on, outbreak*7) > r.h.From
+		r.out.Tasks = append(r.out.Tasks, Task{Name: "mites/" + s.on.String(), Kind: "other", On: s.on, Times: outbreak, Interval: 7,
+			Text: "mites: look at joints and mouth, take out food remains, own tools, last in the round", At: s.at})
+	}
+	if s := r.died; s.ok {
+		r.out.Tasks = append(r.out.Tasks, Task{Name: "after-death/" + s.on.String(), Kind: "other", On: s.on + 1,
+			Text: "check the others: water, heat record, leftovers, mites", At: s.at})
+	}
+	free := r.anyone()
+	for i := range r.tracks {
+		t := &r.tracks[i]
+		if k := &t.heads; t.now() > 0 && (k.again.ok || k.full.ok) {
+			t.Tasks = r.keep(append(t.Tasks, k.tasks(free)...))
+		}
+	}
+	if r.company() {
+		r.out.Tasks = append(r.out.Tasks, r.heads.tasks(free)...)
+	}
+	r.out.Tasks = r.keep(r.out.Tasks)
+	for i := range r.tracks {
+		r.tracks[i].Holds = r.current(r.tracks[i].Holds)
+	}
+}
+
+// anyone returns a search for a day that is free for all who live here: whoever
+// digs for one disturbs the others too.
+func (r *reader) anyone() func(civil.Date, Mask) (civil.Date, bool) {
+	var all []Hold
+	return func(on civil.Date, what Mask) (civil.Date, bool) {
+		if all == nil {
+			for i := range r.tracks {
+				all = append(all, r.tracks[i].Holds...)
+			}
+			byDay(all)
+		}
+		return free(on, what, all)
+	}
+}

@@ -1,0 +1,65 @@
+package life
+
+import (
+	"math"
+
+	"vivary/plan"
+	"vivary/schema/civil"
+)
+
+// span is a figure that is a length of time, in whole days: from below no day is
+// lost and from above none is added. The zero span is one that nobody knows.
+type span struct {
+	low, high int
+	cited     plan.Cited
+	ok        bool
+}
+
+// days returns a figure for a stage. Where the stage is not known the longest of
+// all stages holds, being the strictest of a wait.
+func (r *reader) days(name, stage string) span {
+	if r.sheet == nil {
+		return span{}
+	}
+	f := r.sheet.Figure(name, stage)
+	if f == nil && stage == "" {
+		r.sheet.Each(name, func(x *plan.Figure) {
+			if !x.Instar.Set() && (f == nil || x.Range.High > f.Range.High) {
+				f = x
+			}
+		})
+	}
+	return spanOf(f)
+}
+
+// instar returns how long an instar lasts.
+func (r *reader) instar(n int) span {
+	if r.sheet == nil {
+		return span{}
+	}
+	return spanOf(r.sheet.Instar("instar-length", n))
+}
+
+// or returns the span, or n days on no word but common practice.
+func (s span) or(n int) span {
+	if s.ok {
+		return s
+	}
+	return span{low: n, high: n, ok: true}
+}
+
+func spanOf(f *plan.Figure) span {
+	if f == nil || f.Range.High <= 0 {
+		return span{}
+	}
+	const day = 24 * 60
+	return span{int(math.Floor(f.Range.Low / day)), int(math.Ceil(f.Range.High / day)), f.Cited, true}
+}
+
+func after(d civil.Date, days int) civil.Date { return d + civil.Date(days) }
+
+// until is the end of a hold as it is shown.
+func until(d civil.Date) string { return "until " + d.Short() }
+
+// short is a day without its weekday and year, as in "moulted 2 Nov".
+func short(d civil.Date) string { return d.Short()[len("Mon "):] }

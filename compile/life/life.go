@@ -1,0 +1,148 @@
+// Package life says what state each group of animals is in on each day, from the
+// plan and the log: stage, number, holds, windows and the tasks that follow from
+// what was seen. It makes no schedule; it says what a schedule must respect.
+//
+// The plan says how things were before the first line of the log that changes
+// them, and the log goes on from there: a plan with three animals and a log in
+// which one died gives two.
+package life
+
+import (
+	"vivary/plan"
+	"vivary/plan/source"
+	"vivary/schema/civil"
+	"vivary/schema/quantity"
+)
+
+// Mask says which kinds of care a hold takes out. There is no bit for drinking
+// water, so that no hold can take it out.
+type Mask uint8
+
+const (
+	// Meals is food of every kind.
+	Meals Mask = 1 << iota
+	// Disturbing is whatever opens up, digs or moves.
+	Disturbing
+	// Misting is misting and watering of the substrate, never drinking water.
+	Misting
+	// Heating is the heaters themselves: they are off, so testing them waits.
+	Heating
+)
+
+// Hold is a stretch of days on which some recurring care must not be done. A Task
+// is not held: it has been put where it may stand.
+type Hold struct {
+	From  civil.Date // the first day
+	Until civil.Date // the first day after it; for an open hold the first after the horizon
+	Open  bool       // ends only when something is logged
+	What  Mask
+	Half  bool         // every second occasion is left out, not all of them
+	Why   string       // what was seen: "moulted 2 Nov"
+	End   string       // what ends it: "until Wed 11 Nov", "until the moult is logged"
+	At    source.Place // the log line or the plan line that began it
+	Cited plan.Cited   // where the length is from; empty for common practice
+}
+
+// Window is a stretch of days in which something may happen, shown as a band.
+type Window struct {
+	From, Until civil.Date // the first day, and the first after
+	Name        string     // stable: part of the entry's identity, such as "birth/2026-11-02"
+	Title       string     // "Birth possible"
+	Text        string     // what to look for, what to leave alone
+	At          source.Place
+	Cited       plan.Cited
+}
+
+// Task is something to do once, or on each day of a short run, because of what
+// was seen. Every occasion lies on the horizon, or past its end.
+type Task struct {
+	Name     string // stable: part of the entry's identity
+	Kind     string // a kind of care
+	On       civil.Date
+	Times    int // on how many occasions; 1 is once
+	Interval int // days between them
+	Text     string
+	High     bool // before everything else in its round
+	Meal     bool // it offers food to the group, so it satisfies the need for it
+	At       source.Place
+	Cited    plan.Cited
+}
+
+// Stretch is a stage of life from a day on, until the next stretch.
+type Stretch struct {
+	From   civil.Date
+	Stage  string // "" where it is not known
+	Instar int    // 0 where it is not known
+}
+
+// Number is how many animals there are from a day on.
+type Number struct {
+	From  civil.Date
+	Count int
+}
+
+// Group is the life of one animals block.
+type Group struct {
+	Animals *plan.Animals
+	Stages  []Stretch // never empty; the first holds from the horizon's first day at the latest
+	Numbers []Number  // never empty
+	Holds   []Hold    // by first day; they may overlap, and each says why
+	Windows []Window
+	Tasks   []Task // by first day
+	// Fed is the last day on which a meal is known to have been taken, and Refused
+	// on how many days one was refused since, or since a moult.
+	Fed     civil.Date
+	HasFed  bool
+	Refused int
+	// Quarantined says until when it is kept apart; zero for not at all.
+	Quarantined civil.Date
+	Gravid      bool // carries young, or may: mated, and no birth since
+	Brood       bool // young on her back or around her
+	// Weight is the last weight in the log, and Weighed its day.
+	Weight  plan.Written[quantity.Quantity]
+	Weighed civil.Date
+}
+
+// Stage returns the stage on a day, or "" where it is not known.
+func (g *Group) Stage(on civil.Date) string { return g.stretch(on).Stage }
+
+// Instar returns the instar on a day, or 0 where it is not known.
+func (g *Group) Instar(on civil.Date) int { return g.stretch(on).Instar }
+
+func (g *Group) stretch(on civil.Date) Stretch {
+	at := g.Stages[0]
+	for _, s := range g.Stages[1:] {
+		if s.From <= on {
+			at = s
+		}
+	}
+	return at
+}
+
+// Count returns how many animals there are on a day.
+func (g *Group) Count(on civil.Date) int {
+	n := g.Numbers[0].Count
+	for _, c := range g.Numbers[1:] {
+		if c.From <= on {
+			n = c.Count
+		}
+	}
+	return n
+}
+
+// Enclosure is the life of one enclosure.
+type Enclosure struct {
+	Plan   *plan.Enclosure
+	Groups []*Group
+	Holds  []Hold // of the whole enclosure: its seasons
+	Tasks  []Task
+	// Done is the last day on which each care is known to have been done, by name;
+	// the meals of a group are "feed/" and the group's name.
+	Done map[string]civil.Date
+	// Skipped are the days on which a care is known not to have been done, by name.
+	Skipped map[string][]civil.Date
+	// Mites is the day on which mites were last found. HasMites says that this is
+	// less than four weeks ago, so that the enclosure is still visited last.
+	Mites    civil.Date
+	HasMites bool
+}

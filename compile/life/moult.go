@@ -1,0 +1,224 @@
+package life
+
+import (
+	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/schema"
+	"vivary/schema/civil"
+)
+
+// usualWait is how many days meals wait after a moult where the sheet does not say
+// (common practice, no source).
+const usualWait = 7
+
+func (r *reader) premoult(t *track, e *plan.Event) {
+	r.terminal(t, e)
+	if !t.premoult.ok {
+		t.premoult = see(e)
+	}
+}
+
+func (r *reader) hanging(t *track, e *plan.Event) {
+	r.terminal(t, e)
+	if !t.hanging.ok {
+		t.hanging = see(e)
+	}
+}
+
+// terminal reports whether the group is of adults that do not moult any more, and
+// says so of a line that has them moult.
+func (r *reader) terminal(t *track, e *plan.Event) bool {
+	if !r.grown(t) {
+		return false
+	}
+	f := r.sheet.Figure("moults-as-adult", "")
+	r.found.Add(finding.Finding{Rule: ruleAdult, At: e.At,
+		Text:   e.Word.Name + " is said of an adult, but " + r.sheet.Shown() + " does not moult once it is adult",
+		Limit:  "moults-as-adult = false, species sheet " + r.sheet.Name.V,
+		Source: sources(f),
+		Write:  "the stage or the instar it was in, in the animals block; or the right animals in the log"})
+	return true
+}
+
+func (r *reader) grown(t *track) bool {
+	if r.sheet == nil || t.stage().Stage != "adult" {
+		return false
+	}
+	f := r.sheet.Figure("moults-as-adult", "")
+	return f != nil && !f.Truth
+}
+
+func sources(f *plan.Figure) string {
+	s := ""
+	for _, w := range f.Source {
+		if s != "" {
+			s += ", "
+		}
+		s += w.V
+	}
+	return s
+}
+
+// moult notes a moult. In a group a line is about one animal unless it says how
+// many, and the group is in the next instar once all have moulted: its youngest
+// set its limits.
+func (r *reader) moult(t *track, e *plan.Event) {
+	if t.now() == 1 && t.moult.ok && t.moult.on == e.Date {
+		return
+	}
+	grown := r.terminal(t, e)
+	r.closeMoult(t, e.Date)
+	if t.now() == 1 {
+		t.before = t.moult
+	}
+	t.moult = see(e)
+	t.refused, t.firstRefused, t.Refused = seen{}, seen{}, 0
+	if grown {
+		return
+	}
+	t.moulted += r.howMany(e, 1, t.now())
+	if t.moulted >= t.now() {
+		t.moulted, t.entered = 0, see(e)
+		t.grow(e.Date, r.sheet)
+	}
+}
+
+// grow puts the group into the next instar, and into the stage that goes with it.
+// A stage never goes back: males of some species are adult an instar early.
+func (t *track) grow(on civil.Date, sheet *plan.SpeciesSheet) {
+	s := t.stage()
+	stage := ""
+	if s.Instar > 0 {
+		s.Instar++
+		if sheet != nil {
+			stage = sheet.StageOf(s.Instar)
+		}
+	} else {
+		// By the meaning of the words: newborn is before the first moult, and
+		// subadult is one moult before maturity.
+		switch s.Stage {
+		case "newborn":
+			stage = "young"
+		case "subadult":
+			stage = "adult"
+		}
+	}
+	if age(stage) > age(s.Stage) {
+		s.Stage = stage
+	}
+	if first := &t.Stages[0]; len(t.Stages) == 1 && first.From >= on {
+		first.From = on - 1
+	}
+	s.From = on
+	t.Stages = append(t.Stages, s)
+}
+
+func age(stage string) int {
+	for i, c := range schema.Stages {
+		if c.Name == stage {
+			return i + 1
+		}
+	}
+	return 0
+}
+
+// closeMoult ends what waited for a moult. The holds are kept until everything has
+// been placed, because what they put off comes after them.
+func (r *reader) closeMoult(t *track, on civil.Date) {
+	for _, hold := range r.moultHolds(t) {
+		hold.Until, hold.Open = on, false
+		t.Holds = append(t.Holds, hold)
+	}
+	t.premoult, t.hanging = seen{}, seen{}
+}
+
+func (r *reader) moultHolds(t *track) (out []Hold) {
+	open := func(s seen, what Mask, why string) {
+		if s.ok {
+			out = append(out, Hold{From: s.on, Until: r.h.Last() + 1, Open: true, What: what,
+				Why: why + " since " + short(s.on), End: "until the moult is logged", At: s.at})
+		}
+	}
+	open(t.premoult, Meals|Disturbing, "before a moult")
+	open(t.hanging, Meals|Disturbing|Misting, "hanging to moult")
+	return out
+}
+
+// beforeMoult holds what must wait for a moult that is near.
+func (r *reader) beforeMoult(t *track) {
+	t.Holds = append(t.Holds, r.moultHolds(t)...)
+	s := t.premoult
+	if !s.ok {
+		return
+	}
+	text := "pre-moult watch: do not dig"
+	var cited plan.Cited
+	if r.sheet != nil {
+		if f := r.sheet.Figure("humidity-premoult", t.stage().Stage); f != nil {
+			text += "; humidity " + f.Range.String()
+			cited = f.Cited
+		}
+	}
+	t.Tasks = append(t.Tasks, Task{Name: "premoult/" + s.on.String(), Kind: "watch", On: s.on,
+		Interval: 7, Times: r.weeks(s.on, r.h.Last()+1), Text: text, At: s.at, Cited: cited})
+}
+
+// afterMoult holds meals and hands off until the new skin is hard.
+func (r *reader) afterMoult(t *track) {
+	s := t.moult
+	if !s.ok {
+		return
+	}
+	why := "moulted " + short(s.on)
+	wait := r.days("wait-after-moult", t.stage().Stage).or(usualWait)
+	meal := after(s.on, wait.high)
+	t.Holds = append(t.Holds, Hold{From: s.on, Until: meal, What: Meals, Why: why, End: until(meal), At: s.at, Cited: wait.cited})
+	if still := r.days("handling-wait", t.stage().Stage); still.ok {
+		free := after(s.on, still.high)
+		t.Holds = append(t.Holds, Hold{From: s.on, Until: free, What: Disturbing, Why: why, End: until(free), At: s.at, Cited: still.cited})
+	}
+	t.Tasks = append(t.Tasks, Task{Name: "moult/" + s.on.String(), Kind: "leftovers", On: s.on,
+		Text: "moulted: take out live feeders, keep water, leave alone", At: s.at})
+	if !t.HasFed || t.Fed <= s.on {
+		t.Tasks = append(t.Tasks, Task{Name: "first-meal/" + s.on.String(), Kind: "feed", On: meal,
+			Text: "first meal after the moult: one small item", Meal: true, At: s.at, Cited: wait.cited})
+	}
+}
+
+// The share of its last instar that an animal's next one lasted was between 0.64
+// and 2.55 in the two scorpions followed longest: Opisthacanthus madagascariensis
+// (Lourenço, Leguin and Cloudsley-Thompson 2010) and Chiromachus ochropus (the
+// same, 2011).
+const shortestShare, longestShare = 0.6, 2.6
+
+// forecast gives the days on which the next moult is possible, wide: from the
+// animal's own last two moults, else from the length of its instar in the sheet.
+func (r *reader) forecast(t *track) {
+	if r.grown(t) || t.stage().Stage == "adult" && (r.sheet == nil || !r.sheet.Is("moults-as-adult", "true")) {
+		return
+	}
+	w := Window{Title: "Moult possible (estimate)"}
+	if t.now() == 1 && t.before.ok && t.moult.ok {
+		last := float64(t.moult.on - t.before.on)
+		w.From = after(t.moult.on, int(last*shortestShare))
+		w.Until = after(t.moult.on, int(last*longestShare)+1)
+		w.At = t.moult.at
+		w.Name = "moult/" + t.moult.on.String()
+		w.Text = "Estimated from its last two moults. Dull, fat, hiding: log premoult, and meals stop."
+	} else {
+		at := t.stage().Instar
+		since := t.entered
+		if b := t.Animals.Born; !since.ok && at == 1 && b.Set() {
+			since = seen{b.V, b.At, true}
+		}
+		length := r.instar(at)
+		if at == 0 || !since.ok || !length.ok {
+			return
+		}
+		w.From, w.Until = after(since.on, length.low), after(since.on, length.high)+1
+		w.At, w.Cited = since.at, length.cited
+		w.Name = "moult/" + since.on.String()
+		w.Text = "Estimated from the species sheet. Dull, fat, hiding: log premoult, and meals stop."
+	}
+	t.Windows = append(t.Windows, w)
+}

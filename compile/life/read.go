@@ -1,0 +1,206 @@
+package life
+
+import (
+	"vivary/compile/horizon"
+	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/plan/source"
+	"vivary/schema"
+	"vivary/schema/civil"
+)
+
+// Lines sorts the lines of a collection's log by the enclosure that they are
+// about. A move stands under both enclosures.
+func Lines(c *plan.Collection) map[string][]plan.Event {
+	lines := map[string][]plan.Event{}
+	for i := range c.Log {
+		e := c.Log[i]
+		lines[e.Enclosure.V] = append(lines[e.Enclosure.V], e)
+		if e.Word.Name == "moved" && len(e.Args) > 0 && e.Args[0].V != e.Enclosure.V && c.Enclosure(e.Args[0].V) != nil {
+			lines[e.Args[0].V] = append(lines[e.Args[0].V], e)
+		}
+	}
+	return lines
+}
+
+// Read reads the life of one enclosure from its plan and the log lines about it,
+// which are in the order of their days (see Lines). The horizon's first day is
+// today: lines after it are a mistake, are found as such, and do not count.
+func Read(c *plan.Collection, e *plan.Enclosure, log []plan.Event, h horizon.Horizon) (*Enclosure, []finding.Finding) {
+	out := &Enclosure{Plan: e, Groups: make([]*Group, len(e.Animals)), Holds: seasons(e.Seasons, h)}
+	quiet := len(log) == 0
+	for i, a := range e.Animals {
+		out.Groups[i] = begin(a, e.Sheet, h.From)
+		quiet = quiet && !a.State.Set() && !a.Arrived.Set()
+	}
+	if quiet {
+		return out, nil
+	}
+	r := &reader{c: c, h: h, out: out, sheet: e.Sheet, tracks: make([]track, len(out.Groups))}
+	for i, g := range out.Groups {
+		r.tracks[i] = track{Group: g, undated: g.Gravid}
+		if g.Brood {
+			r.tracks[i].broods = []brood{{}}
+		}
+	}
+	for i := range log {
+		r.line(&log[i])
+	}
+	for i := range r.tracks {
+		r.conclude(&r.tracks[i])
+	}
+	r.whole()
+	return out, r.found.All
+}
+
+// begin is a group as the plan has it.
+func begin(a *plan.Animals, sheet *plan.SpeciesSheet, today civil.Date) *Group {
+	stage := a.Stage.V
+	if stage == "" && a.Instar.Set() && sheet != nil {
+		stage = sheet.StageOf(a.Instar.V)
+	}
+	return &Group{
+		Animals: a,
+		Stages:  []Stretch{{today, stage, a.Instar.V}},
+		Numbers: []Number{{today, a.Count.V.Total()}},
+		Gravid:  a.State.V == "gravid",
+		Brood:   a.State.V == "with brood",
+	}
+}
+
+// reader is one reading of one enclosure. The lines are read first and only noted;
+// what follows from them is concluded once all have been read, since a later line
+// often ends what an earlier one began.
+type reader struct {
+	c      *plan.Collection
+	h      horizon.Horizon
+	out    *Enclosure
+	sheet  *plan.SpeciesSheet
+	tracks []track
+	heads  heads // counts of the whole enclosure
+	died   seen
+	mites  seen
+	cares  map[string]bool // the names that done and skipped may use
+	found  finding.List
+}
+
+// seen is something that was seen on a day.
+type seen struct {
+	on civil.Date
+	at source.Place
+	ok bool
+}
+
+func see(e *plan.Event) seen { return seen{e.Date, e.At, true} }
+
+// track is a group and what has been noted of it so far.
+type track struct {
+	*Group
+	numbered bool   // a line has changed the number
+	gone     string // how the last of them went
+	arrived  seen
+	heads    heads
+
+	moult    seen // the last
+	before   seen // the one before it, of a single animal
+	entered  seen // since when all are in the present instar
+	moulted  int  // how many have left the present instar already
+	premoult seen
+	hanging  seen
+
+	refused      seen // the last refusal
+	firstRefused seen
+
+	matings []seen // since the last birth
+	gravid  seen
+	undated bool    // the plan says that she is gravid; no line does
+	broods  []brood // by birth
+	// How many of the broods have had their first moult, and how many have left.
+	moulting, leaving int
+}
+
+// now returns how many there are after the lines read so far.
+func (t *track) now() int { return t.Numbers[len(t.Numbers)-1].Count }
+
+func (t *track) stage() Stretch { return t.Stages[len(t.Stages)-1] }
+
+func (r *reader) line(e *plan.Event) {
+	own := e.Enclosure.V == r.out.Plan.Name.V
+	in := !own && e.Word.Name == "moved" && len(e.Args) > 0 && e.Args[0].V == r.out.Plan.Name.V
+	switch {
+	case !own && !in:
+	case e.Date > r.h.From:
+		if own {
+			r.found.Add(finding.Finding{Rule: ruleFuture, At: e.At,
+				Text:  e.Date.Words() + " is after today, " + r.h.From.Words(),
+				Write: "the day on which it was seen"})
+		}
+	case in:
+		r.movedIn(e)
+	case e.Word.Subject == schema.OfCare:
+		r.care(e)
+	case e.Word.Subject == schema.OfEnclosure:
+		r.mites = see(e)
+	case e.Group.V == "":
+		if e.Word.Name == "counted" {
+			r.countedAll(e)
+		}
+	default:
+		if t := r.track(e.Group.V); t != nil {
+			r.ofAnimals(t, e)
+		}
+	}
+}
+
+func (r *reader) track(name string) *track {
+	for i := range r.tracks {
+		if r.tracks[i].Animals.Name.V == name {
+			return &r.tracks[i]
+		}
+	}
+	return nil
+}
+
+// words say what each word about animals does.
+var words = map[string]func(*reader, *track, *plan.Event){
+	"arrived": (*reader).arrived, "died": (*reader).diedLine, "moved": (*reader).movedOut, "counted": (*reader).counted,
+	"moult": (*reader).moult, "premoult": (*reader).premoult, "hanging": (*reader).hanging,
+	"fed": (*reader).fed, "refused": (*reader).refusal, "weighed": (*reader).weighed,
+	"mated": (*reader).mated, "gravid": (*reader).gravidLine, "born": (*reader).born,
+	"first_moult": (*reader).firstMoult, "separated": (*reader).separated,
+	"treated": func(*reader, *track, *plan.Event) {}, // the note is the record
+}
+
+func (r *reader) ofAnimals(t *track, e *plan.Event) {
+	if t.now() == 0 && e.Word.Name != "arrived" && e.Word.Name != "counted" {
+		f := finding.Finding{Rule: ruleGone, At: e.At,
+			Text:  "there are no " + t.Animals.Name.V + " in " + e.Enclosure.V + " on " + e.Date.Words(),
+			Write: "the right day or animals; where new ones came, their line with arrived and how many before this one"}
+		if t.gone != "" {
+			f.Text += ": " + t.gone
+		}
+		r.found.Add(f)
+		return
+	}
+	words[e.Word.Name](r, t, e)
+}
+
+// conclude draws the consequences for one group.
+func (r *reader) conclude(t *track) {
+	if t.now() == 0 {
+		t.Gravid, t.Brood, t.Refused = false, false, 0
+		t.Holds, t.Windows, t.Tasks = nil, nil, nil
+		return
+	}
+	r.afterMoult(t)
+	r.beforeMoult(t)
+	r.forecast(t)
+	r.fasting(t)
+	r.carrying(t)
+	t.Brood = false
+	for i := range t.broods {
+		r.rearing(t, &t.broods[i])
+	}
+	r.quarantine(t)
+	r.settle(t)
+}

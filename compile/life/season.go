@@ -1,0 +1,72 @@
+package life
+
+import (
+	"vivary/compile/horizon"
+	"vivary/plan"
+	"vivary/schema/civil"
+)
+
+// seasons returns the holds of an enclosure's seasons on a horizon, for every year
+// that it touches. The days are the plan's own, so that the hemisphere is too.
+func seasons(all []*plan.Season, h horizon.Horizon) (out []Hold) {
+	if len(all) == 0 || h.Days <= 0 {
+		return nil
+	}
+	firstYear, _, _ := h.From.YMD()
+	lastYear, _, _ := h.Last().YMD()
+	for year := firstYear - 1; year <= lastYear; year++ {
+		for _, s := range all {
+			if !s.From.Set() || !s.To.Set() || s.From.V.Kind != plan.DateOfYear || s.To.V.Kind != plan.DateOfYear {
+				continue
+			}
+			from, to := dayIn(year, s.From.V), dayIn(year, s.To.V)
+			if to < from {
+				to = dayIn(year+1, s.To.V)
+			}
+			if to < h.From || from > h.Last() {
+				continue
+			}
+			all, half := masks(s)
+			hold := Hold{From: from, Until: to + 1, Why: s.Name.V, End: until(to + 1), At: s.At}
+			if all != 0 {
+				hold.What = all
+				out = append(out, hold)
+			}
+			if half != 0 {
+				hold.What, hold.Half = half, true
+				out = append(out, hold)
+			}
+		}
+	}
+	byDay(out)
+	return out
+}
+
+// masks says what a season takes out altogether and what by half. Nothing is fed
+// while the heaters are off, because food is not digested, unless the plan says
+// that it is: a room may be warm enough in summer.
+func masks(s *plan.Season) (all, half Mask) {
+	put := func(word string, m Mask) {
+		switch word {
+		case "none":
+			all |= m
+		case "half":
+			half |= m
+		}
+	}
+	put(s.Feeding.V, Meals)
+	put(s.Misting.V, Misting)
+	if s.Heating.V == "off" {
+		all |= Heating
+		if !s.Feeding.Set() {
+			all |= Meals
+		}
+	}
+	return all, half
+}
+
+// dayIn is a day of the year in one year; 29 February is the 28th in most.
+func dayIn(year int, d plan.Day) civil.Date {
+	date, _ := civil.Of(year, d.Month, min(d.Day, civil.DaysIn(year, d.Month)))
+	return date
+}

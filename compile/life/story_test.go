@@ -1,0 +1,193 @@
+package life_test
+
+import (
+	"flag"
+	"fmt"
+	"path/filepath"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/rogpeppe/go-internal/txtar"
+	"github.com/spf13/afero"
+
+	"vivary/compile/horizon"
+	"vivary/compile/life"
+	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/schema/civil"
+)
+
+var update = flag.Bool("update", false, "write the lists of the stories anew")
+
+// The stories are what keepers of such animals expect, told as a plan, a log, and
+// the dated list that follows. Their figures are fixtures, written as a sheet of
+// the collection's own. The comment of each says which lines were asked for
+// beforehand.
+func TestStories(t *testing.T) {
+	files, err := filepath.Glob("testdata/*.txtar")
+	if err != nil || len(files) < 6 {
+		t.Fatal("stories missing:", files, err)
+	}
+	for _, file := range files {
+		t.Run(strings.TrimSuffix(filepath.Base(file), ".txtar"), func(t *testing.T) {
+			a, err := txtar.ParseFile(file)
+			if err != nil {
+				t.Fatal(err)
+			}
+			part := map[string]*txtar.File{}
+			for i := range a.Files {
+				part[a.Files[i].Name] = &a.Files[i]
+			}
+			told := 0
+			for i := range a.Files {
+				day, ok := strings.CutSuffix(a.Files[i].Name, ".log")
+				if !ok {
+					continue
+				}
+				told++
+				today, err := civil.Parse(strings.Fields(day)[0])
+				if err != nil {
+					t.Fatal(err)
+				}
+				got := tell(t, string(part["plan"].Data), string(a.Files[i].Data), today)
+				want := part[day+".list"]
+				if want == nil {
+					t.Fatalf("no list for %s", day)
+				}
+				if *update {
+					want.Data = []byte(got)
+				} else if got != string(want.Data) {
+					t.Errorf("as of %s:\n%s\nwant:\n%s", day, got, want.Data)
+				}
+			}
+			if told == 0 {
+				t.Error("no log")
+			}
+			if *update {
+				if err := afero.WriteFile(afero.NewOsFs(), file, txtar.Format(a), 0o644); err != nil {
+					t.Fatal(err)
+				}
+			}
+		})
+	}
+}
+
+// load reads a plan and a log from memory; a plan that is refused fails the test.
+func load(t testing.TB, text, log string) *plan.Collection {
+	t.Helper()
+	disk := afero.NewMemMapFs()
+	for name, body := range map[string]string{"c/a.care.hcl": text, "c/a.care.log": log} {
+		if err := afero.WriteFile(disk, name, []byte(body), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	c, found, err := plan.Load(disk, "c")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, f := range found {
+		if f.Severity.Refuses() {
+			t.Fatalf("the plan is refused: %s %s (%s)", f.Rule.ID, f.Text, f.Write)
+		}
+	}
+	return c
+}
+
+func year(today civil.Date) horizon.Horizon { return horizon.Horizon{From: today, Days: 400} }
+
+// tell is everything that follows, as a list.
+func tell(t testing.TB, text, log string, today civil.Date) string {
+	t.Helper()
+	c := load(t, text, log)
+	lines := life.Lines(c)
+	var b strings.Builder
+	for _, e := range c.Enclosures {
+		got, found := life.Read(c, e, lines[e.Name.V], year(today))
+		list(&b, got, found, year(today))
+	}
+	return b.String()
+}
+
+func list(b *strings.Builder, e *life.Enclosure, found []finding.Finding, h horizon.Horizon) {
+	fmt.Fprintf(b, "%s\n", e.Plan.Name.V)
+	holds(b, e.Holds, h)
+	tasks(b, e.Tasks)
+	if e.HasMites {
+		fmt.Fprintf(b, "  mites on %s\n", e.Mites)
+	}
+	for _, g := range e.Groups {
+		fmt.Fprintf(b, " %s: %d, %s\n", g.Animals.Name.V, g.Count(h.From), state(g, h.From))
+		holds(b, g.Holds, h)
+		for _, w := range g.Windows {
+			fmt.Fprintf(b, "  band %s to %s: %s\n", w.From, w.Until-1, w.Title)
+		}
+		tasks(b, g.Tasks)
+	}
+	for _, f := range found {
+		fmt.Fprintf(b, "  %s %s: %s\n", f.Severity, f.Rule.ID, f.Text)
+	}
+}
+
+func state(g *life.Group, on civil.Date) string {
+	s := g.Stage(on)
+	if g.Instar(on) > 0 {
+		s += fmt.Sprintf(" instar %d", g.Instar(on))
+	}
+	for word, is := range map[string]bool{", gravid": g.Gravid && !g.Brood, ", with brood": g.Brood} {
+		if is {
+			s += word
+		}
+	}
+	if g.Quarantined > 0 {
+		s += ", quarantined until " + g.Quarantined.String()
+	}
+	return s
+}
+
+func holds(b *strings.Builder, all []life.Hold, h horizon.Horizon) {
+	for _, x := range all {
+		var what []string
+		for m, name := range []string{"meals", "disturbing", "misting", "heating"} {
+			if x.What&(1<<m) != 0 {
+				what = append(what, name)
+			}
+		}
+		last := (x.Until - 1).String()
+		if x.Open {
+			last = "open"
+		}
+		half := ""
+		if x.Half {
+			half = "half of "
+		}
+		fmt.Fprintf(b, "  hold %s to %s, %s%s: %s, %s\n", x.From, last, half, strings.Join(what, " and "), x.Why, x.End)
+	}
+}
+
+func tasks(b *strings.Builder, all []life.Task) {
+	for _, x := range all {
+		fmt.Fprintf(b, "  %s %s %s", x.On, x.On.Weekday().String()[:3], x.Kind)
+		if x.Times > 1 {
+			last := x.On + civil.Date((x.Times-1)*x.Interval)
+			fmt.Fprintf(b, " every %d to %s", x.Interval, last)
+		}
+		if x.High {
+			b.WriteString(" HIGH")
+		}
+		fmt.Fprintf(b, ": %s\n", x.Text)
+	}
+}
+
+func day(s string) civil.Date {
+	d, err := civil.Parse(s)
+	if err != nil {
+		panic(err)
+	}
+	return d
+}
+
+func plusMonths(d civil.Date, n int) civil.Date {
+	y, m, dd := d.YMD()
+	return civil.FromTime(time.Date(y, m+time.Month(n), dd, 0, 0, 0, 0, time.UTC))
+}

@@ -1,0 +1,270 @@
+// Package prove shows, day by day over the horizon, that every need of every
+// animal is met in time by somebody who is there. It schedules nothing and knows
+// nothing of calendars: it counts local dates between the days on which a need is
+// met, once holds and absences have been taken out.
+package prove
+
+import (
+	"vivary/compile/horizon"
+	"vivary/compile/life"
+	"vivary/compile/schedule"
+	"vivary/plan"
+	"vivary/schema"
+)
+
+// Proof is the proof for one need of one group, or of a whole enclosure.
+type Proof struct {
+	Life    *life.Enclosure
+	Group   *life.Group // nil for a need of the whole enclosure
+	Need    *plan.Need
+	Name    *schema.NeedName
+	Allowed int // the longest time between two occasions, in days
+	// Unattended is the longest time while nobody is there, in days, where the sheet
+	// says that the animals may be left so long with a full dish; else Allowed.
+	Unattended int
+
+	// Longest is the longest time found, in days, from the place From on the
+	// horizon to To. From is -1 where it runs from the last occasion before the
+	// horizon; To is the horizon's number of days where nothing follows.
+	Longest, From, To int
+	// Breach is the first time that is too long, as places on the horizon, or has
+	// From = To where there is none.
+	Breach Gap
+	// By are the series that meet the need.
+	By []*schedule.Series
+	// Times is on how many days the need is met.
+	Times int
+	away  horizon.Days // days on which somebody who meets the need is absent
+	// Excused are days on which the need does not hold: meals while an animal must
+	// not be fed, for the reason of the hold.
+	Excused horizon.Days
+}
+
+// Gap is a stretch of days without an occasion.
+type Gap struct{ From, To int }
+
+// Met reports whether the need is met on time throughout.
+func (p *Proof) Met() bool { return p.Breach.From == p.Breach.To }
+
+// Of proves the needs of one enclosure.
+func Of(s *schedule.Schedule, i int) []Proof {
+	l := s.Lives[i]
+	sheet := l.Plan.Sheet
+	if sheet == nil || len(l.Groups) == 0 {
+		return nil
+	}
+	w := prover{s: s, life: l, series: s.Of[i]}
+	for _, n := range shared(sheet, l, s) {
+		w.need(n, nil)
+	}
+	for _, g := range l.Groups {
+		if g.Count(s.Horizon.From) == 0 {
+			continue
+		}
+		for _, n := range sheet.NeedsOf(g.Stage(s.Horizon.From)) {
+			if ofGroup(n.Name.V) {
+				w.need(n, g)
+			}
+		}
+	}
+	return w.out
+}
+
+// ofGroup reports whether a need is each group's own. Food is; what is done for
+// the box serves all that live in it.
+func ofGroup(need string) bool { return need == "food" || need == "leftovers" }
+
+// shared returns the needs of the whole enclosure: the strictest of those of its
+// groups.
+func shared(sheet *plan.SpeciesSheet, l *life.Enclosure, s *schedule.Schedule) []*plan.Need {
+	var out []*plan.Need
+	for _, g := range l.Groups {
+		if g.Count(s.Horizon.From) == 0 {
+			continue
+		}
+	next:
+		for _, n := range sheet.NeedsOf(g.Stage(s.Horizon.From)) {
+			if ofGroup(n.Name.V) {
+				continue
+			}
+			for k, o := range out {
+				if o.Name.V == n.Name.V {
+					if n.Longest.V.Value < o.Longest.V.Value {
+						out[k] = n
+					}
+					continue next
+				}
+			}
+			out = append(out, n)
+		}
+	}
+	return out
+}
+
+type prover struct {
+	s      *schedule.Schedule
+	life   *life.Enclosure
+	series []schedule.Series
+	out    []Proof
+}
+
+func (w *prover) need(n *plan.Need, g *life.Group) {
+	name := schema.FindNeed(n.Name.V)
+	if name == nil || !n.Longest.Set() {
+		return
+	}
+	p := Proof{Life: w.life, Group: g, Need: n, Name: name, Allowed: max(1, int(n.Longest.V.Value/(24*60)))}
+	p.Unattended = p.Allowed
+	if !ofGroup(name.Name) {
+		p.Unattended = max(p.Allowed, w.unattended())
+	}
+	met := w.s.Horizon.New()
+	for i := range w.series {
+		x := &w.series[i]
+		if x.Kind.Needs != name.Name && !(name.Name == "food" && x.Once != nil && x.Once.Meal) {
+			continue
+		}
+		if g != nil && x.Group != nil && x.Group != g {
+			continue
+		}
+		if g != nil && x.Group == nil && name.Name == "leftovers" {
+			continue
+		}
+		p.By = append(p.By, x)
+		met.Union(x.Days)
+		if x.Left != nil {
+			if p.away == nil {
+				p.away = w.s.Horizon.New()
+			}
+			p.away.Union(x.Left)
+		}
+	}
+	p.Times = met.Count()
+	switch name.Name {
+	case "leftovers":
+		w.leftovers(&p, met, g)
+	case "food":
+		p.Excused = w.excused(g, life.Meals)
+		p.longest(met, w.s.Horizon.Days)
+	case "moisture":
+		p.Excused = w.excused(nil, life.Misting)
+		p.longest(met, w.s.Horizon.Days)
+	default:
+		p.longest(met, w.s.Horizon.Days)
+	}
+	w.out = append(w.out, p)
+}
+
+// unattended returns how many days the enclosure may be left with a full dish: the
+// shortest of its groups' figures, or 0 where a sheet has none.
+func (w *prover) unattended() int {
+	least := -1
+	for _, g := range w.life.Groups {
+		n := 0
+		if f := w.life.Plan.Sheet.Figure("unattended", g.Stage(w.s.Horizon.From)); f != nil {
+			n = int(f.Range.Low / (24 * 60))
+		}
+		if least < 0 || n < least {
+			least = n
+		}
+	}
+	return max(0, least)
+}
+
+// allowed returns how long a gap may be.
+func (p *Proof) allowed(from, to int) int {
+	if p.away != nil && p.Unattended > p.Allowed {
+		if d := p.away.Next(from + 1); d >= 0 && d < to {
+			return p.Unattended
+		}
+	}
+	return p.Allowed
+}
+
+// excused returns the days on which a hold keeps a need from being met for the
+// animals' own good.
+func (w *prover) excused(g *life.Group, what life.Mask) horizon.Days {
+	var out horizon.Days
+	add := func(holds []life.Hold) {
+		for _, x := range holds {
+			if x.What&what == 0 {
+				continue
+			}
+			if out == nil {
+				out = w.s.Horizon.New()
+			}
+			h := w.s.Horizon
+			out.AddRun(int(x.From-h.From), int(x.Until-h.From), h.Days)
+		}
+	}
+	add(w.life.Holds)
+	for _, x := range w.life.Groups {
+		if g == nil || g == x {
+			add(x.Holds)
+		}
+	}
+	return out
+}
+
+// longest finds the longest time between two days of met, and the first that is
+// too long. Time runs from the day before the horizon: what was due before it
+// counts as done. Excused days are not counted.
+func (p *Proof) longest(met horizon.Days, days int) {
+	last := -1
+	for {
+		next := met.Next(last + 1)
+		to := next
+		if next < 0 || next >= days {
+			to = days
+		}
+		gap := to - last
+		if p.Excused != nil {
+			for d := last + 1; d < to; d++ {
+				if p.Excused.Has(d) {
+					gap--
+				}
+			}
+		}
+		if to == days {
+			// Nothing is known of the days after the horizon: the need is broken
+			// only if it is broken before its end.
+			gap--
+		}
+		if gap > p.Longest {
+			p.Longest, p.From, p.To = gap, last, to
+		}
+		if gap > p.allowed(last, to) && p.Met() {
+			p.Breach = Gap{last, to}
+		}
+		if to == days {
+			return
+		}
+		last = to
+	}
+}
+
+// leftovers looks whether each live meal is followed in time by a look for what
+// is left of it. A meal so near the end that its look lies beyond is passed over.
+func (w *prover) leftovers(p *Proof, met horizon.Days, g *life.Group) {
+	for i := range w.series {
+		x := &w.series[i]
+		if x.Kind.Name != "feed" || x.Group != g || x.Meal == nil || x.Meal.Killed.V {
+			continue
+		}
+		for d := x.Days.Next(0); d >= 0; d = x.Days.Next(d + 1) {
+			to := met.Next(d + 1)
+			if to < 0 {
+				to = w.s.Horizon.Days
+				if to-d <= p.Allowed {
+					continue
+				}
+			}
+			if to-d > p.Longest {
+				p.Longest, p.From, p.To = to-d, d, to
+			}
+			if to-d > p.Allowed && p.Met() {
+				p.Breach = Gap{d, to}
+			}
+		}
+	}
+}

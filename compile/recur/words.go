@@ -1,0 +1,135 @@
+package recur
+
+import (
+	"strconv"
+	"strings"
+	"time"
+)
+
+// Words returns the rule as a keeper would say it, without its bounds: "every
+// 3 days", "Tue and Fri", "every 2 weeks on Tue", "the 1st and 15th", "the last
+// Fri of the month", "1 Apr each year".
+func (r Rule) Words() string {
+	n := strconv.Itoa(int(r.every))
+	switch r.unit {
+	case inDays:
+		if r.every == 1 {
+			return "every day"
+		}
+		return "every " + n + " days"
+	case inWeeks:
+		days := list(pick(r.weekdays, dayNames))
+		if r.every == 1 {
+			return days
+		}
+		return "every " + n + " weeks on " + days
+	case inMonths:
+		return r.monthWords()
+	}
+	return "never"
+}
+
+func (r Rule) monthWords() string {
+	what := r.dayWords()
+	months := r.monthNames()
+	day, single := strings.CutPrefix(what, "the ")
+	single = single && r.days&(r.days-1) == 0 && r.weekdays == 0 && r.short == skipShort
+	day = strings.TrimRight(day, "stndrh")
+	switch n := int(r.every); {
+	case n == 1 && r.months == allMonths:
+		if r.weekdays == 0 && r.short == skipShort || r.nth == 0 && r.weekdays != 0 {
+			return what
+		}
+		return what + " of the month"
+	case n == 12 && single:
+		return day + " " + months[0] + " each year"
+	case n == 12:
+		return what + " of " + months[0] + " each year"
+	case n%12 == 0 && single:
+		return "every " + strconv.Itoa(n/12) + " years on " + day + " " + months[0]
+	case n%12 == 0:
+		return "every " + strconv.Itoa(n/12) + " years on " + what + " of " + months[0]
+	case n == 1 || 12%n == 0:
+		return what + " of " + list(months)
+	default:
+		return "every " + strconv.Itoa(n) + " months on " + what
+	}
+}
+
+// dayWords is the days without the months: "the 1st and 15th".
+func (r Rule) dayWords() string {
+	if r.days == allDays {
+		return "every day"
+	}
+	var the, every []string
+	for d := 1; d <= 31; d++ {
+		if r.days>>d&1 == 1 {
+			the = append(the, ordinal(d))
+		}
+	}
+	for _, name := range pick(r.weekdays, dayNames) {
+		switch {
+		case r.nth == 0:
+			every = append(every, "every "+name)
+		case r.nth < 0:
+			the = append(the, "last "+name)
+		default:
+			the = append(the, ordinal(int(r.nth))+" "+name)
+		}
+	}
+	switch r.short {
+	case lastToo:
+		the = append(the, "last day")
+	case lastInstead:
+		return "the " + list(the) + " or else the last day"
+	}
+	if len(the) > 0 {
+		the[0] = "the " + the[0]
+	}
+	return list(append(the, every...))
+}
+
+// monthNames returns the months of the year in which r is on.
+func (r Rule) monthNames() []string {
+	on := r.months
+	if r.every > 1 {
+		on = 0
+		for k := range 12 {
+			on |= 1 << ((int(r.phase)+k*int(r.every))%12 + 1)
+		}
+	}
+	var out []string
+	for m := time.January; m <= time.December; m++ {
+		if on>>m&1 == 1 {
+			out = append(out, m.String()[:3])
+		}
+	}
+	return out
+}
+
+var dayNames = [7]string{"Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"}
+
+// list joins words as in a sentence: "a, b and c".
+func list(words []string) string {
+	last := len(words) - 1
+	if last < 1 {
+		return strings.Join(words, "")
+	}
+	return strings.Join(words[:last], ", ") + " and " + words[last]
+}
+
+// ordinal returns "1st", "22nd", "13th".
+func ordinal(n int) string {
+	suffix := "th"
+	if n/10 != 1 {
+		switch n % 10 {
+		case 1:
+			suffix = "st"
+		case 2:
+			suffix = "nd"
+		case 3:
+			suffix = "rd"
+		}
+	}
+	return strconv.Itoa(n) + suffix
+}

@@ -1,0 +1,281 @@
+// Package rounds says what stands in a round on a day, worded for the person in
+// front of the tanks: what is held and what is pressing first, equal tasks of
+// several enclosures in one line, in walking order. Calendars, the agenda and
+// sheets all print what it returns.
+package rounds
+
+import (
+	"cmp"
+	"slices"
+	"strconv"
+
+	"vivary/compile/horizon"
+	"vivary/compile/life"
+	"vivary/compile/schedule"
+	"vivary/plan"
+	"vivary/schema"
+	"vivary/schema/civil"
+)
+
+// Round is one round with everything that ever stands in it.
+type Round struct {
+	Plan    *plan.Round
+	Horizon horizon.Horizon
+	// Days are the days on which anything is to be done.
+	Days  horizon.Days
+	items []item
+	holds []hold
+	boxes int // enclosures that the round passes
+}
+
+// item is one task of one enclosure, or one item of its menu.
+type item struct {
+	days    horizon.Days
+	text    string // equal texts share a line
+	target  string // the enclosure, and the group where it has several
+	total   string // "×12"
+	box     int    // place in the walk
+	rank    int
+	minutes int
+	high    bool
+	kind    *schema.CareKind
+	series  *schedule.Series
+	last    bool // quarantine or mites: after everything else, with tools of its own
+}
+
+// hold is something that must not be done.
+type hold struct {
+	from, until int
+	text        string
+}
+
+// Pick says which series a round is made of, and on which days. A nil Days is
+// every day of the series.
+type Pick struct {
+	Series *schedule.Series
+	Days   horizon.Days
+}
+
+// New prepares a round. The picks are in walking order.
+func New(s *schedule.Schedule, r *plan.Round, picks []Pick) *Round {
+	out := &Round{Plan: r, Horizon: s.Horizon, Days: s.Horizon.New(), items: make([]item, 0, len(picks)+len(picks)/4)}
+	boxes := map[*life.Enclosure]int{}
+	var lives []*life.Enclosure
+	for _, p := range picks {
+		x := p.Series
+		box, ok := boxes[x.Life]
+		if !ok {
+			box = len(boxes)
+			boxes[x.Life] = box
+			lives = append(lives, x.Life)
+		}
+		days := p.Days
+		if days == nil {
+			days = x.Days
+		}
+		out.Days.Union(days)
+		it := item{days: days, text: x.Task, target: Target(x), box: box, rank: x.Kind.Rank, minutes: x.Minutes, high: x.High, kind: x.Kind, series: x}
+		if it.high {
+			it.rank = 0
+		}
+		out.dishes(s, x, it)
+	}
+	out.boxes = len(boxes)
+	out.apart(lives)
+	slices.SortStableFunc(out.items, func(a, b item) int {
+		switch {
+		case a.last != b.last:
+			if b.last {
+				return -1
+			}
+			return 1
+		case a.rank != b.rank:
+			return cmp.Compare(a.rank, b.rank)
+		case a.text != b.text:
+			return cmp.Compare(a.text, b.text)
+		}
+		return cmp.Compare(a.box, b.box)
+	})
+	for _, l := range lives {
+		out.held(s.Horizon, l)
+	}
+	return out
+}
+
+// dishes adds an item, or one for each item of its menu.
+func (r *Round) dishes(s *schedule.Schedule, x *schedule.Series, it item) {
+	if len(x.Menu) == 0 || x.Kind.Name != "feed" {
+		r.items = append(r.items, it)
+		return
+	}
+	if len(x.Menu) == 1 {
+		it.text, it.total = s.Dish(x, &x.Menu[0], s.Horizon.From)
+		r.items = append(r.items, it)
+		return
+	}
+	// Equal items of a menu are one line.
+	from := len(r.items)
+next:
+	for k := range x.Menu {
+		one := it
+		one.text, one.total = s.Dish(x, &x.Menu[k], s.Horizon.From)
+		one.days = s.Horizon.New()
+		for i := range one.days {
+			one.days[i] = it.days[i] & x.Menu[k].Days[i]
+		}
+		for j := from; j < len(r.items); j++ {
+			if r.items[j].text == one.text {
+				r.items[j].days.Union(one.days)
+				continue next
+			}
+		}
+		r.items = append(r.items, one)
+	}
+}
+
+// apart moves what is in quarantine, or has mites, to the end of the round.
+func (r *Round) apart(lives []*life.Enclosure) {
+	for box, l := range lives {
+		until := civil.Date(0)
+		for _, g := range l.Groups {
+			until = max(until, g.Quarantined)
+		}
+		if l.HasMites && l.Mites+28 > until {
+			until = l.Mites + 28
+		}
+		if until <= r.Horizon.From {
+			continue
+		}
+		n := min(int(until-r.Horizon.From), r.Horizon.Days)
+		for i, end := 0, len(r.items); i < end; i++ {
+			if r.items[i].box != box {
+				continue
+			}
+			before, after := r.Horizon.New(), r.Horizon.New()
+			before.AddRun(0, n, r.Horizon.Days)
+			after.AddRun(n, r.Horizon.Days, r.Horizon.Days)
+			for k := range before {
+				before[k] &= r.items[i].days[k]
+				after[k] &= r.items[i].days[k]
+			}
+			normal := r.items[i]
+			r.items[i].last, r.items[i].days = true, before
+			if after.Count() > 0 {
+				normal.days = after
+				r.items = append(r.items, normal)
+			}
+		}
+	}
+}
+
+// held adds the holds of an enclosure that matter in this round.
+func (r *Round) held(h horizon.Horizon, l *life.Enclosure) {
+	add := func(x *life.Hold, name string) {
+		verb := ""
+		switch {
+		case x.What&life.Meals != 0 && x.What&life.Disturbing != 0:
+			verb = "No food, leave alone"
+		case x.What&life.Meals != 0:
+			verb = "No food"
+		case x.What&life.Disturbing != 0:
+			verb = "Leave alone"
+		default:
+			verb = "No misting"
+		}
+		r.holds = append(r.holds, hold{int(x.From - h.From), int(x.Until - h.From), verb + ": " + name + " (" + x.Why + "; " + x.End + ")"})
+	}
+	for i := range l.Holds {
+		add(&l.Holds[i], l.Plan.Shown())
+	}
+	for _, g := range l.Groups {
+		for i := range g.Holds {
+			add(&g.Holds[i], targetOf(l, g))
+		}
+	}
+}
+
+// Target is the name of what a series is for, as people see it.
+func Target(s *schedule.Series) string { return targetOf(s.Life, s.Group) }
+
+func targetOf(l *life.Enclosure, g *life.Group) string {
+	name := l.Plan.Shown()
+	if g != nil && len(l.Groups) > 1 {
+		name += " " + g.Animals.Name.V
+	}
+	return name
+}
+
+// Line is one line of a round.
+type Line struct {
+	Text    string
+	Targets []Stop
+	Minutes int
+	High    bool
+	Last    bool
+	Kind    *schema.CareKind
+}
+
+// Stop is one enclosure of a line.
+type Stop struct {
+	Name, Total string
+	Series      *schedule.Series
+}
+
+// Sheet is a round on one day.
+type Sheet struct {
+	Round   *plan.Round
+	Date    civil.Date
+	Holds   []string
+	Lines   []Line
+	Minutes int
+}
+
+// On returns the round on day i of the horizon.
+func (r *Round) On(i int) Sheet {
+	s := Sheet{Round: r.Plan, Date: r.Horizon.Date(i)}
+	for k := range r.holds {
+		if h := &r.holds[k]; h.from <= i && i < h.until {
+			s.Holds = append(s.Holds, h.text)
+		}
+	}
+	for k := range r.items {
+		it := &r.items[k]
+		if !it.days.Has(i) {
+			continue
+		}
+		if n := len(s.Lines); n == 0 || s.Lines[n-1].Text != it.text || s.Lines[n-1].Last != it.last || s.Lines[n-1].High != it.high {
+			s.Lines = append(s.Lines, Line{Text: it.text, High: it.high, Last: it.last, Kind: it.kind})
+		}
+		l := &s.Lines[len(s.Lines)-1]
+		if m := len(l.Targets); m > 0 && l.Targets[m-1].Name == it.target && it.total == "" {
+			continue // leftovers of two groups in one box are one look
+		}
+		l.Targets = append(l.Targets, Stop{it.target, it.total, it.series})
+		l.Minutes += it.minutes
+		s.Minutes += it.minutes
+	}
+	return s
+}
+
+// Boxes returns how many enclosures the round passes.
+func (r *Round) Boxes() int { return r.boxes }
+
+// Names returns the targets of a line as they are read, "all 8 enclosures" where
+// that is so.
+func (l *Line) Names(boxes int) string {
+	if len(l.Targets) == boxes && boxes > 3 && l.Targets[0].Total == "" {
+		return "all " + strconv.Itoa(boxes)
+	}
+	var b []byte
+	for i, t := range l.Targets {
+		if i > 0 {
+			b = append(b, ", "...)
+		}
+		b = append(b, t.Name...)
+		if t.Total != "" {
+			b = append(b, ' ')
+			b = append(b, t.Total...)
+		}
+	}
+	return string(b)
+}

@@ -1,0 +1,163 @@
+package rounds
+
+import "strconv"
+
+// MaxText is the length in bytes that the text of a round is kept to, however
+// many enclosures it passes.
+const MaxText = 1500
+
+// Text is the body of a calendar entry for a round on one day. Its lines are
+// written straight from the round, since a year of rounds for many rooms is most
+// of what a build writes.
+//
+// Where the text would grow past MaxText, the lines with most names give numbers
+// instead; the agenda and the printed sheet have the names.
+func (r *Round) Text(dst []byte, day int) []byte {
+	start := len(dst)
+	dst = r.body(dst, day, 1<<30)
+	for names := 24; len(dst)-start > MaxText && names >= 0; names = names*2/3 - 1 {
+		dst = r.body(dst[:start], day, names)
+	}
+	return dst
+}
+
+// body appends the text with at most so many names in a line.
+func (r *Round) body(dst []byte, day, names int) []byte {
+	start := len(dst)
+	held := 0
+	for k := range r.holds {
+		h := &r.holds[k]
+		if h.from > day || day >= h.until {
+			continue
+		}
+		if held++; held <= max(4, names) {
+			dst = append(dst, h.text...)
+			dst = append(dst, '\n')
+		}
+	}
+	if extra := held - max(4, names); extra > 0 {
+		dst = append(dst, "and "...)
+		dst = strconv.AppendInt(dst, int64(extra), 10)
+		dst = append(dst, " more holds: see the agenda\n"...)
+	}
+	if held > 0 {
+		dst = append(dst, '\n')
+	}
+	minutes, lasts := 0, false
+	for k := 0; k < len(r.items); {
+		first := &r.items[k]
+		// The run of items that share a line; they stand together.
+		end := k + 1
+		for end < len(r.items) && r.items[end].text == first.text && r.items[end].last == first.last && r.items[end].high == first.high {
+			end++
+		}
+		count := 0
+		for i := k; i < end; i++ {
+			if r.items[i].days.Has(day) {
+				count++
+				minutes += r.items[i].minutes
+			}
+		}
+		if count == 0 {
+			k = end
+			continue
+		}
+		if first.last && !lasts {
+			lasts = true
+			dst = append(dst, "\nLast, with tools of their own:\n"...)
+		}
+		if first.high {
+			dst = append(dst, "FIRST: "...)
+		} else {
+			dst = append(dst, "- "...)
+		}
+		dst = append(dst, first.text...)
+		dst = append(dst, ": "...)
+		switch {
+		case count == r.boxes && count > 3 && first.total == "":
+			dst = append(dst, "all "...)
+			dst = strconv.AppendInt(dst, int64(count), 10)
+		case count > names:
+			dst = strconv.AppendInt(dst, int64(count), 10)
+			dst = append(dst, " of "...)
+			dst = strconv.AppendInt(dst, int64(r.boxes), 10)
+			dst = append(dst, ", see the agenda"...)
+		default:
+			dst = r.names(dst, k, end, day)
+		}
+		dst = append(dst, '\n')
+		k = end
+	}
+	if len(dst) > start {
+		dst = append(dst, "\nAbout "...)
+		dst = strconv.AppendInt(dst, int64(max(1, minutes)), 10)
+		dst = append(dst, " min"...)
+	}
+	return dst
+}
+
+func (r *Round) names(dst []byte, k, end, day int) []byte {
+	last := ""
+	for i := k; i < end; i++ {
+		it := &r.items[i]
+		if !it.days.Has(day) || it.target == last && it.total == "" {
+			continue
+		}
+		if last != "" {
+			dst = append(dst, ", "...)
+		}
+		last = it.target
+		dst = append(dst, it.target...)
+		if it.total != "" {
+			dst = append(dst, ' ')
+			dst = append(dst, it.total...)
+		}
+	}
+	return dst
+}
+
+// Summary is the title of a calendar entry: the round, and what is more than
+// routine in it, in the order in which it is done.
+func (r *Round) Summary(dst []byte, day int) []byte {
+	dst = append(dst, r.Plan.Shown()...)
+	said := 0
+	for k := 0; k < len(r.items) && said < 4; {
+		kind := r.items[k].kind
+		count := 0
+		i := k
+		for ; i < len(r.items) && r.items[i].kind == kind; i++ {
+			if r.items[i].days.Has(day) {
+				count++
+			}
+		}
+		k = i
+		if count == 0 || kind.Name == "look" || kind.Name == "heat" || kind.Name == "other" {
+			continue
+		}
+		if said == 0 {
+			dst = append(dst, ": "...)
+		} else {
+			dst = append(dst, ", "...)
+		}
+		said++
+		dst = append(dst, kind.Name...)
+		dst = append(dst, ' ')
+		dst = strconv.AppendInt(dst, int64(count), 10)
+	}
+	held := 0
+	for k := range r.holds {
+		if h := &r.holds[k]; h.from <= day && day < h.until {
+			held++
+		}
+	}
+	if held > 0 {
+		if said > 0 {
+			dst = append(dst, ", "...)
+		} else {
+			dst = append(dst, ": "...)
+		}
+		dst = strconv.AppendInt(dst, int64(held), 10)
+		dst = append(dst, " held"...)
+	}
+	return dst
+}

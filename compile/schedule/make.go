@@ -1,0 +1,346 @@
+package schedule
+
+import (
+	"cmp"
+	"runtime"
+	"slices"
+	"sync"
+
+	"vivary/compile/horizon"
+	"vivary/compile/life"
+	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/schema"
+	"vivary/schema/civil"
+)
+
+// MaxSeries is how many series a collection may have.
+const MaxSeries = 600_000
+
+// DefaultRound is the time of the round that is used where a plan has none.
+const DefaultRound civil.Clock = 19*60 + 30
+
+// Make makes the schedule of a collection. lives are those of its enclosures, in
+// the same order.
+func Make(c *plan.Collection, lives []*life.Enclosure, h horizon.Horizon) *Schedule {
+	s := &Schedule{Plan: c, Horizon: h, Lives: lives, People: people(c, h)}
+	s.Rounds = append(s.Rounds, c.Rounds...)
+	if len(s.Rounds) == 0 {
+		s.Rounds = append(s.Rounds, madeRound("daily", DefaultRound))
+	}
+	r := newRounds(s)
+	for _, l := range lives {
+		r.note(l.Plan)
+	}
+	parts := make([]builder, len(lives))
+	Each(len(lives), func(i int) {
+		parts[i] = builder{s: s, rounds: r, life: lives[i]}
+		parts[i].enclosure()
+	})
+	n := 0
+	for i := range parts {
+		n += len(parts[i].series)
+		s.Findings = append(s.Findings, parts[i].found.All...)
+	}
+	if n > MaxSeries {
+		s.Findings = append(s.Findings, finding.Finding{Rule: ruleTooManySeries, Severity: finding.Error,
+			Text: "there are more repeating cares than are read", Limit: "600,000 in a collection", Write: "split the collection"})
+		return s
+	}
+	s.Series = make([]Series, 0, n)
+	s.Of = make([][]Series, len(lives))
+	for i := range parts {
+		at := len(s.Series)
+		s.Series = append(s.Series, parts[i].series...)
+		s.Of[i] = s.Series[at:len(s.Series):len(s.Series)]
+	}
+	return s
+}
+
+// Each calls do for 0 to n-1, from as many goroutines as there are processors.
+func Each(n int, do func(int)) {
+	workers := min(runtime.GOMAXPROCS(0), n)
+	var wg sync.WaitGroup
+	for w := range workers {
+		wg.Add(1)
+		go func() {
+			defer wg.Done()
+			for i := n * w / workers; i < n*(w+1)/workers; i++ {
+				do(i)
+			}
+		}()
+	}
+	wg.Wait()
+}
+
+// builder makes the series of one enclosure.
+type builder struct {
+	s      *Schedule
+	rounds *rounds
+	life   *life.Enclosure
+	series []Series
+	found  finding.List
+	slab   horizon.Days // day sets are cut from it
+}
+
+// days returns an empty day set.
+func (b *builder) days() horizon.Days {
+	n := horizon.Words(b.s.Horizon.Days)
+	if len(b.slab) < n {
+		b.slab = make(horizon.Days, 32*n)
+	}
+	d := b.slab[:n:n]
+	b.slab = b.slab[n:]
+	return d
+}
+
+func (b *builder) enclosure() {
+	e := b.life.Plan
+	if e.Sheet == nil {
+		return // said already; without a sheet nothing is known
+	}
+	b.series = make([]Series, 0, 16)
+	for _, c := range e.Care {
+		b.care(c, sheetCare(e.Sheet, c))
+	}
+	for _, c := range e.Sheet.Care {
+		if !replaced(e, c) && b.stageFits(c.Stages) {
+			b.care(c, nil)
+		}
+	}
+	for _, g := range b.life.Groups {
+		b.meals(g)
+	}
+	for i := range b.life.Tasks {
+		b.once(nil, &b.life.Tasks[i])
+	}
+	for _, g := range b.life.Groups {
+		for i := range g.Tasks {
+			b.once(g, &g.Tasks[i])
+		}
+	}
+	slices.SortStableFunc(b.series, func(x, y Series) int { return cmp.Compare(x.Kind.Rank, y.Kind.Rank) })
+}
+
+// replaced reports whether the plan has a care of its own for one of the sheet's:
+// of the same name, or of the same kind.
+func replaced(e *plan.Enclosure, sheet *plan.Care) bool {
+	for _, c := range e.Care {
+		if c.Name.V == sheet.Name.V || c.KindName() == sheet.KindName() {
+			return true
+		}
+	}
+	return false
+}
+
+// sheetCare returns the sheet's care that one of the plan's stands for, or nil.
+func sheetCare(s *plan.SpeciesSheet, c *plan.Care) *plan.Care {
+	for _, x := range s.Care {
+		if x.KindName() == c.KindName() {
+			return x
+		}
+	}
+	return nil
+}
+
+// stageFits reports whether a sheet's care is for a stage that the enclosure has,
+// or may have: animals of unknown stage count as every stage.
+func (b *builder) stageFits(stages []plan.Written[string]) bool {
+	if len(stages) == 0 {
+		return true
+	}
+	for _, g := range b.life.Groups {
+		stage := g.Stage(b.s.Horizon.From)
+		if stage == "" || plan.Lists(stages, stage) {
+			return true
+		}
+	}
+	return false
+}
+
+// care adds the series of a care, one for each of its rounds. What the plan does
+// not say of when it is done is taken from the sheet.
+func (b *builder) care(c, sheet *plan.Care) {
+	kind := schema.FindKind(c.KindName())
+	if kind == nil || c.Off.V {
+		return
+	}
+	t := &c.Timing
+	if !says(t) && sheet != nil {
+		merged := *t
+		merged.Every, merged.On, merged.Cron, merged.AfterLast = sheet.Every, sheet.On, sheet.Cron, sheet.AfterLast
+		t = &merged
+	}
+	last, has := b.life.Done[c.Name.V]
+	w, ok := b.when(t, c.At, b.life.Plan.Formerly.Or(b.life.Plan.Name.V)+"/"+t.Formerly.Or(c.Name.V), last, has)
+	if !ok {
+		return
+	}
+	task := c.Task.Or(kind.Phrase)
+	if task == "" {
+		task = c.Name.V
+	}
+	if c.Amount.Set() {
+		task += " " + c.Amount.V.String()
+	}
+	for _, r := range b.rounds.of(t, w.clocks) {
+		b.add(Series{Life: b.life, Name: c.Name.V, Kind: kind, Round: r, Rules: w.rules, Task: task,
+			Minutes: minutes(t, kind), Origin: c.At, Cited: plan.Cited{Source: c.Source, Quality: c.Quality, Seen: c.Seen}, Timing: t})
+	}
+}
+
+func minutes(t *plan.Timing, kind *schema.CareKind) int {
+	if t.Minutes.Set() {
+		return int(t.Minutes.V.Value)
+	}
+	return kind.Minutes
+}
+
+// add fills in the days of a series: as planned, on days with a round, without
+// what is held, and with somebody there.
+func (b *builder) add(s Series) *Series {
+	h := b.s.Horizon
+	s.Keeper = b.keeper(&s)
+	s.Days = b.days()
+	for _, r := range s.Rules {
+		r.Fill(s.Days, h)
+	}
+	if s.Once != nil {
+		for k := range max(1, s.Once.Times) {
+			if i, ok := h.Index(s.Once.On + civil.Date(k*s.Once.Interval)); ok {
+				s.Days.Add(i)
+			}
+		}
+	}
+	if len(s.Rules) > 0 && s.Days.Count() == 0 && b.never(&s) {
+		b.found.Add(finding.Finding{Rule: ruleNeverHappens, At: s.Origin, Text: s.Name + " does not come up on any day of the coming year", Write: "other days, or other from and until"})
+	}
+	b.onRounds(&s)
+	b.hold(&s)
+	b.absences(&s)
+	b.series = append(b.series, s)
+	return &b.series[len(b.series)-1]
+}
+
+// never reports whether a series without days on the horizon is a mistake: one
+// whose time is over, or is still to come, is not.
+func (b *builder) never(s *Series) bool {
+	for _, r := range s.Rules {
+		if _, ok := r.Next(b.s.Horizon.From); ok {
+			return false
+		}
+		if _, until := r.Bounds(); !r.Never() && until < b.s.Horizon.From {
+			return false
+		}
+	}
+	return true
+}
+
+func (b *builder) keeper(s *Series) string {
+	switch {
+	case s.Timing != nil && s.Timing.Keeper.Set():
+		return s.Timing.Keeper.V
+	case s.Round.Keeper.Set():
+		return s.Round.Keeper.V
+	}
+	return b.s.People.Only
+}
+
+// onRounds moves days on which the round is not held to the nearest on which it
+// is, as far as the care's window allows.
+func (b *builder) onRounds(s *Series) {
+	held := b.rounds.days(s.Round)
+	if held == nil {
+		return
+	}
+	window, own := 3, s.Timing == nil || s.Timing.Seen.Set()
+	if !own {
+		window = 0
+		if s.Timing.Window.Set() {
+			window = int(s.Timing.Window.V.Value / (24 * 60))
+		}
+	}
+	said := own // a sheet's care is moved as it must be; the proof says whether that is enough
+	for i := s.Days.Next(0); i >= 0; i = s.Days.Next(i + 1) {
+		if held.Has(i) {
+			continue
+		}
+		s.Days.Remove(i)
+		s.Moved = true
+		to := -1
+		for k := 1; k <= window && to < 0; k++ {
+			switch {
+			case i-k >= 0 && held.Has(i-k):
+				to = i - k
+			case i+k < b.s.Horizon.Days && held.Has(i+k):
+				to = i + k
+			}
+		}
+		if to >= 0 {
+			s.Days.Add(to)
+		} else if !said && i+window < b.s.Horizon.Days {
+			said = true
+			b.found.Add(finding.Finding{Rule: ruleOffRound, At: s.Origin,
+				Text:  s.Name + " falls on " + b.s.Horizon.Date(i).Words() + ", when there is no " + s.Round.Shown(),
+				Write: "window = \"2 days\", other days, or a round on more days",
+				Also:  []finding.Related{{At: s.Round.At, Text: "the round"}}})
+		}
+	}
+}
+
+// hold takes out what the animals' state forbids.
+func (b *builder) hold(s *Series) {
+	s.EachHold(func(x *life.Hold) {
+		if s.Held == nil {
+			s.Held = b.days()
+		}
+		s.Held.AddRun(int(x.From-b.s.Horizon.From), int(x.Until-b.s.Horizon.From), b.s.Horizon.Days)
+	})
+	if s.Held != nil {
+		for i := range s.Held {
+			s.Held[i] &= s.Days[i]
+			s.Days[i] &^= s.Held[i]
+		}
+	}
+}
+
+// absences moves what falls on a day when nobody is there to the next day when
+// somebody is: a visit of the stand-in, or the day of return. There it is done
+// once, however often it fell out.
+func (b *builder) absences(s *Series) {
+	for k := range b.s.People.Absences {
+		a := &b.s.People.Absences[k]
+		if a.Away.Name.V != s.Keeper {
+			continue
+		}
+		for i := s.Days.Next(a.From); i >= 0 && i < a.To; i = s.Days.Next(i + 1) {
+			if a.Visits.Has(i) {
+				continue
+			}
+			if s.Left == nil {
+				s.Left = b.days()
+			}
+			s.Left.Add(i)
+			s.Days.Remove(i)
+			s.Moved = true
+			to := a.Visits.Next(i)
+			if to < 0 || to > a.To {
+				to = a.To
+			}
+			if to < b.s.Horizon.Days {
+				s.Days.Add(to)
+			}
+		}
+	}
+}
+
+// once adds a task that the log brought.
+func (b *builder) once(g *life.Group, t *life.Task) {
+	kind := schema.FindKind(t.Kind)
+	if kind == nil {
+		return
+	}
+	s := b.add(Series{Life: b.life, Group: g, Name: t.Name, Kind: kind, Round: b.rounds.first, Task: t.Text,
+		Minutes: kind.Minutes, High: t.High, Origin: t.At, Cited: t.Cited, Once: t})
+	s.Moved = true
+}

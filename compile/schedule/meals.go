@@ -1,0 +1,230 @@
+package schedule
+
+import (
+	"math"
+	"strconv"
+
+	"vivary/compile/horizon"
+	"vivary/compile/life"
+	"vivary/compile/recur"
+	"vivary/plan"
+	"vivary/schema"
+	"vivary/schema/civil"
+)
+
+// menuEpoch is the day from which the turns of a menu are counted, so that they
+// do not depend on the day of the build.
+var menuEpoch = civil.Must(2024, 1, 1)
+
+var (
+	kindFeed      = schema.FindKind("feed")
+	kindLeftovers = schema.FindKind("leftovers")
+	kindGutLoad   = schema.FindKind("gut-load")
+)
+
+func parseCron(line string) (recur.Rule, []civil.Clock, error) { return recur.ParseCron(line) }
+
+// meals adds the meals of a group: those of the plan, else those that the species
+// sheet brings for its stage. Each live meal brings a look for leftovers.
+func (b *builder) meals(g *life.Group) {
+	e := b.life.Plan
+	var own, sheet *plan.Feeding
+	for _, f := range e.Feeding {
+		if f.Name.V == g.Animals.Name.V {
+			own = f
+		}
+	}
+	sheet = sheetMeal(e.Sheet, g.Stage(b.s.Horizon.From))
+	f := own
+	if f == nil {
+		f = sheet
+	}
+	if f == nil || f.Off.V {
+		return
+	}
+	if own != nil && sheet != nil {
+		f = complete(own, sheet)
+	}
+	identity := e.Formerly.Or(e.Name.V) + "/feed " + f.Timing.Formerly.Or(g.Animals.Formerly.Or(g.Animals.Name.V))
+	w, ok := b.when(&f.Timing, f.At, identity, g.Fed, g.HasFed)
+	if !ok {
+		return
+	}
+	name := "feed " + g.Animals.Formerly.Or(g.Animals.Name.V)
+	cited := plan.Cited{Source: f.Source, Quality: f.Quality, Seen: f.Seen}
+	rounds := b.rounds.of(&f.Timing, w.clocks)
+	for _, r := range rounds {
+		base := Series{Life: b.life, Group: g, Round: r, Origin: f.At, Cited: cited, Timing: &f.Timing, Meal: f}
+		meal := base
+		meal.Name, meal.Kind, meal.Rules, meal.Task, meal.Minutes = name, kindFeed, w.rules, "Feed", minutes(&f.Timing, kindFeed)
+		meal.Menu = b.menu(f, w.rules)
+		days := b.add(meal).Days
+		if !f.Killed.V {
+			after := 1
+			if f.Leftovers.Set() {
+				after = wholeDays(f.Leftovers.V)
+			}
+			b.companion(base, w.rules, kindLeftovers, "leftovers "+g.Animals.Formerly.Or(g.Animals.Name.V), days, after)
+		}
+		if f.GutLoad.V {
+			b.companion(base, w.rules, kindGutLoad, "gut-load "+g.Animals.Formerly.Or(g.Animals.Name.V), days, -1)
+		}
+	}
+}
+
+// companion adds what goes with a meal: something to do so many days after it, or
+// before it.
+func (b *builder) companion(s Series, rules []recur.Rule, kind *schema.CareKind, name string, meals horizon.Days, after int) {
+	s.Name, s.Kind, s.Task, s.Minutes = name, kind, kind.Phrase, kind.Minutes
+	for _, r := range rules {
+		if r, ok := r.Shift(after); ok {
+			s.Rules = append(s.Rules, r)
+		} else {
+			s.Moved = true
+		}
+	}
+	s.Keeper = b.keeper(&s)
+	s.Days = b.days()
+	b.before(&s, rules, after)
+	for i := meals.Next(0); i >= 0; i = meals.Next(i + 1) {
+		if k := i + after; k >= 0 && k < b.s.Horizon.Days {
+			s.Days.Add(k)
+		}
+	}
+	b.onRounds(&s)
+	b.absences(&s)
+	b.series = append(b.series, s)
+}
+
+// before adds what goes with the meals of the last days before the horizon: today's
+// leftovers are yesterday's meal.
+func (b *builder) before(s *Series, rules []recur.Rule, after int) {
+	h := b.s.Horizon
+	for d := h.From - civil.Date(after); d < h.From; d++ {
+		for _, r := range rules {
+			if r.Contains(d) && !b.heldOn(s.Group, d) {
+				s.Days.Add(int(d-h.From) + after)
+			}
+		}
+	}
+}
+
+// heldOn reports whether meals of a group were held on a day.
+func (b *builder) heldOn(g *life.Group, d civil.Date) bool {
+	held := false
+	meal := Series{Life: b.life, Group: g, Kind: kindFeed}
+	meal.EachHold(func(h *life.Hold) { held = held || h.From <= d && d < h.Until })
+	return held
+}
+
+// complete returns a plan's meal with what it leaves open taken from the sheet's.
+func complete(own, sheet *plan.Feeding) *plan.Feeding {
+	if says(&own.Timing) && own.PerAnimal.Set() && len(own.Menu()) > 0 {
+		return own
+	}
+	f := *own
+	if !says(&f.Timing) {
+		f.Every, f.On, f.Cron, f.AfterLast = sheet.Every, sheet.On, sheet.Cron, sheet.AfterLast
+	}
+	if !f.PerAnimal.Set() {
+		f.PerAnimal = sheet.PerAnimal
+	}
+	if len(f.Menu()) == 0 {
+		f.Prey, f.Rotate, f.Killed = sheet.Prey, sheet.Rotate, sheet.Killed
+	}
+	return &f
+}
+
+// sheetMeal returns the sheet's meals for a stage. An unknown stage gets those of
+// the youngest that feeds by itself, which come most often.
+func sheetMeal(s *plan.SpeciesSheet, stage string) *plan.Feeding {
+	if stage == "newborn" {
+		return nil
+	}
+	for _, f := range s.Feeding {
+		if stage != "" && (len(f.Stages) == 0 || plan.Lists(f.Stages, stage)) {
+			return f
+		}
+	}
+	if stage != "" {
+		return nil
+	}
+	for _, st := range schema.Stages[1:] {
+		if f := sheetMeal(s, st.Name); f != nil {
+			return f
+		}
+	}
+	return nil
+}
+
+// menu returns the items of a meal with the days of their turns.
+func (b *builder) menu(f *plan.Feeding, rules []recur.Rule) []Portion {
+	items := f.Menu()
+	per := f.PerAnimal.Or(1)
+	if len(items) == 0 {
+		return nil
+	}
+	h := b.s.Horizon
+	menu := make([]Portion, len(items))
+	for k := range items {
+		menu[k] = Portion{Prey: items[k].V, Items: per}
+	}
+	all := b.days()
+	for _, r := range rules {
+		r.Fill(all, h)
+	}
+	if len(items) == 1 {
+		// Days that are moved keep their only item.
+		menu[0].Days = b.days()
+		menu[0].Days.AddRun(0, h.Days, h.Days)
+		return menu
+	}
+	turn := 0
+	if n := int(h.From - menuEpoch); n > 0 {
+		before := horizon.Horizon{From: menuEpoch, Days: n}
+		set := before.New()
+		for _, r := range rules {
+			r.Fill(set, before)
+		}
+		turn = set.Count()
+	}
+	for k := range menu {
+		menu[k].Days = b.days()
+	}
+	// A turn lasts until the next, so that a meal that is moved keeps its item.
+	for i := 0; i < h.Days; {
+		next := all.Next(i + 1)
+		if next < 0 {
+			next = h.Days
+		}
+		if all.Has(i) {
+			turn++
+		}
+		k := (turn + len(menu) - 1) % len(menu)
+		menu[k].Days.AddRun(i, next, h.Days)
+		i = next
+	}
+	return menu
+}
+
+// Dish says what an item is, for animals of a number: "adult crickets, 4 each",
+// and how many that are, "×12".
+func (b *Schedule) Dish(s *Series, p *Portion, on civil.Date) (text, total string) {
+	word := p.Prey.String()
+	if f := b.Plan.Library.Feeder(p.Prey.Feeder); f != nil {
+		plural := f.Plural.Or(f.Name.V + "s")
+		word = plural
+		if p.Prey.Size != "" {
+			word = p.Prey.Size + " " + plural
+		}
+	}
+	if s.Meal != nil && s.Meal.Killed.V {
+		word = "killed " + word
+	}
+	if s.Meal != nil && s.Meal.Dusted.V {
+		word += ", dusted"
+	}
+	n := s.Group.Count(on)
+	text = "Feed " + word + ", " + strconv.FormatFloat(p.Items, 'f', -1, 64) + " each"
+	return text, "×" + strconv.Itoa(int(math.Ceil(p.Items*float64(n)-1e-9)))
+}

@@ -1,0 +1,105 @@
+package schedule
+
+import (
+	"cmp"
+	"slices"
+
+	"vivary/compile/horizon"
+	"vivary/plan"
+	"vivary/schema/civil"
+)
+
+// rounds finds the round in which a care is done. Care at a time of its own, in
+// no round of the plan, gets a round made for that time.
+type rounds struct {
+	first   *plan.Round
+	byName  map[string]*plan.Round
+	byClock map[civil.Clock]*plan.Round
+	held    map[*plan.Round]horizon.Days // of rounds that are not held every day
+	s       *Schedule
+}
+
+func newRounds(s *Schedule) *rounds {
+	r := &rounds{s: s, first: s.Rounds[0], byName: map[string]*plan.Round{}, byClock: map[civil.Clock]*plan.Round{}, held: map[*plan.Round]horizon.Days{}}
+	for _, x := range s.Rounds {
+		r.byName[x.Name.V] = x
+		if r.byClock[x.Clock.V] == nil && len(x.On) == 0 {
+			r.byClock[x.Clock.V] = x
+		}
+		if len(x.On) > 0 {
+			r.held[x] = listed(x.On, s.Horizon)
+		}
+	}
+	return r
+}
+
+// note makes rounds for the times of its own that an enclosure's care has. It is
+// called for every enclosure before series are made.
+func (r *rounds) note(e *plan.Enclosure) {
+	clocks := func(t *plan.Timing) {
+		for _, c := range t.Clocks {
+			r.clock(c.V)
+		}
+		if t.Cron.Set() {
+			if _, cs, err := parseCron(t.Cron.V); err == nil {
+				for _, c := range cs {
+					r.clock(c)
+				}
+			}
+		}
+	}
+	for _, c := range e.Care {
+		clocks(&c.Timing)
+	}
+	for _, f := range e.Feeding {
+		clocks(&f.Timing)
+	}
+}
+
+func (r *rounds) clock(c civil.Clock) {
+	if r.byClock[c] != nil {
+		return
+	}
+	x := madeRound("at-"+c.String(), c)
+	r.byClock[c] = x
+	i, _ := slices.BinarySearchFunc(r.s.Rounds, c, func(x *plan.Round, c civil.Clock) int { return cmp.Compare(x.Clock.V, c) })
+	r.s.Rounds = slices.Insert(r.s.Rounds, i, x)
+}
+
+// of returns the rounds in which a care is done.
+func (r *rounds) of(t *plan.Timing, clocks []civil.Clock) []*plan.Round {
+	var out []*plan.Round
+	for _, n := range t.Round {
+		if x := r.byName[n.V]; x != nil && len(clocks) == 0 {
+			out = append(out, x)
+		}
+	}
+	for _, c := range t.Clocks {
+		if x := r.byClock[c.V]; x != nil {
+			out = append(out, x)
+		}
+	}
+	for _, c := range clocks {
+		if x := r.byClock[c]; x != nil {
+			out = append(out, x)
+		}
+	}
+	if len(out) == 0 {
+		out = append(out, r.first)
+	}
+	return out
+}
+
+// days returns the days on which a round is held, or nil for every day.
+func (r *rounds) days(x *plan.Round) horizon.Days { return r.held[x] }
+
+// madeRound returns a round that nobody wrote.
+func madeRound(name string, c civil.Clock) *plan.Round {
+	r := &plan.Round{}
+	r.Name.V = name
+	r.Clock.V = c
+	return r
+}
+
+// Made reports whether a round was made for a time of its own, not written.
+func Made(r *plan.Round) bool { return !r.At.Written() }

@@ -1,0 +1,97 @@
+// Package schedule turns the care of a collection into series: what is done, on
+// which days, at what time, by whom, and why. It holds back what the animals'
+// state forbids; whether enough is left is for package prove to say.
+package schedule
+
+import (
+	"vivary/compile/horizon"
+	"vivary/compile/life"
+	"vivary/compile/recur"
+	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/plan/source"
+	"vivary/schema"
+	"vivary/schema/civil"
+)
+
+// Series is one thing done again and again at one time of day, for one enclosure
+// or for one group in it.
+type Series struct {
+	Life   *life.Enclosure
+	Group  *life.Group // nil for care of the whole enclosure
+	Name   string      // the care's name, or the kind and the group's name of a meal
+	Kind   *schema.CareKind
+	Round  *plan.Round
+	Keeper string // who does it where nobody is away; "" where nobody is named
+
+	// Rules give the days as planned. Where days were moved, or depend on those of
+	// another series, Moved is set and only Days tells.
+	Rules []recur.Rule
+	Moved bool
+	// Days are the days on the horizon on which it is done; Held those on which a
+	// hold takes it out; Left those on which nobody is there to do it.
+	Days, Held, Left horizon.Days
+
+	Task    string // what to do, as a line of a round begins
+	Menu    []Portion
+	Minutes int
+	High    bool // before everything else in its round
+
+	Origin source.Place // where it was written: in the plan, or in a species sheet
+	Cited  plan.Cited
+	Timing *plan.Timing
+	Meal   *plan.Feeding // of a meal, and of the leftovers and the gut-load it brings
+	Once   *life.Task    // of a task that the log brought
+}
+
+// Portion is one item of a rotating menu.
+type Portion struct {
+	Prey  plan.Prey
+	Items float64      // for each animal
+	Days  horizon.Days // on which it is this item's turn, holds not taken out
+}
+
+// Plan returns the enclosure's plan.
+func (s *Series) Plan() *plan.Enclosure { return s.Life.Plan }
+
+// At returns the time of day.
+func (s *Series) At() civil.Clock { return s.Round.Clock.V }
+
+// Identity names the series for ever: the enclosure and the care by the names
+// they had first, and the round where the care is done in more than one.
+func (s *Series) Identity() string {
+	id := s.Life.Plan.Formerly.Or(s.Life.Plan.Name.V) + "/" + s.Name
+	if s.Timing == nil {
+		return id
+	}
+	if s.Timing.Formerly.Set() {
+		id = s.Life.Plan.Formerly.Or(s.Life.Plan.Name.V) + "/" + s.Timing.Formerly.V
+	}
+	if len(s.Timing.Round)+len(s.Timing.Clocks) > 1 || s.Timing.Cron.Set() {
+		id += "/" + s.Round.Formerly.Or(s.Round.Name.V)
+	}
+	return id
+}
+
+// Portion returns the menu item whose turn it is on day i, or nil.
+func (s *Series) Portion(i int) *Portion {
+	for k := range s.Menu {
+		if s.Menu[k].Days.Has(i) {
+			return &s.Menu[k]
+		}
+	}
+	return nil
+}
+
+// Schedule is all series of a collection, with the days of its people. It is not
+// changed once Make has returned it.
+type Schedule struct {
+	Plan     *plan.Collection
+	Horizon  horizon.Horizon
+	Lives    []*life.Enclosure // in walking order
+	Series   []Series          // by enclosure in walking order, then by kind
+	Of       [][]Series        // the same, for each of Lives
+	Rounds   []*plan.Round     // those of the plan, and those made for times of their own
+	People   *People
+	Findings []finding.Finding
+}

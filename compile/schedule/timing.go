@@ -1,0 +1,213 @@
+package schedule
+
+import (
+	"errors"
+	"strings"
+	"time"
+
+	"vivary/compile/recur"
+	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/plan/source"
+	"vivary/schema/civil"
+	"vivary/schema/quantity"
+)
+
+// timing is when a care is done: its days, and times of its own if it has any.
+type timing struct {
+	rules  []recur.Rule
+	clocks []civil.Clock
+}
+
+// says reports whether a timing says how often.
+func says(t *plan.Timing) bool {
+	return t.Every.Set() || len(t.On) > 0 || t.Cron.Set() || t.AfterLast.Set()
+}
+
+// when reads the timing of a care. identity gives an interval without a first day
+// its phase; last is the day on which the care was last done, if that is known.
+func (b *builder) when(t *plan.Timing, at source.Place, identity string, last civil.Date, hasLast bool) (timing, bool) {
+	var out timing
+	if n := ways(t); n != 1 {
+		if n == 0 {
+			b.found.Add(finding.Finding{Rule: ruleNoTiming, At: at, Text: "it is not said how often this is done", Write: "every = \"7 days\", or on = [\"sun\"]"})
+		} else {
+			b.found.Add(finding.Finding{Rule: ruleTwoTimings, At: at, Text: "it is said in more than one way how often this is done", Write: "one of every, on, cron and after_last"})
+		}
+		return out, false
+	}
+	anchor := func(days int) civil.Date {
+		if t.From.Set() {
+			return t.From.V
+		}
+		return recur.Phase(identity, days)
+	}
+	switch {
+	case t.Cron.Set():
+		r, clocks, err := recur.ParseCron(t.Cron.V)
+		if err != nil {
+			text := err.Error()
+			var ce *recur.CronError
+			if errors.As(err, &ce) {
+				text = "the cron line cannot be used: " + ce.Reason
+			}
+			b.found.Add(finding.Finding{Rule: ruleCron, At: t.Cron.At, Text: text, Write: "cron = \"30 19 * * 1,4\""})
+			return out, false
+		}
+		for _, c := range clocks {
+			if c < 4*60 {
+				b.found.Add(finding.Finding{Rule: ruleCron, At: t.Cron.At,
+					Text:  c.String() + " lies between 00:00 and 03:59, where a clock change can leave a time out or repeat it and calendars disagree about the day",
+					Write: "an hour from 4 to 23"})
+				return out, false
+			}
+		}
+		for _, n := range recur.CronNotes(t.Cron.V) {
+			b.found.Add(finding.Finding{Rule: ruleCronMeaning, At: t.Cron.At, Text: n})
+		}
+		out.rules, out.clocks = []recur.Rule{r}, clocks
+	case t.AfterLast.Set():
+		n := wholeDays(t.AfterLast.V)
+		if hasLast {
+			out.rules = []recur.Rule{recur.EveryDays(n, last).Between(last+1, recur.MaxDate)}
+		} else {
+			out.rules = []recur.Rule{recur.EveryDays(n, anchor(n))}
+		}
+	case len(t.On) > 0:
+		rules, ok := b.on(t, anchor)
+		if !ok {
+			return out, false
+		}
+		out.rules = rules
+	default:
+		out.rules = []recur.Rule{every(t.Every.V, identity, t.From)}
+	}
+	if t.From.Set() || t.Until.Set() {
+		from, until := t.From.Or(recur.MinDate), t.Until.Or(recur.MaxDate)
+		for i, r := range out.rules {
+			out.rules[i] = r.Between(from, until)
+		}
+	}
+	return out, true
+}
+
+// ways counts the ways in which a timing says how often. An interval of weeks or
+// months together with days is one way.
+func ways(t *plan.Timing) int {
+	n := 0
+	if t.Cron.Set() {
+		n++
+	}
+	if t.AfterLast.Set() {
+		n++
+	}
+	if len(t.On) > 0 {
+		n++
+	}
+	if t.Every.Set() && (len(t.On) == 0 || t.Every.V.Unit == quantity.Day) {
+		n++
+	}
+	return n
+}
+
+// wholeDays returns a duration in days, at least one.
+func wholeDays(q quantity.Quantity) int { return max(1, int(q.Value/(24*60))) }
+
+// every returns the rule of an interval alone.
+func every(v quantity.Interval, identity string, from plan.Written[civil.Date]) recur.Rule {
+	switch v.Unit {
+	case quantity.Day, quantity.Week:
+		n := v.N
+		if v.Unit == quantity.Week {
+			n *= 7
+		}
+		if from.Set() {
+			return recur.EveryDays(n, from.V)
+		}
+		return recur.EveryDays(n, recur.Phase(identity, n))
+	}
+	n := v.N
+	if v.Unit == quantity.Year {
+		n *= 12
+	}
+	if from.Set() {
+		return recur.EveryMonths(n, from.V)
+	}
+	// A day from the 1st to the 28th, which every month has, of one of n months.
+	p := int(recur.Phase(identity, 28*n))
+	return recur.EveryMonths(n, civil.Must(1970, time.January, 1+p%28).AddMonths(p/28))
+}
+
+// on returns the rules of a list of days, one for each kind of day.
+func (b *builder) on(t *plan.Timing, anchor func(int) civil.Date) ([]recur.Rule, bool) {
+	weeks, months := 1, 1
+	if t.Every.Set() {
+		switch t.Every.V.Unit {
+		case quantity.Week:
+			weeks = t.Every.V.N
+		case quantity.Month:
+			months = t.Every.V.N
+		case quantity.Year:
+			months = 12 * t.Every.V.N
+		}
+	}
+	var rules []recur.Rule
+	var weekdays civil.Weekdays
+	var days uint32
+	last := false
+	for _, d := range t.On {
+		switch d.V.Kind {
+		case plan.EachWeekday:
+			weekdays = weekdays.With(d.V.Weekday)
+		case plan.NthWeekday:
+			rules = append(rules, recur.MonthWeekday(d.V.Nth, d.V.Weekday, months, anchor(28)))
+		case plan.DayOfMonth:
+			if d.V.Day < 0 {
+				last = true
+			} else {
+				days |= 1 << d.V.Day
+			}
+		case plan.DateOfYear:
+			rules = append(rules, recur.Yearly(d.V.Month, d.V.Day))
+		}
+	}
+	monthly := days != 0 || last || len(rules) > 0
+	if weekdays != 0 && months > 1 || monthly && weeks > 1 {
+		b.found.Add(finding.Finding{Rule: ruleTwoTimings, At: t.Every.At, Text: "every " + t.Every.V.String() + " does not go with these days",
+			Write: "weeks with weekdays, or months with days of the month"})
+		return nil, false
+	}
+	if weekdays != 0 {
+		rules = append(rules, recur.Weekly(weekdays, weeks, anchor(7*weeks)))
+	}
+	if days != 0 || last {
+		rules = append(rules, recur.MonthDays(days, last, months, anchor(28)))
+	}
+	return rules, true
+}
+
+// Words says how often, for a keeper.
+func (s *Series) Words() string {
+	if s.Once != nil {
+		return "once, because of the log"
+	}
+	var parts []string
+	for _, r := range s.Rules {
+		parts = append(parts, r.Words())
+	}
+	words := strings.Join(parts, " and ")
+	if s.Timing != nil && s.Timing.AfterLast.Set() {
+		words = s.Timing.AfterLast.V.String() + " after it was last done"
+	}
+	switch s.Kind.Name {
+	case "leftovers":
+		if s.Meal != nil {
+			return "after each live meal"
+		}
+	case "gut-load":
+		if s.Meal != nil {
+			return "before each meal"
+		}
+	}
+	return words
+}

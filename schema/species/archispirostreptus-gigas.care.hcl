@@ -1,0 +1,392 @@
+species "archispirostreptus-gigas" {
+  title  = "giant African millipede"
+  latin  = "Archispirostreptus gigas (Peters, 1855)"
+  family = "Spirostreptidae"
+  former = ["Spirostreptus gigas"]
+  note   = "Animals in the trade are very often another species; only the male gonopods settle it (K94)."
+
+  stage "newborn" {
+    note    = "Hatchlings with three pairs of legs, which moult within 12 hours."
+    source  = ["K96", "K100"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  stage "young" {
+    note    = "To about 5 cm. Rings are added for years; instars are not counted."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  stage "juvenile" {
+    note    = "Half grown. Rings are added for years; instars are not counted."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  stage "subadult" {
+    note    = "Nearly full size. Rings are added for years; instars are not counted."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  stage "adult" {
+    note    = "Full size; goes on moulting. Rings are added for years; instars are not counted."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "temperature-hard" {
+    value   = "16 to 32 C"
+    source  = ["K34"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Never below 18 C (K34); the limits are common practice."
+  }
+
+  figure "temperature-soft" {
+    value   = "18 to 30 C"
+    source  = ["K34"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "temperature-target" {
+    value    = "20 to 28 C"
+    source   = ["K34"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "room temperature (K34), 24 to 28 C (common practice)"
+  }
+
+  figure "humidity-soft" {
+    value   = "70 to 95 %"
+    source  = ["K34"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Never below 70 % (K34)."
+  }
+
+  figure "humidity-target" {
+    value   = "70 to 90 %"
+    source  = ["K34"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "moisture" {
+    value   = "damp"
+    source  = ["K33", "K34"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+  }
+
+  figure "substrate-depth-min" {
+    value    = "15 cm"
+    source   = ["K33", "K34"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "20 cm and more (K33), 8 to 10 cm (K34), 7.5 to 10 cm (K97), 15 cm and 5 cm of leaves (K16b), the body length (common practice)"
+    note     = "It is the food: leaf humus, leaves and white-rotten wood, no conifer."
+  }
+
+  figure "substrate-depth-advised" {
+    value   = "20 cm"
+    source  = ["K33"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+  }
+
+  figure "floor-first" {
+    value    = "2000 cm2"
+    source   = ["K97"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "38 to 57 L for two (K97), 90 x 60 cm (K33)"
+    note     = "For one or two. Twice the body length long (K97)."
+  }
+
+  figure "floor-further" {
+    value   = "500 cm2"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "keeping" {
+    value    = "groups"
+    source   = ["K98", "K96"]
+    quality  = "keeper"
+    seen     = "2026-11-25"
+    disputed = "solitary (K99)"
+  }
+
+  figure "group-max" {
+    value   = "10"
+    source  = ["K96"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Colonies of up to ten (K96)."
+  }
+
+  figure "lifestyle" {
+    value   = "burrower"
+    source  = ["K33", "K34"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+  }
+
+  figure "climbs" {
+    value   = "seams"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "lid" {
+    value   = "latched"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "hangs-to-moult" {
+    value   = "false"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "It moults below ground, for weeks: do not dig it up."
+  }
+
+  figure "moults-as-adult" {
+    value   = "true"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "drinks" {
+    value   = "soil"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "heater-not" {
+    value   = "under"
+    source  = ["K34"]
+    quality = "society"
+    seen    = "2026-11-25"
+  }
+
+  figure "length" {
+    value    = "20 to 28 cm"
+    stages   = ["adult"]
+    source   = ["K33", "K94"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "wild 17.8 to 26 cm, bred to 32 cm (K94), 20 to 30 cm (K33), 38 cm (K95), 19 cm (K96)"
+  }
+
+  figure "mass" {
+    value   = "30 to 60 g"
+    stages  = ["adult"]
+    source  = ["memory"]
+    quality = "memory"
+    seen    = "2026-11-25"
+  }
+
+  figure "lifespan" {
+    value    = "5 to 8 years"
+    source   = ["K96", "K101", "K98"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "5 to 7 (K96, K101), 7 to 10 years (K98)"
+  }
+
+  figure "brood-size" {
+    value    = "100 to 1000"
+    source   = ["K101"]
+    quality  = "society"
+    seen     = "2026-11-25"
+    disputed = "a few hundred eggs (K100)"
+    note     = "Hatching takes about three months (K100)."
+  }
+
+  figure "separation" {
+    value   = "keep with mother"
+    source  = ["K16b"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "The young eat the droppings of adults (K16b)."
+  }
+
+  figure "wait-after-moult" {
+    value   = "0 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "It moults below ground and comes up by itself."
+  }
+
+  figure "handling-wait" {
+    value   = "14 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "venom" {
+    value   = "none"
+    source  = ["K96", "K98"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+  }
+
+  figure "defence" {
+    value   = "Irritating fluid: eyes and mouth at risk, stains the skin. Wash hands."
+    source  = ["K96", "K98"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+  }
+
+  figure "cites" {
+    value   = "none"
+    source  = ["memory"]
+    quality = "memory"
+    seen    = "2026-11-25"
+  }
+
+  figure "law" {
+    value   = "USA: look up the plant-pest permit for plant-feeding invertebrates."
+    source  = ["G9"]
+    quality = "guideline"
+    seen    = "2026-11-25"
+  }
+
+  figure "sexing" {
+    value   = "Males lack walking legs on ring 7, where the gonopods are."
+    source  = ["K33"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+  }
+
+  figure "metabolic-kin" {
+    value   = "none"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  need "look" {
+    longest = "1 day"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  need "moisture" {
+    longest = "4 days"
+    source  = ["K33"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+    note    = "Every three to four days."
+  }
+
+  need "food" {
+    longest = "31 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Leaves and white-rotten wood are the food; they are topped up every month."
+  }
+
+  need "heat" {
+    longest = "1 day"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  need "cleaning" {
+    longest  = "14 days"
+    severity = "caution"
+    source   = ["practice"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    note     = "Once a week is usual; a missed week is made up in the next."
+  }
+
+  need "device-test" {
+    longest  = "30 days"
+    severity = "caution"
+    source   = ["practice"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+  }
+
+  care "look" {
+    every   = "day"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "heat" {
+    every   = "day"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "moisten" {
+    every   = "3 days"
+    source  = ["K33"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "leaves" {
+    every   = "4 weeks"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "spot-clean" {
+    every   = "7 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "device-test" {
+    every   = "30 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "greens" {
+    kind    = "other"
+    task    = "Lay out cucumber, carrot, apple or mushroom, peeled, on a dish"
+    on      = ["tue", "fri"]
+    source  = ["K33"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "greens-out" {
+    kind    = "other"
+    task    = "Take out what is left of the greens"
+    on      = ["thu", "sun"]
+    because = "wet food on the soil grows mould"
+    source  = ["K34"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+}

@@ -1,0 +1,564 @@
+species "caribena-versicolor" {
+  title  = "Antilles pinktoe tarantula"
+  latin  = "Caribena versicolor (Walckenaer, 1837)"
+  family = "Theraphosidae"
+  also   = ["Martinique pinktoe", "matoutou falaise"]
+  former = ["Avicularia versicolor"]
+  note   = "Avicularia versicolor until 2017 (K30). Blue spiderlings turn green, red and purple (K90)."
+
+  stage "newborn" {
+    note    = "In the egg sac, before it feeds."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  stage "young" {
+    note    = "Spiderlings. Sizes and numbers of moults differ too much between sexes to count instars."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  stage "juvenile" {
+    note    = "Half grown, sex not yet plain. Sizes and numbers of moults differ too much between sexes to count instars."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  stage "subadult" {
+    note    = "One moult before maturity. Sizes and numbers of moults differ too much between sexes to count instars."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  stage "adult" {
+    note    = "Males at the last moult, with bulbs and hooks; females by size, and they go on moulting."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "temperature-hard" {
+    value   = "15 to 33 C"
+    source  = ["K30"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "The target is from K30; the limits are common practice."
+  }
+
+  figure "temperature-soft" {
+    value   = "20 to 30 C"
+    source  = ["K30"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Our margin around the target; no source."
+  }
+
+  figure "temperature-target" {
+    value    = "22 to 28 C"
+    source   = ["K30"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "23 to 28 C (K30)"
+  }
+
+  figure "humidity-soft" {
+    value   = "45 to 80 %"
+    source  = ["K30", "K31"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Our margin around the target; no source."
+  }
+
+  figure "humidity-target" {
+    value    = "55 to 75 %"
+    source   = ["K30", "K31"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "65 to 70 % (K30), mostly dry with a dish (K31)"
+    note     = "Moving air matters more than the figure: wet still air kills spiderlings (K29, K92, K93)."
+  }
+
+  figure "moisture" {
+    value   = "either"
+    source  = ["K31", "K29"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "ventilation" {
+    value   = "cross"
+    source  = ["K29"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+  }
+
+  figure "substrate-depth-min" {
+    value    = "2 cm"
+    source   = ["practice"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "thin, mostly dry, 3 to 5 cm (common practice)"
+  }
+
+  figure "floor-first" {
+    value   = "400 cm2"
+    stages  = ["subadult", "adult"]
+    source  = ["K31"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+    note    = "20 x 20 cm, 30 cm high."
+  }
+
+  figure "floor-first" {
+    value   = "100 cm2"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "floor-first" {
+    value   = "25 cm2"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "volume-first" {
+    value   = "12 L"
+    stages  = ["subadult", "adult"]
+    source  = ["K31"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+  }
+
+  figure "height-min" {
+    value   = "30 cm"
+    stages  = ["subadult", "adult"]
+    source  = ["K31"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+  }
+
+  figure "keeping" {
+    value   = "alone"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "lifestyle" {
+    value   = "tree"
+    source  = ["K31", "K29"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+    note    = "A cork tube and foliage up high."
+  }
+
+  figure "climbs" {
+    value   = "glass"
+    source  = ["K90"]
+    quality = "society"
+    seen    = "2026-11-25"
+    note    = "Glass and wet smooth surfaces; it jumps (K29)."
+  }
+
+  figure "lid" {
+    value   = "latched"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Fits all round."
+  }
+
+  figure "hangs-to-moult" {
+    value   = "false"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "moults-as-adult" {
+    value   = "true"
+    source  = ["memory"]
+    quality = "memory"
+    seen    = "2026-11-25"
+    note    = "Females do."
+  }
+
+  figure "drinks" {
+    value   = "dish"
+    source  = ["K29", "K31"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+    note    = "Spiderlings from droplets or damp moss (K29)."
+  }
+
+  figure "length" {
+    value    = "5 to 7 cm"
+    stages   = ["adult"]
+    source   = ["K30"]
+    quality  = "keeper"
+    seen     = "2026-11-25"
+    disputed = "leg span 10 to 14 cm (K91), 15 cm (K29), 15 to 16 cm (K30), 18 cm (K90), 20 cm (G5)"
+    note     = "Body; leg span 12 to 15 cm."
+  }
+
+  figure "mass" {
+    value   = "8 to 20 g"
+    stages  = ["adult"]
+    source  = ["memory"]
+    quality = "memory"
+    seen    = "2026-11-25"
+    note    = "As spiders of its size; weigh your own."
+  }
+
+  figure "lifespan" {
+    value   = "12 years"
+    source  = ["K29"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+    note    = "Females, about; males 3 to 4 years."
+  }
+
+  figure "brood-size" {
+    value   = "80 to 150"
+    source  = ["memory"]
+    quality = "memory"
+    seen    = "2026-11-25"
+    note    = "In a sac for 5 to 8 weeks."
+  }
+
+  figure "wait-after-moult" {
+    value   = "4 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "3 to 5 days for spiderlings."
+  }
+
+  figure "wait-after-moult" {
+    value   = "7 days"
+    stages  = ["juvenile", "subadult", "adult"]
+    source  = ["K84"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+    note    = "K84 has 7 to 10 days for small and tree-living species."
+  }
+
+  figure "handling-wait" {
+    value    = "14 days"
+    source   = ["K62"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "at least a week (K62)"
+  }
+
+  figure "fast-alarm" {
+    value   = "14 days"
+    stages  = ["young", "juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "fast-alarm" {
+    value   = "90 days"
+    stages  = ["subadult", "adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Common practice is 90 to 180 days."
+  }
+
+  figure "refusals-to-pause" {
+    value   = "2"
+    stages  = ["young", "juvenile", "subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "refusal-pause" {
+    value   = "20 days"
+    stages  = ["young", "juvenile", "subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "prey-mass-share" {
+    value   = "35 %"
+    stages  = ["young"]
+    source  = ["P23"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "On Theraphosa spiderlings."
+  }
+
+  figure "prey-length-share" {
+    value   = "50 %"
+    source  = ["K80"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Not longer than the abdomen (K80, of the redknee), taken here as half of the body."
+  }
+
+  figure "unattended" {
+    value   = "3 days"
+    stages  = ["young", "juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "unattended" {
+    value   = "7 days"
+    stages  = ["subadult", "adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Common practice is 7 to 10 days."
+  }
+
+  figure "substrate-change" {
+    value   = "6 to 12 months"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "For a dry set-up."
+  }
+
+  figure "venom" {
+    value   = "mild"
+    source  = ["K30"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+  }
+
+  figure "hairs" {
+    value   = "contact"
+    source  = ["memory"]
+    quality = "memory"
+    seen    = "2026-11-25"
+    note    = "As the kin in Avicularia."
+  }
+
+  figure "cites" {
+    value   = "III"
+    source  = ["G4"]
+    quality = "guideline"
+    seen    = "2026-11-25"
+    note    = "Listed by France: announced in June 2022, in force from the last quarter of 2022. France issues no export permits."
+  }
+
+  figure "law" {
+    value    = "France: protected in Martinique since 9 November 1995 and everywhere since the order of 3 August 2017 (G5). European Union Annex C as remembered. Keep the paper that proves the origin."
+    source   = ["G4", "G5", "memory"]
+    quality  = "memory"
+    seen     = "2026-11-25"
+    disputed = "IUCN Endangered (K90); not threatened with extinction at present (G4)"
+  }
+
+  figure "climate-origin" {
+    value   = "Martinique, on trees."
+    source  = ["G5", "K90"]
+    quality = "society"
+    seen    = "2026-11-25"
+  }
+
+  figure "metabolic-kin" {
+    value   = "tarantula"
+    source  = ["P21"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Measured on Euathlus truculentus."
+  }
+
+  need "look" {
+    longest = "1 day"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  need "water" {
+    longest = "2 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "A dish is never empty: it is refilled within two days."
+  }
+
+  need "moisture" {
+    stages  = ["young", "juvenile"]
+    longest = "4 days"
+    source  = ["K29"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Spiderlings are misted twice a week."
+  }
+
+  need "food" {
+    stages   = ["young"]
+    longest  = "7 days"
+    shortest = "3 days"
+    source   = ["practice"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+  }
+
+  need "food" {
+    stages   = ["juvenile"]
+    longest  = "14 days"
+    shortest = "4 days"
+    source   = ["practice"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+  }
+
+  need "food" {
+    stages   = ["subadult", "adult"]
+    longest  = "21 days"
+    shortest = "5 days"
+    severity = "caution"
+    source   = ["practice"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+  }
+
+  need "leftovers" {
+    longest = "1 day"
+    source  = ["K82"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+  }
+
+  need "heat" {
+    longest = "1 day"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  need "cleaning" {
+    longest  = "14 days"
+    severity = "caution"
+    source   = ["practice"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    note     = "Once a week is usual; a missed week is made up in the next."
+  }
+
+  need "device-test" {
+    longest  = "30 days"
+    severity = "caution"
+    source   = ["practice"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+  }
+
+  care "look" {
+    every   = "day"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "heat" {
+    every   = "day"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "water" {
+    every   = "2 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "mist" {
+    task    = "Mist lightly; all dry again by the next day"
+    stages  = ["young", "juvenile"]
+    every   = "3 days"
+    source  = ["K29"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "spot-clean" {
+    every   = "7 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "dish" {
+    every   = "7 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "deep-clean" {
+    every   = "12 months"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "device-test" {
+    every   = "30 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  feeding "young" {
+    stages     = ["young"]
+    every      = "4 days"
+    per_animal = 1
+    rotate     = ["cricket pinhead", "fruit-fly hydei"]
+    source     = ["practice"]
+    quality    = "practice"
+    seen       = "2026-11-25"
+  }
+
+  feeding "juvenile" {
+    stages     = ["juvenile"]
+    every      = "6 days"
+    per_animal = 1
+    prey       = "cricket small"
+    source     = ["practice"]
+    quality    = "practice"
+    seen       = "2026-11-25"
+  }
+
+  feeding "subadult" {
+    stages     = ["subadult"]
+    every      = "7 days"
+    per_animal = 1
+    prey       = "cricket medium"
+    source     = ["practice"]
+    quality    = "practice"
+    seen       = "2026-11-25"
+  }
+
+  feeding "adult" {
+    stages     = ["adult"]
+    every      = "8 days"
+    per_animal = 1
+    prey       = "cricket adult"
+    source     = ["practice"]
+    quality    = "practice"
+    seen       = "2026-11-25"
+  }
+}

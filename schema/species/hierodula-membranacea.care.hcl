@@ -1,0 +1,548 @@
+species "hierodula-membranacea" {
+  title  = "giant Asian mantis"
+  latin  = "Hierodula membranacea (Burmeister, 1838)"
+  family = "Mantidae"
+  also   = ["giant Asian praying mantis"]
+
+  stage "young" {
+    instars = "1 to 3"
+    note    = "Nine instars in females and eight in males as remembered, the adult counted."
+    source  = ["memory"]
+    quality = "memory"
+    seen    = "2026-11-25"
+  }
+
+  stage "juvenile" {
+    instars = "4 to 6"
+    note    = "Nine instars in females and eight in males as remembered, the adult counted."
+    source  = ["memory"]
+    quality = "memory"
+    seen    = "2026-11-25"
+  }
+
+  stage "subadult" {
+    instars = "7 to 8"
+    note    = "Nine instars in females and eight in males as remembered, the adult counted."
+    source  = ["memory"]
+    quality = "memory"
+    seen    = "2026-11-25"
+  }
+
+  stage "adult" {
+    instars = "9"
+    note    = "Nine instars in females and eight in males as remembered, the adult counted."
+    source  = ["memory"]
+    quality = "memory"
+    seen    = "2026-11-25"
+  }
+
+  figure "temperature-hard" {
+    value   = "16 to 35 C"
+    source  = ["K35", "K103"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "The target is from sources; the limits are common practice."
+  }
+
+  figure "temperature-soft" {
+    value   = "20 to 30 C"
+    source  = ["K35", "K103"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "temperature-target" {
+    value    = "22 to 28 C"
+    source   = ["K35", "K103"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "20 to 28 C (K35), 22 to 30 C (K103)"
+  }
+
+  figure "humidity-soft" {
+    value   = "45 to 75 %"
+    source  = ["K103"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Our margin around the target; no source. Wet air raises the risk of disease (K103)."
+  }
+
+  figure "humidity-target" {
+    value    = "55 to 70 %"
+    source   = ["K103"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "60 to 70 % (K103)"
+  }
+
+  figure "moisture" {
+    value   = "either"
+    source  = ["K103"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "ventilation" {
+    value   = "cross"
+    source  = ["K103"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Wet air raises the risk of disease; the openings are common practice."
+  }
+
+  figure "substrate-depth-min" {
+    value   = "0 cm"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "None is needed; paper or a thin layer will do."
+  }
+
+  figure "floor-first" {
+    value   = "16 cm2"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Twice the body length each way, for the largest animal of the stage."
+  }
+
+  figure "floor-first" {
+    value   = "64 cm2"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Twice the body length each way, for the largest animal of the stage."
+  }
+
+  figure "floor-first" {
+    value   = "160 cm2"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Twice the body length each way, for the largest animal of the stage."
+  }
+
+  figure "floor-first" {
+    value   = "256 cm2"
+    stages  = ["adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Twice the body length each way, for the largest animal of the stage."
+  }
+
+  figure "height-min" {
+    value   = "6 cm"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Three body lengths, for the largest animal of the stage."
+  }
+
+  figure "height-min" {
+    value   = "12 cm"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Three body lengths, for the largest animal of the stage."
+  }
+
+  figure "height-min" {
+    value   = "19 cm"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Three body lengths, for the largest animal of the stage."
+  }
+
+  figure "height-min" {
+    value   = "24 cm"
+    stages  = ["adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Three body lengths, for the largest animal of the stage."
+  }
+
+  figure "keeping" {
+    value   = "alone"
+    source  = ["K103"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+    note    = "Strongly cannibal; the female eats the male. Small nymphs, to the third, are at times kept together (common practice)."
+  }
+
+  figure "lifestyle" {
+    value   = "tree"
+    source  = ["K103"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "climbs" {
+    value   = "glass"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Small nymphs; adults climb mesh and twigs. A roof of mesh or twigs to hang from."
+  }
+
+  figure "lid" {
+    value   = "latched"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "gap-max" {
+    value   = "1 mm"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "Fruit flies pass wider ones."
+  }
+
+  figure "hangs-to-moult" {
+    value   = "true"
+    source  = ["K105"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+    note    = "It must not be disturbed, and no prey may be in the box."
+  }
+
+  figure "moults-as-adult" {
+    value   = "false"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "drinks" {
+    value   = "droplets"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "No open deep dish."
+  }
+
+  figure "length" {
+    value   = "1.3 to 2 cm"
+    stages  = ["young"]
+    source  = ["P6"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "From 8 cm for an adult, by a factor of 1.26; our arithmetic."
+  }
+
+  figure "length" {
+    value   = "2.5 to 4 cm"
+    stages  = ["juvenile"]
+    source  = ["P6"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "From 8 cm for an adult, by a factor of 1.26; our arithmetic."
+  }
+
+  figure "length" {
+    value   = "5 to 6.4 cm"
+    stages  = ["subadult"]
+    source  = ["P6"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "From 8 cm for an adult, by a factor of 1.26; our arithmetic."
+  }
+
+  figure "length" {
+    value    = "7 to 9 cm"
+    stages   = ["adult"]
+    source   = ["K103"]
+    quality  = "keeper"
+    seen     = "2026-11-25"
+    disputed = "females 7 to 10 cm, males 1 to 2 cm less (K35); males about 7.5 cm, females about 8.5 cm (K102)"
+  }
+
+  figure "mass" {
+    value   = "4 to 7 g"
+    stages  = ["adult"]
+    source  = ["memory"]
+    quality = "memory"
+    seen    = "2026-11-25"
+    note    = "Females."
+  }
+
+  figure "moults-to-adult" {
+    value   = "7 to 8"
+    source  = ["memory"]
+    quality = "memory"
+    seen    = "2026-11-25"
+  }
+
+  figure "age-at-maturity" {
+    value   = "6 months"
+    source  = ["memory"]
+    quality = "memory"
+    seen    = "2026-11-25"
+    note    = "About."
+  }
+
+  figure "lifespan" {
+    value   = "8 to 12 months"
+    source  = ["memory"]
+    quality = "memory"
+    seen    = "2026-11-25"
+    note    = "About six months to adult; then females about six months, males two to three."
+  }
+
+  figure "brood-size" {
+    value   = "150"
+    source  = ["K106"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+    note    = "At most, from each of several oothecae, after about six weeks."
+  }
+
+  figure "separation" {
+    value   = "separate"
+    source  = ["K103"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "By the fourth nymph stage."
+  }
+
+  figure "wait-after-moult" {
+    value    = "3 days"
+    source   = ["K105"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "a couple of days (K105), 2 to 3 days (common practice)"
+  }
+
+  figure "handling-wait" {
+    value   = "14 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "fast-alarm" {
+    value   = "14 days"
+    source  = ["K104"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+    note    = "A fast of one to two weeks usually means a moult."
+  }
+
+  figure "prey-length-share" {
+    value   = "50 %"
+    source  = ["K104"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+  }
+
+  figure "items-a-week" {
+    value   = "2 to 3"
+    stages  = ["adult"]
+    source  = ["K104"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "A meal about every three days."
+  }
+
+  figure "unattended" {
+    value   = "2 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "venom" {
+    value   = "none"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  figure "cites" {
+    value   = "none"
+    source  = ["memory"]
+    quality = "memory"
+    seen    = "2026-11-25"
+  }
+
+  figure "law" {
+    value   = "USA: look up the permit for keeping exotic invertebrates."
+    source  = ["G9"]
+    quality = "guideline"
+    seen    = "2026-11-25"
+  }
+
+  figure "sexing" {
+    value   = "From the middle nymphs on females have six visible belly segments, males eight."
+    source  = ["K106"]
+    quality = "keeper"
+    seen    = "2026-11-25"
+  }
+
+  figure "metabolic-kin" {
+    value   = "none"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  need "look" {
+    longest = "1 day"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  need "moisture" {
+    longest = "2 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "It drinks the droplets."
+  }
+
+  need "food" {
+    stages  = ["young"]
+    longest = "3 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  need "food" {
+    stages  = ["juvenile"]
+    longest = "5 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+    note    = "A meal every two to three days."
+  }
+
+  need "food" {
+    stages   = ["subadult", "adult"]
+    longest  = "7 days"
+    shortest = "2 days"
+    severity = "caution"
+    source   = ["K104"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    note     = "A meal about every three days (K104)."
+  }
+
+  need "leftovers" {
+    longest = "1 day"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  need "heat" {
+    longest = "1 day"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  need "cleaning" {
+    longest  = "14 days"
+    severity = "caution"
+    source   = ["practice"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    note     = "Once a week is usual; a missed week is made up in the next."
+  }
+
+  need "device-test" {
+    longest  = "30 days"
+    severity = "caution"
+    source   = ["practice"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+  }
+
+  care "look" {
+    every   = "day"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "heat" {
+    every   = "day"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "mist" {
+    every   = "day"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "spot-clean" {
+    every   = "7 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  care "device-test" {
+    every   = "30 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-25"
+  }
+
+  feeding "young" {
+    stages     = ["young"]
+    every      = "day"
+    per_animal = 4
+    prey       = "fruit-fly hydei"
+    source     = ["practice"]
+    quality    = "practice"
+    seen       = "2026-11-25"
+  }
+
+  feeding "juvenile" {
+    stages     = ["juvenile"]
+    every      = "2 days"
+    per_animal = 1
+    prey       = "cricket small"
+    source     = ["practice"]
+    quality    = "practice"
+    seen       = "2026-11-25"
+  }
+
+  feeding "subadult" {
+    stages     = ["subadult"]
+    every      = "3 days"
+    per_animal = 1
+    prey       = "cricket medium"
+    source     = ["K104"]
+    quality    = "practice"
+    seen       = "2026-11-25"
+  }
+
+  feeding "adult" {
+    stages     = ["adult"]
+    every      = "3 days"
+    per_animal = 1
+    prey       = "cricket adult"
+    source     = ["K104"]
+    quality    = "keeper"
+    seen       = "2026-11-25"
+  }
+}
