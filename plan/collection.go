@@ -113,6 +113,7 @@ type Room struct {
 	Temperature Written[quantity.Range] `care:"temperature"`
 	Humidity    Written[quantity.Range] `care:"humidity"`
 	Order       Written[int]            `care:"order"`
+	Round       Written[string]         `care:"round"`
 	Locked      Written[bool]           `care:"locked"`
 	Formerly    Written[string]         `care:"formerly"`
 	Note        Written[string]         `care:"note"`
@@ -221,6 +222,7 @@ type Body struct {
 	Species  Written[string] `care:"species"`
 	Room     Written[string] `care:"room"`
 	Order    Written[int]    `care:"order"`
+	Round    Written[string] `care:"round"`
 	Culture  Written[bool]   `care:"culture"`
 	Formerly Written[string] `care:"formerly"`
 	Note     Written[string] `care:"note"`

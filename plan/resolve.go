@@ -393,7 +393,16 @@ func (r *resolver) references() {
 			}
 		}
 	}
+	round := func(w Written[string]) {
+		if w.Set() && c.rounds[w.V] == nil {
+			r.unknownName(w, "round", rounds())
+		}
+	}
+	for _, x := range c.Rooms {
+		round(x.Round)
+	}
 	for _, e := range c.Enclosures {
+		round(e.Round)
 		for _, x := range e.Care {
 			timing(&x.Timing)
 		}

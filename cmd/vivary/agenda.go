@@ -81,9 +81,10 @@ type sheet struct {
 // due returns the rounds of the days asked for, by day and time.
 func due(r *compile.Result, f *flags) []sheet {
 	picks := map[*plan.Round][]rounds.Pick{}
-	for i := range r.Schedule.Series {
-		x := &r.Schedule.Series[i]
-		picks[x.Round] = append(picks[x.Round], rounds.Pick{Series: x})
+	for round, all := range r.Schedule.In {
+		for _, x := range all {
+			picks[round] = append(picks[round], rounds.Pick{Series: x})
+		}
 	}
 	var out []sheet
 	for day := range f.days {

@@ -16,7 +16,11 @@ import (
 // every client can read, else one for each of its days.
 func (s *selection) perCare(feed *ical.Feed, last *ical.Memory) {
 	whole := len(s.Plan.Keepers) == 0
-	for _, p := range s.series {
+	var picks []rounds.Pick
+	for _, r := range s.r.Schedule.Rounds {
+		picks = append(picks, s.byRound[r]...)
+	}
+	for _, p := range picks {
 		days := p.Days
 		if days == nil {
 			days = p.Series.Days

@@ -117,39 +117,41 @@ func (f *Feed) uid(parts ...string) string {
 // selection is what falls into a calendar.
 type selection struct {
 	*Feed
-	series []rounds.Pick
-	lives  []*life.Enclosure
+	byRound map[*plan.Round][]rounds.Pick
+	lives   []*life.Enclosure // that it passes
 }
 
-// pick returns what falls into the calendar, in walking order.
+// pick returns what falls into the calendar: by round, and in walking order.
 func (f *Feed) pick() *selection {
-	s := &selection{Feed: f}
+	s := &selection{Feed: f, byRound: map[*plan.Round][]rounds.Pick{}}
 	c := f.Plan
 	has := func(list []plan.Written[string], name string) bool { return len(list) == 0 || plan.Lists(list, name) }
 	masks := map[string]horizon.Days{}
-	for i, l := range f.r.Lives {
-		e := l.Plan
-		room := ""
-		if e.Place != nil {
-			room = e.Place.Name.V
-		}
-		if !has(c.Enclosures, e.Name.V) || !has(c.Rooms, room) {
+	seen := map[*life.Enclosure]bool{}
+	for _, r := range f.r.Schedule.Rounds {
+		if !has(c.Rounds, r.Name.V) {
 			continue
 		}
-		s.lives = append(s.lives, l)
-		for k := range f.r.Schedule.Of[i] {
-			x := &f.r.Schedule.Of[i][k]
-			if !has(c.Rounds, x.Round.Name.V) || !has(c.Kinds, x.Kind.Name) {
+		for _, x := range f.r.Schedule.In[r] {
+			e := x.Life.Plan
+			room := ""
+			if e.Place != nil {
+				room = e.Place.Name.V
+			}
+			if !has(c.Enclosures, e.Name.V) || !has(c.Rooms, room) || !has(c.Kinds, x.Kind.Name) {
 				continue
 			}
 			p := rounds.Pick{Series: x}
 			if len(c.Keepers) > 0 {
-				p.Days = f.doneBy(x, masks)
-				if p.Days == nil {
+				if p.Days = f.doneBy(x, masks); p.Days == nil {
 					continue
 				}
 			}
-			s.series = append(s.series, p)
+			s.byRound[r] = append(s.byRound[r], p)
+			if !seen[x.Life] {
+				seen[x.Life] = true
+				s.lives = append(s.lives, x.Life)
+			}
 		}
 	}
 	return s

@@ -1,6 +1,8 @@
 package feeds
 
 import (
+	"slices"
+
 	"vivary/compile/ical"
 	"vivary/compile/rounds"
 	"vivary/plan"
@@ -9,18 +11,15 @@ import (
 // perRound makes one entry a round and day, and a last one that says that the
 // calendar ends there.
 func (s *selection) perRound(feed *ical.Feed) {
-	picks := map[*plan.Round][]rounds.Pick{}
-	for _, p := range s.series {
-		picks[p.Series.Round] = append(picks[p.Series.Round], p)
-	}
 	days := min(Days, s.r.Horizon.Days)
 	remind := s.remind()
 	var text []byte
 	for _, r := range s.r.Schedule.Rounds {
-		if len(picks[r]) == 0 {
+		if len(s.byRound[r]) == 0 {
 			continue
 		}
-		sheet := rounds.New(s.r.Schedule, r, picks[r])
+		sheet := rounds.New(s.r.Schedule, r, s.byRound[r])
+		feed.Entries = slices.Grow(feed.Entries, sheet.Days.Count()+8)
 		name := r.Formerly.Or(r.Name.V)
 		for i := sheet.Days.Next(0); i >= 0 && i < days; i = sheet.Days.Next(i + 1) {
 			date := s.r.Horizon.Date(i)

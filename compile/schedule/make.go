@@ -54,6 +54,11 @@ func Make(c *plan.Collection, lives []*life.Enclosure, h horizon.Horizon) *Sched
 		s.Series = append(s.Series, parts[i].series...)
 		s.Of[i] = s.Series[at:len(s.Series):len(s.Series)]
 	}
+	s.In = make(map[*plan.Round][]*Series, len(s.Rounds))
+	for i := range s.Series {
+		x := &s.Series[i]
+		s.In[x.Round] = append(s.In[x.Round], x)
+	}
 	return s
 }
 
@@ -183,7 +188,7 @@ func (b *builder) care(c, sheet *plan.Care) {
 	if c.Amount.Set() {
 		task += " " + c.Amount.V.String()
 	}
-	for _, r := range b.rounds.of(t, w.clocks) {
+	for _, r := range b.rounds.of(b.life.Plan, t, w.clocks) {
 		b.add(Series{Life: b.life, Name: c.Name.V, Kind: kind, Round: r, Rules: w.rules, Task: task,
 			Minutes: minutes(t, kind), Origin: c.At, Cited: plan.Cited{Source: c.Source, Quality: c.Quality, Seen: c.Seen}, Timing: t})
 	}
@@ -340,7 +345,7 @@ func (b *builder) once(g *life.Group, t *life.Task) {
 	if kind == nil {
 		return
 	}
-	s := b.add(Series{Life: b.life, Group: g, Name: t.Name, Kind: kind, Round: b.rounds.first, Task: t.Text,
+	s := b.add(Series{Life: b.life, Group: g, Name: t.Name, Kind: kind, Round: b.rounds.usual(b.life.Plan), Task: t.Text,
 		Minutes: kind.Minutes, High: t.High, Origin: t.At, Cited: t.Cited, Once: t})
 	s.Moved = true
 }

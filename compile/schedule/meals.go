@@ -52,7 +52,7 @@ func (b *builder) meals(g *life.Group) {
 	}
 	name := "feed " + g.Animals.Formerly.Or(g.Animals.Name.V)
 	cited := plan.Cited{Source: f.Source, Quality: f.Quality, Seen: f.Seen}
-	rounds := b.rounds.of(&f.Timing, w.clocks)
+	rounds := b.rounds.of(e, &f.Timing, w.clocks)
 	for _, r := range rounds {
 		base := Series{Life: b.life, Group: g, Round: r, Origin: f.At, Cited: cited, Timing: &f.Timing, Meal: f}
 		meal := base

@@ -67,7 +67,7 @@ func (r *rounds) clock(c civil.Clock) {
 }
 
 // of returns the rounds in which a care is done.
-func (r *rounds) of(t *plan.Timing, clocks []civil.Clock) []*plan.Round {
+func (r *rounds) of(e *plan.Enclosure, t *plan.Timing, clocks []civil.Clock) []*plan.Round {
 	var out []*plan.Round
 	for _, n := range t.Round {
 		if x := r.byName[n.V]; x != nil && len(clocks) == 0 {
@@ -85,9 +85,23 @@ func (r *rounds) of(t *plan.Timing, clocks []civil.Clock) []*plan.Round {
 		}
 	}
 	if len(out) == 0 {
-		out = append(out, r.first)
+		out = append(out, r.usual(e))
 	}
 	return out
+}
+
+// usual returns the round of an enclosure's care that names none: the enclosure's,
+// the room's, or the first of the collection.
+func (r *rounds) usual(e *plan.Enclosure) *plan.Round {
+	if x := r.byName[e.Round.V]; x != nil {
+		return x
+	}
+	if e.Place != nil {
+		if x := r.byName[e.Place.Round.V]; x != nil {
+			return x
+		}
+	}
+	return r.first
 }
 
 // days returns the days on which a round is held, or nil for every day.

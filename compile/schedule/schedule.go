@@ -88,10 +88,11 @@ func (s *Series) Portion(i int) *Portion {
 type Schedule struct {
 	Plan     *plan.Collection
 	Horizon  horizon.Horizon
-	Lives    []*life.Enclosure // in walking order
-	Series   []Series          // by enclosure in walking order, then by kind
-	Of       [][]Series        // the same, for each of Lives
-	Rounds   []*plan.Round     // those of the plan, and those made for times of their own
+	Lives    []*life.Enclosure         // in walking order
+	Series   []Series                  // by enclosure in walking order, then by kind
+	Of       [][]Series                // the same, for each of Lives
+	Rounds   []*plan.Round             // those of the plan, and those made for times of their own
+	In       map[*plan.Round][]*Series // the series of each round, in walking order
 	People   *People
 	Findings []finding.Finding
 }

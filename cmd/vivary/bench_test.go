@@ -1,0 +1,95 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+	"runtime"
+	"sort"
+	"strings"
+	"sync"
+	"sync/atomic"
+	"testing"
+	"time"
+
+	"github.com/hashicorp/hcl/v2"
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+	"github.com/spf13/afero"
+
+	"vivary/testdata/generated"
+)
+
+var benchNow = time.Date(2026, 11, 25, 12, 0, 0, 0, time.UTC)
+
+func write(b testing.TB, n int) afero.Fs {
+	disk := afero.NewMemMapFs()
+	for name, text := range generated.Collection(n, "Europe/London") {
+		if err := afero.WriteFile(disk, filepath.Join("c", name), []byte(text), 0o644); err != nil {
+			b.Fatal(err)
+		}
+	}
+	return disk
+}
+
+// BenchmarkBuild measures a whole build, from reading the files to the last feed
+// written, beside parsing the same files with the HCL library alone on as many
+// goroutines. The ratio is the metric; both run under the same garbage collector
+// settings in the same process.
+func BenchmarkBuild(b *testing.B) {
+	for _, n := range []int{100, 1000, 10000} {
+		disk := write(b, n)
+		b.Run(fmt.Sprintf("parse/%d", n), func(b *testing.B) {
+			b.ReportAllocs()
+			for range b.N {
+				parseAll(b, disk)
+			}
+		})
+		b.Run(fmt.Sprintf("build/%d", n), func(b *testing.B) {
+			b.ReportAllocs()
+			for range b.N {
+				b.StopTimer()
+				over := afero.NewCopyOnWriteFs(disk, afero.NewMemMapFs())
+				b.StartTimer()
+				w := &world{disk: over, out: io.Discard, err: io.Discard, clock: func() time.Time { return benchNow }}
+				if got := run([]string{"build", "c"}, w); got != fine {
+					b.Fatalf("exit status %d", got)
+				}
+			}
+		})
+	}
+}
+
+func parseAll(b *testing.B, disk afero.Fs) {
+	var paths []string
+	_ = afero.Walk(disk, "c", func(p string, _ os.FileInfo, _ error) error {
+		if strings.HasSuffix(p, ".care.hcl") {
+			paths = append(paths, p)
+		}
+		return nil
+	})
+	sort.Strings(paths)
+	var next atomic.Int64
+	var wg sync.WaitGroup
+	for range runtime.GOMAXPROCS(0) {
+		wg.Add(1)
+		go func() {
+			defer wg.Done()
+			for {
+				i := int(next.Add(1)) - 1
+				if i >= len(paths) {
+					return
+				}
+				text, err := afero.ReadFile(disk, paths[i])
+				if err != nil {
+					b.Error(err)
+					return
+				}
+				if _, diags := hclsyntax.ParseConfig(text, paths[i], hcl.InitialPos); diags.HasErrors() {
+					b.Error(diags)
+				}
+			}
+		}()
+	}
+	wg.Wait()
+}
