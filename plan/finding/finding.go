@@ -5,7 +5,6 @@ package finding
 
 import (
 	"sort"
-	"strings"
 
 	"vivary/plan/source"
 )
@@ -131,47 +130,4 @@ func Sort(set *source.Set, all []Finding) []Finding {
 		out = append(out, all[i])
 	}
 	return out
-}
-
-// Suggest returns the name in known that is nearest to the one written, or ""
-// where none is near. Every look-up of a name uses it.
-func Suggest(written string, known []string) string {
-	best, bestAt := "", len([]rune(written))/2+1
-	for _, k := range known {
-		if strings.EqualFold(k, written) {
-			return k
-		}
-		if d := distance(strings.ToLower(written), strings.ToLower(k), bestAt); d < bestAt {
-			best, bestAt = k, d
-		}
-	}
-	return best
-}
-
-// distance is the number of letters to put in, leave out, change or swap with a
-// neighbour to make b of a; it gives up at limit.
-func distance(a, b string, limit int) int {
-	x, y := []rune(a), []rune(b)
-	if len(x)-len(y) >= limit || len(y)-len(x) >= limit || len(x) > 64 || len(y) > 64 {
-		return limit
-	}
-	rows := [3][]int{make([]int, len(y)+1), make([]int, len(y)+1), make([]int, len(y)+1)}
-	for j := range rows[0] {
-		rows[0][j] = j
-	}
-	for i := 1; i <= len(x); i++ {
-		cur, prev, older := rows[i%3], rows[(i+2)%3], rows[(i+1)%3]
-		cur[0] = i
-		for j := 1; j <= len(y); j++ {
-			cost := 1
-			if x[i-1] == y[j-1] {
-				cost = 0
-			}
-			cur[j] = min(cur[j-1]+1, prev[j]+1, prev[j-1]+cost)
-			if i > 1 && j > 1 && x[i-1] == y[j-2] && x[i-2] == y[j-1] {
-				cur[j] = min(cur[j], older[j-2]+1)
-			}
-		}
-	}
-	return rows[len(x)%3][len(y)]
 }

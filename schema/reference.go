@@ -1,0 +1,146 @@
+package schema
+
+import (
+	"fmt"
+	"strings"
+)
+
+// Reference returns the reference page of the language, as Markdown. It is made
+// from the same descriptions that decode a plan, so that it cannot be wrong.
+func Reference() string {
+	var b strings.Builder
+	b.WriteString("# The language of care plans\n\nThis page is generated from the schema: `go test ./schema -run Reference -update`.\n\n")
+	b.WriteString(Plan.Doc + " They are HCL native syntax: blocks, attributes, and comments after `#`. A plan computes nothing: values are plain.\n\n## Values\n\n| kind | written | |\n|---|---|---|\n")
+	for k := Text; k <= Link; k++ {
+		i := kindInfo[k]
+		fmt.Fprintf(&b, "| %s | `%s` | %s |\n", i.name, i.example, i.doc)
+	}
+	b.WriteString("\n## Blocks\n")
+	seen := map[*Block]bool{}
+	for _, block := range Plan.Blocks {
+		reference(&b, block, "", seen)
+	}
+	b.WriteString("\n## Kinds of care\n\n| kind | in a round | satisfies | |\n|---|---|---|---|\n")
+	for _, k := range CareKinds {
+		fmt.Fprintf(&b, "| `%s` | %s | %s | %s |\n", k.Name, k.Phrase, k.Needs, k.Doc)
+	}
+	b.WriteString("\n## Needs\n\n| need | |\n|---|---|\n")
+	for _, n := range Needs {
+		fmt.Fprintf(&b, "| `%s` | %s |\n", n.Name, n.Doc)
+	}
+	b.WriteString("\n## Figures of a species sheet\n\n| figure | kind | by stage | |\n|---|---|---|---|\n")
+	figures(&b, Figures)
+	b.WriteString("\n## Figures of a feeder\n\n| figure | kind | by stage | |\n|---|---|---|---|\n")
+	figures(&b, FeederFigures)
+	b.WriteString("\n## Words of the log\n\nA file whose name ends in `.care.log` holds one line a fact: a day, an enclosure, the animals where there are several, a word, what the word needs, and a note in quotes. Lines may stand in any order; files merge by union in git.\n\n```\n2026-11-02 burrow-a young moult \"found on its side, left alone\"\n```\n\n| word | also | after it | |\n|---|---|---|---|\n")
+	for _, w := range LogWords {
+		fmt.Fprintf(&b, "| `%s` | %s | %s | %s |\n", w.Name, strings.Join(w.Also, ", "), w.After, w.Doc)
+	}
+	return b.String()
+}
+
+func figures(b *strings.Builder, list []Figure) {
+	for _, f := range list {
+		kind := kindInfo[f.Kind].name
+		if f.Dimension != 0 {
+			kind += " of " + f.Dimension.String()
+		}
+		for i, c := range f.Choices {
+			if i == 0 {
+				kind = ""
+			} else {
+				kind += ", "
+			}
+			kind += "`" + c.Name + "`"
+		}
+		by := ""
+		if f.ByStage {
+			by = "yes"
+		}
+		fmt.Fprintf(b, "| `%s` | %s | %s | %s |\n", f.Name, kind, by, f.Doc)
+	}
+}
+
+func reference(b *strings.Builder, block *Block, within string, seen map[*Block]bool) {
+	if seen[block] {
+		return
+	}
+	seen[block] = true
+	title := "`" + block.Name + "`"
+	if within != "" {
+		title += " in `" + within + "`"
+	}
+	fmt.Fprintf(b, "\n### %s\n\n%s\n", title, block.Doc)
+	if block.Label != "" {
+		fmt.Fprintf(b, "Its label is the %s.\n", block.Label)
+	}
+	if block.Example != "" {
+		fmt.Fprintf(b, "\n```hcl\n%s\n```\n", block.Example)
+	}
+	if len(block.Attrs) > 0 {
+		b.WriteString("\n| attribute | kind | where nothing is written | | example |\n|---|---|---|---|---|\n")
+	}
+	for _, a := range block.Attrs {
+		kind := kindInfo[a.Kind].name
+		if a.Dimension != 0 {
+			kind += " of " + a.Dimension.String()
+		}
+		if a.Ref != "" {
+			kind += " of a " + a.Ref
+		}
+		def := a.Default
+		if a.Required {
+			def = "**must be written**"
+		}
+		doc := a.Doc
+		for i, c := range a.Choices {
+			switch {
+			case block == Calendar && a.Name == "color":
+				if i == 0 {
+					doc += " One of:"
+				}
+				doc += " `" + c.Name + "`"
+			default:
+				doc += "<br>`" + c.Name + "`: " + c.Doc
+			}
+		}
+		fmt.Fprintf(b, "| `%s` | %s | %s | %s | `%s` |\n", a.Name, kind, def, doc, strings.ReplaceAll(a.Example, "|", "\\|"))
+	}
+	for _, c := range block.Blocks {
+		if seen[c] {
+			fmt.Fprintf(b, "\nIt may hold `%s` blocks, as above.\n", c.Name)
+		}
+	}
+	for _, c := range block.Blocks {
+		reference(b, c, block.Name, seen)
+	}
+}
+
+// kindInfo says how a value of each kind is written.
+var kindInfo = [...]struct{ name, example, doc string }{
+	Text:      {"text", `"Burrow A"`, "text in double quotes"},
+	Word:      {"word", `"adult"`, "one of the words listed"},
+	Words:     {"words", `"solid, latched"`, "some of the words listed, separated by commas"},
+	Texts:     {"texts", `["K20", "P1"]`, "a list of texts, or one text"},
+	Ref:       {"name", `"evening"`, "the name of a block"},
+	Refs:      {"names", `["morning", "evening"]`, "a list of names, or one name"},
+	Number:    {"number", `4`, "a number without quotes"},
+	Whole:     {"whole number", `5`, "a whole number without quotes"},
+	Truth:     {"truth", `true`, "true or false, without quotes"},
+	Quantity:  {"quantity", `"28 W"`, "a number with a unit, metric or US customary"},
+	Range:     {"range", `"27 to 32 C"`, "a quantity, or two with to between them"},
+	Numbers:   {"numbers", `"10 to 35"`, "a plain number or a range of them"},
+	Size:      {"size", `"76 x 46 x 41 cm"`, "length, width and height"},
+	Count:     {"count", `"1.2.0"`, "males.females.unsexed, or a whole number"},
+	Date:      {"date", `"2027-07-10"`, "year-month-day"},
+	Clock:     {"time", `"19:30"`, "a time of day from 04:00 to 23:59"},
+	Clocks:    {"times", `["08:00", "19:30"]`, "a time of day, or a list of them"},
+	Every:     {"interval", `"3 days"`, "day, week, month or year, or a number of them"},
+	On:        {"days", `["tue", "first sun", "15th", "last", "1 apr"]`, "weekdays, weekdays of the month, days of the month, dates of the year"},
+	DayOfYear: {"day of the year", `"1 nov"`, "a day and a month"},
+	Cron:      {"cron line", `"30 19 * * 1,4"`, "minute, hour, day, month, weekday (0 is Sunday)"},
+	Zone:      {"time zone", `"Europe/London"`, "a name of the IANA database"},
+	Prey:      {"prey", `"cricket adult"`, "a feeder and its size"},
+	Menu:      {"menu", `["cricket adult", "roach medium"]`, "prey taken in turn"},
+	Link:      {"web address", `"https://care.quillmoor.example/feeds"`, "begins with https://"},
+}
