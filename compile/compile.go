@@ -49,7 +49,7 @@ func Compile(c *plan.Collection, loaded []finding.Finding, now time.Time) *Resul
 	r.Today = civil.FromTime(r.Now)
 	r.Horizon = horizon.Horizon{From: r.Today, Days: reach(c, r.Today)}
 
-	logs := byEnclosure(c)
+	logs := life.Lines(c)
 	r.Lives = make([]*life.Enclosure, len(c.Enclosures))
 	lived := make([][]finding.Finding, len(c.Enclosures))
 	schedule.Each(len(c.Enclosures), func(i int) {
@@ -88,15 +88,4 @@ func reach(c *plan.Collection, today civil.Date) int {
 		}
 	}
 	return min(days, MaxHorizonDays)
-}
-
-func byEnclosure(c *plan.Collection) map[string][]plan.Event {
-	if len(c.Log) == 0 {
-		return nil
-	}
-	m := map[string][]plan.Event{}
-	for _, e := range c.Log {
-		m[e.Enclosure.V] = append(m[e.Enclosure.V], e)
-	}
-	return m
 }

@@ -6,6 +6,7 @@ import (
 	"sort"
 	"strconv"
 	"strings"
+	"sync"
 
 	"vivary/plan/finding"
 	"vivary/plan/source"
@@ -16,7 +17,11 @@ import (
 
 // Library is the built-in sheets, read as far as a collection needs them, and the
 // collection's own sheets on top of them.
+//
+// Its methods may be called from several goroutines. A sheet, once returned, does
+// not change.
 type Library struct {
+	mu      sync.Mutex
 	fsys    fs.FS
 	files   *source.Set
 	species map[string]*SpeciesSheet
@@ -77,6 +82,12 @@ func (l *Library) read(file string) *fileBlocks {
 // Species returns the sheet of that name, or nil. The collection's own sheet is
 // laid over the built-in one, and that over the sheet it is like.
 func (l *Library) Species(name string) *SpeciesSheet {
+	l.mu.Lock()
+	defer l.mu.Unlock()
+	return l.sheet(name)
+}
+
+func (l *Library) sheet(name string) *SpeciesSheet {
 	if s, ok := l.species[name]; ok {
 		return s
 	}
@@ -94,7 +105,7 @@ func (l *Library) Species(name string) *SpeciesSheet {
 		s = overlay(own, s)
 	}
 	if s != nil && s.Like.Set() {
-		s = overlay(s, l.Species(s.Like.V))
+		s = overlay(s, l.sheet(s.Like.V))
 	}
 	l.species[name] = s
 	return s
@@ -261,6 +272,8 @@ func (l *Library) figure(f *Figure, known []schema.Figure, own bool) {
 
 // Feeder returns the feeder sheet of that name, or nil.
 func (l *Library) Feeder(name string) *FeederSheet {
+	l.mu.Lock()
+	defer l.mu.Unlock()
 	if f, ok := l.feeders[name]; ok {
 		return f
 	}
@@ -300,6 +313,8 @@ func (l *Library) Feeder(name string) *FeederSheet {
 // Source returns the source of that name, or nil. The list of sources is read
 // when the first is asked for.
 func (l *Library) Source(name string) *Source {
+	l.mu.Lock()
+	defer l.mu.Unlock()
 	if l.sources == nil {
 		l.sources = map[string]*Source{}
 		if blocks := l.read("species/sources" + PlanSuffix); blocks != nil {

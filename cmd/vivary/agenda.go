@@ -3,6 +3,7 @@ package main
 import (
 	"encoding/json"
 	"fmt"
+	"strings"
 
 	"vivary/compile"
 	"vivary/compile/rounds"
@@ -50,6 +51,7 @@ func agenda(w *world, f *flags, args []string) int {
 				day += ", today"
 			}
 			fmt.Fprintln(w.out, day)
+			printLeaves(w, r, int(on-r.Today), f.keeper)
 		}
 		printSheet(w, &s)
 	}
@@ -60,6 +62,15 @@ func agenda(w *world, f *flags, args []string) int {
 		fmt.Fprintf(w.out, "\n%s: see vivary check.\n", sum)
 	}
 	return fine
+}
+
+// printLeaves says who is away, and what that asks of people on a day.
+func printLeaves(w *world, r *compile.Result, day int, keeper string) {
+	for _, x := range r.Schedule.People.Leaves(r.Plan) {
+		if x.From <= day && day < x.From+max(1, x.Days) && (keeper == "" || x.Keeper == "" || x.Keeper == keeper) {
+			fmt.Fprintf(w.out, "  %s: %s\n", x.Title, strings.Join(x.Lines, "; "))
+		}
+	}
 }
 
 func hasRound(r *compile.Result, name string) bool {

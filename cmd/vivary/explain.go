@@ -190,6 +190,7 @@ func explainEnclosure(w *world, r *compile.Result, i int) {
 		fmt.Fprintf(w.out, "  %-22s %s at %s; %s\n", s.Name, s.Words(), s.At(), next)
 		fmt.Fprintf(w.out, "      %s\n", origin(r, i, k))
 	}
+	explainClimate(w, r, e)
 	fmt.Fprintf(w.out, "\nProof, %s to %s:\n", r.Horizon.From.Words(), r.Horizon.Last().Words())
 	for k := range r.Proofs[i] {
 		proofLine(w, r, &r.Proofs[i][k])

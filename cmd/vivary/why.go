@@ -31,7 +31,7 @@ func why(r *compile.Result, s *schedule.Series, d civil.Date) string {
 		})
 		return "held: " + strings.Join(reasons, ", and ")
 	case s.Left != nil && s.Left.Has(i):
-		return "nobody is there: it is done on the next visit or on the return"
+		return s.Keeper + " is away: it is done on a visit, before leaving or on the return, or left out where the animals can wait"
 	case s.Days.Has(i) && planned:
 		return "yes: " + s.Words()
 	case s.Days.Has(i):
@@ -63,5 +63,9 @@ func proofLine(w *world, r *compile.Result, p *prove.Proof) {
 		}
 		by = strings.Join(names, ", ")
 	}
-	fmt.Fprintf(w.out, "  %-12s %-22s %-6s longest %2d of %2d days, on %d days, by %s\n", p.Name.Name, who, state, p.Longest, p.Allowed, p.Times, by)
+	away := ""
+	if p.Longest > p.Allowed && p.Met() {
+		away = fmt.Sprintf(" (%d while nobody is there)", p.Unattended)
+	}
+	fmt.Fprintf(w.out, "  %-12s %-22s %-6s longest %2d of %2d days%s, on %d days, by %s\n", p.Name.Name, who, state, p.Longest, p.Allowed, away, p.Times, by)
 }

@@ -4,12 +4,15 @@
 package check
 
 import (
+	"sync"
+
 	"vivary/compile/horizon"
 	"vivary/compile/life"
 	"vivary/compile/schedule"
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema/civil"
+	"vivary/schema/quantity"
 )
 
 // Collection is what rules about the whole collection look at.
@@ -20,10 +23,19 @@ type Collection struct {
 	Lives    []*life.Enclosure
 	Schedule *schedule.Schedule
 	found    finding.List
+	facts    map[*plan.SpeciesSheet]facts
+	sheets   []*plan.SpeciesSheet // those of the enclosures, each once, in walking order
+	channels map[string]plan.Written[quantity.Quantity]
+	picks    *picks
+	// reading guards the library, which reads a sheet when it is first asked for it.
+	reading sync.Mutex
 }
 
 // Add adds a finding.
 func (c *Collection) Add(f finding.Finding) { c.found.Add(f) }
+
+// Soft adds a finding at a severity below its rule's own, for a milder case.
+func (c *Collection) Soft(f finding.Finding, s finding.Severity) { c.found.Soft(f, s) }
 
 // Enclosure is what rules about one enclosure look at. Plan.Sheet, Plan.Housing
 // and at least one group are always there; Climate may be nil.
@@ -33,6 +45,8 @@ type Enclosure struct {
 	Sheet  *plan.SpeciesSheet
 	Life   *life.Enclosure
 	Series []schedule.Series
+	facts  facts
+	fed    []schedule.Series // those of Series that are meals
 	found  finding.List
 }
 
@@ -48,8 +62,27 @@ func (e *Enclosure) Soft(f finding.Finding, s finding.Severity) {
 	e.found.Soft(f, s)
 }
 
-// Cite says where a figure is from.
-func (e *Enclosure) Cite(f *plan.Figure) string { return e.Collection.Plan.Library.Cite(f.Cited) }
+// Cite says where a figure is from, and what others say.
+func (c *Collection) Cite(f *plan.Figure) string {
+	text := c.cite(f.Cited)
+	if f.Disputed.Set() {
+		text += "; others: " + f.Disputed.V
+	}
+	return text
+}
+
+func (c *Collection) cite(f plan.Cited) string {
+	c.reading.Lock()
+	defer c.reading.Unlock()
+	return c.Plan.Library.Cite(f)
+}
+
+// Feeder returns the sheet of a feeder animal, or nil.
+func (c *Collection) Feeder(name string) *plan.FeederSheet {
+	c.reading.Lock()
+	defer c.reading.Unlock()
+	return c.Plan.Library.Feeder(name)
+}
 
 // Rule is one rule with what decides it. One of the two functions is set.
 type Rule struct {
@@ -72,28 +105,33 @@ func join(families ...[]*Rule) []*Rule {
 
 // Run applies every rule. lives and series are those of the plan's enclosures.
 func Run(c *Collection) []finding.Finding {
+	c.prepare()
 	for _, r := range Rules {
 		if r.Collection != nil {
 			r.Collection(r, c)
 		}
 	}
-	parts := make([][]finding.Finding, len(c.Lives))
+	all := make([]Enclosure, len(c.Lives))
 	schedule.Each(len(c.Lives), func(i int) {
 		l := c.Lives[i]
 		if l.Plan.Sheet == nil || l.Plan.Housing == nil || len(l.Groups) == 0 {
 			return // said already
 		}
-		e := &Enclosure{Collection: c, Plan: l.Plan, Sheet: l.Plan.Sheet, Life: l, Series: c.Schedule.Of[i]}
+		e := &all[i]
+		*e = Enclosure{Collection: c, Plan: l.Plan, Sheet: l.Plan.Sheet, Life: l, facts: c.facts[l.Plan.Sheet]}
+		if i < len(c.Schedule.Of) {
+			e.Series = c.Schedule.Of[i]
+			e.fed = meals(e.Series)
+		}
 		for _, r := range Rules {
 			if r.Enclosure != nil {
 				r.Enclosure(r, e)
 			}
 		}
-		parts[i] = e.found.All
 	})
-	all := c.found.All
-	for _, p := range parts {
-		all = append(all, p...)
+	found := c.found.All
+	for i := range all {
+		found = append(found, all[i].found.All...)
 	}
-	return all
+	return found
 }

@@ -1,3 +1,680 @@
 package check
 
-var company = []*Rule{}
+import (
+	"strconv"
+
+	"vivary/compile/life"
+	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/schema/civil"
+	"vivary/schema/quantity"
+)
+
+// Separations, first meals and moults that the log gets wrong are found where the
+// log is read; meals and work that a moult or a brood forbids are held back by the
+// schedule.
+var company = []*Rule{
+	{Enclosure: fallHigh, Rule: finding.Rule{ID: "fall-high", Severity: finding.Danger, Kills: true,
+		Title:   "A heavy spider can fall from too high.",
+		Why:     "It climbs the walls, and a fall ruptures its abdomen.",
+		Source:  "the species sheet; common practice: one and a half leg spans at the most",
+		Instead: "Fill in more substrate, or take a lower enclosure.",
+		Bad:     spiderBox("40 x 30 x 40 cm", "10 cm"), Good: spiderBox("40 x 30 x 28 cm", "10 cm")}},
+	{Enclosure: broodInGroup, Rule: finding.Rule{ID: "brood-in-group", Severity: finding.Error, Kills: true,
+		Title:   "A female with young, or near birth, is among others.",
+		Why:     "Others eat newborn young, and so does she under stress.",
+		Source:  "lifeandscience.org/keepers/2011/05/18/scorplings, a museum's keeper; Polis & Farley 1979, Paruroctonus mesaensis",
+		Instead: "Give her a box of her own, and log the move.",
+		Bad:     "animals \"mother\" {\n  count = \"0.1\"\n  stage = \"adult\"\n  state = \"with brood\"\n}\nanimals \"adults\" {\n  count = 2\n  stage = \"adult\"\n}\n",
+		Good:    "animals \"mother\" {\n  count = \"0.1\"\n  stage = \"adult\"\n  state = \"with brood\"\n}\n"}},
+	{Enclosure: disturbed, Rule: finding.Rule{ID: "disturbing-held", Severity: finding.Error, Kills: true,
+		Title:   "Work that disturbs is fixed on a day on which the animals must be left alone.",
+		Why:     "A gravid female that is disturbed may lose her young, and one with young may eat them; a soft animal is torn.",
+		Source:  "thedailylink.com/thespiralburrow/features/keeping.html; pomoyemu.blogspot.com/2009/05/baby-scorpions.html",
+		Instead: "Another day, after the hold.",
+		Bad:     "animals \"mother\" {\n  count = \"0.1\"\n  stage = \"adult\"\n  state = \"with brood\"\n}\ncare \"rehouse\" {\n  every = \"day\"\n  from  = \"2026-12-05\"\n  until = \"2026-12-05\"\n}\n",
+		Good:    "animals \"mother\" {\n  count = \"0.1\"\n  stage = \"adult\"\n}\ncare \"rehouse\" {\n  every = \"day\"\n  from  = \"2026-12-05\"\n  until = \"2026-12-05\"\n}\n"}},
+	{Enclosure: keptAlone, Rule: finding.Rule{ID: "kept-alone", Severity: finding.Error,
+		Title:   "Animals that are kept one to a box share one.",
+		Why:     "One of them is eaten, sooner or later.",
+		Source:  "libreddit.0x0c.link/r/Scorpions/wiki/scorpions/care; the species sheet",
+		Instead: "A box for each. A rearing rack with a compartment for each is one enclosure with `places`.",
+		Bad:     spiders(2), Good: spiders(1)}},
+	{Enclosure: oneMale, Rule: finding.Rule{ID: "two-males", Severity: finding.Error,
+		Title:   "Two grown males are together in a species of one-male groups.",
+		Why:     "They fight, and the weaker cannot leave.",
+		Source:  "artsandculture.google.com/story/the-whip-spider; reptilien.hooxs.com, on leopard geckos",
+		Instead: "One male with females, or a box for each.",
+		Bad:     whipBox("\"2.1\"", true), Good: whipBox("\"1.2\"", true)}},
+	{Enclosure: quarantineMixed, Rule: finding.Rule{ID: "quarantine-mixed", Severity: finding.Error,
+		Title:   "A new arrival shares its enclosure before its quarantine is over.",
+		Why:     "Mites went from keeper to keeper on one tarantula.",
+		Source:  "theraphosidresearchteam.com/general-arachnology/spiders-diseases/mite-treatment",
+		Instead: "Another enclosure, best in another room, until quarantine ends.",
+		Bad:     "animals \"adults\" {\n  count = 2\n  stage = \"adult\"\n}\nanimals \"new\" {\n  count   = 1\n  stage   = \"adult\"\n  arrived = \"2026-11-10\"\n}\n",
+		Good:    "animals \"adults\" {\n  count = 2\n  stage = \"adult\"\n}\nanimals \"new\" {\n  count   = 1\n  stage   = \"adult\"\n  arrived = \"2026-03-10\"\n}\n"}},
+	{Enclosure: noPerch, Rule: finding.Rule{ID: "no-perch", Severity: finding.Error,
+		Title:   "There is nothing to hang from or to live on.",
+		Why:     "Hanging moulters that cannot hang free die in the moult; animals of bark and trees find no rest on the floor.",
+		Source:  "scorpionforum.darkbb.com/t1846-molting-information-sheet; jonathansjungleroadshow.co.uk, tailless whip scorpion",
+		Instead: "Upright bark, or a roof that it can hang from, and perches = true.",
+		Bad:     whipBox("\"1.2\"", false), Good: whipBox("\"1.2\"", true)}},
+	{Enclosure: substrateShallow, Rule: finding.Rule{ID: "substrate-shallow", Severity: finding.Error,
+		Title:   "The substrate is not deep enough.",
+		Why:     "A burrower that cannot dig cannot get out of heat, dry air or light.",
+		Source:  "the species sheet",
+		Instead: "Fill in more, or accept it with a reason and a date.",
+		Bad:     "housing {\n  inside = \"76 x 46 x 41 cm\"\n  lid    = \"solid, latched\"\n  depth  = \"5 cm\"\n  hides  = 4\n}\n",
+		Good:    "housing {\n  inside = \"76 x 46 x 41 cm\"\n  lid    = \"solid, latched\"\n  depth  = \"16 cm\"\n  hides  = 4\n}\n"}},
+	{Enclosure: floorSmall, Rule: finding.Rule{ID: "floor-small", Severity: finding.Caution,
+		Title:   "The floor is small for the animals.",
+		Why:     "Crowding and hunger lead to cannibalism.",
+		Source:  "the species sheet; pkpets.com.au/scorpions-care-guide",
+		Instead: "A larger enclosure, or fewer animals.",
+		Bad:     "housing {\n  inside = \"40 x 30 x 35 cm\"\n  lid    = \"solid, latched\"\n  depth  = \"16 cm\"\n  hides  = 4\n}\n",
+		Good:    "housing {\n  inside = \"60 x 45 x 35 cm\"\n  lid    = \"solid, latched\"\n  depth  = \"16 cm\"\n  hides  = 4\n}\n"}},
+	{Enclosure: volumeSmall, Rule: finding.Rule{ID: "volume-small", Severity: finding.Caution,
+		Title:   "The enclosure holds less than is asked for even one of the animals.",
+		Why:     "A small volume heats up, dries out and fouls fast.",
+		Source:  "the species sheet",
+		Instead: "A larger enclosure.",
+		Bad:     oneAdult("15 x 10 x 12 in"), Good: oneAdult("20 x 10 x 12 in")}},
+	{Enclosure: heightLow, Rule: finding.Rule{ID: "height-low", Severity: finding.Caution,
+		Title:   "The enclosure is lower than the species needs.",
+		Why:     "There must be room for the substrate, or for climbing and moulting.",
+		Source:  "the species sheet",
+		Instead: "A taller enclosure.",
+		Bad:     oneAdult("20 x 12 x 9 in"), Good: oneAdult("20 x 10 x 12 in")}},
+	{Enclosure: dropShort, Rule: finding.Rule{ID: "drop-short", Severity: finding.Caution,
+		Title:   "There is little room to hang free for a moult.",
+		Why:     "An animal slides down out of its old skin; one that touches the ground on the way stays crooked.",
+		Source:  "common practice, no source: twice its length above the substrate",
+		Instead: "A taller enclosure, or less substrate.",
+		Bad:     mantisBox("16 x 16 x 12 cm"), Good: mantisBox("16 x 16 x 24 cm")}},
+	{Enclosure: groupLarge, Rule: finding.Rule{ID: "group-large", Severity: finding.Caution,
+		Title:   "The group is larger than is known to go well.",
+		Why:     "Crowding and hunger lead to cannibalism.",
+		Source:  "the species sheet",
+		Instead: "Two groups.",
+		Bad:     "housing {\n  inside = \"200 x 80 x 60 cm\"\n  lid    = \"solid, latched\"\n  depth  = \"16 cm\"\n  hides  = 24\n}\nanimals \"adults\" {\n  count = 20\n  stage = \"adult\"\n}\n",
+		Good:    "housing {\n  inside = \"200 x 80 x 60 cm\"\n  lid    = \"solid, latched\"\n  depth  = \"16 cm\"\n  hides  = 24\n}\nanimals \"adults\" {\n  count = 12\n  stage = \"adult\"\n}\n"}},
+	{Enclosure: hidesFew, Rule: finding.Rule{ID: "hides-few", Severity: finding.Caution,
+		Title:   "There are fewer places to hide than animals.",
+		Why:     "Those without one are harried, and do not feed.",
+		Source:  "reptiliansource.com/pages/emperor-scorpion-care; scribd.com/document/253855207",
+		Instead: "A hide for each.",
+		Bad:     "housing {\n  inside = \"76 x 46 x 41 cm\"\n  lid    = \"solid, latched\"\n  depth  = \"16 cm\"\n  hides  = 1\n}\n",
+		Good:    "housing {\n  inside = \"76 x 46 x 41 cm\"\n  lid    = \"solid, latched\"\n  depth  = \"16 cm\"\n  hides  = 3\n}\n"}},
+	{Enclosure: mixedSizes, Rule: finding.Rule{ID: "mixed-sizes", Severity: finding.Caution,
+		Title:   "Small animals are together with much larger ones.",
+		Why:     "Cannibalism of young by mothers and by larger siblings has been shown.",
+		Source:  "Polis & Farley 1979, Paruroctonus mesaensis; lifeandscience.org/keepers/2011/05/18/scorplings",
+		Instead: "One size to a box, a mother and her brood aside; none more than one and a half times as long as another.",
+		Bad:     "animals \"adults\" {\n  count = 2\n  stage = \"adult\"\n}\nanimals \"young\" {\n  count  = 2\n  instar = 4\n}\n",
+		Good:    "animals \"adults\" {\n  count = 2\n  stage = \"adult\"\n}\nanimals \"near\" {\n  count = 1\n  stage = \"subadult\"\n}\n"}},
+	{Enclosure: softInGroup, Rule: finding.Rule{ID: "moult-in-group", Severity: finding.Caution,
+		Title:   "An animal that is moulting, or is still soft, is among others.",
+		Why:     "It cannot defend itself.",
+		Source:  "scorpionforum.darkbb.com/t1846-molting-information-sheet",
+		Instead: "Look in every day without digging; take the others out if they trouble it, never the one that moults.",
+		Bad:     "animals \"adults\" {\n  count = 2\n  stage = \"subadult\"\n}\n2026-11-24 box adults moult\n",
+		Good:    "animals \"adults\" {\n  count = 1\n  stage = \"subadult\"\n}\n2026-11-24 box adults moult\n"}},
+	{Enclosure: nurseryFull, Rule: finding.Rule{ID: "nursery-full", Severity: finding.Caution,
+		Title:   "More young are expected than there are places for.",
+		Why:     "A laboratory had four hundred young and room for sixty.",
+		Source:  "freethoughtblogs.com/pharyngula, a university's spider laboratory",
+		Instead: "Boxes before the birth, a taker for the surplus, or no pairing.",
+		Bad:     nursery(5), Good: nursery(40)}},
+	{Enclosure: stageUnknown, Rule: finding.Rule{ID: "stage-unknown", Severity: finding.Caution,
+		Title:   "The stage of an animal is not known.",
+		Why:     "Food, prey, floor and gaps depend on it. The strictest of all stages is taken.",
+		Source:  "Francke & Jones 1982, J. Arachnol. 10:223-239: stages differ even between the sexes",
+		Instead: "Write its stage, or its instar.",
+		Bad:     "animals \"adults\" {\n  count = 1\n}\n", Good: "animals \"adults\" {\n  count = 1\n  stage = \"adult\"\n}\n"}},
+	{Enclosure: kinPaired, Rule: finding.Rule{ID: "kin-together", Severity: finding.Advice,
+		Title:   "Males and females of one brood grow up together.",
+		Why:     "They will pair.",
+		Source:  "common practice, no source",
+		Instead: "Part them by sex before they are adult, or write down that it is meant.",
+		Bad:     "animals \"male\" {\n  count = \"1.0\"\n  stage = \"adult\"\n  brood = \"2023 fern\"\n}\nanimals \"female\" {\n  count = \"0.1\"\n  stage = \"adult\"\n  brood = \"2023 fern\"\n}\n",
+		Good:    "animals \"male\" {\n  count = \"1.0\"\n  stage = \"adult\"\n  brood = \"2023 fern\"\n}\nanimals \"female\" {\n  count = \"0.1\"\n  stage = \"adult\"\n  brood = \"2024 heath\"\n}\n"}},
+}
+
+// oneAdult is a single grown emperor scorpion in an enclosure of a size.
+func oneAdult(inside string) string {
+	return "housing {\n  inside = \"" + inside + "\"\n  lid    = \"solid, latched\"\n  depth  = \"6 in\"\n  hides  = 1\n}\nanimals \"adults\" {\n  count = 1\n  stage = \"adult\"\n}\n"
+}
+
+func spiderBox(inside, depth string) string {
+	return "enclosure \"spider\" {\n  species = \"brachypelma-hamorii\"\n  housing {\n    inside = \"" + inside + "\"\n    lid    = \"solid, latched\"\n    depth  = \"" + depth + "\"\n    hides  = 1\n  }\n  animals \"female\" {\n    count = \"0.1\"\n    stage = \"adult\"\n  }\n}\n"
+}
+
+func spiders(n int) string {
+	return "enclosure \"spiders\" {\n  species = \"brachypelma-hamorii\"\n  housing {\n    inside = \"60 x 40 x 28 cm\"\n    lid    = \"solid, latched\"\n    depth  = \"10 cm\"\n    hides  = 2\n  }\n  animals \"females\" {\n    count = " + strconv.Itoa(n) + "\n    stage = \"adult\"\n  }\n}\n"
+}
+
+func whipBox(count string, perches bool) string {
+	return "enclosure \"whip\" {\n  species = \"damon-diadema\"\n  housing {\n    inside  = \"45 x 45 x 60 cm\"\n    lid     = \"solid, latched\"\n    gap     = \"1 mm\"\n    depth   = \"6 cm\"\n    hides   = 4\n    perches = " + strconv.FormatBool(perches) + "\n  }\n" +
+		"  animals \"adults\" {\n    count = " + count + "\n    stage = \"adult\"\n  }\n}\n"
+}
+
+func mantisBox(inside string) string {
+	return "enclosure \"mantis\" {\n  species = \"hierodula-membranacea\"\n  housing {\n    inside  = \"" + inside + "\"\n    lid     = \"part mesh, latched\"\n    gap     = \"1 mm\"\n    vents   = \"cross\"\n    perches = true\n  }\n" +
+		"  animals \"nymph\" {\n    count = 1\n    stage = \"subadult\"\n  }\n}\n"
+}
+
+func nursery(places int) string {
+	return "enclosure \"rack\" {\n  species = \"hadrurus-arizonensis\"\n  housing {\n    inside = \"90 x 40 x 30 cm\"\n    lid    = \"solid, latched\"\n    depth  = \"15 cm\"\n    places = " + strconv.Itoa(places) + "\n  }\n  animals \"young\" {\n    count = 0\n    stage = \"young\"\n  }\n}\n" +
+		"enclosure \"desert\" {\n  species = \"hadrurus-arizonensis\"\n  housing {\n    inside = \"40 x 30 x 40 cm\"\n    lid    = \"solid, latched\"\n    depth  = \"18 cm\"\n    hides  = 1\n  }\n  animals \"female\" {\n    count = \"0.1\"\n    stage = \"adult\"\n    state = \"gravid\"\n  }\n}\n"
+}
+
+// compartments reports whether each animal has a place of its own within the
+// enclosure, or whether it is a culture that nobody counts.
+func (e *Enclosure) compartments() bool { return e.Plan.Housing.Places.Set() || e.Plan.Culture.V }
+
+// mother returns the group with a brood, or nil.
+func (e *Enclosure) mother() *life.Group {
+	for _, g := range e.Life.Groups {
+		if g.Brood && e.count(g) > 0 {
+			return g
+		}
+	}
+	return nil
+}
+
+func fallHigh(r *Rule, e *Enclosure) {
+	h := e.Plan.Housing
+	if !h.Inside.Set() {
+		return
+	}
+	depth := h.Depth.V.Value
+	if f := e.figure("substrate-depth-min"); !h.Depth.Set() && f != nil {
+		depth = f.Range.Low
+	}
+	free := h.Inside.V.Height - depth
+	for _, g := range e.Life.Groups {
+		f := e.least("fall-max", e.stage(g))
+		if f == nil || e.count(g) == 0 || free <= f.Range.High+0.5 {
+			continue
+		}
+		u := h.Inside.V.Unit
+		e.Add(finding.Finding{Rule: &r.Rule, At: h.Inside.At, Text: g.Animals.Name.V + " can fall " + quantity.Format(free, u) + " from the lid to the substrate",
+			Limit: e.atMost(f.Range.High, u, f), Source: e.Cite(f), Write: "depth = \"" + quantity.FormatAtLeast(h.Inside.V.Height-f.Range.High, u) + "\", or a lower enclosure"})
+		return
+	}
+}
+
+// isolateLead is how many days before the earliest birth a female is moved where
+// the sheet does not say (common practice, no source).
+const isolateLead = 14
+
+func broodInGroup(r *Rule, e *Enclosure) {
+	if e.compartments() {
+		return
+	}
+	for _, g := range e.Life.Groups {
+		if !g.Brood && !g.Gravid || e.count(g) == 0 {
+			continue
+		}
+		others := e.count(g) - 1
+		for _, o := range e.Life.Groups {
+			if o != g && !small(e.stage(o)) {
+				others += e.count(o)
+			}
+		}
+		if others == 0 {
+			continue
+		}
+		x := finding.Finding{Rule: &r.Rule, At: g.Animals.At, Source: r.Source, Write: "an enclosure of her own; in the log: moved and its name"}
+		if g.Animals.State.Set() {
+			x.At = g.Animals.State.At
+		}
+		switch by, known := e.isolateBy(g); {
+		case g.Brood:
+			x.Text = "a female with young is among " + strconv.Itoa(others) + " other" + plural(others)
+		case known && e.Today < by:
+			continue // a task asks for it in time
+		case known:
+			x.Text = "a gravid female is among " + strconv.Itoa(others) + " other" + plural(others) + ", and should have been alone since " + by.Words()
+		default:
+			x.Text = "a gravid female is among " + strconv.Itoa(others) + " other" + plural(others) + ", and when she gives birth is not known"
+		}
+		e.Add(x)
+	}
+}
+
+// isolateBy is the day by which a gravid female is to be alone, where a mating
+// tells.
+func (e *Enclosure) isolateBy(g *life.Group) (civil.Date, bool) {
+	lead := civil.Date(isolateLead)
+	if f := e.figure("isolate-before"); f != nil {
+		lead = civil.Date(f.Range.High / (24 * 60))
+	}
+	for _, w := range g.Windows {
+		if len(w.Name) > 6 && w.Name[:6] == "birth/" {
+			return w.From - lead, true
+		}
+	}
+	return 0, false
+}
+
+func plural(n int) string {
+	if n == 1 {
+		return ""
+	}
+	return "s"
+}
+
+// disturbed finds work that was fixed on a day and is held on all of its days: the
+// schedule leaves it out, and the keeper means it to be done.
+func disturbed(r *Rule, e *Enclosure) {
+	for i := range e.Series {
+		s := &e.Series[i]
+		if !s.Kind.Disturbs || s.Held == nil || s.Timing == nil || s.Timing.Seen.Set() || !fixed(s.Timing) || s.Days.Count() > 0 {
+			continue
+		}
+		at := s.Held.Next(0)
+		if at < 0 {
+			continue
+		}
+		on := e.Horizon.Date(at)
+		why := ""
+		s.EachHold(func(h *life.Hold) {
+			if why == "" && h.From <= on && on < h.Until {
+				why = h.Why + ", " + h.End
+			}
+		})
+		e.Add(finding.Finding{Rule: &r.Rule, At: s.Origin, Text: s.Name + " is fixed on " + on.Words() + ", when they must be left alone: " + why, Source: r.Source, Write: "a day after that"})
+	}
+}
+
+// fixed reports whether a care is for a date, not for every so often.
+func fixed(t *plan.Timing) bool {
+	if t.From.Set() && t.Until.Set() {
+		return true
+	}
+	for _, d := range t.On {
+		if d.V.Kind == plan.DateOfYear {
+			return true
+		}
+	}
+	return false
+}
+
+func keptAlone(r *Rule, e *Enclosure) {
+	keeping := e.word("keeping")
+	if keeping != "alone" && keeping != "alone, or mother with brood" || e.compartments() {
+		return
+	}
+	grown, young := 0, 0
+	for _, g := range e.Life.Groups {
+		switch stage := e.stage(g); {
+		case stage == "newborn":
+		case stage == "young":
+			young += e.count(g)
+		default:
+			grown += e.count(g)
+		}
+	}
+	if keeping != "alone" && grown == 1 || grown+young < 2 {
+		return
+	}
+	f := e.figure("keeping")
+	g := e.Life.Groups[0]
+	e.Add(finding.Finding{Rule: &r.Rule, At: g.Animals.Count.At, Text: strconv.Itoa(grown+young) + " animals share a box, and " + e.Sheet.Name.V + " is kept one to a box",
+		Limit: e.limit(keeping, f), Source: e.Cite(f), Write: "an enclosure for each"})
+}
+
+func oneMale(r *Rule, e *Enclosure) {
+	if e.word("keeping") != "groups of one male" || e.compartments() {
+		return
+	}
+	males := 0
+	for _, g := range e.Life.Groups {
+		if stage := e.stage(g); stage != "adult" && stage != "" {
+			continue
+		}
+		if males += min(g.Animals.Count.V.Males, e.count(g)); males > 1 {
+			f := e.figure("keeping")
+			e.Add(finding.Finding{Rule: &r.Rule, At: g.Animals.Count.At, Text: strconv.Itoa(males) + " grown males are together", Limit: e.limit("one male to a group", f), Source: e.Cite(f), Write: "count = \"1.2\", and another enclosure"})
+			return
+		}
+	}
+}
+
+func quarantineMixed(r *Rule, e *Enclosure) {
+	for _, g := range e.Life.Groups {
+		if g.Quarantined <= e.Today || e.count(g) == 0 {
+			continue
+		}
+		for _, o := range e.Life.Groups {
+			if o == g || e.count(o) == 0 || o.Quarantined == g.Quarantined {
+				continue
+			}
+			at := g.Animals.Arrived.At
+			if !at.Written() {
+				at = g.Animals.At
+			}
+			e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: g.Animals.Name.V + " are in quarantine until " + g.Quarantined.Words() + ", and share their enclosure with " + o.Animals.Name.V, Source: r.Source,
+				Write: "an enclosure of their own until then", Also: []finding.Related{{At: o.Animals.At, Text: "the others"}}})
+			return
+		}
+	}
+}
+
+// hangs reports whether animals of a stage still have a moult to hang for.
+func (e *Enclosure) hangs(stage string) bool {
+	return e.true("hangs-to-moult") && (stage != "adult" || e.true("moults-as-adult"))
+}
+
+func noPerch(r *Rule, e *Enclosure) {
+	h := e.Plan.Housing
+	if h.Perches.V || h.Perches.Bad {
+		return
+	}
+	climber := e.word("lifestyle") == "tree" || e.word("lifestyle") == "bark"
+	for _, g := range e.Life.Groups {
+		stage := e.stage(g)
+		if e.count(g) == 0 || stage == "newborn" || !climber && !e.hangs(stage) {
+			continue
+		}
+		f, limit, text := e.figure("lifestyle"), "lives above the ground", g.Animals.Name.V+" live above the ground, and there is nothing to live on"
+		if e.hangs(stage) {
+			f, limit, text = e.figure("hangs-to-moult"), "hangs free", g.Animals.Name.V+" must hang free to moult, and there is nothing to hang from"
+		}
+		at := h.Perches.At
+		if !at.Written() {
+			at = h.At
+		}
+		e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: text, Limit: e.limit(limit, f), Source: e.Cite(f), Write: "perches = true, once there is upright bark"})
+		return
+	}
+}
+
+func substrateShallow(r *Rule, e *Enclosure) {
+	h, least := e.Plan.Housing, e.figure("substrate-depth-min")
+	if least == nil || least.Range.Low == 0 || h.Depth.Bad || h.Inside.Bad {
+		return
+	}
+	if !h.Depth.Set() {
+		u := h.Inside.V.Unit
+		e.Soft(finding.Finding{Rule: &r.Rule, At: h.At, Text: "how deep the substrate is, is not said", Limit: e.atLeast(least.Range.Low, u, least), Source: e.Cite(least),
+			Write: "depth = \"" + quantity.FormatAtLeast(least.Range.Low, u) + "\", or what it is"}, finding.Caution)
+		return
+	}
+	depth, u := h.Depth.V.Value, h.Depth.V.Unit
+	if depth < least.Range.Low-1e-9 {
+		x := finding.Finding{Rule: &r.Rule, At: h.Depth.At, Text: h.Depth.V.String() + " of substrate is too shallow for " + e.Sheet.Name.V,
+			Limit: e.atLeast(least.Range.Low, u, least), Source: e.Cite(least), Write: "depth = \"" + quantity.FormatAtLeast(least.Range.Low, u) + "\""}
+		for _, g := range e.Life.Groups {
+			if !small(e.stage(g)) {
+				e.Add(x)
+				return
+			}
+		}
+		e.Soft(x, finding.Advice) // the figure is for the grown; young dig their own length
+		return
+	}
+	if f := e.figure("substrate-depth-advised"); f != nil && depth < f.Range.Low-1e-9 {
+		e.Soft(finding.Finding{Rule: &r.Rule, At: h.Depth.At, Text: h.Depth.V.String() + " of substrate is enough, and more is advised",
+			Limit: e.atLeast(f.Range.Low, u, f), Source: e.Cite(f), Write: "depth = \"" + quantity.FormatAtLeast(f.Range.Low, u) + "\""}, finding.Advice)
+	}
+}
+
+// floorSmall adds up what the animals need: the largest first, for each further one
+// what the sheet has, else half of what one alone needs (our reading; no figure).
+func floorSmall(r *Rule, e *Enclosure) {
+	size := e.Plan.Housing.Inside
+	if !size.Set() || e.compartments() {
+		return
+	}
+	need, largest, n := 0.0, 0.0, 0
+	var first *plan.Figure
+	var its float64
+	withMother := e.mother() != nil
+	for _, g := range e.Life.Groups {
+		stage, animals := e.stage(g), e.count(g)
+		f := e.most("floor-first", stage)
+		if f == nil || animals == 0 || stage == "newborn" || small(stage) && withMother {
+			continue
+		}
+		further := f.Range.Low / 2
+		if x := e.most("floor-further", stage); x != nil {
+			further = x.Range.Low
+		}
+		need += further * float64(animals)
+		n += animals
+		if first == nil || f.Range.Low > largest {
+			largest, first, its = f.Range.Low, f, further
+		}
+	}
+	if first == nil {
+		return
+	}
+	need += largest - its
+	has := size.V.FloorArea()
+	if has >= need*0.995 { // a tank is sold by its outer measures
+		return
+	}
+	u := areaUnit(size.V.Unit)
+	limit := quantity.FormatAtLeast(need, u) + " at the least"
+	if n > 1 {
+		limit += ": " + quantity.Format(largest, u) + " for the first and less for each further"
+	}
+	e.Add(finding.Finding{Rule: &r.Rule, At: size.At, Text: "a floor of " + quantity.Format(has, u) + " is small for " + strconv.Itoa(n) + " animal" + plural(n),
+		Limit: e.limit(limit, first), Source: e.Cite(first), Write: "a larger enclosure, or fewer animals"})
+}
+
+func volumeSmall(r *Rule, e *Enclosure) {
+	size := e.Plan.Housing.Inside
+	if !size.Set() || e.compartments() {
+		return
+	}
+	for _, g := range e.Life.Groups {
+		f := e.most("volume-first", e.stage(g))
+		if f == nil || e.count(g) == 0 || 1000*size.V.VolumeLitres() >= f.Range.Low*0.995 {
+			continue
+		}
+		u := volumeUnit(size.V.Unit)
+		e.Add(finding.Finding{Rule: &r.Rule, At: size.At, Text: "the enclosure holds " + quantity.Format(1000*size.V.VolumeLitres(), u), Limit: e.atLeast(f.Range.Low, u, f) + ", for one", Source: e.Cite(f), Write: "a larger enclosure"})
+		return
+	}
+}
+
+func heightLow(r *Rule, e *Enclosure) {
+	size := e.Plan.Housing.Inside
+	if !size.Set() {
+		return
+	}
+	for _, g := range e.Life.Groups {
+		f := e.most("height-min", e.stage(g))
+		if f == nil || e.count(g) == 0 || size.V.Height >= f.Range.Low*0.995 {
+			continue
+		}
+		u := size.V.Unit
+		e.Add(finding.Finding{Rule: &r.Rule, At: size.At, Text: "the enclosure is " + quantity.Format(size.V.Height, u) + " high inside", Limit: e.atLeast(f.Range.Low, u, f), Source: e.Cite(f), Write: "a taller enclosure"})
+		return
+	}
+}
+
+func dropShort(r *Rule, e *Enclosure) {
+	h := e.Plan.Housing
+	if !h.Inside.Set() || !e.true("hangs-to-moult") {
+		return
+	}
+	free := h.Inside.V.Height - h.Depth.V.Value
+	for _, g := range e.Life.Groups {
+		stage := e.stage(g)
+		long, known := e.bodyLength(g)
+		if !known || stage == "newborn" || e.count(g) == 0 || !e.hangs(stage) || free >= 2*long.High {
+			continue
+		}
+		u := h.Inside.V.Unit
+		e.Add(finding.Finding{Rule: &r.Rule, At: h.Inside.At, Text: "there are " + quantity.Format(free, u) + " between substrate and roof for " + g.Animals.Name.V + " of up to " + quantity.Format(long.High, u),
+			Limit: quantity.FormatAtLeast(2*long.High, u) + " at the least", Source: r.Source, Write: "a taller enclosure"})
+		return
+	}
+}
+
+func groupLarge(r *Rule, e *Enclosure) {
+	f := e.figure("group-max")
+	if n := e.total(); f != nil && float64(n) > f.Range.High && !e.compartments() {
+		e.Add(finding.Finding{Rule: &r.Rule, At: e.Life.Groups[0].Animals.Count.At, Text: strconv.Itoa(n) + " animals are together", Limit: e.limit(number(f.Range.High)+" at the most", f), Source: e.Cite(f), Write: "two groups"})
+	}
+}
+
+func hidesFew(r *Rule, e *Enclosure) {
+	h := e.Plan.Housing.Hides
+	if !h.Set() || e.compartments() || e.Plan.Housing.Perches.V {
+		return
+	}
+	n, withMother := 0, e.mother() != nil
+	for _, g := range e.Life.Groups {
+		if stage := e.stage(g); stage != "newborn" && !(small(stage) && withMother) {
+			n += e.count(g)
+		}
+	}
+	if h.V < n {
+		e.Add(finding.Finding{Rule: &r.Rule, At: h.At, Text: strconv.Itoa(h.V) + " place" + plural(h.V) + " to hide for " + strconv.Itoa(n) + " animal" + plural(n), Limit: "one for each", Source: r.Source, Write: "hides = " + strconv.Itoa(n)})
+	}
+}
+
+// mixedSizes passes over species that eat no prey: their young and old live
+// together.
+func mixedSizes(r *Rule, e *Enclosure) {
+	const most = 1.5
+	if len(e.Life.Groups) < 2 || e.compartments() || !e.hunts() {
+		return
+	}
+	withMother := e.mother() != nil
+	var short, long *life.Group
+	var low, high float64
+	for _, g := range e.Life.Groups {
+		stage := e.stage(g)
+		if e.count(g) == 0 || stage == "newborn" || small(stage) && withMother {
+			continue
+		}
+		l := e.typicalLength(g)
+		if short == nil || l < low {
+			short, low = g, l
+		}
+		if long == nil || l > high {
+			long, high = g, l
+		}
+	}
+	if short == nil || short == long || high <= low*most {
+		return
+	}
+	e.Add(finding.Finding{Rule: &r.Rule, At: short.Animals.At, Text: short.Animals.Name.V + " are much smaller than " + long.Animals.Name.V, Limit: "one and a half times as long at the most", Source: r.Source,
+		Write: "an enclosure of their own", Also: []finding.Related{{At: long.Animals.At, Text: "the larger ones"}}})
+}
+
+func (e *Enclosure) hunts() bool {
+	for _, f := range e.Sheet.Feeding {
+		if len(f.Menu()) > 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// typicalLength is the middle of the length of a group's animals. Where no figure
+// is known, stages are taken to be half as long again as the one before.
+func (e *Enclosure) typicalLength(g *life.Group) float64 {
+	stage := e.stage(g)
+	if l := g.Animals.Length; l.Set() {
+		return l.V.Value
+	}
+	if f := e.of("length", stage); f != nil && (len(f.Stages) > 0 || stage == "") {
+		return (f.Range.Low + f.Range.High) / 2
+	}
+	grown := 100.0
+	if f := e.of("length", "adult"); f != nil {
+		grown = (f.Range.Low + f.Range.High) / 2
+	}
+	switch stage {
+	case "subadult":
+		return grown / 1.4
+	case "juvenile":
+		return grown / 2.25
+	case "young":
+		return grown / 3.4
+	}
+	return grown
+}
+
+// softInGroup reads the holds: only a moult that is near holds meals and work at
+// once, and only one that is past holds work where there is no brood.
+func softInGroup(r *Rule, e *Enclosure) {
+	if e.compartments() || e.total() < 2 {
+		return
+	}
+	for _, g := range e.Life.Groups {
+		if e.count(g) == 0 || g.Brood {
+			continue
+		}
+		for i := range g.Holds {
+			h := &g.Holds[i]
+			if h.From > e.Today || e.Today >= h.Until || h.What&life.Disturbing == 0 || h.What&life.Meals == 0 && g.Gravid {
+				continue
+			}
+			e.Add(finding.Finding{Rule: &r.Rule, At: g.Animals.At, Text: "one of " + g.Animals.Name.V + " is soft or about to be (" + h.Why + "), and there are others with it",
+				Source: r.Source, Write: "care \"watch\" { every = \"day\", until = \"" + min(h.Until, e.Today+14).String() + "\" }", Also: []finding.Related{{At: h.At, Text: "what was seen"}}})
+			return
+		}
+	}
+}
+
+func nurseryFull(r *Rule, e *Enclosure) {
+	size := e.figure("brood-size")
+	if size == nil || e.word("separation") != "separate" {
+		return
+	}
+	for _, g := range e.Life.Groups {
+		if !g.Gravid || e.count(g) == 0 {
+			continue
+		}
+		young := int(size.Range.High) * max(1, min(g.Animals.Count.V.Females, e.count(g)))
+		places := 0
+		for _, x := range e.Collection.Plan.Enclosures {
+			if x.Sheet == e.Sheet && x.Housing != nil {
+				places += x.Housing.Places.V
+			}
+		}
+		if young <= places {
+			continue
+		}
+		e.Add(finding.Finding{Rule: &r.Rule, At: g.Animals.At, Text: "up to " + strconv.Itoa(young) + " young are to be expected, and there are " + strconv.Itoa(places) + " places for them",
+			Limit: e.limit(size.Value.V+" young", size), Source: e.Cite(size), Write: "places = " + strconv.Itoa(young) + " in the housing of a nursery"})
+		return
+	}
+}
+
+func stageUnknown(r *Rule, e *Enclosure) {
+	for _, g := range e.Life.Groups {
+		if e.stage(g) == "" && e.count(g) > 0 && !e.Plan.Culture.V && !g.Animals.Stage.Bad && !g.Animals.Instar.Bad {
+			e.Add(finding.Finding{Rule: &r.Rule, At: g.Animals.At, Text: "the stage of " + g.Animals.Name.V + " is not known: the strictest limits of all stages hold", Source: r.Source, Write: "stage = \"adult\", or instar = 4"})
+		}
+	}
+}
+
+func kinPaired(r *Rule, e *Enclosure) {
+	for i, g := range e.Life.Groups {
+		a := g.Animals
+		if !a.Brood.Set() || e.count(g) == 0 || !nearlyGrown(e.stage(g)) {
+			continue
+		}
+		for _, o := range e.Life.Groups[i:] {
+			b := o.Animals
+			if b.Brood.V != a.Brood.V || e.count(o) == 0 || !nearlyGrown(e.stage(o)) {
+				continue
+			}
+			if a.Count.V.Males > 0 && b.Count.V.Females > 0 || a.Count.V.Females > 0 && b.Count.V.Males > 0 {
+				e.Add(finding.Finding{Rule: &r.Rule, At: b.Brood.At, Text: "males and females of brood " + strconv.Quote(a.Brood.V) + " are together", Source: r.Source, Write: "enclosures of their own"})
+				return
+			}
+		}
+	}
+}
+
+func nearlyGrown(stage string) bool { return stage == "adult" || stage == "subadult" }

@@ -1,3 +1,425 @@
 package check
 
-var feeding = []*Rule{}
+import (
+	"math"
+	"strconv"
+
+	"vivary/compile/life"
+	"vivary/compile/schedule"
+	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/plan/source"
+	"vivary/schema/quantity"
+)
+
+// Too long between two meals, and leftovers that stay in, are found by the proof;
+// meals that a moult or a season forbids are held back by the schedule. Nothing is
+// checked of vertebrate prey and supplements: no sheet says of any that it is bad.
+var feeding = []*Rule{
+	{Enclosure: fedCold, Rule: finding.Rule{ID: "fed-while-cold", Severity: finding.Error,
+		Title:   "Meals go on in a season that is too cold to digest them.",
+		Why:     "Below its active temperature an animal does not digest. The meal rots inside it, or the prey bites it.",
+		Source:  "voofla.com, Titan Scorpions, 17 March 2022; herpetoculturenetwork.com, on power cuts",
+		Instead: "feeding = \"none\" in that season.",
+		Bad:     seasonBox(""), Good: seasonBox("    feeding = \"none\"\n")}},
+	{Enclosure: preyHeavy, Rule: finding.Rule{ID: "prey-heavy", Severity: finding.Caution,
+		Title:   "A prey item is heavy for the animal.",
+		Why:     "Large prey injures, or is refused and left in.",
+		Source:  "the species sheet; keepers quote a third to a half",
+		Instead: "A smaller size, or kill it first.",
+		Bad:     "animals \"adults\" {\n  count = 1\n  stage = \"juvenile\"\n  mass  = \"2 g\"\n}\nfeeding \"adults\" {\n  every = \"4 days\"\n  prey  = \"roach adult\"\n}\n",
+		Good:    "animals \"adults\" {\n  count = 1\n  stage = \"juvenile\"\n  mass  = \"2 g\"\n}\nfeeding \"adults\" {\n  every = \"4 days\"\n  prey  = \"cricket medium\"\n}\n"}},
+	{Enclosure: preyLong, Rule: finding.Rule{ID: "prey-long", Severity: finding.Caution,
+		Title:   "A prey item is long for the animal.",
+		Why:     "Large prey injures, or is refused and left in.",
+		Source:  "the species sheet; keepers quote a third to a half",
+		Instead: "A smaller size, or kill it first.",
+		Bad:     "animals \"adults\" {\n  count  = 1\n  stage  = \"juvenile\"\n  length = \"30 mm\"\n}\nfeeding \"adults\" {\n  every = \"4 days\"\n  prey  = \"mealworm large\"\n}\n",
+		Good:    "animals \"adults\" {\n  count  = 1\n  stage  = \"juvenile\"\n  length = \"80 mm\"\n}\nfeeding \"adults\" {\n  every = \"4 days\"\n  prey  = \"mealworm large\"\n}\n"}},
+	{Enclosure: fedOften, Rule: finding.Rule{ID: "fed-too-often", Severity: finding.Caution,
+		Title:   "Meals come closer together than is sensible.",
+		Why:     "What is not eaten stays in, and a fat animal is at risk when it falls or moults.",
+		Source:  "the species sheet; tarantulas.com, on amounts",
+		Instead: "Longer between meals.",
+		Bad:     "feeding \"adults\" {\n  every = \"day\"\n}\n", Good: "feeding \"adults\" {\n  every = \"4 days\"\n}\n"}},
+	{Enclosure: portionOdd, Rule: finding.Rule{ID: "portion-odd", Severity: finding.Caution,
+		Title:   "The food of a week is far from what is usual.",
+		Why:     "It is twice the most or half the least that keepers give, weighed; often it is a slip in a number.",
+		Source:  "the species sheet",
+		Instead: "Look at per_animal and at the days.",
+		Bad:     "feeding \"adults\" {\n  every      = \"3 days\"\n  per_animal = 12\n  prey       = \"cricket adult\"\n}\n",
+		Good:    "feeding \"adults\" {\n  on         = [\"tue\", \"fri\"]\n  per_animal = 4\n  prey       = \"cricket adult\"\n}\n"}},
+	{Enclosure: shortOfPrey, Rule: finding.Rule{ID: "prey-short", Severity: finding.Caution,
+		Title:   "A group gets fewer prey items than there are animals.",
+		Why:     "Fights over one prey item, and hunger, lead to cannibalism.",
+		Source:  "reptiliansource.com/pages/emperor-scorpion-care; scribd.com/document/253855207",
+		Instead: "At least one item for each animal, and one more.",
+		Bad:     "feeding \"adults\" {\n  every      = \"4 days\"\n  per_animal = 0.5\n  prey       = \"roach adult\"\n}\n",
+		Good:    "feeding \"adults\" {\n  every      = \"4 days\"\n  per_animal = 1\n  prey       = \"cricket adult\"\n}\n"}},
+	{Enclosure: richPrey, Rule: finding.Rule{ID: "prey-rich", Severity: finding.Caution,
+		Title:   "A fat feeder comes up more often than it should.",
+		Why:     "It is a treat: as a diet it makes an animal fat and lacks what it needs.",
+		Source:  "the feeder's sheet",
+		Instead: "More of the others in the menu.",
+		Bad:     "feeding \"adults\" {\n  every = \"4 days\"\n  prey  = \"waxworm large\"\n}\n",
+		Good:    "feeding \"adults\" {\n  every  = \"4 days\"\n  rotate = [\"cricket adult\", \"roach medium\"]\n}\n"}},
+	{Enclosure: wildPrey, Rule: finding.Rule{ID: "prey-wild", Severity: finding.Caution,
+		Title:   "Prey is caught outdoors.",
+		Why:     "It may carry pesticide, mites and worms.",
+		Source:  "arachnopets.com/tarantulas/tcs.htm",
+		Instead: "Bred feeders.",
+		Bad:     "feeding \"adults\" {\n  every = \"4 days\"\n  wild  = true\n}\n", Good: "feeding \"adults\" {\n  every = \"4 days\"\n}\n"}},
+	{Enclosure: samePrey, Rule: finding.Rule{ID: "prey-same", Severity: finding.Advice,
+		Title:   "It is always the same prey.",
+		Why:     "No feeder has all that an animal needs.",
+		Source:  "a museum keeper, dbuzz-explorer.netlify.app/@herpetologyguy/caring-for-feeders",
+		Instead: "Two or three in turn.",
+		Bad:     "feeding \"adults\" {\n  every = \"4 days\"\n  prey  = \"cricket adult\"\n}\n",
+		Good:    "feeding \"adults\" {\n  every  = \"4 days\"\n  rotate = [\"cricket adult\", \"cricket adult\", \"roach medium\"]\n}\n"}},
+}
+
+// seasonBox is a desert scorpion with a cool rest.
+func seasonBox(line string) string {
+	return desertBox("  season \"rest\" {\n    from    = \"1 nov\"\n    to      = \"28 feb\"\n" + line + "    climate {\n      warm_end = \"14 to 16 C\"\n    }\n  }\n")
+}
+
+// fedCold takes as too cold what the sheet has for a cool rest; for a species that
+// takes none, what is below all that is good for it.
+func fedCold(r *Rule, e *Enclosure) {
+	for _, s := range e.Plan.Seasons {
+		if s.Climate == nil || !s.Climate.WarmEnd.Set() || s.Feeding.V == "none" || s.Feeding.Bad {
+			continue
+		}
+		if s.Heating.V == "off" && !s.Feeding.Set() {
+			continue // no meals, without a word
+		}
+		warm, f := s.Climate.WarmEnd, e.figure("winter-rest")
+		switch {
+		case f != nil && warm.V.High <= f.Range.High:
+		case f == nil && e.figure("temperature-soft") != nil && warm.V.High < e.figure("temperature-soft").Range.Low:
+			f = e.figure("temperature-soft")
+		default:
+			continue
+		}
+		at := s.Feeding.At
+		if !at.Written() {
+			at = s.At
+		}
+		e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: "meals go on in season " + strconv.Quote(s.Name.V) + ", when even the warm end is at " + warm.V.String(),
+			Limit: e.within(f.Range, warm.V.Unit, f), Source: e.Cite(f), Write: "feeding = \"none\"", Also: []finding.Related{{At: warm.At, Text: "the season's warm end"}}})
+	}
+}
+
+// meals returns the part of an enclosure's series that is meals: series are sorted
+// by their kind.
+func meals(all []schedule.Series) []schedule.Series {
+	from := 0
+	for from < len(all) && !all[from].Kind.Meal {
+		from++
+	}
+	to := from
+	for to < len(all) && all[to].Kind.Meal {
+		to++
+	}
+	return all[from:to]
+}
+
+// meals calls use for every series of meals that has prey and eaters.
+func (e *Enclosure) meals(use func(*schedule.Series)) {
+	for i := range e.fed {
+		if s := &e.fed[i]; s.Meal != nil && s.Group != nil && len(s.Menu) > 0 && e.count(s.Group) > 0 {
+			use(s)
+		}
+	}
+}
+
+// own returns the plan's feeding of a group, or nil where the sheet brings it.
+func (e *Enclosure) own(g *life.Group) *plan.Feeding {
+	for _, f := range e.Plan.Feeding {
+		if f.Name.V == g.Animals.Name.V {
+			return f
+		}
+	}
+	return nil
+}
+
+// menuAt is where an item of the menu stands in the plan; where the sheet brings
+// it, the animals that it is for.
+func (e *Enclosure) menuAt(s *schedule.Series, k int) source.Place {
+	if f := e.own(s.Group); f != nil {
+		if menu := f.Menu(); k < len(menu) {
+			return menu[k].At
+		}
+	}
+	return s.Group.Animals.At
+}
+
+// mealAt is where the meal stands in the plan.
+func (e *Enclosure) mealAt(s *schedule.Series) source.Place {
+	if f := e.own(s.Group); f != nil {
+		return f.At
+	}
+	return s.Group.Animals.At
+}
+
+func preyHeavy(r *Rule, e *Enclosure) {
+	e.tooBig(r, "prey-mass-share", "weighs up to ", (*Enclosure).bodyMass, func(z *plan.FeederSize) plan.Written[quantity.Range] { return z.Mass })
+}
+
+func preyLong(r *Rule, e *Enclosure) {
+	e.tooBig(r, "prey-length-share", "is up to ", (*Enclosure).bodyLength, func(z *plan.FeederSize) plan.Written[quantity.Range] { return z.Length })
+}
+
+// tooBig compares the largest of a size of prey with the smallest of the animals.
+// Killed prey does not fight back and is taken in pieces.
+func (e *Enclosure) tooBig(r *Rule, figure, is string, body func(*Enclosure, *life.Group) (quantity.Range, bool), of func(*plan.FeederSize) plan.Written[quantity.Range]) {
+	e.meals(func(s *schedule.Series) {
+		share := e.least(figure, e.stage(s.Group))
+		own, known := body(e, s.Group)
+		if share == nil || !known || s.Meal.Killed.V {
+			return
+		}
+		for k := range s.Menu {
+			z := e.size(s.Menu[k].Prey)
+			if z == nil || !of(z).Set() {
+				continue
+			}
+			most := own.Low * share.Range.High / 100
+			if item := of(z).V; item.High > most*(1+1e-9) {
+				e.Add(finding.Finding{Rule: &r.Rule, At: e.menuAt(s, k),
+					Text:  "a " + s.Menu[k].Prey.String() + " " + is + quantity.Format(item.High, item.Unit) + ": too big for " + s.Group.Animals.Name.V + " of " + quantity.Format(own.Low, own.Unit),
+					Limit: quantity.FormatAtMost(most, item.Unit) + " at the most: " + e.limit(quantity.Format(share.Range.High, quantity.Percent)+" of the animal", share), Source: e.Cite(share),
+					Write: "a smaller size, or killed = true"})
+			}
+		}
+	})
+}
+
+func (e *Enclosure) size(p plan.Prey) *plan.FeederSize {
+	f := e.Feeder(p.Feeder)
+	if f == nil {
+		return nil
+	}
+	return f.Size(p.Size)
+}
+
+func fedOften(r *Rule, e *Enclosure) {
+	e.meals(func(s *schedule.Series) {
+		if e.own(s.Group) == nil {
+			return
+		}
+		n := e.need("food", e.stage(s.Group))
+		if n == nil || !n.Shortest.Set() {
+			return
+		}
+		least := int(n.Shortest.V.Value / (24 * 60))
+		if gap := shortest(s); gap > 0 && gap < least {
+			e.Add(finding.Finding{Rule: &r.Rule, At: e.mealAt(s), Text: s.Group.Animals.Name.V + " are fed again after " + spell(gap),
+				Limit: spell(least) + " between meals at the least, need \"food\" of " + e.Sheet.Name.V, Source: e.cite(n.Cited), Write: "every = \"" + spell(least) + "\", or longer"})
+		}
+	})
+}
+
+func spell(n int) string {
+	if n == 1 {
+		return "1 day"
+	}
+	return strconv.Itoa(n) + " days"
+}
+
+func (e *Enclosure) need(name, stage string) *plan.Need {
+	var general *plan.Need
+	for _, n := range e.Sheet.Needs {
+		switch {
+		case n.Name.V != name:
+		case len(n.Stages) == 0:
+			general = n
+		case plan.Lists(n.Stages, stage):
+			return n
+		}
+	}
+	return general
+}
+
+// portionOdd weighs a week's food: a sheet counts in prey of its own default menu,
+// and four small items are not four large ones.
+func portionOdd(r *Rule, e *Enclosure) {
+	for _, g := range e.Life.Groups {
+		own := e.own(g)
+		if own == nil || e.count(g) == 0 {
+			continue
+		}
+		stage := e.stage(g)
+		usual := e.of("items-a-week", stage)
+		if usual == nil {
+			continue
+		}
+		items, grams, known := 0.0, 0.0, true
+		e.meals(func(s *schedule.Series) {
+			if s.Group != g {
+				return
+			}
+			n := e.rate(s) * s.Menu[0].Items
+			items += n
+			m, ok := e.meanMass(s)
+			grams, known = grams+n*m, known && ok
+		})
+		if items == 0 {
+			continue
+		}
+		low, high, got := usual.Range.Low, usual.Range.High, items
+		text := number(items) + " items a week for each animal"
+		if each, ok := e.defaultMass(stage); ok && known {
+			low, high, got = low*each, high*each, grams
+			text += ", about " + quantity.Format(grams, quantity.Gram)
+		}
+		x := finding.Finding{Rule: &r.Rule, At: own.At, Limit: e.limit(usual.Value.V+" items a week", usual), Source: e.Cite(usual), Write: "per_animal or the days so that it comes nearer"}
+		if each, ok := e.defaultMass(stage); ok && known {
+			x.Limit += ", about " + quantity.FormatRange(usual.Range.Low*each, usual.Range.High*each, quantity.Gram)
+		}
+		switch {
+		case got > 2*high:
+			x.Text = text + ": more than twice the most that is usual"
+		case got < low/2:
+			x.Text = text + ": less than half the least that is usual"
+		default:
+			continue
+		}
+		if own.PerAnimal.Set() {
+			x.At = own.PerAnimal.At
+		}
+		e.Add(x)
+	}
+}
+
+func number(v float64) string { return strconv.FormatFloat(math.Round(v*10)/10, 'f', -1, 64) }
+
+// rate is how many meals a week a series has, those that are held included.
+func (e *Enclosure) rate(s *schedule.Series) float64 {
+	h := e.Horizon
+	from, until := 0, h.Days
+	if t := s.Timing; t != nil && t.From.Set() {
+		from = max(from, int(t.From.V-h.From))
+	}
+	if t := s.Timing; t != nil && t.Until.Set() {
+		until = min(until, int(t.Until.V-h.From)+1)
+	}
+	if until-from < 28 {
+		return 0 // too short to tell
+	}
+	n := s.Days.Count()
+	if s.Held != nil {
+		n += s.Held.Count()
+	}
+	return 7 * float64(n) / float64(until-from)
+}
+
+// meanMass is the mean weight of the items of a menu, in g.
+func (e *Enclosure) meanMass(s *schedule.Series) (float64, bool) {
+	sum := 0.0
+	for k := range s.Menu {
+		z := e.size(s.Menu[k].Prey)
+		if z == nil || !z.Mass.Set() {
+			return 0, false
+		}
+		sum += (z.Mass.V.Low + z.Mass.V.High) / 2
+	}
+	return sum / float64(len(s.Menu)), true
+}
+
+// defaultMass is the mean weight of the prey that the sheet gives a stage, in g.
+func (e *Enclosure) defaultMass(stage string) (float64, bool) {
+	for _, f := range e.Sheet.Feeding {
+		if len(f.Stages) > 0 && !plan.Lists(f.Stages, stage) {
+			continue
+		}
+		sum, menu := 0.0, f.Menu()
+		for _, p := range menu {
+			z := e.size(p.V)
+			if z == nil || !z.Mass.Set() {
+				return 0, false
+			}
+			sum += (z.Mass.V.Low + z.Mass.V.High) / 2
+		}
+		return sum / float64(max(1, len(menu))), len(menu) > 0
+	}
+	return 0, false
+}
+
+func shortOfPrey(r *Rule, e *Enclosure) {
+	e.meals(func(s *schedule.Series) {
+		n := e.count(s.Group)
+		items := math.Ceil(s.Menu[0].Items*float64(n) - 1e-9)
+		if n < 2 || items >= float64(n) || e.Plan.Culture.V {
+			return
+		}
+		at := e.mealAt(s)
+		if f := e.own(s.Group); f != nil && f.PerAnimal.Set() {
+			at = f.PerAnimal.At
+		}
+		e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: strconv.Itoa(n) + " animals share " + number(items) + " prey items", Limit: "one item for each at the least", Source: r.Source, Write: "per_animal = 1"})
+	})
+}
+
+func richPrey(r *Rule, e *Enclosure) {
+	e.meals(func(s *schedule.Series) {
+		for k := range s.Menu {
+			first := k
+			n := 0
+			for j := range s.Menu {
+				if s.Menu[j].Prey.Feeder == s.Menu[k].Prey.Feeder {
+					first = min(first, j)
+					n++
+				}
+			}
+			if first < k {
+				continue
+			}
+			sheet := e.Feeder(s.Menu[k].Prey.Feeder)
+			if sheet == nil {
+				continue
+			}
+			f := sheet.Figure("share-max")
+			if share := 100 * float64(n) / float64(len(s.Menu)); f != nil && share > f.Range.High+1 {
+				e.Add(finding.Finding{Rule: &r.Rule, At: e.menuAt(s, k), Text: sheet.Name.V + " is " + quantity.Format(share, quantity.Percent) + " of the meals",
+					Limit: f.Value.V + " at the most, share-max of " + sheet.Name.V, Source: e.Cite(f), Write: "rotate with more of the others"})
+			}
+		}
+	})
+}
+
+func wildPrey(r *Rule, e *Enclosure) {
+	for _, f := range e.Plan.Feeding {
+		if f.Wild.V {
+			e.Add(finding.Finding{Rule: &r.Rule, At: f.Wild.At, Text: "the prey of " + f.Name.V + " is caught outdoors", Source: r.Source, Write: "wild = false, with bred feeders"})
+		}
+	}
+}
+
+// sameFor is for how many weeks the same prey is passed over (common practice, no
+// source).
+const sameFor = 12
+
+// samePrey leaves the smallest out: there is little that they can take.
+func samePrey(r *Rule, e *Enclosure) {
+	e.meals(func(s *schedule.Series) {
+		f := e.own(s.Group)
+		if f == nil || len(f.Menu()) == 0 || small(e.stage(s.Group)) || s.Days.Count() < 2 {
+			return
+		}
+		for k := range s.Menu {
+			if s.Menu[k].Prey.Feeder != s.Menu[0].Prey.Feeder {
+				return
+			}
+		}
+		last, first := -1, s.Days.Next(0)
+		for d := first; d >= 0; d = s.Days.Next(d + 1) {
+			last = d
+		}
+		if last-first <= sameFor*7 {
+			return
+		}
+		e.Add(finding.Finding{Rule: &r.Rule, At: e.menuAt(s, 0), Text: s.Group.Animals.Name.V + " get nothing but " + s.Menu[0].Prey.Feeder, Limit: strconv.Itoa(sameFor) + " weeks on one feeder",
+			Source: r.Source, Write: "rotate = [\"" + s.Menu[0].Prey.String() + "\", \"roach medium\"]"})
+	})
+}

@@ -1,3 +1,370 @@
 package check
 
-var moisture = []*Rule{}
+import (
+	"strconv"
+
+	"vivary/compile/schedule"
+	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/schema/civil"
+	"vivary/schema/quantity"
+)
+
+// A species of damp places that gets no misting or watering at all is found by the
+// proof, as is a gap between two of them.
+var moisture = []*Rule{
+	{Enclosure: humidityHarms, Rule: finding.Rule{ID: "humidity-harmful", Severity: finding.Error,
+		Title:   "A humidity is planned that the species does not bear.",
+		Why:     "A dry animal sticks in its moult; wet air brings mould and mites.",
+		Source:  "a species sheet that states a hard limit; scorpionforum.darkbb.com/t1846-molting-information-sheet",
+		Instead: "Plan a humidity within the limits.",
+		Bad:     "species \"pandinus-imperator\" {\n  figure \"humidity-hard\" {\n    value   = \"55 to 95 %\"\n    source  = [\"own records\"]\n    quality = \"own\"\n    seen    = \"2026-10-01\"\n    because = \"two stuck moults below it\"\n    review  = \"2027-10-01\"\n  }\n}\nenclosure \"box\" {\n  species = \"pandinus-imperator\"\n  housing {\n    inside = \"76 x 46 x 41 cm\"\n    lid    = \"solid, latched\"\n    depth  = \"16 cm\"\n    hides  = 4\n  }\n  animals \"adults\" {\n    count = 3\n    stage = \"adult\"\n  }\n  climate {\n    humidity = \"40 to 50 %\"\n  }\n}\n",
+		Good:    "species \"pandinus-imperator\" {\n  figure \"humidity-hard\" {\n    value   = \"55 to 95 %\"\n    source  = [\"own records\"]\n    quality = \"own\"\n    seen    = \"2026-10-01\"\n    because = \"two stuck moults below it\"\n    review  = \"2027-10-01\"\n  }\n}\n"}},
+	{Enclosure: noWater, Rule: finding.Rule{ID: "no-water", Severity: finding.Error,
+		Title:   "There is no water dish for a species that drinks from one.",
+		Why:     "Some species take all their water from damp soil, food or droplets. This one is not known to.",
+		Source:  "the species sheet",
+		Instead: "A shallow dish that always holds water.",
+		Bad:     inHousing("water     = \"none\""), Good: inHousing("water     = \"dish\"")}},
+	{Enclosure: substrateMoisture, Rule: finding.Rule{ID: "substrate-moisture", Severity: finding.Error,
+		Title:   "The substrate is kept dry for a species of damp places, or wet for one of dry places.",
+		Why:     "A dry animal sticks in its moult. A desert animal on wet soil is overrun by mites.",
+		Source:  "the species sheet; fr.scribd.com/document/79285516, a college's procedure on wet instead of humid",
+		Instead: "Damp below for the one, dry for the other.",
+		Bad:     inHousing("moisture  = \"dry\""), Good: inHousing("moisture  = \"damp below\"")}},
+	{Enclosure: humidityUnusual, Rule: finding.Rule{ID: "humidity-unusual", Severity: finding.Caution,
+		Title:   "A humidity is planned outside of what is good for the species.",
+		Why:     "Keepers' figures differ. What none of them gives wants a reason.",
+		Source:  "the species sheet",
+		Instead: "Plan nearer to what is aimed for; a part of the year is a season block.",
+		Bad:     "climate {\n  humidity = \"40 to 50 %\"\n}\n", Good: "climate {\n  humidity = \"70 to 80 %\"\n}\n"}},
+	{Enclosure: aridMist, Rule: finding.Rule{ID: "misted-too-often", Severity: finding.Caution,
+		Title:   "A species of dry places is misted or watered often.",
+		Why:     "Wet soil brings mites, and the animal cannot get away from it.",
+		Source:  "fr.scribd.com/document/79285516, a college's procedure; the figure of 7 days is common practice, no source",
+		Instead: "Mist rarely, and let all dry again. Water in a dish is enough.",
+		Bad:     desertBox("  care \"mist\" {\n    every = \"day\"\n  }\n"), Good: desertBox("  care \"mist\" {\n    every = \"2 weeks\"\n  }\n")}},
+	{Enclosure: staleAir, Rule: finding.Rule{ID: "stale-air", Severity: finding.Caution,
+		Title:   "Damp air is aimed for, and hardly any air gets through.",
+		Why:     "Stagnant wet air grows mould. A laboratory's frames warped and moulded.",
+		Source:  "freethoughtblogs.com/pharyngula, a university's spider laboratory; thetarantulacollective.com",
+		Instead: "Hold the damp in the substrate, and let air through.",
+		Bad:     inHousing("vents     = \"none\""), Good: inHousing("vents     = \"cross\"")}},
+	{Enclosure: noCrossAir, Rule: finding.Rule{ID: "no-cross-air", Severity: finding.Caution,
+		Title:   "A species that needs moving air has no openings on opposite sides.",
+		Why:     "Still, wet air harms tree spiders and mantises more than dry air does: it brings mould and disease.",
+		Source:  "the species sheet; thetarantulacollective.com, Caribena versicolor, revised March 2025",
+		Instead: "Openings low on one side and high on the other.",
+		Bad:     treeBox("    vents   = \"few\"\n    gap     = \"1 mm\"\n", ""), Good: treeBox("    vents   = \"cross\"\n    gap     = \"1 mm\"\n", "")}},
+	{Enclosure: meshTop, Rule: finding.Rule{ID: "mesh-top", Severity: finding.Caution,
+		Title:   "A mesh lid lies over a species of damp places.",
+		Why:     "Warm, damp air rises and leaves through the lid, and the substrate dries faster than it is misted.",
+		Source:  "common practice, no source",
+		Instead: "A solid lid with some holes, or cover most of the mesh and write \"part mesh\".",
+		Bad:     inHousing("lid       = \"mesh, latched\"\n  gap       = \"1.5 mm\""), Good: inHousing("lid       = \"solid, latched\"")}},
+	{Enclosure: youngDraught, Rule: finding.Rule{ID: "young-draught", Severity: finding.Caution,
+		Title:   "Small young are kept in an enclosure with openings in its sides.",
+		Why:     "A breeder found hers dried up at the vents.",
+		Source:  "virginiacheeseman.co.uk/deserted, a professional breeder's diary",
+		Instead: "Openings in the lid, until they have grown.",
+		Bad:     "housing {\n  inside   = \"40 x 30 x 30 cm\"\n  lid      = \"solid, latched\"\n  depth    = \"10 cm\"\n  vents    = \"some\"\n  vents_at = \"side\"\n  gap      = \"1 mm\"\n}\nanimals \"young\" {\n  count  = 1\n  instar = 2\n}\n",
+		Good:    "housing {\n  inside   = \"40 x 30 x 30 cm\"\n  lid      = \"solid, latched\"\n  depth    = \"10 cm\"\n  vents    = \"some\"\n  vents_at = \"top\"\n  gap      = \"1 mm\"\n}\nanimals \"young\" {\n  count  = 1\n  instar = 2\n}\n"}},
+	{Enclosure: dishDeep, Rule: finding.Rule{ID: "dish-deep", Severity: finding.Caution,
+		Title:   "The water dish is deep for the smallest animals.",
+		Why:     "They drown in it.",
+		Source:  "common practice, no source: no deeper than the animal is high, taken as a quarter of its length",
+		Instead: "A shallower dish, or pebbles in it.",
+		Bad:     "housing {\n  inside     = \"40 x 30 x 30 cm\"\n  lid        = \"solid, latched\"\n  depth      = \"10 cm\"\n  dish_depth = \"30 mm\"\n}\nanimals \"young\" {\n  count  = 1\n  instar = 2\n}\n",
+		Good:    "housing {\n  inside     = \"40 x 30 x 30 cm\"\n  lid        = \"solid, latched\"\n  depth      = \"10 cm\"\n  dish_depth = \"5 mm\"\n}\nanimals \"young\" {\n  count  = 1\n  instar = 2\n}\n"}},
+	{Enclosure: gaugeUntested, Rule: finding.Rule{ID: "gauge-untested", Severity: finding.Advice,
+		Title:   "The gauges have not been tested for a year.",
+		Why:     "Cheap hygrometers drift.",
+		Source:  "hermitcrabassociation.com/phpBB/viewtopic.php?p=852642, on the salt test",
+		Instead: "Test it over wet salt, which holds 75 %, and write the day.",
+		Bad:     "climate {\n  humidity     = \"70 to 80 %\"\n  gauge_tested = \"2025-03-01\"\n}\n",
+		Good:    "climate {\n  humidity     = \"70 to 80 %\"\n  gauge_tested = \"2026-09-01\"\n}\n"}},
+	{Enclosure: humidityExact, Rule: finding.Rule{ID: "humidity-exact", Severity: finding.Advice,
+		Title:   "Humidity is planned as one exact figure.",
+		Why:     "No keeper's gauge shows it that well, and no enclosure holds it.",
+		Source:  "tomsbigspiders.wordpress.com, on care sheets and their figures",
+		Instead: "A band, or a substrate that is damp below.",
+		Bad:     "climate {\n  humidity = \"75 %\"\n}\n", Good: "climate {\n  humidity = \"70 to 80 %\"\n}\n"}},
+}
+
+// inHousing is the sound housing of the examples with one line of its own.
+func inHousing(line string) string {
+	h := "housing {\n  inside    = \"76 x 46 x 41 cm\"\n  depth     = \"16 cm\"\n  hides     = 4\n"
+	if len(line) < 3 || line[:3] != "lid" {
+		h += "  lid       = \"solid, latched\"\n"
+	}
+	return h + "  " + line + "\n}\n"
+}
+
+// desertBox is a sound enclosure of a desert scorpion with more inside.
+func desertBox(more string) string {
+	return "enclosure \"desert\" {\n  species = \"hadrurus-arizonensis\"\n  housing {\n    inside   = \"40 x 30 x 40 cm\"\n    lid      = \"solid, latched\"\n    moisture = \"dry\"\n    depth    = \"18 cm\"\n    hides    = 1\n  }\n" +
+		"  animals \"female\" {\n    count = \"0.1\"\n    stage = \"adult\"\n  }\n" + more + "}\n"
+}
+
+// treeBox is a sound enclosure of a spider that lives above the ground, with more
+// in its housing and inside.
+func treeBox(housing, more string) string {
+	return "enclosure \"tree\" {\n  species = \"caribena-versicolor\"\n  housing {\n    inside  = \"30 x 30 x 45 cm\"\n    lid     = \"solid, latched\"\n    depth   = \"4 cm\"\n    hides   = 1\n    perches = true\n" + housing + "  }\n" +
+		"  animals \"female\" {\n    count  = \"0.1\"\n    stage  = \"adult\"\n    origin = \"captive bred\"\n    paper  = \"invoice 119\"\n  }\n" + more + "}\n"
+}
+
+// humidities calls use for every humidity that the plan states.
+func (e *Enclosure) humidities(use func(words string, season *plan.Season, h plan.Written[quantity.Range])) {
+	if c := e.Plan.Climate; c != nil && c.Humidity.Set() {
+		use("humidity", nil, c.Humidity)
+	}
+	for _, s := range e.Plan.Seasons {
+		if s.Climate != nil && s.Climate.Humidity.Set() {
+			use("humidity of season "+strconv.Quote(s.Name.V), s, s.Climate.Humidity)
+		}
+	}
+}
+
+func humidityHarms(r *Rule, e *Enclosure) {
+	hard := e.figure("humidity-hard")
+	if hard == nil {
+		return
+	}
+	e.humidities(func(words string, _ *plan.Season, h plan.Written[quantity.Range]) {
+		if !hard.Range.Encloses(h.V) {
+			e.Add(finding.Finding{Rule: &r.Rule, At: h.At, Text: words + " is planned at " + h.V.String() + ", beyond what " + e.Sheet.Name.V + " bears",
+				Limit: e.within(hard.Range, h.V.Unit, hard), Source: e.Cite(hard), Write: e.humidityInstead()})
+		}
+	})
+}
+
+func humidityUnusual(r *Rule, e *Enclosure) {
+	soft, hard := e.figure("humidity-soft"), e.figure("humidity-hard")
+	if soft == nil {
+		return
+	}
+	e.humidities(func(words string, s *plan.Season, h plan.Written[quantity.Range]) {
+		if s != nil || soft.Range.Encloses(h.V) || hard != nil && !hard.Range.Encloses(h.V) {
+			return
+		}
+		f := soft
+		if t := e.figure("humidity-target"); t != nil {
+			f = t // which says what is disputed
+		}
+		dry := "drier"
+		if h.V.High > soft.Range.High {
+			dry = "damper"
+		}
+		e.Add(finding.Finding{Rule: &r.Rule, At: h.At, Text: words + " is planned at " + h.V.String() + ": " + dry + " than is good for " + e.Sheet.Name.V,
+			Limit: e.within(soft.Range, h.V.Unit, soft), Source: e.Cite(f), Write: e.humidityInstead()})
+	})
+}
+
+func (e *Enclosure) humidityInstead() string {
+	f := e.figure("humidity-target")
+	if f == nil {
+		f = e.figure("humidity-soft")
+	}
+	if f == nil {
+		return ""
+	}
+	return "humidity = \"" + f.Range.String() + "\""
+}
+
+func humidityExact(r *Rule, e *Enclosure) {
+	e.humidities(func(words string, _ *plan.Season, h plan.Written[quantity.Range]) {
+		if h.V.Single() {
+			e.Add(finding.Finding{Rule: &r.Rule, At: h.At, Text: words + " is planned at exactly " + h.V.String(), Source: r.Source,
+				Write: "humidity = \"" + quantity.FormatRange(max(h.V.Low-5, 0), min(h.V.High+5, 100), h.V.Unit) + "\""})
+		}
+	})
+}
+
+func noWater(r *Rule, e *Enclosure) {
+	w := e.Plan.Housing.Water
+	if w.Set() && w.V == "none" && e.word("drinks") == "dish" {
+		f := e.figure("drinks")
+		e.Add(finding.Finding{Rule: &r.Rule, At: w.At, Text: "there is no dish, and " + e.Sheet.Name.V + " drinks from one", Limit: e.limit("drinks from a dish", f), Source: e.Cite(f), Write: "water = \"dish\""})
+	}
+}
+
+func substrateMoisture(r *Rule, e *Enclosure) {
+	m := e.Plan.Housing.Moisture
+	if !m.Set() {
+		return
+	}
+	text, write := "", ""
+	switch e.word("moisture") {
+	case "damp":
+		if m.V == "dry" {
+			text, write = "the substrate is kept dry through, and "+e.Sheet.Name.V+" depends on damp", "moisture = \"damp below\""
+		}
+	case "arid":
+		if m.V == "damp" || m.V == "wet" {
+			text, write = "the substrate is kept "+m.V+" through, and "+e.Sheet.Name.V+" lives in dry places", "moisture = \"dry\""
+		}
+	}
+	if text != "" {
+		f := e.figure("moisture")
+		e.Add(finding.Finding{Rule: &r.Rule, At: m.At, Text: text, Limit: e.limit(f.Value.V, f), Source: e.Cite(f), Write: write})
+	}
+}
+
+// usualMistGap is the least number of days between two mistings of a species of
+// dry places where its sheet has none (common practice, no source).
+const usualMistGap = 7
+
+func aridMist(r *Rule, e *Enclosure) {
+	if e.word("moisture") != "arid" {
+		return
+	}
+	f := e.figure("mist-interval-min")
+	least := usualMistGap
+	if f != nil {
+		least = int(f.Range.Low / (24 * 60))
+	}
+	for i := range e.Series {
+		s := &e.Series[i]
+		if s.Kind.Needs != "moisture" || s.Timing == nil || s.Timing.Seen.Set() {
+			continue
+		}
+		if gap := shortest(s); gap > 0 && gap < least {
+			x := finding.Finding{Rule: &r.Rule, At: s.Origin, Text: s.Name + " comes up every " + days(gap) + ", and " + e.Sheet.Name.V + " lives in dry places",
+				Limit: days(least) + " between two at the least", Source: r.Source, Write: "every = \"" + days(least) + "\", or longer"}
+			if f != nil {
+				x.Limit, x.Source = e.limit(x.Limit, f), e.Cite(f)
+			}
+			e.Add(x)
+		}
+	}
+}
+
+// shortest is the least number of days between two occasions of a series, or 0.
+func shortest(s *schedule.Series) int {
+	least := 0
+	last := s.Days.Next(0)
+	for d := last; d >= 0; last = d {
+		if d = s.Days.Next(d + 1); d >= 0 && (least == 0 || d-last < least) {
+			least = d - last
+		}
+	}
+	return least
+}
+
+func days(n int) string {
+	if n == 1 {
+		return "day"
+	}
+	return strconv.Itoa(n) + " days"
+}
+
+func above() string {
+	return "some openings above " + quantity.Format(dampAir, quantity.PercentRH)
+}
+
+// dampAir is the relative humidity, in %, above which still air is warned of.
+const dampAir = 75
+
+func staleAir(r *Rule, e *Enclosure) {
+	h := e.Plan.Housing
+	if e.word("ventilation") == "cross" {
+		return // said by no-cross-air
+	}
+	aim := 0.0
+	if c := e.Plan.Climate; c != nil && c.Humidity.Set() {
+		aim = c.Humidity.V.High
+	} else if f := e.figure("humidity-target"); f != nil {
+		aim = f.Range.High
+	}
+	if aim <= dampAir {
+		return
+	}
+	switch {
+	case h.Vents.Set() && (h.Vents.V == "none" || h.Vents.V == "few"):
+		e.Add(finding.Finding{Rule: &r.Rule, At: h.Vents.At, Text: "humidity of " + quantity.Format(aim, quantity.PercentRH) + " is aimed for, and hardly any air gets in",
+			Limit: above(), Source: r.Source, Write: "vents = \"some\""})
+	case !h.Vents.At.Written() && h.LidIs("solid"):
+		e.Soft(finding.Finding{Rule: &r.Rule, At: h.At, Text: "humidity of " + quantity.Format(aim, quantity.PercentRH) + " is aimed for, and how air gets in is not said",
+			Limit: above(), Source: r.Source, Write: "vents = \"some\", or what they are"}, finding.Advice)
+	}
+}
+
+func noCrossAir(r *Rule, e *Enclosure) {
+	h := e.Plan.Housing
+	if e.word("ventilation") != "cross" || h.Vents.Bad || h.Vents.V == "cross" || h.Vents.V == "all" || h.Kind.V == "mesh" {
+		return
+	}
+	f := e.figure("ventilation")
+	x := finding.Finding{Rule: &r.Rule, At: h.Vents.At, Text: "the openings of the enclosure are not on opposite sides", Limit: e.limit("openings on opposite sides", f), Source: e.Cite(f), Write: "vents = \"cross\""}
+	if !h.Vents.Set() {
+		x.At, x.Text = h.At, "it is not said that air gets through from side to side"
+	}
+	e.Add(x)
+}
+
+func meshTop(r *Rule, e *Enclosure) {
+	h := e.Plan.Housing
+	if e.word("moisture") == "damp" && h.Lid.Set() && h.LidIs("mesh") {
+		f := e.figure("moisture")
+		e.Add(finding.Finding{Rule: &r.Rule, At: h.Lid.At, Text: "the damp that " + e.Sheet.Name.V + " depends on leaves through a mesh lid", Limit: e.limit("damp", f), Source: r.Source,
+			Write: "lid = \"part mesh, latched\", with most of it covered"})
+	}
+}
+
+func youngDraught(r *Rule, e *Enclosure) {
+	h := e.Plan.Housing
+	at := h.Vents.At
+	side := h.Vents.V == "cross" || h.Vents.V == "all"
+	if has(h.VentsAt.V, "side") {
+		side, at = true, h.VentsAt.At
+	}
+	if !side || e.word("ventilation") == "cross" || e.word("moisture") == "arid" {
+		return
+	}
+	for _, g := range e.Life.Groups {
+		if small(e.stage(g)) && e.count(g) > 0 {
+			e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: g.Animals.Name.V + " are small, and may dry up beside openings in the sides", Source: r.Source, Write: "vents_at = \"top\""})
+			return
+		}
+	}
+}
+
+func dishDeep(r *Rule, e *Enclosure) {
+	const share = 0.25
+	d := e.Plan.Housing.DishDepth
+	if !d.Set() {
+		return
+	}
+	for _, g := range e.Life.Groups {
+		stage := e.stage(g)
+		if !small(stage) && stage != "juvenile" || e.count(g) == 0 {
+			continue
+		}
+		long, known := e.bodyLength(g)
+		if !known || d.V.Value <= long.Low*share {
+			continue
+		}
+		e.Add(finding.Finding{Rule: &r.Rule, At: d.At, Text: g.Animals.Name.V + " of " + quantity.Format(long.Low, d.V.Unit) + " may drown in a dish " + d.V.String() + " deep",
+			Limit: quantity.FormatAtMost(long.Low*share, d.V.Unit) + " at the most", Source: r.Source, Write: "dish_depth = \"" + quantity.FormatAtMost(long.Low*share, d.V.Unit) + "\", or pebbles in the dish"})
+		return
+	}
+}
+
+func gaugeUntested(r *Rule, e *Enclosure) {
+	c := e.Plan.Climate
+	if c == nil || !c.GaugeTested.Set() {
+		return
+	}
+	last := c.GaugeTested.V
+	for _, x := range e.Plan.Care {
+		if on, ok := e.Life.Done[x.Name.V]; ok && x.KindName() == "calibrate" {
+			last = max(last, on)
+		}
+	}
+	if on, ok := e.Life.Done["calibrate"]; ok {
+		last = max(last, on)
+	}
+	if e.Today-last > civil.Date(365) {
+		e.Add(finding.Finding{Rule: &r.Rule, At: c.GaugeTested.At, Text: "the gauges were last tested on " + last.Words(), Limit: "once a year", Source: r.Source, Write: "care \"calibrate\" { every = \"6 months\" }"})
+	}
+}

@@ -1,3 +1,198 @@
 package check
 
-var papers = []*Rule{}
+import (
+	"strconv"
+	"strings"
+
+	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/plan/source"
+	"vivary/schema/civil"
+)
+
+// Papers, and what keeps a plan readable. None of this is a legal conclusion.
+var papers = []*Rule{
+	{Collection: identityClash, Rule: finding.Rule{ID: "identity-clash", Severity: finding.Error,
+		Title:   "Two things claim the same former name.",
+		Why:     "A former name keeps entries on people's phones the same. Two of one identity overwrite each other, and one is never seen.",
+		Source:  "RFC 5545, 3.8.4.7: the identifier is globally unique",
+		Instead: "Keep formerly with the one that is the old thing, and take it out of the other.",
+		Bad:     renamed("left", "old-box") + renamed("right", "old-box"), Good: renamed("left", "old-box") + renamed("right", "older-box")}},
+	{Enclosure: originUnsaid, Rule: finding.Rule{ID: "origin-unsaid", Severity: finding.Caution,
+		Title:   "Where an animal of a listed species is from, and what proves it, is not said.",
+		Why:     "Trade and moves across borders need proof, often years later.",
+		Source:  "CITES appendices, as the species sheet has them; cites.org for the text in force",
+		Instead: "Write origin and paper. What the law asks where you live is for you to look up.",
+		Bad:     "animals \"adults\" {\n  count = 1\n  stage = \"adult\"\n}\n",
+		Good:    "animals \"adults\" {\n  count  = 1\n  stage  = \"adult\"\n  origin = \"captive bred\"\n  paper  = \"invoice 118\"\n}\n"}},
+	{Collection: figureOverdue, Rule: finding.Rule{ID: "figure-overdue", Severity: finding.Caution,
+		Title:   "A figure of your own is due to be looked at again.",
+		Why:     "It takes the place of a known figure for a reason that may no longer hold.",
+		Source:  "the date in the plan",
+		Instead: "Look at it, and write a new review date; or take it out.",
+		Bad:     ownFigure("2026-03-01"), Good: ownFigure("2027-03-01")}},
+	{Collection: calendarNoisy, Rule: finding.Rule{ID: "calendar-noisy", Severity: finding.Caution,
+		Title:   "A calendar holds more entries than people look at, or apps read well.",
+		Why:     "When everything pings, people stop hearing it. Subscribers complain of being flooded by others' reminders.",
+		Source:  "github.com/Ivan-Malinovski/calino/issues/165; 12 a day and 800 in all are common practice, no source",
+		Instead: "One entry a round; or a calendar for each room, round or keeper.",
+		Bad:     "calendar \"all\" {\n  entry = \"per care\"\n}\n" + many(6), Good: "calendar \"all\" {\n}\n" + many(6)}},
+	{Collection: calendarEmpty, Rule: finding.Rule{ID: "calendar-empty", Severity: finding.Caution,
+		Title:   "Nothing falls into a calendar.",
+		Why:     "Whoever subscribes to it thinks that there is nothing to do.",
+		Source:  "the design of this program",
+		Instead: "Look at what it selects: everything named must hold at once.",
+		Bad:     "calendar \"all\" {\n}\ncalendar \"weighing\" {\n  kinds = [\"weigh\"]\n}\n", Good: "calendar \"all\" {\n}\ncalendar \"cleaning\" {\n  kinds = [\"spot-clean\"]\n}\n"}},
+	{Collection: inNoCalendar, Rule: finding.Rule{ID: "in-no-calendar", Severity: finding.Caution,
+		Title:   "An enclosure is in none of the calendars.",
+		Why:     "It is looked after only by who remembers it.",
+		Source:  "the design of this program",
+		Instead: "Add it to one, or have a calendar without a selection.",
+		Bad:     "calendar \"other\" {\n  enclosures = [\"box-1\"]\n}\n" + many(1), Good: "calendar \"other\" {\n  rooms = [\"east\"]\n}\n" + many(1)}},
+	{Enclosure: arrivalUnsaid, Rule: finding.Rule{ID: "arrival-unsaid", Severity: finding.Advice,
+		Title:   "Of an animal neither origin nor arrival nor birth is written.",
+		Why:     "A register of animals has them, and whoever takes it over will ask.",
+		Source:  "southhams.gov.uk/animal-welfare-licences/selling-animals-pets, on registers",
+		Instead: "Write what is known: origin, arrived, born.",
+		Bad:     desertBox(""), Good: spiderBox("40 x 30 x 28 cm", "10 cm")}},
+	{Collection: logSilent, Rule: finding.Rule{ID: "log-silent", Severity: finding.Advice,
+		Title:   "Nothing has been logged for weeks.",
+		Why:     "A moult or a birth that is not logged holds nothing back, and the plan drifts from the animals.",
+		Source:  "common practice, no source: eight weeks",
+		Instead: "Log what was seen: moults, refusals, counts.",
+		Bad:     "2026-06-01 box adults counted 3\n", Good: "2026-11-20 box adults counted 3\n"}},
+}
+
+func ownFigure(review string) string {
+	return "species \"pandinus-imperator\" {\n  figure \"humidity-target\" {\n    value   = \"75 to 85 %\"\n    source  = [\"own records\"]\n    quality = \"own\"\n    seen    = \"2025-10-01\"\n    because = \"measured here for three years\"\n    review  = \"" + review + "\"\n  }\n}\n"
+}
+
+// renamed is a sound enclosure that had another name.
+func renamed(name, formerly string) string {
+	return strings.Replace(many(1), "\"box-1\" {\n", "\""+name+"\" {\n  formerly = \""+formerly+"\"\n", 1)
+}
+
+// many is a number of sound enclosures.
+func many(n int) string {
+	text := ""
+	for i := range n {
+		text += "enclosure \"box-" + strconv.Itoa(i+1) + "\" {\n  species = \"pandinus-imperator\"\n  housing {\n    inside = \"76 x 46 x 41 cm\"\n    lid    = \"solid, latched\"\n    depth  = \"16 cm\"\n    hides  = 4\n  }\n  animals \"adults\" {\n    count = 3\n    stage = \"adult\"\n  }\n}\n"
+	}
+	return text
+}
+
+// claim is a name that an identity is made of, and where it was written.
+type claim struct {
+	formerly plan.Written[string]
+	name     plan.Written[string]
+}
+
+// clash finds two of a list that claim one name, or one that claims the name that
+// another still bears. It looks no further where nothing was ever renamed.
+func clash(c *Collection, r *Rule, what string, in source.Place, n int, at func(int) claim) {
+	var by map[string]claim
+	for i := range n {
+		if x := at(i); x.formerly.Set() {
+			if by == nil {
+				by = map[string]claim{}
+			}
+			if first, twice := by[x.formerly.V]; twice {
+				c.Add(finding.Finding{Rule: &r.Rule, At: x.formerly.At, In: in, Text: what + strconv.Quote(x.name.V) + " and " + strconv.Quote(first.name.V) + " were both formerly " + strconv.Quote(x.formerly.V),
+					Source: r.Source, Write: "formerly in one of them only", Also: []finding.Related{{At: first.formerly.At, Text: "the other"}}})
+				continue
+			}
+			by[x.formerly.V] = x
+		}
+	}
+	if by == nil {
+		return
+	}
+	for i := range n {
+		x := at(i)
+		if first, claimed := by[x.name.V]; claimed && !x.formerly.Set() && first.name.At != x.name.At {
+			c.Add(finding.Finding{Rule: &r.Rule, At: first.formerly.At, In: in, Text: what + strconv.Quote(first.name.V) + " was formerly " + strconv.Quote(x.name.V) + ", and there is one of that name",
+				Source: r.Source, Write: "no formerly here, or another name there", Also: []finding.Related{{At: x.name.At, Text: "the one of that name"}}})
+		}
+	}
+}
+
+func identityClash(r *Rule, c *Collection) {
+	all := c.Plan.Enclosures
+	clash(c, r, "enclosures ", source.Place{}, len(all), func(i int) claim { return claim{all[i].Formerly, all[i].Name} })
+	for _, e := range all {
+		if len(e.Care) < 2 && len(e.Animals) < 2 {
+			continue
+		}
+		clash(c, r, "cares ", e.Whole, len(e.Care), func(i int) claim { return claim{e.Care[i].Formerly, e.Care[i].Name} })
+		clash(c, r, "animals ", e.Whole, len(e.Animals), func(i int) claim { return claim{e.Animals[i].Formerly, e.Animals[i].Name} })
+	}
+	rounds, calendars := c.Plan.Rounds, c.Plan.Calendars
+	clash(c, r, "rounds ", source.Place{}, len(rounds), func(i int) claim { return claim{rounds[i].Formerly, rounds[i].Name} })
+	clash(c, r, "calendars ", source.Place{}, len(calendars), func(i int) claim { return claim{calendars[i].Formerly, calendars[i].Name} })
+}
+
+func originUnsaid(r *Rule, e *Enclosure) {
+	f := e.figure("cites")
+	if f == nil || has(f.Words, "none") || len(f.Words) == 0 {
+		return
+	}
+	for _, g := range e.Life.Groups {
+		a := g.Animals
+		if e.count(g) == 0 || a.Origin.Bad || a.Paper.Bad || a.Origin.Set() && a.Paper.Set() {
+			continue
+		}
+		x := finding.Finding{Rule: &r.Rule, At: a.At, Limit: e.limit("CITES Appendix "+f.Value.V, f), Source: e.Cite(f), Write: "origin = \"captive bred\" and paper = its number, or what they are"}
+		switch {
+		case a.Origin.Set():
+			x.Text, x.Write = "no paper is named that proves the origin of "+a.Name.V, "paper = its number"
+			e.Soft(x, finding.Advice)
+		case a.Paper.Set():
+			x.Text, x.Write = "where "+a.Name.V+" are from is not said", "origin = \"captive bred\", or what it is"
+			e.Add(x)
+		default:
+			x.Text = "where " + a.Name.V + " are from, and what proves it, is not said"
+			e.Add(x)
+		}
+	}
+}
+
+func arrivalUnsaid(r *Rule, e *Enclosure) {
+	if e.Plan.Culture.V || e.word("cites") != "none" {
+		return // of listed species origin-unsaid speaks
+	}
+	for _, g := range e.Life.Groups {
+		a := g.Animals
+		if e.count(g) > 0 && !a.Origin.At.Written() && !a.Arrived.At.Written() && !a.Born.At.Written() {
+			e.Add(finding.Finding{Rule: &r.Rule, At: a.At, Text: "neither origin nor arrival nor birth of " + a.Name.V + " is written", Source: r.Source, Write: "origin = \"captive bred\", arrived = \"2026-03-14\", or what is known"})
+		}
+	}
+}
+
+func figureOverdue(r *Rule, c *Collection) {
+	overdue := func(what string, name plan.Written[string], own bool, review plan.Written[civil.Date]) {
+		if own && review.Set() && review.V <= c.Today {
+			c.Add(finding.Finding{Rule: &r.Rule, At: review.At, Text: "your own " + what + " " + strconv.Quote(name.V) + " was to be looked at again on " + review.V.Words(), Source: r.Source, Write: "review = a new date, once looked at"})
+		}
+	}
+	for _, s := range c.sheets {
+		for _, f := range s.Figures {
+			overdue("figure", f.Name, f.Own, f.Review)
+		}
+		for _, n := range s.Needs {
+			overdue("need", n.Name, n.Own, n.Review)
+		}
+	}
+}
+
+// silentFor is how many weeks without a line of the log are passed over.
+const silentFor = 8
+
+func logSilent(r *Rule, c *Collection) {
+	if len(c.Plan.Log) == 0 {
+		return // a collection that keeps no log is not asked to
+	}
+	last := &c.Plan.Log[len(c.Plan.Log)-1]
+	if c.Today-last.Date > silentFor*7 {
+		c.Add(finding.Finding{Rule: &r.Rule, At: last.At, Text: "the last line of the log is of " + last.Date.Words(), Limit: strconv.Itoa(silentFor) + " weeks", Source: r.Source, Write: "a line for whatever was seen since, such as a count"})
+	}
+}

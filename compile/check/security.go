@@ -1,3 +1,248 @@
 package check
 
-var security = []*Rule{}
+import (
+	"strconv"
+
+	"vivary/compile/schedule"
+	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/schema/quantity"
+)
+
+// That somebody looks at every lid on every day is for the proof to show.
+var security = []*Rule{
+	{Enclosure: venomUnlocked, Rule: finding.Rule{ID: "venom-unlocked", Severity: finding.Danger, Kills: true,
+		Title:   "A species whose venom is a danger to life is not behind two locks.",
+		Why:     "A locked box in a locked room without gaps is the pattern of official guidance, written for snakes.",
+		Source:  "studylib.net/doc/7599835, dangerous wild animals, Northern Ireland order 2004; arachnoboards.com/threads/safety-precautions.29291",
+		Instead: "A lid with a lock, and a room that is kept locked. Local law may ask for more: look it up.",
+		Bad:     venomBox("latched", "venom"), Good: venomBox("locked", "venom")}},
+	{Enclosure: venomUntrained, Rule: finding.Rule{ID: "venom-untrained", Severity: finding.Danger, Kills: true,
+		Title:   "Somebody who is not trained for it looks after a species whose venom is a danger to life.",
+		Why:     "Stings and bites happen through inattention and for want of practice.",
+		Source:  "docslib.org/doc/2943989, Safe laboratory management for arachnids of medical importance, 2011",
+		Instead: "Have it done by somebody who is, also in an absence; write trained = \"venom\" only of those who are.",
+		Bad:     venomBox("locked", "breeding"), Good: venomBox("locked", "venom")}},
+	{Enclosure: lidLoose, Rule: finding.Rule{ID: "lid-loose", Severity: finding.Error,
+		Title:   "The lid is not held shut.",
+		Why:     "Scorpions and spiders lift a lid that merely lies on top.",
+		Source:  "the species sheet; arachnoboards.com/threads/safety-precautions.29291",
+		Instead: "A latch, a clip or a lock.",
+		Bad:     inHousing("lid       = \"solid, loose\""), Good: inHousing("lid       = \"solid, latched\"")}},
+	{Enclosure: gapWide, Rule: finding.Rule{ID: "gap-wide", Severity: finding.Error,
+		Title:   "An opening is wide enough for the smallest animal to leave.",
+		Why:     "Young leave through vents; a breeder has had breakouts.",
+		Source:  "virginiacheeseman.co.uk/spring-next-month, a professional breeder's diary; the species sheet",
+		Instead: "Finer mesh.",
+		Bad:     mantisNymphs("3 mm"), Good: mantisNymphs("0.8 mm")}},
+	{Collection: twoPeople, Rule: finding.Rule{ID: "people-few", Severity: finding.Error,
+		Title:   "A round needs more people than there are.",
+		Why:     "Work that is meant for two is done by one, or not at all.",
+		Source:  "docslib.org/doc/2943989, Safe laboratory management for arachnids of medical importance, 2011",
+		Instead: "Another keeper block, or fewer people.",
+		Bad:     "round \"evening\" {\n  at     = \"19:30\"\n  keeper = \"lead\"\n  people = 2\n}\n",
+		Good:    "keeper \"second\" {\n}\nround \"evening\" {\n  at     = \"19:30\"\n  keeper = \"lead\"\n  people = 2\n}\n"}},
+	{Enclosure: gapUnsaid, Rule: finding.Rule{ID: "gap-unsaid", Severity: finding.Caution,
+		Title:   "A lid is of mesh, and how wide the mesh is, is not said.",
+		Why:     "Young leave through it; legs are caught in it.",
+		Source:  "virginiacheeseman.co.uk/spring-next-month, a professional breeder's diary",
+		Instead: "Write the widest opening.",
+		Bad:     inHousing("lid       = \"part mesh, latched\""), Good: inHousing("lid       = \"part mesh, latched\"\n  gap       = \"1.5 mm\"")}},
+	{Enclosure: handledFreely, Rule: finding.Rule{ID: "handled", Severity: finding.Caution,
+		Title:   "An animal that stings, bites or throws hairs is taken into the hand without a reason.",
+		Why:     "Falls injure it, and stings happen through inattention.",
+		Source:  "scorpionpictureguide.com/pet-scorpion-sting-handling; keepingexoticpets.com/how-to-handle-scorpions-safely",
+		Instead: "Move it with a tub or soft tongs; or write because.",
+		Bad:     "care \"handle\" {\n  on = [\"first sun\"]\n}\n",
+		Good:    "care \"handle\" {\n  on      = [\"first sun\"]\n  because = \"monthly look at the underside, in a clear tub\"\n}\n"}},
+	{Enclosure: hairsUntrained, Rule: finding.Rule{ID: "hairs-untrained", Severity: finding.Caution,
+		Title:   "Somebody who is not trained for it works inside with a spider that throws off hairs.",
+		Why:     "The barbed hairs hurt eyes and airways.",
+		Source:  "minaxtarantulas.com, Theraphosa blondi care",
+		Instead: "Eyes covered, gloves, no fan. Write trained = \"hairs\" of those who have been shown.",
+		Bad:     spiderBox("40 x 30 x 28 cm", "10 cm") + "keeper \"lead\" {\n}\n",
+		Good:    spiderBox("40 x 30 x 28 cm", "10 cm") + "keeper \"lead\" {\n  trained = \"hairs\"\n}\n"}},
+	{Enclosure: stingCard, Rule: finding.Rule{ID: "sting-card", Severity: finding.Advice,
+		Title:   "A species whose venom is a danger to life wants a card beside it.",
+		Why:     "Alone and without the species' name a hospital can do less. Licensed sellers are asked for such a card.",
+		Source:  "bexley.gov.uk, selling animals as pets: required procedures; scorpionforum.darkbb.com/t8690",
+		Instead: "A card with the species' name, the hospital, the poison centre and a line on allergies, at the door and in the round's folder.",
+		Bad:     venomBox("locked", "venom"), Good: spiderBox("40 x 30 x 28 cm", "10 cm")}},
+}
+
+// venomBox is a scorpion of a collection's own sheet whose venom is a danger to life.
+func venomBox(lid, skill string) string {
+	fact := func(name, value string) string {
+		return "  figure \"" + name + "\" {\n    value   = \"" + value + "\"\n    source  = [\"own records\"]\n    quality = \"own\"\n    seen    = \"2026-10-01\"\n    because = \"the species differs in this\"\n    review  = \"2027-10-01\"\n  }\n"
+	}
+	return "species \"leiurus\" {\n  title = \"deathstalker\"\n  like  = \"hadrurus-arizonensis\"\n" + fact("venom", "medically significant") + "}\n" +
+		"keeper \"lead\" {\n  trained = \"" + skill + "\"\n}\n" +
+		"room \"east\" {\n  temperature = \"21 to 25 C\"\n  locked      = true\n}\n" +
+		"enclosure \"hot\" {\n  species = \"leiurus\"\n  housing {\n    inside   = \"40 x 30 x 30 cm\"\n    lid      = \"solid, " + lid + "\"\n    moisture = \"dry\"\n    depth    = \"15 cm\"\n    hides    = 1\n  }\n  animals \"female\" {\n    count = \"0.1\"\n    stage = \"adult\"\n  }\n}\n"
+}
+
+func mantisNymphs(gap string) string {
+	return "enclosure \"mantis\" {\n  species = \"hierodula-membranacea\"\n  housing {\n    inside  = \"10 x 10 x 12 cm\"\n    lid     = \"part mesh, latched\"\n    gap     = \"" + gap + "\"\n    vents   = \"cross\"\n    perches = true\n  }\n  animals \"nymph\" {\n    count = 1\n    stage = \"young\"\n  }\n}\n"
+}
+
+func (e *Enclosure) deadly() *plan.Figure {
+	if f := e.figure("venom"); f != nil && has(f.Words, "medically significant") {
+		return f
+	}
+	return nil
+}
+
+func venomUnlocked(r *Rule, e *Enclosure) {
+	f := e.deadly()
+	if f == nil {
+		return
+	}
+	x := finding.Finding{Rule: &r.Rule, Limit: e.limit("venom: "+f.Value.V, f), Source: r.Source}
+	if h := e.Plan.Housing; h.Lid.Set() && !h.LidIs("locked") {
+		x.At, x.Text, x.Write = h.Lid.At, "the lid over "+e.Sheet.Name.V+" has no lock", "lid = \"solid, locked\", once it has one"
+		e.Add(x)
+	}
+	if room := e.Plan.Place; room == nil || !room.Locked.V && !room.Locked.Bad {
+		x.At, x.Text, x.Write = e.Plan.At, e.Sheet.Name.V+" stands in a room that is not said to be kept locked", "locked = true in its room, once it is"
+		e.Add(x)
+	}
+}
+
+func (c *Collection) trained(keeper, skill string) bool {
+	k := c.Plan.Keeper(keeper)
+	return k != nil && has(k.Trained.V, skill)
+}
+
+func venomUntrained(r *Rule, e *Enclosure) {
+	f := e.deadly()
+	if f == nil {
+		return
+	}
+	x := finding.Finding{Rule: &r.Rule, At: e.Plan.At, Limit: e.limit("venom: "+f.Value.V, f), Source: r.Source}
+	said := map[string]bool{}
+	for i := range e.Series {
+		s := &e.Series[i]
+		if said[s.Keeper] {
+			continue
+		}
+		said[s.Keeper] = true
+		if !e.trained(s.Keeper, "venom") {
+			x.Text, x.Write = s.Keeper+" looks after "+e.Sheet.Name.V+" and is not said to be trained for venom", "keeper = somebody who is, in its rounds"
+			if s.Keeper == "" {
+				x.Text = "nobody is named who looks after " + e.Sheet.Name.V + " (" + s.Name + " in the " + s.Round.Shown() + ")"
+			}
+			e.Add(x)
+		}
+		for _, a := range e.Schedule.People.Absences {
+			cover := a.Away.Cover
+			if a.Away.Name.V == s.Keeper && cover.Set() && !e.trained(cover.V, "venom") && !said[cover.V] {
+				said[cover.V] = true
+				y := x
+				y.At, y.Text, y.Write = cover.At, cover.V+" stands in for "+s.Keeper+" with "+e.Sheet.Name.V+" and is not said to be trained for venom", "cover = somebody who is"
+				e.Add(y)
+			}
+		}
+	}
+}
+
+func stingCard(r *Rule, e *Enclosure) {
+	if f := e.deadly(); f != nil {
+		e.Add(finding.Finding{Rule: &r.Rule, At: e.Plan.Species.At, Text: "keep a card beside " + e.Sheet.Name.V + ": its name, the hospital, the poison centre, a line on allergies", Limit: e.limit("venom: "+f.Value.V, f), Source: r.Source})
+	}
+}
+
+func lidLoose(r *Rule, e *Enclosure) {
+	h := e.Plan.Housing
+	if !h.Lid.Set() || h.LidIs("latched") || h.LidIs("locked") || e.word("lid") != "latched" {
+		return
+	}
+	f := e.figure("lid")
+	e.Add(finding.Finding{Rule: &r.Rule, At: h.Lid.At, Text: "nothing is said to hold the lid shut over " + e.Sheet.Name.V, Limit: e.limit("a lid that is held shut", f), Source: e.Cite(f), Write: "lid = \"solid, latched\", once it is"})
+}
+
+// usualGap is the widest opening that holds an animal, as a share of its length,
+// where its sheet has no figure. A scorpion's length in a sheet is with its tail
+// (our estimate; common practice, no source).
+const usualGap = 0.125
+
+func gapWide(r *Rule, e *Enclosure) {
+	gap := e.Plan.Housing.Gap
+	if !gap.Set() {
+		return
+	}
+	for _, g := range e.Life.Groups {
+		stage := e.stage(g)
+		if (g.Gravid || g.Brood) && len(e.facts["gap-max"]) > 0 {
+			stage = "newborn"
+		}
+		if e.count(g) == 0 {
+			continue
+		}
+		if f := e.least("gap-max", stage); f != nil {
+			if gap.V.Value > f.Range.High+1e-9 {
+				e.Add(finding.Finding{Rule: &r.Rule, At: gap.At, Text: g.Animals.Name.V + " can leave through a gap of " + gap.V.String(), Limit: e.atMost(f.Range.High, gap.V.Unit, f), Source: e.Cite(f), Write: "gap = \"" + quantity.FormatAtMost(f.Range.High, gap.V.Unit) + "\", with finer mesh"})
+				return
+			}
+			continue
+		}
+		if long, known := e.bodyLength(g); known && gap.V.Value > long.Low*usualGap {
+			e.Soft(finding.Finding{Rule: &r.Rule, At: gap.At, Text: g.Animals.Name.V + " of " + quantity.Format(long.Low, gap.V.Unit) + " may leave through a gap of " + gap.V.String(),
+				Limit: quantity.FormatAtMost(long.Low*usualGap, gap.V.Unit) + " at the most, an eighth of the animal", Source: "our estimate; common practice, no source", Write: "finer mesh"}, finding.Caution)
+			return
+		}
+	}
+}
+
+func gapUnsaid(r *Rule, e *Enclosure) {
+	h := e.Plan.Housing
+	if h.Gap.At.Written() || !h.LidIs("mesh") && !h.LidIs("part mesh") {
+		return
+	}
+	e.Add(finding.Finding{Rule: &r.Rule, At: h.Lid.At, Text: "how wide the mesh of the lid is, is not said", Source: r.Source, Write: "gap = \"" + quantity.Format(1.5, lengthUnit(h.Inside.V.Unit)) + "\", or what it is"})
+}
+
+// lengthUnit is the unit for something small of a keeper who measures in u.
+func lengthUnit(u quantity.Unit) quantity.Unit {
+	if u == quantity.Inch || u == quantity.Foot {
+		return quantity.Inch
+	}
+	return quantity.Millimetre
+}
+
+func handledFreely(r *Rule, e *Enclosure) {
+	if (e.word("venom") == "none" || e.word("venom") == "") && (e.word("hairs") == "none" || e.word("hairs") == "") {
+		return
+	}
+	for _, c := range e.Plan.Care {
+		if c.KindName() == "handle" && !c.Because.Set() && !c.Off.V {
+			e.Add(finding.Finding{Rule: &r.Rule, At: c.At, Text: e.Sheet.Name.V + " is taken into the hand, and it is not said why", Source: r.Source, Write: "because = \"…\""})
+		}
+	}
+}
+
+func hairsUntrained(r *Rule, e *Enclosure) {
+	if e.word("hairs") != "thrown" {
+		return
+	}
+	for i := range e.Series {
+		s := &e.Series[i]
+		if !inside(s) || s.Keeper == "" || e.trained(s.Keeper, "hairs") {
+			continue
+		}
+		f := e.figure("hairs")
+		e.Add(finding.Finding{Rule: &r.Rule, At: e.Plan.Species.At, Text: s.Keeper + " works inside with " + e.Sheet.Name.V + " (" + s.Name + ") and is not said to be trained for its hairs",
+			Limit: e.limit("throws barbed hairs", f), Source: r.Source, Write: "trained = \"hairs\" in keeper " + strconv.Quote(s.Keeper) + ", once shown"})
+		return
+	}
+}
+
+// inside reports whether a care is work with the hands in the box.
+func inside(s *schedule.Series) bool { return s.Kind.Disturbs || s.Kind.Needs == "cleaning" }
+
+func twoPeople(r *Rule, c *Collection) {
+	for _, x := range c.Plan.Rounds {
+		if n := len(c.Plan.Keepers); x.People.Set() && x.People.V > max(1, n) {
+			c.Add(finding.Finding{Rule: &r.Rule, At: x.People.At, Text: "the " + x.Shown() + " takes " + strconv.Itoa(x.People.V) + " people, and the plan has " + strconv.Itoa(n), Source: r.Source, Write: "keeper \"second\" { }"})
+		}
+	}
+}

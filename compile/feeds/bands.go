@@ -1,8 +1,14 @@
 package feeds
 
-import "vivary/compile/ical"
+import (
+	"strings"
 
-// bands adds all-day entries for stretches of days in which something may happen.
+	"vivary/compile/ical"
+	"vivary/plan"
+)
+
+// bands adds all-day entries for stretches of days in which something may happen
+// to the animals.
 func (s *selection) bands(feed *ical.Feed) {
 	if len(s.Plan.Kinds) > 0 {
 		return
@@ -24,5 +30,23 @@ func (s *selection) bands(feed *ical.Feed) {
 				})
 			}
 		}
+	}
+}
+
+// leaves adds all-day entries for absences: those of a keeper's own calendar for
+// that keeper, and who is away for everybody whose rounds it touches.
+func (s *selection) leaves(feed *ical.Feed) {
+	if len(s.Plan.Kinds) > 0 || len(s.lives) == 0 {
+		return
+	}
+	for _, x := range s.r.Schedule.People.Leaves(s.r.Plan) {
+		if x.Keeper != "" && !plan.Lists(s.Plan.Keepers, x.Keeper) || x.Keeper == "" && len(s.Plan.Keepers) > 0 && !strings.HasPrefix(x.Name, s.Plan.Keepers[0].V+"/") {
+			continue
+		}
+		if x.From >= s.r.Horizon.Days || x.From+x.Days < -Kept {
+			continue
+		}
+		feed.Entries = append(feed.Entries, ical.Entry{UID: s.uid("leave", x.Name), Date: s.r.Horizon.Date(x.From), AllDay: true, Days: max(1, x.Days),
+			Summary: x.Title, Description: strings.Join(x.Lines, "\n")})
 	}
 }

@@ -102,6 +102,7 @@ func (f *Feed) make(last *ical.Memory) (*ical.Feed, error) {
 		s.perRound(feed)
 	}
 	s.bands(feed)
+	s.leaves(feed)
 	if len(feed.Entries) == 0 {
 		feed.Entries = append(feed.Entries, ical.Entry{UID: f.uid("empty"), Date: f.r.Today, AllDay: true, Days: 1,
 			Summary: "Nothing to do in " + c.Shown(), Description: "No care falls into this calendar. Look at what it selects."})

@@ -32,10 +32,24 @@ func (s *selection) perRound(feed *ical.Feed) {
 			})
 		}
 	}
+	if s.standsIn() {
+		return // it ends with handing back
+	}
 	end := s.r.Today + Days
 	feed.Entries = append(feed.Entries, ical.Entry{UID: s.uid("end"), Date: end, AllDay: true, Days: 1,
 		Summary:     "This calendar ends here",
 		Description: "Entries were made up to this day. Run vivary build again, and the calendar goes on."})
+}
+
+// standsIn reports whether the calendar is that of people who only stand in for
+// others.
+func (s *selection) standsIn() bool {
+	for _, k := range s.Plan.Keepers {
+		if s.r.Schedule.Regular(k.V) {
+			return false
+		}
+	}
+	return len(s.Plan.Keepers) > 0
 }
 
 func length(r *plan.Round) int {

@@ -16,12 +16,41 @@ const (
 	reconsiderAfter = 180
 )
 
-func (r *reader) mated(t *track, e *plan.Event) { t.matings = append(t.matings, see(e)) }
+func (r *reader) mated(t *track, e *plan.Event) {
+	r.lapse(t, e.Date)
+	if len(t.matings) == 0 {
+		// What held from a guess ends; from now on there is a term.
+		gravid := t.gravid
+		t.closeLate(r, e.Date)
+		t.gravid = gravid
+	}
+	t.matings = append(t.matings, see(e))
+}
 
 func (r *reader) gravidLine(t *track, e *plan.Event) {
+	r.lapse(t, e.Date)
+	if len(t.matings) == 0 && t.undated {
+		t.closeLate(r, e.Date+1)
+	}
 	if !t.gravid.ok {
 		t.gravid = see(e)
 	}
+}
+
+// lapse ends a term that had run out before a day.
+func (r *reader) lapse(t *track, on civil.Date) {
+	if hold, ok := r.lateHold(t); ok && !hold.Open && hold.Until <= on {
+		t.closeLate(r, on)
+	}
+}
+
+// closeLate ends what waited for a birth.
+func (t *track) closeLate(r *reader, on civil.Date) {
+	if hold, ok := r.lateHold(t); ok {
+		hold.Until, hold.Open = min(hold.Until, on), false
+		t.Holds = append(t.Holds, hold)
+	}
+	t.matings, t.gravid, t.undated, t.parted = nil, seen{}, false, false
 }
 
 // term is the days between which a birth is possible after the matings noted.
@@ -56,7 +85,7 @@ func (r *reader) lateHold(t *track) (Hold, bool) {
 	case len(t.matings) > 0:
 		hold.From, hold.At, hold.Why = t.matings[0].on+1, t.matings[0].at, "mated "+short(t.matings[0].on)+", gestation not known"
 	default:
-		hold.From, hold.At, hold.Why = r.h.From, t.Animals.State.At, "gravid, birth possible at any time"
+		hold.At, hold.Why = t.Animals.State.At, "gravid, birth possible at any time"
 	}
 	gestation = r.days("gestation", "adult")
 	if t.gravid.ok && gestation.ok {
@@ -72,10 +101,12 @@ func (r *reader) lateHold(t *track) (Hold, bool) {
 func (r *reader) carrying(t *track) {
 	hold, ok := r.lateHold(t)
 	// Past the longest gestation she was not gravid, or the birth was missed.
+	if ok {
+		t.Holds = append(t.Holds, hold)
+	}
 	if t.Gravid = ok && hold.Until > r.h.From; !t.Gravid {
 		return
 	}
-	t.Holds = append(t.Holds, hold)
 	if from, to, gestation := r.term(t); gestation.ok {
 		lead := r.lead()
 		first := t.matings[0]
@@ -106,14 +137,16 @@ func (r *reader) unknownTerm(t *track, hold Hold) {
 	}
 	t.Tasks = append(t.Tasks, Task{Name: name, Kind: "watch", On: first, Interval: 7, Times: r.weeks(first, hold.Until),
 		Text: "young on her back? look, do not lift", At: hold.At})
-	r.isolate(t, first, "birth possible at any time", seen{first, hold.At, s.ok}, plan.Cited{})
+	if s.ok || r.company() {
+		r.isolate(t, first, "birth possible at any time", seen{first, hold.At, s.ok}, plan.Cited{})
+	}
 	if s.ok {
 		t.Tasks = append(t.Tasks, Task{Name: "reconsider/" + s.on.String(), Kind: "other", On: after(s.on, reconsiderAfter),
 			Text: "thought gravid since " + s.on.Words() + ", no birth: reconsider", At: hold.At})
 	}
 }
 
-// isolate asks for a box of her own while she is in company, on every day until a
+// isolate asks for a box of her own while she is in company, from that day until a
 // move is logged, or else for quiet from that day on.
 func (r *reader) isolate(t *track, on civil.Date, why string, s seen, cited plan.Cited) {
 	task := Task{Name: "isolate", On: on, At: s.at, Cited: cited}
@@ -121,7 +154,10 @@ func (r *reader) isolate(t *track, on civil.Date, why string, s seen, cited plan
 		task.Name += "/" + s.on.String()
 	}
 	if r.company() {
-		task.Kind, task.On = "rehouse", max(on, r.h.From)
+		task.Kind = "rehouse"
+		if !t.parted {
+			task.On = max(on, r.h.From)
+		}
 		task.Text = "give her a box of her own: " + why
 	} else {
 		task.Kind, task.Text = "prepare", "last day for work inside, then leave her alone: "+why

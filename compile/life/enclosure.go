@@ -13,8 +13,8 @@ import (
 // outbreak is how many weeks mites are followed up (common practice, no source).
 const outbreak = 4
 
-// mealsOf names the meals of a group among the cares.
-const mealsOf = "feed/"
+// mealsOf begins the name of the meals of a group among the cares.
+const mealsOf = "feed "
 
 // care notes what was done, or not done, on a day of its own.
 func (r *reader) care(e *plan.Event) {
@@ -41,13 +41,19 @@ func (r *reader) care(e *plan.Event) {
 		r.found.Add(f)
 		return
 	}
-	if name != "feed" {
-		r.note(name, e)
+	if name == "feed" {
+		for _, g := range r.out.Groups {
+			if e.Group.V == "" || e.Group.V == g.Animals.Name.V {
+				r.note(mealsOf+g.Animals.Formerly.Or(g.Animals.Name.V), e)
+			}
+		}
 		return
 	}
-	for _, g := range r.out.Groups {
-		if e.Group.V == "" || e.Group.V == g.Animals.Name.V {
-			r.note(mealsOf+g.Animals.Name.V, e)
+	r.note(name, e)
+	// A kind stands for the cares of that kind, whatever they are called.
+	for _, c := range r.out.Plan.Care {
+		if c.Name.V != name && c.KindName() == name {
+			r.note(c.Name.V, e)
 		}
 	}
 }
@@ -109,9 +115,6 @@ func (r *reader) whole() {
 		r.out.Tasks = append(r.out.Tasks, r.heads.tasks(free)...)
 	}
 	r.out.Tasks = r.keep(r.out.Tasks)
-	for i := range r.tracks {
-		r.tracks[i].Holds = r.current(r.tracks[i].Holds)
-	}
 }
 
 // anyone returns a search for a day that is free for all who live here: whoever

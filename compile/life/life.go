@@ -10,6 +10,7 @@ package life
 import (
 	"vivary/plan"
 	"vivary/plan/source"
+	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/quantity"
 )
@@ -29,14 +30,25 @@ const (
 	Heating
 )
 
+// Takes reports whether a hold takes out care of a kind. What brings drinking
+// water is never taken out.
+func (m Mask) Takes(k *schema.CareKind) bool {
+	if k.Water {
+		return false
+	}
+	return m&Meals != 0 && (k.Meal || k.Needs == "food") ||
+		m&Disturbing != 0 && k.Disturbs ||
+		m&Misting != 0 && k.Needs == "moisture" ||
+		m&Heating != 0 && k.Needs == "device-test"
+}
+
 // Hold is a stretch of days on which some recurring care must not be done. A Task
 // is not held: it has been put where it may stand.
 type Hold struct {
-	From  civil.Date // the first day
+	From  civil.Date // the first day; 1970-01-01 for what the plan tells without a day
 	Until civil.Date // the first day after it; for an open hold the first after the horizon
 	Open  bool       // ends only when something is logged
 	What  Mask
-	Half  bool         // every second occasion is left out, not all of them
 	Why   string       // what was seen: "moulted 2 Nov"
 	End   string       // what ends it: "until Wed 11 Nov", "until the moult is logged"
 	At    source.Place // the log line or the plan line that began it
@@ -86,7 +98,7 @@ type Group struct {
 	Animals *plan.Animals
 	Stages  []Stretch // never empty; the first holds from the horizon's first day at the latest
 	Numbers []Number  // never empty
-	Holds   []Hold    // by first day; they may overlap, and each says why
+	Holds   []Hold    // by first day, those that are over too; they may overlap, and each says why
 	Windows []Window
 	Tasks   []Task // by first day
 	// Fed is the last day on which a meal is known to have been taken, and Refused
@@ -135,9 +147,10 @@ type Enclosure struct {
 	Plan   *plan.Enclosure
 	Groups []*Group
 	Holds  []Hold // of the whole enclosure: its seasons
+	Halves []Hold // not holds: on these days every second occasion is left out
 	Tasks  []Task
 	// Done is the last day on which each care is known to have been done, by name;
-	// the meals of a group are "feed/" and the group's name.
+	// the meals of a group are "feed " and the group's name.
 	Done map[string]civil.Date
 	// Skipped are the days on which a care is known not to have been done, by name.
 	Skipped map[string][]civil.Date

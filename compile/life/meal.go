@@ -4,17 +4,29 @@ import (
 	"strconv"
 
 	"vivary/plan"
+	"vivary/schema/civil"
 )
 
 // fed notes a meal that was taken. A single animal that eats is not about to moult.
 func (r *reader) fed(t *track, e *plan.Event) {
 	t.Fed, t.HasFed = e.Date, true
-	t.refused, t.firstRefused, t.Refused = seen{}, seen{}, 0
+	t.eat(e.Date)
 	if t.now() == 1 {
 		r.closeMoult(t, e.Date)
 	}
 }
 
+// eat ends a run of refusals, and the pause after it.
+func (t *track) eat(on civil.Date) {
+	if t.pause > 0 {
+		hold := &t.Holds[t.pause-1]
+		hold.Until = max(hold.From, min(hold.Until, on))
+	}
+	t.refused, t.firstRefused, t.Refused, t.pause = seen{}, seen{}, 0, 0
+}
+
+// refusal counts days on which meals were refused. After so many in a row meals
+// pause: in an animal that still grows it is often the first sign of a moult.
 func (r *reader) refusal(t *track, e *plan.Event) {
 	if t.refused.ok && t.refused.on == e.Date {
 		return
@@ -24,28 +36,45 @@ func (r *reader) refusal(t *track, e *plan.Event) {
 	}
 	t.refused = see(e)
 	t.Refused++
-}
-
-// fasting pauses meals after refusals in a row, which in an animal that still grows
-// are often the first sign of a moult, and looks into a fast that is too long.
-func (r *reader) fasting(t *track) {
-	if t.Refused == 0 || r.sheet == nil {
+	pause, ok := r.pause(t)
+	if !ok {
 		return
 	}
-	s, stage := t.refused, t.stage().Stage
-	name := s.on.String()
-	enough := r.sheet.Figure("refusals-to-pause", stage)
-	pause := r.days("refusal-pause", stage)
-	if enough != nil && float64(t.Refused) >= enough.Range.Low && pause.ok && pause.high > 1 {
-		offer := after(s.on, pause.high)
-		t.Holds = append(t.Holds, Hold{From: s.on + 1, Until: offer, What: Meals,
-			Why: strconv.Itoa(t.Refused) + " meals refused, the last " + short(s.on), End: until(offer), At: s.at, Cited: pause.cited})
-		t.Tasks = append(t.Tasks,
-			Task{Name: "refusals/" + name, Kind: "watch", On: s.on + 1, Interval: 7, Times: r.weeks(s.on+1, offer),
-				Text: "pre-moult watch: do not dig", At: s.at, Cited: enough.Cited},
-			Task{Name: "offer/" + name, Kind: "feed", On: offer, Text: "offer one small item", Meal: true, At: s.at, Cited: pause.cited})
+	if t.pause > 0 {
+		hold := &t.Holds[t.pause-1]
+		hold.Until = max(hold.From, min(hold.Until, e.Date+1))
 	}
-	if alarm := r.days("fast-alarm", stage); alarm.ok {
+	end := after(e.Date, pause.high)
+	t.Holds = append(t.Holds, Hold{From: e.Date + 1, Until: end, What: Meals, At: e.At, Cited: pause.cited,
+		Why: strconv.Itoa(t.Refused) + " meals refused, the last " + short(e.Date), End: until(end)})
+	t.pause = len(t.Holds)
+}
+
+// pause is how long meals pause after the refusals there are, where they do.
+func (r *reader) pause(t *track) (span, bool) {
+	if r.sheet == nil {
+		return span{}, false
+	}
+	stage := t.stage().Stage
+	enough, pause := r.sheet.Figure("refusals-to-pause", stage), r.days("refusal-pause", stage)
+	return pause, enough != nil && float64(t.Refused) >= enough.Range.Low && pause.high > 1
+}
+
+// fasting says what is done while meals pause, and looks into a fast that is too
+// long.
+func (r *reader) fasting(t *track) {
+	if t.Refused == 0 {
+		return
+	}
+	s := t.refused
+	if pause, ok := r.pause(t); ok {
+		name, end := s.on.String(), after(s.on, pause.high)
+		t.Tasks = append(t.Tasks,
+			Task{Name: "refusals/" + name, Kind: "watch", On: s.on + 1, Interval: 7, Times: r.weeks(s.on+1, end),
+				Text: "pre-moult watch: do not dig", At: s.at, Cited: pause.cited},
+			Task{Name: "offer/" + name, Kind: "feed", On: end, Text: "offer one small item", Meal: true, At: s.at, Cited: pause.cited})
+	}
+	if alarm := r.days("fast-alarm", t.stage().Stage); alarm.ok {
 		since, text := t.firstRefused.on, "first refusal on "
 		if t.HasFed {
 			since, text = t.Fed, "last meal on "

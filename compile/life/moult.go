@@ -68,19 +68,19 @@ func (r *reader) moult(t *track, e *plan.Event) {
 	}
 	grown := r.terminal(t, e)
 	r.closeMoult(t, e.Date)
+	t.eat(e.Date)
 	if t.now() == 1 {
 		t.before = t.moult
 	}
 	t.moult = see(e)
-	t.refused, t.firstRefused, t.Refused = seen{}, seen{}, 0
-	if grown {
-		return
+	if !grown {
+		t.moulted += r.howMany(e, 1, t.now())
 	}
-	t.moulted += r.howMany(e, 1, t.now())
 	if t.moulted >= t.now() {
 		t.moulted, t.entered = 0, see(e)
 		t.grow(e.Date, r.sheet)
 	}
+	r.soft(t)
 }
 
 // grow puts the group into the next instar, and into the stage that goes with it.
@@ -122,8 +122,8 @@ func age(stage string) int {
 	return 0
 }
 
-// closeMoult ends what waited for a moult. The holds are kept until everything has
-// been placed, because what they put off comes after them.
+// closeMoult ends what waited for a moult. What held stays known: what it took out
+// stays out, and what it put off comes after it.
 func (r *reader) closeMoult(t *track, on civil.Date) {
 	for _, hold := range r.moultHolds(t) {
 		hold.Until, hold.Open = on, false
@@ -163,24 +163,35 @@ func (r *reader) beforeMoult(t *track) {
 		Interval: 7, Times: r.weeks(s.on, r.h.Last()+1), Text: text, At: s.at, Cited: cited})
 }
 
-// afterMoult holds meals and hands off until the new skin is hard.
+// soft holds meals and keeps hands off until the new skin is hard.
+func (r *reader) soft(t *track) {
+	hold := Hold{From: t.moult.on, Why: "moulted " + short(t.moult.on), At: t.moult.at}
+	put := func(what Mask, wait span) {
+		hold.What, hold.Until, hold.Cited = what, after(hold.From, wait.high), wait.cited
+		hold.End = until(hold.Until)
+		t.Holds = append(t.Holds, hold)
+	}
+	put(Meals, r.meal(t))
+	if still := r.days("handling-wait", t.stage().Stage); still.ok {
+		put(Disturbing, still)
+	}
+}
+
+// meal is the wait from a moult to the first meal.
+func (r *reader) meal(t *track) span {
+	return r.days("wait-after-moult", t.stage().Stage).or(usualWait)
+}
+
+// afterMoult puts the first meal after the last moult.
 func (r *reader) afterMoult(t *track) {
 	s := t.moult
 	if !s.ok {
 		return
 	}
-	why := "moulted " + short(s.on)
-	wait := r.days("wait-after-moult", t.stage().Stage).or(usualWait)
-	meal := after(s.on, wait.high)
-	t.Holds = append(t.Holds, Hold{From: s.on, Until: meal, What: Meals, Why: why, End: until(meal), At: s.at, Cited: wait.cited})
-	if still := r.days("handling-wait", t.stage().Stage); still.ok {
-		free := after(s.on, still.high)
-		t.Holds = append(t.Holds, Hold{From: s.on, Until: free, What: Disturbing, Why: why, End: until(free), At: s.at, Cited: still.cited})
-	}
 	t.Tasks = append(t.Tasks, Task{Name: "moult/" + s.on.String(), Kind: "leftovers", On: s.on,
 		Text: "moulted: take out live feeders, keep water, leave alone", At: s.at})
-	if !t.HasFed || t.Fed <= s.on {
-		t.Tasks = append(t.Tasks, Task{Name: "first-meal/" + s.on.String(), Kind: "feed", On: meal,
+	if wait := r.meal(t); !t.HasFed || t.Fed <= s.on {
+		t.Tasks = append(t.Tasks, Task{Name: "first-meal/" + s.on.String(), Kind: "feed", On: after(s.on, wait.high),
 			Text: "first meal after the moult: one small item", Meal: true, At: s.at, Cited: wait.cited})
 	}
 }

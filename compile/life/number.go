@@ -69,9 +69,8 @@ func (r *reader) diedLine(t *track, e *plan.Event) {
 	if n == 0 {
 		return
 	}
-	t.number(e.Date, t.now()-n)
-	t.gone = "the last died on " + e.Date.Words()
 	r.died = see(e)
+	r.lose(t, e, n, "the last died on ")
 }
 
 // movedOut takes animals to another enclosure, or out of the collection where none
@@ -90,22 +89,21 @@ func (r *reader) movedOut(t *track, e *plan.Event) {
 		}
 		r.found.Add(f)
 	}
-	t.number(e.Date, t.now()-r.howMany(e, t.now(), t.now()))
-	t.gone = "the last left on " + e.Date.Words()
+	t.parted = t.parted || len(t.matings) > 0 || t.gravid.ok
+	r.lose(t, e, r.howMany(e, t.now(), t.now()), "the last left on ")
 }
 
-// movedIn is the other end of a move: the animals join those named after the
-// enclosure, else the only ones here, else those of the same name.
-func (r *reader) movedIn(e *plan.Event) {
-	var t *track
-	switch {
-	case len(e.Args) > 1:
-		t = r.track(e.Args[1].V)
-	case len(r.tracks) == 1:
-		t = &r.tracks[0]
-	default:
-		t = r.track(e.Group.V)
+func (r *reader) lose(t *track, e *plan.Event, n int, how string) {
+	t.number(e.Date, t.now()-n)
+	if t.now() == 0 {
+		t.gone = how + e.Date.Words()
+		r.leave(t, e.Date)
 	}
+}
+
+// movedIn is the other end of a move.
+func (r *reader) movedIn(e *plan.Event) {
+	t := r.track(joins(r.out.Plan, e))
 	if t == nil {
 		r.found.Add(finding.Finding{Rule: ruleNowhere, At: e.At,
 			Text:  "the line does not say which animals of " + r.out.Plan.Name.V + " were joined",

@@ -6,6 +6,7 @@ import (
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/plan/source"
+	"vivary/schema/civil"
 )
 
 const (
@@ -16,6 +17,10 @@ const (
 	// sheet does not say: unfed young of Rhopalurus rochai died from day 11 on
 	// (Sarmento et al. 2008, J. Arachnol. 36:476-479).
 	starves = 10
+	// birthTakes is over how many days one birth may be logged bit by bit: emperor
+	// scorpions give birth over several (Tierpark Bochum); the figure is common
+	// practice.
+	birthTakes = 7
 	// mostBorn bounds the number of a brood, as the log bounds every number.
 	mostBorn = 1e6
 )
@@ -24,7 +29,8 @@ const (
 // no birth.
 type brood struct {
 	born      seen
-	number    int // 0 where it was not said
+	last      civil.Date // the last day of the birth, which may take several
+	number    int        // 0 where it was not said
 	first     seen
 	separated seen
 }
@@ -38,23 +44,38 @@ func (r *reader) born(t *track, e *plan.Event) {
 			Write:  "the right days; where both are right, leave them: this is worth telling others",
 			Also:   []finding.Related{{At: t.matings[0].at, Text: "the mating"}}})
 	}
-	if hold, ok := r.lateHold(t); ok {
-		hold.Until, hold.Open = e.Date, false
-		t.Holds = append(t.Holds, hold)
-	}
 	// In a group another female may still carry young from a later mating.
+	var later []seen
 	if t.now() > 1 && len(t.matings) > 1 {
-		t.matings = t.matings[1:]
-	} else {
-		t.matings = nil
+		later = t.matings[1:]
 	}
-	t.gravid, t.undated = seen{}, false
-	b := brood{born: see(e), number: r.howMany(e, 0, mostBorn)}
+	t.closeLate(r, e.Date)
+	t.matings = later
+	b := brood{born: see(e), last: e.Date, number: r.howMany(e, 0, mostBorn)}
+	if n := len(t.broods); n > 0 && t.moulting < n && t.leaving < n {
+		// Two mothers of one day are one brood.
+		if old := &t.broods[n-1]; old.born.ok && (old.last == e.Date || t.now() == 1 && e.Date-old.last <= birthTakes) {
+			old.last, old.number = e.Date, min(old.number+b.number, mostBorn)
+			return
+		}
+	}
 	if len(t.broods) == 1 && !t.broods[0].born.ok && t.moulting+t.leaving == 0 {
-		t.broods[0] = b // the one that the plan speaks of
+		// The one that the plan speaks of is this one; what it held stays held.
+		told := r.broodHolds(t, &t.broods[0])[0]
+		told.Until, told.Open = min(told.Until, e.Date), false
+		t.Holds = append(t.Holds, told)
+		t.broods[0] = b
 		return
 	}
 	t.broods = append(t.broods, b)
+}
+
+// name is that of the brood in the identity of what it asks for.
+func (b *brood) name() string {
+	if !b.born.ok {
+		return "told"
+	}
+	return b.born.on.String()
 }
 
 // firstMoult is about the oldest brood that is still in its first instar.
@@ -96,19 +117,21 @@ func (r *reader) onMother() span {
 	return r.instar(1)
 }
 
+// apart reports whether the young are taken out.
+func (r *reader) apart() bool { return r.sheet != nil && r.sheet.Is("separation", "separate") }
+
+// leaving is the days from the first moult until they are.
+func (r *reader) leaving() span { return r.days("dispersal", "young").or(hardens) }
+
 // rearing says what a brood asks for, from the birth to the first meal.
 func (r *reader) rearing(t *track, b *brood) {
-	riding := r.onMother()
-	apart := r.sheet != nil && r.sheet.Is("separation", "separate")
-	leave := r.days("dispersal", "young").or(hardens)
+	riding, apart := r.onMother(), r.apart()
 	t.Brood = t.Brood || !b.separated.ok
-	if hold, ok := r.broodHold(t, b, riding, apart, leave); ok {
-		t.Holds = append(t.Holds, hold)
-	}
+	t.Holds = append(t.Holds, r.broodHolds(t, b)...)
 	switch {
 	case b.first.ok:
 		r.prepare(t, b, riding, apart)
-		r.firstMeal(t, b, apart, leave)
+		r.firstMeal(t, b, apart)
 	case b.separated.ok:
 	case b.born.ok && riding.ok:
 		r.quiet(t, b)
@@ -116,47 +139,59 @@ func (r *reader) rearing(t *track, b *brood) {
 		r.await(t, b, riding)
 	default:
 		r.quiet(t, b)
-		on, name := r.weekday(t), "brood"
+		on := r.weekday(t)
 		if b.born.ok {
-			on, name = b.born.on+7, "brood/"+b.born.on.String()
+			on = b.born.on + 7
 		}
-		t.Tasks = append(t.Tasks, Task{Name: name, Kind: "watch", On: on, Interval: 7, Times: r.weeks(on, r.h.Last()+1),
+		t.Tasks = append(t.Tasks, Task{Name: "brood/" + b.name(), Kind: "watch", On: on, Interval: 7, Times: r.weeks(on, r.h.Last()+1),
 			Text: "young moulted? look, do not lift; log first_moult", At: r.broodAt(t, b)})
 	}
 }
 
 func (r *reader) quiet(t *track, b *brood) {
 	if b.born.ok {
-		t.Tasks = append(t.Tasks, Task{Name: "born/" + b.born.on.String(), Kind: "watch", On: b.born.on,
+		t.Tasks = append(t.Tasks, Task{Name: "born/" + b.name(), Kind: "watch", On: b.born.on,
 			Text: "young on her back: leave alone; note a rough count at the next look", At: b.born.at})
 	}
 }
 
-// broodHold leaves mother and young alone for the time the sheet asks for, or else
-// until they have moulted; taking them out ends it.
-func (r *reader) broodHold(t *track, b *brood, riding span, apart bool, leave span) (Hold, bool) {
+// broodHolds leave mother and young alone: for the time the sheet asks for, at
+// least until the first moult is possible no more, or else until it is logged; then
+// until the young are taken out, where they are.
+func (r *reader) broodHolds(t *track, b *brood) []Hold {
 	still := r.days("undisturbed", "adult")
-	hold := Hold{From: b.born.on, What: Disturbing, Why: "young since " + short(b.born.on), At: r.broodAt(t, b), Cited: still.cited}
-	if !b.born.ok {
-		hold.From, hold.Why = r.h.From, "young with their mother"
+	first := Hold{What: Disturbing, Why: "young with their mother", At: r.broodAt(t, b), Cited: still.cited}
+	if b.born.ok {
+		first.From, first.Why = b.born.on, "young since "+short(b.born.on)
 	}
-	switch {
-	case b.separated.ok:
-		hold.Until = b.separated.on
-	case b.first.ok && apart:
-		hold.Until = after(b.first.on, leave.low)
-	case b.first.ok && still.ok && b.born.ok:
-		hold.Until = max(b.first.on, after(b.born.on, still.high))
-	case b.first.ok:
-		hold.Until = b.first.on
-	case still.ok && b.born.ok:
-		hold.Until = after(b.born.on, max(still.high, riding.high+1))
-	default:
-		hold.Until, hold.Open, hold.End = r.h.Last()+1, true, "until the first moult of the young is logged"
-		return hold, true
+	quiet := after(first.From, still.high)
+	if still.ok && b.born.ok {
+		first.Until = max(quiet, after(b.last, r.onMother().high)+1)
+		first.End = until(first.Until)
+	} else {
+		first.Until, first.Open, first.End = r.h.Last()+1, true, "until the first moult of the young is logged"
 	}
-	hold.End = until(hold.Until)
-	return hold, hold.From < hold.Until
+	holds := []Hold{first}
+	if b.first.ok {
+		holds[0].Until, holds[0].Open = min(first.Until, b.first.on), false
+		then := first
+		then.Why = "young moulted " + short(b.first.on)
+		then.From, then.Until, then.Open = b.first.on, b.first.on, false
+		switch {
+		case r.apart():
+			then.Until = after(b.first.on, r.leaving().low)
+		case still.ok && b.born.ok:
+			then.Until = max(b.first.on, quiet)
+		}
+		then.End = until(then.Until)
+		holds = append(holds, then)
+	}
+	if b.separated.ok {
+		for i := range holds {
+			holds[i].Until, holds[i].Open = min(holds[i].Until, b.separated.on), false
+		}
+	}
+	return holds
 }
 
 func (r *reader) broodAt(t *track, b *brood) source.Place {
@@ -169,8 +204,8 @@ func (r *reader) broodAt(t *track, b *brood) source.Place {
 // await watches for the first moult and nothing else: a separation exists only once
 // it is logged.
 func (r *reader) await(t *track, b *brood, riding span) {
-	from, to := after(b.born.on, riding.low), after(b.born.on, riding.high)
-	name := b.born.on.String()
+	from, to := after(b.born.on, riding.low), after(b.last, riding.high)
+	name := b.name()
 	t.Windows = append(t.Windows, Window{From: from, Until: to + 1, Name: "first-moult/" + name, Title: "First moult of the brood possible",
 		Text: "Look without opening. Log first_moult on the day it is seen.", At: b.born.at, Cited: riding.cited})
 	t.Tasks = append(t.Tasks,
@@ -204,15 +239,14 @@ func (r *reader) prepare(t *track, b *brood, riding span, apart bool) {
 	if n > 0 {
 		pots = strconv.Itoa(n) + " " + pots
 	}
-	t.Tasks = append(t.Tasks, Task{Name: "pots/" + b.born.on.String(), Kind: "prepare", On: on,
+	t.Tasks = append(t.Tasks, Task{Name: "pots/" + b.name(), Kind: "prepare", On: on,
 		Text: "prepare " + pots + ": wanted from today", At: b.born.at, Cited: cited})
 }
 
 // firstMeal is what the first moult sets off: separation, where the species' young
 // are taken out, and the day by which they must have eaten.
-func (r *reader) firstMeal(t *track, b *brood, apart bool, leave span) {
-	s := b.first
-	name := s.on.String()
+func (r *reader) firstMeal(t *track, b *brood, apart bool) {
+	s, name := b.first, b.name()
 	meal := r.days("first-meal", "young").or(starves)
 	task := Task{Name: "brood-meal/" + name, Kind: "feed", On: after(s.on, meal.high), High: true,
 		Text: "first meal deadline for the young: small, killed", At: s.at, Cited: meal.cited}
@@ -228,6 +262,7 @@ func (r *reader) firstMeal(t *track, b *brood, apart bool, leave span) {
 	if b.separated.ok {
 		return
 	}
+	leave := r.leaving()
 	from := after(s.on, leave.low)
 	text := "separate the young, from today"
 	if from < r.h.From {

@@ -6,15 +6,20 @@ import (
 	"vivary/schema/civil"
 )
 
-// seasons returns the holds of an enclosure's seasons on a horizon, for every year
-// that it touches. The days are the plan's own, so that the hemisphere is too.
-func seasons(all []*plan.Season, h horizon.Horizon) (out []Hold) {
+// seasonsBack is how many years before the horizon seasons are known: what they
+// took out of an endless series of entries stays out for so long.
+const seasonsBack = 3
+
+// seasons returns what an enclosure's seasons take out altogether and what by half,
+// for every year that the horizon touches and some before. The days are the plan's
+// own, so that the hemisphere is too.
+func seasons(all []*plan.Season, h horizon.Horizon) (out, halves []Hold) {
 	if len(all) == 0 || h.Days <= 0 {
-		return nil
+		return nil, nil
 	}
 	firstYear, _, _ := h.From.YMD()
 	lastYear, _, _ := h.Last().YMD()
-	for year := firstYear - 1; year <= lastYear; year++ {
+	for year := firstYear - seasonsBack; year <= lastYear; year++ {
 		for _, s := range all {
 			if !s.From.Set() || !s.To.Set() || s.From.V.Kind != plan.DateOfYear || s.To.V.Kind != plan.DateOfYear {
 				continue
@@ -23,7 +28,7 @@ func seasons(all []*plan.Season, h horizon.Horizon) (out []Hold) {
 			if to < from {
 				to = dayIn(year+1, s.To.V)
 			}
-			if to < h.From || from > h.Last() {
+			if from > h.Last() {
 				continue
 			}
 			all, half := masks(s)
@@ -33,13 +38,14 @@ func seasons(all []*plan.Season, h horizon.Horizon) (out []Hold) {
 				out = append(out, hold)
 			}
 			if half != 0 {
-				hold.What, hold.Half = half, true
-				out = append(out, hold)
+				hold.What = half
+				halves = append(halves, hold)
 			}
 		}
 	}
 	byDay(out)
-	return out
+	byDay(halves)
+	return out, halves
 }
 
 // masks says what a season takes out altogether and what by half. Nothing is fed

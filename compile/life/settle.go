@@ -1,6 +1,7 @@
 package life
 
 import (
+	"slices"
 	"sort"
 
 	"vivary/schema/civil"
@@ -16,7 +17,7 @@ func byDay(holds []Hold) {
 func free(on civil.Date, what Mask, holds []Hold) (civil.Date, bool) {
 	for i := range holds {
 		h := &holds[i]
-		if h.What&what == 0 || h.Half || on < h.From || on >= h.Until {
+		if h.What&what == 0 || on < h.From || on >= h.Until {
 			continue
 		}
 		if h.Open {
@@ -30,6 +31,7 @@ func free(on civil.Date, what Mask, holds []Hold) (civil.Date, bool) {
 // settle puts the meals of a group on days that nothing holds, and keeps of its
 // tasks and windows what is not over.
 func (r *reader) settle(t *track) {
+	t.Holds, t.pause = slices.DeleteFunc(t.Holds, func(h Hold) bool { return h.From >= h.Until }), 0
 	byDay(t.Holds)
 	held := t.Holds
 	if len(r.out.Holds) > 0 {
@@ -77,17 +79,6 @@ func (r *reader) keep(tasks []Task) []Task {
 		}
 		return out[i].Name < out[j].Name
 	})
-	return out
-}
-
-// current returns the holds that are not over.
-func (r *reader) current(holds []Hold) []Hold {
-	out := holds[:0]
-	for _, h := range holds {
-		if h.Until > r.h.From && h.From <= r.h.Last() {
-			out = append(out, h)
-		}
-	}
 	return out
 }
 

@@ -6,7 +6,6 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
-	"time"
 
 	"github.com/rogpeppe/go-internal/txtar"
 	"github.com/spf13/afero"
@@ -111,14 +110,15 @@ func tell(t testing.TB, text, log string, today civil.Date) string {
 
 func list(b *strings.Builder, e *life.Enclosure, found []finding.Finding, h horizon.Horizon) {
 	fmt.Fprintf(b, "%s\n", e.Plan.Name.V)
-	holds(b, e.Holds, h)
+	holds(b, "hold", e.Holds, h)
+	holds(b, "half", e.Halves, h)
 	tasks(b, e.Tasks)
 	if e.HasMites {
 		fmt.Fprintf(b, "  mites on %s\n", e.Mites)
 	}
 	for _, g := range e.Groups {
 		fmt.Fprintf(b, " %s: %d, %s\n", g.Animals.Name.V, g.Count(h.From), state(g, h.From))
-		holds(b, g.Holds, h)
+		holds(b, "hold", g.Holds, h)
 		for _, w := range g.Windows {
 			fmt.Fprintf(b, "  band %s to %s: %s\n", w.From, w.Until-1, w.Title)
 		}
@@ -134,10 +134,11 @@ func state(g *life.Group, on civil.Date) string {
 	if g.Instar(on) > 0 {
 		s += fmt.Sprintf(" instar %d", g.Instar(on))
 	}
-	for word, is := range map[string]bool{", gravid": g.Gravid && !g.Brood, ", with brood": g.Brood} {
-		if is {
-			s += word
-		}
+	if g.Gravid {
+		s += ", gravid"
+	}
+	if g.Brood {
+		s += ", with brood"
 	}
 	if g.Quarantined > 0 {
 		s += ", quarantined until " + g.Quarantined.String()
@@ -145,8 +146,12 @@ func state(g *life.Group, on civil.Date) string {
 	return s
 }
 
-func holds(b *strings.Builder, all []life.Hold, h horizon.Horizon) {
+// holds lists those of the last month and later.
+func holds(b *strings.Builder, word string, all []life.Hold, h horizon.Horizon) {
 	for _, x := range all {
+		if x.Until <= h.From-30 {
+			continue
+		}
 		var what []string
 		for m, name := range []string{"meals", "disturbing", "misting", "heating"} {
 			if x.What&(1<<m) != 0 {
@@ -157,11 +162,7 @@ func holds(b *strings.Builder, all []life.Hold, h horizon.Horizon) {
 		if x.Open {
 			last = "open"
 		}
-		half := ""
-		if x.Half {
-			half = "half of "
-		}
-		fmt.Fprintf(b, "  hold %s to %s, %s%s: %s, %s\n", x.From, last, half, strings.Join(what, " and "), x.Why, x.End)
+		fmt.Fprintf(b, "  %s %s to %s, %s: %s, %s\n", word, x.From, last, strings.Join(what, " and "), x.Why, x.End)
 	}
 }
 
@@ -185,9 +186,4 @@ func day(s string) civil.Date {
 		panic(err)
 	}
 	return d
-}
-
-func plusMonths(d civil.Date, n int) civil.Date {
-	y, m, dd := d.YMD()
-	return civil.FromTime(time.Date(y, m+time.Month(n), dd, 0, 0, 0, 0, time.UTC))
 }

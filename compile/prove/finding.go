@@ -136,7 +136,7 @@ func (p *Proof) causes(s *schedule.Schedule) []finding.Related {
 			continue
 		}
 		for _, x := range g.Holds {
-			if overlaps(int(x.From-h.From), int(x.Until-h.From)) {
+			if Holds(&x, p.Name.Name) && overlaps(int(x.From-h.From), int(x.Until-h.From)) {
 				out = append(out, finding.Related{At: x.At, Text: "held: " + x.Why + ", " + x.End})
 			}
 		}

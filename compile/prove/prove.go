@@ -140,16 +140,10 @@ func (w *prover) need(n *plan.Need, g *life.Group) {
 		}
 	}
 	p.Times = met.Count()
-	switch name.Name {
-	case "leftovers":
+	if name.Name == "leftovers" {
 		w.leftovers(&p, met, g)
-	case "food":
-		p.Excused = w.excused(g, life.Meals)
-		p.longest(met, w.s.Horizon.Days)
-	case "moisture":
-		p.Excused = w.excused(nil, life.Misting)
-		p.longest(met, w.s.Horizon.Days)
-	default:
+	} else {
+		p.Excused = w.excused(name.Name, g)
 		p.longest(met, w.s.Horizon.Days)
 	}
 	w.out = append(w.out, p)
@@ -182,19 +176,19 @@ func (p *Proof) allowed(from, to int) int {
 }
 
 // excused returns the days on which a hold keeps a need from being met for the
-// animals' own good.
-func (w *prover) excused(g *life.Group, what life.Mask) horizon.Days {
+// animals' own good, or nil for none.
+func (w *prover) excused(need string, g *life.Group) horizon.Days {
 	var out horizon.Days
+	h := w.s.Horizon
 	add := func(holds []life.Hold) {
-		for _, x := range holds {
-			if x.What&what == 0 {
+		for i := range holds {
+			if !Holds(&holds[i], need) {
 				continue
 			}
 			if out == nil {
-				out = w.s.Horizon.New()
+				out = h.New()
 			}
-			h := w.s.Horizon
-			out.AddRun(int(x.From-h.From), int(x.Until-h.From), h.Days)
+			out.AddRun(int(holds[i].From-h.From), int(holds[i].Until-h.From), h.Days)
 		}
 	}
 	add(w.life.Holds)
@@ -204,6 +198,16 @@ func (w *prover) excused(g *life.Group, what life.Mask) horizon.Days {
 		}
 	}
 	return out
+}
+
+// Holds reports whether a hold takes out care that meets a need.
+func Holds(h *life.Hold, need string) bool {
+	for i := range schema.CareKinds {
+		if k := &schema.CareKinds[i]; k.Needs == need && h.What.Takes(k) {
+			return true
+		}
+	}
+	return false
 }
 
 // longest finds the longest time between two days of met, and the first that is
@@ -252,6 +256,9 @@ func (w *prover) leftovers(p *Proof, met horizon.Days, g *life.Group) {
 			continue
 		}
 		for d := x.Days.Next(0); d >= 0; d = x.Days.Next(d + 1) {
+			if x.Killed != nil && x.Killed.Has(d) {
+				continue
+			}
 			to := met.Next(d + 1)
 			if to < 0 {
 				to = w.s.Horizon.Days

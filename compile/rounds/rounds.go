@@ -8,6 +8,7 @@ import (
 	"cmp"
 	"slices"
 	"strconv"
+	"strings"
 
 	"vivary/compile/horizon"
 	"vivary/compile/life"
@@ -35,6 +36,7 @@ type item struct {
 	target  string // the enclosure, and the group where it has several
 	total   string // "×12"
 	box     int    // place in the walk
+	line    int    // equal for those that share a line
 	rank    int
 	minutes int
 	high    bool
@@ -96,6 +98,7 @@ func New(s *schedule.Schedule, r *plan.Round, picks []Pick) *Round {
 		}
 		return cmp.Compare(a.box, b.box)
 	})
+	out.number()
 	for _, l := range lives {
 		out.held(s.Horizon, l)
 	}
@@ -108,17 +111,32 @@ func (r *Round) dishes(s *schedule.Schedule, x *schedule.Series, it item) {
 		r.items = append(r.items, it)
 		return
 	}
+	if x.Killed != nil {
+		dead, live := it, it
+		dead.days, live.days = it.days.Clone(), it.days.Clone()
+		for i := range dead.days {
+			dead.days[i] &= x.Killed[i]
+		}
+		live.days.Subtract(x.Killed)
+		r.menu(s, x, dead, true)
+		r.menu(s, x, live, false)
+		return
+	}
+	r.menu(s, x, it, false)
+}
+
+// menu adds an item for each item of a menu. Equal items of a menu are one line.
+func (r *Round) menu(s *schedule.Schedule, x *schedule.Series, it item, killed bool) {
 	if len(x.Menu) == 1 {
-		it.text, it.total = s.Dish(x, &x.Menu[0], s.Horizon.From)
+		it.text, it.total = s.DishAs(x, &x.Menu[0], s.Horizon.From, killed)
 		r.items = append(r.items, it)
 		return
 	}
-	// Equal items of a menu are one line.
 	from := len(r.items)
 next:
 	for k := range x.Menu {
 		one := it
-		one.text, one.total = s.Dish(x, &x.Menu[k], s.Horizon.From)
+		one.text, one.total = s.DishAs(x, &x.Menu[k], s.Horizon.From, killed)
 		one.days = s.Horizon.New()
 		for i := range one.days {
 			one.days[i] = it.days[i] & x.Menu[k].Days[i]
@@ -168,21 +186,23 @@ func (r *Round) apart(lives []*life.Enclosure) {
 	}
 }
 
+var holdWords = []struct {
+	mask life.Mask
+	text string
+}{{life.Meals, "no food"}, {life.Disturbing, "leave alone"}, {life.Misting, "no misting"}, {life.Heating, "heating off"}}
+
 // held adds the holds of an enclosure that matter in this round.
 func (r *Round) held(h horizon.Horizon, l *life.Enclosure) {
 	add := func(x *life.Hold, name string) {
-		verb := ""
-		switch {
-		case x.What&life.Meals != 0 && x.What&life.Disturbing != 0:
-			verb = "No food, leave alone"
-		case x.What&life.Meals != 0:
-			verb = "No food"
-		case x.What&life.Disturbing != 0:
-			verb = "Leave alone"
-		default:
-			verb = "No misting"
+		var said []string
+		for _, w := range holdWords {
+			if x.What&w.mask != 0 {
+				said = append(said, w.text)
+			}
 		}
-		r.holds = append(r.holds, hold{int(x.From - h.From), int(x.Until - h.From), verb + ": " + name + " (" + x.Why + "; " + x.End + ")"})
+		text := strings.Join(said, ", ")
+		text = strings.ToUpper(text[:1]) + text[1:]
+		r.holds = append(r.holds, hold{int(x.From - h.From), int(x.Until - h.From), text + ": " + name + " (" + x.Why + "; " + x.End + ")"})
 	}
 	for i := range l.Holds {
 		add(&l.Holds[i], l.Plan.Shown())
@@ -209,6 +229,7 @@ func targetOf(l *life.Enclosure, g *life.Group) string {
 type Line struct {
 	Text    string
 	Targets []Stop
+	Boxes   int // how many enclosures the targets are in
 	Minutes int
 	High    bool
 	Last    bool
@@ -238,21 +259,18 @@ func (r *Round) On(i int) Sheet {
 			s.Holds = append(s.Holds, h.text)
 		}
 	}
-	for k := range r.items {
-		it := &r.items[k]
-		if !it.days.Has(i) {
-			continue
+	for x, ok := r.next(0, i); ok; x, ok = r.next(x.end, i) {
+		first := &r.items[x.from]
+		l := Line{Text: first.text, High: first.high, Last: first.last, Kind: first.kind, Minutes: x.minutes, Boxes: x.boxes, Targets: make([]Stop, 0, x.stops)}
+		for k, last := x.from, -1; k < x.end; k++ {
+			if r.stop(k, last, i) {
+				last = k
+				it := &r.items[k]
+				l.Targets = append(l.Targets, Stop{it.target, it.total, it.series})
+			}
 		}
-		if n := len(s.Lines); n == 0 || s.Lines[n-1].Text != it.text || s.Lines[n-1].Last != it.last || s.Lines[n-1].High != it.high {
-			s.Lines = append(s.Lines, Line{Text: it.text, High: it.high, Last: it.last, Kind: it.kind})
-		}
-		l := &s.Lines[len(s.Lines)-1]
-		if m := len(l.Targets); m > 0 && l.Targets[m-1].Name == it.target && it.total == "" {
-			continue // leftovers of two groups in one box are one look
-		}
-		l.Targets = append(l.Targets, Stop{it.target, it.total, it.series})
-		l.Minutes += it.minutes
-		s.Minutes += it.minutes
+		s.Lines = append(s.Lines, l)
+		s.Minutes += x.minutes
 	}
 	return s
 }
@@ -263,7 +281,7 @@ func (r *Round) Boxes() int { return r.boxes }
 // Names returns the targets of a line as they are read, "all 8 enclosures" where
 // that is so.
 func (l *Line) Names(boxes int) string {
-	if len(l.Targets) == boxes && boxes > 3 && l.Targets[0].Total == "" {
+	if all(l.Boxes, boxes, l.Targets[0].Total) {
 		return "all " + strconv.Itoa(boxes)
 	}
 	var b []byte

@@ -1,6 +1,9 @@
 package rounds
 
-import "strconv"
+import (
+	"strconv"
+	"unicode/utf8"
+)
 
 // MaxText is the length in bytes that the text of a round is kept to, however
 // many enclosures it passes.
@@ -18,7 +21,22 @@ func (r *Round) Text(dst []byte, day int) []byte {
 	for names := 24; len(dst)-start > MaxText && names >= 0; names = names*2/3 - 1 {
 		dst = r.body(dst[:start], day, names)
 	}
+	if len(dst)-start > MaxText {
+		dst = cut(dst, start+MaxText-len(more))
+		dst = append(dst, more...)
+	}
 	return dst
+}
+
+// more ends a text whose words alone are too long.
+const more = "…\nMore than fits here: see the agenda"
+
+// cut shortens text to at most n bytes, between characters.
+func cut(text []byte, n int) []byte {
+	for n > 0 && !utf8.RuneStart(text[n]) {
+		n--
+	}
+	return text[:n]
 }
 
 // body appends the text with at most so many names in a line.
@@ -44,24 +62,9 @@ func (r *Round) body(dst []byte, day, names int) []byte {
 		dst = append(dst, '\n')
 	}
 	minutes, lasts := 0, false
-	for k := 0; k < len(r.items); {
-		first := &r.items[k]
-		// The run of items that share a line; they stand together.
-		end := k + 1
-		for end < len(r.items) && r.items[end].text == first.text && r.items[end].last == first.last && r.items[end].high == first.high {
-			end++
-		}
-		count := 0
-		for i := k; i < end; i++ {
-			if r.items[i].days.Has(day) {
-				count++
-				minutes += r.items[i].minutes
-			}
-		}
-		if count == 0 {
-			k = end
-			continue
-		}
+	for x, ok := r.next(0, day); ok; x, ok = r.next(x.end, day) {
+		first := &r.items[x.from]
+		minutes += x.minutes
 		if first.last && !lasts {
 			lasts = true
 			dst = append(dst, "\nLast, with tools of their own:\n"...)
@@ -74,19 +77,18 @@ func (r *Round) body(dst []byte, day, names int) []byte {
 		dst = append(dst, first.text...)
 		dst = append(dst, ": "...)
 		switch {
-		case count == r.boxes && count > 3 && first.total == "":
+		case all(x.boxes, r.boxes, first.total):
 			dst = append(dst, "all "...)
-			dst = strconv.AppendInt(dst, int64(count), 10)
-		case count > names:
-			dst = strconv.AppendInt(dst, int64(count), 10)
+			dst = strconv.AppendInt(dst, int64(r.boxes), 10)
+		case x.stops > names:
+			dst = strconv.AppendInt(dst, int64(x.boxes), 10)
 			dst = append(dst, " of "...)
 			dst = strconv.AppendInt(dst, int64(r.boxes), 10)
 			dst = append(dst, ", see the agenda"...)
 		default:
-			dst = r.names(dst, k, end, day)
+			dst = r.names(dst, x, day)
 		}
 		dst = append(dst, '\n')
-		k = end
 	}
 	if len(dst) > start {
 		dst = append(dst, "\nAbout "...)
@@ -96,17 +98,16 @@ func (r *Round) body(dst []byte, day, names int) []byte {
 	return dst
 }
 
-func (r *Round) names(dst []byte, k, end, day int) []byte {
-	last := ""
-	for i := k; i < end; i++ {
-		it := &r.items[i]
-		if !it.days.Has(day) || it.target == last && it.total == "" {
+func (r *Round) names(dst []byte, x run, day int) []byte {
+	for i, last := x.from, -1; i < x.end; i++ {
+		if !r.stop(i, last, day) {
 			continue
 		}
-		if last != "" {
+		if last >= 0 {
 			dst = append(dst, ", "...)
 		}
-		last = it.target
+		last = i
+		it := &r.items[i]
 		dst = append(dst, it.target...)
 		if it.total != "" {
 			dst = append(dst, ' ')

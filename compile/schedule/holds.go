@@ -1,41 +1,126 @@
 package schedule
 
-import "vivary/compile/life"
+import (
+	"vivary/compile/life"
+	"vivary/schema/civil"
+)
 
-// heldBy returns which holds take this series out. Drinking water is never held,
-// and the log's own tasks were made with the holds in mind.
-func (s *Series) heldBy() life.Mask {
+// takes reports whether a hold takes out the series: what goes with a meal is held
+// with it. The log's own tasks were made with the holds in mind.
+func (s *Series) takes(h *life.Hold) bool {
 	switch {
-	case s.Kind.Water || s.Once != nil:
-		return 0
-	case s.Kind.Meal:
-		return life.Meals
-	case s.Kind.Disturbs:
-		return life.Disturbing
-	case s.Kind.Needs == "moisture":
-		return life.Misting
+	case s.Once != nil:
+		return false
+	case s.Meal != nil:
+		return h.What.Takes(kindFeed)
 	}
-	return 0
+	return h.What.Takes(s.Kind)
 }
 
 // EachHold calls use for every hold that takes days out of the series: those of
-// its group, or of any group where it is care of the whole enclosure.
+// its group, or of any group where it is care of the whole enclosure. They are
+// moved by as many days as the series comes after its meal.
 func (s *Series) EachHold(use func(*life.Hold)) {
-	what := s.heldBy()
-	if what == 0 {
-		return
-	}
-	each := func(holds []life.Hold) {
-		for i := range holds {
-			if holds[i].What&what != 0 {
-				use(&holds[i])
-			}
-		}
-	}
-	each(s.Life.Holds)
+	s.each(s.Life.Holds, use)
 	for _, g := range s.Life.Groups {
 		if s.Group == nil || s.Group == g {
-			each(g.Holds)
+			s.each(g.Holds, use)
+		}
+	}
+}
+
+func (s *Series) each(holds []life.Hold, use func(*life.Hold)) {
+	for i := range holds {
+		if h := &holds[i]; s.takes(h) {
+			if s.After != 0 {
+				moved := *h
+				moved.From += civil.Date(s.After)
+				moved.Until += civil.Date(s.After)
+				h = &moved
+			}
+			use(h)
+		}
+	}
+}
+
+// EachHeld calls use for the days from a day until another that are planned and
+// held. A day that several holds take out comes several times.
+func (s *Series) EachHeld(from, until civil.Date, use func(civil.Date)) {
+	s.EachHold(func(h *life.Hold) {
+		for d := max(h.From, from); d < min(h.Until, until); d++ {
+			if s.planned(d) {
+				use(d)
+			}
+		}
+	})
+	s.each(s.Life.Halves, func(h *life.Hold) {
+		n := 0
+		for d := h.From; d < min(h.Until, until); d++ {
+			if s.planned(d) {
+				if n++; n%2 == 0 && d >= from {
+					use(d)
+				}
+			}
+		}
+	})
+}
+
+// HeldFrom returns the day from which the series is held until something is
+// logged, and whether there is one.
+func (s *Series) HeldFrom() (from civil.Date, open bool) {
+	s.EachHold(func(h *life.Hold) {
+		if h.Open && (!open || h.From < from) {
+			from, open = h.From, true
+		}
+	})
+	return from, open
+}
+
+// planned reports whether one of the series' rules has the day.
+func (s *Series) planned(d civil.Date) bool {
+	for _, r := range s.Rules {
+		if r.Contains(d) {
+			return true
+		}
+	}
+	return false
+}
+
+// hold takes out what the animals' state forbids.
+func (b *builder) hold(s *Series) {
+	h := b.s.Horizon
+	s.EachHold(func(x *life.Hold) {
+		if s.Held == nil {
+			s.Held = b.days()
+		}
+		s.Held.AddRun(int(x.From-h.From), int(x.Until-h.From), h.Days)
+	})
+	s.each(s.Life.Halves, func(x *life.Hold) { b.halve(s, x) })
+	if s.Held != nil {
+		for i := range s.Held {
+			s.Held[i] &= s.Days[i]
+			s.Days[i] &^= s.Held[i]
+		}
+	}
+}
+
+// halve holds every second occasion. They are counted from the first day of the
+// stretch, so that the day of the build does not matter.
+func (b *builder) halve(s *Series, x *life.Hold) {
+	h := b.s.Horizon
+	n := 0
+	for d := x.From; d < min(h.From, x.Until); d++ {
+		if s.planned(d) {
+			n++
+		}
+	}
+	if s.Held == nil {
+		s.Held = b.days()
+	}
+	until := min(int(x.Until-h.From), h.Days)
+	for i := s.Days.Next(int(x.From - h.From)); i >= 0 && i < until; i = s.Days.Next(i + 1) {
+		if n++; n%2 == 0 {
+			s.Held.Add(i)
 		}
 	}
 }

@@ -293,52 +293,6 @@ func (b *builder) onRounds(s *Series) {
 	}
 }
 
-// hold takes out what the animals' state forbids.
-func (b *builder) hold(s *Series) {
-	s.EachHold(func(x *life.Hold) {
-		if s.Held == nil {
-			s.Held = b.days()
-		}
-		s.Held.AddRun(int(x.From-b.s.Horizon.From), int(x.Until-b.s.Horizon.From), b.s.Horizon.Days)
-	})
-	if s.Held != nil {
-		for i := range s.Held {
-			s.Held[i] &= s.Days[i]
-			s.Days[i] &^= s.Held[i]
-		}
-	}
-}
-
-// absences moves what falls on a day when nobody is there to the next day when
-// somebody is: a visit of the stand-in, or the day of return. There it is done
-// once, however often it fell out.
-func (b *builder) absences(s *Series) {
-	for k := range b.s.People.Absences {
-		a := &b.s.People.Absences[k]
-		if a.Away.Name.V != s.Keeper {
-			continue
-		}
-		for i := s.Days.Next(a.From); i >= 0 && i < a.To; i = s.Days.Next(i + 1) {
-			if a.Visits.Has(i) {
-				continue
-			}
-			if s.Left == nil {
-				s.Left = b.days()
-			}
-			s.Left.Add(i)
-			s.Days.Remove(i)
-			s.Moved = true
-			to := a.Visits.Next(i)
-			if to < 0 || to > a.To {
-				to = a.To
-			}
-			if to < b.s.Horizon.Days {
-				s.Days.Add(to)
-			}
-		}
-	}
-}
-
 // once adds a task that the log brought.
 func (b *builder) once(g *life.Group, t *life.Task) {
 	kind := schema.FindKind(t.Kind)

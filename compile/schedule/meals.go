@@ -58,25 +58,26 @@ func (b *builder) meals(g *life.Group) {
 		meal := base
 		meal.Name, meal.Kind, meal.Rules, meal.Task, meal.Minutes = name, kindFeed, w.rules, "Feed", minutes(&f.Timing, kindFeed)
 		meal.Menu = b.menu(f, w.rules)
-		days := b.add(meal).Days
+		added := *b.add(meal)
 		if !f.Killed.V {
 			after := 1
 			if f.Leftovers.Set() {
 				after = wholeDays(f.Leftovers.V)
 			}
-			b.companion(base, w.rules, kindLeftovers, "leftovers "+g.Animals.Formerly.Or(g.Animals.Name.V), days, after)
+			b.companion(base, &added, kindLeftovers, "leftovers "+g.Animals.Formerly.Or(g.Animals.Name.V), after)
 		}
 		if f.GutLoad.V {
-			b.companion(base, w.rules, kindGutLoad, "gut-load "+g.Animals.Formerly.Or(g.Animals.Name.V), days, -1)
+			b.companion(base, &added, kindGutLoad, "gut-load "+g.Animals.Formerly.Or(g.Animals.Name.V), -1)
 		}
 	}
 }
 
 // companion adds what goes with a meal: something to do so many days after it, or
 // before it.
-func (b *builder) companion(s Series, rules []recur.Rule, kind *schema.CareKind, name string, meals horizon.Days, after int) {
-	s.Name, s.Kind, s.Task, s.Minutes = name, kind, kind.Phrase, kind.Minutes
-	for _, r := range rules {
+func (b *builder) companion(s Series, meal *Series, kind *schema.CareKind, name string, after int) {
+	s.Name, s.Kind, s.Task, s.Minutes, s.After = name, kind, kind.Phrase, kind.Minutes, after
+	s.Moved = meal.Moved
+	for _, r := range meal.Rules {
 		if r, ok := r.Shift(after); ok {
 			s.Rules = append(s.Rules, r)
 		} else {
@@ -85,36 +86,35 @@ func (b *builder) companion(s Series, rules []recur.Rule, kind *schema.CareKind,
 	}
 	s.Keeper = b.keeper(&s)
 	s.Days = b.days()
-	b.before(&s, rules, after)
-	for i := meals.Next(0); i >= 0; i = meals.Next(i + 1) {
-		if k := i + after; k >= 0 && k < b.s.Horizon.Days {
+	h := b.s.Horizon
+	for i := meal.Days.Next(0); i >= 0; i = meal.Days.Next(i + 1) {
+		if k := i + after; k >= 0 && k < h.Days {
 			s.Days.Add(k)
 		}
+	}
+	// The meals beyond the ends of the horizon bring theirs too: today's leftovers
+	// are those of yesterday's meal.
+	if after > 0 {
+		b.beyond(&s, meal, h.From-civil.Date(after), h.From)
+	} else {
+		b.beyond(&s, meal, h.Last()+1, h.Last()+1-civil.Date(after))
 	}
 	b.onRounds(&s)
 	b.absences(&s)
 	b.series = append(b.series, s)
 }
 
-// before adds what goes with the meals of the last days before the horizon: today's
-// leftovers are yesterday's meal.
-func (b *builder) before(s *Series, rules []recur.Rule, after int) {
-	h := b.s.Horizon
-	for d := h.From - civil.Date(after); d < h.From; d++ {
-		for _, r := range rules {
-			if r.Contains(d) && !b.heldOn(s.Group, d) {
-				s.Days.Add(int(d-h.From) + after)
-			}
+// beyond adds what goes with the meals planned from a day until another, neither
+// of which is on the horizon.
+func (b *builder) beyond(s, meal *Series, from, until civil.Date) {
+	out := map[civil.Date]bool{}
+	meal.EachHeld(from, until, func(d civil.Date) { out[d] = true })
+	open, ends := meal.HeldFrom()
+	for d := from; d < until; d++ {
+		if meal.planned(d) && !out[d] && !(ends && open <= d) {
+			s.Days.Add(int(d-b.s.Horizon.From) + s.After)
 		}
 	}
-}
-
-// heldOn reports whether meals of a group were held on a day.
-func (b *builder) heldOn(g *life.Group, d civil.Date) bool {
-	held := false
-	meal := Series{Life: b.life, Group: g, Kind: kindFeed}
-	meal.EachHold(func(h *life.Hold) { held = held || h.From <= d && d < h.Until })
-	return held
 }
 
 // complete returns a plan's meal with what it leaves open taken from the sheet's.
@@ -207,9 +207,15 @@ func (b *builder) menu(f *plan.Feeding, rules []recur.Rule) []Portion {
 	return menu
 }
 
-// Dish says what an item is, for animals of a number: "adult crickets, 4 each",
-// and how many that are, "×12".
+// Dish says what an item of a meal is on a day: "Feed adult crickets, 4 each", and
+// how many that are for the animals there are, "×12".
 func (b *Schedule) Dish(s *Series, p *Portion, on civil.Date) (text, total string) {
+	i, ok := b.Horizon.Index(on)
+	return b.DishAs(s, p, on, ok && s.Killed != nil && s.Killed.Has(i))
+}
+
+// DishAs is Dish for prey that is killed first, or is not.
+func (b *Schedule) DishAs(s *Series, p *Portion, on civil.Date, killed bool) (text, total string) {
 	word := p.Prey.String()
 	if f := b.Plan.Library.Feeder(p.Prey.Feeder); f != nil {
 		plural := f.Plural.Or(f.Name.V + "s")
@@ -218,7 +224,7 @@ func (b *Schedule) Dish(s *Series, p *Portion, on civil.Date) (text, total strin
 			word = p.Prey.Size + " " + plural
 		}
 	}
-	if s.Meal != nil && s.Meal.Killed.V {
+	if killed || s.Meal != nil && s.Meal.Killed.V {
 		word = "killed " + word
 	}
 	if s.Meal != nil && s.Meal.Dusted.V {
@@ -226,5 +232,8 @@ func (b *Schedule) Dish(s *Series, p *Portion, on civil.Date) (text, total strin
 	}
 	n := s.Group.Count(on)
 	text = "Feed " + word + ", " + strconv.FormatFloat(p.Items, 'f', -1, 64) + " each"
+	if n == 1 {
+		return text, ""
+	}
 	return text, "×" + strconv.Itoa(int(math.Ceil(p.Items*float64(n)-1e-9)))
 }

@@ -20,6 +20,7 @@ type Absence struct {
 	Days     horizon.Days // the days away
 	Visits   horizon.Days // those of them on which the stand-in comes
 	From, To int          // places on the horizon, cut to it; To is the day of return
+	Before   int          // the place of the first day away, which may lie before the horizon
 }
 
 func people(c *plan.Collection, h horizon.Horizon) *People {
@@ -35,7 +36,7 @@ func people(c *plan.Collection, h horizon.Horizon) *People {
 		if to < 0 || from >= h.Days {
 			continue
 		}
-		x := Absence{Away: a, Days: h.New(), Visits: h.New(), From: max(from, 0), To: min(to, h.Days)}
+		x := Absence{Away: a, Days: h.New(), Visits: h.New(), From: max(from, 0), To: min(to, h.Days), Before: from}
 		x.Days.AddRun(from, to, h.Days)
 		if a.Cover.Set() {
 			if len(a.Visits) == 0 {
@@ -52,6 +53,12 @@ func people(c *plan.Collection, h horizon.Horizon) *People {
 			p.away[a.Name.V] = h.New()
 		}
 		p.away[a.Name.V].Union(x.Days)
+	}
+	// Somebody who is away does not stand in for others.
+	for k := range p.Absences {
+		if days := p.away[p.Absences[k].Away.Cover.V]; days != nil {
+			p.Absences[k].Visits.Subtract(days)
+		}
 	}
 	return p
 }

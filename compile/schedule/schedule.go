@@ -29,8 +29,9 @@ type Series struct {
 	Rules []recur.Rule
 	Moved bool
 	// Days are the days on the horizon on which it is done; Held those on which a
-	// hold takes it out; Left those on which nobody is there to do it.
-	Days, Held, Left horizon.Days
+	// hold takes it out; Left those on which nobody is there to do it; Killed those
+	// of Days on which prey is killed first, because nobody comes the next day.
+	Days, Held, Left, Killed horizon.Days
 
 	Task    string // what to do, as a line of a round begins
 	Menu    []Portion
@@ -41,6 +42,7 @@ type Series struct {
 	Cited  plan.Cited
 	Timing *plan.Timing
 	Meal   *plan.Feeding // of a meal, and of the leftovers and the gut-load it brings
+	After  int           // of what goes with a meal: how many days after it, -1 for the day before
 	Once   *life.Task    // of a task that the log brought
 }
 

@@ -1,0 +1,220 @@
+// Package balance reads a planned enclosure as a body in a room: it fills in what
+// the physics needs from what a plan says. The physics itself is package climate;
+// what follows for the animals is for the rules.
+package balance
+
+import (
+	"strings"
+
+	"vivary/compile/climate"
+	"vivary/plan"
+	"vivary/schema/quantity"
+)
+
+// Report is what physics says of one enclosure.
+type Report struct {
+	Box     climate.Enclosure
+	Heaters []climate.Heater
+	// Warm and Cool are the ends aimed for by day, Humidity the band. Where the plan
+	// does not say, they are the species sheet's.
+	Warm, Cool climate.Celsius
+	RH         quantity.Range
+	// HardLow and HardHigh are the species' limits.
+	HardLow, HardHigh climate.Celsius
+
+	Gradient climate.Gradient
+	Floor    climate.Balance // at HardLow: whether the heaters keep it from getting there
+	// Cooldown is a power cut in the coldest room, which keeps its temperature;
+	// ColdHouse one in a house that cools too, towards frost outside.
+	Cooldown, ColdHouse climate.Cooldown
+	Water    climate.Water
+}
+
+// Of returns the report, and whether plan and sheet say enough for one: the
+// inside, the room's temperatures and the species' limits.
+func Of(c *plan.Collection, e *plan.Enclosure) (Report, bool) {
+	var r Report
+	if e.Housing == nil || !e.Housing.Inside.Set() || e.Place == nil || !e.Place.Temperature.Set() || e.Sheet == nil {
+		return r, false
+	}
+	hard, target, humid := e.Sheet.Figure("temperature-hard", ""), e.Sheet.Figure("temperature-target", ""), e.Sheet.Figure("humidity-target", "")
+	if hard == nil || target == nil || humid == nil {
+		return r, false
+	}
+	r.HardLow, r.HardHigh = climate.Celsius(hard.Range.Low), climate.Celsius(hard.Range.High)
+	r.Box = box(c, e)
+	r.Warm, r.Cool = ends(e, target.Range)
+	r.RH = humid.Range
+	if e.Climate != nil {
+		if e.Climate.Humidity.Set() {
+			r.RH = e.Climate.Humidity.V
+		}
+		for _, h := range e.Climate.Heaters {
+			r.Heaters = append(r.Heaters, heater(h, r.Box.Inside))
+		}
+	}
+	r.Gradient = r.Box.Gradient(r.Warm, r.Cool, r.Heaters)
+	r.Floor = r.Box.Balance(r.HardLow, r.Heaters)
+	r.Cooldown = r.Box.PowerCut(r.Gradient.Mean, r.HardLow, r.Heaters, climate.RoomCourse{})
+	r.ColdHouse = r.Box.PowerCut(r.Gradient.Mean, r.HardLow, r.Heaters, climate.RoomCourse{Outside: 0, TimeConstant: climate.DwellingTimeConstant})
+	r.Water = r.Box.WaterNeed(r.Gradient.Mean, climate.Percent(r.RH.Low), climate.Percent(r.RH.High))
+	return r, true
+}
+
+// ends returns the warm and the cool end that are aimed for by day.
+func ends(e *plan.Enclosure, target quantity.Range) (warm, cool climate.Celsius) {
+	middle := func(r quantity.Range) climate.Celsius { return climate.Celsius((r.Low + r.High) / 2) }
+	room := e.Place.Temperature.V
+	switch {
+	case e.Climate != nil && e.Climate.WarmEnd.Set():
+		warm = middle(e.Climate.WarmEnd.V)
+		cool = warm
+	case e.Climate == nil || len(e.Climate.Heaters) == 0:
+		// Without a heater the inside is what the room is.
+		warm = climate.Celsius(room.Low)
+		cool = warm
+	default:
+		warm, cool = climate.Celsius(target.High), climate.Celsius(target.Low)
+	}
+	if e.Climate != nil && e.Climate.CoolEnd.Set() {
+		cool = middle(e.Climate.CoolEnd.V)
+	}
+	return warm, cool
+}
+
+func box(c *plan.Collection, e *plan.Enclosure) climate.Enclosure {
+	h := e.Housing
+	in := h.Inside.V
+	b := climate.Enclosure{
+		Inside: climate.Box{Length: climate.Metre(in.Length / 1000), Width: climate.Metre(in.Width / 1000), Height: climate.Metre(in.Height / 1000)},
+		Room:   room(c, e.Place),
+	}
+	b.Wall = climate.Sheet{Material: wall(h.Kind.V)}
+	if h.Wall.Set() {
+		b.Wall.Thickness = climate.Metre(h.Wall.V.Value / 1000)
+	}
+	b.Lid = climate.Lid{Kind: climate.SolidLid, Sheet: climate.Sheet{Material: b.Wall.Material}}
+	switch {
+	case h.LidIs("part mesh"):
+		b.Lid.Kind = climate.PartMeshLid
+	case h.LidIs("mesh"):
+		b.Lid.Kind = climate.MeshLid
+	}
+	b.Ventilation = ventilation(h)
+	b.Substrate = substrate(h)
+	if h.Water.Or("dish") == "dish" {
+		// A dish as people use it (judgement): 10 cm across, 200 ml.
+		b.Dish = climate.Dish{Volume: 0.2, Surface: 0.0079}
+	}
+	return b
+}
+
+func room(c *plan.Collection, p *plan.Room) climate.Room {
+	r := climate.DefaultRoom
+	r.Low, r.High = climate.Celsius(p.Temperature.V.Low), climate.Celsius(p.Temperature.V.High)
+	if p.Humidity.Set() {
+		r.RHLow, r.RHHigh = climate.Percent(p.Humidity.V.Low), climate.Percent(p.Humidity.V.High)
+	}
+	if c.About != nil && c.About.Altitude.Set() {
+		r.Altitude = climate.Metre(c.About.Altitude.V.Value / 1000)
+	}
+	return r
+}
+
+func wall(kind string) climate.Material {
+	switch kind {
+	case "acrylic":
+		return climate.Acrylic
+	case "tub":
+		return climate.Polypropylene
+	case "pvc":
+		return climate.PVC
+	case "wood":
+		return climate.Plywood
+	case "mesh":
+		return climate.Mesh
+	}
+	return climate.Glass
+}
+
+// ventilation takes the vents as written, else what the lid lets through.
+func ventilation(h *plan.Housing) climate.Ventilation {
+	if h.Kind.V == "mesh" {
+		return climate.AllMesh
+	}
+	switch h.Vents.V {
+	case "none":
+		return climate.Sealed
+	case "few":
+		return climate.LooseLid
+	case "some":
+		return climate.SmallVents
+	case "cross":
+		return climate.FrontAndMesh
+	case "top":
+		return climate.FullMeshTop
+	case "all":
+		return climate.AllMesh
+	}
+	switch {
+	case h.LidIs("part mesh"):
+		return climate.FrontAndMesh
+	case h.LidIs("mesh"):
+		return climate.FullMeshTop
+	}
+	return climate.LooseLid
+}
+
+func substrate(h *plan.Housing) climate.Substrate {
+	s := climate.Substrate{Depth: climate.Metre(h.Depth.V.Value / 1000)}
+	words := strings.ToLower(h.Substrate.V)
+	switch {
+	case strings.Contains(words, "sand"):
+		s.Soil = climate.Sand
+	case strings.Contains(words, "soil") || strings.Contains(words, "loam") || strings.Contains(words, "clay"):
+		s.Soil = climate.Loam
+	default:
+		s.Soil = climate.Coir
+	}
+	switch h.Moisture.V {
+	case "damp", "damp below":
+		s.Moisture = climate.Moist
+	case "wet":
+		s.Moisture = climate.Wet
+	default:
+		s.Moisture = climate.Dry
+	}
+	return s
+}
+
+func heater(h *plan.Heater, in climate.Box) climate.Heater {
+	out := climate.Heater{Power: climate.Watt(h.Power.V.Value), Thermostat: h.Thermostat.Set()}
+	switch h.Name.V {
+	case "cable":
+		out.Kind = climate.Cable
+	case "lamp":
+		out.Kind = climate.Lamp
+	case "ceramic":
+		out.Kind = climate.Ceramic
+	case "panel":
+		out.Kind = climate.Panel
+	}
+	against := climate.SquareMetre(in.Length * in.Height)
+	switch h.Place.V {
+	case "back":
+		out.Place = climate.Back
+	case "under":
+		out.Place, against = climate.Under, in.FloorArea()
+	case "above":
+		out.Place, against = climate.Above, in.FloorArea()
+	default:
+		out.Place = climate.Side
+	}
+	if h.Covers.Set() && out.Kind == climate.Mat {
+		out.Area = against * climate.SquareMetre(h.Covers.V.Value/100)
+	}
+	if h.Hours.Set() {
+		out.HoursPerDay = climate.Hour(h.Hours.V.Value / 60)
+	}
+	return out
+}

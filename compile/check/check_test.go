@@ -1,0 +1,251 @@
+package check_test
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/spf13/afero"
+
+	"vivary/compile"
+	"vivary/compile/check"
+	"vivary/plan"
+	"vivary/plan/finding"
+)
+
+var now = time.Date(2026, 11, 25, 12, 0, 0, 0, time.UTC)
+
+// compiled reads and compiles an example.
+func compiled(t testing.TB, example string) *compile.Result {
+	t.Helper()
+	text, log := check.Example(example)
+	disk := afero.NewMemMapFs()
+	write := func(name, text string) {
+		if err := afero.WriteFile(disk, name, []byte(text), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	write("plans/all.care.hcl", text)
+	if log != "" {
+		write("plans/all.care.log", log)
+	}
+	c, found, err := plan.Load(disk, "plans")
+	if err != nil {
+		t.Fatal(err)
+	}
+	return compile.Compile(c, found, now)
+}
+
+func of(r *compile.Result, id string) []finding.Finding {
+	var out []finding.Finding
+	for _, f := range r.Findings {
+		if f.Rule.ID == id {
+			out = append(out, f)
+		}
+	}
+	return out
+}
+
+func printed(r *compile.Result, all []finding.Finding) string {
+	var b strings.Builder
+	if err := (finding.Printer{Files: r.Plan.Files}).Print(&b, all); err != nil {
+		return err.Error()
+	}
+	return b.String()
+}
+
+// TestSoundExample shows that what examples change is sound: whatever a rule's
+// example yields comes from what it writes.
+func TestSoundExample(t *testing.T) {
+	if r := compiled(t, ""); len(r.Findings) > 0 {
+		t.Error(printed(r, r.Findings))
+	}
+}
+
+// TestExamples runs the two examples of every rule. The bad one yields the rule at
+// its own severity or a milder one, in a place, with what a keeper needs to know;
+// the good one yields nothing of it, and nothing that refuses.
+func TestExamples(t *testing.T) {
+	ids := map[string]bool{}
+	for _, r := range check.Rules {
+		if ids[r.ID] {
+			t.Errorf("%s: twice", r.ID)
+		}
+		ids[r.ID] = true
+		t.Run(r.ID, func(t *testing.T) {
+			if r.Title == "" || r.Why == "" || r.Source == "" || r.Instead == "" || (r.Enclosure == nil) == (r.Collection == nil) {
+				t.Error("the entry is not complete")
+			}
+			bad := compiled(t, r.Bad)
+			found := of(bad, r.ID)
+			if len(found) == 0 {
+				t.Fatalf("the bad example does not yield it:\n%s", printed(bad, bad.Findings))
+			}
+			if testing.Verbose() {
+				t.Logf("\n%s", printed(bad, found))
+			}
+			if found[0].Severity != r.Severity {
+				t.Errorf("severity %s, want %s", found[0].Severity, r.Severity)
+			}
+			for _, f := range found {
+				if !f.At.Written() || f.Text == "" || f.Source == "" {
+					t.Errorf("not complete:\n%s", printed(bad, found))
+				}
+			}
+			good := compiled(t, r.Good)
+			if again := of(good, r.ID); len(again) > 0 {
+				t.Errorf("the good example yields it too:\n%s", printed(good, again))
+			}
+			if finding.Refuses(good.Findings) {
+				t.Errorf("the good example is refused:\n%s", printed(good, good.Findings))
+			}
+		})
+	}
+}
+
+// TestLimits holds rules to the sheets' figures at their very edge, in the
+// keeper's unit, and to what they must not say. want is empty where the rule must
+// be silent.
+func TestLimits(t *testing.T) {
+	heater := func(setting, more string) string {
+		return "climate {\n  heater \"mat\" {\n    power = \"28 W\"\n    place = \"side\"\n    thermostat = " + setting + "\n" + more + "  }\n}\n"
+	}
+	box := func(inside, more string) string {
+		return "housing {\n  inside = " + inside + "\n  lid = \"solid, latched\"\n  depth = \"16 cm\"\n" + more + "}\n"
+	}
+	group := func(count, more string) string {
+		return "animals \"adults\" {\n  count = " + count + "\n" + more + "}\n"
+	}
+	adults := "  stage = \"adult\"\n"
+	for _, c := range []struct{ name, example, rule, want string }{
+		{"just at the hard limit", heater(`"34 C"`, ""), "heater-overshoot", ""},
+		{"just past it", heater(`"34.1 C"`, ""), "heater-overshoot", "35.1 C is past what"},
+		{"95 F is 35 C", heater(`"93.2 F"`, ""), "heater-overshoot", ""},
+		{"in the keeper's unit", heater(`"94 F"`, "swing = \"4 F\"\n"), "heater-overshoot", "95 F at the most"},
+		{"the setting of a shared outlet", "climate {\n  heater \"mat\" {\n    power = \"28 W\"\n    place = \"side\"\n    channel = \"rack\"\n  }\n  heater \"cable\" {\n    power = \"9 W\"\n    place = \"back\"\n    channel = \"rack\"\n    thermostat = \"30 C\"\n  }\n}\n", "heater-bare", ""},
+		{"a shared outlet without a setting", "climate {\n  heater \"mat\" {\n    power = \"28 W\"\n    place = \"side\"\n    channel = \"rack\"\n  }\n}\n", "heater-bare", "of which no heater says its thermostat"},
+		{"a setting that cannot be read is not no setting", heater(`"30"`, ""), "heater-bare", ""},
+		{"a cold night within the night's own figure", "climate {\n  warm_end = \"30 C\"\n  night = \"20 C\"\n}\n", "temperature-unusual", ""},
+		{"a season is reason enough", "season \"rest\" {\n  from = \"1 nov\"\n  to = \"28 feb\"\n  feeding = \"none\"\n  climate {\n    warm_end = \"20 C\"\n  }\n}\n", "temperature-unusual", ""},
+		{"but not for what harms", "season \"rest\" {\n  from = \"1 nov\"\n  to = \"28 feb\"\n  climate {\n    warm_end = \"12 C\"\n  }\n}\n", "temperature-harmful", "of season \"rest\" is planned at 12 C: colder"},
+		{"heaters off in a cold room", "room \"east\" {\n  temperature = \"9 to 25 C\"\n}\nenclosure \"box\" {\n  species = \"pandinus-imperator\"\n" + box(`"76 x 46 x 41 cm"`, "") + group("1", adults) + heater(`"30 C"`, "") + "season \"rest\" {\n  from = \"1 nov\"\n  to = \"28 feb\"\n  heating = \"off\"\n}\n}\n", "room-too-cold", "the heaters are off"},
+
+		{"floor for three, to the centimetre", box(`"60 x 40 x 41 cm"`, ""), "floor-small", ""},
+		{"and less", box(`"59 x 40 x 41 cm"`, ""), "floor-small", "2400 cm2 at the least"},
+		{"young with their mother need no floor", box(`"40 x 30 x 41 cm"`, "") + "animals \"mother\" {\n  count = \"0.1\"\n  stage = \"adult\"\n  state = \"with brood\"\n}\n" + group("20", "  instar = 2\n"), "floor-small", ""},
+		{"nor are they mixed sizes", "animals \"mother\" {\n  count = \"0.1\"\n  stage = \"adult\"\n  state = \"with brood\"\n}\n" + group("20", "  instar = 2\n"), "mixed-sizes", ""},
+		{"a mother with young alone", "animals \"mother\" {\n  count = \"0.1\"\n  stage = \"adult\"\n  state = \"with brood\"\n}\n" + group("20", "  stage = \"newborn\"\n"), "brood-in-group", ""},
+		{"gravid, of unknown mating, in a group", group(`"0.2"`, adults+"  state = \"gravid\"\n"), "brood-in-group", "when she gives birth is not known"},
+		{"mated lately: there is time", group(`"1.1"`, adults) + "2026-11-01 box adults mated\n", "brood-in-group", ""},
+		{"mated long ago: there is none", group(`"1.1"`, adults) + "2026-04-01 box adults mated\n", "brood-in-group", "should have been alone since"},
+		{"advised depth is advice", "housing {\n  inside = \"76 x 46 x 41 cm\"\n  lid = \"solid, latched\"\n  depth = \"5 in\"\n}\n", "substrate-shallow", "6 in at the least"},
+		{"of 20, one hide is too few even if 19 are young", box(`"76 x 46 x 41 cm"`, "hides = 1\n") + group("2", adults), "hides-few", "for 2 animals"},
+		{"an unknown stage has the food of the smallest", group("1", "  mass = \"1 g\"\n") + "feeding \"adults\" {\n  every = \"4 days\"\n  prey = \"roach medium\"\n}\n", "prey-heavy", "300 mg at the most"},
+		{"killed prey is taken in pieces", group("1", "  stage = \"juvenile\"\n  mass = \"1 g\"\n") + "feeding \"adults\" {\n  every = \"4 days\"\n  prey = \"roach medium\"\n  killed = true\n}\n", "prey-heavy", ""},
+		{"the last weight in the log counts", group("1", "  stage = \"juvenile\"\n  mass = \"1 g\"\n") + "feeding \"adults\" {\n  every = \"4 days\"\n  prey = \"cricket medium\"\n}\n2026-11-01 box adults weighed 4 g\n", "prey-heavy", ""},
+		{"a menu with a tenth of waxworms", "feeding \"adults\" {\n  every = \"4 days\"\n  rotate = [\"waxworm large\", \"cricket adult\", \"cricket adult\", \"cricket adult\", \"cricket adult\", \"cricket adult\", \"cricket adult\", \"cricket adult\", \"cricket adult\", \"cricket adult\"]\n}\n", "prey-rich", ""},
+		{"a calendar for each of the keeper's choices", "calendar \"feeding\" {\n  kinds = [\"feed\"]\n  rooms = [\"east\"]\n  keepers = [\"lead\"]\n}\n", "calendar-empty", ""},
+		{"who stands in has a calendar too", "keeper \"relief\" {\n}\naway \"lead\" {\n  from = \"2027-07-10\"\n  to = \"2027-07-24\"\n  cover = \"relief\"\n}\ncalendar \"relief\" {\n  keepers = [\"relief\"]\n}\n", "calendar-empty", ""},
+		{"a former name that is still in use", "care \"mist\" {\n  every = \"day\"\n  formerly = \"water\"\n}\ncare \"water\" {\n  every = \"day\"\n}\n", "identity-clash", "and there is one of that name"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			r := compiled(t, c.example)
+			got := printed(r, of(r, c.rule))
+			if c.want == "" && got != "" || !strings.Contains(got, c.want) {
+				t.Errorf("%s: want %q, got:\n%s", c.rule, c.want, got)
+			}
+		})
+	}
+}
+
+// TestTrade holds what keepers say to each other against the rules: each must be
+// accepted, or be told what the sources say. All of it is common practice, no
+// source.
+func TestTrade(t *testing.T) {
+	const accepted = "accepted"
+	lamp := func(device, place string) string {
+		return "climate {\n  warm_end = \"86 F\"\n  cool_end = \"78 F\"\n  night = \"75 F\"\n  humidity = \"75 to 85 %\"\n  thermometer = true\n  heater \"" + device + "\" {\n    power = \"40 W\"\n    place = \"" + place + "\"\n    thermostat = \"86 F\"\n  }\n}\n"
+	}
+	tank := func(n int, lid string) string {
+		return fmt.Sprintf("housing {\n  inside = \"20 x 10 x 12 in\"\n  lid = \"%s\"\n  vents = \"some\"\n  depth = \"6 in\"\n  hides = %d\n  gap = \"0.04 in\"\n}\nanimals \"adults\" {\n  count = %d\n  stage = \"adult\"\n  origin = \"captive bred\"\n  paper = \"invoice 118\"\n}\n", lid, n, n)
+	}
+	held := "climate {\n  warm_end = \"90 F\"\n  cool_end = \"90 F\"\n  night = \"77 F\"\n  humidity = \"75 to 85 %\"\n  thermometer = true\n}\n"
+	for _, c := range []struct {
+		name, example, rule string
+		told                []string // what must be printed of that rule
+	}{
+		{"10 gallons for one adult emperor", tank(1, "solid, latched"), accepted, nil},
+		{"10 gallons for three", tank(3, "solid, latched"), "floor-small", []string{"caution", "sq in at the least"}},
+		{"eight crickets a week", "feeding \"adults\" {\n  on = [\"tue\", \"fri\"]\n  per_animal = 4\n  rotate = [\"cricket adult\", \"cricket adult\", \"roach medium\"]\n}\n", accepted, nil},
+		{"a lamp above", lamp("lamp", "above"), accepted, nil},
+		{"a mat on the side", lamp("mat", "side"), accepted, nil},
+		{"a mat beneath", lamp("mat", "under"), "heater-misplaced", []string{"error", "beneath the floor", "reptiliansource.com"}},
+		{"a mesh top", tank(1, "mesh, latched"), "mesh-top", []string{"caution", "leaves through a mesh lid"}},
+		{"a colony at 90 F throughout", held, "off-target", []string{"caution", "77 to 86 F", "24 to 28 C (K4)", "27 to 37 C (K1)"}},
+		{"the same, beyond what is good for long", held, "temperature-unusual", []string{"caution", "warmer than is good"}},
+		{"the same, without a choice", held, "no-gradient", []string{"caution", "no choice"}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			r := compiled(t, c.example)
+			if c.rule == accepted {
+				if len(r.Findings) > 0 {
+					t.Error(printed(r, r.Findings))
+				}
+				return
+			}
+			got := printed(r, of(r, c.rule))
+			if got == "" {
+				t.Fatalf("no %s:\n%s", c.rule, printed(r, r.Findings))
+			}
+			for _, want := range c.told {
+				if !strings.Contains(got, want) {
+					t.Errorf("it is not said: %q\n%s", want, got)
+				}
+			}
+		})
+	}
+}
+
+// collection is n sound enclosures, ready to be checked.
+func collection(t testing.TB, n int) *check.Collection {
+	text, _ := check.Example("")
+	_, box, _ := strings.Cut(text, "enclosure \"box\" {\n")
+	var b strings.Builder
+	fmt.Fprintf(&b, "template \"same\" {\n%s", box)
+	for i := range n {
+		fmt.Fprintf(&b, "enclosure \"box-%d\" {\n  template = \"same\"\n}\n", i)
+	}
+	r := compiled(t, b.String())
+	if len(r.Findings) > 0 {
+		t.Fatal(printed(r, r.Findings[:1]))
+	}
+	return &check.Collection{Plan: r.Plan, Today: r.Today, Horizon: r.Horizon, Lives: r.Lives, Schedule: r.Schedule}
+}
+
+// TestNothingFoundAllocatesNothing checks that what rules allocate does not grow
+// with the number of enclosures about which there is nothing to say.
+func TestNothingFoundAllocatesNothing(t *testing.T) {
+	few, more := collection(t, 10), collection(t, 200)
+	run := func(c *check.Collection) float64 {
+		return testing.AllocsPerRun(5, func() {
+			again := check.Collection{Plan: c.Plan, Today: c.Today, Horizon: c.Horizon, Lives: c.Lives, Schedule: c.Schedule}
+			check.Run(&again)
+		})
+	}
+	if a, b := run(few), run(more); b > a+5 {
+		t.Errorf("%v allocations for 10 enclosures, %v for 200", a, b)
+	}
+}
+
+// BenchmarkRules runs all rules over 10,000 enclosures.
+func BenchmarkRules(b *testing.B) {
+	c := collection(b, 10_000)
+	b.ReportAllocs()
+	for b.Loop() {
+		again := check.Collection{Plan: c.Plan, Today: c.Today, Horizon: c.Horizon, Lives: c.Lives, Schedule: c.Schedule}
+		if found := check.Run(&again); len(found) > 0 {
+			b.Fatal(found[0].Text)
+		}
+	}
+}

@@ -1,0 +1,164 @@
+package check
+
+import (
+	"vivary/compile/life"
+	"vivary/plan"
+	"vivary/schema/quantity"
+)
+
+// facts are the figures of a sheet by name. Rules ask for some forty of them in
+// every enclosure, and a sheet has a hundred.
+type facts map[string][]*plan.Figure
+
+func factsOf(s *plan.SpeciesSheet) facts {
+	f := make(facts, len(s.Figures))
+	for _, x := range s.Figures {
+		if !x.Instar.Set() && !x.Value.Bad {
+			f[x.Name.V] = append(f[x.Name.V], x)
+		}
+	}
+	return f
+}
+
+// figure returns what the sheet states of the species as a whole, or nil.
+func (e *Enclosure) figure(name string) *plan.Figure { return e.of(name, "") }
+
+// of returns the figure that holds for a stage: the one that names it, else the
+// one for all stages, else nil.
+func (e *Enclosure) of(name, stage string) *plan.Figure {
+	var general *plan.Figure
+	for _, f := range e.facts[name] {
+		if len(f.Stages) == 0 {
+			general = f
+		} else if stage != "" && plan.Lists(f.Stages, stage) {
+			return f
+		}
+	}
+	return general
+}
+
+// most returns the figure for a stage; where the stage is not known, the largest
+// of all stages. It is for what there must be enough of.
+func (e *Enclosure) most(name, stage string) *plan.Figure {
+	return e.strictest(name, stage, func(f, best *plan.Figure) bool { return f.Range.Low > best.Range.Low })
+}
+
+// least is most for what there must not be too much of.
+func (e *Enclosure) least(name, stage string) *plan.Figure {
+	return e.strictest(name, stage, func(f, best *plan.Figure) bool { return f.Range.High < best.Range.High })
+}
+
+func (e *Enclosure) strictest(name, stage string, stricter func(f, best *plan.Figure) bool) *plan.Figure {
+	if stage != "" {
+		return e.of(name, stage)
+	}
+	var best *plan.Figure
+	for _, f := range e.facts[name] {
+		if best == nil || stricter(f, best) {
+			best = f
+		}
+	}
+	return best
+}
+
+// word returns the word that the sheet states, or "".
+func (e *Enclosure) word(name string) string {
+	if f := e.figure(name); f != nil && len(f.Words) > 0 {
+		return f.Words[0]
+	}
+	return ""
+}
+
+// true reports whether the sheet states that it is so.
+func (e *Enclosure) true(name string) bool {
+	f := e.figure(name)
+	return f != nil && f.Truth
+}
+
+// limit names a figure as the limit that was passed, such as "35 C at the most,
+// temperature-hard of pandinus-imperator".
+func (e *Enclosure) limit(text string, f *plan.Figure) string {
+	text += ", " + f.Name.V + " of " + e.Sheet.Name.V
+	if len(f.Stages) > 0 {
+		text += " for stage " + f.Stages[0].V
+		for _, s := range f.Stages[1:] {
+			text += ", " + s.V
+		}
+	}
+	return text
+}
+
+func (e *Enclosure) atMost(v float64, u quantity.Unit, f *plan.Figure) string {
+	return e.limit(quantity.FormatAtMost(v, u)+" at the most", f)
+}
+
+func (e *Enclosure) atLeast(v float64, u quantity.Unit, f *plan.Figure) string {
+	return e.limit(quantity.FormatAtLeast(v, u)+" at the least", f)
+}
+
+func (e *Enclosure) within(r quantity.Range, u quantity.Unit, f *plan.Figure) string {
+	return e.limit(quantity.FormatRange(r.Low, r.High, u), f)
+}
+
+// stage returns the stage of a group today, or "".
+func (e *Enclosure) stage(g *life.Group) string { return g.Stage(e.Today) }
+
+// count returns how many of a group there are today.
+func (e *Enclosure) count(g *life.Group) int { return g.Count(e.Today) }
+
+// total returns how many animals live here today, without newborns on their
+// mother.
+func (e *Enclosure) total() int {
+	n := 0
+	for _, g := range e.Life.Groups {
+		if e.stage(g) != "newborn" {
+			n += e.count(g)
+		}
+	}
+	return n
+}
+
+// small reports whether a stage is that of the smallest animals.
+func small(stage string) bool { return stage == "newborn" || stage == "young" }
+
+// areaUnit and volumeUnit are the units of a keeper who measures in u.
+func areaUnit(u quantity.Unit) quantity.Unit {
+	if u == quantity.Inch || u == quantity.Foot {
+		return quantity.SquareInch
+	}
+	return quantity.SquareCentimetre
+}
+
+func volumeUnit(u quantity.Unit) quantity.Unit {
+	if u == quantity.Inch || u == quantity.Foot {
+		return quantity.Gallon
+	}
+	return quantity.Litre
+}
+
+// bodyLength returns the length of the animals of a group: as written, else as the
+// sheet has it for their stage. A scorpion's in the sheet is with its tail.
+func (e *Enclosure) bodyLength(g *life.Group) (quantity.Range, bool) {
+	if l := g.Animals.Length; l.Set() {
+		return quantity.Range{Low: l.V.Value, High: l.V.Value, Unit: l.V.Unit}, true
+	}
+	if f := e.least("length", e.stage(g)); f != nil {
+		return f.Range, true
+	}
+	return quantity.Range{}, false
+}
+
+// bodyMass is bodyLength for the weight; the last in the log counts first.
+func (e *Enclosure) bodyMass(g *life.Group) (quantity.Range, bool) {
+	m := g.Weight
+	if !m.At.Written() {
+		m = g.Animals.Mass
+	}
+	if m.Set() {
+		return quantity.Range{Low: m.V.Value, High: m.V.Value, Unit: m.V.Unit}, true
+	}
+	if f := e.least("mass", e.stage(g)); f != nil {
+		return f.Range, true
+	}
+	return quantity.Range{}, false
+}

@@ -1,0 +1,315 @@
+package life_test
+
+import (
+	"fmt"
+	"math/rand"
+	"reflect"
+	"sort"
+	"strings"
+	"testing"
+
+	"vivary/compile/horizon"
+	"vivary/compile/life"
+	"vivary/plan"
+	"vivary/schema"
+	"vivary/schema/civil"
+)
+
+func random(t testing.TB) *plan.Collection {
+	figures := []string{"gestation=20 to 60 days", "on-mother=7 to 14 days", "separation=separate", "dispersal=3 to 9 days", "undisturbed=30 days",
+		"wait-after-moult=7 days", "handling-wait=14 days", "refusals-to-pause=2", "refusal-pause=20 days", "fast-alarm=60 days", "moults-as-adult=true", "instar-length@4=90 to 240 days"}
+	text := sheet(strings.Replace(mother, "stage", "state = \"gravid\"\n    stage", 1)+"  animals \"young\" {\n    count = 4\n    instar = 3\n    state = \"with brood\"\n    hidden = 1\n  }\n"+
+		"  season \"rest\" {\n    from = \"1 nov\"\n    to = \"28 feb\"\n    feeding = \"none\"\n    misting = \"half\"\n  }\n", figures...)
+	other := strings.Replace(text[strings.Index(text, "enclosure"):], `"box"`, `"other"`, 1)
+	return load(t, text+other, "")
+}
+
+// scribble is a log as nobody would write it: any word on any day, about anything.
+func scribble(r *rand.Rand, n int, from civil.Date, days int) []plan.Event {
+	tails := []string{"", "", "1", "3", "40", "other", "2 other", "other young", "nowhere", "24 g", "water", "feed", "watr", "2.5", "\"a note\""}
+	var lines []plan.Event
+	for i := range n {
+		w := schema.LogWords[r.Intn(len(schema.LogWords))]
+		at := from + civil.Date(i*days/n)
+		group := []string{"mother", "young"}[r.Intn(2)] + " "
+		if w.Subject == schema.OfEnclosure || w.Name == "counted" && r.Intn(2) == 0 {
+			group = ""
+		}
+		line := fmt.Sprintf("%s %s %s%s %s", at, []string{"box", "box", "box", "other"}[r.Intn(4)], group, w.Name, tails[r.Intn(len(tails))])
+		e, found := plan.ParseLogLine(line)
+		if len(found) > 0 {
+			panic(line + ": " + found[0].Text)
+		}
+		lines = append(lines, e)
+	}
+	return lines
+}
+
+// Whatever is in a log: drinking water is never held, no meal and no digging is put
+// on a day that something holds, and no separation exists without a first moult.
+func TestAnyLog(t *testing.T) {
+	c := random(t)
+	for seed := range int64(1500) {
+		r := rand.New(rand.NewSource(seed))
+		c.Log = scribble(r, 1+r.Intn(60), day("2026-01-01"), 420)
+		h := horizon.Horizon{From: day("2027-02-01"), Days: 1 + r.Intn(400)}
+		lines := life.Lines(c)
+		for _, e := range c.Enclosures {
+			got, _ := life.Read(c, e, lines[e.Name.V], h)
+			if err := sound(got, lines[e.Name.V], h); err != "" {
+				t.Fatalf("seed %d, %s: %s", seed, e.Name.V, err)
+			}
+		}
+	}
+}
+
+// What brings drinking water is not held even if it is also something that is.
+func TestWaterIsNeverHeld(t *testing.T) {
+	all := life.Meals | life.Disturbing | life.Misting | life.Heating
+	for _, k := range []schema.CareKind{{Meal: true}, {Disturbs: true}, {Needs: "moisture"}, {Needs: "device-test"}, {Needs: "food"}} {
+		if !all.Takes(&k) {
+			t.Errorf("%+v is not held", k)
+		}
+		if k.Water = true; all.Takes(&k) {
+			t.Errorf("%+v is held", k)
+		}
+	}
+}
+
+// Once a mother has moved, the next animal in her old box does not take her mating
+// with it.
+func TestLinesMove(t *testing.T) {
+	c := random(t)
+	for _, line := range []string{"2026-01-01 box mother mated", "2026-02-01 box mother moved other", "2026-02-02 box mother arrived"} {
+		e, _ := plan.ParseLogLine(line)
+		c.Log = append(c.Log, e)
+	}
+	if n := matings(life.Lines(c)["other"]); n != 1 {
+		t.Errorf("%d matings moved, want 1", n)
+	}
+	e, _ := plan.ParseLogLine("2026-04-01 box mother moved other")
+	c.Log = append(c.Log, e)
+	if n := matings(life.Lines(c)["other"]); n != 1 {
+		t.Errorf("%d matings after the second move, want 1", n)
+	}
+}
+
+func matings(lines []plan.Event) (n int) {
+	for _, e := range lines {
+		if e.Word.Name == "mated" {
+			n++
+		}
+	}
+	return n
+}
+
+func sound(e *life.Enclosure, log []plan.Event, h horizon.Horizon) string {
+	moulted := false
+	for _, x := range log {
+		moulted = moulted || x.Word.Name == "first_moult"
+	}
+	everyone := append([]life.Hold(nil), e.Holds...)
+	for _, g := range e.Groups {
+		everyone = append(everyone, g.Holds...)
+	}
+	for i, x := range everyone {
+		for k := range schema.CareKinds {
+			if kind := &schema.CareKinds[k]; (kind.Water || kind.Needs == "water") && x.What.Takes(kind) {
+				return "holds water: " + x.Why
+			}
+		}
+		if x.From >= x.Until || x.What == 0 || x.Why == "" || x.End == "" {
+			return fmt.Sprintf("hold %d is not one: %+v", i, x)
+		}
+	}
+	held := func(on civil.Date, what life.Mask, holds ...[]life.Hold) bool {
+		for _, list := range holds {
+			for _, x := range list {
+				if x.What&what != 0 && x.From <= on && on < x.Until {
+					return true
+				}
+			}
+		}
+		return false
+	}
+	check := func(all []life.Task) string {
+		names := map[string]bool{}
+		for _, x := range all {
+			last := x.On + civil.Date((x.Times-1)*x.Interval)
+			switch {
+			case names[x.Name]:
+				return "two tasks named " + x.Name
+			case x.On < h.From || x.On > h.Last() || x.Times < 1 || x.Interval < 1 || last < x.On || x.Text == "" || schema.FindKind(x.Kind) == nil:
+				return fmt.Sprintf("task off the horizon: %+v", x)
+			case x.Kind == "count" && held(x.On, life.Disturbing, everyone):
+				return "digs on " + x.On.String()
+			case x.Kind == "separate" && !moulted:
+				return "separates before the first moult"
+			}
+			names[x.Name] = true
+		}
+		return ""
+	}
+	if err := check(e.Tasks); err != "" {
+		return err
+	}
+	for _, g := range e.Groups {
+		if err := check(g.Tasks); err != "" {
+			return err
+		}
+		for _, x := range g.Tasks {
+			if x.Meal && held(x.On, life.Meals, g.Holds, e.Holds) {
+				return "feeds on " + x.On.String() + ", which is held"
+			}
+		}
+		for i, n := range g.Numbers {
+			if n.Count < 0 || i > 0 && n.From <= g.Numbers[i-1].From {
+				return fmt.Sprintf("numbers %v", g.Numbers)
+			}
+		}
+		for i, s := range g.Stages {
+			if i > 0 && s.From < g.Stages[i-1].From {
+				return fmt.Sprintf("stages %v", g.Stages)
+			}
+		}
+		if n := g.Count(h.From); n == 0 && len(g.Tasks)+len(g.Windows) > 0 || n == 0 && held(h.From, 255, g.Holds) {
+			return "the dead are cared for"
+		}
+	}
+	return ""
+}
+
+// Lines about other animals, and those of days to come, change nothing.
+func TestUnrelatedLines(t *testing.T) {
+	c := random(t)
+	box := c.Enclosure("box")
+	h := year(day("2027-02-01"))
+	for seed := range int64(300) {
+		r := rand.New(rand.NewSource(seed))
+		var own, mixed []plan.Event
+		for _, e := range scribble(r, 60, day("2026-01-01"), 500) {
+			about := e.Enclosure.V == "box" && e.Group.V == "mother" && e.Word.Subject == schema.OfAnimals && e.Date <= h.From
+			elsewhere := e.Enclosure.V == "other" && (e.Word.Name != "moved" || len(e.Args) == 0)
+			if about {
+				own = append(own, e)
+			}
+			if about || elsewhere || e.Date > h.From {
+				mixed = append(mixed, e)
+			}
+		}
+		a, _ := life.Read(c, box, own, h)
+		b, _ := life.Read(c, box, mixed, h)
+		if !reflect.DeepEqual(a.Groups, b.Groups) || !reflect.DeepEqual(a.Tasks, b.Tasks) {
+			t.Fatalf("seed %d: lines about others change it", seed)
+		}
+	}
+}
+
+// A day later, with nothing new in the log, what is still to come is the same.
+func TestNextDay(t *testing.T) {
+	c := random(t)
+	for seed := range int64(300) {
+		r := rand.New(rand.NewSource(seed))
+		log := scribble(r, 40, day("2026-06-01"), 240)
+		for _, e := range c.Enclosures {
+			today := day("2027-02-01")
+			a, _ := life.Read(c, e, log, horizon.Horizon{From: today, Days: 400})
+			b, _ := life.Read(c, e, log, horizon.Horizon{From: today + 1, Days: 399})
+			for i := range a.Groups {
+				if x, y := occasions(a.Groups[i], today), occasions(b.Groups[i], today); x != y {
+					t.Fatalf("seed %d: then\n%s\nnow\n%s", seed, without(x, y), without(y, x))
+				}
+			}
+		}
+	}
+}
+
+// A line of tomorrow changes nothing that was held until today: what was once left
+// out of a calendar stays left out.
+func TestPastStays(t *testing.T) {
+	c := random(t)
+	for seed := range int64(1500) {
+		r := rand.New(rand.NewSource(seed))
+		today := day("2026-06-01") + civil.Date(r.Intn(240))
+		log := scribble(r, 40, today-200, 200)
+		var next plan.Event
+		for next.Enclosure.V != "box" {
+			next = scribble(r, 1, today+1, 1)[0]
+		}
+		e := c.Enclosure("box")
+		a, _ := life.Read(c, e, log, year(today))
+		b, _ := life.Read(c, e, append(log[:len(log):len(log)], next), year(today+1))
+		for i, g := range a.Groups {
+			for d := today - 210; d <= today; d++ {
+				if x, y := mask(g, d), mask(b.Groups[i], d); x != y {
+					t.Fatalf("seed %d: %s %s of %s turns %b on %s into %b", seed, next.Group.V, next.Word.Name, next.Date, x, d, y)
+				}
+			}
+		}
+	}
+}
+
+func mask(g *life.Group, on civil.Date) (m life.Mask) {
+	for _, x := range g.Holds {
+		if x.From <= on && on < x.Until {
+			m |= x.What
+		}
+	}
+	return m
+}
+
+// occasions lists all that is after tomorrow. What is overdue moves on day by day.
+func occasions(g *life.Group, today civil.Date) string {
+	var b strings.Builder
+	for _, w := range g.Windows {
+		if w.Until > today+1 {
+			fmt.Fprintln(&b, w.Name, w.From, w.Until)
+		}
+	}
+	for _, x := range g.Holds {
+		fmt.Fprintln(&b, x.Why, x.From, x.Until, x.End)
+	}
+	for _, x := range g.Tasks {
+		for i := range x.Times {
+			if on := x.On + civil.Date(i*x.Interval); on > today+1 && on < today+400 {
+				fmt.Fprintln(&b, x.Name, on, x.Text)
+			}
+		}
+	}
+	lines := strings.SplitAfter(b.String(), "\n")
+	sort.Strings(lines)
+	return strings.Join(lines, "")
+}
+
+// without is the lines of a that are not in b.
+func without(a, b string) (out string) {
+	for _, line := range strings.SplitAfter(a, "\n") {
+		if !strings.Contains(b, line) {
+			out += line
+		}
+	}
+	return out
+}
+
+func BenchmarkQuiet(b *testing.B) {
+	c := load(b, sheet(mother), "")
+	e := c.Enclosure("box")
+	b.ReportAllocs()
+	for b.Loop() {
+		life.Read(c, e, nil, year(day("2027-02-01")))
+	}
+}
+
+// BenchmarkLog reads logs of one enclosure; the time a line must not grow.
+func BenchmarkLog(b *testing.B) {
+	c := random(b)
+	for _, n := range []int{1000, 10000, 100000} {
+		log := scribble(rand.New(rand.NewSource(1)), n, day("2020-01-01"), 2000)
+		b.Run(fmt.Sprint(n), func(b *testing.B) {
+			for b.Loop() {
+				life.Read(c, c.Enclosure("box"), log, year(day("2027-02-01")))
+			}
+			b.ReportMetric(float64(b.Elapsed().Nanoseconds())/float64(b.N*n), "ns/line")
+		})
+	}
+}
