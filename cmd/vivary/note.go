@@ -51,6 +51,10 @@ func note(w *world, f *flags, args []string) int {
 	text = append(text, line+"\n"...)
 
 	trial := afero.NewCopyOnWriteFs(w.disk, afero.NewMemMapFs())
+	if err := trial.MkdirAll(filepath.Dir(path), 0o755); err != nil {
+		fmt.Fprintf(w.err, "vivary note: %v\n", err)
+		return refused
+	}
 	if err := afero.WriteFile(trial, path, text, 0o644); err != nil {
 		fmt.Fprintf(w.err, "vivary note: %v\n", err)
 		return refused

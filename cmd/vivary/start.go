@@ -22,7 +22,7 @@ collection "my-collection" {
 
 # A room, with the lowest and the highest its thermometer shows over the year.
 room "spare-room" {
-  temperature = "19 to 24 C" # or "66 to 75 F": write the units you think in
+  temperature = "21 to 25 C" # or "70 to 77 F": write the units you think in
   humidity    = "40 to 60 %"
 }
 
@@ -65,12 +65,13 @@ enclosure "burrow-a" {
   climate {
     warm_end    = "27 to 29 C"
     cool_end    = "24 to 25 C"
+    night       = "22 to 24 C"
     humidity    = "70 to 80 %"
     thermometer = true
 
     # On a side wall, never beneath an animal that digs. Always with a thermostat.
     heater "mat" {
-      power      = "28 W"
+      power      = "60 W"
       place      = "side"
       thermostat = "29 C"
       covers     = "30 %"

@@ -109,7 +109,7 @@ func TestExamples(t *testing.T) {
 // be silent.
 func TestLimits(t *testing.T) {
 	heater := func(setting, more string) string {
-		return "climate {\n  heater \"mat\" {\n    power = \"28 W\"\n    place = \"side\"\n    thermostat = " + setting + "\n" + more + "  }\n}\n"
+		return "climate {\n  heater \"mat\" {\n    power = \"90 W\"\n    place = \"side\"\n    thermostat = " + setting + "\n" + more + "  }\n}\n"
 	}
 	box := func(inside, more string) string {
 		return "housing {\n  inside = " + inside + "\n  lid = \"solid, latched\"\n  depth = \"16 cm\"\n" + more + "}\n"
@@ -123,8 +123,8 @@ func TestLimits(t *testing.T) {
 		{"just past it", heater(`"34.1 C"`, ""), "heater-overshoot", "35.1 C is past what"},
 		{"95 F is 35 C", heater(`"93.2 F"`, ""), "heater-overshoot", ""},
 		{"in the keeper's unit", heater(`"94 F"`, "swing = \"4 F\"\n"), "heater-overshoot", "95 F at the most"},
-		{"the setting of a shared outlet", "climate {\n  heater \"mat\" {\n    power = \"28 W\"\n    place = \"side\"\n    channel = \"rack\"\n  }\n  heater \"cable\" {\n    power = \"9 W\"\n    place = \"back\"\n    channel = \"rack\"\n    thermostat = \"30 C\"\n  }\n}\n", "heater-bare", ""},
-		{"a shared outlet without a setting", "climate {\n  heater \"mat\" {\n    power = \"28 W\"\n    place = \"side\"\n    channel = \"rack\"\n  }\n}\n", "heater-bare", "of which no heater says its thermostat"},
+		{"the setting of a shared outlet", "climate {\n  heater \"mat\" {\n    power = \"90 W\"\n    place = \"side\"\n    channel = \"rack\"\n  }\n  heater \"cable\" {\n    power = \"9 W\"\n    place = \"back\"\n    channel = \"rack\"\n    thermostat = \"30 C\"\n  }\n}\n", "heater-bare", ""},
+		{"a shared outlet without a setting", "climate {\n  heater \"mat\" {\n    power = \"90 W\"\n    place = \"side\"\n    channel = \"rack\"\n  }\n}\n", "heater-bare", "of which no heater says its thermostat"},
 		{"a setting that cannot be read is not no setting", heater(`"30"`, ""), "heater-bare", ""},
 		{"a cold night within the night's own figure", "climate {\n  warm_end = \"30 C\"\n  night = \"20 C\"\n}\n", "temperature-unusual", ""},
 		{"a season is reason enough", "season \"rest\" {\n  from = \"1 nov\"\n  to = \"28 feb\"\n  feeding = \"none\"\n  climate {\n    warm_end = \"20 C\"\n  }\n}\n", "temperature-unusual", ""},
@@ -165,10 +165,11 @@ func TestLimits(t *testing.T) {
 func TestTrade(t *testing.T) {
 	const accepted = "accepted"
 	lamp := func(device, place string) string {
-		return "climate {\n  warm_end = \"86 F\"\n  cool_end = \"78 F\"\n  night = \"75 F\"\n  humidity = \"75 to 85 %\"\n  thermometer = true\n  heater \"" + device + "\" {\n    power = \"40 W\"\n    place = \"" + place + "\"\n    thermostat = \"86 F\"\n  }\n}\n"
+		return "climate {\n  warm_end = \"86 F\"\n  cool_end = \"79 F\"\n  night = \"75 F\"\n  humidity = \"75 to 85 %\"\n  thermometer = true\n  heater \"" + device + "\" {\n    power = \"120 W\"\n    place = \"" + place + "\"\n    thermostat = \"86 F\"\n  }\n}\n"
 	}
 	tank := func(n int, lid string) string {
-		return fmt.Sprintf("housing {\n  inside = \"20 x 10 x 12 in\"\n  lid = \"%s\"\n  vents = \"some\"\n  depth = \"6 in\"\n  hides = %d\n  gap = \"0.04 in\"\n}\nanimals \"adults\" {\n  count = %d\n  stage = \"adult\"\n  origin = \"captive bred\"\n  paper = \"invoice 118\"\n}\n", lid, n, n)
+		return fmt.Sprintf("housing {\n  inside = \"20 x 10 x 12 in\"\n  lid = \"%s\"\n  vents = \"some\"\n  depth = \"6 in\"\n  hides = %d\n  gap = \"0.04 in\"\n}\nanimals \"adults\" {\n  count = %d\n  stage = \"adult\"\n  origin = \"captive bred\"\n  paper = \"invoice 118\"\n}\n", lid, n, n) +
+			"climate {\n  warm_end = \"85 F\"\n  cool_end = \"79 F\"\n  night = \"75 F\"\n  humidity = \"75 to 85 %\"\n  thermometer = true\n  heater \"mat\" {\n    power = \"40 W\"\n    place = \"side\"\n    thermostat = \"85 F\"\n  }\n}\n"
 	}
 	held := "climate {\n  warm_end = \"90 F\"\n  cool_end = \"90 F\"\n  night = \"77 F\"\n  humidity = \"75 to 85 %\"\n  thermometer = true\n}\n"
 	for _, c := range []struct {

@@ -6,7 +6,7 @@ import "strings"
 // rules change. Each part begins with the words that take its place.
 var sound = []struct{ head, text string }{
 	{"collection ", "collection \"examples\" {\n  time_zone  = \"Europe/London\"\n  quarantine = \"60 days\"\n}\n"},
-	{"room \"east\"", "room \"east\" {\n  temperature = \"21 to 25 C\"\n  humidity    = \"40 to 60 %\"\n}\n"},
+	{"room \"east\"", "room \"east\" {\n  temperature = \"24 to 26 C\"\n  humidity    = \"50 to 60 %\"\n}\n"},
 	{"keeper \"lead\"", "keeper \"lead\" {\n}\n"},
 	{"round \"evening\"", "round \"evening\" {\n  at     = \"19:30\"\n  keeper = \"lead\"\n}\n"},
 	{"round \"mondays\"", "round \"mondays\" {\n  at     = \"20:30\"\n  keeper = \"lead\"\n  on     = [\"mon\"]\n}\n"},
@@ -16,9 +16,9 @@ var sound = []struct{ head, text string }{
 var soundBox = []struct{ head, text string }{
 	{"species ", "species = \"pandinus-imperator\"\n"},
 	{"room ", "room = \"east\"\n"},
-	{"housing ", "housing {\n  kind      = \"glass\"\n  inside    = \"76 x 46 x 41 cm\"\n  lid       = \"solid, latched\"\n  vents     = \"some\"\n  substrate = \"coir and topsoil\"\n  moisture  = \"damp below\"\n  depth     = \"16 cm\"\n  hides     = 4\n}\n"},
+	{"housing ", "housing {\n  kind      = \"glass\"\n  inside    = \"76 x 46 x 41 cm\"\n  lid       = \"solid, latched\"\n  vents     = \"some\"\n  substrate = \"coir and topsoil\"\n  moisture  = \"damp\"\n  depth     = \"16 cm\"\n  hides     = 4\n}\n"},
 	{"animals ", "animals \"adults\" {\n  count  = 3\n  stage  = \"adult\"\n  origin = \"captive bred\"\n  paper  = \"invoice 118\"\n}\n"},
-	{"climate ", "climate {\n  warm_end    = \"30 C\"\n  cool_end    = \"26 C\"\n  night       = \"22 to 25 C\"\n  humidity    = \"75 to 85 %\"\n  thermometer = true\n\n  heater \"mat\" {\n    power      = \"28 W\"\n    place      = \"side\"\n    thermostat = \"30 C\"\n  }\n}\n"},
+	{"climate ", "climate {\n  warm_end    = \"28 to 29 C\"\n  cool_end    = \"26 C\"\n  night       = \"22 to 25 C\"\n  humidity    = \"75 to 85 %\"\n  thermometer = true\n\n  heater \"mat\" {\n    power      = \"90 W\"\n    place      = \"side\"\n    thermostat = \"29 C\"\n  }\n}\n"},
 }
 
 // outer are the blocks that stand outside of enclosures. A species, a room or a

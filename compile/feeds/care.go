@@ -2,6 +2,7 @@ package feeds
 
 import (
 	"slices"
+	"strings"
 
 	"vivary/compile/horizon"
 	"vivary/compile/ical"
@@ -129,7 +130,7 @@ func (s *selection) each(feed *ical.Feed, base ical.Entry, x *schedule.Series, d
 		e.UID = s.uid("care", x.Identity(), e.Date.String())
 		if p := x.Portion(i); p != nil && x.Kind.Name == "feed" {
 			text, total := s.r.Schedule.Dish(x, p, e.Date)
-			e.Summary = text + ": " + rounds.Target(x) + " " + total
+			e.Summary = strings.TrimRight(text+": "+rounds.Target(x)+" "+total, " ")
 		}
 		feed.Entries = append(feed.Entries, e)
 	}
@@ -141,13 +142,13 @@ func (s *selection) entry(x *schedule.Series) ical.Entry {
 	e.Summary = x.Task + ": " + rounds.Target(x)
 	if len(x.Menu) > 0 && x.Kind.Name == "feed" {
 		text, total := s.r.Schedule.DishAs(x, &x.Menu[0], s.r.Today, false)
-		e.Summary = text + ": " + rounds.Target(x) + " " + total
+		e.Summary = strings.TrimRight(text+": "+rounds.Target(x)+" "+total, " ")
 		if len(x.Menu) > 1 {
 			e.Summary = "Feed: " + rounds.Target(x)
 			e.Description = "In turn:"
 			for k := range x.Menu {
 				text, total := s.r.Schedule.DishAs(x, &x.Menu[k], s.r.Today, false)
-				e.Description += "\n- " + text + " " + total
+				e.Description += strings.TrimRight("\n- "+text+" "+total, " ")
 			}
 		}
 	}

@@ -364,7 +364,9 @@ func (x *expected) perCare(keeper string) {
 					summary = "Feed: " + rounds.Target(s)
 				} else {
 					text, total := x.r.Schedule.Dish(s, p, d)
-					summary = text + ": " + rounds.Target(s) + " " + total
+					if summary = text + ": " + rounds.Target(s); total != "" {
+						summary += " " + total
+					}
 				}
 			}
 			x.add(x.uid("care", s.Identity(), part), d, s.At(), max(s.Minutes, 5), summary)

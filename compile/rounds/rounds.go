@@ -229,7 +229,7 @@ func targetOf(l *life.Enclosure, g *life.Group) string {
 type Line struct {
 	Text    string
 	Targets []Stop
-	Boxes   int // how many enclosures the targets are in
+	All     bool // it is for every enclosure, and has no more to say of any
 	Minutes int
 	High    bool
 	Last    bool
@@ -261,7 +261,7 @@ func (r *Round) On(i int) Sheet {
 	}
 	for x, ok := r.next(0, i); ok; x, ok = r.next(x.end, i) {
 		first := &r.items[x.from]
-		l := Line{Text: first.text, High: first.high, Last: first.last, Kind: first.kind, Minutes: x.minutes, Boxes: x.boxes, Targets: make([]Stop, 0, x.stops)}
+		l := Line{Text: first.text, High: first.high, Last: first.last, Kind: first.kind, Minutes: x.minutes, All: x.all(r.boxes), Targets: make([]Stop, 0, x.stops)}
 		for k, last := x.from, -1; k < x.end; k++ {
 			if r.stop(k, last, i) {
 				last = k
@@ -281,7 +281,7 @@ func (r *Round) Boxes() int { return r.boxes }
 // Names returns the targets of a line as they are read, "all 8 enclosures" where
 // that is so.
 func (l *Line) Names(boxes int) string {
-	if all(l.Boxes, boxes, l.Targets[0].Total) {
+	if l.All {
 		return "all " + strconv.Itoa(boxes)
 	}
 	var b []byte

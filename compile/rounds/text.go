@@ -77,7 +77,7 @@ func (r *Round) body(dst []byte, day, names int) []byte {
 		dst = append(dst, first.text...)
 		dst = append(dst, ": "...)
 		switch {
-		case all(x.boxes, r.boxes, first.total):
+		case x.all(r.boxes):
 			dst = append(dst, "all "...)
 			dst = strconv.AppendInt(dst, int64(r.boxes), 10)
 		case x.stops > names:

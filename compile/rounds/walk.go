@@ -7,6 +7,7 @@ type run struct {
 	stops     int // how many targets it names
 	boxes     int // how many enclosures those are in
 	minutes   int
+	totals    bool // some of them say how many items that is
 }
 
 // number gives the items that share a line the same number. They stand together.
@@ -42,6 +43,7 @@ func (r *Round) next(k, day int) (run, bool) {
 			last = x.end
 			x.stops++
 			x.minutes += it.minutes
+			x.totals = x.totals || it.total != ""
 		}
 		if x.stops > 0 {
 			return x, true
@@ -61,6 +63,6 @@ func (r *Round) stop(i, last, day int) bool {
 	return last < 0 || it.total != "" || it.box != r.items[last].box || it.target != r.items[last].target
 }
 
-// all reports whether a line is for every enclosure of a round, so that naming
-// them says nothing.
-func all(boxes, of int, total string) bool { return boxes == of && of > 3 && total == "" }
+// all reports whether a line is for every one of a round's enclosures and says no
+// more of any, so that naming them says nothing.
+func (x *run) all(of int) bool { return x.boxes == of && of > 3 && !x.totals }

@@ -1,0 +1,162 @@
+package main
+
+import (
+	"errors"
+	"io"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/rogpeppe/go-internal/testscript"
+	"github.com/spf13/afero"
+)
+
+func TestMain(m *testing.M) {
+	testscript.Main(m, map[string]func(){"vivary": main})
+}
+
+// The scripts run the program as a keeper does. Each says what it prints, what it
+// writes and how it ends.
+func TestCommands(t *testing.T) {
+	testscript.Run(t, testscript.Params{
+		Dir:           "../../testdata/commands",
+		UpdateScripts: os.Getenv("UPDATE_SCRIPTS") != "",
+		Setup: func(e *testscript.Env) error {
+			e.Setenv("NO_COLOR", "1")
+			return nil
+		},
+	})
+}
+
+// at runs a command on a disk as of a moment and returns what it printed.
+func at(disk afero.Fs, now time.Time, args ...string) (status int, out, err string) {
+	var o, e strings.Builder
+	status = run(args, &world{disk: disk, out: &o, err: &e, clock: func() time.Time { return now }})
+	return status, o.String(), e.String()
+}
+
+var noon = time.Date(2026, 11, 25, 12, 0, 0, 0, time.UTC)
+
+// full is a disk on which only so many bytes are left.
+type full struct {
+	afero.Fs
+	left int
+}
+
+func (d *full) OpenFile(name string, flag int, perm os.FileMode) (afero.File, error) {
+	f, err := d.Fs.OpenFile(name, flag, perm)
+	return &fullFile{f, d}, err
+}
+
+type fullFile struct {
+	afero.File
+	disk *full
+}
+
+func (f *fullFile) Write(p []byte) (int, error) {
+	if len(p) > f.disk.left {
+		n, _ := f.File.Write(p[:f.disk.left])
+		f.disk.left = 0
+		return n, errors.New("no space left on device")
+	}
+	f.disk.left -= len(p)
+	return f.File.Write(p)
+}
+
+// A disk that fills up half way leaves the calendars as they were, whole, and
+// nothing beside them.
+func TestFullDisk(t *testing.T) {
+	disk := afero.NewMemMapFs()
+	if s, _, e := at(disk, noon, "start", "c"); s != fine {
+		t.Fatal(e)
+	}
+	write := func(extra string) {
+		if err := afero.WriteFile(disk, "c/calendars.care.hcl", []byte("calendar \"a\" {\n}\n\ncalendar \"b\" {\n"+extra+"}\n"), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	write("")
+	if s, _, e := at(disk, noon, "build", "c"); s != fine {
+		t.Fatal(e)
+	}
+	feeds := func() (out []string) {
+		list, err := afero.ReadDir(disk, "c/feeds")
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, x := range list {
+			text, _ := afero.ReadFile(disk, filepath.Join("c/feeds", x.Name()))
+			out = append(out, x.Name(), string(text))
+		}
+		return out
+	}
+	before := feeds()
+	write("  remind = \"10 min\"\n")
+	for _, left := range []int{0, 1000, 100_000} {
+		s, _, e := at(&full{disk, left}, noon.AddDate(0, 0, 1), "build", "c")
+		if s != refused || !strings.Contains(e, "no space left") || !strings.Contains(e, "stay as they are") {
+			t.Errorf("with %d bytes left: status %d, %s", left, s, e)
+		}
+		if after := feeds(); strings.Join(after, "\x00") != strings.Join(before, "\x00") {
+			t.Errorf("with %d bytes left the calendars are not what they were: %d and %d files", left, len(before)/2, len(after)/2)
+		}
+	}
+	if s, _, e := at(&full{disk, 10 << 20}, noon.AddDate(0, 0, 1), "build", "c"); s != fine || strings.Join(feeds(), "\x00") == strings.Join(before, "\x00") {
+		t.Errorf("with room enough: status %d, %s", s, e)
+	}
+}
+
+// A last feed that was cut short is not begun anew: phones would be told that
+// nothing ever changed.
+func TestTruncatedFeed(t *testing.T) {
+	disk := afero.NewMemMapFs()
+	at(disk, noon, "start", "c")
+	at(disk, noon, "build", "c")
+	const path = "c/feeds/my-collection.ics"
+	text, err := afero.ReadFile(disk, path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	_ = afero.WriteFile(disk, path, text[:len(text)/2], 0o644)
+	s, _, e := at(disk, noon, "build", "c")
+	if s != refused || !strings.Contains(e, path) {
+		t.Errorf("status %d: %s", s, e)
+	}
+	if again, _ := afero.ReadFile(disk, path); len(again) != len(text)/2 {
+		t.Error("the file was touched")
+	}
+}
+
+// The same input gives the same bytes, and a second build changes nothing.
+func TestSameBytes(t *testing.T) {
+	var feeds [2]string
+	for i := range feeds {
+		disk := afero.NewMemMapFs()
+		at(disk, noon, "start", "c")
+		at(disk, noon, "build", "c")
+		_, out, _ := at(disk, noon.Add(time.Hour), "build", "c")
+		if !strings.Contains(out, "unchanged") {
+			t.Errorf("a second build: %s", out)
+		}
+		text, _ := afero.ReadFile(disk, "c/feeds/my-collection.ics")
+		feeds[i] = string(text)
+	}
+	if feeds[0] != feeds[1] || feeds[0] == "" {
+		t.Error("two builds differ")
+	}
+}
+
+// check of ten enclosures answers fast enough for an editor: the whole process is
+// measured in testdata/bench; this keeps the inside of it from growing unseen.
+func BenchmarkCheckTen(b *testing.B) {
+	disk := write(b, 10)
+	b.ReportAllocs()
+	for range b.N {
+		w := &world{disk: disk, out: io.Discard, err: io.Discard, clock: func() time.Time { return noon }}
+		if s := run([]string{"check", "c"}, w); s != fine {
+			b.Fatal(s)
+		}
+	}
+}

@@ -1,0 +1,49 @@
+package compile
+
+import (
+	"flag"
+	"os"
+	"testing"
+)
+
+var update = flag.Bool("update", false, "write the generated pages")
+
+// The pages are what the registries and the sheets make: a change without them
+// fails here.
+func TestPages(t *testing.T) {
+	for _, p := range []struct{ path, text string }{
+		{"RULES.md", RulesPage()},
+		{"../schema/SPECIES.md", SpeciesPage()},
+	} {
+		if *update {
+			if err := os.WriteFile(p.path, []byte(p.text), 0o644); err != nil {
+				t.Fatal(err)
+			}
+		}
+		if got, err := os.ReadFile(p.path); err != nil || string(got) != p.text {
+			t.Errorf("%s is stale: run go test ./compile -run Page -update (%v)", p.path, err)
+		}
+	}
+}
+
+// Ids of rules are unique and in plain words, and every rule says everything.
+func TestRules(t *testing.T) {
+	seen := map[string]bool{}
+	for _, r := range Rules() {
+		if seen[r.ID] {
+			t.Errorf("there are two rules %q", r.ID)
+		}
+		seen[r.ID] = true
+		for _, c := range r.ID {
+			if !(c >= 'a' && c <= 'z' || c == '-') {
+				t.Errorf("the id %q is not in plain words", r.ID)
+			}
+		}
+		if r.Title == "" || r.Why == "" || r.Source == "" || r.Instead == "" {
+			t.Errorf("rule %q does not say everything", r.ID)
+		}
+		if r.Kills && !r.Severity.Refuses() {
+			t.Errorf("rule %q kills, and does not refuse", r.ID)
+		}
+	}
+}
