@@ -28,18 +28,26 @@ type Report struct {
 	// ColdHouse one in a house that cools too, towards frost outside.
 	Cooldown, ColdHouse climate.Cooldown
 	Water    climate.Water
+
+	few [4]climate.Heater // room for the heaters of nearly every enclosure
 }
 
-// Of returns the report, and whether plan and sheet say enough for one: the
-// inside, the room's temperatures and the species' limits.
-func Of(c *plan.Collection, e *plan.Enclosure) (Report, bool) {
-	var r Report
+// Of returns the report, and whether plan and sheet say enough for one.
+func Of(c *plan.Collection, e *plan.Enclosure) (*Report, bool) {
+	r := &Report{}
+	return r, r.Read(c, e)
+}
+
+// Read works out the report in place, without allocation where there are few
+// heaters. It returns whether plan and sheet say enough: the inside, the room's
+// temperatures and the species' limits. A report that has been read is not copied.
+func (r *Report) Read(c *plan.Collection, e *plan.Enclosure) bool {
 	if e.Housing == nil || !e.Housing.Inside.Set() || e.Place == nil || !e.Place.Temperature.Set() || e.Sheet == nil {
-		return r, false
+		return false
 	}
 	hard, target, humid := e.Sheet.Figure("temperature-hard", ""), e.Sheet.Figure("temperature-target", ""), e.Sheet.Figure("humidity-target", "")
 	if hard == nil || target == nil || humid == nil {
-		return r, false
+		return false
 	}
 	r.HardLow, r.HardHigh = climate.Celsius(hard.Range.Low), climate.Celsius(hard.Range.High)
 	r.Box = box(c, e)
@@ -49,6 +57,7 @@ func Of(c *plan.Collection, e *plan.Enclosure) (Report, bool) {
 		if e.Climate.Humidity.Set() {
 			r.RH = e.Climate.Humidity.V
 		}
+		r.Heaters = r.few[:0]
 		for _, h := range e.Climate.Heaters {
 			r.Heaters = append(r.Heaters, heater(h, r.Box.Inside))
 		}
@@ -58,7 +67,7 @@ func Of(c *plan.Collection, e *plan.Enclosure) (Report, bool) {
 	r.Cooldown = r.Box.PowerCut(r.Gradient.Mean, r.HardLow, r.Heaters, climate.RoomCourse{})
 	r.ColdHouse = r.Box.PowerCut(r.Gradient.Mean, r.HardLow, r.Heaters, climate.RoomCourse{Outside: 0, TimeConstant: climate.DwellingTimeConstant})
 	r.Water = r.Box.WaterNeed(r.Gradient.Mean, climate.Percent(r.RH.Low), climate.Percent(r.RH.High))
-	return r, true
+	return true
 }
 
 // ends returns the warm and the cool end that are aimed for by day.

@@ -6,6 +6,7 @@ package check
 import (
 	"sync"
 
+	"vivary/compile/balance"
 	"vivary/compile/horizon"
 	"vivary/compile/life"
 	"vivary/compile/schedule"
@@ -48,6 +49,10 @@ type Enclosure struct {
 	facts  facts
 	fed    []schedule.Series // those of Series that are meals
 	found  finding.List
+
+	balance  balance.Report // what physics says, once it is asked
+	reported bool
+	known    bool
 }
 
 // Add adds a finding.
@@ -93,7 +98,7 @@ type Rule struct {
 
 // Rules are all rules of this package, by family. Adding one is an entry in the
 // list of its family's file and the function beside it.
-var Rules = join(heat, moisture, feeding, company, security, papers)
+var Rules = join(heat, physics, moisture, feeding, company, security, papers)
 
 func join(families ...[]*Rule) []*Rule {
 	var all []*Rule

@@ -68,6 +68,13 @@ var security = []*Rule{
 		Source:  "bexley.gov.uk, selling animals as pets: required procedures; scorpionforum.darkbb.com/t8690",
 		Instead: "A card with the species' name, the hospital, the poison centre and a line on allergies, at the door and in the round's folder.",
 		Bad:     venomBox("locked", "venom"), Good: spiderBox("40 x 30 x 28 cm", "10 cm")}},
+	{Collection: keeperUnsaid, Rule: finding.Rule{ID: "keeper-unsaid", Severity: finding.Error,
+		Title:   "Somebody is away, and who does a round is not said.",
+		Why:     "With several keepers and no name at the round, nobody can tell whether an absence leaves the animals alone.",
+		Source:  "the design of this program",
+		Instead: "Name the keeper of the round.",
+		Bad:     "keeper \"lead\" {\n}\nkeeper \"relief\" {\n}\nround \"evening\" {\n  at = \"19:30\"\n}\naway \"lead\" {\n  from = \"2027-03-01\"\n  to   = \"2027-03-03\"\n}\n",
+		Good:    "keeper \"lead\" {\n}\nkeeper \"relief\" {\n}\nround \"evening\" {\n  at     = \"19:30\"\n  keeper = \"lead\"\n}\naway \"lead\" {\n  from  = \"2027-03-01\"\n  to    = \"2027-03-03\"\n  cover = \"relief\"\n}\n"}},
 }
 
 // venomBox is a scorpion of a collection's own sheet whose venom is a danger to life.
@@ -243,6 +250,31 @@ func twoPeople(r *Rule, c *Collection) {
 	for _, x := range c.Plan.Rounds {
 		if n := len(c.Plan.Keepers); x.People.Set() && x.People.V > max(1, n) {
 			c.Add(finding.Finding{Rule: &r.Rule, At: x.People.At, Text: "the " + x.Shown() + " takes " + strconv.Itoa(x.People.V) + " people, and the plan has " + strconv.Itoa(n), Source: r.Source, Write: "keeper \"second\" { }"})
+		}
+	}
+}
+
+// keeperUnsaid finds rounds of which nobody knows whose they are, once somebody is
+// away.
+func keeperUnsaid(r *Rule, c *Collection) {
+	if len(c.Schedule.People.Absences) == 0 || len(c.Plan.Keepers) < 2 {
+		return
+	}
+	for _, round := range c.Schedule.Rounds {
+		if round.Keeper.Set() {
+			continue
+		}
+		for _, s := range c.Schedule.In[round] {
+			if s.Keeper == "" {
+				at := round.At
+				if !at.Written() {
+					at = s.Origin
+				}
+				a := c.Schedule.People.Absences[0].Away
+				c.Add(finding.Finding{Rule: &r.Rule, At: at, Text: "who does the " + round.Shown() + " is not said, so whether the absence of " + a.Name.V + " matters cannot be told",
+					Source: r.Source, Write: "keeper = \"" + c.Plan.Keepers[0].Name.V + "\"", Also: []finding.Related{{At: a.At, Text: "the absence"}}})
+				break
+			}
 		}
 	}
 }

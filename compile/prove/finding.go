@@ -42,7 +42,7 @@ func (p *Proof) finding(s *schedule.Schedule) finding.Finding {
 	case p.Name.Name == "leftovers":
 		f.Text = who + ": the meal of " + h.Date(p.Breach.From).Words() + " is followed by a look for leftovers only " + after(h, p.Breach)
 	default:
-		f.Text = who + " go " + days(p.length(p.Breach)) + " without " + p.Name.Noun + ", " + stretch(h, p.Breach)
+		f.Text = who + ": " + days(p.length(p.Breach)) + " without " + p.Name.Noun + ", " + stretch(h, p.Breach)
 	}
 	f.Limit = days(p.Allowed) + " at the longest"
 	if p.Group != nil && p.Group.Stage(h.From) != "" {

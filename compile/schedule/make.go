@@ -252,41 +252,49 @@ func (b *builder) keeper(s *Series) string {
 }
 
 // onRounds moves days on which the round is not held to the nearest on which it
-// is, as far as the care's window allows.
+// is, as far as the care's window allows. Days beyond the ends of the horizon may
+// be moved onto it: yesterday's care is done today, whenever the plan is built.
 func (b *builder) onRounds(s *Series) {
-	held := b.rounds.days(s.Round)
-	if held == nil {
+	if b.rounds.held[s.Round] == nil {
 		return
 	}
 	window, own := 3, s.Timing == nil || s.Timing.Seen.Set()
 	if !own {
 		window = 0
 		if s.Timing.Window.Set() {
-			window = int(s.Timing.Window.V.Value / (24 * 60))
+			window = min(int(s.Timing.Window.V.Value/(24*60)), margin/2)
+		}
+	}
+	h := b.s.Horizon
+	move := func(i int) bool {
+		s.Moved = true
+		for k := 1; k <= window; k++ {
+			for _, to := range [2]int{i - k, i + k} {
+				if b.rounds.on(s.Round, to) {
+					b.put(s, to)
+					return true
+				}
+			}
+		}
+		return false
+	}
+	for k := 1; k <= window; k++ {
+		for _, i := range [2]int{-k, h.Days - 1 + k} {
+			if s.planned(h.Date(i)) && !b.rounds.on(s.Round, i) {
+				move(i)
+			}
 		}
 	}
 	said := own // a sheet's care is moved as it must be; the proof says whether that is enough
 	for i := s.Days.Next(0); i >= 0; i = s.Days.Next(i + 1) {
-		if held.Has(i) {
+		if b.rounds.on(s.Round, i) {
 			continue
 		}
 		s.Days.Remove(i)
-		s.Moved = true
-		to := -1
-		for k := 1; k <= window && to < 0; k++ {
-			switch {
-			case i-k >= 0 && held.Has(i-k):
-				to = i - k
-			case i+k < b.s.Horizon.Days && held.Has(i+k):
-				to = i + k
-			}
-		}
-		if to >= 0 {
-			s.Days.Add(to)
-		} else if !said && i+window < b.s.Horizon.Days {
+		if !move(i) && !said {
 			said = true
 			b.found.Add(finding.Finding{Rule: ruleOffRound, At: s.Origin,
-				Text:  s.Name + " falls on " + b.s.Horizon.Date(i).Words() + ", when there is no " + s.Round.Shown(),
+				Text:  s.Name + " falls on " + h.Date(i).Words() + ", when there is no " + s.Round.Shown(),
 				Write: "window = \"2 days\", other days, or a round on more days",
 				Also:  []finding.Related{{At: s.Round.At, Text: "the round"}}})
 		}

@@ -15,7 +15,7 @@ type rounds struct {
 	first   *plan.Round
 	byName  map[string]*plan.Round
 	byClock map[civil.Clock]*plan.Round
-	held    map[*plan.Round]horizon.Days // of rounds that are not held every day
+	held    map[*plan.Round]horizon.Days // of rounds that are not held every day, from margin days before the horizon
 	s       *Schedule
 }
 
@@ -27,7 +27,7 @@ func newRounds(s *Schedule) *rounds {
 			r.byClock[x.Clock.V] = x
 		}
 		if len(x.On) > 0 {
-			r.held[x] = listed(x.On, s.Horizon)
+			r.held[x] = listed(x.On, horizon.Horizon{From: s.Horizon.From - margin, Days: s.Horizon.Days + 2*margin})
 		}
 	}
 	return r
@@ -104,8 +104,13 @@ func (r *rounds) usual(e *plan.Enclosure) *plan.Round {
 	return r.first
 }
 
-// days returns the days on which a round is held, or nil for every day.
-func (r *rounds) days(x *plan.Round) horizon.Days { return r.held[x] }
+// margin is for how many days beyond either end of the horizon it is known whether
+// a round is held.
+const margin = 64
+
+// on reports whether a round that is not held every day is held on day i of the
+// horizon, or as far as margin beyond it.
+func (r *rounds) on(x *plan.Round, i int) bool { return r.held[x].Has(i + margin) }
 
 // madeRound returns a round that nobody wrote.
 func madeRound(name string, c civil.Clock) *plan.Round {

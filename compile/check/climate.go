@@ -1,0 +1,163 @@
+package check
+
+import (
+	"strconv"
+
+	"vivary/compile/balance"
+	"vivary/compile/climate"
+	"vivary/plan/finding"
+	"vivary/schema/quantity"
+)
+
+// Climate rules compare what the plan aims for with what its devices and its room
+// can do. An error needs even the favourable end of the band to fail; where only
+// the unfavourable end fails, it is a caution.
+var physics = []*Rule{
+	{Rule: finding.Rule{ID: "heat-lost", Severity: finding.Danger, Kills: true,
+		Title:   "The heaters cannot keep the enclosure above what kills in the coldest room.",
+		Why:     "At the lowest temperature of the room more heat is lost than the heaters give, even if everything is better than likely.",
+		Source:  "heat balance after ISO 6946; the limit is the species sheet's",
+		Instead: "More watts, a warmer room, or foam on the outside of the walls.",
+		Bad:     "room \"east\" {\n  temperature = \"-20 to 20 C\"\n}\n",
+		Good:    "room \"east\" {\n  temperature = \"23 to 25 C\"\n}\n"}, Enclosure: heatLost},
+	{Rule: finding.Rule{ID: "heat-short", Severity: finding.Error,
+		Title:   "The heaters cannot reach the temperature that is aimed for.",
+		Why:     "What the walls, the lid and the air changes lose at that temperature is more than the heaters give. A mat on a pane also gives much of its heat to the room.",
+		Source:  "heat balance after ISO 6946; air changes and heat shares are judgement, and so the band is wide",
+		Instead: "More watts, a warmer room, a closed lid, or a lower aim.",
+		Bad:     "climate {\n  warm_end    = \"29 to 30 C\"\n  cool_end    = \"27 to 28 C\"\n  humidity    = \"70 to 80 %\"\n  thermometer = true\n  night       = \"22 to 24 C\"\n\n  heater \"mat\" {\n    power      = \"5 W\"\n    place      = \"side\"\n    thermostat = \"30 C\"\n    covers     = \"20 %\"\n  }\n}\n",
+		Good:    "climate {\n  warm_end    = \"28 to 29 C\"\n  cool_end    = \"24 to 25 C\"\n  humidity    = \"70 to 78 %\"\n  thermometer = true\n  night       = \"22 to 24 C\"\n\n  heater \"mat\" {\n    power      = \"70 W\"\n    place      = \"side\"\n    thermostat = \"29 C\"\n    covers     = \"30 %\"\n  }\n}\n"}, Enclosure: heatShort},
+	{Rule: finding.Rule{ID: "humidity-lost", Severity: finding.Error,
+		Title:   "The humidity that is aimed for cannot be held.",
+		Why:     "The air that leaves carries more water out than the substrate gives off, or the glass fogs below that humidity and takes the water out of the air.",
+		Source:  "water balance (ideal gas), fogging after ISO 13788; air changes are judgement, and so the band is wide",
+		Instead: "A more closed lid, a damp substrate instead of spray, or a lower aim.",
+		Bad:     "housing {\n  kind      = \"mesh\"\n  inside    = \"60 x 45 x 40 cm\"\n  lid       = \"mesh, latched\"\n  gap       = \"1.5 mm\"\n  vents     = \"all\"\n  substrate = \"coir\"\n  moisture  = \"dry\"\n  depth     = \"16 cm\"\n  hides     = 1\n}\n",
+		Good:    "housing {\n  kind      = \"glass\"\n  inside    = \"60 x 45 x 40 cm\"\n  lid       = \"solid, latched\"\n  vents     = \"some\"\n  substrate = \"coir\"\n  moisture  = \"damp\"\n  depth     = \"16 cm\"\n  hides     = 1\n}\n"}, Enclosure: humidityLost},
+	{Rule: finding.Rule{ID: "stuck-hot", Severity: finding.Caution,
+		Title:   "If the thermostat sticks, the heater goes past what kills.",
+		Why:     "Thermostats fail. With this heater always on, in the warmest room, even the favourable end of the band lies above the species' limit.",
+		Source:  "arbreptiles.com/cages/flexburn.html: an unregulated tape reached 89 C after a fault; heat balance after ISO 6946",
+		Instead: "A second thermostat in line with the first, set a little higher, or fewer watts.",
+		Bad:     "climate {\n  warm_end    = \"28 to 29 C\"\n  cool_end    = \"24 to 25 C\"\n  humidity    = \"70 to 78 %\"\n  thermometer = true\n\n  heater \"ceramic\" {\n    power      = \"250 W\"\n    place      = \"above\"\n    thermostat = \"29 C\"\n    guarded    = true\n  }\n}\n",
+		Good:    "climate {\n  warm_end    = \"26 to 28 C\"\n  cool_end    = \"23 to 24 C\"\n  humidity    = \"70 to 78 %\"\n  thermometer = true\n\n  heater \"mat\" {\n    power      = \"25 W\"\n    place      = \"side\"\n    thermostat = \"28 C\"\n    covers     = \"30 %\"\n  }\n}\n"}, Enclosure: stuckHot},
+}
+
+// report returns the physics of the enclosure, worked out once for all its rules.
+func (e *Enclosure) report() (*balance.Report, bool) {
+	if !e.reported {
+		e.reported = true
+		e.known = e.balance.Read(e.Collection.Plan, e.Plan)
+	}
+	return &e.balance, e.known
+}
+
+// band prints a band of watts, or of any other number that is never below zero.
+func band[T ~float64](b climate.Band[T], unit string) string {
+	r := b.Round()
+	f := func(x T) string { return strconv.FormatFloat(float64(x), 'f', -1, 64) }
+	return f(r.Likely) + " " + unit + " (" + f(r.Low) + " to " + f(r.High) + ")"
+}
+
+func (e *Enclosure) temperature(t climate.Celsius) string {
+	return quantity.Format(float64(t), e.degrees())
+}
+
+// unsure adds a finding for something that may not hold: a caution where the
+// likely value fails, advice where only the unfavourable end does. Bands are so
+// wide that a caution for the latter would stand on every plan.
+func (e *Enclosure) unsure(f finding.Finding, likelyHolds bool) {
+	if likelyHolds {
+		e.Soft(f, finding.Advice)
+		return
+	}
+	e.Soft(f, finding.Caution)
+}
+
+func heatLost(r *Rule, e *Enclosure) {
+	p, ok := e.report()
+	if !ok || len(p.Heaters) == 0 || p.Box.Room.Low >= p.HardLow || p.Floor.Verdict == climate.Holds {
+		return // without a heater another rule speaks
+	}
+	f := finding.Finding{Rule: &r.Rule, At: e.Plan.Place.Temperature.At,
+		Text:   "at " + e.temperature(p.Box.Room.Low) + " in the room, holding " + e.Plan.Name.V + " above " + e.temperature(p.HardLow) + " takes about " + band(p.Floor.Needed, "W") + ", and the heaters give " + band(p.Floor.Supply, "W") + " inside",
+		Limit:  e.temperature(p.HardLow) + " at the least, temperature-hard of " + e.Sheet.Name.V,
+		Source: e.Cite(e.Sheet.Figure("temperature-hard", "")),
+		Write:  "more power, or a room that is never so cold",
+		Also:   []finding.Related{{At: e.Plan.Climate.Heaters[0].At, Text: "the heater"}}}
+	if p.Floor.Verdict == climate.CannotHold {
+		e.Add(f)
+	} else {
+		e.Soft(f, finding.Caution) // what kills is never mere advice
+	}
+}
+
+func heatShort(r *Rule, e *Enclosure) {
+	p, ok := e.report()
+	if !ok || len(p.Heaters) == 0 || !e.Plan.Climate.WarmEnd.Set() || p.Gradient.Balance.Verdict == climate.Holds || p.Gradient.Mean <= p.Box.Room.Low {
+		return
+	}
+	b := &p.Gradient.Balance
+	f := finding.Finding{Rule: &r.Rule, At: e.Plan.Climate.WarmEnd.At,
+		Text:   e.temperature(p.Gradient.Mean) + " on average in a room at " + e.temperature(p.Box.Room.Low) + " takes about " + band(b.Needed, "W") + " inside, and the heaters give " + band(b.Supply, "W"),
+		Limit:  "a rise of " + band(b.RiseReachable, "C") + " above the room is all that these heaters reach",
+		Source: r.Source, Write: "more power, a warmer room, or a lower warm_end; vivary explain " + e.Plan.Name.V + " shows the balance"}
+	if e.Plan.Climate.Heaters[0].At.Written() {
+		f.Also = []finding.Related{{At: e.Plan.Climate.Heaters[0].At, Text: "the heater"}}
+	}
+	if b.Verdict == climate.CannotHold {
+		e.Add(f)
+	} else {
+		e.unsure(f, b.Margin.Likely >= 1)
+	}
+}
+
+func humidityLost(r *Rule, e *Enclosure) {
+	p, ok := e.report()
+	if !ok || e.Sheet.Is("moisture", "arid") || p.Water.Verdict == climate.Holds || p.Water.Verdict == 0 {
+		return
+	}
+	low := climate.Percent(p.RH.Low)
+	if p.Water.Verdict == climate.MayNotHold && p.Water.Unmisted.Likely >= low && p.Water.FogsAt.Likely >= low {
+		return // likely held without any misting
+	}
+	at := e.Plan.Housing.At
+	if e.Plan.Climate != nil && e.Plan.Climate.Humidity.Set() {
+		at = e.Plan.Climate.Humidity.At
+	}
+	least := strconv.FormatFloat(p.RH.Low, 'f', -1, 64) + " %"
+	f := finding.Finding{Rule: &r.Rule, At: at, Source: r.Source, Write: "a more closed lid, a damp substrate, or a lower humidity; vivary explain " + e.Plan.Name.V + " shows the balance"}
+	w := &p.Water
+	if w.Ceiling <= w.Supply && w.Ceiling != 0 {
+		f.Text = "the coldest wall fogs at about " + band(w.FogsAt, "%") + " humidity, and " + least + " is the least that is aimed for"
+		f.Limit = "what the glass does not take out of the air, with " + e.temperature(p.Gradient.Mean) + " inside and " + e.temperature(p.Box.Room.Low) + " outside"
+	} else {
+		f.Text = "at " + least + " the air carries out about " + band(w.Needed, "ml") + " of water a day, and dish and substrate give off " + band(w.Sustained, "ml")
+		f.Limit = "what evaporates inside; spray alone is gone in " + band(w.MistFades, "min")
+	}
+	switch {
+	case w.Verdict == climate.MayNotHold:
+		e.Soft(f, finding.Advice) // what misting adds is not counted
+	case p.Box.Ventilation >= climate.FullMeshTop:
+		e.Add(f)
+	default:
+		// How much air passes a partly closed lid is judgement, and a gauge decides.
+		e.Soft(f, finding.Caution)
+	}
+}
+
+func stuckHot(r *Rule, e *Enclosure) {
+	p, ok := e.report()
+	if !ok || len(p.Heaters) == 0 {
+		return
+	}
+	hot := p.Gradient.Balance.WarmestIfStuck
+	if hot.Low <= p.HardHigh {
+		return
+	}
+	e.Add(finding.Finding{Rule: &r.Rule, At: e.Plan.Climate.Heaters[0].At,
+		Text:   "with its heaters always on, " + e.Plan.Name.V + " gets to about " + e.temperature(hot.Likely) + " (" + e.temperature(hot.Low) + " to " + e.temperature(hot.High) + ") in the warmest room",
+		Limit:  e.temperature(p.HardHigh) + " at the most, temperature-hard of " + e.Sheet.Name.V,
+		Source: e.Cite(e.Sheet.Figure("temperature-hard", "")),
+		Write:  "a second thermostat in line, or fewer watts"})
+}

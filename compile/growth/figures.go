@@ -1,0 +1,143 @@
+package growth
+
+import (
+	"vivary/plan"
+	"vivary/schema"
+)
+
+// The stages by number, as schema.Stages has them; unknown is what no plan says.
+const (
+	unknown = iota - 1
+	newborn
+	young
+	juvenile
+	subadult
+	adult
+	stages
+)
+
+func stageOf(word string) int {
+	for i := range schema.Stages {
+		if schema.Stages[i].Name == word {
+			return i
+		}
+	}
+	return unknown
+}
+
+// byStage is one figure for each stage, as SpeciesSheet.Figure would give it, and
+// the strictest for animals whose stage is not known.
+type byStage struct {
+	of                [stages]*plan.Figure
+	general, strictest *plan.Figure
+}
+
+func (b *byStage) add(f *plan.Figure, stricter bool) {
+	if b.strictest == nil || stricter {
+		b.strictest = f
+	}
+	if len(f.Stages) == 0 {
+		b.general = f
+	}
+	for i := range f.Stages {
+		if s := stageOf(f.Stages[i].V); s != unknown && b.of[s] == nil {
+			b.of[s] = f
+		}
+	}
+}
+
+func (b *byStage) at(stage int) *plan.Figure {
+	if stage == unknown {
+		return b.strictest
+	}
+	if f := b.of[stage]; f != nil {
+		return f
+	}
+	return b.general
+}
+
+// atLeast keeps the largest as the strictest, atMost the smallest.
+func (b *byStage) atLeast(f *plan.Figure) {
+	b.add(f, b.strictest != nil && f.Range.Low > b.strictest.Range.Low)
+}
+
+func (b *byStage) atMost(f *plan.Figure) {
+	b.add(f, b.strictest != nil && f.Range.High < b.strictest.Range.High)
+}
+
+// maxInstar bounds how many instars are looked at.
+const maxInstar = 16
+
+// figures are those of a sheet that growth asks for, gathered in one pass: a sheet
+// has a hundred.
+type figures struct {
+	sheet                                    *plan.SpeciesSheet
+	floorFirst, floorFurther, volume         byStage
+	length, mass, preyLength, preyMass       byStage
+	factor, moults, age, broodSize, groupMax *plan.Figure
+	onMother, dispersal                      *plan.Figure
+	separation, kinWord                      string
+	instar                                   [maxInstar + 1]*plan.Figure // instar-length
+	first, last                              [stages]int                 // the instars of each stage; 0 where they are not counted
+}
+
+func (f *figures) read(s *plan.SpeciesSheet) {
+	f.sheet = s
+	for _, x := range s.Figures {
+		if x.Value.Bad {
+			continue
+		}
+		if x.Instar.Set() {
+			if n := x.Instar.V; x.Name.V == "instar-length" && n >= 1 && n <= maxInstar && f.instar[n] == nil {
+				f.instar[n] = x
+			}
+			continue
+		}
+		switch x.Name.V {
+		case "floor-first":
+			f.floorFirst.atLeast(x)
+		case "floor-further":
+			f.floorFurther.atLeast(x)
+		case "volume-first":
+			f.volume.atLeast(x)
+		case "length":
+			f.length.atMost(x)
+		case "mass":
+			f.mass.atMost(x)
+		case "prey-length-share":
+			f.preyLength.atMost(x)
+		case "prey-mass-share":
+			f.preyMass.atMost(x)
+		case "growth-factor":
+			f.factor = x
+		case "moults-to-adult":
+			f.moults = x
+		case "age-at-maturity":
+			f.age = x
+		case "brood-size":
+			f.broodSize = x
+		case "group-max":
+			f.groupMax = x
+		case "on-mother":
+			f.onMother = x
+		case "dispersal":
+			f.dispersal = x
+		case "separation":
+			f.separation = word(x)
+		case "metabolic-kin":
+			f.kinWord = word(x)
+		}
+	}
+	for _, st := range s.Stages {
+		if i := stageOf(st.Name.V); i != unknown && st.Instars.Set() {
+			f.first[i], f.last[i] = int(st.Instars.V.Low), min(int(st.Instars.V.High), maxInstar)
+		}
+	}
+}
+
+func word(f *plan.Figure) string {
+	if len(f.Words) == 0 {
+		return ""
+	}
+	return f.Words[0]
+}

@@ -1,0 +1,177 @@
+package growth
+
+import (
+	"vivary/compile/climate"
+	"vivary/compile/life"
+	"vivary/plan"
+	"vivary/schema/civil"
+)
+
+// Stock is what the animals of an enclosure need, and what there is. A need of 0 is
+// one that no sheet states.
+type Stock struct {
+	Animals       int     // newborn, and young that are with their mother, are not counted
+	Floor, Has    float64 // cm², needed and there
+	Volume, Holds float64 // ml, needed for one and there
+	// Sized is whether floor and volume can be compared: the inside is written and is
+	// one room, not compartments.
+	Sized    bool
+	Hides    int // there are
+	HidesSet bool
+	First    *plan.Figure // of the largest animal
+	// Further is what each further animal adds; nil where the sheet has none, and then
+	// half of what one alone needs is added (judgement).
+	Further *plan.Figure
+	Most    *plan.Figure // the largest group; nil where nobody says
+}
+
+// tolerance is what a tank may lack, because it is sold by its outer measures
+// (judgement).
+const tolerance = 0.995
+
+// Fits reports whether floor and volume are enough, where both are known.
+func (s *Stock) Fits() bool {
+	return !s.Sized || s.Has >= s.Floor*tolerance && s.Holds >= s.Volume*tolerance
+}
+
+// pace is how fast animals are taken to grow.
+type pace uint8
+
+const (
+	fast  pace = iota // as fast as is possible, with the largest brood
+	slow              // as slowly as is possible, with the smallest brood
+	grown             // all adult, whatever the day
+)
+
+// world is one enclosure while its report is made.
+type world struct {
+	l     *life.Enclosure
+	c     *plan.Collection
+	f     *figures
+	today civil.Date
+	young litter // that stays with its mother
+}
+
+// stock adds up what is needed on a day: the largest animal first, and for each
+// further one what its stage adds.
+func (w *world) stock(on civil.Date, how pace) Stock {
+	s := Stock{Most: w.f.groupMax}
+	if h := w.l.Plan.Housing; h != nil {
+		s.Sized = h.Inside.Set() && !h.Places.Set() && !w.l.Plan.Culture.V
+		s.Has, s.Holds = h.Inside.V.FloorArea(), 1000*h.Inside.V.VolumeLitres()
+		s.Hides, s.HidesSet = h.Hides.V, h.Hides.Set()
+	}
+	tally := tally{s: &s}
+	for _, g := range w.l.Groups {
+		p := pathOf(w.f, g, w.today)
+		if p.animals > 0 {
+			tally.add(w.f, p.then(on, how), p.animals, w.mothered())
+		}
+	}
+	if y := &w.young; how != grown && y.most > 0 {
+		p := broodPath(w.f, y.birth, w.today)
+		n := y.most
+		if how == slow {
+			n = y.least
+		}
+		tally.add(w.f, p.then(on, how), n, true)
+	}
+	if s.First != nil {
+		s.Floor += s.First.Range.Low - tally.adds
+	}
+	return s
+}
+
+func (p *path) then(on civil.Date, how pace) int {
+	if how == grown && p.stage != unknown {
+		return adult
+	}
+	return p.on(on, how == fast)
+}
+
+// tally adds animals to a stock.
+type tally struct {
+	s    *Stock
+	adds float64 // what the largest would add if it were a further one
+}
+
+func (t *tally) add(f *figures, stage, animals int, mothered bool) {
+	if animals == 0 || stage == newborn || stage == young && mothered {
+		return
+	}
+	s := t.s
+	s.Animals += animals
+	if v := f.volume.at(stage); v != nil {
+		s.Volume = max(s.Volume, v.Range.Low)
+	}
+	first := f.floorFirst.at(stage)
+	if first == nil {
+		return
+	}
+	adds, further := first.Range.Low/2, f.floorFurther.at(stage)
+	if further != nil {
+		adds = further.Range.Low
+	}
+	s.Floor += adds * float64(animals)
+	if s.First == nil || first.Range.Low > s.First.Range.Low {
+		s.First, s.Further, t.adds = first, further, adds
+	}
+}
+
+// mothered reports whether young here are with their mother.
+func (w *world) mothered() bool {
+	for _, g := range w.l.Groups {
+		if (g.Brood || g.Gravid) && g.Count(w.today) > 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// tooSmall finds the days between which floor or volume stop being enough. What is
+// needed is taken not to shrink as animals grow.
+func (w *world) tooSmall() Due {
+	now := w.stock(w.today, fast)
+	if !now.Fits() {
+		return Due{When: Now}
+	}
+	end := w.today + lookAhead
+	from, may := w.crossing(fast, end)
+	if !may {
+		if last := w.stock(w.today, grown); !last.Fits() {
+			return Due{When: Undated}
+		}
+		return Due{}
+	}
+	until, will := w.crossing(slow, end)
+	if !will {
+		until = end
+	}
+	return Due{Between, from, until}
+}
+
+// lookAhead is how many days ahead is looked: no animal of the library takes
+// longer to grow up.
+const lookAhead = 30 * 365
+
+// crossing returns the first day on which the enclosure is too small.
+func (w *world) crossing(how pace, end civil.Date) (civil.Date, bool) {
+	if s := w.stock(end, how); s.Fits() {
+		return 0, false
+	}
+	low, high := w.today, end // enough on low, not on high
+	for high-low > 1 {
+		middle := low + (high-low)/2
+		if s := w.stock(middle, how); s.Fits() {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	return high, true
+}
+
+// Band of young that a mother may have, as a whole number at both ends.
+func (l *litter) band() climate.Band[float64] {
+	return climate.Band[float64]{Low: float64(l.least), Likely: float64(l.least+l.most) / 2, High: float64(l.most)}
+}

@@ -1,0 +1,35 @@
+package picture
+
+import (
+	"strconv"
+	"time"
+
+	"vivary/schema/civil"
+)
+
+// axis draws the months, the years and today behind all charts from y to end.
+func (p *page) axis(y, end float64) {
+	today := p.x(p.r.Today)
+	p.draw.Rect(plotLeft, y, today-plotLeft, end-y, `fill="`+past+`"`)
+	p.text(today, y-20, size, "end", "today, "+p.r.Today.Words(), bold)
+	for m := 0; m <= 13; m++ {
+		year, month, _ := p.from.AddMonths(m).YMD()
+		first := civil.Must(year, month, 1)
+		if first >= p.from && first < p.until() {
+			x := p.x(first)
+			p.draw.Line(x, y-4, x, end+4, `stroke="`+gridLine+`"`, `stroke-width="0.8"`)
+			words := "1 " + month.String()[:3]
+			p.text(x+2, y-6, size, "start", words)
+			p.text(x+2, end+14, size, "start", words)
+			if month == time.January && first > p.r.Today {
+				p.text(x+2, y-20, size, "start", strconv.Itoa(year), bold)
+			}
+		}
+		if middle := first + 14; middle >= p.from && middle < p.until() {
+			p.draw.Line(p.x(middle), end, p.x(middle), end+4, `stroke="`+frameLine+`"`, `stroke-width="0.8"`)
+		}
+	}
+	p.draw.Line(plotLeft, end, plotRight, end, `stroke="`+frameLine+`"`, `stroke-width="0.8"`)
+	p.draw.Line(today, y-16, today, end+4, `stroke="`+ink+`"`, `stroke-width="1.6"`)
+	p.say("The days from " + p.from.Words() + " to " + (p.until() - 1).Words() + " are shown; today is " + p.r.Today.Words() + ".")
+}

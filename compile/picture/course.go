@@ -1,0 +1,133 @@
+package picture
+
+import (
+	"math"
+
+	"vivary/plan"
+	"vivary/schema/civil"
+	"vivary/schema/quantity"
+)
+
+// course is a range of values for each day shown; NaN on days without one.
+type course struct{ low, high []float64 }
+
+// usualRamp is how fast a season changes the temperature where the plan does not
+// say, in °C a week: the default of a season's ramp.
+const usualRamp = 3
+
+// course returns what is planned for each day: base, and in a season what it says.
+// A season's ramp in begins on its first day and its ramp out ends with its last,
+// so that the animals have the whole of their usual climate outside it; one that
+// is too short for both never gets there. Without a base only seasons have values.
+func (p *page) course(base *quantity.Range, ramps bool, of func(*plan.Season) *quantity.Range) course {
+	c := course{make([]float64, p.days), make([]float64, p.days)}
+	for i := range c.low {
+		c.low[i], c.high[i] = math.NaN(), math.NaN()
+		if base != nil {
+			c.low[i], c.high[i] = base.Low, base.High
+		}
+	}
+	for _, s := range p.plan.Seasons {
+		aim := of(s)
+		if aim == nil {
+			continue
+		}
+		rate := 0.0 // °C a day; 0 is at once
+		if ramps && base != nil {
+			if rate = usualRamp / 7.0; s.Ramp.Set() && s.Ramp.V.Value > 0 {
+				rate = s.Ramp.V.Value / 7
+			}
+		}
+		p.eachTime(s, func(from, until civil.Date) {
+			for d := max(from, p.from); d < min(until, p.until()); d++ {
+				most := rate * float64(min(d-from, until-d))
+				i := int(d - p.from)
+				if rate == 0 {
+					c.low[i], c.high[i] = aim.Low, aim.High
+					continue
+				}
+				c.low[i] = base.Low + min(max(aim.Low-base.Low, -most), most)
+				c.high[i] = base.High + min(max(aim.High-base.High, -most), most)
+			}
+		})
+	}
+	return c
+}
+
+// eachTime calls use for each time that a season comes up in the days shown, with
+// its first day and the first after it.
+func (p *page) eachTime(s *plan.Season, use func(from, until civil.Date)) {
+	if !s.From.Set() || !s.To.Set() || s.From.V.Kind != plan.DateOfYear || s.To.V.Kind != plan.DateOfYear {
+		return
+	}
+	first, _, _ := p.from.YMD()
+	last, _, _ := p.until().YMD()
+	for year := first - 1; year <= last; year++ {
+		from, to := dayIn(year, s.From.V), dayIn(year, s.To.V)
+		if to < from {
+			to = dayIn(year+1, s.To.V)
+		}
+		if from < p.until() && to >= p.from {
+			use(from, to+1)
+		}
+	}
+}
+
+// dayIn is a day of the year in one year; 29 February is the 28th in most.
+func dayIn(year int, d plan.Day) civil.Date {
+	date, _ := civil.Of(year, d.Month, min(d.Day, civil.DaysIn(year, d.Month)))
+	return date
+}
+
+// band draws a course, with y giving the height of a value. Points on a straight
+// line are left out. A range of one value is drawn as a line.
+func (p *page) band(c course, y func(float64) float64, style ...string) {
+	for i := 0; i < p.days; {
+		if math.IsNaN(c.low[i]) {
+			i++
+			continue
+		}
+		j := i + 1
+		for j < p.days && !math.IsNaN(c.low[j]) {
+			j++
+		}
+		var d path
+		d.edge(p, 'M', c.high[i:j], i, y, false)
+		d.edge(p, 'L', c.low[i:j], i, y, true)
+		d.WriteByte('Z')
+		p.draw.Path(d.String(), style...)
+		i = j
+	}
+}
+
+// edge adds one edge of a band, from its first day to its last or back.
+func (b *path) edge(p *page, first byte, v []float64, from int, y func(float64) float64, back bool) {
+	n := len(v)
+	at := func(k int) (float64, float64) { // the last value lasts until the end of its day
+		return p.x(p.from + civil.Date(from+k)), y(v[min(k, n-1)])
+	}
+	command := first
+	for k := 0; k <= n; k++ {
+		i := k
+		if back {
+			i = n - k
+		}
+		if i > 0 && i < n {
+			if d := v[i] - v[i-1] - (v[min(i+1, n-1)] - v[i]); math.Abs(d) < 1e-9 {
+				continue
+			}
+		}
+		x, h := at(i)
+		b.to(command, x, h)
+		command = 'L'
+	}
+}
+
+// span widens lowest and highest to what the course has.
+func (c course) span(lowest, highest *float64) {
+	for i := range c.low {
+		if !math.IsNaN(c.low[i]) {
+			*lowest, *highest = min(*lowest, c.low[i]), max(*highest, c.high[i])
+		}
+	}
+}

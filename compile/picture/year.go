@@ -1,0 +1,156 @@
+// Package picture draws the coming year of one enclosure at a glance, on one page
+// that can be printed and read without colours. It works nothing out itself: all
+// that it shows is said by the plan, the species sheet, the schedule and the
+// climate balance.
+package picture
+
+import (
+	"bytes"
+	"fmt"
+	"io"
+	"strings"
+
+	svg "github.com/ajstarks/svgo/float"
+
+	"vivary/compile"
+	"vivary/compile/life"
+	"vivary/compile/schedule"
+	"vivary/plan"
+	"vivary/schema/civil"
+	"vivary/schema/quantity"
+)
+
+// The page is A4 landscape, ISO 216, with four units to the millimetre.
+const (
+	pageWidth, pageHeight = 1188, 840
+
+	left, right      = 28, 1164  // of everything
+	plotLeft         = 236       // of everything that has days
+	plotRight        = 1016      //
+	noteLeft         = 1024      // of what is said at the right of a line
+	top              = 104       // of the first chart
+	bottom           = 626       // of the last part, the power cut
+	keyWidth         = 158       // of what is said at the left of a chart
+	rowWidth         = 198       // of what is said at the left of a row
+	daysBack         = 10        // so much of the past is shown
+	gap              = 12        // between charts
+	size, small, big = 12, 11, 21 // of text; 11 is 7.8 points in print
+)
+
+// page is one picture while it is drawn. All parts share its days.
+type page struct {
+	draw   *svg.SVG
+	r      *compile.Result
+	life   *life.Enclosure
+	plan   *plan.Enclosure
+	series []schedule.Series
+	from   civil.Date // the first day shown
+	days   int
+	deg    quantity.Unit // in which the keeper writes temperatures
+	said   []string      // the whole picture in sentences, for those who do not see it
+}
+
+// Year writes the picture of the coming year of r.Lives[i] as SVG 1.1: the
+// temperatures and the humidity that are planned against what the species bears,
+// seasons, holds, windows, absences, meals, water, and the fall of the
+// temperature after a power cut. The same result gives the same bytes. The error
+// is for an i that is no place in r.Lives, and the writer's own.
+func Year(w io.Writer, r *compile.Result, i int) error {
+	if i < 0 || i >= len(r.Lives) {
+		return fmt.Errorf("there is no enclosure %d: the collection has %d", i, len(r.Lives))
+	}
+	var body bytes.Buffer
+	l := r.Lives[i]
+	p := &page{draw: canvas(&body), r: r, life: l, plan: l.Plan, deg: degrees(l.Plan), from: r.Today - daysBack}
+	p.days = int(r.Today.AddMonths(12) - p.from)
+	if i < len(r.Schedule.Of) {
+		p.series = r.Schedule.Of[i]
+	}
+	p.page()
+
+	var out bytes.Buffer
+	head := canvas(&out)
+	head.StartviewUnit(297, 210, "mm", 0, 0, pageWidth, pageHeight)
+	head.Title(clean(p.title()))
+	head.Desc(clean(strings.Join(p.said, " ")))
+	patterns(head)
+	out.Write(body.Bytes())
+	head.End()
+	_, err := w.Write(out.Bytes())
+	return err
+}
+
+func canvas(w io.Writer) *svg.SVG {
+	s := svg.New(w)
+	s.Decimals = 1
+	return s
+}
+
+func (p *page) title() string { return p.plan.Shown() + ": the year from " + p.r.Today.Words() }
+
+// page draws the parts from the top down. Rows are as many as there is something
+// to say; the temperatures get the height that is left.
+func (p *page) page() {
+	p.draw.Group(`font-family="Helvetica, Arial, sans-serif"`, `fill="`+ink+`"`)
+	p.draw.Rect(0, 0, pageWidth, pageHeight, `fill="white"`)
+	p.heading()
+	rows := p.rows()
+	const humidity = 66
+	end := bottom - 30.0
+	heat := end - rows.height() - humidity - 2*gap
+	p.axis(top, end)
+	p.temperatures(top, heat-top)
+	p.humidity(heat+gap, humidity)
+	rows.draw(p, heat+humidity+2*gap)
+	p.powerCut(bottom)
+	p.legend(bottom)
+	p.draw.Gend()
+}
+
+func (p *page) heading() {
+	p.text(left, 46, big, "start", fit(p.title(), big, right-left, true), bold)
+	var parts []string
+	if s := p.plan.Sheet; s != nil {
+		parts = append(parts, s.Shown())
+		if s.Latin.Set() && s.Latin.V != s.Shown() {
+			parts[0] += " (" + s.Latin.V + ")"
+		}
+	}
+	for _, g := range p.life.Groups {
+		words := fmt.Sprintf("%s: %d", g.Animals.Shown(), g.Count(p.r.Today))
+		if stage := g.Stage(p.r.Today); stage != "" {
+			words += " " + stage
+		}
+		parts = append(parts, words)
+	}
+	if p.plan.Place != nil {
+		parts = append(parts, p.plan.Place.Shown())
+	}
+	parts = append(parts, p.r.Plan.Title())
+	line := strings.Join(parts, " · ")
+	p.text(left, 66, 13, "start", fit(line, 13, right-left, false))
+	p.say(line + ".")
+}
+
+// say adds to what is said to those who do not see the picture.
+func (p *page) say(sentence string) { p.said = append(p.said, sentence) }
+
+// x is where a day begins, cut to the days shown.
+func (p *page) x(d civil.Date) float64 {
+	i := min(max(int(d-p.from), 0), p.days)
+	return plotLeft + (plotRight-plotLeft)*float64(i)/float64(p.days)
+}
+
+// until is the first day that is not shown.
+func (p *page) until() civil.Date { return p.from + civil.Date(p.days) }
+
+// degrees is the unit in which the keeper writes temperatures.
+func degrees(e *plan.Enclosure) quantity.Unit {
+	switch {
+	case e.Climate != nil && e.Climate.WarmEnd.Set():
+		return e.Climate.WarmEnd.V.Unit
+	case e.Place != nil && e.Place.Temperature.Set():
+		return e.Place.Temperature.V.Unit
+	}
+	return quantity.Celsius
+}

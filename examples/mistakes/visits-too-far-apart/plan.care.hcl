@@ -1,0 +1,65 @@
+# A stand-in who comes once a week, and a juvenile.
+collection "visits-too-far-apart" {
+  time_zone = "Europe/London"
+}
+
+room "room" {
+  temperature = "22 to 25 C"
+  humidity    = "45 to 60 %"
+}
+
+round "evening" {
+  at     = "19:30"
+  keeper = "me"
+}
+
+keeper "me" {
+}
+
+keeper "neighbour" {
+  trained = "feeding"
+}
+
+away "me" {
+  from   = "2027-07-10"
+  to     = "2027-07-24"
+  cover  = "neighbour"
+  visits = ["sat"]
+}
+
+enclosure "box" {
+  species = "pandinus-imperator"
+
+  housing {
+    kind      = "glass"
+    inside    = "60 x 45 x 40 cm"
+    lid       = "solid, latched"
+    vents     = "some"
+    substrate = "coir and topsoil"
+    moisture  = "damp"
+    depth     = "16 cm"
+    hides     = 1
+  }
+
+  animals "adult" {
+    count  = 1
+    instar = 4
+    origin = "captive bred"
+    paper  = "invoice 14"
+  }
+
+  climate {
+    warm_end    = "27 to 28 C"
+    cool_end    = "24 to 25 C"
+    night       = "22 to 24 C"
+    humidity    = "68 to 76 %"
+    thermometer = true
+
+    heater "mat" {
+      power      = "90 W"
+      place      = "side"
+      thermostat = "28 C"
+      covers     = "30 %"
+    }
+  }
+}

@@ -1,0 +1,51 @@
+# Adults are kept well behind this mesh. Their young walk through it.
+collection "young-through-the-mesh" {
+  time_zone = "Europe/London"
+}
+
+room "room" {
+  temperature = "22 to 25 C"
+  humidity    = "45 to 60 %"
+}
+
+round "evening" {
+  at = "19:30"
+}
+
+enclosure "box" {
+  species = "pandinus-imperator"
+
+  housing {
+    kind      = "glass"
+    inside    = "60 x 45 x 40 cm"
+    lid       = "part mesh, latched"
+    gap       = "8 mm"
+    vents     = "some"
+    substrate = "coir and topsoil"
+    moisture  = "damp"
+    depth     = "16 cm"
+    hides     = 1
+  }
+
+  animals "adult" {
+    count  = 1
+    instar = 2
+    origin = "captive bred"
+    paper  = "invoice 14"
+  }
+
+  climate {
+    warm_end    = "27 to 28 C"
+    cool_end    = "24 to 25 C"
+    night       = "22 to 24 C"
+    humidity    = "68 to 76 %"
+    thermometer = true
+
+    heater "mat" {
+      power      = "90 W"
+      place      = "side"
+      thermostat = "28 C"
+      covers     = "30 %"
+    }
+  }
+}
