@@ -207,6 +207,9 @@ type Enclosure struct {
 // Shown returns the title that people see.
 func (e *Enclosure) Shown() string { return title(e.Title, e.Name.V) }
 
+// Heated reports whether the enclosure has a heater.
+func (e *Enclosure) Heated() bool { return e.Climate != nil && len(e.Climate.Heaters) > 0 }
+
 // Group returns the animals of that name, or nil.
 func (e *Enclosure) Group(name string) *Animals {
 	for _, a := range e.Animals {

@@ -32,7 +32,10 @@ type Brood struct {
 type litter struct {
 	mothers, least, most int
 	birth                Due
-	logged               bool
+}
+
+func (l *litter) band() climate.Band[float64] {
+	return climate.Band[float64]{Low: float64(l.least), Likely: float64(l.least+l.most) / 2, High: float64(l.most)}
 }
 
 // expected gathers the young to be reckoned with.
@@ -45,6 +48,9 @@ func (w *world) expected() (l litter) {
 		// One is gravid at the least; more only where the plan says they are females.
 		mothers := max(1, min(g.Animals.Count.V.Females, n))
 		if g.Brood {
+			if w.hasYoung() {
+				continue // they are animals of the plan already
+			}
 			mothers = 1
 		}
 		l.mothers += mothers
@@ -57,7 +63,7 @@ func (w *world) expected() (l litter) {
 			var born int
 			birth, born = w.born(g)
 			if born > 0 {
-				least, most, l.logged = born, born, true
+				least, most = born, born
 			}
 		} else {
 			birth = expectedBirth(g)
@@ -69,6 +75,15 @@ func (w *world) expected() (l litter) {
 		l.birth = birth
 	}
 	return l
+}
+
+func (w *world) hasYoung() bool {
+	for _, g := range w.l.Groups {
+		if s := stageOf(g.Stage(w.today)); (s == newborn || s == young) && g.Count(w.today) > 0 {
+			return true
+		}
+	}
+	return false
 }
 
 // expectedBirth is the band that package life gives.

@@ -28,7 +28,7 @@ func stageOf(word string) int {
 // byStage is one figure for each stage, as SpeciesSheet.Figure would give it, and
 // the strictest for animals whose stage is not known.
 type byStage struct {
-	of                [stages]*plan.Figure
+	of                 [stages]*plan.Figure
 	general, strictest *plan.Figure
 }
 

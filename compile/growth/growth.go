@@ -35,16 +35,18 @@ type When uint8
 
 // What may be known. The zero value is that it does not come as far as is known.
 const (
-	Never    When = iota
-	Undated       // it will come, but no sheet says how long that takes
-	Between       // between two days
-	Now           // it is so today
+	Never   When = iota
+	Undated      // it will come, but no sheet says how long that takes
+	Between      // between two days
+	Now          // it is so today
 )
 
 // Due is when something comes.
 type Due struct {
 	When
-	From, Until civil.Date // of Between: the first day on which it may come, and the last
+	// Of Between: the first day on which it may come, and the last. Without a last
+	// day, the zero Date, it may not come at all.
+	From, Until civil.Date
 }
 
 // first returns whichever comes first.
@@ -59,7 +61,11 @@ func (d Due) first(o Due) Due {
 	case o.When == Undated:
 		return d
 	}
-	return Due{Between, min(d.From, o.From), min(d.Until, o.Until)}
+	until := min(d.Until, o.Until)
+	if until == 0 {
+		until = max(d.Until, o.Until)
+	}
+	return Due{Between, min(d.From, o.From), until}
 }
 
 // Of returns the report of an enclosure. It is false where nobody lives there or no
@@ -84,7 +90,7 @@ func Of(l *life.Enclosure, c *plan.Collection, today civil.Date) (Report, bool) 
 	r.Now = w.stock(today, fast)
 	r.Grown = w.stock(today, grown)
 	r.Brood = w.brood()
-	r.TooSmall = w.tooSmall()
+	r.TooSmall = w.tooSmall(&r.Brood)
 	r.Nursery = w.nursery(&r.Brood)
 	for _, g := range l.Groups {
 		if m := w.misfit(g); m.Due.first(r.Prey.Due) != r.Prey.Due || r.Prey.When == Never {

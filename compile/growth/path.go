@@ -12,14 +12,13 @@ import (
 
 // path is the way of a group, or of a brood, through its instars.
 type path struct {
-	f      *figures
-	g      *life.Group // nil for a brood
-	today  civil.Date
-	stage  int // today
-	lo, hi int // the instars that it may be in today; 0 where they are not counted
-	// next is when it moults next.
-	next   Due
-	born   Due
+	f       *figures
+	g       *life.Group // nil for a brood
+	today   civil.Date
+	stage   int // today
+	lo, hi  int // the instars that it may be in today; 0 where they are not counted
+	next    Due // the next moult
+	born    Due
 	animals int
 }
 
@@ -139,13 +138,6 @@ func (p *path) on(day civil.Date, fast bool) int {
 		}
 	}
 	return at
-}
-
-func (p *path) grown() int {
-	if p.stage == unknown {
-		return unknown
-	}
-	return adult
 }
 
 // Size is what an animal measures in an instar.

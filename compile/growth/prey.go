@@ -33,14 +33,18 @@ func (w *world) misfit(g *life.Group) (m Misfit) {
 	}
 	for s := max(p.stage, young); s < stages; s++ {
 		due := p.enter(s)
-		for _, item := range menu(own) {
-			x := Misfit{Due: due, Group: g, Prey: item, Stage: schema.Stages[s].Name}
+		for i := 0; ; i++ {
+			prey, ok := item(own, i)
+			if !ok {
+				break
+			}
+			x := Misfit{Due: due, Group: g, Prey: prey, Stage: schema.Stages[s].Name}
 			if !own.Killed.V {
-				x.Share = w.tooBig(&p, s, item.V)
+				x.Share = w.tooBig(&p, s, prey.V)
 			}
 			if x.Share == nil {
 				var small bool
-				if x.Usual, small = w.tooSmallFor(s, item.V); !small {
+				if x.Usual, small = w.tooSmallFor(s, prey.V); !small {
 					continue
 				}
 			}
@@ -59,12 +63,15 @@ func (w *world) ownMenu(g *life.Group) *plan.Feeding {
 	return nil
 }
 
-// menu is Feeding.Menu without an allocation.
-func menu(f *plan.Feeding) []plan.Written[plan.Prey] {
-	if len(f.Rotate) > 0 || !f.Prey.Set() {
-		return f.Rotate
+// item is one of Feeding.Menu, without making a list of it.
+func item(f *plan.Feeding, i int) (plan.Written[plan.Prey], bool) {
+	switch {
+	case i < len(f.Rotate):
+		return f.Rotate[i], true
+	case len(f.Rotate) == 0 && i == 0:
+		return f.Prey, f.Prey.Set()
 	}
-	return []plan.Written[plan.Prey]{f.Prey}
+	return plan.Written[plan.Prey]{}, false
 }
 
 func (w *world) sizeOf(p plan.Prey) *plan.FeederSize {
@@ -113,9 +120,13 @@ func (w *world) tooSmallFor(stage int, prey plan.Prey) (usual plan.Prey, small b
 		if !plan.Lists(f.Stages, schema.Stages[stage].Name) {
 			continue
 		}
-		for _, item := range menu(f) {
-			if u := w.sizeOf(item.V); u != nil && u.Mass.Set() && (lightest == 0 || u.Mass.V.Low < lightest) {
-				usual, lightest = item.V, u.Mass.V.Low
+		for i := 0; ; i++ {
+			prey, ok := item(f, i)
+			if !ok {
+				break
+			}
+			if u := w.sizeOf(prey.V); u != nil && u.Mass.Set() && (lightest == 0 || u.Mass.V.Low < lightest) {
+				usual, lightest = prey.V, u.Mass.V.Low
 			}
 		}
 	}

@@ -1,7 +1,6 @@
 package growth
 
 import (
-	"vivary/compile/climate"
 	"vivary/compile/life"
 	"vivary/plan"
 	"vivary/schema/civil"
@@ -121,7 +120,7 @@ func (t *tally) add(f *figures, stage, animals int, mothered bool) {
 // mothered reports whether young here are with their mother.
 func (w *world) mothered() bool {
 	for _, g := range w.l.Groups {
-		if (g.Brood || g.Gravid) && g.Count(w.today) > 0 {
+		if g.Brood && g.Count(w.today) > 0 {
 			return true
 		}
 	}
@@ -130,7 +129,7 @@ func (w *world) mothered() bool {
 
 // tooSmall finds the days between which floor or volume stop being enough. What is
 // needed is taken not to shrink as animals grow.
-func (w *world) tooSmall() Due {
+func (w *world) tooSmall(b *Brood) Due {
 	now := w.stock(w.today, fast)
 	if !now.Fits() {
 		return Due{When: Now}
@@ -138,15 +137,12 @@ func (w *world) tooSmall() Due {
 	end := w.today + lookAhead
 	from, may := w.crossing(fast, end)
 	if !may {
-		if last := w.stock(w.today, grown); !last.Fits() {
+		if last := w.stock(w.today, grown); !last.Fits() || now.Sized && now.Has < b.Reared*tolerance {
 			return Due{When: Undated}
 		}
 		return Due{}
 	}
-	until, will := w.crossing(slow, end)
-	if !will {
-		until = end
-	}
+	until, _ := w.crossing(slow, end) // 0 where a small brood leaves room enough
 	return Due{Between, from, until}
 }
 
@@ -169,9 +165,4 @@ func (w *world) crossing(how pace, end civil.Date) (civil.Date, bool) {
 		}
 	}
 	return high, true
-}
-
-// Band of young that a mother may have, as a whole number at both ends.
-func (l *litter) band() climate.Band[float64] {
-	return climate.Band[float64]{Low: float64(l.least), Likely: float64(l.least+l.most) / 2, High: float64(l.most)}
 }

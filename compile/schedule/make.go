@@ -109,6 +109,9 @@ func (b *builder) enclosure() {
 		b.care(c, sheetCare(e.Sheet, c))
 	}
 	for _, c := range e.Sheet.Care {
+		if c.KindName() == "device-test" && !e.Heated() {
+			continue // there is nothing to test
+		}
 		if !replaced(e, c) && b.stageFits(c.Stages) {
 			b.care(c, nil)
 		}

@@ -55,6 +55,12 @@ enclosure "burrow-a" {
     on = ["first sun"]
   }
 
+  # Silences one finding until a date, with a reason that a reviewer can weigh.
+  accept "heat-short" {
+    because = "27 C in the middle of the tank all January, by two thermometers"
+    until   = "2027-10-01"
+  }
+
   feeding "adults" {
     on         = ["tue", "fri"]
     per_animal = 2

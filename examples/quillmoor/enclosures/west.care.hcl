@@ -52,11 +52,6 @@ enclosure "dune-1" {
       cool_end = "19 to 20 C"
     }
   }
-
-  accept "nursery-full" {
-    because = "her brood goes to another keeper's nursery, agreed in June"
-    until   = "2027-07-01"
-  }
 }
 
 enclosure "dune-2" {

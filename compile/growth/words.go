@@ -1,0 +1,218 @@
+package growth
+
+import (
+	"math"
+	"strconv"
+
+	"vivary/plan"
+	"vivary/schema/quantity"
+)
+
+// Lines says the report in a keeper's words and in the units in which the plan
+// measures the enclosure, one fact a line.
+func (r *Report) Lines() []string {
+	u := unitsOf(r.Life.Plan)
+	out := r.stockLines(u)
+	var f figures
+	f.read(r.Life.Plan.Sheet)
+	for _, g := range r.Life.Groups {
+		p := pathOf(&f, g, r.Today)
+		out = append(out, p.lines(u)...)
+	}
+	out = append(out, r.broodLines(u)...)
+	if d := r.TooSmall; d.When != Never {
+		out = append(out, "Too small "+d.words("for those who live here and the young that stay"))
+	}
+	if m := &r.Prey; m.When != Never {
+		why := "too small for " + m.Stage + " animals; the sheet feeds them " + m.Usual.String()
+		if m.Share != nil {
+			why = "too big for the smallest " + m.Stage + " animals, over " + m.Share.Name.V + " of " + m.Share.Value.V
+		}
+		out = append(out, m.Prey.V.String()+" for "+m.Group.Animals.Name.V+" stops fitting "+m.Due.words(why))
+	}
+	return out
+}
+
+type units struct{ length, area, volume, mass quantity.Unit }
+
+func unitsOf(e *plan.Enclosure) units {
+	u := units{quantity.Millimetre, quantity.SquareCentimetre, quantity.Litre, quantity.Gram}
+	if h := e.Housing; h != nil && (h.Inside.V.Unit == quantity.Inch || h.Inside.V.Unit == quantity.Foot) {
+		u.length, u.area, u.volume = quantity.Inch, quantity.SquareInch, quantity.Gallon
+	}
+	for _, a := range e.Animals {
+		if a.Length.Set() {
+			u.length = a.Length.V.Unit
+		}
+		if a.Mass.Set() {
+			u.mass = a.Mass.V.Unit
+		}
+	}
+	return u
+}
+
+// words says when, and adds why.
+func (d Due) words(why string) string {
+	when := "at a time that no sheet tells"
+	switch {
+	case d.When == Now:
+		when = "now"
+	case d.When == Between && d.Until == 0:
+		when = "from " + d.From.Words() + " at the earliest, or not at all"
+	case d.When == Between && d.From == d.Until:
+		when = "on " + d.From.Words()
+	case d.When == Between:
+		when = "between " + d.From.Words() + " and " + d.Until.Words() + " (estimate)"
+	}
+	if why == "" {
+		return when
+	}
+	return when + ": " + why
+}
+
+func (r *Report) stockLines(u units) (out []string) {
+	s, sheet := &r.Now, r.Life.Plan.Sheet.Name.V
+	if s.First == nil {
+		return append(out, "Floor: the sheet of "+sheet+" says nothing of it.")
+	}
+	line := "Floor: " + animals(s.Animals) + " need " + quantity.FormatAtLeast(s.Floor, u.area)
+	if s.Animals > 1 {
+		line += ", " + quantity.Format(s.First.Range.Low, u.area) + " for the first"
+		if s.Further == nil {
+			line += " and half of that for each further (no figure; judgement)"
+		}
+	}
+	if s.Sized {
+		line += "; there are " + quantity.Format(s.Has, u.area) + verdict(s.Has >= s.Floor*tolerance)
+	}
+	out = append(out, line+" [floor-first of "+sheet+"]")
+	if s.Volume > 0 && s.Sized {
+		out = append(out, "Volume: "+quantity.FormatAtLeast(s.Volume, u.volume)+" for one; there are "+quantity.Format(s.Holds, u.volume)+verdict(s.Holds >= s.Volume*tolerance)+" [volume-first of "+sheet+"]")
+	}
+	if s.HidesSet {
+		out = append(out, "Hides: "+strconv.Itoa(s.Hides)+" for "+animals(s.Animals)+verdict(s.Hides >= s.Animals))
+	}
+	if s.Most != nil && s.Animals > 1 {
+		out = append(out, "Group: "+animals(s.Animals)+", at most "+strconv.Itoa(int(s.Most.Range.High))+verdict(float64(s.Animals) <= s.Most.Range.High)+" [group-max of "+sheet+"]")
+	}
+	if g := &r.Grown; g.Sized && g.Floor > s.Floor {
+		out = append(out, "Once all are adult they need "+quantity.FormatAtLeast(g.Floor, u.area)+verdict(g.Fits()))
+	}
+	return out
+}
+
+func verdict(enough bool) string {
+	if enough {
+		return ": enough"
+	}
+	return ": too little"
+}
+
+func animals(n int) string {
+	if n == 1 {
+		return "1 animal"
+	}
+	return strconv.Itoa(n) + " animals"
+}
+
+// lines forecasts a group, an instar a line.
+func (p *path) lines(u units) (out []string) {
+	growth, ok := p.f.growth()
+	if p.animals == 0 || p.stage == adult || p.stage == unknown || !ok {
+		return nil
+	}
+	name := p.g.Animals.Name.V
+	from := "growth-factor of " + p.f.sheet.Name.V
+	if growth.Figure == nil {
+		from = "of " + growth.Kin
+	} else if q := growth.Figure.Quality; q.Set() {
+		from += ", " + q.V
+	}
+	out = append(out, "Growth of "+name+" by Dyar's rule, a length times "+number(growth.Low)+" to "+number(growth.High)+" at each moult ["+from+"]:")
+	if p.lo == 0 {
+		return append(out, p.toGo(growth))
+	}
+	for i := p.lo; i <= p.f.first[adult]; i++ {
+		line := "  instar " + strconv.Itoa(i) + ", " + p.f.sheet.StageOf(i)
+		s := p.size(i)
+		if s.Length.High > 0 {
+			line += ": " + quantity.FormatRange(s.Length.Low, s.Length.High, u.length)
+		}
+		if s.Mass.High > 0 {
+			line += ", " + quantity.FormatRange(s.Mass.Low, s.Mass.High, u.mass)
+		}
+		switch d := p.when(i); {
+		case i <= p.hi && p.lo == p.hi:
+			line += "; now"
+		case i <= p.hi:
+			line += "; now, or later"
+		default:
+			line += "; from a moult " + d.words("")
+		}
+		out = append(out, line)
+	}
+	if m := p.f.moults; m != nil {
+		out = append(out, "  Adult after "+m.Value.V+" moults [moults-to-adult of "+p.f.sheet.Name.V+"]")
+	}
+	return out
+}
+
+// when is reach, and for an adult its age too.
+func (p *path) when(instar int) Due {
+	if instar == p.f.first[adult] {
+		return p.enter(adult)
+	}
+	return p.reach(instar)
+}
+
+// toGo is for species whose instars are not counted: how many moults lead to the
+// length of an adult. A scorpion's length is written without its tail and stands in
+// the sheets with it, so there it can't be told.
+func (p *path) toGo(growth Factor) string {
+	long, grown := p.g.Animals.Length, p.f.length.of[adult]
+	if !long.Set() || grown == nil || p.f.kinWord == "scorpion" {
+		return "  Its instar is not known: write instar, or a length, and the forecast follows."
+	}
+	few := math.Ceil(max(0, Moults(long.V.Value, grown.Range.Low, growth.High)))
+	many := math.Ceil(max(0, Moults(long.V.Value, grown.Range.High, growth.Low)))
+	return "  From " + long.V.String() + " about " + number(few) + " to " + number(many) + " moults to an adult of " + grown.Value.V + "; no sheet says how long that takes."
+}
+
+func number(v float64) string { return strconv.FormatFloat(math.Round(v*100)/100, 'f', -1, 64) }
+
+func (r *Report) broodLines(u units) (out []string) {
+	b := &r.Brood
+	if b.Mothers == 0 {
+		return nil
+	}
+	many := "how many young there may be no sheet says"
+	if b.Young.High > 0 {
+		many = "about " + number(b.Young.Low) + " to " + number(b.Young.High) + " young"
+		if b.Young.Low == b.Young.High {
+			many = number(b.Young.High) + " young"
+		}
+	}
+	line := "Brood: " + many + ", birth possible " + b.Birth.words("")
+	if b.Birth.When == Now {
+		line = "Brood: " + many
+		if b.Birth.From == b.Birth.Until {
+			line += ", born " + b.Birth.From.Words() + " at the latest"
+		}
+	}
+	out = append(out, line)
+	switch {
+	case b.Stay && b.Reared > 0:
+		line = "They stay with their mother [separation of " + r.Life.Plan.Sheet.Name.V + "]: as juveniles up to " + number(b.Total.High) + " animals need " + quantity.FormatAtLeast(b.Reared, u.area)
+		if r.Now.Sized {
+			line += verdict(r.Now.Has >= b.Reared*tolerance)
+		}
+		out = append(out, line)
+	case b.Leave:
+		line = "They are taken out [separation of " + r.Life.Plan.Sheet.Name.V + "] " + b.Leaving.words("") + "; there are " + strconv.Itoa(b.Places) + " places for them" + verdict(b.Young.High <= float64(b.Places))
+		if b.Young.Low <= float64(b.Places) && b.Young.High > float64(b.Places) {
+			line += " for a large brood"
+		}
+		out = append(out, line)
+	}
+	return out
+}

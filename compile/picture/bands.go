@@ -1,0 +1,178 @@
+package picture
+
+import (
+	"strconv"
+	"strings"
+
+	"vivary/compile/life"
+	"vivary/schema/civil"
+)
+
+// seasons are the stripes of the plan's seasons, each with what it changes.
+func (p *page) seasons() []stripe {
+	var out []stripe
+	for _, s := range p.plan.Seasons {
+		p.eachTime(s, func(from, until civil.Date) {
+			label := s.Name.V + ", " + p.dates(from, until)
+			var mask life.Mask
+			for _, h := range p.life.Holds {
+				if h.At == s.At && h.From == from {
+					mask = h.What
+				}
+			}
+			var changes []string
+			if mask != 0 {
+				changes = append(changes, maskWords(mask))
+			}
+			if s.Feeding.V == "half" {
+				changes = append(changes, "every second meal")
+			}
+			if s.Misting.V == "half" {
+				changes = append(changes, "every second misting")
+			}
+			if len(changes) > 0 {
+				label += ": " + strings.Join(changes, ", ")
+			}
+			p.say("Season: " + label + ".")
+			out = append(out, stripe{from: from, until: until, label: label, fills: maskFills(mask)})
+		})
+	}
+	return out
+}
+
+// holds are the stripes of what is held because of what was seen.
+func (p *page) holds() []stripe {
+	var out []stripe
+	for _, g := range p.life.Groups {
+		for i := range g.Holds {
+			h := &g.Holds[i]
+			if h.Until <= p.from || h.From >= p.until() {
+				continue
+			}
+			label := p.whose(g) + maskWords(h.What) + ": " + h.Why + ", " + h.End
+			p.say("Held: " + label + ".")
+			out = append(out, stripe{from: h.From, until: h.Until, label: label, fills: maskFills(h.What)})
+		}
+	}
+	return out
+}
+
+// windows are the stripes of what may happen.
+func (p *page) windows() []stripe {
+	var out []stripe
+	for _, g := range p.life.Groups {
+		for i := range g.Windows {
+			w := &g.Windows[i]
+			if w.Until <= p.from || w.From >= p.until() {
+				continue
+			}
+			label := p.whose(g) + w.Title + ", " + p.dates(w.From, w.Until)
+			p.say("Window: " + label + ". " + w.Text)
+			out = append(out, stripe{from: w.From, until: w.Until, label: label, fills: []string{`fill="` + paleFill + `"`}})
+		}
+	}
+	return out
+}
+
+// absences are the stripes of the days on which somebody who cares for the
+// enclosure is away, with a tick for each day on which the stand-in comes.
+func (p *page) absences() []stripe {
+	if p.r.Schedule == nil || p.r.Schedule.People == nil {
+		return nil
+	}
+	var out []stripe
+	for k := range p.r.Schedule.People.Absences {
+		a := &p.r.Schedule.People.Absences[k]
+		if !p.keeps(a.Away.Name.V) || a.Away.From.V >= p.until() {
+			continue
+		}
+		s := stripe{from: a.Away.From.V, until: a.Away.To.V, fills: []string{`fill="` + roomFill + `"`}}
+		for i := a.Visits.Next(0); i >= 0; i = a.Visits.Next(i + 1) {
+			if d := p.r.Horizon.Date(i); d < p.until() {
+				s.ticks = append(s.ticks, d)
+			}
+		}
+		s.label = p.keeper(a.Away.Name.V) + " away " + p.dates(s.from, s.until)
+		if n := a.Visits.Count(); n > 0 {
+			s.label += ", " + p.keeper(a.Away.Cover.V) + " comes on " + count(n, "day", "days")
+		} else {
+			s.label += ", nobody comes"
+		}
+		p.say("Absence: " + s.label + ".")
+		out = append(out, s)
+	}
+	return out
+}
+
+func (p *page) keeps(keeper string) bool {
+	for i := range p.series {
+		if p.series[i].Keeper == keeper {
+			return true
+		}
+	}
+	return false
+}
+
+func (p *page) keeper(name string) string {
+	if k := p.r.Plan.Keeper(name); k != nil {
+		return k.Shown()
+	}
+	return name
+}
+
+// whose is the group that something is about, where there is more than one.
+func (p *page) whose(g *life.Group) string {
+	if len(p.life.Groups) < 2 {
+		return ""
+	}
+	return g.Animals.Shown() + ": "
+}
+
+// dates prints a stretch of days, with years where they are not the next twelve
+// months: "15 Nov to 20 Feb".
+func (p *page) dates(from, until civil.Date) string {
+	last := until - 1
+	if last < from {
+		last = from
+	}
+	day := func(d civil.Date) string {
+		y, m, n := d.YMD()
+		s := strconv.Itoa(n) + " " + m.String()[:3]
+		if d < p.r.Today.AddMonths(-6) || d > p.r.Today.AddMonths(11) {
+			s += " " + strconv.Itoa(y)
+		}
+		return s
+	}
+	if last == from {
+		return day(from)
+	}
+	return day(from) + " to " + day(last)
+}
+
+func maskWords(m life.Mask) string {
+	var words []string
+	for _, h := range holding {
+		if m&h.mask != 0 {
+			words = append(words, h.words)
+		}
+	}
+	return strings.Join(words, ", ")
+}
+
+// maskFills are the patterns of a hold, over each other.
+func maskFills(m life.Mask) []string {
+	fills := []string{`fill="white"`}
+	for _, h := range holding {
+		if m&h.mask != 0 {
+			fills = append(fills, fill(h.pattern))
+		}
+	}
+	return fills
+}
+
+func count(n int, one, many string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return strconv.Itoa(n) + " " + many
+}

@@ -1,0 +1,103 @@
+package picture
+
+import (
+	"fmt"
+	"strconv"
+
+	"vivary/schema/quantity"
+)
+
+// swatch is one line of the key at the left of a chart.
+type swatch struct {
+	words  string
+	styles [][]string // drawn over each other
+}
+
+// frame draws the ticks and the outline of a chart from x0 to x1.
+func (p *page) frame(s scale, x0, x1 float64) {
+	s.ticks(func(v, y float64) {
+		p.draw.Line(x0-4, y, x1, y, `stroke="`+gridLine+`"`, `stroke-width="0.6"`)
+		p.text(x0-7, y+4, small, "end", strconv.FormatFloat(v, 'f', -1, 64))
+	})
+	p.draw.Rect(x0, s.y, x1-x0, s.height, `fill="none"`, `stroke="`+frameLine+`"`, `stroke-width="0.8"`)
+}
+
+// key writes a heading at the left of a chart, and below it what is drawn how,
+// as far as the height allows.
+func (p *page) key(y, height float64, heading string, items []swatch) {
+	p.text(left, y+11, size, "start", fit(heading, size, keyWidth, true), bold)
+	y += 29
+	for _, it := range items {
+		if height -= 17; height < 15 {
+			return
+		}
+		x := float64(left)
+		if len(it.styles) > 0 {
+			for _, style := range it.styles {
+				p.draw.Rect(x, y-9, 18, 10, style...)
+			}
+			x += 24
+		}
+		p.text(x, y, small, "start", fit(it.words, small, left+keyWidth-x, false))
+		y += 17
+	}
+}
+
+// limits draws what the species bears: where it is harmed, and where its keeper is
+// asked for a reason. Either may be nil. What they say is noted at the right.
+func (p *page) limits(s scale, hard, soft *quantity.Range) {
+	var notes []note
+	line := func(v float64, words string, style ...string) {
+		y := s.at(v)
+		p.draw.Line(plotLeft, y, plotRight, y, style...)
+		notes = append(notes, note{y, words})
+	}
+	beyond := func(r *quantity.Range, style ...string) {
+		if y := s.at(r.High); y > s.y {
+			p.draw.Rect(plotLeft, s.y, plotRight-plotLeft, y-s.y, style...)
+		}
+		if y := s.at(r.Low); y < s.y+s.height {
+			p.draw.Rect(plotLeft, y, plotRight-plotLeft, s.y+s.height-y, style...)
+		}
+	}
+	low := func(r *quantity.Range) string { return quantity.FormatAtLeast(r.Low, s.unit) }
+	high := func(r *quantity.Range) string { return quantity.FormatAtMost(r.High, s.unit) }
+	if hard != nil {
+		beyond(hard, fill("harm"), `fill-opacity="0.45"`)
+		line(hard.High, "harmful above "+high(hard), hardLine...)
+		line(hard.Low, "harmful below "+low(hard), hardLine...)
+	}
+	if soft != nil {
+		line(soft.High, "unusual above "+high(soft), softLine...)
+		line(soft.Low, "unusual below "+low(soft), softLine...)
+	}
+	apart(notes, 13, s.y+4, s.y+s.height)
+	for _, n := range notes {
+		p.text(noteLeft, n.y+4, small, "start", fit(n.text, small, right-noteLeft, false))
+		p.say(n.text + ".")
+	}
+}
+
+var (
+	hardLine = []string{`stroke="` + ink + `"`, `stroke-width="2.4"`}
+	softLine = []string{`stroke="` + ink + `"`, `stroke-width="1.1"`, `stroke-dasharray="7 4"`}
+)
+
+// species returns a figure of the sheet as a range, or nil.
+func (p *page) species(name string) *quantity.Range {
+	if p.plan.Sheet == nil {
+		return nil
+	}
+	f := p.plan.Sheet.Figure(name, "")
+	if f == nil || f.Value.Bad {
+		return nil
+	}
+	return &f.Range
+}
+
+// shown prints a canonical range in the keeper's unit.
+func shown(r quantity.Range, u quantity.Unit) string { return quantity.FormatRange(r.Low, r.High, u) }
+
+func stroke(colour string, w float64) []string {
+	return []string{`stroke="` + colour + `"`, fmt.Sprintf(`stroke-width="%g"`, w)}
+}

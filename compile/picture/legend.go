@@ -1,0 +1,36 @@
+package picture
+
+// legend says what lines, hatchings and marks mean, at the lower right.
+func (p *page) legend(y float64) {
+	y += 106
+	p.text(tellLeft, y, size, "start", "What the marks mean:", bold)
+	const rowStep, column = 16, 244
+	n := 0
+	item := func(words string, draw func(x, y float64)) {
+		x, at := float64(tellLeft+n/5*column), y+float64(n%5+1)*rowStep
+		draw(x, at)
+		p.text(x+30, at, small, "start", fit(words, small, column-36, false))
+		n++
+	}
+	item("harmful beyond this line", func(x, y float64) {
+		p.draw.Rect(x, y-9, 22, 5, fill("harm"), `fill-opacity="0.45"`)
+		p.draw.Line(x, y-3, x+22, y-3, hardLine...)
+	})
+	item("unusual beyond this line", func(x, y float64) { p.draw.Line(x, y-4, x+22, y-4, softLine...) })
+	item("a meal", func(x, y float64) { p.draw.Line(x+11, y, x+11, y-10, stroke(ink, 1.7)...) })
+	item("a meal of prey killed first", func(x, y float64) {
+		p.draw.Line(x+11, y, x+11, y-4, stroke(ink, 1.7)...)
+		p.draw.Line(x+11, y-7, x+11, y-11, stroke(ink, 1.7)...)
+	})
+	item("left out or moved", func(x, y float64) { p.draw.Line(x+11, y, x+11, y-3, stroke("#666", 1.7)...) })
+	for _, h := range holding {
+		item(h.words, func(x, y float64) {
+			p.draw.Rect(x, y-9, 22, 11, append([]string{fill(h.pattern)}, stroke(frameLine, 0.9)...)...)
+		})
+	}
+	item("away; a tick is a visit", func(x, y float64) {
+		p.draw.Rect(x, y-9, 22, 11, append([]string{`fill="` + roomFill + `"`}, stroke(frameLine, 0.9)...)...)
+		p.draw.Rect(x+9, y-9, 1.7, 11, `fill="`+ink+`"`)
+		p.draw.Rect(x+15, y-9, 1.7, 11, `fill="`+ink+`"`)
+	})
+}

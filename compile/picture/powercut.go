@@ -1,0 +1,176 @@
+package picture
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+
+	"vivary/compile/balance"
+	"vivary/compile/climate"
+	"vivary/schema/quantity"
+)
+
+// Where the power cut is drawn, and where it and the rest are told.
+const (
+	cutRight  = 600
+	tellLeft  = 690
+	cutHeight = 150
+)
+
+// powerCut draws how air and substrate cool after a power cut, and says in words
+// how long each stays above what harms, always with the ends of its band.
+func (p *page) powerCut(y float64) {
+	b, ok := balance.Of(p.r.Plan, p.plan)
+	heading := "After a power cut"
+	tell := func(heads []swatch, lines ...string) {
+		p.key(y, cutHeight, heading, heads)
+		at := y + 11
+		p.text(tellLeft, at, size, "start", heading+":", bold)
+		for _, l := range lines {
+			p.say(heading + ": " + l + ".")
+			for _, part := range wrap(l, small, right-tellLeft, 2) {
+				at += 15
+				p.text(tellLeft, at, small, "start", part)
+			}
+		}
+	}
+	switch {
+	case !ok:
+		tell(nil, "the plan does not say enough to work it out: inside, room temperature, species")
+		return
+	case len(b.Heaters) == 0:
+		tell(nil, "there is no heater, so the inside follows the room as before")
+		return
+	}
+	c := b.Cooldown
+	span := cutSpan(c)
+	points := c.AppendCurve(nil, span, 121)
+	lowest, highest := float64(min(c.Limit, c.Room)), float64(max(c.Start, c.SubstrateStart, c.Limit))
+	margin := max((highest-lowest)/12, 0.5)
+	s := newScale(lowest-margin, highest+margin, y+4, cutHeight-4, p.deg)
+	x := func(m climate.Minute) float64 { return plotLeft + (cutRight-plotLeft)*float64(m/span) }
+
+	if h := s.at(float64(c.Limit)); h < s.y+s.height {
+		p.draw.Rect(plotLeft, h, cutRight-plotLeft, s.y+s.height-h, fill("harm"), `fill-opacity="0.45"`)
+	}
+	p.frame(s, plotLeft, cutRight)
+	p.minutes(span, x, s.y+s.height)
+	limit := s.at(float64(c.Limit))
+	p.draw.Line(plotLeft, limit, cutRight, limit, hardLine...)
+
+	var air, sub path
+	command := byte('M')
+	for _, q := range points {
+		air.to(command, x(q.After), s.at(float64(q.Air)))
+		sub.to(command, x(q.After), s.at(float64(q.Substrate)))
+		command = 'L'
+	}
+	airStyle := append(stroke(warmLine, 2.6), `fill="none"`)
+	subStyle := append(stroke(cool, 2.2), `fill="none"`, `stroke-dasharray="6 3"`)
+	p.draw.Path(sub.String(), subStyle...)
+	p.draw.Path(air.String(), airStyle...)
+	p.reach(c.Air, span, x, limit, warmLine)
+	p.reach(c.Substrate, span, x, limit, cool)
+
+	end := points[len(points)-1]
+	notes := []note{{s.at(float64(end.Air)), "air"}, {s.at(float64(end.Substrate)), "substrate"}, {limit, "harmful"}}
+	apart(notes, 13, s.y+4, s.y+s.height)
+	for _, n := range notes {
+		p.text(cutRight+6, n.y+4, small, "start", n.text)
+	}
+
+	t := func(v climate.Celsius) string { return quantity.Format(float64(v), p.deg) }
+	low := quantity.FormatAtLeast(float64(c.Limit), p.deg)
+	tell([]swatch{
+		{"air, likely course", [][]string{{`fill="` + warmLine + `"`}}},
+		{"substrate, likely", [][]string{{fill("cool")}}},
+		{"bars: when it may be", nil},
+		{"so cold, from and to", nil},
+	},
+		"from "+t(c.Start)+" in a room that stays at "+t(c.Room)+", air "+reaches(c.Air, low),
+		"substrate "+reaches(c.Substrate, low),
+		"if the house cools too, with "+t(0)+" outside, air "+reaches(b.ColdHouse.Air, low),
+	)
+}
+
+// cutSpan is how much time is shown: until both have fallen to the limit, at least
+// two hours and at most two days.
+func cutSpan(c climate.Cooldown) climate.Minute {
+	want := climate.Minute(0)
+	for _, b := range []climate.Band[climate.Minute]{c.Air, c.Substrate} {
+		for _, m := range []climate.Minute{b.Likely, b.High} {
+			if !math.IsInf(float64(m), 0) {
+				want = max(want, m*1.1)
+			}
+		}
+	}
+	if want == 0 {
+		want = 24 * 60
+	}
+	for _, hours := range []climate.Minute{2, 4, 6, 8, 12, 18, 24, 36} {
+		if want <= hours*60 {
+			return hours * 60
+		}
+	}
+	return 48 * 60
+}
+
+// minutes draws the axis of time since the power cut.
+func (p *page) minutes(span climate.Minute, x func(climate.Minute) float64, y float64) {
+	step := climate.Minute(30)
+	for _, step = range []climate.Minute{30, 60, 120, 180, 240, 360, 480} {
+		if span/step <= 8 {
+			break
+		}
+	}
+	for m := climate.Minute(0); m <= span; m += step {
+		p.draw.Line(x(m), y, x(m), y+4, stroke(frameLine, 0.8)...)
+		words := strconv.Itoa(int(m))
+		if span > 360 {
+			words = strconv.Itoa(int(m/60)) + " h"
+		}
+		p.text(x(m), y+16, small, "middle", words)
+	}
+	unit := "min"
+	if span > 360 {
+		unit = ""
+	}
+	p.text(cutRight+24, y+16, small, "start", unit)
+}
+
+// reach draws the band of a time on the limit line: a bar from its low to its high
+// end with a mark at what is likely.
+func (p *page) reach(b climate.Band[climate.Minute], span climate.Minute, x func(climate.Minute) float64, y float64, colour string) {
+	if math.IsInf(float64(b.Low), 0) || b.Low > span {
+		return
+	}
+	from, to := x(b.Low), x(min(b.High, span))
+	p.draw.Rect(from, y-3, to-from, 6, append([]string{`fill="white"`}, stroke(colour, 1.4)...)...)
+	if b.Likely <= span {
+		p.draw.Line(x(b.Likely), y-7, x(b.Likely), y+7, stroke(colour, 2.6)...)
+	}
+}
+
+// reaches says when something is as cold as low, with the ends of the band.
+func reaches(b climate.Band[climate.Minute], low string) string {
+	if math.IsInf(float64(b.Likely), 1) {
+		return "does not fall to " + low
+	}
+	if b.Likely <= 0 {
+		return "is at " + low + " or below from the start"
+	}
+	return fmt.Sprintf("falls to %s in about %s (%s to %s)", low, long(b.Likely), long(b.Low), long(b.High))
+}
+
+// long prints a time: "95 min", "6.5 h", "3 days".
+func long(m climate.Minute) string {
+	switch {
+	case math.IsInf(float64(m), 1):
+		return "never"
+	case m >= 3*24*60:
+		return strconv.Itoa(int(math.Round(float64(m)/1440))) + " days"
+	case m >= 120:
+		return strconv.FormatFloat(math.Round(float64(m)/6)/10, 'f', -1, 64) + " h"
+	}
+	return strconv.Itoa(int(math.Round(float64(m)))) + " min"
+}

@@ -1,0 +1,286 @@
+package prove_test
+
+import (
+	"fmt"
+	"math/rand/v2"
+	"strings"
+	"testing"
+
+	"github.com/spf13/afero"
+
+	"vivary/compile"
+	"vivary/compile/horizon"
+	"vivary/compile/life"
+	"vivary/compile/prove"
+	"vivary/plan"
+	"vivary/schema/civil"
+)
+
+func day(s string) civil.Date {
+	d, err := civil.Parse(s)
+	if err != nil {
+		panic(err)
+	}
+	return d
+}
+
+// compiled compiles a plan and a log as of noon of a day.
+func compiled(t testing.TB, text, log string, on civil.Date) *compile.Result {
+	t.Helper()
+	disk := afero.NewMemMapFs()
+	for name, body := range map[string]string{"c/a.care.hcl": text, "c/a.care.log": log} {
+		if err := afero.WriteFile(disk, name, []byte(body), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	c, found, err := plan.Load(disk, "c")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, f := range found {
+		if f.Severity.Refuses() {
+			t.Fatalf("%s: %s (%s)", f.Rule.ID, f.Text, f.Write)
+		}
+	}
+	return compile.Compile(c, found, on.At(12*60, c.Location))
+}
+
+// needs are stated by the sheet of a random collection, with the care that meets
+// each.
+var needs = []struct{ name, care string }{
+	{"look", "look"}, {"water", "water"}, {"moisture", "mist"}, {"heat", "heat"}, {"cleaning", "spot-clean"}, {"device-test", "device-test"}, {"food", ""}, {"leftovers", ""},
+}
+
+// random is a collection of one enclosure with two groups, whose needs have
+// random figures, the second group's among them stricter or not.
+func random(rng *rand.Rand) string {
+	var b strings.Builder
+	b.WriteString("collection \"fixtures\" {\n  time_zone = \"Europe/London\"\n}\nroom \"east\" {\n  temperature = \"21 to 24 C\"\n}\nspecies \"fixture\" {\n  title = \"fixture\"\n")
+	own := "  source  = [\"fixture\"]\n  because = \"fixture of this test\"\n  review  = \"2040-01-01\"\n"
+	for _, stage := range []string{"juvenile", "adult"} {
+		fmt.Fprintf(&b, "stage %q {\n  instars = \"%d\"\n}\n", stage, map[string]int{"juvenile": 4, "adult": 5}[stage])
+		for _, n := range needs {
+			fmt.Fprintf(&b, "need %q {\n  stages  = [%q]\n  longest = \"%d days\"\n%s}\n", n.name, stage, 1+rng.IntN(9), own)
+		}
+		if rng.IntN(3) > 0 {
+			fmt.Fprintf(&b, "figure \"unattended\" {\n  stages  = [%q]\n  value = \"%d days\"\n%s}\n", stage, 1+rng.IntN(12), own)
+		}
+	}
+	b.WriteString("}\nenclosure \"ash\" {\n  species = \"fixture\"\n  housing {\n    inside = \"60 x 40 x 40 cm\"\n    lid    = \"solid, latched\"\n  }\n")
+	for _, g := range []string{"juvenile", "adult"} {
+		fmt.Fprintf(&b, "  animals %q {\n    count = 1\n    stage = %q\n  }\n  feeding %q {\n    every = \"day\"\n    per_animal = 1\n    prey = \"cricket small\"\n  }\n", g, g, g)
+	}
+	for _, n := range needs {
+		if n.care != "" {
+			fmt.Fprintf(&b, "  care %q {\n    every = \"day\"\n  }\n", n.care)
+		}
+	}
+	return b.String() + "}\n"
+}
+
+// TestProofIsExact compares the proof with a count, day by day, on random days of
+// care, holds and absences.
+func TestProofIsExact(t *testing.T) {
+	rng := rand.New(rand.NewPCG(11, 12))
+	breaches, unattended, excused := 0, 0, 0
+	for range 300 {
+		r := compiled(t, random(rng), "", day("2027-02-15"))
+		s := r.Schedule
+		n := s.Horizon.Days
+		density := 1 + rng.IntN(6)
+		some := func(of int) horizon.Days {
+			d := s.Horizon.New()
+			for i := range n {
+				if rng.IntN(of) == 0 {
+					d.Add(i)
+				}
+			}
+			return d
+		}
+		for i := range s.Series {
+			s.Series[i].Days, s.Series[i].Left = some(density), nil
+			if rng.IntN(3) == 0 {
+				s.Series[i].Left = some(20)
+				s.Series[i].Left.Subtract(s.Series[i].Days)
+			}
+			if s.Series[i].Kind.Name == "feed" && rng.IntN(3) == 0 {
+				s.Series[i].Killed = some(2)
+			}
+		}
+		hold := func() []life.Hold {
+			from := s.Horizon.From + civil.Date(rng.IntN(n+40)-20)
+			return []life.Hold{{From: from, Until: from + civil.Date(rng.IntN(30)), What: life.Mask(rng.IntN(16))}}
+		}
+		l := r.Lives[0]
+		if rng.IntN(2) == 0 {
+			l.Holds = hold()
+		}
+		for _, g := range l.Groups {
+			g.Holds = append(hold(), hold()...)
+		}
+		proofs := prove.Of(s, 0)
+		if len(proofs) != len(needs)+2 {
+			t.Fatalf("%d proofs", len(proofs))
+		}
+		for k := range proofs {
+			p := &proofs[k]
+			want := count(r, p)
+			if p.Longest != want.Longest || p.From != want.From || p.To != want.To || p.Breach != want.Breach || p.Times != want.Times || p.Met() != (want.Breach == prove.Gap{}) {
+				t.Fatalf("%s: longest %d from %d to %d, breach %v, %d times\ncounted: %d from %d to %d, breach %v, %d times", p.Name.Name,
+					p.Longest, p.From, p.To, p.Breach, p.Times, want.Longest, want.From, want.To, want.Breach, want.Times)
+			}
+			if !p.Met() {
+				breaches++
+			}
+			if p.Unattended > p.Allowed {
+				unattended++
+			}
+			if p.Excused != nil && p.Excused.Count() > 0 {
+				excused++
+			}
+		}
+	}
+	if breaches < 500 || unattended < 500 || excused < 200 {
+		t.Errorf("%d breaches, %d with unattended days, %d excused: too few to show anything", breaches, unattended, excused)
+	}
+}
+
+// count finds the longest time and the first that is too long by walking over the
+// days with a counter.
+func count(r *compile.Result, p *prove.Proof) prove.Proof {
+	if p.Name.Name == "leftovers" {
+		return countLeftovers(r, p)
+	}
+	n := r.Horizon.Days
+	met, away := make([]bool, n), make([]bool, n)
+	out := prove.Proof{}
+	for i := range r.Schedule.Series {
+		s := &r.Schedule.Series[i]
+		if s.Kind.Needs != p.Name.Name && s.Kind.Name != map[string]string{"food": "feed"}[p.Name.Name] || p.Group != nil && s.Group != nil && s.Group != p.Group {
+			continue
+		}
+		for d := range n {
+			met[d] = met[d] || s.Days.Has(d)
+			away[d] = away[d] || s.Left != nil && s.Left.Has(d)
+		}
+	}
+	allowed, full := figures(r, p)
+	waited, last, gone := 0, -1, false
+	end := func(to int) {
+		if waited > out.Longest {
+			out.Longest, out.From, out.To = waited, last, to
+		}
+		limit := allowed
+		if gone && full > limit {
+			limit = full
+		}
+		if waited > limit && out.Breach == (prove.Gap{}) {
+			out.Breach = prove.Gap{From: last, To: to}
+		}
+	}
+	for d := range n {
+		if met[d] {
+			waited++
+			out.Times++
+			end(d)
+			waited, last, gone = 0, d, false
+			continue
+		}
+		if !waits(r, p, r.Horizon.Date(d)) {
+			waited++
+		}
+		gone = gone || away[d]
+	}
+	end(n)
+	return out
+}
+
+// waits reports whether a need waits on a day, because an animal must not be
+// disturbed for it.
+func waits(r *compile.Result, p *prove.Proof, d civil.Date) bool {
+	mask := map[string]life.Mask{"food": life.Meals, "moisture": life.Misting, "device-test": life.Heating}[p.Name.Name]
+	held := func(all []life.Hold) bool {
+		for _, h := range all {
+			if h.What&mask != 0 && h.From <= d && d < h.Until {
+				return true
+			}
+		}
+		return false
+	}
+	out := held(r.Lives[0].Holds)
+	for _, g := range r.Lives[0].Groups {
+		if p.Group == nil || p.Group == g {
+			out = out || held(g.Holds)
+		}
+	}
+	return out
+}
+
+// figures returns how long a time may be, and how long while nobody is there: the
+// strictest of those of the groups.
+func figures(r *compile.Result, p *prove.Proof) (allowed, unattended int) {
+	allowed, unattended = 1<<30, 1<<30
+	for _, g := range r.Lives[0].Groups {
+		if p.Group != nil && p.Group != g {
+			continue
+		}
+		stage := g.Animals.Stage.V
+		for _, n := range r.Lives[0].Plan.Sheet.NeedsOf(stage) {
+			if n.Name.V == p.Name.Name {
+				allowed = min(allowed, int(n.Longest.V.Value/(24*60)))
+			}
+		}
+		days := 0
+		if f := r.Lives[0].Plan.Sheet.Figure("unattended", stage); f != nil {
+			days = int(f.Range.Low / (24 * 60))
+		}
+		unattended = min(unattended, days)
+	}
+	if p.Group != nil {
+		unattended = 0
+	}
+	return allowed, unattended
+}
+
+// countLeftovers looks, for each live meal, at every day after it.
+func countLeftovers(r *compile.Result, p *prove.Proof) prove.Proof {
+	out := prove.Proof{}
+	n := r.Horizon.Days
+	look := make([]bool, n)
+	for i := range r.Schedule.Series {
+		if s := &r.Schedule.Series[i]; s.Kind.Name == "leftovers" && s.Group == p.Group {
+			for d := range n {
+				if s.Days.Has(d) {
+					look[d] = true
+					out.Times++
+				}
+			}
+		}
+	}
+	allowed, _ := figures(r, p)
+	for i := range r.Schedule.Series {
+		s := &r.Schedule.Series[i]
+		if s.Kind.Name != "feed" || s.Group != p.Group {
+			continue
+		}
+		for d := range n {
+			if !s.Days.Has(d) || s.Killed != nil && s.Killed.Has(d) {
+				continue
+			}
+			to := d + 1
+			for to < n && !look[to] {
+				to++
+			}
+			if to == n && n-d <= allowed {
+				continue
+			}
+			if to-d > out.Longest {
+				out.Longest, out.From, out.To = to-d, d, to
+			}
+			if to-d > allowed && out.Breach == (prove.Gap{}) {
+				out.Breach = prove.Gap{From: d, To: to}
+			}
+		}
+	}
+	return out
+}

@@ -1,0 +1,285 @@
+package schedule_test
+
+import (
+	"fmt"
+	"math/rand/v2"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/robfig/cron/v3"
+
+	"vivary/compile/life"
+	"vivary/schema/civil"
+)
+
+// timings are ways of saying when, none of which depends on the log.
+var timings = []string{
+	"every = \"day\"", "every = \"2 days\"", "every = \"3 days\"\n    from = \"2027-01-05\"", "every = \"5 days\"\n    until = \"2027-09-30\"",
+	"every = \"11 days\"", "every = \"2 weeks\"", "every = \"1 month\"", "every = \"3 months\"", "every = \"1 year\"", "on = [\"mon\", \"thu\"]",
+	"on = [\"wed\"]\n    every = \"2 weeks\"", "on = [\"first tue\", \"last\"]", "on = [\"15th\", \"31st\"]", "on = [\"1 apr\", \"29 feb\"]", "cron = \"30 19 */3 * *\"", "cron = \"15 7 1,15 * 5\"",
+}
+
+// random returns a collection whose care has timings chosen at random; so have
+// the rounds, and the windows in which care may be moved to them.
+func random(rng *rand.Rand) string {
+	var b strings.Builder
+	fmt.Fprintf(&b, "round \"evening\" {\n  at = \"19:30\"\n}\nround \"some\" {\n  at = \"20:30\"\n  on = %s\n}\n", []string{`["mon", "wed", "fri"]`, `["tue"]`, `["first sat", "15th", "sun"]`}[rng.IntN(3)])
+	for i := range 3 {
+		var c strings.Builder
+		c.WriteString(one)
+		for _, kind := range []string{"look", "mist", "heat", "spot-clean", "weigh"} {
+			fmt.Fprintf(&c, "  care %q {\n    %s\n", kind, timings[rng.IntN(len(timings))])
+			if !strings.Contains(c.String()[strings.LastIndex(c.String(), "care "):], "cron") && rng.IntN(3) == 0 {
+				fmt.Fprintf(&c, "    round = \"some\"\n    window = \"%d days\"\n", 3+rng.IntN(5))
+			}
+			c.WriteString("  }\n")
+		}
+		fmt.Fprintf(&c, "  feeding \"only\" {\n    %s\n    per_animal = 2\n    rotate     = [\"cricket small\", \"cricket adult\", \"roach medium\"]\n    leftovers  = \"%d days\"\n    gut_load   = true\n  }\n", timings[rng.IntN(len(timings))], 1+rng.IntN(3))
+		b.WriteString(box(fmt.Sprint("box-", i), c.String()))
+	}
+	return house(b.String())
+}
+
+// TestDayOfBuildDoesNotMatter: whenever a plan is built, each care is due on the
+// same days, and each meal has the same turn of its menu.
+func TestDayOfBuildDoesNotMatter(t *testing.T) {
+	rng := rand.New(rand.NewPCG(5, 6))
+	for range 60 {
+		text := random(rng)
+		log := ""
+		if rng.IntN(2) == 0 {
+			log = fmt.Sprintf("2026-12-%02d box-1 moult\n", 1+rng.IntN(31))
+		}
+		first := day("2027-01-01") + civil.Date(rng.IntN(200))
+		second := first + civil.Date(1+rng.IntN(40))
+		a, b := compiled(t, text, log, first), compiled(t, text, log, second)
+		if len(a.Schedule.Series) != len(b.Schedule.Series) || len(a.Schedule.Series) < 15 {
+			t.Fatalf("%d and %d series", len(a.Schedule.Series), len(b.Schedule.Series))
+		}
+		for k := range a.Schedule.Series {
+			x, y := &a.Schedule.Series[k], &b.Schedule.Series[k]
+			if x.Identity() != y.Identity() {
+				t.Fatalf("%s became %s", x.Identity(), y.Identity())
+			}
+			for d := second; d <= a.Horizon.Last(); d++ {
+				i, j := int(d-first), int(d-second)
+				if x.Days.Has(i) != y.Days.Has(j) {
+					t.Fatalf("built on %s and %s, %s is due on %s only once\n%s", first, second, x.Identity(), d, text)
+				}
+				if p, q := x.Portion(i), y.Portion(j); x.Days.Has(i) && p != nil && p.Prey != q.Prey {
+					t.Fatalf("built on %s and %s, %s on %s is %s and %s", first, second, x.Identity(), d, p.Prey, q.Prey)
+				}
+			}
+		}
+	}
+}
+
+// TestMenuTakesTurns: the items of a menu follow one another from meal to meal,
+// in their order, without a break at the horizon's first day or elsewhere.
+func TestMenuTakesTurns(t *testing.T) {
+	text := house(box("ash", one+"  feeding \"only\" {\n    on         = [\"tue\", \"fri\"]\n    per_animal = 2\n    rotate     = [\"cricket small\", \"cricket adult\", \"roach medium\"]\n  }\n"))
+	order := []string{"small cricket", "adult cricket", "medium roach"}
+	turn := -1
+	for _, on := range []string{"2027-01-01", "2027-01-12", "2027-02-23"} {
+		r := compiled(t, text, "", day(on))
+		s := find(t, r, "ash", "feed only")
+		last := -1
+		for i := s.Days.Next(0); i >= 0; i = s.Days.Next(i + 1) {
+			p := s.Portion(i).Prey
+			k := -1
+			for n, name := range order {
+				if p.Size+" "+p.Feeder == name {
+					k = n
+				}
+			}
+			if k < 0 || last >= 0 && k != (last+1)%3 {
+				t.Fatalf("%s: %s %s after item %d", r.Horizon.Date(i), p.Size, p.Feeder, last)
+			}
+			last = k
+		}
+		// From one of these days to the next there are 3, then 12 meals.
+		i := s.Days.Next(0)
+		p := s.Portion(i).Prey
+		if first := p.Size + " " + p.Feeder; turn < 0 {
+			for n, name := range order {
+				if name == first {
+					turn = n
+				}
+			}
+		} else if first != order[turn] {
+			t.Errorf("built on %s the next meal is %s, want %s", on, first, order[turn])
+		}
+	}
+}
+
+// TestWhatGoesWithAMeal: leftovers are looked for so many days after each meal
+// and feeders are fed the day before it, also where that meal lies beyond an end
+// of the horizon; nothing follows a meal that is held.
+func TestWhatGoesWithAMeal(t *testing.T) {
+	rng := rand.New(rand.NewPCG(7, 8))
+	on := day("2027-03-01")
+	for range 40 {
+		after := 1 + rng.IntN(3)
+		when := timings[rng.IntN(len(timings))]
+		text := house(box("ash", one+fmt.Sprintf("  feeding \"only\" {\n    %s\n    per_animal = 2\n    prey = \"cricket small\"\n    leftovers = \"%d days\"\n    gut_load = true\n  }\n", when, after)))
+		log := fmt.Sprintf("2027-02-%02d ash moult\n", 18+rng.IntN(10))
+		r := compiled(t, text, log, on)
+		held := func(d civil.Date) bool {
+			for _, h := range r.Lives[0].Groups[0].Holds {
+				if h.What&life.Meals != 0 && h.From <= d && d < h.Until {
+					return true
+				}
+			}
+			return false
+		}
+		// A build a month before and one a month later know of the days beyond.
+		meals := map[civil.Date]bool{}
+		for _, k := range []civil.Date{-31, 31} {
+			x := compiled(t, text, "", on+k)
+			s := find(t, x, "ash", "feed only")
+			for i := s.Days.Next(0); i >= 0; i = s.Days.Next(i + 1) {
+				d := x.Horizon.Date(i)
+				meals[d] = !held(d)
+			}
+		}
+		for name, off := range map[string]int{"leftovers only": after, "gut-load only": -1} {
+			s := find(t, r, "ash", name)
+			for i := range r.Horizon.Days {
+				if d := r.Horizon.Date(i); s.Days.Has(i) != meals[d-civil.Date(off)] {
+					t.Fatalf("%s, %s: %s on %s is %v\n%s", when, log, name, d, s.Days.Has(i), text)
+				}
+			}
+		}
+	}
+}
+
+// TestMovedToRounds: where a round is not held every day, care stands on its days
+// only: on the nearest within the window, the earlier of two.
+func TestMovedToRounds(t *testing.T) {
+	for _, c := range []struct{ on, window, want string }{
+		{"tue", "1 day", "Mon 1 Mar, Mon 8 Mar, Mon 15 Mar"},
+		{"sun", "1 day", "Mon 1 Mar, Mon 8 Mar, Mon 15 Mar"}, // the first is that of Sunday 28 February
+		{"thu", "3 days", "Mon 1 Mar, Mon 8 Mar, Mon 15 Mar"},
+		{"fri", "3 days", "Mon 1 Mar, Mon 8 Mar, Mon 15 Mar"},
+		{"mon", "0 days", "Mon 1 Mar, Mon 8 Mar, Mon 15 Mar"},
+	} {
+		text := house("round \"evening\" {\n  at = \"19:30\"\n}\nround \"mondays\" {\n  at = \"20:30\"\n  on = [\"mon\"]\n}\n",
+			box("ash", one+"  care \"weigh\" {\n    on     = [\""+c.on+"\"]\n    round  = \"mondays\"\n    window = \""+c.window+"\"\n  }\n"))
+		// On whatever day of the week it is built.
+		for on := day("2027-02-22"); on <= day("2027-03-01"); on++ {
+			r := compiled(t, text, "", on)
+			if len(r.Schedule.Findings) > 0 {
+				t.Errorf("%s within %s, built on %s: %s", c.on, c.window, on, r.Schedule.Findings[0].Text)
+			}
+			if got := days(r, find(t, r, "ash", "weigh"), day("2027-03-01"), day("2027-03-20")); got != c.want {
+				t.Errorf("%s within %s, built on %s: %s\nwant %s", c.on, c.window, on, got, c.want)
+			}
+		}
+	}
+}
+
+// TestAwayIsMovedToVisits: what the stand-in does stands on days of visits only;
+// what fell out before one is done there, and at the latest on the return.
+func TestAwayIsMovedToVisits(t *testing.T) {
+	rng := rand.New(rand.NewPCG(9, 10))
+	for range 60 {
+		on := day("2027-05-01")
+		from := on + 10 + civil.Date(rng.IntN(40))
+		to := from + 1 + civil.Date(rng.IntN(25))
+		every := 1 + rng.IntN(6)
+		away := fmt.Sprintf("away \"lead\" {\n  from = \"%s\"\n  to   = \"%s\"\n", from, to)
+		visits := map[time.Weekday]bool{}
+		if rng.IntN(3) > 0 {
+			visits[time.Tuesday], visits[time.Saturday] = true, true
+			away += "  cover  = \"sitter\"\n  visits = [\"tue\", \"sat\"]\n"
+		}
+		text := house("keeper \"lead\" {\n}\nkeeper \"sitter\" {\n}\nround \"evening\" {\n  at     = \"19:30\"\n  keeper = \"lead\"\n}\n", away+"}\n",
+			box("ash", one+fmt.Sprintf("  care \"water\" {\n    every = \"%d days\"\n    from  = \"2027-05-01\"\n  }\n", every)))
+		r := compiled(t, text, "", on)
+		s := find(t, r, "ash", "water")
+		want := map[civil.Date]bool{}
+		there := func(d civil.Date) bool {
+			i, _ := r.Horizon.Index(d)
+			_, ok := r.Schedule.People.Doer("lead", i)
+			return ok
+		}
+		for d := on; d <= r.Horizon.Last(); d += civil.Date(every) {
+			at := d
+			for !there(at) {
+				at++
+			}
+			want[at] = true
+			if at > d && at != to && !visits[at.Weekday()] {
+				t.Fatalf("%s is no day of a visit", at)
+			}
+		}
+		for i := range r.Horizon.Days {
+			d := r.Horizon.Date(i)
+			if s.Days.Has(i) != want[d] {
+				t.Fatalf("every %d days, away %s to %s: water on %s is %v", every, from, to, d, s.Days.Has(i))
+			}
+			if !there(d) && (d < from || d >= to) {
+				t.Fatalf("nobody is there on %s", d)
+			}
+		}
+	}
+}
+
+// TestAfterLast: what runs from the last time is counted from the log, whenever
+// the plan is built, and goes on as planned where the log is silent.
+func TestAfterLast(t *testing.T) {
+	text := house(box("ash", one+"  care \"water\" {\n    after_last = \"3 days\"\n  }\n  feeding \"only\" {\n    after_last = \"7 days\"\n    per_animal = 1\n    prey       = \"cricket small\"\n  }\n"))
+	log := "2027-02-20 ash done water\n2027-02-25 ash done water\n2027-02-22 ash fed\n"
+	for on := day("2027-02-25"); on <= day("2027-03-02"); on++ {
+		r := compiled(t, text, log, on)
+		if got, want := days(r, find(t, r, "ash", "water"), on, day("2027-03-10")), after(on, "Sun 28 Feb, Wed 3 Mar, Sat 6 Mar, Tue 9 Mar"); got != want {
+			t.Errorf("built on %s: water on %s\nwant %s", on, got, want)
+		}
+		if got, want := days(r, find(t, r, "ash", "feed only"), on, day("2027-03-10")), after(on, "Mon 1 Mar, Mon 8 Mar"); got != want {
+			t.Errorf("built on %s: meals on %s\nwant %s", on, got, want)
+		}
+	}
+}
+
+// after leaves out the days before on of a list of days of February and March.
+func after(on civil.Date, list string) string {
+	var out []string
+	for _, s := range strings.Split(list, ", ") {
+		at, err := time.Parse("Mon 2 Jan 2006", s+" 2027")
+		if err == nil && civil.FromTime(at) >= on {
+			out = append(out, s)
+		}
+	}
+	return strings.Join(out, ", ")
+}
+
+// TestCronIsTheLibrarys: a cron line brings care at the times at which
+// github.com/robfig/cron/v3 would run it, in the collection's zone.
+func TestCronIsTheLibrarys(t *testing.T) {
+	for _, line := range []string{"30 19 * * 1,4", "0 8 */2 * *", "15 7,18 1,15 * *", "0 12 13 * 5", "45 6 * 3-10 *", "0 9 31 * *", "0 20 1-7 * SUN"} {
+		text := house(box("ash", one+"  care \"weigh\" {\n    cron = \""+line+"\"\n  }\n"))
+		r := compiled(t, text, "", day("2027-02-01"))
+		got := map[string]bool{}
+		for i := range r.Schedule.Series {
+			s := &r.Schedule.Series[i]
+			for k := s.Days.Next(0); k >= 0; k = s.Days.Next(k + 1) {
+				got[r.Horizon.Date(k).String()+" "+s.At().String()] = true
+			}
+		}
+		judge, err := cron.ParseStandard(line)
+		if err != nil {
+			t.Fatal(err)
+		}
+		n := 0
+		end := (r.Horizon.Last() + 1).At(0, r.Plan.Location)
+		for at := judge.Next(r.Today.At(0, r.Plan.Location).Add(-time.Second)); at.Before(end); at = judge.Next(at) {
+			if n++; !got[at.Format("2006-01-02 15:04")] {
+				t.Fatalf("%s: nothing on %s", line, at)
+			}
+		}
+		if n != len(got) || n == 0 {
+			t.Errorf("%s: %d times, the library has %d", line, len(got), n)
+		}
+	}
+}
