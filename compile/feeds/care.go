@@ -101,7 +101,8 @@ func (s *selection) repeat(e *ical.Entry, x *schedule.Series, rule recur.Rule, l
 
 // without returns the days of a rule from start on that are left out: on the
 // horizon those on which it is not done, before it those that holds took out,
-// since what was once left out stays left out.
+// since what was once left out stays left out. The horizon counts to the end of a
+// month, or the entries of a season would change with every day.
 func (s *selection) without(x *schedule.Series, rule recur.Rule, start civil.Date) []civil.Date {
 	var out []civil.Date
 	x.EachHeld(start, s.r.Today, func(d civil.Date) {
@@ -113,7 +114,8 @@ func (s *selection) without(x *schedule.Series, rule recur.Rule, start civil.Dat
 	planned := h.New()
 	rule.Fill(planned, h)
 	planned.Subtract(x.Days)
-	for i := planned.Next(0); i >= 0; i = planned.Next(i + 1) {
+	_, _, beyond := h.Last().YMD()
+	for i := planned.Next(0); i >= 0 && i < h.Days-beyond; i = planned.Next(i + 1) {
 		if d := h.Date(i); d >= start {
 			out = append(out, d)
 		}

@@ -176,6 +176,11 @@ calendar "relief" {
     rotate     = ["cricket adult", "roach medium", "cricket adult"]
     gut_load   = true
   }
+  season "rest" {
+    from    = "1 mar"
+    to      = "20 apr"
+    feeding = "half"
+  }
 `) + box("beta", `
   animals "one" {
     count = 1

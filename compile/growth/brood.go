@@ -126,9 +126,9 @@ func (w *world) born(g *life.Group) (birth Due, young int) {
 	return birth, young
 }
 
-// brood says what the young ask for. Those that stay are then reckoned with as
+// rear says what the young ask for. Those that stay are then reckoned with as
 // animals of the enclosure.
-func (w *world) brood() (b Brood) {
+func (w *world) rear() (b Brood) {
 	y := w.young
 	b.Mothers, b.Young, b.Birth, b.Size = y.mothers, y.band(), y.birth, w.f.broodSize
 	if b.Mothers == 0 {
@@ -154,7 +154,7 @@ func (w *world) brood() (b Brood) {
 		b.Total = climate.Band[float64]{Low: n + b.Young.Low, Likely: n + b.Young.Likely, High: n + b.Young.High}
 	case b.Leave:
 		b.Places = places(w.c, w.l.Plan.Sheet)
-		b.Leaving = w.leaving(y.birth)
+		b.Leaving = w.leaving()
 	}
 	return b
 }
@@ -173,8 +173,8 @@ func places(c *plan.Collection, sheet *plan.SpeciesSheet) (n int) {
 // (common practice, no source).
 const hardens = 7
 
-func (w *world) leaving(birth Due) Due {
-	p := broodPath(w.f, birth, w.today)
+func (w *world) leaving() Due {
+	p := &w.brood
 	if p.next.When != Between {
 		return Due{When: Undated}
 	}
@@ -182,7 +182,11 @@ func (w *world) leaving(birth Due) Due {
 	if !ok {
 		least, most = hardens, hardens
 	}
-	return Due{Between, p.next.From + civil.Date(least), p.next.Until + civil.Date(most)}
+	d := Due{Between, p.next.From + civil.Date(least), p.next.Until + civil.Date(most)}
+	if d.Until <= w.today {
+		return Due{When: Now}
+	}
+	return d
 }
 
 // nursery is when places run out, if the brood is as large as it may be.

@@ -1,9 +1,6 @@
 package growth
 
-import (
-	"vivary/plan"
-	"vivary/schema"
-)
+import "vivary/plan"
 
 // The stages by number, as schema.Stages has them; unknown is what no plan says.
 const (
@@ -17,10 +14,17 @@ const (
 )
 
 func stageOf(word string) int {
-	for i := range schema.Stages {
-		if schema.Stages[i].Name == word {
-			return i
-		}
+	switch word {
+	case "newborn":
+		return newborn
+	case "young":
+		return young
+	case "juvenile":
+		return juvenile
+	case "subadult":
+		return subadult
+	case "adult":
+		return adult
 	}
 	return unknown
 }

@@ -86,14 +86,14 @@ func Of(l *life.Enclosure, c *plan.Collection, today civil.Date) (Report, bool) 
 	var f figures
 	f.read(l.Plan.Sheet)
 	w := world{l: l, c: c, f: &f, today: today}
-	w.young = w.expected()
+	w.prepare()
 	r.Now = w.stock(today, fast)
 	r.Grown = w.stock(today, grown)
-	r.Brood = w.brood()
-	r.TooSmall = w.tooSmall(&r.Brood)
+	r.Brood = w.rear()
+	r.TooSmall = w.tooSmall(&r.Now, &r.Brood)
 	r.Nursery = w.nursery(&r.Brood)
-	for _, g := range l.Groups {
-		if m := w.misfit(g); m.Due.first(r.Prey.Due) != r.Prey.Due || r.Prey.When == Never {
+	for i := range l.Groups {
+		if m := w.misfit(i); m.Due.first(r.Prey.Due) != r.Prey.Due || r.Prey.When == Never {
 			r.Prey = m
 		}
 	}

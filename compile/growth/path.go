@@ -12,7 +12,6 @@ import (
 
 // path is the way of a group, or of a brood, through its instars.
 type path struct {
-	f       *figures
 	g       *life.Group // nil for a brood
 	today   civil.Date
 	stage   int // today
@@ -20,11 +19,12 @@ type path struct {
 	next    Due // the next moult
 	born    Due
 	animals int
+	enters  [stages]Due // when it comes into each stage
 }
 
 // pathOf returns the way of a group from today on.
 func pathOf(f *figures, g *life.Group, today civil.Date) path {
-	p := path{f: f, g: g, today: today, stage: stageOf(g.Stage(today)), animals: g.Count(today)}
+	p := path{g: g, today: today, stage: stageOf(g.Stage(today)), animals: g.Count(today)}
 	p.lo, p.hi = f.instars(g.Instar(today), p.stage)
 	if b := g.Animals.Born; b.Set() {
 		p.born = Due{Between, b.V, b.V}
@@ -33,27 +33,34 @@ func pathOf(f *figures, g *life.Group, today civil.Date) path {
 		// The name is the window's identity: the days that package life gives for a moult.
 		if w := &g.Windows[i]; strings.HasPrefix(w.Name, "moult/") && w.Until > today {
 			p.next = Due{Between, max(w.From, today+1), w.Until - 1}
-			return p
 		}
 	}
-	if _, most, ok := f.lasts(p.lo); ok {
+	if _, most, ok := f.lasts(p.lo); ok && p.next.When == Never {
 		// Nobody saw it begin, so it may have begun today.
 		p.next = Due{Between, today + 1, today + civil.Date(most)}
 	}
+	p.plan(f)
 	return p
+}
+
+func (p *path) plan(f *figures) {
+	for s := range p.enters {
+		p.enters[s] = p.enter(f, s)
+	}
 }
 
 // broodPath is the way of young that are born between two days.
 func broodPath(f *figures, born Due, today civil.Date) path {
-	p := path{f: f, today: today, stage: newborn, born: born}
+	p := path{today: today, stage: newborn, born: born}
 	p.lo, p.hi = f.instars(0, newborn)
 	riding := f.onMother
 	if riding == nil {
 		riding = f.instar[1]
 	}
 	if least, most, ok := days(riding); ok && born.When == Between {
-		p.next = Due{Between, max(born.From+civil.Date(least), today), max(born.Until+civil.Date(most), today)}
+		p.next = Due{Between, born.From + civil.Date(least), born.Until + civil.Date(most)}
 	}
+	p.plan(f)
 	return p
 }
 
@@ -86,7 +93,7 @@ func (f *figures) lasts(instar int) (least, most int, ok bool) {
 }
 
 // reach is when all the group is in an instar.
-func (p *path) reach(instar int) Due {
+func (p *path) reach(f *figures, instar int) Due {
 	switch {
 	case p.lo == 0 || instar < 1:
 		return Due{When: Undated}
@@ -100,7 +107,7 @@ func (p *path) reach(instar int) Due {
 		d.From = p.today
 	}
 	for i := p.lo + 1; i < instar; i++ {
-		least, most, ok := p.f.lasts(i)
+		least, most, ok := f.lasts(i)
 		if !ok {
 			return Due{When: Undated}
 		}
@@ -112,15 +119,23 @@ func (p *path) reach(instar int) Due {
 	return d
 }
 
-// enter is when it comes into a stage. An adult whose instars nobody has timed is
-// told by its age.
-func (p *path) enter(stage int) Due {
+// enter is when it comes into a stage. Where nobody has timed the instars, an adult
+// is told by its age, and what comes before that is somewhere between now and then.
+func (p *path) enter(f *figures, stage int) Due {
 	if p.stage == unknown || p.stage >= stage {
 		return Due{When: Now}
 	}
-	d := p.reach(p.f.first[stage])
-	if least, most, ok := days(p.f.age); ok && d.When == Undated && stage == adult && p.born.When == Between {
-		d = Due{Between, max(p.born.From+civil.Date(least), p.today+1), max(p.born.Until+civil.Date(most), p.today+1)}
+	d := p.reach(f, f.first[stage])
+	if d.When != Undated {
+		return d
+	}
+	least, most, ok := days(f.age)
+	if !ok || p.born.When != Between {
+		return d
+	}
+	d = Due{Between, p.today + 1, max(p.born.Until+civil.Date(most), p.today+1)}
+	if stage == adult {
+		d.From = max(p.born.From+civil.Date(least), d.From)
 	}
 	return d
 }
@@ -132,7 +147,7 @@ func (p *path) on(day civil.Date, fast bool) int {
 	}
 	at := p.stage
 	for s := p.stage + 1; s < stages; s++ {
-		d := p.enter(s)
+		d := &p.enters[s]
 		if d.When == Now || d.When == Between && (fast && d.From <= day || !fast && d.Until <= day) {
 			at = s
 		}
@@ -149,13 +164,13 @@ type Size struct {
 // size returns what it will measure in an instar; 0 is a measure that nothing is
 // known of. It starts from what the plan and the log say of the animals themselves,
 // else from the sheet's figure for their stage, else from an adult's.
-func (p *path) size(instar int) (s Size) {
-	growth, ok := p.f.growth()
+func (p *path) size(f *figures, instar int) (s Size) {
+	growth, ok := f.growth()
 	if !ok || instar < 1 {
 		return s
 	}
-	s.Length = p.measure(instar, growth, &p.f.length, p.ownLength())
-	s.Mass = p.measure(instar, growth.cubed(), &p.f.mass, p.ownMass())
+	s.Length = p.measure(f, instar, growth, &f.length, p.ownLength(f))
+	s.Mass = p.measure(f, instar, growth.cubed(), &f.mass, p.ownMass(f))
 	return s
 }
 
@@ -165,42 +180,42 @@ type own struct {
 	lo, hi int
 }
 
-func (p *path) ownLength() own {
+func (p *path) ownLength(f *figures) own {
 	if p.g == nil || !p.g.Animals.Length.Set() {
 		return own{}
 	}
-	return p.told(p.g.Animals.Length.V.Value)
+	return p.told(f, p.g.Animals.Length.V.Value)
 }
 
-func (p *path) ownMass() own {
+func (p *path) ownMass(f *figures) own {
 	switch {
 	case p.g == nil:
 		return own{}
 	case p.g.Weight.Set():
-		lo, hi := p.f.instars(p.g.Instar(p.g.Weighed), stageOf(p.g.Stage(p.g.Weighed)))
+		lo, hi := f.instars(p.g.Instar(p.g.Weighed), stageOf(p.g.Stage(p.g.Weighed)))
 		return own{p.g.Weight.V.Value, lo, hi}
 	case p.g.Animals.Mass.Set():
-		return p.told(p.g.Animals.Mass.V.Value)
+		return p.told(f, p.g.Animals.Mass.V.Value)
 	}
 	return own{}
 }
 
 // told is a measure of the plan, which says how things were before the log.
-func (p *path) told(v float64) own {
-	lo, hi := p.f.instars(p.g.Stages[0].Instar, stageOf(p.g.Stages[0].Stage))
+func (p *path) told(f *figures, v float64) own {
+	lo, hi := f.instars(p.g.Stages[0].Instar, stageOf(p.g.Stages[0].Stage))
 	return own{v, lo, hi}
 }
 
-func (p *path) measure(instar int, growth Factor, sheet *byStage, o own) climate.Band[float64] {
+func (p *path) measure(f *figures, instar int, growth Factor, sheet *byStage, o own) climate.Band[float64] {
 	if o.value > 0 && o.lo > 0 {
 		return growth.grow(climate.Exactly(o.value), instar-o.hi, instar-o.lo)
 	}
-	if b, ok := p.f.stageSize(sheet, p.stage, p.lo); ok {
-		b2, _ := p.f.stageSize(sheet, p.stage, p.hi)
+	if b, ok := f.stageSize(sheet, p.stage, p.lo); ok {
+		b2, _ := f.stageSize(sheet, p.stage, p.hi)
 		b.Likely, b.High = (b.Likely+b2.Likely)/2, b2.High
 		return growth.grow(b, instar-p.hi, instar-p.lo)
 	}
-	if x, last := sheet.of[adult], p.f.first[adult]; x != nil && last > 0 {
+	if x, last := sheet.of[adult], f.first[adult]; x != nil && last > 0 {
 		return growth.grow(climate.Band[float64]{Low: x.Range.Low, Likely: (x.Range.Low + x.Range.High) / 2, High: x.Range.High}, instar-last, instar-last)
 	}
 	return climate.Band[float64]{}

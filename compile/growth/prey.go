@@ -25,14 +25,19 @@ const least = 0.5
 
 // misfit looks for the first item of the plan's own menu for a group that does not
 // fit. The sheet's menus change with the stage by themselves.
-func (w *world) misfit(g *life.Group) (m Misfit) {
-	p := pathOf(w.f, g, w.today)
+func (w *world) misfit(i int) (m Misfit) {
+	g := w.l.Groups[i]
 	own := w.ownMenu(g)
-	if own == nil || p.animals == 0 || p.stage == unknown || own.Off.V {
+	if own == nil {
+		return m
+	}
+	var spare path
+	p := w.path(i, &spare)
+	if p.animals == 0 || p.stage == unknown || own.Off.V {
 		return m
 	}
 	for s := max(p.stage, young); s < stages; s++ {
-		due := p.enter(s)
+		due := p.enters[s]
 		for i := 0; ; i++ {
 			prey, ok := item(own, i)
 			if !ok {
@@ -40,7 +45,7 @@ func (w *world) misfit(g *life.Group) (m Misfit) {
 			}
 			x := Misfit{Due: due, Group: g, Prey: prey, Stage: schema.Stages[s].Name}
 			if !own.Killed.V {
-				x.Share = w.tooBig(&p, s, prey.V)
+				x.Share = w.tooBig(p, s, prey.V)
 			}
 			if x.Share == nil {
 				var small bool
@@ -93,7 +98,7 @@ func (w *world) tooBig(p *path, stage int, prey plan.Prey) *plan.Figure {
 	if stage == p.stage && p.lo > 0 {
 		instar = p.lo
 	}
-	size := p.size(instar)
+	size := p.size(w.f, instar)
 	over := func(share *plan.Figure, body float64, sheet *byStage, item plan.Written[quantity.Range]) *plan.Figure {
 		if body == 0 && sheet.of[stage] != nil {
 			body = sheet.of[stage].Range.Low

@@ -49,6 +49,44 @@ type world struct {
 	f     *figures
 	today civil.Date
 	young litter // that stays with its mother
+	brood path   // its way
+	paths [8]path
+	known int // how many of the groups have their way in paths
+}
+
+// path returns the way of group i. That of the first eight is worked out once, in
+// a place that costs no allocation; hardly an enclosure has more groups. For the
+// others it is worked out again, in spare.
+func (w *world) path(i int, spare *path) *path {
+	if i < w.known {
+		return &w.paths[i]
+	}
+	*spare = pathOf(w.f, w.l.Groups[i], w.today)
+	return spare
+}
+
+func (w *world) prepare() {
+	for i, g := range w.l.Groups {
+		if i == len(w.paths) {
+			break
+		}
+		w.paths[i] = pathOf(w.f, g, w.today)
+		w.known++
+	}
+	if w.young = w.expected(); w.young.mothers > 0 {
+		w.brood = broodPath(w.f, w.young.birth, w.today)
+	}
+}
+
+// grows reports whether anything will be larger than it is.
+func (w *world) grows() bool {
+	var spare path
+	for i := range w.l.Groups {
+		if p := w.path(i, &spare); p.animals > 0 && p.stage != unknown && p.stage != adult {
+			return true
+		}
+	}
+	return w.young.most > 0
 }
 
 // stock adds up what is needed on a day: the largest animal first, and for each
@@ -61,19 +99,20 @@ func (w *world) stock(on civil.Date, how pace) Stock {
 		s.Hides, s.HidesSet = h.Hides.V, h.Hides.Set()
 	}
 	tally := tally{s: &s}
-	for _, g := range w.l.Groups {
-		p := pathOf(w.f, g, w.today)
+	mothered := w.mothered()
+	var spare path
+	for i := range w.l.Groups {
+		p := w.path(i, &spare)
 		if p.animals > 0 {
-			tally.add(w.f, p.then(on, how), p.animals, w.mothered())
+			tally.add(w.f, p.then(on, how), p.animals, mothered)
 		}
 	}
 	if y := &w.young; how != grown && y.most > 0 {
-		p := broodPath(w.f, y.birth, w.today)
 		n := y.most
 		if how == slow {
 			n = y.least
 		}
-		tally.add(w.f, p.then(on, how), n, true)
+		tally.add(w.f, w.brood.then(on, how), n, true)
 	}
 	if s.First != nil {
 		s.Floor += s.First.Range.Low - tally.adds
@@ -129,15 +168,17 @@ func (w *world) mothered() bool {
 
 // tooSmall finds the days between which floor or volume stop being enough. What is
 // needed is taken not to shrink as animals grow.
-func (w *world) tooSmall(b *Brood) Due {
-	now := w.stock(w.today, fast)
+func (w *world) tooSmall(now *Stock, b *Brood) Due {
 	if !now.Fits() {
 		return Due{When: Now}
+	}
+	if !now.Sized || !w.grows() {
+		return Due{}
 	}
 	end := w.today + lookAhead
 	from, may := w.crossing(fast, end)
 	if !may {
-		if last := w.stock(w.today, grown); !last.Fits() || now.Sized && now.Has < b.Reared*tolerance {
+		if last := w.stock(w.today, grown); !last.Fits() || now.Has < b.Reared*tolerance {
 			return Due{When: Undated}
 		}
 		return Due{}

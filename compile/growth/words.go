@@ -4,6 +4,7 @@ import (
 	"math"
 	"strconv"
 
+	"vivary/compile/life"
 	"vivary/plan"
 	"vivary/schema/quantity"
 )
@@ -13,11 +14,8 @@ import (
 func (r *Report) Lines() []string {
 	u := unitsOf(r.Life.Plan)
 	out := r.stockLines(u)
-	var f figures
-	f.read(r.Life.Plan.Sheet)
 	for _, g := range r.Life.Groups {
-		p := pathOf(&f, g, r.Today)
-		out = append(out, p.lines(u)...)
+		out = append(out, r.growthLines(g, u)...)
 	}
 	out = append(out, r.broodLines(u)...)
 	if d := r.TooSmall; d.When != Never {
@@ -75,7 +73,7 @@ func (r *Report) stockLines(u units) (out []string) {
 	if s.First == nil {
 		return append(out, "Floor: the sheet of "+sheet+" says nothing of it.")
 	}
-	line := "Floor: " + animals(s.Animals) + " need " + quantity.FormatAtLeast(s.Floor, u.area)
+	line := "Floor: " + needing(s.Animals) + quantity.FormatAtLeast(s.Floor, u.area)
 	if s.Animals > 1 {
 		line += ", " + quantity.Format(s.First.Range.Low, u.area) + " for the first"
 		if s.Further == nil {
@@ -108,6 +106,13 @@ func verdict(enough bool) string {
 	return ": too little"
 }
 
+func needing(n int) string {
+	if n == 1 {
+		return "1 animal needs "
+	}
+	return animals(n) + " need "
+}
+
 func animals(n int) string {
 	if n == 1 {
 		return "1 animal"
@@ -115,67 +120,61 @@ func animals(n int) string {
 	return strconv.Itoa(n) + " animals"
 }
 
-// lines forecasts a group, an instar a line.
-func (p *path) lines(u units) (out []string) {
-	growth, ok := p.f.growth()
-	if p.animals == 0 || p.stage == adult || p.stage == unknown || !ok {
+func (r *Report) growthLines(g *life.Group, u units) (out []string) {
+	growth, steps, ok := r.Forecast(g)
+	if !ok {
 		return nil
 	}
-	name := p.g.Animals.Name.V
-	from := "growth-factor of " + p.f.sheet.Name.V
+	sheet := r.Life.Plan.Sheet
+	from := "growth-factor of " + sheet.Name.V
 	if growth.Figure == nil {
 		from = "of " + growth.Kin
 	} else if q := growth.Figure.Quality; q.Set() {
 		from += ", " + q.V
 	}
-	out = append(out, "Growth of "+name+" by Dyar's rule, a length times "+number(growth.Low)+" to "+number(growth.High)+" at each moult ["+from+"]:")
-	if p.lo == 0 {
-		return append(out, p.toGo(growth))
+	out = append(out, "Growth of "+g.Animals.Name.V+" by Dyar's rule, a length times "+span(growth.Low, growth.High)+" at each moult ["+from+"]:")
+	if len(steps) == 0 {
+		return append(out, toGo(g, sheet, growth))
 	}
-	for i := p.lo; i <= p.f.first[adult]; i++ {
-		line := "  instar " + strconv.Itoa(i) + ", " + p.f.sheet.StageOf(i)
-		s := p.size(i)
-		if s.Length.High > 0 {
-			line += ": " + quantity.FormatRange(s.Length.Low, s.Length.High, u.length)
+	for _, s := range steps {
+		line := "  instar " + strconv.Itoa(s.Instar) + ", " + s.Stage
+		if l := s.Length.Round(); l.High > 0 {
+			line += ": " + quantity.FormatRange(l.Low, l.High, u.length)
 		}
-		if s.Mass.High > 0 {
-			line += ", " + quantity.FormatRange(s.Mass.Low, s.Mass.High, u.mass)
+		if m := s.Mass.Round(); m.High > 0 {
+			line += ", " + quantity.FormatRange(m.Low, m.High, u.mass)
 		}
-		switch d := p.when(i); {
-		case i <= p.hi && p.lo == p.hi:
+		if s.Due.When == Now {
 			line += "; now"
-		case i <= p.hi:
-			line += "; now, or later"
-		default:
-			line += "; from a moult " + d.words("")
+		} else {
+			line += "; from a moult " + s.Due.words("")
 		}
 		out = append(out, line)
 	}
-	if m := p.f.moults; m != nil {
-		out = append(out, "  Adult after "+m.Value.V+" moults [moults-to-adult of "+p.f.sheet.Name.V+"]")
+	if m := sheet.Figure("moults-to-adult", ""); m != nil {
+		out = append(out, "  Adult after "+m.Value.V+" moults [moults-to-adult of "+sheet.Name.V+"]")
 	}
 	return out
-}
-
-// when is reach, and for an adult its age too.
-func (p *path) when(instar int) Due {
-	if instar == p.f.first[adult] {
-		return p.enter(adult)
-	}
-	return p.reach(instar)
 }
 
 // toGo is for species whose instars are not counted: how many moults lead to the
 // length of an adult. A scorpion's length is written without its tail and stands in
 // the sheets with it, so there it can't be told.
-func (p *path) toGo(growth Factor) string {
-	long, grown := p.g.Animals.Length, p.f.length.of[adult]
-	if !long.Set() || grown == nil || p.f.kinWord == "scorpion" {
+func toGo(g *life.Group, sheet *plan.SpeciesSheet, growth Factor) string {
+	long, adult := g.Animals.Length, sheet.Figure("length", "adult")
+	if !long.Set() || adult == nil || sheet.Is("metabolic-kin", "scorpion") {
 		return "  Its instar is not known: write instar, or a length, and the forecast follows."
 	}
-	few := math.Ceil(max(0, Moults(long.V.Value, grown.Range.Low, growth.High)))
-	many := math.Ceil(max(0, Moults(long.V.Value, grown.Range.High, growth.Low)))
-	return "  From " + long.V.String() + " about " + number(few) + " to " + number(many) + " moults to an adult of " + grown.Value.V + "; no sheet says how long that takes."
+	few := math.Ceil(max(0, Moults(long.V.Value, adult.Range.Low, growth.High)))
+	many := math.Ceil(max(0, Moults(long.V.Value, adult.Range.High, growth.Low)))
+	return "  From " + long.V.String() + " about " + span(few, many) + " moults to an adult of " + adult.Value.V + "; no sheet says how long that takes."
+}
+
+func span(low, high float64) string {
+	if low == high {
+		return number(low)
+	}
+	return number(low) + " to " + number(high)
 }
 
 func number(v float64) string { return strconv.FormatFloat(math.Round(v*100)/100, 'f', -1, 64) }
@@ -187,17 +186,12 @@ func (r *Report) broodLines(u units) (out []string) {
 	}
 	many := "how many young there may be no sheet says"
 	if b.Young.High > 0 {
-		many = "about " + number(b.Young.Low) + " to " + number(b.Young.High) + " young"
-		if b.Young.Low == b.Young.High {
-			many = number(b.Young.High) + " young"
-		}
+		many = span(b.Young.Low, b.Young.High) + " young"
 	}
 	line := "Brood: " + many + ", birth possible " + b.Birth.words("")
 	if b.Birth.When == Now {
 		line = "Brood: " + many
-		if b.Birth.From == b.Birth.Until {
-			line += ", born " + b.Birth.From.Words() + " at the latest"
-		}
+		line += ", born " + b.Birth.Until.Words()
 	}
 	out = append(out, line)
 	switch {

@@ -42,6 +42,14 @@ func Remember(feed []byte) (*Memory, error) {
 	if err := whole(feed); err != nil {
 		return nil, err
 	}
+	if m, ok := quick(feed); ok {
+		return m, nil
+	}
+	return slowly(feed)
+}
+
+// slowly reads any feed of ours, whoever folded its lines since.
+func slowly(feed []byte) (*Memory, error) {
 	cal, err := ics.ParseCalendar(bytes.NewReader(feed))
 	if err != nil {
 		return nil, fmt.Errorf("the last feed cannot be read: %w", err)

@@ -92,7 +92,7 @@ func (p *page) absences() []stripe {
 				s.ticks = append(s.ticks, d)
 			}
 		}
-		s.label = p.keeper(a.Away.Name.V) + " away " + p.dates(s.from, s.until)
+		s.label = p.keeper(a.Away.Name.V) + " away " + p.day(s.from) + ", back " + p.day(s.until)
 		if n := a.Visits.Count(); n > 0 {
 			s.label += ", " + p.keeper(a.Away.Cover.V) + " comes on " + count(n, "day", "days")
 		} else {
@@ -128,25 +128,26 @@ func (p *page) whose(g *life.Group) string {
 	return g.Animals.Shown() + ": "
 }
 
-// dates prints a stretch of days, with years where they are not the next twelve
-// months: "15 Nov to 20 Feb".
+// dates prints a stretch of days, first and last: "15 Nov to 20 Feb".
 func (p *page) dates(from, until civil.Date) string {
 	last := until - 1
 	if last < from {
 		last = from
 	}
-	day := func(d civil.Date) string {
-		y, m, n := d.YMD()
-		s := strconv.Itoa(n) + " " + m.String()[:3]
-		if d < p.r.Today.AddMonths(-6) || d > p.r.Today.AddMonths(11) {
-			s += " " + strconv.Itoa(y)
-		}
-		return s
-	}
 	if last == from {
-		return day(from)
+		return p.day(from)
 	}
-	return day(from) + " to " + day(last)
+	return p.day(from) + " to " + p.day(last)
+}
+
+// day prints a day, with its year where that is not plain.
+func (p *page) day(d civil.Date) string {
+	y, m, n := d.YMD()
+	s := strconv.Itoa(n) + " " + m.String()[:3]
+	if d < p.r.Today.AddMonths(-6) || d > p.r.Today.AddMonths(11) {
+		s += " " + strconv.Itoa(y)
+	}
+	return s
 }
 
 func maskWords(m life.Mask) string {

@@ -31,14 +31,10 @@ func (p *page) key(y, height float64, heading string, items []swatch) {
 		if height -= 17; height < 15 {
 			return
 		}
-		x := float64(left)
-		if len(it.styles) > 0 {
-			for _, style := range it.styles {
-				p.draw.Rect(x, y-9, 18, 10, style...)
-			}
-			x += 24
+		for _, style := range it.styles {
+			p.draw.Rect(left, y-9, 18, 10, style...)
 		}
-		p.text(x, y, small, "start", fit(it.words, small, left+keyWidth-x, false))
+		p.text(left+24, y, small, "start", fit(it.words, small, keyWidth-24, false))
 		y += 17
 	}
 }

@@ -1,5 +1,7 @@
 package picture
 
+import "vivary/compile/life"
+
 // legend says what lines, hatchings and marks mean, at the lower right.
 func (p *page) legend(y float64) {
 	y += 106
@@ -22,9 +24,13 @@ func (p *page) legend(y float64) {
 		p.draw.Line(x+11, y, x+11, y-4, stroke(ink, 1.7)...)
 		p.draw.Line(x+11, y-7, x+11, y-11, stroke(ink, 1.7)...)
 	})
-	item("left out or moved", func(x, y float64) { p.draw.Line(x+11, y, x+11, y-3, stroke("#666", 1.7)...) })
+	item("left out or moved", func(x, y float64) { p.draw.Line(x+11, y, x+11, y-4, stroke(ink, 1.7)...) })
 	for _, h := range holding {
-		item(h.words, func(x, y float64) {
+		words := h.words
+		if h.mask == life.Disturbing {
+			words += ": no digging, no moving"
+		}
+		item(words, func(x, y float64) {
 			p.draw.Rect(x, y-9, 22, 11, append([]string{fill(h.pattern)}, stroke(frameLine, 0.9)...)...)
 		})
 	}

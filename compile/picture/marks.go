@@ -85,7 +85,7 @@ func (p *page) mark(rows []marked, s *schedule.Series, name string, turns horizo
 const (
 	markPitch = 15.0
 	markTall  = 11.0
-	markShort = 3.0
+	markShort = 4.0
 )
 
 // draw draws the row with its foot at y: a tall mark for what is given, one in two
@@ -114,7 +114,7 @@ func (r *marked) draw(p *page, y float64) {
 		p.draw.Path(given.String(), append(stroke(ink, 1.7), `fill="none"`)...)
 	}
 	if left.Len() > 0 {
-		p.draw.Path(left.String(), append(stroke("#666", 1.7), `fill="none"`)...)
+		p.draw.Path(left.String(), append(stroke(ink, 1.7), `fill="none"`)...)
 	}
 	p.text(noteLeft, y-1, small, "start", count(r.given.Count(), "time", "times"))
 }
@@ -184,6 +184,9 @@ func (d *density) draw(p *page, y float64) {
 		from := p.r.Horizon.From
 		x0, x1 := p.x(from+7*civil.Date(k)), p.x(from+7*civil.Date(k+1))
 		h := barTall * float64(n) / float64(most)
+		if k == len(d.weeks)-1 {
+			h = min(h*7/float64(d.last), barTall)
+		}
 		if n > 0 {
 			p.draw.Rect(x0+0.5, y-h, max(x1-x0-1, 0.5), h, `fill="`+cool+`"`)
 		}

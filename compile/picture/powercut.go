@@ -12,7 +12,7 @@ import (
 
 // Where the power cut is drawn, and where it and the rest are told.
 const (
-	cutRight  = 600
+	cutRight  = 570
 	tellLeft  = 690
 	cutHeight = 150
 )
@@ -42,60 +42,73 @@ func (p *page) powerCut(y float64) {
 		tell(nil, "there is no heater, so the inside follows the room as before")
 		return
 	}
-	c := b.Cooldown
-	span := cutSpan(c)
-	points := c.AppendCurve(nil, span, 121)
-	lowest, highest := float64(min(c.Limit, c.Room)), float64(max(c.Start, c.SubstrateStart, c.Limit))
-	margin := max((highest-lowest)/12, 0.5)
-	s := newScale(lowest-margin, highest+margin, y+4, cutHeight-4, p.deg)
-	x := func(m climate.Minute) float64 { return plotLeft + (cutRight-plotLeft)*float64(m/span) }
-
-	if h := s.at(float64(c.Limit)); h < s.y+s.height {
-		p.draw.Rect(plotLeft, h, cutRight-plotLeft, s.y+s.height-h, fill("harm"), `fill-opacity="0.45"`)
-	}
-	p.frame(s, plotLeft, cutRight)
-	p.minutes(span, x, s.y+s.height)
-	limit := s.at(float64(c.Limit))
-	p.draw.Line(plotLeft, limit, cutRight, limit, hardLine...)
-
-	var air, sub path
-	command := byte('M')
-	for _, q := range points {
-		air.to(command, x(q.After), s.at(float64(q.Air)))
-		sub.to(command, x(q.After), s.at(float64(q.Substrate)))
-		command = 'L'
-	}
-	airStyle := append(stroke(warmLine, 2.6), `fill="none"`)
-	subStyle := append(stroke(cool, 2.2), `fill="none"`, `stroke-dasharray="6 3"`)
-	p.draw.Path(sub.String(), subStyle...)
-	p.draw.Path(air.String(), airStyle...)
-	p.reach(c.Air, span, x, limit, warmLine)
-	p.reach(c.Substrate, span, x, limit, cool)
-
-	end := points[len(points)-1]
-	notes := []note{{s.at(float64(end.Air)), "air"}, {s.at(float64(end.Substrate)), "substrate"}, {limit, "harmful"}}
-	apart(notes, 13, s.y+4, s.y+s.height)
-	for _, n := range notes {
-		p.text(cutRight+6, n.y+4, small, "start", n.text)
-	}
-
+	p.cutChart(y, b)
+	c, cold := &b.Cooldown, &b.ColdHouse
 	t := func(v climate.Celsius) string { return quantity.Format(float64(v), p.deg) }
 	low := quantity.FormatAtLeast(float64(c.Limit), p.deg)
 	tell([]swatch{
 		{"air, likely course", [][]string{{`fill="` + warmLine + `"`}}},
-		{"substrate, likely", [][]string{{fill("cool")}}},
-		{"bars: when it may be", nil},
-		{"so cold, from and to", nil},
+		{"substrate, likely course", [][]string{{fill("cool")}}},
+		{"thin: the house cools too", nil},
+		{"box: harmful from then", nil},
+		{"on, earliest to latest", nil},
 	},
-		"from "+t(c.Start)+" in a room that stays at "+t(c.Room)+", air "+reaches(c.Air, low),
-		"substrate "+reaches(c.Substrate, low),
-		"if the house cools too, with "+t(0)+" outside, air "+reaches(b.ColdHouse.Air, low),
+		"from "+t(c.Start)+" in a room that stays at "+t(c.Room)+", air "+reaches(c.Air, low)+"; substrate "+reaches(c.Substrate, low),
+		"if the house cools too, with "+t(0)+" outside, air "+reaches(cold.Air, low)+"; substrate "+reaches(cold.Substrate, low),
 	)
+}
+
+// cutChart draws the courses: thick in a room that stays as it is, thin in one
+// that cools.
+func (p *page) cutChart(y float64, b *balance.Report) {
+	c, cold := &b.Cooldown, &b.ColdHouse
+	banded := c // whose bands are drawn
+	if math.IsInf(float64(c.Air.Likely), 1) {
+		banded = cold
+	}
+	span := cutSpan(banded)
+	stays, cools := c.AppendCurve(nil, span, 121), cold.AppendCurve(nil, span, 121)
+	last := cools[len(cools)-1]
+	lowest := float64(min(c.Limit, last.Air, last.Substrate))
+	highest := float64(max(c.Start, c.SubstrateStart, c.Limit))
+	margin := max((highest-lowest)/12, 0.5)
+	s := newScale(lowest-margin, highest+margin, y+4, cutHeight-4, p.deg)
+	x := func(m climate.Minute) float64 { return plotLeft + (cutRight-plotLeft)*float64(m/span) }
+	limit := s.at(float64(c.Limit))
+
+	p.draw.Rect(plotLeft, limit, cutRight-plotLeft, s.y+s.height-limit, fill("harm"), `fill-opacity="0.45"`)
+	p.frame(s, plotLeft, cutRight)
+	p.minutes(span, x, s.y+s.height)
+	p.draw.Line(plotLeft, limit, cutRight, limit, hardLine...)
+	notes := []note{{limit, "harmful"}}
+	for _, one := range []struct {
+		points     []climate.Point
+		thick      float64
+		air, below string
+	}{{cools, 1.1, "air, house cools", "substrate, h. cools"}, {stays, 2.6, "air", "substrate"}} {
+		var air, sub path
+		command := byte('M')
+		for _, q := range one.points {
+			air.to(command, x(q.After), s.at(float64(q.Air)))
+			sub.to(command, x(q.After), s.at(float64(q.Substrate)))
+			command = 'L'
+		}
+		p.draw.Path(sub.String(), append(stroke(cool, one.thick), `fill="none"`, `stroke-dasharray="6 3"`)...)
+		p.draw.Path(air.String(), append(stroke(warmLine, one.thick), `fill="none"`)...)
+		end := one.points[len(one.points)-1]
+		notes = append(notes, note{s.at(float64(end.Air)), one.air}, note{s.at(float64(end.Substrate)), one.below})
+	}
+	p.reach(banded.Air, span, x, limit, warmLine)
+	p.reach(banded.Substrate, span, x, limit, cool)
+	apart(notes, 13, s.y+4, s.y+s.height)
+	for _, n := range notes {
+		p.text(cutRight+6, n.y+4, small, "start", fit(n.text, small, tellLeft-cutRight-10, false))
+	}
 }
 
 // cutSpan is how much time is shown: until both have fallen to the limit, at least
 // two hours and at most two days.
-func cutSpan(c climate.Cooldown) climate.Minute {
+func cutSpan(c *climate.Cooldown) climate.Minute {
 	want := climate.Minute(0)
 	for _, b := range []climate.Band[climate.Minute]{c.Air, c.Substrate} {
 		for _, m := range []climate.Minute{b.Likely, b.High} {
@@ -159,6 +172,7 @@ func reaches(b climate.Band[climate.Minute], low string) string {
 	if b.Likely <= 0 {
 		return "is at " + low + " or below from the start"
 	}
+	b = b.Round()
 	return fmt.Sprintf("falls to %s in about %s (%s to %s)", low, long(b.Likely), long(b.Low), long(b.High))
 }
 
@@ -169,6 +183,8 @@ func long(m climate.Minute) string {
 		return "never"
 	case m >= 3*24*60:
 		return strconv.Itoa(int(math.Round(float64(m)/1440))) + " days"
+	case m >= 10*60:
+		return strconv.Itoa(int(math.Round(float64(m)/60))) + " h"
 	case m >= 120:
 		return strconv.FormatFloat(math.Round(float64(m)/6)/10, 'f', -1, 64) + " h"
 	}

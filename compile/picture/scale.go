@@ -35,7 +35,7 @@ func (s scale) ticks(use func(v, y float64)) {
 	in := func(v float64) float64 { return quantity.Quantity{Value: v, Unit: s.unit}.In(s.unit) }
 	a, b := in(s.low), in(s.high)
 	for v := math.Ceil(a/s.step-1e-9) * s.step; v <= b+1e-9; v += s.step {
-		use(v, s.y+s.height*(b-v)/(b-a))
+		use(v+0, s.y+s.height*(b-v)/(b-a)) // +0 takes the sign off a zero
 	}
 }
 

@@ -51,7 +51,7 @@ var holding = []struct {
 	pattern, words string
 }{
 	{life.Meals, "no-meals", "no meals"},
-	{life.Disturbing, "no-digging", "no digging, no moving"},
+	{life.Disturbing, "no-digging", "left alone"},
 	{life.Misting, "no-misting", "no misting"},
 	{life.Heating, "no-heating", "heaters off"},
 }

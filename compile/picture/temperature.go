@@ -9,7 +9,7 @@ import (
 type target struct {
 	words  string
 	base   *quantity.Range // outside the seasons; nil where only seasons have it
-	season func(*plan.Season) *quantity.Range
+	own    func(*plan.SeasonClimate) plan.Written[quantity.Range]
 	styles [][]string
 }
 
@@ -24,45 +24,57 @@ var (
 	roomStyles  = [][]string{{`fill="` + roomFill + `"`, `fill-opacity="0.8"`}}
 )
 
-// targets returns what is aimed for, and whether that includes what the room does.
-func (p *page) targets() (list []target, room bool) {
-	var base plan.Climate
+// targets returns what is aimed for: the warm end or what stands for it, the cool
+// end and the night.
+func (p *page) targets() [3]target {
+	var c plan.Climate
 	if p.plan.Climate != nil {
-		base = *p.plan.Climate
+		c = *p.plan.Climate
 	}
-	off := func(s *plan.Season) *quantity.Range {
-		if s.Heating.V == "off" && p.plan.Place != nil {
-			return written(p.plan.Place.Temperature)
-		}
+	list := [3]target{
+		{"warm end", written(c.WarmEnd), func(s *plan.SeasonClimate) plan.Written[quantity.Range] { return s.WarmEnd }, warmStyles},
+		{"cool end", written(c.CoolEnd), func(s *plan.SeasonClimate) plan.Written[quantity.Range] { return s.CoolEnd }, coolStyles},
+		{"night", written(c.Night), func(s *plan.SeasonClimate) plan.Written[quantity.Range] { return s.Night }, nightStyles},
+	}
+	switch first := &list[0]; {
+	case first.base != nil:
+	case len(c.Heaters) > 0:
+		first.words, first.base = "as the species sheet", p.species("temperature-target")
+	case p.room() != nil:
+		first.words, first.base = asRoom, p.room()
+	}
+	return list
+}
+
+// asRoom is the target of an enclosure without a heater.
+const asRoom = "as the room"
+
+func (p *page) room() *quantity.Range {
+	if p.plan.Place == nil {
 		return nil
 	}
-	of := func(pick func(*plan.SeasonClimate) plan.Written[quantity.Range], offToo bool) func(*plan.Season) *quantity.Range {
-		return func(s *plan.Season) *quantity.Range {
-			if s.Climate != nil {
-				if r := written(pick(s.Climate)); r != nil {
-					return r
-				}
-			}
-			if offToo {
-				return off(s)
+	return written(p.plan.Place.Temperature)
+}
+
+// in returns what a season makes of a target: what it says; else its warm end,
+// where that is colder than the target is otherwise; else, with the heaters off
+// and no warm end, what the room has. Nil is no change.
+func (t *target) in(s *plan.Season, room *quantity.Range) *quantity.Range {
+	if s.Climate != nil {
+		if r := written(t.own(s.Climate)); r != nil {
+			return r
+		}
+		if w := written(s.Climate.WarmEnd); w != nil {
+			if t.base != nil && w.Low < t.base.Low {
+				return w
 			}
 			return nil
 		}
 	}
-	warmEnd := of(func(c *plan.SeasonClimate) plan.Written[quantity.Range] { return c.WarmEnd }, true)
-	if base.WarmEnd.Set() {
-		list = append(list, target{"warm end", written(base.WarmEnd), warmEnd, warmStyles})
-	} else if len(base.Heaters) > 0 {
-		list = append(list, target{"as the species sheet", p.species("temperature-target"), warmEnd, warmStyles})
-	} else if p.plan.Place != nil && p.plan.Place.Temperature.Set() {
-		list, room = append(list, target{"as the room", written(p.plan.Place.Temperature), warmEnd, warmStyles}), true
-	} else {
-		list = append(list, target{"warm end", nil, warmEnd, warmStyles})
+	if s.Heating.V == "off" && t.base != nil && t.words != asRoom {
+		return room
 	}
-	list = append(list,
-		target{"cool end", written(base.CoolEnd), of(func(c *plan.SeasonClimate) plan.Written[quantity.Range] { return c.CoolEnd }, base.CoolEnd.Set()), coolStyles},
-		target{"night", written(base.Night), of(func(c *plan.SeasonClimate) plan.Written[quantity.Range] { return c.Night }, base.Night.Set()), nightStyles})
-	return list, room
+	return nil
 }
 
 func written(w plan.Written[quantity.Range]) *quantity.Range {
@@ -76,11 +88,7 @@ func written(w plan.Written[quantity.Range]) *quantity.Range {
 // species bears.
 func (p *page) temperatures(y, height float64) {
 	hard, soft := p.species("temperature-hard"), p.species("temperature-soft")
-	list, roomIsTarget := p.targets()
-	var room *quantity.Range
-	if p.plan.Place != nil && !roomIsTarget {
-		room = written(p.plan.Place.Temperature)
-	}
+	list, room := p.targets(), p.room()
 	lowest, highest := 1e9, -1e9
 	for _, r := range []*quantity.Range{hard, soft, room} {
 		if r != nil {
@@ -89,7 +97,7 @@ func (p *page) temperatures(y, height float64) {
 	}
 	courses := make([]course, len(list))
 	for i, t := range list {
-		courses[i] = p.course(t.base, true, t.season)
+		courses[i] = p.course(t.base, true, func(s *plan.Season) *quantity.Range { return t.in(s, room) })
 		courses[i].span(&lowest, &highest)
 	}
 	if lowest > highest {
@@ -100,7 +108,7 @@ func (p *page) temperatures(y, height float64) {
 
 	var items []swatch
 	p.say("Temperatures:")
-	if room != nil {
+	if room != nil && list[0].words != asRoom {
 		p.draw.Rect(plotLeft, s.at(room.High), plotRight-plotLeft, s.at(room.Low)-s.at(room.High), roomStyles[0]...)
 	}
 	p.frame(s, plotLeft, plotRight)
@@ -112,7 +120,7 @@ func (p *page) temperatures(y, height float64) {
 			items = append(items, swatch{t.words + " " + shown(*t.base, p.deg), t.styles})
 		}
 		for _, season := range p.plan.Seasons {
-			if r := t.season(season); r != nil && t.words != "as the room" {
+			if r := t.in(season, room); r != nil {
 				words := "in " + season.Name.V + ": " + shown(*r, p.deg)
 				if t.base == nil {
 					items = append(items, swatch{t.words + " " + words, t.styles})
@@ -122,10 +130,10 @@ func (p *page) temperatures(y, height float64) {
 			}
 		}
 	}
-	if list[len(list)-1].base == nil && !roomIsTarget {
+	if list[2].base == nil && list[0].words != asRoom {
 		items = append(items, swatch{"night as day: none planned", nil})
 	}
-	if room != nil {
+	if room != nil && list[0].words != asRoom {
 		items = append(items, swatch{"room " + shown(*room, p.deg), roomStyles})
 	}
 	for _, it := range items {

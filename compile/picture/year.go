@@ -33,7 +33,7 @@ const (
 	keyWidth         = 158        // of what is said at the left of a chart
 	rowWidth         = 198        // of what is said at the left of a row
 	daysBack         = 10         // so much of the past is shown
-	gap              = 12         // between charts
+	gap              = 17         // between charts
 	size, small, big = 12, 11, 21 // of text; 11 is 7.8 points in print
 )
 
@@ -113,7 +113,7 @@ func (p *page) heading() {
 	if s := p.plan.Sheet; s != nil {
 		parts = append(parts, s.Shown())
 		if s.Latin.Set() && s.Latin.V != s.Shown() {
-			parts[0] += " (" + s.Latin.V + ")"
+			parts[0] += ", " + s.Latin.V
 		}
 	}
 	for _, g := range p.life.Groups {

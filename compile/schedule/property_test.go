@@ -226,6 +226,25 @@ func TestAwayIsMovedToVisits(t *testing.T) {
 	}
 }
 
+// TestHalfSeason: in a season of half the meals every second one is left out with
+// what goes with it, the same ones whenever the plan is built.
+func TestHalfSeason(t *testing.T) {
+	text := house(box("ash", one+"  feeding \"only\" {\n    on         = [\"mon\", \"thu\"]\n    per_animal = 1\n    prey       = \"cricket small\"\n    gut_load   = true\n  }\n  care \"mist\" {\n    every = \"day\"\n  }\n  season \"rest\" {\n    from    = \"2 mar\"\n    to      = \"19 mar\"\n    feeding = \"half\"\n  }\n"))
+	for _, on := range []string{"2027-02-20", "2027-03-01", "2027-03-03", "2027-03-08", "2027-03-12"} {
+		r := compiled(t, text, "", day(on))
+		for name, want := range map[string]string{
+			"feed only":      "Mon 1 Mar, Thu 4 Mar, Thu 11 Mar, Thu 18 Mar, Mon 22 Mar",
+			"leftovers only": "Tue 2 Mar, Fri 5 Mar, Fri 12 Mar, Fri 19 Mar, Tue 23 Mar",
+			"gut-load only":  "Wed 3 Mar, Wed 10 Mar, Wed 17 Mar, Sun 21 Mar, Wed 24 Mar",
+		} {
+			from := max(day(on), day("2027-03-01"))
+			if got := days(r, find(t, r, "ash", name), from, day("2027-03-25")); got != after(from, want) {
+				t.Errorf("built on %s: %s on %s\nwant %s", on, name, got, want)
+			}
+		}
+	}
+}
+
 // TestAfterLast: what runs from the last time is counted from the log, whenever
 // the plan is built, and goes on as planned where the log is silent.
 func TestAfterLast(t *testing.T) {

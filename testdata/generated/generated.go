@@ -57,11 +57,12 @@ enclosure "tub-%[1]d" {
   climate {
     warm_end    = "27 to 29 C"
     cool_end    = "24 to 25 C"
+    night       = "22 to 24 C"
     humidity    = "70 to 80 %%"
     thermometer = true
 
     heater "mat" {
-      power      = "45 W"
+      power      = "80 W"
       place      = "side"
       thermostat = "29 C"
       covers     = "30 %%"
