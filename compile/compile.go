@@ -77,6 +77,19 @@ func Compile(c *plan.Collection, loaded []finding.Finding, now time.Time) *Resul
 	return r
 }
 
+// Late returns how many needs are not met in time.
+func (r *Result) Late() int {
+	n := 0
+	for _, proofs := range r.Proofs {
+		for i := range proofs {
+			if !proofs[i].Met() {
+				n++
+			}
+		}
+	}
+	return n
+}
+
 // Refused reports whether a finding keeps feeds from being made.
 func (r *Result) Refused() bool { return finding.Refuses(r.Findings) }
 

@@ -95,6 +95,21 @@ func parseMonth(s string) (time.Month, bool) {
 	return 0, false
 }
 
+// Is reports whether a date is such a day.
+func (d Day) Is(date civil.Date) bool {
+	y, m, n := date.YMD()
+	last := civil.DaysIn(y, m)
+	switch d.Kind {
+	case EachWeekday:
+		return date.Weekday() == d.Weekday
+	case NthWeekday:
+		return date.Weekday() == d.Weekday && (d.Nth == (n+6)/7 || d.Nth < 0 && n > last-7)
+	case DayOfMonth:
+		return n == d.Day || d.Day < 0 && n == last
+	}
+	return m == d.Month && n == d.Day
+}
+
 // String returns the day as it is written.
 func (d Day) String() string {
 	switch d.Kind {

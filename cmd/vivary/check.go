@@ -41,13 +41,17 @@ func checkPlan(w *world, f *flags, args []string) int {
 func verdict(r *compile.Result) string {
 	n := fmt.Sprintf("%d %s", len(r.Plan.Enclosures), plural(len(r.Plan.Enclosures), "enclosure", "enclosures"))
 	sum := finding.Summary(r.Findings)
-	switch {
-	case r.Refused():
+	if r.Refused() {
 		return fmt.Sprintf("Refused: %s in %s.", sum, n)
-	case sum != "":
-		return fmt.Sprintf("Sound, with %s in %s. Every need is met in time until %s.", sum, n, r.Horizon.Last().Words())
 	}
-	return fmt.Sprintf("Sound: %s. Every need is met in time until %s.", n, r.Horizon.Last().Words())
+	needs := "Every need is met in time"
+	if late := r.Late(); late > 0 {
+		needs = fmt.Sprintf("%d %s met later than advised, as said above; every other need is met in time", late, plural(late, "need is", "needs are"))
+	}
+	if sum != "" {
+		return fmt.Sprintf("Sound, with %s in %s. %s until %s.", sum, n, needs, r.Horizon.Last().Words())
+	}
+	return fmt.Sprintf("Sound: %s. %s until %s.", n, needs, r.Horizon.Last().Words())
 }
 
 func plural(n int, one, many string) string {

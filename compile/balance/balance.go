@@ -27,7 +27,7 @@ type Report struct {
 	// Cooldown is a power cut in the coldest room, which keeps its temperature;
 	// ColdHouse one in a house that cools too, towards frost outside.
 	Cooldown, ColdHouse climate.Cooldown
-	Water    climate.Water
+	Water               climate.Water
 
 	few [4]climate.Heater // room for the heaters of nearly every enclosure
 }

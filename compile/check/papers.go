@@ -147,10 +147,10 @@ func originUnsaid(r *Rule, e *Enclosure) {
 			x.Text, x.Write = "no paper is named that proves the origin of "+a.Name.V, "paper = its number"
 			e.Soft(x, finding.Advice)
 		case a.Paper.Set():
-			x.Text, x.Write = "where "+a.Name.V+" are from is not said", "origin = \"captive bred\", or what it is"
+			x.Text, x.Write = "the origin of "+a.Name.V+" is not said", "origin = \"captive bred\", or what it is"
 			e.Add(x)
 		default:
-			x.Text = "where " + a.Name.V + " are from, and what proves it, is not said"
+			x.Text = "the origin of " + a.Name.V + ", and what proves it, is not said"
 			e.Add(x)
 		}
 	}

@@ -175,3 +175,24 @@ func TestTextIsShort(t *testing.T) {
 		}
 	}
 }
+
+// TestClocksChange: on Sunday 28 March 2027 the clocks of London go forward, on
+// 31 October back. A round at 19:30 stays at 19:30 there.
+func TestClocksChange(t *testing.T) {
+	text, _ := crowd(1, 0, "Tub")
+	cal, err := ics.ParseCalendar(bytes.NewReader(built(t, compiled(t, text, "", today), "fixtures", nil)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	at := map[string]string{}
+	for _, e := range cal.Events() {
+		if start, err := e.GetStartAt(); err == nil && e.GetProperty(ics.ComponentPropertySummary).Value != "This calendar ends here" {
+			at[start.UTC().Format("2 Jan 2006")] = start.UTC().Format("15:04")
+		}
+	}
+	for day, want := range map[string]string{"27 Mar 2027": "19:30", "28 Mar 2027": "18:30", "30 Oct 2027": "18:30", "31 Oct 2027": "19:30"} {
+		if at[day] != want {
+			t.Errorf("%s at %s UTC, want %s", day, at[day], want)
+		}
+	}
+}

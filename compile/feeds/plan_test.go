@@ -1,6 +1,7 @@
 package feeds_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
 	"time"
@@ -95,6 +96,9 @@ away "lead" {
 }
 calendar "all" {
   remind = "10 min"
+}
+calendar "evening" {
+  rounds = ["evening", "twice-weekly"]
 }
 calendar "care" {
   entry = "per care"
@@ -275,9 +279,12 @@ func remembered(t testing.TB, feed []byte) *ical.Memory {
 // or of all.
 func expect(t *testing.T, r *compile.Result, feed int, calendar, keeper string) *expected {
 	x := &expected{T: t, r: r, feed: feed, calendar: calendar, passed: map[*life.Enclosure]bool{}}
-	if calendar == "all" {
-		x.perRound()
-	} else {
+	switch calendar {
+	case "all":
+		x.perRound("evening", "twice-weekly", "morning", "at-06:45", "at-07:15", "at-12:00", "at-17:15", "at-18:15")
+	case "evening":
+		x.perRound("evening", "twice-weekly")
+	default:
 		x.perCare(keeper)
 	}
 	x.bands()
@@ -318,8 +325,12 @@ func (x *expected) allDay(uid string, from, until civil.Date, summary string) {
 	}
 }
 
-func (x *expected) perRound() {
+// perRound lists the days of the rounds of those names.
+func (x *expected) perRound(names ...string) {
 	for _, r := range x.r.Schedule.Rounds {
+		if !slices.Contains(names, r.Name.V) {
+			continue
+		}
 		var picks []rounds.Pick
 		on := x.r.Horizon.New()
 		for i := range x.r.Schedule.Series {

@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 	"testing"
+	"time"
 
 	"vivary/compile"
 	"vivary/compile/feeds"
@@ -214,6 +215,41 @@ func TestLogLineChangesOnlyItsOwn(t *testing.T) {
 				}
 			}
 		})
+	}
+}
+
+// TestOpenHoldEndsTheSeries: what must wait until something is logged ends in the
+// calendar for now, without a word more with every build, and goes on under the
+// same UID once it is logged.
+func TestOpenHoldEndsTheSeries(t *testing.T) {
+	plan := everyKind("Europe/London")
+	meal := func(feed []byte) string {
+		for _, e := range entries(t, feed) {
+			if property(e, "SUMMARY") == "Feed: Alpha" {
+				return e
+			}
+		}
+		t.Fatal("no meals")
+		return ""
+	}
+	free := built(t, compiled(t, plan, "", today), "care", nil)
+	const premoult = "2027-02-24 alpha only premoult\n"
+	held := built(t, compiled(t, plan, premoult, today+10), "care", remembered(t, free))
+	if got, want := property(meal(held), "RRULE"), "FREQ=WEEKLY;BYDAY=TU,FR;WKST=MO;UNTIL=20270223T235959Z"; got != want {
+		t.Errorf("held: %s\nwant %s", got, want)
+	}
+	later := built(t, compiled(t, plan, premoult, today+90), "care", remembered(t, held))
+	if meal(later) != meal(held) {
+		t.Errorf("held for long:\n%s\nwas:\n%s", meal(later), meal(held))
+	}
+	moulted := meal(built(t, compiled(t, plan, premoult+"2027-05-10 alpha only moult\n", today+90), "care", remembered(t, later)))
+	if property(moulted, "RRULE") != property(meal(free), "RRULE") || property(moulted, "UID") != property(meal(free), "UID") || property(moulted, "SEQUENCE") != "2" {
+		t.Errorf("moulted:\n%s", moulted)
+	}
+	for d := today + 9; d <= today+90; d++ {
+		if w := d.Weekday(); (w == time.Tuesday || w == time.Friday) && !strings.Contains(moulted, "EXDATE;TZID=Europe/London:"+string(d.Append(nil, ""))) {
+			t.Errorf("moulted: %s is not left out", d)
+		}
 	}
 }
 

@@ -35,9 +35,11 @@ func pathOf(f *figures, g *life.Group, today civil.Date) path {
 			p.next = Due{Between, max(w.From, today+1), w.Until - 1}
 		}
 	}
-	if _, most, ok := f.lasts(p.lo); ok && p.next.When == Never {
-		// Nobody saw it begin, so it may have begun today.
-		p.next = Due{Between, today + 1, today + civil.Date(most)}
+	if least, most, ok := f.lasts(p.lo); ok && p.next.When == Never {
+		p.next = Due{Between, today + 1, today + civil.Date(most)} // nobody saw it begin: it may have been today
+		if p.lo == 1 && p.hi == 1 && p.born.When == Between {
+			p.next = Due{Between, max(p.born.From+civil.Date(least), today), max(p.born.Until+civil.Date(most), today)}
+		}
 	}
 	p.plan(f)
 	return p

@@ -7,11 +7,9 @@ import (
 	"vivary/schema/civil"
 )
 
-// axis draws the months, the years and today behind all charts from y to end.
+// axis draws the months and the years behind all charts from y to end.
 func (p *page) axis(y, end float64) {
-	today := p.x(p.r.Today)
-	p.draw.Rect(plotLeft, y, today-plotLeft, end-y, `fill="`+past+`"`)
-	p.text(today, y-20, size, "end", "today, "+p.r.Today.Words(), bold)
+	p.draw.Rect(plotLeft, y, p.x(p.r.Today)-plotLeft, end-y, `fill="`+past+`"`)
 	for m := 0; m <= 13; m++ {
 		year, month, _ := p.from.AddMonths(m).YMD()
 		first := civil.Must(year, month, 1)
@@ -30,6 +28,12 @@ func (p *page) axis(y, end float64) {
 		}
 	}
 	p.draw.Line(plotLeft, end, plotRight, end, `stroke="`+frameLine+`"`, `stroke-width="0.8"`)
-	p.draw.Line(today, y-16, today, end+4, `stroke="`+ink+`"`, `stroke-width="1.6"`)
 	p.say("The days from " + p.from.Words() + " to " + (p.until() - 1).Words() + " are shown; today is " + p.r.Today.Words() + ".")
+}
+
+// today marks today across the charts, over what they show.
+func (p *page) today(y, end float64) {
+	x := p.x(p.r.Today)
+	p.draw.Line(x, y-16, x, end+4, stroke(ink, 1.6)...)
+	p.text(x, y-20, size, "end", "today, "+p.r.Today.Words(), bold)
 }

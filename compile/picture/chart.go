@@ -11,6 +11,7 @@ import (
 type swatch struct {
 	words  string
 	styles [][]string // drawn over each other
+	line   []string   // or drawn as a line
 }
 
 // frame draws the ticks and the outline of a chart from x0 to x1.
@@ -33,6 +34,9 @@ func (p *page) key(y, height float64, heading string, items []swatch) {
 		}
 		for _, style := range it.styles {
 			p.draw.Rect(left, y-9, 18, 10, style...)
+		}
+		if it.line != nil {
+			p.draw.Line(left, y-4, left+18, y-4, it.line...)
 		}
 		p.text(left+24, y, small, "start", fit(it.words, small, keyWidth-24, false))
 		y += 17

@@ -119,19 +119,18 @@ func (r *marked) draw(p *page, y float64) {
 	p.text(noteLeft, y-1, small, "start", count(r.given.Count(), "time", "times"))
 }
 
-// density is a row of bars: how often something is done in each week.
+// density is a row of bars: how often something is done in each whole week.
 type density struct {
 	name  string
 	weeks []int
-	last  int // days in the last week
 }
 
 // waterings returns the rows of drinking water and of what keeps the enclosure damp.
 func (p *page) waterings() []density {
 	var rows []density
 	add := func(name string, takes func(*schedule.Series) bool) {
-		n := int(p.until() - p.r.Today)
-		row := density{weeks: make([]int, (n+6)/7), last: (n-1)%7 + 1}
+		n := int(p.until()-p.r.Today) / 7 * 7
+		row := density{weeks: make([]int, n/7)}
 		var names []string
 		for i := range p.series {
 			s := &p.series[i]
@@ -158,13 +157,9 @@ func (p *page) waterings() []density {
 	return rows
 }
 
-// often says how often in a whole week.
+// often says how often in a week.
 func (d *density) often() string {
-	whole := d.weeks
-	if d.last < 7 && len(whole) > 1 {
-		whole = whole[:len(whole)-1]
-	}
-	low, high := slices.Min(whole), slices.Max(whole)
+	low, high := slices.Min(d.weeks), slices.Max(d.weeks)
 	if low == high {
 		return strconv.Itoa(low) + " a week"
 	}
@@ -184,9 +179,6 @@ func (d *density) draw(p *page, y float64) {
 		from := p.r.Horizon.From
 		x0, x1 := p.x(from+7*civil.Date(k)), p.x(from+7*civil.Date(k+1))
 		h := barTall * float64(n) / float64(most)
-		if k == len(d.weeks)-1 {
-			h = min(h*7/float64(d.last), barTall)
-		}
 		if n > 0 {
 			p.draw.Rect(x0+0.5, y-h, max(x1-x0-1, 0.5), h, `fill="`+cool+`"`)
 		}

@@ -12,8 +12,8 @@ import (
 
 // Where the power cut is drawn, and where it and the rest are told.
 const (
-	cutRight  = 570
-	tellLeft  = 690
+	cutRight  = 560
+	tellLeft  = 704
 	cutHeight = 150
 )
 
@@ -34,26 +34,26 @@ func (p *page) powerCut(y float64) {
 			}
 		}
 	}
-	switch {
-	case !ok:
+	if !ok {
 		tell(nil, "the plan does not say enough to work it out: inside, room temperature, species")
-		return
-	case len(b.Heaters) == 0:
-		tell(nil, "there is no heater, so the inside follows the room as before")
 		return
 	}
 	p.cutChart(y, b)
 	c, cold := &b.Cooldown, &b.ColdHouse
 	t := func(v climate.Celsius) string { return quantity.Format(float64(v), p.deg) }
 	low := quantity.FormatAtLeast(float64(c.Limit), p.deg)
+	first := "from " + t(c.Start) + " in a room that stays at " + t(c.Room) + ", air " + reaches(c.Air, low) + "; substrate " + reaches(c.Substrate, low)
+	if len(b.Heaters) == 0 {
+		first = "without a heater the inside stays as the room is, " + t(c.Room) + " at the coldest"
+	}
 	tell([]swatch{
-		{"air, likely course", [][]string{{`fill="` + warmLine + `"`}}},
-		{"substrate, likely course", [][]string{{fill("cool")}}},
-		{"thin: the house cools too", nil},
-		{"box: harmful from then", nil},
-		{"on, earliest to latest", nil},
+		{words: "air, likely course", line: airLine(2.6)},
+		{words: "substrate, likely course", line: substrateLine(2.6)},
+		{words: "thin: the house cools too"},
+		{words: "box over the limit: air gets"},
+		{words: "there; box under it: substrate"},
 	},
-		"from "+t(c.Start)+" in a room that stays at "+t(c.Room)+", air "+reaches(c.Air, low)+"; substrate "+reaches(c.Substrate, low),
+		first,
 		"if the house cools too, with "+t(0)+" outside, air "+reaches(cold.Air, low)+"; substrate "+reaches(cold.Substrate, low),
 	)
 }
@@ -85,7 +85,7 @@ func (p *page) cutChart(y float64, b *balance.Report) {
 		points     []climate.Point
 		thick      float64
 		air, below string
-	}{{cools, 1.1, "air, house cools", "substrate, h. cools"}, {stays, 2.6, "air", "substrate"}} {
+	}{{cools, 1.1, "air, cold house", "substrate, cold house"}, {stays, 2.6, "air", "substrate"}} {
 		var air, sub path
 		command := byte('M')
 		for _, q := range one.points {
@@ -93,17 +93,23 @@ func (p *page) cutChart(y float64, b *balance.Report) {
 			sub.to(command, x(q.After), s.at(float64(q.Substrate)))
 			command = 'L'
 		}
-		p.draw.Path(sub.String(), append(stroke(cool, one.thick), `fill="none"`, `stroke-dasharray="6 3"`)...)
-		p.draw.Path(air.String(), append(stroke(warmLine, one.thick), `fill="none"`)...)
+		p.draw.Path(sub.String(), substrateLine(one.thick)...)
+		p.draw.Path(air.String(), airLine(one.thick)...)
 		end := one.points[len(one.points)-1]
 		notes = append(notes, note{s.at(float64(end.Air)), one.air}, note{s.at(float64(end.Substrate)), one.below})
 	}
-	p.reach(banded.Air, span, x, limit, warmLine)
-	p.reach(banded.Substrate, span, x, limit, cool)
+	p.reach(banded.Air, span, x, limit-4, warmLine)
+	p.reach(banded.Substrate, span, x, limit+4, cool)
 	apart(notes, 13, s.y+4, s.y+s.height)
 	for _, n := range notes {
 		p.text(cutRight+6, n.y+4, small, "start", fit(n.text, small, tellLeft-cutRight-10, false))
 	}
+}
+
+func airLine(w float64) []string { return append(stroke(warmLine, w), `fill="none"`) }
+
+func substrateLine(w float64) []string {
+	return append(stroke(cool, w), `fill="none"`, `stroke-dasharray="6 3"`)
 }
 
 // cutSpan is how much time is shown: until both have fallen to the limit, at least
@@ -151,16 +157,16 @@ func (p *page) minutes(span climate.Minute, x func(climate.Minute) float64, y fl
 	p.text(cutRight+24, y+16, small, "start", unit)
 }
 
-// reach draws the band of a time on the limit line: a bar from its low to its high
+// reach draws the band of a time along the limit line: a box from its low to its high
 // end with a mark at what is likely.
 func (p *page) reach(b climate.Band[climate.Minute], span climate.Minute, x func(climate.Minute) float64, y float64, colour string) {
 	if math.IsInf(float64(b.Low), 0) || b.Low > span {
 		return
 	}
 	from, to := x(b.Low), x(min(b.High, span))
-	p.draw.Rect(from, y-3, to-from, 6, append([]string{`fill="white"`}, stroke(colour, 1.4)...)...)
+	p.draw.Rect(from, y-2.5, to-from, 5, append([]string{`fill="white"`}, stroke(colour, 1.4)...)...)
 	if b.Likely <= span {
-		p.draw.Line(x(b.Likely), y-7, x(b.Likely), y+7, stroke(colour, 2.6)...)
+		p.draw.Line(x(b.Likely), y-4, x(b.Likely), y+4, stroke(colour, 2.6)...)
 	}
 }
 

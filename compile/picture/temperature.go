@@ -41,7 +41,7 @@ func (p *page) targets() [3]target {
 	case len(c.Heaters) > 0:
 		first.words, first.base = "as the species sheet", p.species("temperature-target")
 	case p.room() != nil:
-		first.words, first.base = asRoom, p.room()
+		first.words, first.base, first.styles = asRoom, p.room(), [][]string{outlined(`fill="`+roomFill+`"`, frameLine)}
 	}
 	return list
 }
@@ -117,24 +117,24 @@ func (p *page) temperatures(y, height float64) {
 			p.band(courses[i], s.at, style...)
 		}
 		if t.base != nil {
-			items = append(items, swatch{t.words + " " + shown(*t.base, p.deg), t.styles})
+			items = append(items, swatch{words: t.words + " " + shown(*t.base, p.deg), styles: t.styles})
 		}
 		for _, season := range p.plan.Seasons {
 			if r := t.in(season, room); r != nil {
 				words := "in " + season.Name.V + ": " + shown(*r, p.deg)
 				if t.base == nil {
-					items = append(items, swatch{t.words + " " + words, t.styles})
+					items = append(items, swatch{words: t.words + " " + words, styles: t.styles})
 				} else {
-					items = append(items, swatch{words, nil})
+					items = append(items, swatch{words: words})
 				}
 			}
 		}
 	}
 	if list[2].base == nil && list[0].words != asRoom {
-		items = append(items, swatch{"night as day: none planned", nil})
+		items = append(items, swatch{words: "night as day: none planned"})
 	}
 	if room != nil && list[0].words != asRoom {
-		items = append(items, swatch{"room " + shown(*room, p.deg), roomStyles})
+		items = append(items, swatch{words: "room " + shown(*room, p.deg), styles: roomStyles})
 	}
 	for _, it := range items {
 		p.say(it.words + ".")
@@ -162,11 +162,11 @@ func (p *page) humidity(y, height float64) {
 	p.band(p.course(base, false, season), s.at, style...)
 	var items []swatch
 	if base != nil {
-		items = append(items, swatch{words + " " + shown(*base, quantity.PercentRH), [][]string{style}})
+		items = append(items, swatch{words: words + " " + shown(*base, quantity.PercentRH), styles: [][]string{style}})
 	}
 	for _, x := range p.plan.Seasons {
 		if r := season(x); r != nil {
-			items = append(items, swatch{"in " + x.Name.V + ": " + shown(*r, quantity.PercentRH), nil})
+			items = append(items, swatch{words: "in " + x.Name.V + ": " + shown(*r, quantity.PercentRH)})
 		}
 	}
 	for _, it := range items {

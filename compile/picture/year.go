@@ -25,13 +25,13 @@ const (
 	pageWidth, pageHeight = 1188, 840
 
 	left, right      = 28, 1164   // of everything
-	plotLeft         = 236        // of everything that has days
+	plotLeft         = 252        // of everything that has days
 	plotRight        = 1016       //
 	noteLeft         = 1024       // of what is said at the right of a line
 	top              = 104        // of the first chart
 	bottom           = 626        // of the last part, the power cut
-	keyWidth         = 158        // of what is said at the left of a chart
-	rowWidth         = 198        // of what is said at the left of a row
+	keyWidth         = 188        // of what is said at the left of a chart
+	rowWidth         = 214        // of what is said at the left of a row
 	daysBack         = 10         // so much of the past is shown
 	gap              = 17         // between charts
 	size, small, big = 12, 11, 21 // of text; 11 is 7.8 points in print
@@ -101,6 +101,7 @@ func (p *page) page() {
 	p.axis(top, end)
 	p.temperatures(top, heat-top)
 	p.humidity(heat+gap, humidity)
+	p.today(top, end)
 	rows.draw(p, heat+humidity+2*gap)
 	p.powerCut(bottom)
 	p.legend(bottom)

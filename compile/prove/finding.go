@@ -19,9 +19,29 @@ func Findings(s *schedule.Schedule, proofs []Proof) []finding.Finding {
 		if p := &proofs[i]; !p.Met() {
 			l.Soft(p.finding(s), p.severity())
 		}
+		if p := &proofs[i]; p.Missed.From != p.Missed.To {
+			l.Add(p.missed(s))
+		}
 	}
 	return l.All
 }
+
+// missed says by how much a need was missed, once that cannot be helped any more.
+func (p *Proof) missed(s *schedule.Schedule) finding.Finding {
+	h := s.Horizon
+	f := finding.Finding{Rule: ruleMissed, At: p.at(), In: p.Life.Plan.Whole,
+		Text:   p.subject() + ": " + days(p.length(p.Missed)) + " without " + p.Name.Noun + ", from " + h.Date(p.Missed.From).Words() + " to " + h.Date(p.Missed.To).Words(),
+		Limit:  days(p.allowed(p.Missed.From, p.Missed.To)) + " at the longest, need " + strconv.Quote(p.Need.Name.V) + " of " + p.Life.Plan.Sheet.Name.V,
+		Source: s.Plan.Library.Cite(p.Need.Cited),
+		Write:  "nothing: it comes first in the round of " + h.Date(p.Missed.To).Short() + "; look closely at the animals"}
+	if p.Missed.From < -lookBackDays {
+		f.Text = p.subject() + ": more than " + days(lookBackDays) + " without " + p.Name.Noun
+	}
+	return f
+}
+
+// lookBackDays is how far back the schedule looks for what was left undone.
+const lookBackDays = 60
 
 // severity is the need's own: an error unless its sheet says caution.
 func (p *Proof) severity() finding.Severity {

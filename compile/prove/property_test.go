@@ -101,7 +101,6 @@ func TestProofIsExact(t *testing.T) {
 			s.Series[i].Days, s.Series[i].Left = some(density), nil
 			if rng.IntN(3) == 0 {
 				s.Series[i].Left = some(20)
-				s.Series[i].Left.Subtract(s.Series[i].Days)
 			}
 			if s.Series[i].Kind.Name == "feed" && rng.IntN(3) == 0 {
 				s.Series[i].Killed = some(2)

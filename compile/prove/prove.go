@@ -10,6 +10,7 @@ import (
 	"vivary/compile/schedule"
 	"vivary/plan"
 	"vivary/schema"
+	"vivary/schema/civil"
 )
 
 // Proof is the proof for one need of one group, or of a whole enclosure.
@@ -22,6 +23,10 @@ type Proof struct {
 	// Unattended is the longest time while nobody is there, in days, where the sheet
 	// says that the animals may be left so long with a full dish; else Allowed.
 	Unattended int
+
+	// Missed is a time that was too long and is over with the first occasion on the
+	// horizon, as the log or an absence shows; From = To where there is none.
+	Missed Gap
 
 	// Longest is the longest time found, in days, from the place From on the
 	// horizon to To. From is -1 where it runs from the last occasion before the
@@ -144,7 +149,7 @@ func (w *prover) need(n *plan.Need, g *life.Group) {
 		w.leftovers(&p, met, g)
 	} else {
 		p.Excused = w.excused(name.Name, g)
-		p.longest(met, w.s.Horizon.Days)
+		p.longest(met, w.s.Horizon)
 	}
 	w.out = append(w.out, p)
 }
@@ -210,11 +215,28 @@ func Holds(h *life.Hold, need string) bool {
 	return false
 }
 
+// lastDone returns when the need was last met before the horizon, as a place on
+// it. What was due before counts as done, unless the log or an absence shows that
+// all that could meet it was left undone.
+func (p *Proof) lastDone(from civil.Date) int {
+	last := -1
+	for k, s := range p.By {
+		if !s.Owed {
+			return -1
+		}
+		if at := int(s.Last - from); k == 0 || at > last {
+			last = at
+		}
+	}
+	return last
+}
+
 // longest finds the longest time between two days of met, and the first that is
 // too long. Time runs from the day before the horizon: what was due before it
 // counts as done. Excused days are not counted.
-func (p *Proof) longest(met horizon.Days, days int) {
-	last := -1
+func (p *Proof) longest(met horizon.Days, h horizon.Horizon) {
+	last := p.lastDone(h.From)
+	days := h.Days
 	for {
 		next := met.Next(last + 1)
 		to := next
@@ -233,6 +255,13 @@ func (p *Proof) longest(met horizon.Days, days int) {
 			// Nothing is known of the days after the horizon: the need is broken
 			// only if it is broken before its end.
 			gap--
+		}
+		if last < -1 && to < days {
+			if gap > p.allowed(last, to) {
+				p.Missed = Gap{last, to}
+			}
+			last = to
+			continue
 		}
 		if gap > p.Longest {
 			p.Longest, p.From, p.To = gap, last, to

@@ -4,7 +4,7 @@ import "vivary/plan/finding"
 
 // Rules are the breaches that the proof can find, one for each need. Each example
 // is the inside of an enclosure of emperor scorpions that is otherwise sound.
-var Rules = []*finding.Rule{ruleNoLook, ruleNoWater, ruleNoMoisture, ruleNoFood, ruleLeftovers, ruleNoHeatCheck, ruleNoCleaning, ruleNoDeviceTest}
+var Rules = []*finding.Rule{ruleNoLook, ruleNoWater, ruleNoMoisture, ruleNoFood, ruleLeftovers, ruleNoHeatCheck, ruleNoCleaning, ruleNoDeviceTest, ruleMissed}
 
 var byNeed = map[string]*finding.Rule{"look": ruleNoLook, "water": ruleNoWater, "moisture": ruleNoMoisture, "food": ruleNoFood,
 	"leftovers": ruleLeftovers, "heat": ruleNoHeatCheck, "cleaning": ruleNoCleaning, "device-test": ruleNoDeviceTest}
@@ -58,4 +58,11 @@ var (
 		Source:  "the species sheet's need for a test",
 		Instead: "Test them every month.",
 		Bad:     "care \"device-test\" {\n  every = \"90 days\"\n}\n", Good: "care \"device-test\" {\n  every = \"30 days\"\n}\n"}
+	ruleMissed = &finding.Rule{ID: "need-missed", Severity: finding.Caution,
+		Title:   "A need was not met in time before today.",
+		Why:     "The log says that care was skipped, or nobody was there. That cannot be undone; the next round brings it first, and the animals need a closer look.",
+		Source:  "the species sheet's need",
+		Instead: "Do what the round says first, and log what you find.",
+		Bad:     "care \"water\" {\n  every = \"2 days\"\n  from  = \"2026-11-01\"\n}\n2026-11-21 box skipped water\n2026-11-23 box skipped water\n",
+		Good:    "care \"water\" {\n  every = \"2 days\"\n  from  = \"2026-11-01\"\n}\n2026-11-23 box skipped water\n2026-11-24 box done water\n"}
 )

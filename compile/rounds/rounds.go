@@ -40,6 +40,7 @@ type item struct {
 	rank    int
 	minutes int
 	high    bool
+	since   string // of what is caught up: when it was last done
 	kind    *schema.CareKind
 	series  *schedule.Series
 	last    bool // quarantine or mites: after everything else, with tools of its own
@@ -49,6 +50,21 @@ type item struct {
 type hold struct {
 	from, until int
 	text        string
+}
+
+// urgent is the rank of what is done before everything else.
+const urgent = -1000
+
+// urgency is the order in which things are caught up: water, then the young, then
+// the rest.
+func urgency(x *schedule.Series, today civil.Date) int {
+	switch {
+	case x.Kind.Water:
+		return 3*urgent + x.Kind.Rank
+	case x.Group != nil && x.Group.Stage(today) == "young":
+		return 2*urgent + x.Kind.Rank
+	}
+	return urgent + x.Kind.Rank
 }
 
 // Pick says which series a round is made of, and on which days. A nil Days is
@@ -78,12 +94,27 @@ func New(s *schedule.Schedule, r *plan.Round, picks []Pick) *Round {
 		out.Days.Union(days)
 		it := item{days: days, text: x.Task, target: Target(x), box: box, rank: x.Kind.Rank, minutes: x.Minutes, high: x.High, kind: x.Kind, series: x}
 		if it.high {
-			it.rank = 0
+			it.rank = urgent + it.rank
+		}
+		if x.Owed && days.Has(x.CaughtUp) {
+			// The day on which it is caught up is a task of its own, before all others.
+			owed := it
+			owed.days = s.Horizon.New()
+			owed.days.Add(x.CaughtUp)
+			owed.high, owed.rank, owed.since = true, urgency(x, s.Horizon.From), "last done "+x.Last.Short()
+			it.days = days.Clone()
+			it.days.Remove(x.CaughtUp)
+			out.dishes(s, x, owed)
 		}
 		out.dishes(s, x, it)
 	}
 	out.boxes = len(boxes)
 	out.apart(lives)
+	for i := range out.items {
+		if it := &out.items[i]; it.since != "" {
+			it.text += " (" + it.since + ")"
+		}
+	}
 	slices.SortStableFunc(out.items, func(a, b item) int {
 		switch {
 		case a.last != b.last:
@@ -218,11 +249,31 @@ func (r *Round) held(h horizon.Horizon, l *life.Enclosure) {
 func Target(s *schedule.Series) string { return targetOf(s.Life, s.Group) }
 
 func targetOf(l *life.Enclosure, g *life.Group) string {
-	name := l.Plan.Shown()
+	name := brief(l.Plan.Shown())
 	if g != nil && len(l.Groups) > 1 {
 		name += " " + g.Animals.Name.V
 	}
 	return name
+}
+
+// maxName is how many characters of a title stand in a list. A longer one would
+// push the others out of the entry.
+const maxName = 40
+
+// brief is a title as it stands in a list: on one line, and not too long.
+func brief(title string) string {
+	plain := true
+	for i := 0; i < len(title); i++ {
+		plain = plain && title[i] >= ' ' && title[i] < 0x7f
+	}
+	if plain && len(title) <= maxName {
+		return title
+	}
+	title = strings.Join(strings.FieldsFunc(title, func(r rune) bool { return r <= ' ' || r == 0x7f }), " ")
+	if r := []rune(title); len(r) > maxName {
+		return string(r[:maxName-1]) + "…"
+	}
+	return title
 }
 
 // Line is one line of a round.

@@ -121,13 +121,15 @@ func (r *Round) names(dst []byte, x run, day int) []byte {
 // routine in it, in the order in which it is done.
 func (r *Round) Summary(dst []byte, day int) []byte {
 	dst = append(dst, r.Plan.Shown()...)
-	said := 0
+	said, first := 0, 0
 	for k := 0; k < len(r.items) && said < 4; {
 		kind := r.items[k].kind
 		count := 0
 		i := k
 		for ; i < len(r.items) && r.items[i].kind == kind; i++ {
-			if r.items[i].days.Has(day) {
+			if r.items[i].days.Has(day) && r.items[i].high {
+				first++
+			} else if r.items[i].days.Has(day) {
 				count++
 			}
 		}
@@ -150,6 +152,16 @@ func (r *Round) Summary(dst []byte, day int) []byte {
 		if h := &r.holds[k]; h.from <= day && day < h.until {
 			held++
 		}
+	}
+	if first > 0 {
+		if said > 0 {
+			dst = append(dst, ", "...)
+		} else {
+			dst = append(dst, ": "...)
+		}
+		said++
+		dst = strconv.AppendInt(dst, int64(first), 10)
+		dst = append(dst, " pressing"...)
 	}
 	if held > 0 {
 		if said > 0 {

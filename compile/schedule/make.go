@@ -226,6 +226,7 @@ func (b *builder) add(s Series) *Series {
 	b.onRounds(&s)
 	b.hold(&s)
 	b.absences(&s)
+	b.catchUp(&s)
 	b.series = append(b.series, s)
 	return &b.series[len(b.series)-1]
 }

@@ -101,6 +101,7 @@ func (b *builder) companion(s Series, meal *Series, kind *schema.CareKind, name 
 	}
 	b.onRounds(&s)
 	b.absences(&s)
+	b.catchUp(&s)
 	b.series = append(b.series, s)
 }
 

@@ -108,9 +108,12 @@ func (r *rounds) usual(e *plan.Enclosure) *plan.Round {
 // a round is held.
 const margin = 64
 
-// on reports whether a round that is not held every day is held on day i of the
-// horizon, or as far as margin beyond it.
-func (r *rounds) on(x *plan.Round, i int) bool { return r.held[x].Has(i + margin) }
+// on reports whether a round is held on day i of the horizon, or as far as margin
+// beyond it.
+func (r *rounds) on(x *plan.Round, i int) bool {
+	days := r.held[x]
+	return days == nil || days.Has(i+margin)
+}
 
 // madeRound returns a round that nobody wrote.
 func madeRound(name string, c civil.Clock) *plan.Round {

@@ -33,6 +33,12 @@ type Series struct {
 	// of Days on which prey is killed first, because nobody comes the next day.
 	Days, Held, Left, Killed horizon.Days
 
+	// Owed says that the last occasion before today was left undone. It is caught up
+	// on day CaughtUp; Last is the last day on which it was done.
+	Owed     bool
+	CaughtUp int
+	Last     civil.Date
+
 	Task    string // what to do, as a line of a round begins
 	Menu    []Portion
 	Minutes int

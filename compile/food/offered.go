@@ -1,0 +1,60 @@
+package food
+
+import (
+	"vivary/compile/climate"
+	"vivary/compile/life"
+	"vivary/compile/schedule"
+	"vivary/plan"
+)
+
+func isMeal(s *schedule.Series, g *life.Group) bool {
+	return s.Group == g && s.Kind != nil && s.Kind.Meal && s.Meal != nil && s.Once == nil && len(s.Menu) > 0
+}
+
+// shortest is over how many days a rate can be told.
+const shortest = 28
+
+// offered returns how many items a week one animal gets of a series, and the energy of
+// one, in kJ, as the mean of the menu.
+func offered(s *schedule.Schedule, m *schedule.Series) (items float64, each climate.Band[float64], ok bool) {
+	from, until := 0, s.Horizon.Days
+	if t := m.Timing; t != nil && t.From.Set() {
+		from = max(from, int(t.From.V-s.Horizon.From))
+	}
+	if t := m.Timing; t != nil && t.Until.Set() {
+		until = min(until, int(t.Until.V-s.Horizon.From)+1)
+	}
+	if until-from < shortest {
+		return 0, each, true // a menu for a time, not the usual one
+	}
+	days := m.Days.Count()
+	if m.Held != nil {
+		days += m.Held.Count()
+	}
+	n := float64(len(m.Menu))
+	for k := range m.Menu {
+		e, ok := Energy(s.Plan.Library, m.Menu[k].Prey)
+		if !ok {
+			return 0, each, false
+		}
+		each.Low += e.Low / n
+		each.Likely += e.Likely / n
+		each.High += e.High / n
+	}
+	return 7 * float64(days) / float64(until-from) * m.Menu[0].Items, each, true
+}
+
+// Energy returns the energy in one item of prey, in kJ: its mass times the energy of
+// a gram. It is false where either is not known.
+func Energy(l *plan.Library, p plan.Prey) (climate.Band[float64], bool) {
+	f := l.Feeder(p.Feeder)
+	if f == nil {
+		return climate.Band[float64]{}, false
+	}
+	size, gram := f.Size(p.Size), f.Figure("energy")
+	if size == nil || !size.Mass.Set() || gram == nil {
+		return climate.Band[float64]{}, false
+	}
+	m, e := size.Mass.V, gram.Range
+	return climate.Band[float64]{Low: m.Low * e.Low, Likely: (m.Low + m.High) / 2 * (e.Low + e.High) / 2, High: m.High * e.High}, true
+}

@@ -1,0 +1,114 @@
+package food
+
+import (
+	"math"
+	"strconv"
+
+	"vivary/compile/climate"
+	"vivary/plan"
+	"vivary/schema/quantity"
+)
+
+// Lines says the report in a keeper's words and in the units of the plan, one fact a
+// line.
+func (r *Report) Lines(e *plan.Enclosure) []string {
+	deg, gram := unitsOf(e, r)
+	of := "by the sheet"
+	if r.Measured {
+		of = "as weighed"
+	}
+	out := []string{
+		"Food of " + r.Group.Animals.Name.V + ": " + number(r.Items) + " items a week each, " + band(r.Offered, "kJ") + r.usual(),
+		"One of " + quantity.FormatRange(r.Mass.Low, r.Mass.High, gram) + " " + of + " at " + quantity.FormatRange(float64(r.Temperature.Low), float64(r.Temperature.High), deg) +
+			" burns " + band(r.Rest, "kJ") + " a week at rest [" + r.Kin.String() + "]",
+		"At " + number(100*Assimilation) + " % taken up, " + band(r.Need, "kJ") + " a week is plausible: " + r.Verdict.String(),
+	}
+	if r.Animals > 1 {
+		n := float64(r.Animals)
+		out = append(out, "All "+strconv.Itoa(r.Animals)+": "+number(r.Items*n)+" items a week, "+
+			band(climate.Band[float64]{Low: n * r.Offered.Low, Likely: n * r.Offered.Likely, High: n * r.Offered.High}, "kJ"))
+	}
+	if d, ok := r.dries(e); ok {
+		out = append(out, "Without drinking it loses "+number(d)+" % of its weight a day or more; Scorpionidae suffer from "+number(DryingLimit)+" % on: "+
+			number(math.Floor(DryingLimit/d))+" days at the most, a damp-loving species fewer [Withers and Smith 1993; Gefen and Ar 2005]")
+	}
+	return append(out, r.Kin.caution())
+}
+
+func (r *Report) usual() string {
+	if r.Usual == nil {
+		return ""
+	}
+	return "; usual are " + r.Usual.Value.V + " items [items-a-week]"
+}
+
+// dries returns what a scorpion loses a day, in %, at the driest that is aimed for.
+func (r *Report) dries(e *plan.Enclosure) (float64, bool) {
+	if r.Kin != Scorpion {
+		return 0, false
+	}
+	var rh float64
+	if c := e.Climate; c != nil && c.Humidity.Set() {
+		rh = c.Humidity.V.Low
+	} else if f := e.Sheet.Figure("humidity-target", ""); f != nil {
+		rh = f.Range.Low
+	} else {
+		return 0, false
+	}
+	d := ScorpionDrying(r.Mass.Likely, float64(r.Temperature.Likely), rh)
+	return d, d > 0.005
+}
+
+// String names the animals measured, and the paper.
+func (k Kin) String() string {
+	switch k {
+	case Scorpion:
+		return "as Urodacus armatus: Withers and Smith 1993"
+	case Tarantula:
+		return "as Euathlus truculentus: Nespolo and others 2011"
+	}
+	return "nothing measured"
+}
+
+func (k Kin) caution() string {
+	if k == Scorpion {
+		return "A rough check: it was measured on a scorpion of dry country, none on Pandinus or Heterometrus; growth and young are not in it. The abdomen has the last word."
+	}
+	return "A rough check: it was measured on one small tarantula; growth and eggs are not in it. The abdomen has the last word."
+}
+
+// String says the verdict to a keeper.
+func (v Verdict) String() string {
+	switch v {
+	case Little:
+		return "less than half of what rest alone takes; a thin abdomen says the same"
+	case Plausible:
+		return "what is offered lies within it"
+	case Much:
+		return "more than even growth or young would explain; what is left over is taken out, and a fat abdomen asks for a pause"
+	}
+	return "no verdict"
+}
+
+func unitsOf(e *plan.Enclosure, r *Report) (deg, gram quantity.Unit) {
+	deg, gram = quantity.Celsius, quantity.Gram
+	switch c := e.Climate; {
+	case c != nil && c.WarmEnd.Set():
+		deg = c.WarmEnd.V.Unit
+	case e.Place != nil && e.Place.Temperature.Set():
+		deg = e.Place.Temperature.V.Unit
+	}
+	if m := r.Group.Animals.Mass; m.Set() {
+		gram = m.V.Unit
+	}
+	return deg, gram
+}
+
+// band prints the likely value and its ends.
+func band(b climate.Band[float64], unit string) string {
+	b = b.Round()
+	return exact(b.Likely) + " " + unit + " (" + exact(b.Low) + " to " + exact(b.High) + ")"
+}
+
+func exact(v float64) string  { return strconv.FormatFloat(v, 'f', -1, 64) }
+func number(v float64) string { return exact(math.Round(v*100) / 100) }
