@@ -190,10 +190,36 @@ func explainEnclosure(w *world, r *compile.Result, i int) {
 		fmt.Fprintf(w.out, "  %-22s %s at %s; %s\n", s.Name, s.Words(), s.At(), next)
 		fmt.Fprintf(w.out, "      %s\n", origin(r, i, k))
 	}
+	explainLeaving(w, r, i)
 	explainClimate(w, r, e)
 	fmt.Fprintf(w.out, "\nProof, %s to %s:\n", r.Horizon.From.Words(), r.Horizon.Last().Words())
 	for k := range r.Proofs[i] {
 		proofLine(w, r, &r.Proofs[i][k])
+	}
+}
+
+// explainLeaving says how long the enclosure can be left, and what fails first.
+func explainLeaving(w *world, r *compile.Result, i int) {
+	sheet := r.Lives[i].Plan.Sheet
+	if sheet == nil {
+		return
+	}
+	fmt.Fprintln(w.out, "\nIf nobody comes:")
+	for _, g := range r.Lives[i].Groups {
+		stage := g.Stage(r.Today)
+		var parts []string
+		if f := sheet.Figure("unattended", stage); f != nil {
+			parts = append(parts, f.Range.LowQ().String()+" with a full dish")
+		}
+		for _, n := range sheet.NeedsOf(stage) {
+			if n.Name.V == "food" || n.Name.V == "water" && len(parts) == 0 {
+				parts = append(parts, n.Longest.V.String()+" without "+n.Name.V)
+			}
+		}
+		if len(parts) == 0 {
+			parts = append(parts, "the sheet has no figure: do not leave it alone")
+		}
+		fmt.Fprintf(w.out, "  %s: %s\n", g.Animals.Name.V, strings.Join(parts, ", "))
 	}
 }
 

@@ -68,7 +68,7 @@ func TestNothingBeginsAtNight(t *testing.T) {
 // nasty is a title with what text in a calendar can break on.
 var nasty = "a\nb\r, c; d\\ e: \"f\" 🦂 \u202bעקרב\u202c " + strings.TrimSpace(strings.Repeat("long und übel ", 36))
 
-// TestNastyTitles: a title with line breaks, separators, emoji, right-to-left text
+// TestNastyTitles: words with line breaks, separators, emoji, right-to-left text
 // and 500 characters is read back as it is, but for the carriage return, which
 // the grammar of RFC 5545, 3.1, has no place for.
 func TestNastyTitles(t *testing.T) {
@@ -77,12 +77,18 @@ func TestNastyTitles(t *testing.T) {
 	}
 	quoted := strings.NewReplacer("\\", `\\`, "\n", `\n`, "\r", `\r`, `"`, `\"`).Replace(nasty)
 	text := strings.Replace(everyKind("Europe/London"), `enclosure "alpha" {`, "enclosure \"alpha\" {\n  title = \""+quoted+"\"", 1)
+	text = strings.Replace(text, `care "water" {`, "care \"water\" {\n    task = \""+quoted+"\"", 1)
 	text = strings.Replace(text, `room "east" {`, "room \"east\" {\n  title = \""+quoted+"\"", 1)
 	r := compiled(t, text, everyState, today)
 	if r.Lives[0].Plan.Shown() != nasty {
 		t.Fatalf("the plan has the title %q", r.Lives[0].Plan.Shown())
 	}
 	shown := strings.ReplaceAll(nasty, "\r", "")
+	target := rounds.Target(find(t, r, "alpha", "water"))
+	if strings.ContainsAny(target, "\r\n") || len([]rune(target)) > 60 || !strings.Contains(target, "; d\\ e: \"f\" 🦂 \u202bעקרב\u202c") {
+		t.Errorf("in a list the enclosure is called %q", target)
+	}
+	title := shown + ": " + target
 	feed := built(t, r, "care", nil)
 
 	cal, err := ics.ParseCalendar(bytes.NewReader(feed))
@@ -91,7 +97,7 @@ func TestNastyTitles(t *testing.T) {
 	}
 	found := 0
 	for _, e := range cal.Events() {
-		if p := e.GetProperty(ics.ComponentPropertySummary); p.Value == "Fresh water: "+shown {
+		if p := e.GetProperty(ics.ComponentPropertySummary); p.Value == title {
 			found++
 			if l := e.GetProperty(ics.ComponentPropertyLocation); l.Value != shown {
 				t.Errorf("golang-ical reads the place %q", l.Value)
@@ -102,7 +108,7 @@ func TestNastyTitles(t *testing.T) {
 		t.Errorf("golang-ical finds %d entries of that title", found)
 	}
 
-	want := strings.NewReplacer("\\", `\\`, "\n", `\n`).Replace("Fresh water: " + shown)
+	want := strings.NewReplacer("\\", `\\`, "\n", `\n`).Replace(title)
 	from, to := today.At(0, time.UTC), (today+40).At(0, time.UTC)
 	for reader, answer := range oracles.Expand(t, [][]byte{feed}, from, to) {
 		n := 0

@@ -114,7 +114,7 @@ func TestUnchangedPlanKeepsBytes(t *testing.T) {
 				c := changes(t, last, next)
 				old := entries(t, last)
 				for _, e := range c.changed {
-					if was := old[property(e, "UID")]; !ofCalendar(e) && without(t, e, month) != without(t, was, month) {
+					if was := old[property(e, "UID")]; !ofCalendar(e) && !catchesUp(e) && without(t, e, month) != without(t, was, month) {
 						t.Errorf("changed on %s, of %s:\n%s\nwas:\n%s", on, lastOn, e, was)
 					}
 				}
@@ -141,6 +141,12 @@ func TestUnchangedPlanKeepsBytes(t *testing.T) {
 func ofCalendar(entry string) bool {
 	title := property(entry, "SUMMARY")
 	return title == "This calendar ends here" || strings.HasPrefix(title, "Nothing to do in ")
+}
+
+// catchesUp reports whether an entry brings first what nobody was there to do: it
+// says so once it has been left undone, not before.
+func catchesUp(entry string) bool {
+	return strings.Contains(strings.ReplaceAll(entry, "\r\n ", ""), "(last done ")
 }
 
 // without leaves out the days from one day on that an entry leaves out, and what

@@ -12,7 +12,7 @@ import (
 // calendar ends there.
 func (s *selection) perRound(feed *ical.Feed) {
 	days := min(Days, s.r.Horizon.Days)
-	remind := s.remind()
+	remind, place := s.remind(), s.place()
 	var text []byte
 	for _, r := range s.r.Schedule.Rounds {
 		if len(s.byRound[r]) == 0 {
@@ -28,7 +28,7 @@ func (s *selection) perRound(feed *ical.Feed) {
 			text = sheet.Text(text[:0], i)
 			feed.Entries = append(feed.Entries, ical.Entry{
 				UID: s.uid("round", name, date.String()), Date: date, At: r.Clock.V, Minutes: length(r),
-				Summary: summary, Description: string(text), Location: s.place(), Remind: remind,
+				Summary: summary, Description: string(text), Location: place, Remind: remind,
 			})
 		}
 	}

@@ -12,7 +12,6 @@ import (
 // Energy of the wet animal in kcal/g, and water, protein and fat in %: M. D. Finke,
 // table 41.1 in Hand-Rearing Birds, 2nd ed., p. 626, after Finke 2002, Zoo Biol.
 // 21:269-285, whose abstract has 674 kcal/kg for the silkworm and 2,741 for the waxworm.
-// 0 is what the table has but the sheet does not state.
 func TestFeedersAgainstFinke(t *testing.T) {
 	library := plan.NewLibrary(schema.Library, new(source.Set))
 	for name, want := range map[string][4]float64{

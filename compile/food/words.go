@@ -18,18 +18,18 @@ func (r *Report) Lines(e *plan.Enclosure) []string {
 		of = "as weighed"
 	}
 	out := []string{
-		"Food of " + r.Group.Animals.Name.V + ": " + number(r.Items) + " items a week each, " + band(r.Offered, "kJ") + r.usual(),
+		"Food of " + r.Group.Animals.Name.V + ": " + items(r.Items) + " a week each, " + band(r.Offered, "kJ") + r.usual(),
 		"One of " + quantity.FormatRange(r.Mass.Low, r.Mass.High, gram) + " " + of + " at " + quantity.FormatRange(float64(r.Temperature.Low), float64(r.Temperature.High), deg) +
 			" burns " + band(r.Rest, "kJ") + " a week at rest [" + r.Kin.String() + "]",
 		"At " + number(100*Assimilation) + " % taken up, " + band(r.Need, "kJ") + " a week is plausible: " + r.Verdict.String(),
 	}
 	if r.Animals > 1 {
 		n := float64(r.Animals)
-		out = append(out, "All "+strconv.Itoa(r.Animals)+": "+number(r.Items*n)+" items a week, "+
+		out = append(out, "All "+strconv.Itoa(r.Animals)+": "+items(r.Items*n)+" a week, "+
 			band(climate.Band[float64]{Low: n * r.Offered.Low, Likely: n * r.Offered.Likely, High: n * r.Offered.High}, "kJ"))
 	}
 	if d, ok := r.dries(e); ok {
-		out = append(out, "Without drinking it loses "+number(d)+" % of its weight a day or more; Scorpionidae suffer from "+number(DryingLimit)+" % on: "+
+		out = append(out, "Without drinking it loses "+number(d)+" % of its weight a day or more; the body water of Scorpionidae falls from "+number(DryingLimit)+" % on: "+
 			number(math.Floor(DryingLimit/d))+" days at the most, a damp-loving species fewer [Withers and Smith 1993; Gefen and Ar 2005]")
 	}
 	return append(out, r.Kin.caution())
@@ -106,8 +106,17 @@ func unitsOf(e *plan.Enclosure, r *Report) (deg, gram quantity.Unit) {
 
 // band prints the likely value and its ends.
 func band(b climate.Band[float64], unit string) string {
-	b = b.Round()
+	if b = b.Round(); b.Low == b.High {
+		return exact(b.Likely) + " " + unit
+	}
 	return exact(b.Likely) + " " + unit + " (" + exact(b.Low) + " to " + exact(b.High) + ")"
+}
+
+func items(n float64) string {
+	if n == 1 {
+		return "1 item"
+	}
+	return number(n) + " items"
 }
 
 func exact(v float64) string  { return strconv.FormatFloat(v, 'f', -1, 64) }

@@ -189,9 +189,10 @@ func (w *world) leaving() Due {
 	return d
 }
 
-// nursery is when places run out, if the brood is as large as it may be.
+// nursery is when places run out, if the brood is as large as it may be. For young
+// that are not taken out Leaving is never.
 func (w *world) nursery(b *Brood) Due {
-	if !b.Leave || b.Young.High <= float64(b.Places) {
+	if b.Young.High <= float64(b.Places) {
 		return Due{}
 	}
 	return b.Leaving

@@ -156,6 +156,9 @@ func TestBroods(t *testing.T) {
 	if bits := report(t, hadrurus, "2026-11-19 box a born 5\n"+born, today); bits.Brood.Young.High != 17 {
 		t.Errorf("born on two days: %v", bits.Brood.Young)
 	}
+	if second := report(t, hadrurus, "2025-11-01 box a born 30\n2025-11-20 box a first_moult\n2025-12-10 box a separated\n"+born, today); second.Brood.Young.High != 12 {
+		t.Errorf("last year's are counted too: %v", second.Brood.Young)
+	}
 	gravid := report(t, strings.Replace(hadrurus, grownUp, grownUp+"\nstate = \"gravid\"", 1), "", today)
 	if b := gravid.Brood; b.Birth.When != growth.Undated || b.Young.Low != 10 || b.Young.High != 35 || gravid.Nursery.When != growth.Undated {
 		t.Errorf("%+v %v", b, gravid.Nursery)

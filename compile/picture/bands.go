@@ -13,7 +13,7 @@ func (p *page) seasons() []stripe {
 	var out []stripe
 	for _, s := range p.plan.Seasons {
 		p.eachTime(s, func(from, until civil.Date) {
-			label := s.Name.V + ", " + p.dates(from, until)
+			label := clean(s.Name.V) + ", " + p.dates(from, until)
 			var mask life.Mask
 			for _, h := range p.life.Holds {
 				if h.At == s.At && h.From == from {
@@ -120,12 +120,20 @@ func (p *page) keeper(name string) string {
 	return name
 }
 
-// whose is the group that something is about, where there is more than one.
+// whose begins a label with the group that it is about, where there is more than
+// one; of ends one so.
 func (p *page) whose(g *life.Group) string {
-	if len(p.life.Groups) < 2 {
+	if g == nil || len(p.life.Groups) < 2 {
 		return ""
 	}
 	return g.Animals.Shown() + ": "
+}
+
+func (p *page) of(g *life.Group) string {
+	if g == nil || len(p.life.Groups) < 2 {
+		return ""
+	}
+	return " · " + g.Animals.Shown()
 }
 
 // dates prints a stretch of days, first and last: "15 Nov to 20 Feb".

@@ -29,16 +29,12 @@ func (p *page) meals(n int) []marked {
 			continue
 		}
 		if len(s.Menu) == 0 {
-			name := s.Task
-			if s.Group != nil {
-				name = p.whose(s.Group) + name
-			}
-			rows = p.mark(rows, s, name, nil)
+			rows = p.mark(rows, s, s.Task+p.of(s.Group), nil)
 			continue
 		}
 		for k := range s.Menu {
 			dish, _ := p.r.Schedule.DishAs(s, &s.Menu[k], p.r.Today, false)
-			rows = p.mark(rows, s, p.whose(s.Group)+strings.TrimPrefix(dish, "Feed "), s.Menu[k].Days)
+			rows = p.mark(rows, s, strings.TrimPrefix(dish, "Feed ")+p.of(s.Group), s.Menu[k].Days)
 		}
 	}
 	for _, r := range rows {

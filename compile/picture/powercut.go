@@ -35,7 +35,7 @@ func (p *page) powerCut(y float64) {
 		}
 	}
 	if !ok {
-		tell(nil, "the plan does not say enough to work it out: inside, room temperature, species")
+		tell(nil, "for this the plan has to say inside, room temperature and species")
 		return
 	}
 	p.cutChart(y, b)
@@ -50,8 +50,8 @@ func (p *page) powerCut(y float64) {
 		{words: "air, likely course", line: airLine(2.6)},
 		{words: "substrate, likely course", line: substrateLine(2.6)},
 		{words: "thin: the house cools too"},
-		{words: "box over the limit: air gets"},
-		{words: "there; box under it: substrate"},
+		{words: "box: harmful from then on;"},
+		{words: "upper air, lower substrate"},
 	},
 		first,
 		"if the house cools too, with "+t(0)+" outside, air "+reaches(cold.Air, low)+"; substrate "+reaches(cold.Substrate, low),

@@ -39,7 +39,7 @@ func (p *page) targets() [3]target {
 	switch first := &list[0]; {
 	case first.base != nil:
 	case len(c.Heaters) > 0:
-		first.words, first.base = "as the species sheet", p.species("temperature-target")
+		first.words, first.base = "species sheet", p.species("temperature-target")
 	case p.room() != nil:
 		first.words, first.base, first.styles = asRoom, p.room(), [][]string{outlined(`fill="`+roomFill+`"`, frameLine)}
 	}
@@ -130,7 +130,10 @@ func (p *page) temperatures(y, height float64) {
 			}
 		}
 	}
-	if list[2].base == nil && list[0].words != asRoom {
+	switch {
+	case list[0].base == nil:
+		items = append(items, swatch{words: "no temperature planned"})
+	case list[2].base == nil && list[0].words != asRoom:
 		items = append(items, swatch{words: "night as day: none planned"})
 	}
 	if room != nil && list[0].words != asRoom {
@@ -145,7 +148,7 @@ func (p *page) temperatures(y, height float64) {
 
 // humidity draws the humidity that is planned against what the species bears.
 func (p *page) humidity(y, height float64) {
-	base, words := p.species("humidity-target"), "as the species sheet"
+	base, words := p.species("humidity-target"), "species sheet"
 	if p.plan.Climate != nil && p.plan.Climate.Humidity.Set() {
 		base, words = written(p.plan.Climate.Humidity), "planned"
 	}

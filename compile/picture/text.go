@@ -47,14 +47,14 @@ func width(s string, size float64, heavy bool) float64 {
 	w := 0.0
 	for _, r := range s {
 		switch {
-		case strings.ContainsRune(" !'(),./:;[]|ijlftrI·-\"", r):
+		case strings.ContainsRune(" !'(),./:;[]|ijlftrI·-", r):
 			w += 0.42
 		case strings.ContainsRune("mwMW@%…", r):
 			w += 1
 		case unicode.IsUpper(r) && r < 128:
-			w += 0.77
+			w += 0.79
 		case r < 128 && (unicode.IsLetter(r) || unicode.IsDigit(r)):
-			w += 0.63
+			w += 0.64
 		case r < 128:
 			w += 0.84
 		default:
