@@ -259,7 +259,7 @@ func (r *resolver) complete(e *Enclosure) {
 	} else {
 		walk(reflect.ValueOf(e.Housing).Elem())
 	}
-	if len(e.Animals) == 0 {
+	if len(e.Animals) == 0 && !(e.Housing != nil && e.Housing.Places.Set()) {
 		r.found.Add(finding.Finding{Rule: ruleMissing, At: e.At, Text: "enclosure" + named(&e.Head) + " has no animals block",
 			Write: "animals \"adult\" { count = 1, stage = \"adult\" }"})
 	}

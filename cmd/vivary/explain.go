@@ -5,6 +5,8 @@ import (
 	"strings"
 
 	"vivary/compile"
+	"vivary/compile/food"
+	"vivary/compile/growth"
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema"
@@ -192,9 +194,27 @@ func explainEnclosure(w *world, r *compile.Result, i int) {
 	}
 	explainLeaving(w, r, i)
 	explainClimate(w, r, e)
+	if g, ok := growth.Of(r.Lives[i], r.Plan, r.Today); ok {
+		printLines(w, "Growth and room", g.Lines())
+	}
+	for _, g := range r.Lives[i].Groups {
+		if f, ok := food.Of(r.Schedule, r.Schedule.Of[i], g, r.Today); ok {
+			printLines(w, "Food", f.Lines(e))
+		}
+	}
 	fmt.Fprintf(w.out, "\nProof, %s to %s:\n", r.Horizon.From.Words(), r.Horizon.Last().Words())
 	for k := range r.Proofs[i] {
 		proofLine(w, r, &r.Proofs[i][k])
+	}
+}
+
+func printLines(w *world, head string, lines []string) {
+	if len(lines) == 0 {
+		return
+	}
+	fmt.Fprintf(w.out, "\n%s:\n", head)
+	for _, l := range lines {
+		fmt.Fprintf(w.out, "  %s\n", l)
 	}
 }
 

@@ -71,7 +71,7 @@ enclosure "burrow-a" {
 
     # On a side wall, never beneath an animal that digs. Always with a thermostat.
     heater "mat" {
-      power      = "60 W"
+      power      = "90 W"
       place      = "side"
       thermostat = "29 C"
       covers     = "30 %"

@@ -87,7 +87,7 @@ func (s *selection) repeat(e *ical.Entry, x *schedule.Series, rule recur.Rule, l
 	if _, until := rule.Bounds(); until < recur.MaxDate {
 		e.Until, e.HasUntil = until, true
 	}
-	e.ExDates = s.without(x, rule, start)
+	e.ExDates = s.without(x, rule, start, last.Left(e.UID))
 	// A series whose days are all left out must not be written.
 	d, ok := rule.Next(start)
 	for ok {
@@ -100,11 +100,17 @@ func (s *selection) repeat(e *ical.Entry, x *schedule.Series, rule recur.Rule, l
 }
 
 // without returns the days of a rule from start on that are left out: on the
-// horizon those on which it is not done, before it those that holds took out,
-// since what was once left out stays left out. The horizon counts to the end of a
-// month, or the entries of a season would change with every day.
-func (s *selection) without(x *schedule.Series, rule recur.Rule, start civil.Date) []civil.Date {
+// horizon those on which it is not done, before it those that holds took out and
+// those that were left out when the entry was last published, since what was once
+// left out stays left out. The horizon counts to the end of a month, or the
+// entries of a season would change with every day.
+func (s *selection) without(x *schedule.Series, rule recur.Rule, start civil.Date, before []civil.Date) []civil.Date {
 	var out []civil.Date
+	for _, d := range before {
+		if d >= start && d < s.r.Today && rule.Contains(d) {
+			out = append(out, d)
+		}
+	}
 	x.EachHeld(start, s.r.Today, func(d civil.Date) {
 		if rule.Contains(d) {
 			out = append(out, d)

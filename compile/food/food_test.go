@@ -101,6 +101,15 @@ func TestBand(t *testing.T) {
 	}
 }
 
+// The limit of Gefen and Ar 2005 is one of Scorpionidae, not of a desert hairy scorpion.
+func TestDryingIsOfOneFamily(t *testing.T) {
+	s, g := planned(t, "hadrurus-arizonensis", grown, "", "")
+	r, ok := food.Of(s, s.Of[0], g, today)
+	if got := strings.Join(r.Lines(s.Lives[0].Plan), "\n"); !ok || strings.Contains(got, "drinking") {
+		t.Error(got)
+	}
+}
+
 // The mean of a rotating menu, and days that are held, count as what is usual.
 func TestMenu(t *testing.T) {
 	winter := "  season \"rest\" {\n    from = \"1 dec\"\n    to = \"28 feb\"\n    feeding = \"none\"\n  }\n"

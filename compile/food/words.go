@@ -42,9 +42,10 @@ func (r *Report) usual() string {
 	return "; usual are " + r.Usual.Value.V + " items [items-a-week]"
 }
 
-// dries returns what a scorpion loses a day, in %, at the driest that is aimed for.
+// dries returns what a scorpion loses a day, in %, at the driest that is aimed for. The
+// limit holds for one family; those of deserts lose less and bear more.
 func (r *Report) dries(e *plan.Enclosure) (float64, bool) {
-	if r.Kin != Scorpion {
+	if r.Kin != Scorpion || e.Sheet.Family.V != "Scorpionidae" {
 		return 0, false
 	}
 	var rh float64

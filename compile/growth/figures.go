@@ -134,10 +134,12 @@ func (f *figures) read(s *plan.SpeciesSheet) {
 	}
 	for _, st := range s.Stages {
 		if i := stageOf(st.Name.V); i != unknown && st.Instars.Set() {
-			f.first[i], f.last[i] = int(st.Instars.V.Low), min(int(st.Instars.V.High), maxInstar)
+			f.first[i], f.last[i] = bounded(st.Instars.V.Low), bounded(st.Instars.V.High)
 		}
 	}
 }
+
+func bounded(instar float64) int { return int(min(max(instar, 0), maxInstar)) }
 
 func word(f *plan.Figure) string {
 	if len(f.Words) == 0 {

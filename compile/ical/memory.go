@@ -239,3 +239,23 @@ func (m *Memory) First(uid string) (civil.Date, bool) {
 	}
 	return m.events[i].start.date, true
 }
+
+// Left returns the days of a series that were left out when it was last published.
+func (m *Memory) Left(uid string) []civil.Date {
+	if m == nil {
+		return nil
+	}
+	i, ok := m.byUID[uid]
+	if !ok {
+		return nil
+	}
+	var out []civil.Date
+	for line := range bytes.Lines(m.events[i].bytes) {
+		if bytes.HasPrefix(line, []byte("EXDATE")) { // short enough never to be folded
+			if d, ok := parseStart(string(bytes.TrimSpace(line[bytes.LastIndexByte(line, ':')+1:]))); ok {
+				out = append(out, d.date)
+			}
+		}
+	}
+	return out
+}

@@ -16,7 +16,7 @@ func (p *page) seasons() []stripe {
 			label := clean(s.Name.V) + ", " + p.dates(from, until)
 			var mask life.Mask
 			for _, h := range p.life.Holds {
-				if h.At == s.At && h.From == from {
+				if h.At == s.At {
 					mask = h.What
 				}
 			}

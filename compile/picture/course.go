@@ -79,46 +79,49 @@ func dayIn(year int, d plan.Day) civil.Date {
 	return date
 }
 
-// band draws a course, with y giving the height of a value. Points on a straight
-// line are left out. A range of one value is drawn as a line.
+// bandLeast is the least height of a band, so that a single value shows how it is
+// drawn too.
+const bandLeast = 4
+
+// band draws a course, with y giving the height of a value.
 func (p *page) band(c course, y func(float64) float64, style ...string) {
 	for i := 0; i < p.days; {
 		if math.IsNaN(c.low[i]) {
 			i++
 			continue
 		}
-		j := i + 1
-		for j < p.days && !math.IsNaN(c.low[j]) {
-			j++
+		var top, foot []float64
+		from := i
+		for ; i < p.days && !math.IsNaN(c.low[i]); i++ {
+			h, l := y(c.high[i]), y(c.low[i])
+			more := max(0, (bandLeast-(l-h))/2)
+			top, foot = append(top, h-more), append(foot, l+more)
 		}
 		var d path
-		d.edge(p, 'M', c.high[i:j], i, y, false)
-		d.edge(p, 'L', c.low[i:j], i, y, true)
+		d.edge(p, top, from, false)
+		d.edge(p, foot, from, true)
 		d.WriteByte('Z')
 		p.draw.Path(d.String(), style...)
-		i = j
 	}
 }
 
-// edge adds one edge of a band, from its first day to its last or back.
-func (b *path) edge(p *page, first byte, v []float64, from int, y func(float64) float64, back bool) {
-	n := len(v)
-	at := func(k int) (float64, float64) { // the last value lasts until the end of its day
-		return p.x(p.from + civil.Date(from+k)), y(v[min(k, n-1)])
+// edge adds one edge of a band, from its first day to the end of its last, or back
+// again. Points on a straight line are left out.
+func (b *path) edge(p *page, y []float64, from int, back bool) {
+	command := byte('M')
+	if back {
+		command = 'L'
 	}
-	command := first
+	n := len(y)
 	for k := 0; k <= n; k++ {
 		i := k
 		if back {
 			i = n - k
 		}
-		if i > 0 && i < n {
-			if d := v[i] - v[i-1] - (v[min(i+1, n-1)] - v[i]); math.Abs(d) < 1e-9 {
-				continue
-			}
+		if i > 0 && i < n && math.Abs(2*y[i]-y[i-1]-y[min(i+1, n-1)]) < 1e-9 {
+			continue
 		}
-		x, h := at(i)
-		b.to(command, x, h)
+		b.to(command, p.x(p.from+civil.Date(from+i)), y[min(i, n-1)])
 		command = 'L'
 	}
 }

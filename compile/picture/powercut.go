@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"strconv"
+	"strings"
 
 	"vivary/compile/balance"
 	"vivary/compile/climate"
@@ -179,7 +180,12 @@ func reaches(b climate.Band[climate.Minute], low string) string {
 		return "is at " + low + " or below from the start"
 	}
 	b = b.Round()
-	return fmt.Sprintf("falls to %s in about %s (%s to %s)", low, long(b.Likely), long(b.Low), long(b.High))
+	from, to := long(b.Low), long(b.High)
+	number, unit, _ := strings.Cut(from, " ")
+	if strings.HasSuffix(to, " "+unit) {
+		from = number
+	}
+	return fmt.Sprintf("falls to %s in about %s (%s to %s)", low, long(b.Likely), from, to)
 }
 
 // long prints a time: "95 min", "6.5 h", "3 days".

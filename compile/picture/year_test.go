@@ -86,7 +86,7 @@ var collections = []struct {
 		[]string{"After a power cut:", "air, likely course", "substrate, likely course", "harmful", "falls to 15 C in about"}},
 	{"south", strings.Replace(house, "Europe/London\"", "Australia/Perth\"\n  hemisphere = \"south\"", 1) + "room \"r\" {\n  temperature = \"15 to 30 C\"\n}\nenclosure \"wet\" {\n  species = \"pandinus-imperator\"\n" + box + "  animals \"one\" {\n    count = 1\n    stage = \"adult\"\n  }\n  climate {\n    warm_end = \"28 C\"\n    humidity = \"70 to 75 %\"\n    heater \"mat\" {\n      power = \"45 W\"\n      place = \"side\"\n      thermostat = \"28 C\"\n    }\n  }\n  season \"rains\" {\n    from = \"15 dec\"\n    to = \"20 feb\"\n    feeding = \"half\"\n    climate {\n      warm_end = \"31 C\"\n      humidity = \"80 to 85 %\"\n    }\n  }\n}\n", "",
 		[]string{"rains, 15 Dec to 20 Feb: every second meal", "in rains: 31 C", "in rains: 80 to 85 %", "planned 70 to 75 %"}},
-	{"crowd", house + strings.Repeat("#\n", 2) + "keeper \"second\" {\n}\naway \"lead\" {\n  from = \"2027-03-01\"\n  to = \"2027-03-20\"\n}\naway \"lead\" {\n  from = \"2027-03-25\"\n  to = \"2027-04-20\"\n  cover = \"second\"\n  visits = [\"mon\"]\n}\naway \"lead\" {\n  from = \"2027-10-01\"\n  to = \"2027-12-20\"\n  cover = \"second\"\n}\nroom \"r\" {\n  temperature = \"20 to 24 C\"\n}\nenclosure \"crowd\" {\n  species = \"pandinus-imperator\"\n" + box + crowd() + "}\n", crowdLog(),
+	{"crowd", house + "keeper \"second\" {\n}\naway \"lead\" {\n  from = \"2027-03-01\"\n  to = \"2027-03-20\"\n}\naway \"lead\" {\n  from = \"2027-03-25\"\n  to = \"2027-04-20\"\n  cover = \"second\"\n  visits = [\"mon\"]\n}\naway \"lead\" {\n  from = \"2027-10-01\"\n  to = \"2027-12-20\"\n  cover = \"second\"\n}\nroom \"r\" {\n  temperature = \"20 to 24 C\"\n}\nenclosure \"crowd\" {\n  species = \"pandinus-imperator\"\n" + box + crowd() + "}\n", crowdLog(),
 		[]string{"Season (2 more not drawn)", "Held (7 more not drawn)", "Away (1 more not drawn)", "17 other kinds of meal", "Lead away 1 Mar, back 20 Mar, nobody comes", "Lead away 25 Mar, back 20 Apr, Second comes on 4 days"}},
 	{"nasty", house + "room \"r\" {\n  title = \"</svg><script>alert(1)</script>\"\n  temperature = \"20 to 24 C\"\n}\nenclosure \"nasty\" {\n  title = \"<b>&\\\"'\\n\\u202eevil\\u0007 ]]> " + strings.Repeat("Wide ", 30) + "\"\n  species = \"pandinus-imperator\"\n" + box + "  animals \"one\" {\n    title = \"<i>&amp; 蠍 🦂\"\n    count = 1\n    stage = \"adult\"\n  }\n  animals \"two\" {\n    count = 1\n    stage = \"adult\"\n  }\n  season \"<rest & \\\"quiet\\\" \" {\n    from = \"1 dec\"\n    to = \"28 feb\"\n    misting = \"none\"\n  }\n}\n", "",
 		[]string{"<rest & \"quiet\", 1 Dec to 28 Feb: no misting"}},
@@ -315,13 +315,7 @@ func TestSameBytes(t *testing.T) {
 // A season reaches and leaves its temperature at its ramp, within its own days:
 // 3 °C a week is three sevenths of a degree a day, so 28 to 31 C takes seven days.
 func TestCourse(t *testing.T) {
-	var south string
-	for _, c := range collections {
-		if c.name == "south" {
-			south = c.text
-		}
-	}
-	r := read(t, south, "")
+	r := read(t, collection(t, "south"), "")
 	p := &page{r: r, life: r.Lives[0], plan: r.Lives[0].Plan, from: r.Today - daysBack, days: 375}
 	base := quantity.Range{Low: 28, High: 28, Unit: quantity.Celsius}
 	rains := quantity.Range{Low: 31, High: 31, Unit: quantity.Celsius}

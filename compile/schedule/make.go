@@ -32,6 +32,7 @@ func Make(c *plan.Collection, lives []*life.Enclosure, h horizon.Horizon) *Sched
 	for _, l := range lives {
 		r.note(l.Plan)
 	}
+	s.clockChanges()
 	parts := make([]builder, len(lives))
 	Each(len(lives), func(i int) {
 		parts[i] = builder{s: s, rounds: r, life: lives[i]}

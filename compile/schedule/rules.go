@@ -4,7 +4,7 @@ import "vivary/plan/finding"
 
 // Rules are what can be found while series are made. Each example is the inside
 // of an enclosure of emperor scorpions that is otherwise sound.
-var Rules = []*finding.Rule{ruleNoTiming, ruleTwoTimings, ruleCron, ruleCronMeaning, ruleNeverHappens, ruleOffRound, ruleTooManySeries}
+var Rules = []*finding.Rule{ruleNoTiming, ruleTwoTimings, ruleCron, ruleCronMeaning, ruleNeverHappens, ruleOffRound, ruleClockChange, ruleTooManySeries}
 
 var (
 	ruleNoTiming = &finding.Rule{ID: "no-timing", Severity: finding.Error,
@@ -45,6 +45,13 @@ var (
 		Instead: "Give the care a window in which it may be moved, choose days on which there is a round, or hold the round more often.",
 		Bad:     "care \"weigh\" {\n  on    = [\"tue\"]\n  round = \"mondays\"\n}\n",
 		Good:    "care \"weigh\" {\n  on     = [\"tue\"]\n  round  = \"mondays\"\n  window = \"1 day\"\n}\n"}
+	ruleClockChange = &finding.Rule{ID: "clock-change", Severity: finding.Error,
+		Title:   "A round begins at a time that a clock change leaves out or repeats.",
+		Why:     "On that day calendars show the round at different times, or not at all.",
+		Source:  "RFC 5545, 3.3.5; tried with five calendar programs",
+		Instead: "Choose a time outside the hour of the change.",
+		Bad:     "collection \"c\" {\n  time_zone = \"America/Nuuk\"\n}\nround \"evening\" {\n  at     = \"23:30\"\n  keeper = \"lead\"\n}\n",
+		Good:    "collection \"c\" {\n  time_zone = \"America/Nuuk\"\n}\nround \"evening\" {\n  at     = \"19:30\"\n  keeper = \"lead\"\n}\n"}
 	ruleTooManySeries = &finding.Rule{ID: "too-many-series", Severity: finding.Error,
 		Title:   "The collection has more repeating cares than are read.",
 		Why:     "A bound keeps a mistake from using up the machine.",

@@ -1,0 +1,119 @@
+package check
+
+import (
+	"vivary/compile/food"
+	"vivary/compile/growth"
+	"vivary/plan/finding"
+	"vivary/schema/civil"
+	"vivary/schema/quantity"
+)
+
+// soon is how many days ahead something that grows out of its box or its prey is a
+// caution, and later how many it is advice. Common practice, no source.
+const (
+	soon  = 90
+	later = 365
+)
+
+// Rules about what is to come: growth, broods, and whether the food is enough.
+var future = []*Rule{
+	{Enclosure: outgrows, Rule: finding.Rule{ID: "outgrows-soon", Severity: finding.Caution,
+		Title:   "The animals will outgrow the enclosure.",
+		Why:     "Growth comes in moults, and a box that fits today is too small after the next two.",
+		Source:  "Dyar's rule with the species' growth factor, or that of its kin; the floor is the species sheet's",
+		Instead: "Plan the larger box.",
+		Bad:     "housing {\n  kind      = \"tub\"\n  inside    = \"31 x 20 x 31 cm\"\n  lid       = \"solid, latched\"\n  vents     = \"some\"\n  substrate = \"coir\"\n  moisture  = \"damp\"\n  depth     = \"16 cm\"\n  hides     = 1\n}\nanimals \"one\" {\n  count  = 1\n  instar = 5\n  born   = \"2025-05-20\"\n  origin = \"captive bred\"\n  paper  = \"invoice 3\"\n}\n",
+		Good:    "animals \"one\" {\n  count  = 1\n  instar = 5\n  born   = \"2025-05-20\"\n  origin = \"captive bred\"\n  paper  = \"invoice 3\"\n}\n"}},
+	{Enclosure: preyOutgrown, Rule: finding.Rule{ID: "prey-outgrown", Severity: finding.Advice,
+		Title:   "The prey will not fit the animals any more.",
+		Why:     "An animal that has moulted takes larger prey, and small items no longer feed it.",
+		Source:  "Dyar's rule; the species sheet's shares and meals",
+		Instead: "Plan the larger prey, or take out what the plan writes of it, and the sheet's meals follow the stage.",
+		Bad:     "animals \"one\" {\n  count  = 1\n  stage  = \"adult\"\n  origin = \"captive bred\"\n  paper  = \"invoice 3\"\n}\nfeeding \"one\" {\n  every      = \"5 days\"\n  per_animal = 40\n  prey       = \"cricket pinhead\"\n}\n",
+		Good:    "animals \"one\" {\n  count  = 1\n  stage  = \"adult\"\n  origin = \"captive bred\"\n  paper  = \"invoice 3\"\n}\nfeeding \"one\" {\n  every      = \"5 days\"\n  per_animal = 1\n  prey       = \"cricket adult\"\n}\n"}},
+	{Enclosure: energy, Rule: finding.Rule{ID: "food-energy", Severity: finding.Advice,
+		Title:   "The food of a week is far from what the animals spend.",
+		Why:     "Measured on kin: less than half of what rest takes starves in the long run, more than four times makes fat. No measurement exists for most species kept, so the band is wide and the abdomen has the last word.",
+		Source:  "Withers and Smith 1993, J. therm. Biol. 18:13-18 (scorpions); Nespolo et al. 2011, Comp. Biochem. Physiol. A 159:379-382 (tarantulas); Finke 2002, Zoo Biol. 21:269-285 (prey)",
+		Instead: "Look at the animals, and feed more or less.",
+		Bad:     "animals \"one\" {\n  count  = 1\n  stage  = \"adult\"\n  mass   = \"25 g\"\n  origin = \"captive bred\"\n  paper  = \"invoice 3\"\n}\nfeeding \"one\" {\n  every      = \"3 days\"\n  per_animal = 12\n  prey       = \"cricket adult\"\n}\n",
+		Good:    "animals \"one\" {\n  count  = 1\n  stage  = \"adult\"\n  mass   = \"25 g\"\n  origin = \"captive bred\"\n  paper  = \"invoice 3\"\n}\nfeeding \"one\" {\n  every      = \"4 days\"\n  per_animal = 1\n  prey       = \"cricket adult\"\n}\n"}},
+}
+
+func outgrows(r *Rule, e *Enclosure) {
+	g, ok := growth.Of(e.Life, e.Collection.Plan, e.Today)
+	if !ok || g.TooSmall.When != growth.Between || g.TooSmall.From > e.Today+later {
+		return
+	}
+	f := finding.Finding{Rule: &r.Rule, At: e.Plan.Housing.Inside.At, Source: r.Source,
+		Text:  "the enclosure becomes too small " + between(g.TooSmall),
+		Limit: floor(max(g.Grown.Floor, g.Brood.Reared), e) + " of floor needed then, floor-first and floor-further of " + e.Sheet.Name.V + "; there are " + floor(g.Now.Has, e),
+		Write: "a larger inside by then"}
+	if g.TooSmall.From <= e.Today+soon {
+		e.Add(f)
+	} else {
+		e.Soft(f, finding.Advice)
+	}
+}
+
+// floor prints an area in the units in which the keeper measures the enclosure.
+func floor(cm2 float64, e *Enclosure) string {
+	switch e.Plan.Housing.Inside.V.Unit {
+	case quantity.Inch, quantity.Foot:
+		return quantity.Format(cm2, quantity.SquareInch)
+	}
+	return quantity.Format(cm2, quantity.SquareCentimetre)
+}
+
+func between(d growth.Due) string {
+	if d.Until == 0 {
+		return "from " + d.From.Words() + " on, if they grow so"
+	}
+	return "between " + d.From.Words() + " and " + d.Until.Words()
+}
+
+// preyOutgrown speaks of prey that is too small; prey that is too big is for the
+// rules about prey.
+func preyOutgrown(r *Rule, e *Enclosure) {
+	if len(e.Plan.Feeding) == 0 {
+		return // the sheet's meals follow the stage
+	}
+	g, ok := growth.Of(e.Life, e.Collection.Plan, e.Today)
+	if !ok || g.Prey.Share != nil || g.Prey.Group == nil || !near(g.Prey.Due, e.Today) {
+		return
+	}
+	when := "is too small"
+	if g.Prey.When == growth.Between {
+		when = "will be too small " + between(g.Prey.Due)
+	}
+	e.Add(finding.Finding{Rule: &r.Rule, At: g.Prey.Prey.At, Source: r.Source,
+		Text:  g.Prey.Prey.V.String() + " " + when + " for " + g.Prey.Group.Animals.Name.V + ", " + g.Prey.Stage + " then",
+		Limit: "half of the lightest prey that the sheet feeds in that stage",
+		Write: "prey = \"" + g.Prey.Usual.String() + "\""})
+}
+
+func near(d growth.Due, today civil.Date) bool {
+	return d.When == growth.Now || d.When == growth.Between && d.From <= today+soon
+}
+
+func energy(r *Rule, e *Enclosure) {
+	if len(e.Plan.Feeding) == 0 {
+		return
+	}
+	for _, g := range e.Life.Groups {
+		f, ok := food.Of(e.Schedule, e.Series, g, e.Today)
+		if !ok || f.Verdict == food.Plausible {
+			continue
+		}
+		at := g.Animals.At
+		for _, x := range e.Plan.Feeding {
+			if x.Name.V == g.Animals.Name.V {
+				at = x.At
+			}
+		}
+		e.Add(finding.Finding{Rule: &r.Rule, At: at, Source: r.Source,
+			Text:  "the meals of " + g.Animals.Name.V + " bring " + band(f.Offered, "kJ") + " a week for one animal: " + f.Verdict.String(),
+			Limit: "about " + band(f.Need, "kJ") + " a week by its kin's rate at rest, and what moving and growing add",
+			Write: "look at the animals; more or fewer items"})
+	}
+}
