@@ -4,6 +4,7 @@ go 1.25.0
 
 require (
 	github.com/agext/levenshtein v1.2.1
+	github.com/ajstarks/svgo v0.0.0-20211024235047-1546f124cd8b
 	github.com/apparentlymart/go-textseg/v15 v15.0.0
 	github.com/arran4/golang-ical v0.3.4
 	github.com/google/uuid v1.6.0
@@ -17,11 +18,11 @@ require (
 )
 
 require (
-	github.com/ajstarks/svgo v0.0.0-20211024235047-1546f124cd8b // indirect
 	github.com/apparentlymart/go-textseg/v17 v17.0.1 // indirect
 	github.com/mitchellh/go-wordwrap v1.0.1 // indirect
 	golang.org/x/mod v0.29.0 // indirect
 	golang.org/x/sync v0.18.0 // indirect
+	golang.org/x/sys v0.38.0 // indirect
 	golang.org/x/text v0.31.0 // indirect
 	golang.org/x/tools v0.38.0 // indirect
 )

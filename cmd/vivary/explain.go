@@ -42,7 +42,10 @@ func explain(w *world, f *flags, args []string) int {
 			if l.Plan != e {
 				continue
 			}
-			if care == "" {
+			switch {
+			case f.svg != "":
+				return draw(w, f, r, i)
+			case care == "":
 				explainEnclosure(w, r, i)
 				return fine
 			}

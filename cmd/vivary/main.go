@@ -68,12 +68,12 @@ var commands = []command{
 	{"build", "[FOLDER]", "write the calendars", "Checks, and writes one calendar file for each calendar of the plan. If anything refuses the plan, nothing is written and the last good calendars stay.", build, "out"},
 	{"agenda", "[FOLDER]", "what is due today and in the coming days", "Prints the rounds of today and the coming days. Calendars on phones lag by hours; this never does.", agenda, "days format round keeper"},
 	{"note", "[DAY] ENCLOSURE [ANIMALS] WORD … [NOTE]", "append a line to the log", "Checks a line and appends it to records/YEAR.care.log. Without a day it is today.", note, ""},
-	{"explain", "RULE | SPECIES | NEED | ENCLOSURE | ENCLOSURE/CARE", "why something is as it is", "Explains a rule, a species sheet, a need, an enclosure with its whole proof, or one care and why it is on a day.", explain, "on"},
+	{"explain", "RULE | SPECIES | NEED | ENCLOSURE | ENCLOSURE/CARE", "why something is as it is", "Explains a rule, a species sheet, a need, an enclosure with its whole proof, or one care and why it is on a day.", explain, "on svg"},
 }
 
 // flags are the values of all flags of all commands.
 type flags struct {
-	in, now, format, out, round, keeper, on string
+	in, now, format, out, round, keeper, on, svg string
 	days                                    int
 }
 
@@ -86,6 +86,7 @@ var flagDocs = []struct{ name, value, doc string }{
 	{"round", "NAME", "only this round"},
 	{"keeper", "NAME", "only what this keeper does"},
 	{"on", "DAY", "the day to explain"},
+	{"svg", "FILE", "draw the enclosure's year into this file"},
 }
 
 func run(args []string, w *world) int {
@@ -128,7 +129,7 @@ func parse(c *command, args []string) (*flags, []string, error) {
 	f := &flags{days: 3, format: "text"}
 	set := flag.NewFlagSet(c.name, flag.ContinueOnError)
 	set.SetOutput(io.Discard)
-	targets := map[string]*string{"in": &f.in, "now": &f.now, "format": &f.format, "out": &f.out, "round": &f.round, "keeper": &f.keeper, "on": &f.on}
+	targets := map[string]*string{"in": &f.in, "now": &f.now, "format": &f.format, "out": &f.out, "round": &f.round, "keeper": &f.keeper, "on": &f.on, "svg": &f.svg}
 	for _, name := range append(strings.Fields(c.flags), "in", "now") {
 		if name == "days" {
 			set.IntVar(&f.days, name, f.days, "")
