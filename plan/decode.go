@@ -131,8 +131,7 @@ func (d *decoder) block(blk *hclsyntax.Block, b *binding, v reflect.Value) {
 	h.Whole = d.place(hcl.RangeBetween(blk.TypeRange, blk.CloseBraceRange))
 	d.label(blk, b.block, h)
 
-	for _, name := range attrNames(blk.Body) {
-		a := blk.Body.Attributes[name]
+	for name, a := range blk.Body.Attributes { // findings are sorted by place in the end
 		ab := b.attrs[name]
 		if ab == nil {
 			if b.block.Block(name) != nil {

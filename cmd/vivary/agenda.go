@@ -85,8 +85,7 @@ func hasRound(r *compile.Result, name string) bool {
 // sheet is a round on a day, with who does it.
 type sheet struct {
 	rounds.Sheet
-	who   string
-	boxes int
+	who string
 }
 
 // due returns the rounds of the days asked for, by day and time.
@@ -116,7 +115,7 @@ func due(r *compile.Result, f *flags) []sheet {
 			if k := r.Plan.Keeper(who); k != nil {
 				shown = k.Shown()
 			}
-			out = append(out, sheet{s.On(day), shown, s.Boxes()})
+			out = append(out, sheet{s.On(day), shown})
 		}
 	}
 	return out
@@ -142,7 +141,7 @@ func printSheet(w *world, s *sheet) {
 		if l.High {
 			mark = "FIRST:"
 		}
-		fmt.Fprintf(w.out, "    %s %s: %s\n", mark, l.Text, l.Names(s.boxes))
+		fmt.Fprintf(w.out, "    %s %s: %s\n", mark, l.Text, l.Names())
 	}
 }
 

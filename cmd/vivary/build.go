@@ -87,7 +87,7 @@ func publishAll(w *world, r *compile.Result, dir string) ([]feed, error) {
 		first error
 		next  int
 	)
-	one := func(i int) error {
+	one := func(i int, buf *[]byte) error {
 		name := all[i].Name + ".ics"
 		last, err := publish.Last(w.disk, dir, name)
 		if err != nil {
@@ -99,7 +99,8 @@ func publishAll(w *world, r *compile.Result, dir string) ([]feed, error) {
 				return fmt.Errorf("%q: %w. It is the memory of what phones were told; put back a whole copy, or move it away to begin anew", filepath.ToSlash(filepath.Join(dir, name)), err)
 			}
 		}
-		text, err := all[i].Bytes(m)
+		text, err := all[i].Append((*buf)[:0], m)
+		*buf = text
 		if err != nil {
 			return err
 		}
@@ -119,6 +120,7 @@ func publishAll(w *world, r *compile.Result, dir string) ([]feed, error) {
 		wg.Add(1)
 		go func() {
 			defer wg.Done()
+			var buf []byte
 			for {
 				mu.Lock()
 				i := next
@@ -128,7 +130,7 @@ func publishAll(w *world, r *compile.Result, dir string) ([]feed, error) {
 				if stop {
 					return
 				}
-				if err := one(i); err != nil {
+				if err := one(i, &buf); err != nil {
 					mu.Lock()
 					if first == nil {
 						first = err

@@ -41,7 +41,7 @@ func explainClimate(w *world, r *compile.Result, e *plan.Enclosure) {
 		}
 		fmt.Fprintln(w.out, "  Whether a warm and a cool end part as planned is for two thermometers to show: no equation gives it.")
 	}
-	c, cold := &p.Cooldown, &p.ColdHouse
+	c, cold := p.Cooldown(), p.ColdHouse()
 	fmt.Fprintf(w.out, "  After a power cut, in the coldest room: air falls to %s %s, substrate %s\n", t(c.Limit), within(c.Air), within(c.Substrate))
 	fmt.Fprintf(w.out, "  If the house cools too, with %s outside: air %s, substrate %s\n", t(0), within(cold.Air), within(cold.Substrate))
 	wt := &p.Water

@@ -74,7 +74,7 @@ var commands = []command{
 // flags are the values of all flags of all commands.
 type flags struct {
 	in, now, format, out, round, keeper, on, svg string
-	days                                    int
+	days                                         int
 }
 
 var flagDocs = []struct{ name, value, doc string }{

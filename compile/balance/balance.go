@@ -23,11 +23,7 @@ type Report struct {
 	HardLow, HardHigh climate.Celsius
 
 	Gradient climate.Gradient
-	Floor    climate.Balance // at HardLow: whether the heaters keep it from getting there
-	// Cooldown is a power cut in the coldest room, which keeps its temperature;
-	// ColdHouse one in a house that cools too, towards frost outside.
-	Cooldown, ColdHouse climate.Cooldown
-	Water               climate.Water
+	Water    climate.Water
 
 	few [4]climate.Heater // room for the heaters of nearly every enclosure
 }
@@ -63,11 +59,24 @@ func (r *Report) Read(c *plan.Collection, e *plan.Enclosure) bool {
 		}
 	}
 	r.Gradient = r.Box.Gradient(r.Warm, r.Cool, r.Heaters)
-	r.Floor = r.Box.Balance(r.HardLow, r.Heaters)
-	r.Cooldown = r.Box.PowerCut(r.Gradient.Mean, r.HardLow, r.Heaters, climate.RoomCourse{})
-	r.ColdHouse = r.Box.PowerCut(r.Gradient.Mean, r.HardLow, r.Heaters, climate.RoomCourse{Outside: 0, TimeConstant: climate.DwellingTimeConstant})
 	r.Water = r.Box.WaterNeed(r.Gradient.Mean, climate.Percent(r.RH.Low), climate.Percent(r.RH.High))
 	return true
+}
+
+// Floor is the balance at the species' hard limit: whether the heaters keep the
+// inside from getting there.
+func (r *Report) Floor() climate.Balance { return r.Box.Balance(r.HardLow, r.Heaters) }
+
+// Cooldown is a power cut in the coldest room, which keeps its temperature.
+func (r *Report) Cooldown() climate.Cooldown { return r.powerCut(climate.RoomCourse{}) }
+
+// ColdHouse is a power cut in a house that cools too, towards frost outside.
+func (r *Report) ColdHouse() climate.Cooldown {
+	return r.powerCut(climate.RoomCourse{Outside: 0, TimeConstant: climate.DwellingTimeConstant})
+}
+
+func (r *Report) powerCut(room climate.RoomCourse) climate.Cooldown {
+	return r.Box.PowerCut(r.Gradient.Mean, r.HardLow, r.Heaters, room)
 }
 
 // ends returns the warm and the cool end that are aimed for by day.

@@ -7,6 +7,7 @@ import (
 	"sync"
 
 	"vivary/compile/balance"
+	"vivary/compile/growth"
 	"vivary/compile/horizon"
 	"vivary/compile/life"
 	"vivary/compile/schedule"
@@ -53,6 +54,9 @@ type Enclosure struct {
 	balance  balance.Report // what physics says, once it is asked
 	reported bool
 	known    bool
+	growth   growth.Report // what is to be expected, once it is asked
+	grown    bool
+	grows    bool
 }
 
 // Add adds a finding.

@@ -76,16 +76,20 @@ func (e *Enclosure) unsure(f finding.Finding, likelyHolds bool) {
 
 func heatLost(r *Rule, e *Enclosure) {
 	p, ok := e.report()
-	if !ok || len(p.Heaters) == 0 || p.Box.Room.Low >= p.HardLow || p.Floor.Verdict == climate.Holds {
+	if !ok || len(p.Heaters) == 0 || p.Box.Room.Low >= p.HardLow {
 		return // without a heater another rule speaks
 	}
+	b := p.Floor()
+	if b.Verdict == climate.Holds {
+		return
+	}
 	f := finding.Finding{Rule: &r.Rule, At: e.Plan.Place.Temperature.At,
-		Text:   "at " + e.temperature(p.Box.Room.Low) + " in the room, holding " + e.Plan.Name.V + " above " + e.temperature(p.HardLow) + " takes about " + band(p.Floor.Needed, "W") + ", and the heaters give " + band(p.Floor.Supply, "W") + " inside",
+		Text:   "at " + e.temperature(p.Box.Room.Low) + " in the room, holding " + e.Plan.Name.V + " above " + e.temperature(p.HardLow) + " takes about " + band(b.Needed, "W") + ", and the heaters give " + band(b.Supply, "W") + " inside",
 		Limit:  e.temperature(p.HardLow) + " at the least, temperature-hard of " + e.Sheet.Name.V,
 		Source: e.Cite(e.Sheet.Figure("temperature-hard", "")),
 		Write:  "more power, or a room that is never so cold",
 		Also:   []finding.Related{{At: e.Plan.Climate.Heaters[0].At, Text: "the heater"}}}
-	if p.Floor.Verdict == climate.CannotHold {
+	if b.Verdict == climate.CannotHold {
 		e.Add(f)
 	} else {
 		e.Soft(f, finding.Caution) // what kills is never mere advice

@@ -40,8 +40,18 @@ var future = []*Rule{
 		Good:    "animals \"one\" {\n  count  = 1\n  stage  = \"adult\"\n  mass   = \"25 g\"\n  origin = \"captive bred\"\n  paper  = \"invoice 3\"\n}\nfeeding \"one\" {\n  every      = \"4 days\"\n  per_animal = 1\n  prey       = \"cricket adult\"\n}\n"}},
 }
 
+// forecast returns what is to be expected of the enclosure, worked out once for all
+// its rules.
+func (e *Enclosure) forecast() (*growth.Report, bool) {
+	if !e.grown {
+		e.grown = true
+		e.growth, e.grows = growth.Of(e.Life, e.Collection.Plan, e.Today)
+	}
+	return &e.growth, e.grows
+}
+
 func outgrows(r *Rule, e *Enclosure) {
-	g, ok := growth.Of(e.Life, e.Collection.Plan, e.Today)
+	g, ok := e.forecast()
 	if !ok || g.TooSmall.When != growth.Between || g.TooSmall.From > e.Today+later {
 		return
 	}
@@ -78,7 +88,7 @@ func preyOutgrown(r *Rule, e *Enclosure) {
 	if len(e.Plan.Feeding) == 0 {
 		return // the sheet's meals follow the stage
 	}
-	g, ok := growth.Of(e.Life, e.Collection.Plan, e.Today)
+	g, ok := e.forecast()
 	if !ok || g.Prey.Share != nil || g.Prey.Group == nil || !near(g.Prey.Due, e.Today) {
 		return
 	}

@@ -50,16 +50,16 @@ func Of(r *compile.Result) []Feed {
 
 // Bytes makes the feed. last is what was last published, nil for nothing; entries
 // that did not change keep the bytes they have there.
-func (f *Feed) Bytes(last *ical.Memory) ([]byte, error) {
+func (f *Feed) Bytes(last *ical.Memory) ([]byte, error) { return f.Append(nil, last) }
+
+// Append is Bytes that appends to dst, so that the feeds of many rooms can be made
+// in one buffer, one after another.
+func (f *Feed) Append(dst []byte, last *ical.Memory) ([]byte, error) {
 	feed, err := f.make(last)
 	if err != nil {
-		return nil, err
+		return dst, err
 	}
-	size := 4096
-	for i := range feed.Entries {
-		size += 700 + 9*len(feed.Entries[i].Description)/8
-	}
-	return ical.Write(make([]byte, 0, size), feed, last, f.r.Now, f.r.Today-Kept, f.r.Today), nil
+	return ical.Write(dst, feed, last, f.r.Now, f.r.Today-Kept, f.r.Today), nil
 }
 
 // Entries returns the feed's entries.

@@ -333,8 +333,8 @@ func (x *expected) perRound(names ...string) {
 		}
 		var picks []rounds.Pick
 		on := x.r.Horizon.New()
-		for i := range x.r.Schedule.Series {
-			if s := &x.r.Schedule.Series[i]; s.Round == r {
+		for s := range x.r.Schedule.All() {
+			if s.Round == r {
 				x.passed[s.Life] = true
 				picks = append(picks, rounds.Pick{Series: s})
 				on.Union(s.Days)
@@ -356,8 +356,7 @@ func (x *expected) perRound(names ...string) {
 // perCare lists each day of each series that one of the keepers does; all of them
 // where none is named.
 func (x *expected) perCare(keeper string) {
-	for i := range x.r.Schedule.Series {
-		s := &x.r.Schedule.Series[i]
+	for s := range x.r.Schedule.All() {
 		for k := s.Days.Next(0); k >= 0 && k < feeds.Days; k = s.Days.Next(k + 1) {
 			if keeper != "" {
 				if who, there := x.r.Schedule.People.Doer(s.Keeper, k); !there || who != keeper {
@@ -421,8 +420,8 @@ func (x *expected) leaves(keeper string) {
 // find returns the series of that name.
 func find(t testing.TB, r *compile.Result, enclosure, name string) *schedule.Series {
 	t.Helper()
-	for i := range r.Schedule.Series {
-		if s := &r.Schedule.Series[i]; s.Life.Plan.Name.V == enclosure && s.Name == name {
+	for s := range r.Schedule.All() {
+		if s.Life.Plan.Name.V == enclosure && s.Name == name {
 			return s
 		}
 	}

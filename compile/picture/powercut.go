@@ -40,7 +40,8 @@ func (p *page) powerCut(y float64) {
 		return
 	}
 	p.cutChart(y, b)
-	c, cold := &b.Cooldown, &b.ColdHouse
+	likely, frost := b.Cooldown(), b.ColdHouse()
+	c, cold := &likely, &frost
 	t := func(v climate.Celsius) string { return quantity.Format(float64(v), p.deg) }
 	low := quantity.FormatAtLeast(float64(c.Limit), p.deg)
 	first := "from " + t(c.Start) + " in a room that stays at " + t(c.Room) + ", air " + reaches(c.Air, low) + "; substrate " + reaches(c.Substrate, low)
@@ -62,7 +63,8 @@ func (p *page) powerCut(y float64) {
 // cutChart draws the courses: thick in a room that stays as it is, thin in one
 // that cools.
 func (p *page) cutChart(y float64, b *balance.Report) {
-	c, cold := &b.Cooldown, &b.ColdHouse
+	likely, frost := b.Cooldown(), b.ColdHouse()
+	c, cold := &likely, &frost
 	banded := c // whose bands are drawn
 	if math.IsInf(float64(c.Air.Likely), 1) {
 		banded = cold

@@ -97,13 +97,13 @@ func TestProofIsExact(t *testing.T) {
 			}
 			return d
 		}
-		for i := range s.Series {
-			s.Series[i].Days, s.Series[i].Left = some(density), nil
+		for x := range s.All() {
+			x.Days, x.Left = some(density), nil
 			if rng.IntN(3) == 0 {
-				s.Series[i].Left = some(20)
+				x.Left = some(20)
 			}
-			if s.Series[i].Kind.Name == "feed" && rng.IntN(3) == 0 {
-				s.Series[i].Killed = some(2)
+			if x.Kind.Name == "feed" && rng.IntN(3) == 0 {
+				x.Killed = some(2)
 			}
 		}
 		hold := func() []life.Hold {
@@ -153,8 +153,7 @@ func count(r *compile.Result, p *prove.Proof) prove.Proof {
 	n := r.Horizon.Days
 	met, away := make([]bool, n), make([]bool, n)
 	out := prove.Proof{}
-	for i := range r.Schedule.Series {
-		s := &r.Schedule.Series[i]
+	for s := range r.Schedule.All() {
 		if s.Kind.Needs != p.Name.Name && s.Kind.Name != map[string]string{"food": "feed"}[p.Name.Name] || p.Group != nil && s.Group != nil && s.Group != p.Group {
 			continue
 		}
@@ -246,8 +245,8 @@ func countLeftovers(r *compile.Result, p *prove.Proof) prove.Proof {
 	out := prove.Proof{}
 	n := r.Horizon.Days
 	look := make([]bool, n)
-	for i := range r.Schedule.Series {
-		if s := &r.Schedule.Series[i]; s.Kind.Name == "leftovers" && s.Group == p.Group {
+	for s := range r.Schedule.All() {
+		if s.Kind.Name == "leftovers" && s.Group == p.Group {
 			for d := range n {
 				if s.Days.Has(d) {
 					look[d] = true
@@ -257,8 +256,7 @@ func countLeftovers(r *compile.Result, p *prove.Proof) prove.Proof {
 		}
 	}
 	allowed, _ := figures(r, p)
-	for i := range r.Schedule.Series {
-		s := &r.Schedule.Series[i]
+	for s := range r.Schedule.All() {
 		if s.Kind.Name != "feed" || s.Group != p.Group {
 			continue
 		}

@@ -235,6 +235,10 @@ func (p *Proof) lastDone(from civil.Date) int {
 // too long. Time runs from the day before the horizon: what was due before it
 // counts as done. Excused days are not counted.
 func (p *Proof) longest(met horizon.Days, h horizon.Horizon) {
+	if p.Times == h.Days && p.lastDone(h.From) == -1 {
+		p.Longest, p.From, p.To = 1, -1, 0 // every day, as most care is
+		return
+	}
 	last := p.lastDone(h.From)
 	days := h.Days
 	for {

@@ -25,8 +25,11 @@ type Round struct {
 	// Days are the days on which anything is to be done.
 	Days  horizon.Days
 	items []item
+	lines []line
 	holds []hold
 	boxes int // enclosures that the round passes
+	// apartUntil says of each enclosure that is kept apart for how many days it is.
+	apartUntil []int
 }
 
 // item is one task of one enclosure, or one item of its menu.
@@ -36,7 +39,6 @@ type item struct {
 	target  string // the enclosure, and the group where it has several
 	total   string // "×12"
 	box     int    // place in the walk
-	line    int    // equal for those that share a line
 	rank    int
 	minutes int
 	high    bool
@@ -115,7 +117,23 @@ func New(s *schedule.Schedule, r *plan.Round, picks []Pick) *Round {
 			it.text += " (" + it.since + ")"
 		}
 	}
-	slices.SortStableFunc(out.items, func(a, b item) int {
+	out.sort()
+	out.gather()
+	for _, l := range lives {
+		out.held(s.Horizon, l)
+	}
+	return out
+}
+
+// sort puts the items in the order in which they are done. An item is large, so
+// that places are sorted and each is moved once.
+func (r *Round) sort() {
+	order := make([]int, len(r.items))
+	for i := range order {
+		order[i] = i
+	}
+	slices.SortStableFunc(order, func(x, y int) int {
+		a, b := &r.items[x], &r.items[y]
 		switch {
 		case a.last != b.last:
 			if b.last {
@@ -129,11 +147,11 @@ func New(s *schedule.Schedule, r *plan.Round, picks []Pick) *Round {
 		}
 		return cmp.Compare(a.box, b.box)
 	})
-	out.number()
-	for _, l := range lives {
-		out.held(s.Horizon, l)
+	sorted := make([]item, len(order))
+	for i, k := range order {
+		sorted[i] = r.items[k]
 	}
-	return out
+	r.items = sorted
 }
 
 // dishes adds an item, or one for each item of its menu.
@@ -196,6 +214,7 @@ func (r *Round) apart(lives []*life.Enclosure) {
 			continue
 		}
 		n := min(int(until-r.Horizon.From), r.Horizon.Days)
+		r.apartUntil = append(r.apartUntil, n)
 		for i, end := 0, len(r.items); i < end; i++ {
 			if r.items[i].box != box {
 				continue
@@ -280,7 +299,8 @@ func brief(title string) string {
 type Line struct {
 	Text    string
 	Targets []Stop
-	All     bool // it is for every enclosure, and has no more to say of any
+	All     bool // it is for every enclosure of its part of the round, and has no more to say of any
+	Boxes   int  // how many enclosures it is for
 	Minutes int
 	High    bool
 	Last    bool
@@ -310,30 +330,24 @@ func (r *Round) On(i int) Sheet {
 			s.Holds = append(s.Holds, h.text)
 		}
 	}
-	for x, ok := r.next(0, i); ok; x, ok = r.next(x.end, i) {
+	r.walk(i, func(x run) {
 		first := &r.items[x.from]
-		l := Line{Text: first.text, High: first.high, Last: first.last, Kind: first.kind, Minutes: x.minutes, All: x.all(r.boxes), Targets: make([]Stop, 0, x.stops)}
-		for k, last := x.from, -1; k < x.end; k++ {
-			if r.stop(k, last, i) {
-				last = k
-				it := &r.items[k]
-				l.Targets = append(l.Targets, Stop{it.target, it.total, it.series})
-			}
-		}
+		l := Line{Text: first.text, High: first.high, Last: first.last, Kind: first.kind, Minutes: x.minutes, All: r.all(&x, i), Boxes: x.boxes, Targets: make([]Stop, 0, x.stops)}
+		r.stops(x.line, i, func(k, _ int) {
+			it := &r.items[k]
+			l.Targets = append(l.Targets, Stop{it.target, it.total, it.series})
+		})
 		s.Lines = append(s.Lines, l)
 		s.Minutes += x.minutes
-	}
+	})
 	return s
 }
 
-// Boxes returns how many enclosures the round passes.
-func (r *Round) Boxes() int { return r.boxes }
-
 // Names returns the targets of a line as they are read, "all 8 enclosures" where
 // that is so.
-func (l *Line) Names(boxes int) string {
+func (l *Line) Names() string {
 	if l.All {
-		return "all " + strconv.Itoa(boxes)
+		return "all " + strconv.Itoa(l.Boxes)
 	}
 	var b []byte
 	for i, t := range l.Targets {

@@ -3,6 +3,8 @@ package rounds
 import (
 	"strconv"
 	"unicode/utf8"
+
+	"vivary/schema"
 )
 
 // MaxText is the length in bytes that the text of a round is kept to, however
@@ -62,7 +64,7 @@ func (r *Round) body(dst []byte, day, names int) []byte {
 		dst = append(dst, '\n')
 	}
 	minutes, lasts := 0, false
-	for x, ok := r.next(0, day); ok; x, ok = r.next(x.end, day) {
+	r.walk(day, func(x run) {
 		first := &r.items[x.from]
 		minutes += x.minutes
 		if first.last && !lasts {
@@ -77,19 +79,19 @@ func (r *Round) body(dst []byte, day, names int) []byte {
 		dst = append(dst, first.text...)
 		dst = append(dst, ": "...)
 		switch {
-		case x.all(r.boxes):
+		case r.all(&x, day):
 			dst = append(dst, "all "...)
-			dst = strconv.AppendInt(dst, int64(r.boxes), 10)
+			dst = strconv.AppendInt(dst, int64(x.boxes), 10)
 		case x.stops > names:
 			dst = strconv.AppendInt(dst, int64(x.boxes), 10)
 			dst = append(dst, " of "...)
-			dst = strconv.AppendInt(dst, int64(r.boxes), 10)
+			dst = strconv.AppendInt(dst, int64(r.part(first.last, day)), 10)
 			dst = append(dst, ", see the agenda"...)
 		default:
 			dst = r.names(dst, x, day)
 		}
 		dst = append(dst, '\n')
-	}
+	})
 	if len(dst) > start {
 		dst = append(dst, "\nAbout "...)
 		dst = strconv.AppendInt(dst, int64(max(1, minutes)), 10)
@@ -99,21 +101,17 @@ func (r *Round) body(dst []byte, day, names int) []byte {
 }
 
 func (r *Round) names(dst []byte, x run, day int) []byte {
-	for i, last := x.from, -1; i < x.end; i++ {
-		if !r.stop(i, last, day) {
-			continue
-		}
+	r.stops(x.line, day, func(i, last int) {
 		if last >= 0 {
 			dst = append(dst, ", "...)
 		}
-		last = i
 		it := &r.items[i]
 		dst = append(dst, it.target...)
 		if it.total != "" {
 			dst = append(dst, ' ')
 			dst = append(dst, it.total...)
 		}
-	}
+	})
 	return dst
 }
 
@@ -121,31 +119,40 @@ func (r *Round) names(dst []byte, x run, day int) []byte {
 // routine in it, in the order in which it is done.
 func (r *Round) Summary(dst []byte, day int) []byte {
 	dst = append(dst, r.Plan.Shown()...)
-	said, first := 0, 0
-	for k := 0; k < len(r.items) && said < 4; {
-		kind := r.items[k].kind
-		count := 0
-		i := k
-		for ; i < len(r.items) && r.items[i].kind == kind; i++ {
-			if r.items[i].days.Has(day) && r.items[i].high {
-				first++
-			} else if r.items[i].days.Has(day) {
-				count++
-			}
-		}
-		k = i
-		if count == 0 || kind.Name == "look" || kind.Name == "heat" || kind.Name == "other" {
-			continue
-		}
-		if said == 0 {
+	said, pressing := 0, 0
+	say := func(n int, before, after string) {
+		if said++; said == 1 {
 			dst = append(dst, ": "...)
 		} else {
 			dst = append(dst, ", "...)
 		}
-		said++
-		dst = append(dst, kind.Name...)
-		dst = append(dst, ' ')
-		dst = strconv.AppendInt(dst, int64(count), 10)
+		dst = append(dst, before...)
+		dst = strconv.AppendInt(dst, int64(n), 10)
+		dst = append(dst, after...)
+	}
+	var kind *schema.CareKind
+	count := 0
+	flush := func() {
+		if count > 0 && said < 4 && kind.Name != "look" && kind.Name != "heat" && kind.Name != "other" {
+			say(count, kind.Name+" ", "")
+		}
+		count = 0
+	}
+	r.walk(day, func(x run) {
+		first := &r.items[x.from]
+		if first.high {
+			pressing += x.stops
+			return
+		}
+		if first.kind != kind {
+			flush()
+			kind = first.kind
+		}
+		count += x.stops
+	})
+	flush()
+	if pressing > 0 {
+		say(pressing, "", " pressing")
 	}
 	held := 0
 	for k := range r.holds {
@@ -153,24 +160,8 @@ func (r *Round) Summary(dst []byte, day int) []byte {
 			held++
 		}
 	}
-	if first > 0 {
-		if said > 0 {
-			dst = append(dst, ", "...)
-		} else {
-			dst = append(dst, ": "...)
-		}
-		said++
-		dst = strconv.AppendInt(dst, int64(first), 10)
-		dst = append(dst, " pressing"...)
-	}
 	if held > 0 {
-		if said > 0 {
-			dst = append(dst, ", "...)
-		} else {
-			dst = append(dst, ": "...)
-		}
-		dst = strconv.AppendInt(dst, int64(held), 10)
-		dst = append(dst, " held"...)
+		say(held, "", " held")
 	}
 	return dst
 }

@@ -111,7 +111,7 @@ func TestTextIsTheSheet(t *testing.T) {
 					t.Fatalf("day %d of %s:\n%s\nthe series say:\n%s", i, round.Name.V, got, want)
 				}
 				text := string(walk.Text(nil, i))
-				if want := written(sheet, walk.Boxes()); text != want && len(want) <= rounds.MaxText {
+				if want := written(sheet); text != want && len(want) <= rounds.MaxText {
 					t.Fatalf("day %d of %s:\n%s\nthe sheet says:\n%s", i, round.Name.V, text, want)
 				} else if text != "" && text == want {
 					whole++
@@ -162,7 +162,7 @@ func due(r *compile.Result, some []rounds.Pick, i int) string {
 }
 
 // written is a sheet as the text of an entry.
-func written(s rounds.Sheet, boxes int) string {
+func written(s rounds.Sheet) string {
 	var b strings.Builder
 	for _, h := range s.Holds {
 		b.WriteString(h + "\n")
@@ -180,7 +180,7 @@ func written(s rounds.Sheet, boxes int) string {
 		if l.High {
 			mark = "FIRST: "
 		}
-		b.WriteString(mark + l.Text + ": " + l.Names(boxes) + "\n")
+		b.WriteString(mark + l.Text + ": " + l.Names() + "\n")
 	}
 	if b.Len() > 0 {
 		fmt.Fprintf(&b, "\nAbout %d min", max(1, s.Minutes))
@@ -205,7 +205,7 @@ func TestAllMeansAll(t *testing.T) {
 	for _, want := range []string{"Take out leftovers: A one, A two, B, C", "Lid shut? Animals seen or hidden: all 4"} {
 		found := false
 		for _, l := range sheet.Lines {
-			found = found || l.Text+": "+l.Names(4) == want
+			found = found || l.Text+": "+l.Names() == want
 		}
 		if !found {
 			t.Errorf("%q is not a line of %+v", want, sheet.Lines)
@@ -228,7 +228,7 @@ func TestTextIsBounded(t *testing.T) {
 					if len(text)-4 > rounds.MaxText || !utf8.Valid(text) || string(text[:4]) != "kept" {
 						t.Fatalf("%d enclosures with titles of %d bytes: %d bytes", n, len(title), len(text)-4)
 					}
-					if len(written(walk.On(i), walk.Boxes())) > rounds.MaxText {
+					if len(written(walk.On(i))) > rounds.MaxText {
 						cut++
 					}
 				}

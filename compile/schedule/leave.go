@@ -56,8 +56,8 @@ func shown(c *plan.Collection, keeper string) string {
 // Regular reports whether a keeper does any round as their own, and does not only
 // stand in for others.
 func (s *Schedule) Regular(keeper string) bool {
-	for i := range s.Series {
-		if s.Series[i].Keeper == keeper {
+	for x := range s.All() {
+		if x.Keeper == keeper {
 			return true
 		}
 	}

@@ -48,16 +48,12 @@ func Make(c *plan.Collection, lives []*life.Enclosure, h horizon.Horizon) *Sched
 			Text: "there are more repeating cares than are read", Limit: "600,000 in a collection", Write: "split the collection"})
 		return s
 	}
-	s.Series = make([]Series, 0, n)
 	s.Of = make([][]Series, len(lives))
 	for i := range parts {
-		at := len(s.Series)
-		s.Series = append(s.Series, parts[i].series...)
-		s.Of[i] = s.Series[at:len(s.Series):len(s.Series)]
+		s.Of[i] = parts[i].series
 	}
 	s.In = make(map[*plan.Round][]*Series, len(s.Rounds))
-	for i := range s.Series {
-		x := &s.Series[i]
+	for x := range s.All() {
 		s.In[x.Round] = append(s.In[x.Round], x)
 	}
 	return s
@@ -128,7 +124,22 @@ func (b *builder) enclosure() {
 			b.once(g, &g.Tasks[i])
 		}
 	}
-	slices.SortStableFunc(b.series, func(x, y Series) int { return cmp.Compare(x.Kind.Rank, y.Kind.Rank) })
+	b.series = ranked(b.series)
+}
+
+// ranked returns the series in the order of their kinds. A series is large, so that
+// places are sorted and each is moved once.
+func ranked(all []Series) []Series {
+	order := make([]int, len(all))
+	for i := range order {
+		order[i] = i
+	}
+	slices.SortStableFunc(order, func(x, y int) int { return cmp.Compare(all[x].Kind.Rank, all[y].Kind.Rank) })
+	out := make([]Series, len(all))
+	for i, k := range order {
+		out[i] = all[k]
+	}
+	return out
 }
 
 // replaced reports whether the plan has a care of its own for one of the sheet's:

@@ -67,8 +67,8 @@ func compiled(t testing.TB, text, log string, on civil.Date) *compile.Result {
 // find returns the series of that name; the first where it is in several rounds.
 func find(t testing.TB, r *compile.Result, enclosure, name string) *schedule.Series {
 	t.Helper()
-	for i := range r.Schedule.Series {
-		if s := &r.Schedule.Series[i]; s.Life.Plan.Name.V == enclosure && s.Name == name {
+	for s := range r.Schedule.All() {
+		if s.Life.Plan.Name.V == enclosure && s.Name == name {
 			return s
 		}
 	}

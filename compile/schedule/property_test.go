@@ -3,6 +3,7 @@ package schedule_test
 import (
 	"fmt"
 	"math/rand/v2"
+	"slices"
 	"strings"
 	"testing"
 	"time"
@@ -54,11 +55,12 @@ func TestDayOfBuildDoesNotMatter(t *testing.T) {
 		first := day("2027-01-01") + civil.Date(rng.IntN(200))
 		second := first + civil.Date(1+rng.IntN(40))
 		a, b := compiled(t, text, log, first), compiled(t, text, log, second)
-		if len(a.Schedule.Series) != len(b.Schedule.Series) || len(a.Schedule.Series) < 15 {
-			t.Fatalf("%d and %d series", len(a.Schedule.Series), len(b.Schedule.Series))
+		as, bs := slices.Collect(a.Schedule.All()), slices.Collect(b.Schedule.All())
+		if len(as) != len(bs) || len(as) < 15 {
+			t.Fatalf("%d and %d series", len(as), len(bs))
 		}
-		for k := range a.Schedule.Series {
-			x, y := &a.Schedule.Series[k], &b.Schedule.Series[k]
+		for k, x := range as {
+			y := bs[k]
 			if x.Identity() != y.Identity() {
 				t.Fatalf("%s became %s", x.Identity(), y.Identity())
 			}
@@ -280,8 +282,7 @@ func TestCronIsTheLibrarys(t *testing.T) {
 		text := house(box("ash", one+"  care \"weigh\" {\n    cron = \""+line+"\"\n  }\n"))
 		r := compiled(t, text, "", day("2027-02-01"))
 		got := map[string]bool{}
-		for i := range r.Schedule.Series {
-			s := &r.Schedule.Series[i]
+		for s := range r.Schedule.All() {
 			for k := s.Days.Next(0); k >= 0; k = s.Days.Next(k + 1) {
 				got[r.Horizon.Date(k).String()+" "+s.At().String()] = true
 			}

@@ -4,6 +4,8 @@
 package schedule
 
 import (
+	"iter"
+
 	"vivary/compile/horizon"
 	"vivary/compile/life"
 	"vivary/compile/recur"
@@ -97,10 +99,22 @@ type Schedule struct {
 	Plan     *plan.Collection
 	Horizon  horizon.Horizon
 	Lives    []*life.Enclosure         // in walking order
-	Series   []Series                  // by enclosure in walking order, then by kind
-	Of       [][]Series                // the same, for each of Lives
+	Of       [][]Series                // of each of Lives, by kind
 	Rounds   []*plan.Round             // those of the plan, and those made for times of their own
 	In       map[*plan.Round][]*Series // the series of each round, in walking order
 	People   *People
 	Findings []finding.Finding
+}
+
+// All yields every series, by enclosure in walking order, then by kind.
+func (s *Schedule) All() iter.Seq[*Series] {
+	return func(yield func(*Series) bool) {
+		for i := range s.Of {
+			for k := range s.Of[i] {
+				if !yield(&s.Of[i][k]) {
+					return
+				}
+			}
+		}
+	}
 }

@@ -31,7 +31,7 @@ func week(t testing.TB, text, log string, on, from, until civil.Date) string {
 			}
 			fmt.Fprintf(&b, "%s %s %s\n", d.Weekday().String()[:3], d, round.Clock.V)
 			for _, l := range sheet.Lines {
-				fmt.Fprintf(&b, "  %s: %s\n", l.Text, l.Names(99))
+				fmt.Fprintf(&b, "  %s: %s\n", l.Text, l.Names())
 			}
 		}
 	}
