@@ -25,7 +25,7 @@ func Rules() []*finding.Rule {
 		all = append(all, &r.Rule)
 	}
 	all = append(all, prove.Rules...)
-	return append(all, ruleAcceptUnknown, ruleAcceptNever, ruleAcceptOver)
+	return append(all, ruleAcceptUnknown, ruleAcceptNever, ruleAcceptOver, ruleTooFar)
 }
 
 // FindRule returns the rule of that id, or nil.
@@ -44,19 +44,29 @@ var (
 		Why:     "It would silence nothing, while whoever wrote it thinks that it does.",
 		Source:  "the design of this program",
 		Instead: "Use the id that stands in brackets at the end of the finding.",
-		Bad:     "accept \"substrate-shalow\" {\n  because = \"deeper tank in January\"\n  until   = \"2027-06-01\"\n}\n", Good: ""}
+		Bad:     "accept \"substrate-shalow\" {\n  because = \"deeper tank in January\"\n  until   = \"2027-06-01\"\n}\n",
+		Good:    "accept \"substrate-shallow\" {\n  because = \"deeper tank in January\"\n  until   = \"2027-06-01\"\n}\n"}
 	ruleAcceptNever = &finding.Rule{ID: "accept-never", Severity: finding.Error,
 		Title:   "An accept block tries to silence what is never silenced.",
 		Why:     "What can kill an animal or hurt a person, and what cannot be understood, has to be put right.",
 		Source:  "the design of this program",
 		Instead: "Put the cause right, and take the accept block out.",
-		Bad:     "accept \"heater-bare\" {\n  because = \"it never gets hot\"\n  until   = \"2027-06-01\"\n}\n", Good: ""}
+		Bad:     "accept \"heater-bare\" {\n  because = \"it never gets hot\"\n  until   = \"2027-06-01\"\n}\n",
+		Good:    "accept \"mesh-top\" {\n  because = \"a pane lies on two thirds of it\"\n  until   = \"2027-06-01\"\n}\n"}
 	ruleAcceptOver = &finding.Rule{ID: "accept-over", Severity: finding.Caution,
 		Title:   "The date of an accept block has passed.",
 		Why:     "The finding that it silenced is back, so that somebody looks at it again.",
 		Source:  "the design of this program",
 		Instead: "Put the cause right, or give a new date and a reason that holds today.",
-		Bad:     "accept \"substrate-shallow\" {\n  because = \"deeper tank in January\"\n  until   = \"2026-01-15\"\n}\n", Good: ""}
+		Bad:     "accept \"substrate-shallow\" {\n  because = \"deeper tank in January\"\n  until   = \"2026-01-15\"\n}\n",
+		Good:    "accept \"substrate-shallow\" {\n  because = \"deeper tank in January\"\n  until   = \"2027-01-15\"\n}\n"}
+	ruleTooFar = &finding.Rule{ID: "too-far", Severity: finding.Error,
+		Title:   "An absence ends further ahead than is looked.",
+		Why:     "The proof reaches to the end of every absence, up to ten years ahead. Beyond that nothing would be proved.",
+		Source:  "a bound of this program",
+		Instead: "Look at the year of the return.",
+		Bad:     "away \"lead\" {\n  from  = \"2027-03-01\"\n  to    = \"2207-03-03\"\n  cover = \"lead\"\n}\n",
+		Good:    "keeper \"lead\" {\n}\nkeeper \"relief\" {\n  trained = \"feeding\"\n}\naway \"lead\" {\n  from  = \"2027-03-01\"\n  to    = \"2027-03-03\"\n  cover = \"relief\"\n}\n"}
 )
 
 // accept takes out the findings that accept blocks silence and adds those about

@@ -4,6 +4,7 @@
 package compile
 
 import (
+	"strconv"
 	"time"
 
 	"vivary/compile/check"
@@ -58,6 +59,13 @@ func Compile(c *plan.Collection, loaded []finding.Finding, now time.Time) *Resul
 	})
 	r.Schedule = schedule.Make(c, r.Lives, r.Horizon)
 	all := append(loaded[:len(loaded):len(loaded)], r.Schedule.Findings...)
+	for _, a := range c.Aways {
+		if a.To.Set() && int(a.To.V-r.Today) > MaxHorizonDays {
+			all = append(all, finding.Finding{Rule: ruleTooFar, Severity: ruleTooFar.Severity, At: a.To.At,
+				Text:  "this absence ends on " + a.To.V.Words() + ", further ahead than is looked",
+				Limit: strconv.Itoa(MaxHorizonDays) + " days ahead", Write: "a nearer day of return"})
+		}
+	}
 	for i, l := range lived {
 		for k := range l {
 			l[k].In = c.Enclosures[i].Whole
