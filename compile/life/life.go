@@ -8,6 +8,8 @@
 package life
 
 import (
+	"strings"
+
 	"vivary/plan"
 	"vivary/plan/source"
 	"vivary/schema"
@@ -63,6 +65,11 @@ type Window struct {
 	Text        string     // what to look for, what to leave alone
 	At          source.Place
 	Cited       plan.Cited
+}
+
+// Births reports whether the window is for a birth or for what follows one.
+func (w *Window) Births() bool {
+	return strings.HasPrefix(w.Name, "birth/") || strings.HasPrefix(w.Name, "first-moult/")
 }
 
 // Task is something to do once, or on each day of a short run, because of what

@@ -9,7 +9,7 @@ collection "quillmoor" {
 keeper "lead" {
   title   = "Lead keeper"
   trained = "venom, hairs, breeding, feeding"
-  budget  = "90 min"
+  budget  = "110 min"
   phone   = "the office"
 }
 

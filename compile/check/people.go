@@ -1,0 +1,97 @@
+package check
+
+import (
+	"strconv"
+
+	"vivary/plan/finding"
+	"vivary/schema/civil"
+)
+
+// Rules about the people: whether they have the time, are there when it matters,
+// and can be reached.
+var peoples = []*Rule{
+	{Collection: overBudget, Rule: finding.Rule{ID: "day-too-long", Severity: finding.Caution,
+		Title:   "A day asks more time of a keeper than there is.",
+		Why:     "What does not fit is left out, and it is always the same things that are.",
+		Source:  "virginiacheeseman.co.uk, a professional breeder's diary of a backlog; the minutes of each care are common practice, no source",
+		Instead: "Move weekly care to another day with `from` or `on`, or give some of it to somebody else.",
+		Bad:     "keeper \"lead\" {\n  budget = \"5 min\"\n}\n", Good: "keeper \"lead\" {\n  budget = \"90 min\"\n}\n"}},
+	{Collection: birthWhileAway, Rule: finding.Rule{ID: "birth-while-away", Severity: finding.Caution,
+		Title:   "A birth, or what must follow one, falls into an absence.",
+		Why:     "A brood that nobody sees is not separated, not fed and not held apart in time.",
+		Source:  "lifeandscience.org/keepers/2011/05/18/scorplings: young found by surprise",
+		Instead: "Let somebody trained in breeding cover it, or be there.",
+		Bad:     "keeper \"lead\" {\n  trained = \"breeding\"\n}\nkeeper \"relief\" {\n  trained = \"feeding\"\n}\naway \"lead\" {\n  from  = \"2027-03-01\"\n  to    = \"2027-03-08\"\n  cover = \"relief\"\n}\n2026-08-05 box mated\n",
+		Good:    "keeper \"lead\" {\n  trained = \"breeding\"\n}\nkeeper \"relief\" {\n  trained = \"breeding, feeding\"\n}\naway \"lead\" {\n  from  = \"2027-03-01\"\n  to    = \"2027-03-08\"\n  cover = \"relief\"\n}\n2026-08-05 box mated\n"}},
+	{Collection: contactUnsaid, Rule: finding.Rule{ID: "contact-unsaid", Severity: finding.Advice,
+		Title:   "Somebody stands in, and how to reach the keeper is not said.",
+		Why:     "At ten in the evening a stand-in with a question needs a number, and a second one.",
+		Source:  "homesafenhappy.com/petownerschecklist.htm and other checklists for owners",
+		Instead: "Write phone in both keeper blocks. It is never put into a feed.",
+		Bad:     "keeper \"lead\" {\n}\nkeeper \"relief\" {\n}\naway \"lead\" {\n  from  = \"2027-03-01\"\n  to    = \"2027-03-03\"\n  cover = \"relief\"\n}\n",
+		Good:    "keeper \"lead\" {\n  phone = \"the office\"\n}\nkeeper \"relief\" {\n  phone = \"the farm shop\"\n}\naway \"lead\" {\n  from  = \"2027-03-01\"\n  to    = \"2027-03-03\"\n  cover = \"relief\"\n}\n"}},
+}
+
+func overBudget(r *Rule, c *Collection) {
+	for _, k := range c.Plan.Keepers {
+		if !k.Budget.Set() {
+			continue
+		}
+		minutes := make([]int, c.Horizon.Days)
+		for s := range c.Schedule.All() {
+			for d := s.Days.Next(0); d >= 0; d = s.Days.Next(d + 1) {
+				if who, there := c.Schedule.People.Doer(s.Keeper, d); there && who == k.Name.V {
+					minutes[d] += s.Minutes
+				}
+			}
+		}
+		worst, over := 0, 0
+		for d, m := range minutes {
+			if float64(m) > k.Budget.V.Value {
+				over++
+			}
+			if m > minutes[worst] {
+				worst = d
+			}
+		}
+		if over > 0 {
+			c.Add(finding.Finding{Rule: &r.Rule, At: k.Budget.At, Source: r.Source,
+				Text:  "about " + strconv.Itoa(minutes[worst]) + " min on " + c.Horizon.Date(worst).Words() + ", the longest of " + strconv.Itoa(over) + " days that are too long for " + k.Shown(),
+				Limit: k.Budget.V.String() + " a day, as the plan says",
+				Write: "from or on for weekly care, so that it falls on other days"})
+		}
+	}
+}
+
+func birthWhileAway(r *Rule, c *Collection) {
+	for k := range c.Schedule.People.Absences {
+		a := &c.Schedule.People.Absences[k]
+		if cover := c.Plan.Keeper(a.Away.Cover.V); cover != nil && has(cover.Trained.V, "breeding") {
+			continue
+		}
+		from, to := c.Horizon.Date(a.From), c.Horizon.Date(a.To)
+		overlaps := func(f, until civil.Date) bool { return f < to && from < until }
+		for _, l := range c.Lives {
+			for _, g := range l.Groups {
+				for _, w := range g.Windows {
+					if w.Births() && overlaps(w.From, w.Until) {
+						c.Add(finding.Finding{Rule: &r.Rule, At: a.Away.At, In: l.Plan.Whole, Source: r.Source,
+							Text:  l.Plan.Name.V + ": " + w.Title + " from " + w.From.Words() + " to " + (w.Until - 1).Words() + ", while " + a.Away.Name.V + " is away",
+							Write: "a cover who is trained in breeding", Also: []finding.Related{{At: w.At, Text: "what was logged"}}})
+					}
+				}
+			}
+		}
+	}
+}
+
+func contactUnsaid(r *Rule, c *Collection) {
+	for k := range c.Schedule.People.Absences {
+		a := c.Schedule.People.Absences[k].Away
+		for _, name := range []string{a.Name.V, a.Cover.V} {
+			if p := c.Plan.Keeper(name); p != nil && a.Cover.Set() && !p.Phone.Set() {
+				c.Add(finding.Finding{Rule: &r.Rule, At: a.At, Source: r.Source, Text: "how to reach " + p.Shown() + " is not said, and " + a.Cover.V + " stands in", Write: "phone = \"…\" in keeper \"" + name + "\""})
+			}
+		}
+	}
+}
