@@ -25,7 +25,7 @@ func Rules() []*finding.Rule {
 		all = append(all, &r.Rule)
 	}
 	all = append(all, prove.Rules...)
-	return append(all, ruleAcceptUnknown, ruleAcceptNever, ruleAcceptOver, ruleTooFar)
+	return append(all, ruleAcceptUnknown, ruleAcceptNever, ruleAcceptOver, ruleAcceptLong, ruleTooFar)
 }
 
 // FindRule returns the rule of that id, or nil.
@@ -59,6 +59,13 @@ var (
 		Source:  "the design of this program",
 		Instead: "Put the cause right, or give a new date and a reason that holds today.",
 		Bad:     "accept \"substrate-shallow\" {\n  because = \"deeper tank in January\"\n  until   = \"2026-01-15\"\n}\n",
+		Good:    "accept \"substrate-shallow\" {\n  because = \"deeper tank in January\"\n  until   = \"2027-01-15\"\n}\n"}
+	ruleAcceptLong = &finding.Rule{ID: "accept-long", Severity: finding.Error,
+		Title:   "An accept block silences a rule for longer than a year.",
+		Why:     "A finding that never comes back is looked at by nobody.",
+		Source:  "the design of this program",
+		Instead: "Give a date within a year, and look at it again then.",
+		Bad:     "accept \"substrate-shallow\" {\n  because = \"deeper tank some day\"\n  until   = \"2032-01-15\"\n}\n",
 		Good:    "accept \"substrate-shallow\" {\n  because = \"deeper tank in January\"\n  until   = \"2027-01-15\"\n}\n"}
 	ruleTooFar = &finding.Rule{ID: "too-far", Severity: finding.Error,
 		Title:   "An absence ends further ahead than is looked.",
@@ -95,16 +102,26 @@ func accept(c *plan.Collection, all []finding.Finding, today civil.Date) []findi
 			case a.Until.Set() && a.Until.V <= today:
 				about.Add(finding.Finding{Rule: ruleAcceptOver, At: a.Until.At, Text: r.ID + " was accepted until " + a.Until.V.Words() + ", which has passed",
 					Write: "put it right, or a new date and reason"})
+			case a.Until.Set() && int(a.Until.V-today) > longestAccept:
+				about.Add(finding.Finding{Rule: ruleAcceptLong, At: a.Until.At, Text: r.ID + " would be accepted until " + a.Until.V.Words(),
+					Limit: "a year and a month ahead", Write: "until = \"" + (today + 365).String() + "\", or sooner"})
 			case a.Until.Set():
 				silenced[silence{e.Whole, r}] = true
 			}
 		}
 	}
 	if len(silenced) > 0 {
-		all = slices.DeleteFunc(all, func(f finding.Finding) bool { return silenced[silence{f.In, f.Rule}] })
+		// A need that is broken is put right, not silenced: only what the sheet itself
+		// calls a caution may be.
+		all = slices.DeleteFunc(all, func(f finding.Finding) bool {
+			return silenced[silence{f.In, f.Rule}] && !(f.Severity.Refuses() && slices.Contains(prove.Rules, f.Rule))
+		})
 	}
 	return append(all, about.All...)
 }
+
+// longestAccept is how many days ahead a rule may be silenced.
+const longestAccept = 400
 
 // silence is one rule silenced in one enclosure.
 type silence struct {

@@ -40,7 +40,7 @@ func finds(r *compile.Result, id string) bool {
 // The rules about accept blocks and the horizon find their bad examples and not
 // the good ones.
 func TestOwnRules(t *testing.T) {
-	for _, id := range []string{"accept-unknown", "accept-never", "accept-over", "too-far"} {
+	for _, id := range []string{"accept-unknown", "accept-never", "accept-over", "accept-long", "too-far"} {
 		r := compile.FindRule(id)
 		if !finds(example(t, r.Bad), id) {
 			t.Errorf("%s: the bad example is not found", id)
@@ -69,6 +69,10 @@ func TestAccept(t *testing.T) {
 	}
 	if !finds(example(t, shallow+accept("mesh-top", "2027-06-01")), "substrate-shallow") {
 		t.Error("another rule's accept silences it")
+	}
+	const dry = "care \"water\" {\n  every = \"9 days\"\n}\n"
+	if !finds(example(t, dry+accept("water-gap", "2027-06-01")), "water-gap") {
+		t.Error("a broken need is silenced")
 	}
 	const bare = "climate {\n  warm_end    = \"28 to 29 C\"\n  cool_end    = \"26 C\"\n  humidity    = \"70 to 82 %\"\n  thermometer = true\n\n  heater \"mat\" {\n    power = \"90 W\"\n    place = \"side\"\n  }\n}\n"
 	if !finds(example(t, bare+accept("heater-bare", "2027-06-01")), "heater-bare") {

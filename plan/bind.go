@@ -96,15 +96,36 @@ func isBlockField(t reflect.Type) bool {
 	return t.Kind() == reflect.Pointer
 }
 
+// instead are attributes that say one thing in different ways: a block that writes
+// one takes none of the others from a template.
+var instead = [][]string{{"every", "on", "cron", "after_last"}, {"prey", "rotate"}}
+
+// taken returns the attributes that a block may not take, since it says the same
+// in another way.
+func taken(b *binding, v reflect.Value) map[string]bool {
+	out := map[string]bool{}
+	for _, ways := range instead {
+		for _, name := range ways {
+			if a := b.attrs[name]; a != nil && tried(v.FieldByIndex(a.field)) {
+				for _, other := range ways {
+					out[other] = true
+				}
+			}
+		}
+	}
+	return out
+}
+
 // merge copies into dst what src says and dst does not: attributes, and inner
 // blocks, those of the same name attribute by attribute. It never changes src;
 // what both share is only read from then on.
 func merge(dst, src reflect.Value) {
 	b := bindings[dst.Type()]
 	sb := bindings[src.Type()]
+	said := taken(b, dst)
 	for _, a := range b.order {
 		from := sb.attrs[a.attr.Name]
-		if from == nil {
+		if from == nil || said[a.attr.Name] {
 			continue
 		}
 		to := dst.FieldByIndex(a.field)

@@ -75,7 +75,12 @@ func ParseDay(s string) (Day, bool) {
 const DayForms = `a weekday ("tue"), a weekday of the month ("first mon", "last fri"), a day of the month ("15th", "last") or a date of the year ("1 apr")`
 
 func dayNumber(s string, ordinal bool) (int, bool) {
-	t := strings.TrimRight(s, "sthnrd")
+	t := s
+	for _, suffix := range [...]string{"st", "nd", "rd", "th"} {
+		if rest, ok := strings.CutSuffix(s, suffix); ok {
+			t = rest
+		}
+	}
 	if ordinal && t == s {
 		return 0, false
 	}

@@ -4,6 +4,7 @@ import (
 	"reflect"
 	"sort"
 	"strings"
+	"unicode"
 
 	"github.com/hashicorp/hcl/v2"
 	"github.com/hashicorp/hcl/v2/hclsyntax"
@@ -126,7 +127,7 @@ func (f *fileBlocks) append(o *fileBlocks) {
 }
 
 func (d *decoder) block(blk *hclsyntax.Block, b *binding, v reflect.Value) {
-	h := v.Addr().Interface().(interface{ head() *Head }).head()
+	h := headOf(v.Addr())
 	h.At = d.place(hcl.RangeBetween(blk.TypeRange, headEnd(blk)))
 	h.Whole = d.place(hcl.RangeBetween(blk.TypeRange, blk.CloseBraceRange))
 	d.label(blk, b.block, h)
@@ -254,7 +255,7 @@ func validName(s string) bool {
 		return false
 	}
 	for _, r := range s {
-		if !(r == '-' || r == '_' || r >= '0' && r <= '9' || r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' || r > 0xbf) {
+		if !(r == '-' || r == '_' || unicode.IsDigit(r) || unicode.IsLetter(r) || unicode.IsMark(r)) {
 			return false
 		}
 	}

@@ -72,7 +72,9 @@ type loader struct {
 // walk lists the plan and log files in the order of their names. Folders and
 // files whose names begin with a dot are passed over.
 func (l *loader) walk(root string) {
-	err := afero.Walk(l.disk, root, func(path string, info fs.FileInfo, err error) error {
+	// With a separator after it, a root that is a link to a folder is followed.
+	top := filepath.Clean(root) + string(filepath.Separator)
+	err := afero.Walk(l.disk, top, func(path string, info fs.FileInfo, err error) error {
 		name := filepath.Base(path)
 		if err != nil {
 			l.unreadable(path, err)
@@ -81,7 +83,7 @@ func (l *loader) walk(root string) {
 			}
 			return nil
 		}
-		if path != root && strings.HasPrefix(name, ".") {
+		if path != top && strings.HasPrefix(name, ".") {
 			if info.IsDir() {
 				return filepath.SkipDir
 			}
@@ -102,11 +104,7 @@ func (l *loader) walk(root string) {
 		l.paths = l.paths[:MaxFiles]
 	}
 	for _, p := range l.paths {
-		shown := p
-		if rel, err := filepath.Rel(root, p); err == nil && root != "." {
-			shown = filepath.Join(root, rel)
-		}
-		l.files.Add(filepath.ToSlash(shown), nil)
+		l.files.Add(filepath.ToSlash(p), nil)
 	}
 }
 
@@ -202,7 +200,7 @@ func (l *loader) decode(texts [][]byte) (*fileBlocks, []Event) {
 		l.found.All = append(l.found.All, found[i]...)
 	}
 	if len(log) > MaxLogLines {
-		l.found.Add(finding.Finding{Rule: ruleTooMany, Text: "the logs have " + strconv.Itoa(len(log)) + " lines",
+		l.found.Add(finding.Finding{Rule: ruleTooMany, At: log[MaxLogLines].At, Text: "the logs have " + strconv.Itoa(len(log)) + " lines",
 			Limit: strconv.Itoa(MaxLogLines) + " lines", Write: "move old years out of the folder"})
 		log = log[:MaxLogLines]
 	}

@@ -4,6 +4,7 @@ import (
 	"os"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -182,17 +183,116 @@ func TestDuplicateAcrossFiles(t *testing.T) {
 
 // The folder and the order of files make no difference to what is read.
 func TestLayoutMakesNoDifference(t *testing.T) {
-	parts := []string{sound, "enclosure \"tub-10\" {" + box, "enclosure \"tub-2\" {" + box, "keeper \"k\" {\n}\n"}
-	names := func(c *Collection) (s string) {
+	parts := []string{sound, "enclosure \"tub-10\" {" + box, "enclosure \"tub-2\" {" + box, "keeper \"k\" {\n  titel = \"K\"\n}\n",
+		"round \"b\" {\n  at = \"08:00\"\n}\nround \"a\" {\n  at = \"08:00\"\n}\nround \"c\" {\n  at = \"07:00\"\n}\n",
+		"away \"k\" {\n  from = \"2027-06-10\"\n  to = \"2027-06-12\"\n}\naway \"k\" {\n  from = \"2027-05-10\"\n  to = \"2027-05-12\"\n}\n",
+		"species \"x\" {\n  like = \"y\"\n}\nspecies \"y\" {\n  like = \"nothing\"\n}\n"}
+	all := func(files map[string]string) string {
+		c, found := load(t, files)
+		var s []string
 		for _, e := range c.Enclosures {
-			s += e.Name.V + " "
+			s = append(s, e.Name.V)
 		}
-		return s
+		for _, r := range c.Rounds {
+			s = append(s, r.Name.V)
+		}
+		for _, a := range c.Aways {
+			s = append(s, a.From.V.String())
+		}
+		said := texts(found)
+		slices.Sort(said)
+		return strings.Join(append(s, said...), "\n")
 	}
-	one, _ := load(t, map[string]string{"all.care.hcl": parts[3] + parts[2] + parts[1] + parts[0]})
-	many, _ := load(t, map[string]string{"z/z/1.care.hcl": parts[0], "b.care.hcl": parts[1], "c.care.hcl": parts[2], "a/d.care.hcl": parts[3]})
-	if a, b := names(one), names(many); a != b || a != "tub-2 tub-10 " {
-		t.Errorf("%q and %q", a, b)
+	want := all(map[string]string{"all.care.hcl": strings.Join(parts, "")})
+	if !strings.HasPrefix(want, "tub-2\ntub-10\nc\na\nb\n2027-05-10\n2027-06-10\n") {
+		t.Error(want)
+	}
+	for shift := range parts {
+		files := map[string]string{}
+		for i, p := range parts {
+			// 3 and the number of parts have no factor in common: each order is another.
+			files[strings.Repeat("d/", i%3)+string(rune('a'+(3*i+shift)%len(parts)))+".care.hcl"] = p
+		}
+		if got := all(files); got != want {
+			t.Errorf("order %d:\n%s\nand in one file:\n%s", shift, got, want)
+		}
+	}
+}
+
+// A root that is a link to a folder is followed.
+func TestLinkedRoot(t *testing.T) {
+	dir := t.TempDir()
+	if err := os.MkdirAll(filepath.Join(dir, "there"), 0o755); err != nil {
+		t.Fatal(err)
+	}
+	if err := os.WriteFile(filepath.Join(dir, "there", "a.care.hcl"), []byte(sound), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	link := filepath.Join(dir, "link")
+	if err := os.Symlink("there", link); err != nil {
+		t.Fatal(err)
+	}
+	c, found, err := Load(afero.NewOsFs(), link)
+	if err != nil || len(found) > 0 || c.Room("a") == nil {
+		t.Fatalf("%v, %v", texts(found), err)
+	}
+	if name := c.Files.Name(c.Room("a").At.File); name != filepath.ToSlash(link)+"/a.care.hcl" {
+		t.Errorf("it is shown as %s", name)
+	}
+}
+
+// A figure of the collection's own whose value cannot be read does not stand for
+// one of 0: the built-in one holds.
+func TestUnreadableFigure(t *testing.T) {
+	c, found := load(t, map[string]string{"a.care.hcl": sound + `
+species "pandinus-imperator" {
+  figure "temperature-hard" {
+    value   = "hot"
+    because = "tried"
+    source  = ["us"]
+    review  = "2027-09-01"
+  }
+
+  figure "humidity-target" {
+    value   = "70 to 85 %"
+    because = "tried"
+    source  = ["us"]
+    review  = "2027-09-01"
+  }
+}
+
+species "its-kin" {
+  like = "pandinus-imperator"
+}
+`})
+	s := c.Library.Species("pandinus-imperator")
+	if f := s.Figure("temperature-hard", ""); f == nil || f.Own || f.Range.High < 30 {
+		t.Errorf("temperature-hard: %+v", f)
+	}
+	if f := s.Figure("humidity-target", ""); f == nil || !f.Own || f.Range.Low != 70 {
+		t.Errorf("humidity-target: %+v", f)
+	}
+	if s := c.Library.Species("its-kin"); !s.Figure("humidity-target", "").Own || s.Figure("temperature-hard", "") == nil {
+		t.Errorf("its-kin is not like it")
+	}
+	if len(found) != 1 || found[0].Rule.ID != "value" || found[0].Write != "value = \"…\"" {
+		t.Error(texts(found))
+	}
+}
+
+// What begins with a dot is passed over: editors and git keep copies there.
+func TestHiddenFiles(t *testing.T) {
+	c, found := load(t, map[string]string{"a.care.hcl": sound, ".git/b.care.hcl": sound, ".b.care.hcl": sound, "notes.txt": "}"})
+	if len(found) > 0 || c.Files.Len() != 1 {
+		t.Error(texts(found))
+	}
+}
+
+// An address is kept without its last slash, since names of files follow it.
+func TestWeb(t *testing.T) {
+	c, found := load(t, map[string]string{"a.care.hcl": "collection \"c\" {\n  time_zone = \"Europe/London\"\n  web = \"https://care.example/feeds/\"\n}\n"})
+	if len(found) > 0 || c.About.Web.V != "https://care.example/feeds" {
+		t.Error(c.About.Web.V, texts(found))
 	}
 }
 
@@ -228,6 +328,15 @@ template "tub" {
   care "water" {
     every = "2 days"
   }
+
+  care "look" {
+    every = "2 days"
+    round = "r"
+  }
+}
+
+round "r" {
+  at = "19:30"
 }
 
 enclosure "tub-1" {
@@ -256,6 +365,10 @@ enclosure "tub-2" {
   care "mist" {
     every = "30 days"
   }
+
+  care "look" {
+    on = ["tue"]
+  }
 }
 `})
 	if len(found) > 0 {
@@ -268,7 +381,10 @@ enclosure "tub-2" {
 	if two.Housing.Depth.V.String() != "20 cm" || two.Housing.Inside.V.String() != "40 x 30 x 30 cm" {
 		t.Errorf("tub-2: %v", two.Housing)
 	}
-	if len(one.Care) != 1 || len(two.Care) != 2 || two.Care[0].Every.V.String() != "2 days" || !two.Care[0].Amount.Set() {
+	if look := two.Care[2]; len(look.On) != 1 || look.Every.Set() || !Lists(look.Round, "r") {
+		t.Errorf("what says itself how often takes that from nowhere else: %+v", look)
+	}
+	if len(one.Care) != 2 || len(two.Care) != 3 || two.Care[0].Every.V.String() != "2 days" || !two.Care[0].Amount.Set() {
 		t.Errorf("care: %d and %d", len(one.Care), len(two.Care))
 	}
 }
@@ -292,7 +408,7 @@ enclosure "burrow-b" {
   }
 }
 `
-	c, found := load(t, map[string]string{"a.care.hcl": plan, "records/2026.care.log": `# a comment
+	c, found := load(t, map[string]string{"a.care.hcl": plan, "records/2026.care.log": "\ufeff" + `# a comment
 2026-11-20 burrow-a refused
 2026-11-02 burrow-b young moulted "found on its \"side\", left alone"
 
@@ -300,11 +416,12 @@ enclosure "burrow-b" {
 2026-11-21 burrow-b counted 3
 2026-11-22 burrow-b young weighed 24.5 g
 2026-11-23 burrow-a done mist
+2026-11-24 burrow-a fed cricket 3
 `})
 	if len(found) > 0 {
 		t.Fatal(texts(found))
 	}
-	if len(c.Log) != 5 {
+	if len(c.Log) != 6 {
 		t.Fatalf("%d lines", len(c.Log))
 	}
 	if e := c.Log[0]; e.Word.Name != "moult" || e.Group.V != "young" || e.Note != `found on its "side", left alone` {
@@ -313,15 +430,19 @@ enclosure "burrow-b" {
 	if e := c.Log[3]; e.Number.V != 24.5 || e.Args[0].V != "g" {
 		t.Errorf("weighed: %+v", e)
 	}
+	if e := c.Log[5]; e.Number.Set() || len(e.Args) != 2 {
+		t.Errorf("a number is the word's own only where it comes first: %+v", e)
+	}
 	for line, want := range map[string]string{
-		"2026-11-20 burrow-z refused":          "unknown-name",
-		"2026-11-20 burrow-a refsed":           "log-line",
-		"2026-11-31 burrow-a refused":          "log-line",
-		"2026-11-20 burrow-b refused":          "log-line", // of which animals?
-		"2026-11-20 burrow-b jung refused":     "unknown-name",
-		"2026-11-20 burrow-a refused \"a note": "log-line",
-		"2026-11-20":                           "log-line",
-		"burrow-a refused":                     "log-line",
+		"2026-11-20 burrow-z refused":             "unknown-name",
+		"2026-11-20 burrow-a refsed":              "log-line",
+		"2026-11-31 burrow-a refused":             "log-line",
+		"2026-11-20 burrow-b refused":             "log-line", // of which animals?
+		"2026-11-20 burrow-b jung refused":        "unknown-name",
+		"2026-11-20 burrow-a refused \"a note":    "log-line",
+		"2026-11-20 burrow-a refused \"\x1b[2J\"": "log-line",
+		"2026-11-20":       "log-line",
+		"burrow-a refused": "log-line",
 	} {
 		if _, found := load(t, map[string]string{"a.care.hcl": plan, "x.care.log": line}); !has(found, want) {
 			t.Errorf("%s: %v", line, texts(found))

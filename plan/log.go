@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"bytes"
 	"strconv"
 	"strings"
 	"unicode/utf8"
@@ -10,6 +11,19 @@ import (
 	"vivary/schema"
 	"vivary/schema/civil"
 )
+
+// Event is one line of a log.
+type Event struct {
+	At        source.Place
+	Date      civil.Date
+	Enclosure Written[string]
+	Group     Written[string] // empty for a line about the whole enclosure
+	Word      *schema.LogWord
+	WordAt    source.Place
+	Number    Written[float64]  // the number after the word, where there is one
+	Args      []Written[string] // what else stands after the word
+	Note      string
+}
 
 // parseLog reads the lines of a log. A line is a day, an enclosure, the animals
 // where there are several, a word, what the word needs, and a note in quotes:
@@ -21,7 +35,11 @@ import (
 func parseLog(id source.ID, text []byte) ([]Event, []finding.Finding) {
 	var events []Event
 	var found finding.List
-	for start := 0; start < len(text); {
+	start := 0
+	if bytes.HasPrefix(text, byteOrderMark) {
+		start = len(byteOrderMark)
+	}
+	for start < len(text) {
 		end := start
 		for end < len(text) && text[end] != '\n' {
 			end++
@@ -34,6 +52,9 @@ func parseLog(id source.ID, text []byte) ([]Event, []finding.Finding) {
 	}
 	return events, found.All
 }
+
+// byteOrderMark is what some editors begin a UTF-8 file with.
+var byteOrderMark = []byte("\ufeff")
 
 // ParseLogLine reads one line that is not in a file yet. The text of the finding
 // says what is wrong with it.
@@ -57,6 +78,9 @@ func parseLogLine(id source.ID, start int, line string, found *finding.List) (Ev
 	fail := func(at source.Place, text, write string) (Event, bool) {
 		found.Add(finding.Finding{Rule: ruleLogLine, At: at, Text: text, Write: write})
 		return Event{}, false
+	}
+	if strings.ContainsFunc(line, hidden) {
+		return fail(whole, "the line holds a character that cannot be seen", "the line anew, with plain letters")
 	}
 	if noteAt == unclosed {
 		return fail(whole, "the note is never closed: its \" is missing", logForm)

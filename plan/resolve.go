@@ -2,6 +2,7 @@ package plan
 
 import (
 	"reflect"
+	"slices"
 	"sort"
 	"strconv"
 	"strings"
@@ -33,7 +34,7 @@ func (r *resolver) resolve() {
 	c.Rounds, c.rounds = byName(r, r.blocks.rounds, "round")
 	c.Calendars, _ = byName(r, r.blocks.calendars, "calendar")
 	var templates map[string]*Template
-	c.Templates, templates = byName(r, r.blocks.templates, "template")
+	_, templates = byName(r, r.blocks.templates, "template")
 	c.Enclosures, c.enclosures = byName(r, r.blocks.enclosures, "enclosure")
 	c.Aways = r.blocks.aways
 	r.library()
@@ -78,53 +79,6 @@ func (r *resolver) resolve() {
 	r.log()
 }
 
-// walks orders a walk: those with an order first, by it, then by name.
-func walks(a, b Written[int], an, bn string) bool {
-	if a.Set() != b.Set() {
-		return a.Set()
-	}
-	if a.V != b.V {
-		return a.V < b.V
-	}
-	return naturally(an, bn)
-}
-
-// naturally orders names as people number things: tub-2 before tub-10.
-func naturally(a, b string) bool {
-	i, j := 0, 0
-	for i < len(a) && j < len(b) {
-		if digit(a[i]) && digit(b[j]) {
-			x, y := i, j
-			for x < len(a) && digit(a[x]) {
-				x++
-			}
-			for y < len(b) && digit(b[y]) {
-				y++
-			}
-			m, n := strings.TrimLeft(a[i:x], "0"), strings.TrimLeft(b[j:y], "0")
-			if len(m) != len(n) {
-				return len(m) < len(n)
-			}
-			if m != n {
-				return m < n
-			}
-			i, j = x, y
-			continue
-		}
-		if a[i] != b[j] {
-			return a[i] < b[j]
-		}
-		i++
-		j++
-	}
-	if len(a)-i != len(b)-j {
-		return len(a)-i < len(b)-j
-	}
-	return a < b
-}
-
-func digit(c byte) bool { return c >= '0' && c <= '9' }
-
 func (r *resolver) about() {
 	all := r.blocks.abouts
 	if len(all) == 0 {
@@ -143,15 +97,17 @@ func (r *resolver) about() {
 	}
 }
 
-// byName sorts blocks by name, leaves out repeats and says so.
+// byName sorts blocks by name, leaves out those without and repeats, and says so.
 func byName[T interface{ head() *Head }](r *resolver, all []T, what string) ([]T, map[string]T) {
 	named := make(map[string]T, len(all))
 	out := make([]T, 0, len(all))
 	for _, b := range all {
 		h := b.head()
+		if h.Name.V == "" {
+			continue // said already
+		}
 		if first, ok := named[h.Name.V]; ok {
-			f := duplicate(what+" "+quote(h.Name.V), h, first.head())
-			r.found.Add(f)
+			r.found.Add(duplicate(what+" "+quote(h.Name.V), h, first.head()))
 			continue
 		}
 		named[h.Name.V] = b
@@ -163,42 +119,56 @@ func byName[T interface{ head() *Head }](r *resolver, all []T, what string) ([]T
 
 func (r *resolver) library() {
 	lib := r.c.Library
-	lib.own.species = map[string]*SpeciesSheet{}
-	lib.own.feeders = map[string]*FeederSheet{}
-	for _, s := range r.blocks.species {
-		if first := lib.own.species[s.Name.V]; first != nil {
-			r.found.Add(duplicate("species "+quote(s.Name.V), &s.Head, &first.Head))
-			continue
-		}
-		lib.own.species[s.Name.V] = s
-	}
-	for _, f := range r.blocks.feeders {
-		if first := lib.own.feeders[f.Name.V]; first != nil {
-			r.found.Add(duplicate("feeder "+quote(f.Name.V), &f.Head, &first.Head))
-			continue
-		}
-		lib.own.feeders[f.Name.V] = f
-	}
+	_, lib.own.species = byName(r, r.blocks.species, "species")
+	_, lib.own.feeders = byName(r, r.blocks.feeders, "feeder")
 	if len(r.blocks.sources) > 0 {
 		lib.Source("") // reads the built-in list first
-		for _, s := range r.blocks.sources {
-			lib.sources[s.Name.V] = s
+		_, sources := byName(r, r.blocks.sources, "source")
+		for name, s := range sources {
+			lib.sources[name] = s
 		}
 	}
-	for _, s := range r.blocks.species {
-		lib.Species(s.Name.V)
+	for _, s := range lib.own.species {
+		r.like(s)
+	}
+	// Every sheet of the collection's own is read now, used or not, so that what is
+	// wrong with it is found.
+	for _, name := range keys(lib.own.species) {
+		lib.Species(name)
+	}
+	for _, name := range keys(lib.own.feeders) {
+		lib.Feeder(name)
+	}
+}
+
+// like finds a sheet that is like one that does not exist, or in the end like itself.
+func (r *resolver) like(s *SpeciesSheet) {
+	lib := r.c.Library
+	seen := map[*SpeciesSheet]bool{}
+	for at := s; at != nil && at.Like.Set(); at = lib.own.species[at.Like.V] {
+		if seen[at] {
+			if at == s {
+				r.found.Add(finding.Finding{Rule: ruleValue, At: s.Like.At, Text: "like leads back to " + quote(s.Name.V), Write: "like = another species"})
+			}
+			return
+		}
+		seen[at] = true
+	}
+	if names := lib.SpeciesNames(); s.Like.Set() && !slices.Contains(names, s.Like.V) {
+		r.unknownName(s.Like, "species sheet", names)
 	}
 }
 
 func (r *resolver) enclosure(e *Enclosure, templates map[string]*Template) {
-	if e.Template.Set() {
-		if t := templates[e.Template.V]; t != nil {
-			merge(reflect.ValueOf(e).Elem(), reflect.ValueOf(t).Elem())
-		} else {
-			r.unknownName(e.Template, "template", keys(templates))
-		}
+	t := templates[e.Template.V]
+	if t != nil {
+		merge(reflect.ValueOf(e).Elem(), reflect.ValueOf(t).Elem())
 	}
-	r.complete(e)
+	if e.Template.Set() && t == nil {
+		r.unknownName(e.Template, "template", keys(templates)) // which may hold what seems missing
+	} else {
+		r.complete(e)
+	}
 	r.species(e)
 	switch {
 	case e.Room.Set():
@@ -220,55 +190,38 @@ func (r *resolver) enclosure(e *Enclosure, templates map[string]*Template) {
 			r.unknownName(f.Name, "animals block in this enclosure", names)
 		}
 	}
-	for _, c := range e.Care {
-		if schema.FindKind(c.KindName()) == nil && !c.Off.V {
-			name := c.Name
-			if c.Kind.Set() {
-				name = c.Kind
-			}
-			var known []string
-			for _, k := range schema.CareKinds {
-				known = append(known, k.Name)
-			}
-			f := finding.Finding{Rule: ruleUnknownWord, At: name.At, Text: quote(name.V) + " is not a kind of care",
-				Write: "kind = one of: " + strings.Join(known, ", ")}
-			if s := finding.Suggest(name.V, known); s != "" {
-				f.Text += ": did you mean " + s + "?"
-			}
-			r.found.Add(f)
-		}
-	}
 }
 
 // complete looks for attributes that must be there once templates are taken in.
 func (r *resolver) complete(e *Enclosure) {
-	var walk func(v reflect.Value)
-	walk = func(v reflect.Value) {
+	walk := func(block any) {
+		v := reflect.ValueOf(block)
+		h := headOf(v)
+		v = v.Elem()
 		b := bindings[v.Type()]
-		h := v.Addr().Interface().(interface{ head() *Head }).head()
 		for _, a := range b.order {
 			if a.attr.Required && !tried(v.FieldByIndex(a.field)) {
 				r.found.Add(missing(b.block, a.attr, h))
 			}
 		}
 	}
-	walk(reflect.ValueOf(e).Elem())
+	walk(e)
 	if e.Housing == nil {
 		r.found.Add(finding.Finding{Rule: ruleMissing, At: e.At, Text: "enclosure" + named(&e.Head) + " has no housing block: the box itself",
 			Write: firstLine(schema.Housing.Example) + " inside = \"60 x 40 x 40 cm\", lid = \"solid, latched\" }"})
 	} else {
-		walk(reflect.ValueOf(e.Housing).Elem())
+		walk(e.Housing)
 	}
 	if len(e.Animals) == 0 && !(e.Housing != nil && e.Housing.Places.Set()) {
 		r.found.Add(finding.Finding{Rule: ruleMissing, At: e.At, Text: "enclosure" + named(&e.Head) + " has no animals block",
 			Write: "animals \"adult\" { count = 1, stage = \"adult\" }"})
 	}
 	for _, a := range e.Animals {
-		walk(reflect.ValueOf(a).Elem())
+		walk(a)
 	}
 	if e.Climate != nil {
 		for _, h := range e.Climate.Heaters {
-			walk(reflect.ValueOf(h).Elem())
+			walk(h)
 		}
 	}
 }
@@ -300,117 +253,6 @@ func (r *resolver) species(e *Enclosure) {
 		e.Sheet = sheet
 	}
 	r.found.Add(f)
-}
-
-func (r *resolver) unknownName(w Written[string], what string, known []string) {
-	if r.silent {
-		return
-	}
-	f := finding.Finding{Rule: ruleUnknownName, At: w.At, Text: "there is no " + what + " " + quote(w.V)}
-	if s := finding.Suggest(w.V, known); s != "" {
-		f.Text += ": did you mean " + quote(s) + "?"
-		f.Write = quote(s)
-	} else if len(known) > 0 && len(known) <= 12 {
-		sort.Strings(known)
-		f.Write = "one of: " + strings.Join(known, ", ")
-	} else {
-		f.Write = "define it, or use a name that is defined"
-	}
-	r.found.Add(f)
-}
-
-func keys[T any](m map[string]T) []string {
-	out := make([]string, 0, len(m))
-	for k := range m {
-		out = append(out, k)
-	}
-	sort.Strings(out)
-	return out
-}
-
-// references joins the names of keepers, rounds, rooms and enclosures.
-func (r *resolver) references() {
-	c := r.c
-	keeper := func(w Written[string]) {
-		if w.Set() && c.keepers[w.V] == nil {
-			r.unknownName(w, "keeper", keys(c.keepers))
-		}
-	}
-	each := func(list []Written[string], what string, has func(string) bool, known func() []string) {
-		for _, w := range list {
-			if !has(w.V) {
-				r.unknownName(w, what, known())
-			}
-		}
-	}
-	hasRound := func(s string) bool { return c.rounds[s] != nil }
-	rounds := func() []string { return keys(c.rounds) }
-	for _, x := range c.Rounds {
-		keeper(x.Keeper)
-	}
-	for _, a := range c.Aways {
-		keeper(a.Name)
-		keeper(a.Cover)
-		if a.From.Set() && a.To.Set() && a.To.V < a.From.V {
-			r.found.Add(finding.Finding{Rule: ruleDate, At: a.To.At, Text: "the return (" + a.To.V.String() + ") is before the first day away (" + a.From.V.String() + ")",
-				Write: "a day after " + a.From.V.String()})
-		}
-	}
-	for _, k := range c.Calendars {
-		each(k.Rounds, "round", hasRound, rounds)
-		each(k.Keepers, "keeper", func(s string) bool { return c.keepers[s] != nil }, func() []string { return keys(c.keepers) })
-		each(k.Rooms, "room", func(s string) bool { return c.rooms[s] != nil }, func() []string { return keys(c.rooms) })
-		each(k.Enclosures, "enclosure", func(s string) bool { return c.enclosures[s] != nil }, func() []string { return keys(c.enclosures) })
-		each(k.Kinds, "kind of care", func(s string) bool { return schema.FindKind(s) != nil }, func() []string {
-			var n []string
-			for _, x := range schema.CareKinds {
-				n = append(n, x.Name)
-			}
-			return n
-		})
-	}
-	timing := func(t *Timing) {
-		keeper(t.Keeper)
-		each(t.Round, "round", hasRound, rounds)
-		if t.From.Set() && t.Until.Set() && t.Until.V < t.From.V {
-			r.found.Add(finding.Finding{Rule: ruleDate, At: t.Until.At, Text: "the last day (" + t.Until.V.String() + ") is before the first (" + t.From.V.String() + ")",
-				Write: "until = a day after " + t.From.V.String()})
-		}
-	}
-	prey := func(list []Written[Prey]) {
-		for _, p := range list {
-			f := c.Library.Feeder(p.V.Feeder)
-			if f == nil {
-				r.unknownName(wrote(p.V.Feeder, p.At), "feeder", c.Library.FeederNames())
-				continue
-			}
-			if f.Size(p.V.Size) == nil {
-				var sizes []string
-				for _, s := range f.Sizes {
-					sizes = append(sizes, s.Name.V)
-				}
-				r.unknownName(wrote(p.V.Size, p.At), "size of "+p.V.Feeder, sizes)
-			}
-		}
-	}
-	round := func(w Written[string]) {
-		if w.Set() && c.rounds[w.V] == nil {
-			r.unknownName(w, "round", rounds())
-		}
-	}
-	for _, x := range c.Rooms {
-		round(x.Round)
-	}
-	for _, e := range c.Enclosures {
-		round(e.Round)
-		for _, x := range e.Care {
-			timing(&x.Timing)
-		}
-		for _, x := range e.Feeding {
-			timing(&x.Timing)
-			prey(x.Menu())
-		}
-	}
 }
 
 // log joins the lines of the logs to enclosures and animals and sorts them by day.

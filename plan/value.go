@@ -7,6 +7,7 @@ import (
 	"reflect"
 	"strconv"
 	"strings"
+	"unicode"
 	"unicode/utf8"
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
@@ -26,11 +27,18 @@ func (d *decoder) value(a *hclsyntax.Attribute, attr *schema.Attr, v reflect.Val
 	if w, ok := v.Addr().Interface().(interface{ spoil(source.Place) }); ok {
 		defer w.spoil(d.place(a.Expr.Range()))
 	}
+	if t, ok := a.Expr.(*hclsyntax.TupleConsExpr); ok && len(t.Exprs) == 0 {
+		d.bad(a.Expr, attr, attr.Name+" is an empty list: it is not clear whether none or all is meant", attr.Example+", or leave it out")
+		return
+	}
 	switch to := v.Addr().Interface().(type) {
 	case *Written[string]:
 		if s, ok := d.text(a.Expr, attr); ok {
-			*to = s
 			d.checkText(attr, s)
+			if attr.Kind == schema.Link {
+				s.V = strings.TrimRight(s.V, "/") // names of files follow it after a /
+			}
+			*to = s
 		}
 	case *Written[[]string]:
 		d.words(a.Expr, attr, to)
@@ -226,6 +234,10 @@ func (d *decoder) text(e hclsyntax.Expression, attr *schema.Attr) (Written[strin
 				Text: attr.Name + " has more than " + strconv.Itoa(MaxText) + " characters", Write: "a shorter text"})
 			return Written[string]{}, false
 		}
+		if strings.ContainsFunc(s, hidden) {
+			d.bad(e, attr, attr.Name+" holds a character that cannot be seen", attr.Example)
+			return Written[string]{}, false
+		}
 		return wrote(s, d.place(e.Range())), true
 	}
 	switch x := e.(type) {
@@ -243,6 +255,13 @@ func (d *decoder) text(e hclsyntax.Expression, attr *schema.Attr) (Written[strin
 		d.bad(e, attr, attr.Name+" is a plain value in quotes: a plan computes nothing", attr.Example)
 	}
 	return Written[string]{}, false
+}
+
+// hidden reports whether a character has no place in a text that people read: it
+// steers a terminal, or turns the direction of writing so that a text shows one
+// thing and means another.
+func hidden(r rune) bool {
+	return unicode.IsControl(r) && r != '\n' && r != '\t' || unicode.Is(unicode.Bidi_Control, r)
 }
 
 func (d *decoder) number(e hclsyntax.Expression, attr *schema.Attr) (float64, bool) {

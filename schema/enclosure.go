@@ -1,6 +1,10 @@
 package schema
 
-import "vivary/schema/quantity"
+import (
+	"slices"
+
+	"vivary/schema/quantity"
+)
 
 // Housing is the box and what is in it.
 var Housing = &Block{
@@ -98,7 +102,7 @@ var scheduleAttrs = []Attr{
 	{Name: "on", Kind: On, Doc: "On which days: weekdays, days of the month, or dates of the year.", Example: `["tue", "fri"]`},
 	{Name: "cron", Kind: Cron, Doc: "Times and days as a cron line of five fields. A line that names both a day of the month and a weekday means either.", Example: `"30 19 * * 1,4"`},
 	{Name: "after_last", Kind: Quantity, Dimension: quantity.Duration, Doc: "So long after it was last done. Counted from the log; where the log is silent it counts as done when planned.", Example: `"7 days"`},
-	{Name: "window", Kind: Quantity, Dimension: quantity.Duration, Default: "0 days", Doc: "How far it may be moved either way to fall on a day with a round.", Example: `"2 days"`},
+	{Name: "window", Kind: Quantity, Dimension: quantity.Duration, Default: "0 days; for care that a species sheet brings, 3 days", Doc: "How far it may be moved either way to fall on a day with a round. Whole days, 32 at the most.", Example: `"2 days"`},
 	{Name: "from", Kind: Date, Doc: "The first day; for an interval also the day it is counted from.", Example: `"2027-01-04"`},
 	{Name: "until", Kind: Date, Doc: "The last day.", Example: `"2027-03-31"`},
 	{Name: "round", Kind: Refs, Ref: "round", Default: "the round of the enclosure or its room; else the collection's first round, or one at 19:30", Doc: "The round or rounds in which it is done.", Example: `"evening"`},
@@ -136,7 +140,7 @@ func join(lists ...[]Attr) []Attr {
 // Care is one thing done again and again.
 var Care = &Block{
 	Name: "care", Label: "name", Once: true,
-	Doc:     "One thing that is done again and again. A name that is a kind of care says what is done; any other name needs `kind`. It takes the place of the species sheet's care of the same name.",
+	Doc:     "One thing that is done again and again. A name that is a kind of care says what is done; any other name needs `kind`. It takes the place of the species sheet's care of the same name or kind; where it does not say how often, the sheet's care of that kind does.",
 	Example: "care \"mist\" {\n  every  = \"day\"\n  round  = \"evening\"\n  amount = \"150 ml\"\n}",
 	Attrs: join([]Attr{
 		{Name: "kind", Kind: Text, Default: "the name", Doc: "What is done: one of the kinds of care.", Example: `"mist"`},
@@ -151,7 +155,7 @@ var Care = &Block{
 // Feeding is a meal for one group of animals.
 var Feeding = &Block{
 	Name: "feeding", Label: "animals", Once: true,
-	Doc:     "Meals for the animals named by the label. Each live meal brings a look for leftovers. It takes the place of the species sheet's feeding for those animals.",
+	Doc:     "Meals for the animals named by the label. Each live meal brings a look for leftovers. It takes the place of the species sheet's feeding for those animals; what it does not say of how often, how many and which prey is taken from there.",
 	Example: "feeding \"adults\" {\n  on         = [\"tue\", \"fri\"]\n  round      = \"evening\"\n  per_animal = 4\n  rotate     = [\"cricket adult\", \"roach medium\"]\n}",
 	Attrs: join([]Attr{
 		{Name: "per_animal", Kind: Number, Doc: "Prey items for each animal at each meal.", Example: `4`},
@@ -221,8 +225,8 @@ var Enclosure = &Block{
 // Template is an enclosure's text without an enclosure.
 var Template = &Block{
 	Name: "template", Label: "name", Once: true,
-	Doc:     "What many enclosures have in common. An enclosure that names it takes every attribute and block that it does not write itself; a block of the same name is taken attribute by attribute.",
+	Doc:     "What many enclosures have in common. An enclosure that names it takes every attribute and block that it does not write itself; a block of the same name is taken attribute by attribute. A care or feeding that says itself how often, or which prey, takes neither from the template.",
 	Example: "template \"desert-tub\" {\n  species = \"hadrurus-arizonensis\"\n\n  housing {\n    kind   = \"tub\"\n    inside = \"40 x 30 x 30 cm\"\n    lid    = \"solid, latched\"\n    depth  = \"16 cm\"\n    hides  = 1\n  }\n}",
-	Attrs:   Enclosure.Attrs[2:],
+	Attrs:   slices.DeleteFunc(slices.Clone(Enclosure.Attrs[2:]), func(a Attr) bool { return a.Name == "formerly" }),
 	Blocks:  Enclosure.Blocks,
 }

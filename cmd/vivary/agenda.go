@@ -1,7 +1,6 @@
 package main
 
 import (
-	"encoding/json"
 	"fmt"
 	"strings"
 
@@ -25,11 +24,13 @@ func agenda(w *world, f *flags, args []string) int {
 	if r.Refused() {
 		return w.refuse(r, "There is no agenda until this is put right")
 	}
-	for _, x := range []struct{ flag, name string }{{"round", f.round}, {"keeper", f.keeper}} {
-		if x.name != "" && (x.flag == "round" && !hasRound(r, x.name) || x.flag == "keeper" && r.Plan.Keeper(x.name) == nil) {
-			fmt.Fprintf(w.err, "vivary agenda: there is no %s %q\n", x.flag, x.name)
-			return usage
-		}
+	if f.round != "" && !hasRound(r, f.round) {
+		fmt.Fprintf(w.err, "vivary agenda: there is no round %q\n", f.round)
+		return usage
+	}
+	if f.keeper != "" && r.Plan.Keeper(f.keeper) == nil {
+		fmt.Fprintf(w.err, "vivary agenda: there is no keeper %q\n", f.keeper)
+		return usage
 	}
 	if f.days < 1 || f.days > r.Horizon.Days {
 		fmt.Fprintf(w.err, "vivary agenda: --days is from 1 to %d\n", r.Horizon.Days)
@@ -82,10 +83,10 @@ func hasRound(r *compile.Result, name string) bool {
 	return false
 }
 
-// sheet is a round on a day, with who does it.
+// sheet is a round on a day, with who does it: nil where nobody is named.
 type sheet struct {
 	rounds.Sheet
-	who string
+	keeper *plan.Keeper
 }
 
 // due returns the rounds of the days asked for, by day and time.
@@ -111,11 +112,7 @@ func due(r *compile.Result, f *flags) []sheet {
 			if !s.Days.Has(day) {
 				continue
 			}
-			shown := ""
-			if k := r.Plan.Keeper(who); k != nil {
-				shown = k.Shown()
-			}
-			out = append(out, sheet{s.On(day), shown})
+			out = append(out, sheet{s.On(day), r.Plan.Keeper(who)})
 		}
 	}
 	return out
@@ -123,8 +120,8 @@ func due(r *compile.Result, f *flags) []sheet {
 
 func printSheet(w *world, s *sheet) {
 	fmt.Fprintf(w.out, "  %s %s", s.Round.Clock.V, s.Round.Shown())
-	if s.who != "" {
-		fmt.Fprintf(w.out, ", %s", s.who)
+	if s.keeper != nil {
+		fmt.Fprintf(w.out, ", %s", s.keeper.Shown())
 	}
 	fmt.Fprintf(w.out, ", about %d min\n", max(1, s.Minutes))
 	for _, h := range s.Holds {
@@ -145,6 +142,8 @@ func printSheet(w *world, s *sheet) {
 	}
 }
 
+// jsonRound is a round of the JSON form. Rounds, keepers, enclosures and animals go
+// by their names in the plan.
 type jsonRound struct {
 	Date    string     `json:"date"`
 	At      string     `json:"at"`
@@ -174,7 +173,10 @@ func agendaJSON(w *world, sheets []sheet) int {
 	out := []jsonRound{}
 	for i := range sheets {
 		s := &sheets[i]
-		j := jsonRound{Date: s.Date.String(), At: s.Round.Clock.V.String(), Round: s.Round.Name.V, Keeper: s.who, Minutes: s.Minutes, Holds: s.Holds, Lines: []jsonLine{}}
+		j := jsonRound{Date: s.Date.String(), At: s.Round.Clock.V.String(), Round: s.Round.Name.V, Minutes: s.Minutes, Holds: s.Holds, Lines: []jsonLine{}}
+		if s.keeper != nil {
+			j.Keeper = s.keeper.Name.V
+		}
 		for _, l := range s.Lines {
 			jl := jsonLine{Kind: l.Kind.Name, Text: l.Text, First: l.High, Last: l.Last}
 			for _, t := range l.Targets {
@@ -188,11 +190,6 @@ func agendaJSON(w *world, sheets []sheet) int {
 		}
 		out = append(out, j)
 	}
-	e := json.NewEncoder(w.out)
-	e.SetEscapeHTML(false)
-	e.SetIndent("", "  ")
-	if e.Encode(out) != nil {
-		return refused
-	}
+	printJSON(w, out)
 	return fine
 }

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bytes"
 	"fmt"
 	"path/filepath"
 	"runtime"
@@ -48,7 +49,7 @@ func build(w *world, f *flags, args []string) int {
 	}
 	fmt.Fprintln(w.out, verdict(r))
 	for _, m := range made {
-		fmt.Fprintf(w.out, "  %s  %s, %s\n", filepath.ToSlash(filepath.Join(dir, m.name)), m.what(), size(m.bytes))
+		fmt.Fprintf(w.out, "  %s  %s, %s\n", filepath.ToSlash(filepath.Join(dir, m.name)), m.state, size(m.bytes))
 	}
 	if web := r.Plan.About.Web; web.Set() {
 		fmt.Fprintf(w.out, "Once this folder is on the web, subscribe on a phone by the link\n  webcal://%s/%s\n",
@@ -59,15 +60,13 @@ func build(w *world, f *flags, args []string) int {
 
 // feed is what became of one calendar.
 type feed struct {
-	name  string
+	name  string // of its file
 	bytes int
-	state string
+	state string // new, changed or unchanged
 }
 
-func (m *feed) what() string { return m.state }
-
 func size(n int) string {
-	if n < 10<<10 {
+	if n < 10_000 {
 		return fmt.Sprintf("%.1f KB", float64(n)/1000)
 	}
 	return fmt.Sprintf("%d KB", n/1000)
@@ -107,7 +106,7 @@ func publishAll(w *world, r *compile.Result, dir string) ([]feed, error) {
 		made[i] = feed{name, len(text), "new"}
 		mu.Lock()
 		defer mu.Unlock()
-		if publish.Same(text, last) {
+		if last != nil && bytes.Equal(text, last) {
 			made[i].state = "unchanged"
 			return nil
 		}

@@ -20,12 +20,10 @@ func checkPlan(w *world, f *flags, args []string) int {
 		return status
 	}
 	if f.format == "json" {
-		printJSON(w, r)
+		checkJSON(w, r)
 	} else {
 		p := finding.Printer{Files: r.Plan.Files, Color: w.color}
-		if err := p.Print(w.out, r.Findings); err != nil {
-			return refused
-		}
+		_ = p.Print(w.out, r.Findings)
 		if len(r.Findings) > 0 {
 			fmt.Fprintln(w.out)
 		}
@@ -86,7 +84,7 @@ type related struct {
 	Text string `json:"text"`
 }
 
-func printJSON(w *world, r *compile.Result) {
+func checkJSON(w *world, r *compile.Result) {
 	at := func(p source.Place) *place {
 		if !p.Written() {
 			return nil
@@ -106,8 +104,13 @@ func printJSON(w *world, r *compile.Result) {
 		}
 		out.Findings = append(out.Findings, j)
 	}
+	printJSON(w, out)
+}
+
+// printJSON leaves a failure to write to run, which sees it when it flushes.
+func printJSON(w *world, what any) {
 	e := json.NewEncoder(w.out)
 	e.SetEscapeHTML(false)
 	e.SetIndent("", "  ")
-	_ = e.Encode(out)
+	_ = e.Encode(what)
 }

@@ -21,11 +21,18 @@ func explain(w *world, f *flags, args []string) int {
 		return usage
 	}
 	what := args[0]
-	root := f.in
-	if root == "" {
-		root = "."
+	if f.on != "" {
+		if _, err := civil.Parse(f.on); err != nil {
+			fmt.Fprintf(w.err, "vivary explain: --on: %v\n", err)
+			return usage
+		}
+		if !strings.Contains(what, "/") {
+			fmt.Fprintln(w.err, "vivary explain: --on goes with a care: ENCLOSURE/CARE")
+			return usage
+		}
 	}
-	if r := compile.FindRule(strings.Trim(what, "[]")); r != nil {
+	root, _ := folder(f, nil)
+	if r := compile.FindRule(strings.Trim(what, "[]")); r != nil && f.svg == "" {
 		explainRule(w, r)
 		return fine
 	}
@@ -52,11 +59,15 @@ func explain(w *world, f *flags, args []string) int {
 			return explainCare(w, f, r, i, care)
 		}
 	}
-	if s := r.Plan.Library.Species(what); s != nil {
-		explainSpecies(w, r.Plan.Library, s)
-		return fine
+	if f.svg != "" {
+		fmt.Fprintf(w.err, "vivary explain: --svg draws an enclosure, and there is none named %q\n", what)
+		return usage
 	}
-	if s, _ := r.Plan.Library.ByOtherName(what); s != nil {
+	s := r.Plan.Library.Species(what)
+	if s == nil {
+		s, _ = r.Plan.Library.ByOtherName(what)
+	}
+	if s != nil {
 		explainSpecies(w, r.Plan.Library, s)
 		return fine
 	}
@@ -263,22 +274,19 @@ func origin(r *compile.Result, i, k int) string {
 
 func explainCare(w *world, f *flags, r *compile.Result, i int, care string) int {
 	var known []string
+	found := false
 	for k := range r.Schedule.Of[i] {
 		s := &r.Schedule.Of[i][k]
 		known = append(known, s.Name)
 		if s.Name != care && strings.ReplaceAll(s.Name, " ", "-") != care && s.Kind.Name != care {
 			continue
 		}
+		found = true
 		fmt.Fprintf(w.out, "%s/%s: %s\n  %s at %s, %s\n  %s\n", s.Plan().Name.V, s.Name, s.Task, s.Words(), s.At(), s.Round.Shown(), origin(r, i, k))
 		if s.Kind.Needs != "" {
 			fmt.Fprintf(w.out, "  It meets the need %q.\n", s.Kind.Needs)
 		}
-		if f.on != "" {
-			d, err := civil.Parse(f.on)
-			if err != nil {
-				fmt.Fprintf(w.err, "vivary explain: --on: %v\n", err)
-				return usage
-			}
+		if d, err := civil.Parse(f.on); err == nil {
 			fmt.Fprintf(w.out, "  %s: %s\n", d.Words(), why(r, s, d))
 			continue
 		}
@@ -291,9 +299,8 @@ func explainCare(w *world, f *flags, r *compile.Result, i int, care string) int 
 			fmt.Fprintf(w.out, " %s;", r.Horizon.Date(d).Short())
 		}
 		fmt.Fprintln(w.out)
-		return fine
 	}
-	if f.on == "" || len(known) == 0 {
+	if !found {
 		fmt.Fprintf(w.err, "vivary explain: %s has no care %q", r.Lives[i].Plan.Name.V, care)
 		if s := finding.Suggest(care, known); s != "" {
 			fmt.Fprintf(w.err, ": did you mean %s?", s)

@@ -11,6 +11,7 @@ import (
 	"io"
 	"os"
 	"runtime/debug"
+	"slices"
 	"strings"
 	"time"
 
@@ -67,7 +68,7 @@ var commands = []command{
 	{"check", "[FOLDER]", "look for mistakes", "Reads all plans and logs below the folder and prints what it finds. Exit status 1 if a finding would keep the plan from being built.", checkPlan, "format"},
 	{"build", "[FOLDER]", "write the calendars", "Checks, and writes one calendar file for each calendar of the plan. If anything refuses the plan, nothing is written and the last good calendars stay.", build, "out"},
 	{"agenda", "[FOLDER]", "what is due today and in the coming days", "Prints the rounds of today and the coming days. Calendars on phones lag by hours; this never does.", agenda, "days format round keeper"},
-	{"note", "[DAY] ENCLOSURE [ANIMALS] WORD … [NOTE]", "append a line to the log", "Checks a line and appends it to records/YEAR.care.log. Without a day it is today.", note, ""},
+	{"note", "[DAY] ENCLOSURE [ANIMALS] WORD … [NOTE]", "append a line to the log", "Checks a line and appends it to records/YEAR.care.log. Without a day it is today. After -- everything is taken as it stands, so that a note may begin with a hyphen.", note, ""},
 	{"explain", "RULE | SPECIES | NEED | ENCLOSURE | ENCLOSURE/CARE", "why something is as it is", "Explains a rule, a species sheet, a need, an enclosure with its whole proof, or one care and why it is on a day.", explain, "on svg"},
 }
 
@@ -115,6 +116,7 @@ func run(args []string, w *world) int {
 		inner.out = out
 		status := c.run(&inner, f, rest)
 		if err := out.Flush(); err != nil {
+			fmt.Fprintf(w.err, "vivary %s: what is said here could not all be printed: %v\n", c.name, err)
 			return refused
 		}
 		return status
@@ -125,6 +127,7 @@ func run(args []string, w *world) int {
 }
 
 // parse reads flags, which may stand before, between and after what else there is.
+// What follows "--" is taken as it stands.
 func parse(c *command, args []string) (*flags, []string, error) {
 	f := &flags{days: 3, format: "text"}
 	set := flag.NewFlagSet(c.name, flag.ContinueOnError)
@@ -137,7 +140,10 @@ func parse(c *command, args []string) (*flags, []string, error) {
 			set.StringVar(targets[name], name, *targets[name], "")
 		}
 	}
-	var rest []string
+	var rest, asTheyStand []string
+	if i := slices.Index(args, "--"); i >= 0 {
+		args, asTheyStand = args[:i], args[i+1:]
+	}
 	for {
 		if err := set.Parse(args); err != nil {
 			return nil, nil, err
@@ -152,7 +158,7 @@ func parse(c *command, args []string) (*flags, []string, error) {
 	if f.format != "text" && f.format != "json" {
 		return nil, nil, fmt.Errorf("format is text or json, not %q", f.format)
 	}
-	return f, rest, nil
+	return f, append(rest, asTheyStand...), nil
 }
 
 func help(w *world, name string) int {

@@ -11,6 +11,8 @@ import (
 
 	"github.com/rogpeppe/go-internal/testscript"
 	"github.com/spf13/afero"
+
+	"vivary/plan"
 )
 
 func TestMain(m *testing.M) {
@@ -145,6 +147,73 @@ func TestSameBytes(t *testing.T) {
 	}
 	if feeds[0] != feeds[1] || feeds[0] == "" {
 		t.Error("two builds differ")
+	}
+}
+
+// A moment without a time of day is noon, and one without a zone is read where the
+// animals are: from midnight to noon the day would be another elsewhere.
+func TestNow(t *testing.T) {
+	w := &world{clock: func() time.Time { return noon }}
+	east := time.FixedZone("", 13*3600)
+	for written, want := range map[string]string{"": "2026-11-25T12:00:00Z", "2027-03-01": "2027-03-01T12:00:00+13:00",
+		"2027-03-01T08:00": "2027-03-01T08:00:00+13:00", "2027-03-01 08:00": "2027-03-01T08:00:00+13:00", "2027-03-01T08:00:00-05:00": "2027-03-01T08:00:00-05:00"} {
+		if got, err := w.moment(&flags{now: written}, east); err != nil || got.Format(time.RFC3339) != want {
+			t.Errorf("%q: %s, %v", written, got.Format(time.RFC3339), err)
+		}
+	}
+}
+
+// What cannot be printed is said, and is a status of its own.
+func TestPrintsNowhere(t *testing.T) {
+	disk := afero.NewMemMapFs()
+	at(disk, noon, "start", "c")
+	for _, args := range [][]string{{"check", "c"}, {"check", "c", "--format", "json"}, {"agenda", "c"}, {"explain", "burrow-a", "--in", "c"}} {
+		var e strings.Builder
+		s := run(args, &world{disk: disk, out: closed{}, err: &e, clock: func() time.Time { return noon }})
+		if s != refused || !strings.Contains(e.String(), "closed") {
+			t.Errorf("%v: status %d, %q", args, s, e.String())
+		}
+	}
+}
+
+type closed struct{}
+
+func (closed) Write([]byte) (int, error) { return 0, errors.New("closed") }
+
+// A note that would make the log unreadable is not written.
+func TestNoteKeepsLog(t *testing.T) {
+	disk := afero.NewMemMapFs()
+	at(disk, noon, "start", "c")
+	if s, _, e := at(disk, noon, "note", "--in", "c", "burrow-a", "refused"); s != fine {
+		t.Fatal(e)
+	}
+	const path = "c/records/2026.care.log"
+	_ = afero.WriteFile(disk, path, []byte("2026-11-24 burrow-a refused"), 0o644) // by an editor that ends no line
+	if s, _, e := at(disk, noon, "note", "--in", "c", "burrow-a", "refused"); s != fine {
+		t.Fatal(e)
+	}
+	if text, _ := afero.ReadFile(disk, path); string(text) != "2026-11-24 burrow-a refused\n2026-11-25 burrow-a refused\n" {
+		t.Errorf("the log is %q", text)
+	}
+	before, _ := afero.ReadFile(disk, path)
+	for _, text := range []string{"\xff", "a\x00b", "\x1b[2J"} {
+		s, _, e := at(disk, noon, "note", "--in", "c", "burrow-a", "refused", text)
+		if s != refused || !strings.Contains(e, "Nothing was written") {
+			t.Errorf("%q: status %d, %s", text, s, e)
+		}
+	}
+	if after, _ := afero.ReadFile(disk, path); string(after) != string(before) || len(before) == 0 {
+		t.Errorf("the log became %q", after)
+	}
+}
+
+// A note comes back from the log as it was said.
+func TestNoteQuoting(t *testing.T) {
+	for _, note := range []string{"left alone", `on its "side", alone`, `"`, `ends in \`, "- with a hyphen", "# no comment", "two\nlines"} {
+		e, found := plan.ParseLogLine(logLine([]string{"2026-11-25", "burrow-a", "refused", note}))
+		if want := strings.ReplaceAll(note, "\n", " "); len(found) > 0 || e.Note != want {
+			t.Errorf("%q came back as %q %v", note, e.Note, found)
+		}
 	}
 }
 

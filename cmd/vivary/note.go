@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"regexp"
 	"strings"
 
 	"github.com/spf13/afero"
@@ -19,10 +20,7 @@ import (
 // collection that holds it, so that whatever refuses a line in a file refuses it
 // here, before it is written.
 func note(w *world, f *flags, args []string) int {
-	root := f.in
-	if root == "" {
-		root = "."
-	}
+	root, _ := folder(f, nil)
 	if len(args) < 2 {
 		fmt.Fprintln(w.err, "vivary note: write an enclosure, the animals where there are several, a word and a note, for example:\n  vivary note burrow-a young moult \"left alone\"")
 		return usage
@@ -32,6 +30,10 @@ func note(w *world, f *flags, args []string) int {
 		return status
 	}
 	if _, err := civil.Parse(args[0]); err != nil {
+		if likeADay.MatchString(args[0]) {
+			fmt.Fprintf(w.err, "vivary note: %v\n", err)
+			return usage
+		}
 		args = append([]string{before.Today.String()}, args...)
 	}
 	line := logLine(args)
@@ -83,6 +85,9 @@ func note(w *world, f *flags, args []string) int {
 	return fine
 }
 
+// likeADay is a word that is meant for a day, though it may be none.
+var likeADay = regexp.MustCompile(`^\d+[-./]\d+[-./]\d+$`)
+
 // logLine joins the words of a line and puts the note in quotes.
 func logLine(args []string) string {
 	var b strings.Builder
@@ -104,11 +109,12 @@ func logLine(args []string) string {
 	return b.String()
 }
 
-// about returns the findings about the new line.
+// about returns the findings about the new line, or about the file as a whole,
+// which one line can make unreadable.
 func about(r *compile.Result, path string, start int) []finding.Finding {
 	var out []finding.Finding
 	for _, f := range r.Findings {
-		if f.At.Written() && int(f.At.Start) >= start && r.Plan.Files.Name(f.At.File) == path {
+		if f.At.Written() && (int(f.At.Start) >= start || f.At.End == 0) && r.Plan.Files.Name(f.At.File) == path {
 			out = append(out, f)
 		}
 	}

@@ -127,6 +127,10 @@ func start(w *world, f *flags, args []string) int {
 		}
 		fmt.Fprintln(w.out, filepath.ToSlash(path))
 	}
-	fmt.Fprintf(w.out, "\nNext: vivary check %[1]s, then vivary build %[1]s\n", filepath.ToSlash(root))
+	shown := filepath.ToSlash(root)
+	if strings.ContainsAny(shown, " \t") {
+		shown = "'" + shown + "'"
+	}
+	fmt.Fprintf(w.out, "\nNext: vivary check %[1]s, then vivary build %[1]s\n", shown)
 	return fine
 }

@@ -13,6 +13,9 @@ import (
 type picks struct {
 	of     []pick // of each calendar
 	missed []int  // the enclosures, as places in Lives, that are in none
+	// unshown are series that meet a need and are in none, though others of their
+	// enclosure are: the first of each enclosure.
+	unshown []*schedule.Series
 }
 
 type pick struct {
@@ -81,17 +84,25 @@ func (c *Collection) calendars() *picks {
 			room = l.Plan.Place.Name.V
 		}
 		found := len(c.Schedule.Of[i]) == 0
+		var unshown *schedule.Series
 		here, inRoom := x.enclosures[l.Plan.Name.V], x.rooms[room]
 		for k := range c.Schedule.Of[i] {
 			s := &c.Schedule.Of[i][k]
+			shown := false
 			for _, candidates := range [...][]int{here, inRoom, x.of(x.rounds, s.Round.Name.V), x.byKeeper(c, s), x.all} {
 				for _, at := range candidates {
 					if c.holds(p.of[at].plan, s, room) {
 						p.of[at].add(s, c.Horizon)
-						found = true
+						found, shown = true, true
 					}
 				}
 			}
+			if !shown && unshown == nil && s.Kind.Needs != "" {
+				unshown = s
+			}
+		}
+		if found && unshown != nil {
+			p.unshown = append(p.unshown, unshown)
 		}
 		if !found {
 			p.missed = append(p.missed, i)
@@ -230,5 +241,33 @@ func inNoCalendar(r *Rule, c *Collection) {
 	for _, i := range c.calendars().missed {
 		e := c.Lives[i].Plan
 		c.Add(finding.Finding{Rule: &r.Rule, At: e.At, In: e.Whole, Text: "enclosure " + strconv.Quote(e.Name.V) + " is in none of the calendars", Source: r.Source, Write: "its name in a calendar, or a calendar without a selection"})
+	}
+}
+
+func careUnshown(r *Rule, c *Collection) {
+	if c.Schedule == nil {
+		return
+	}
+	for _, s := range c.calendars().unshown {
+		c.Add(finding.Finding{Rule: &r.Rule, At: s.Life.Plan.At, In: s.Life.Plan.Whole, Source: r.Source,
+			Text:  s.Name + " of " + s.Life.Plan.Name.V + ", in the " + s.Round.Shown() + ", is in no calendar",
+			Write: "a calendar with rounds = [\"" + s.Round.Name.V + "\"], or one that selects nothing"})
+	}
+}
+
+func coverUnshown(r *Rule, c *Collection) {
+	if len(c.Plan.Calendars) == 0 {
+		return
+	}
+	for k := range c.Schedule.People.Absences {
+		a := c.Schedule.People.Absences[k].Away
+		shown := !a.Cover.Set()
+		for _, x := range c.Plan.Calendars {
+			shown = shown || len(x.Keepers) == 0 || plan.Lists(x.Keepers, a.Cover.V)
+		}
+		if !shown {
+			c.Add(finding.Finding{Rule: &r.Rule, At: a.Cover.At, Source: r.Source, Text: "no calendar shows " + a.Cover.V + " what to do",
+				Write: "calendar \"" + a.Cover.V + "\" with keepers = [\"" + a.Cover.V + "\"]"})
+		}
 	}
 }

@@ -102,7 +102,7 @@ type Rule struct {
 
 // Rules are all rules of this package, by family. Adding one is an entry in the
 // list of its family's file and the function beside it.
-var Rules = join(heat, physics, moisture, feeding, company, security, papers, future, peoples)
+var Rules = join(heat, physics, moisture, feeding, company, security, papers, future, peoples, needs)
 
 func join(families ...[]*Rule) []*Rule {
 	var all []*Rule

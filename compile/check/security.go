@@ -248,6 +248,18 @@ func inside(s *schedule.Series) bool { return s.Kind.Disturbs || s.Kind.Needs ==
 
 func twoPeople(r *Rule, c *Collection) {
 	for _, x := range c.Plan.Rounds {
+		for d := range c.Horizon.Days {
+			there := len(c.Plan.Keepers)
+			for k := range c.Schedule.People.Absences {
+				if c.Schedule.People.Absences[k].Days.Has(d) {
+					there--
+				}
+			}
+			if x.People.Set() && x.People.V <= len(c.Plan.Keepers) && x.People.V > 1 && there < x.People.V {
+				c.Add(finding.Finding{Rule: &r.Rule, At: x.People.At, Text: "the " + x.Shown() + " takes " + strconv.Itoa(x.People.V) + " people, and on " + c.Horizon.Date(d).Words() + " there are " + strconv.Itoa(max(0, there)), Source: r.Source, Write: "another keeper, or fewer people while somebody is away"})
+				break
+			}
+		}
 		if n := len(c.Plan.Keepers); x.People.Set() && x.People.V > max(1, n) {
 			c.Add(finding.Finding{Rule: &r.Rule, At: x.People.At, Text: "the " + x.Shown() + " takes " + strconv.Itoa(x.People.V) + " people, and the plan has " + strconv.Itoa(n), Source: r.Source, Write: "keeper \"second\" { }"})
 		}

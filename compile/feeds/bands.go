@@ -36,7 +36,8 @@ func (s *selection) bands(feed *ical.Feed) {
 // leaves adds all-day entries for absences: those of a keeper's own calendar for
 // that keeper, and who is away for everybody whose rounds it touches.
 func (s *selection) leaves(feed *ical.Feed) {
-	if len(s.Plan.Kinds) > 0 || len(s.lives) == 0 {
+	// A stand-in is told that it is over also after the last visit.
+	if len(s.Plan.Kinds) > 0 || len(s.lives) == 0 && !s.standsIn() {
 		return
 	}
 	for _, x := range s.r.Schedule.People.Leaves(s.r.Plan) {

@@ -108,13 +108,14 @@ func (r *reader) whole() {
 	for i := range r.tracks {
 		t := &r.tracks[i]
 		if k := &t.heads; t.now() > 0 && (k.again.ok || k.full.ok) {
-			t.Tasks = r.keep(append(t.Tasks, k.tasks(free)...))
+			tasks, over := r.keep(append(t.Tasks, k.tasks(free)...))
+			t.Tasks, t.Over = tasks, append(t.Over, over...)
 		}
 	}
 	if r.company() {
 		r.out.Tasks = append(r.out.Tasks, r.heads.tasks(free)...)
 	}
-	r.out.Tasks = r.keep(r.out.Tasks)
+	r.out.Tasks, r.out.Over = r.keep(r.out.Tasks)
 }
 
 // anyone returns a search for a day that is free for all who live here: whoever

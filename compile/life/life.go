@@ -83,6 +83,7 @@ type Task struct {
 	Text     string
 	High     bool // before everything else in its round
 	Meal     bool // it offers food to the group, so it satisfies the need for it
+	Instead  bool // of a meal: it stands in place of the usual one
 	At       source.Place
 	Cited    plan.Cited
 }
@@ -108,11 +109,15 @@ type Group struct {
 	Holds   []Hold    // by first day, those that are over too; they may overlap, and each says why
 	Windows []Window
 	Tasks   []Task // by first day
+	Over    []Task // those of the last weeks that were to be done once; done, if somebody was there
 	// Fed is the last day on which a meal is known to have been taken, and Refused
 	// on how many days one was refused since, or since a moult.
 	Fed     civil.Date
 	HasFed  bool
 	Refused int
+	// Offered are the days of the meals that stand in place of the usual ones, in
+	// order, those that are over too: where the log is silent they were eaten.
+	Offered []civil.Date
 	// Quarantined says until when it is kept apart; zero for not at all.
 	Quarantined civil.Date
 	Gravid      bool // carries young, or may: mated, and no birth since
@@ -156,6 +161,7 @@ type Enclosure struct {
 	Holds  []Hold // of the whole enclosure: its seasons
 	Halves []Hold // not holds: on these days every second occasion is left out
 	Tasks  []Task
+	Over   []Task // as those of a group
 	// Done is the last day on which each care is known to have been done, by name;
 	// the meals of a group are "feed " and the group's name.
 	Done map[string]civil.Date

@@ -72,7 +72,7 @@ func (r *reader) fasting(t *track) {
 		t.Tasks = append(t.Tasks,
 			Task{Name: "refusals/" + name, Kind: "watch", On: s.on + 1, Interval: 7, Times: r.weeks(s.on+1, end),
 				Text: "pre-moult watch: do not dig", At: s.at, Cited: pause.cited},
-			Task{Name: "offer/" + name, Kind: "feed", On: end, Text: "offer one small item", Meal: true, At: s.at, Cited: pause.cited})
+			Task{Name: "offer/" + name, Kind: "feed", On: end, Text: "offer one small item", Meal: true, Instead: true, At: s.at, Cited: pause.cited})
 	}
 	if alarm := r.days("fast-alarm", t.stage().Stage); alarm.ok {
 		since, text := t.firstRefused.on, "first refusal on "

@@ -192,7 +192,7 @@ func (r *reader) afterMoult(t *track) {
 		Text: "moulted: take out live feeders, keep water, leave alone", At: s.at})
 	if wait := r.meal(t); !t.HasFed || t.Fed <= s.on {
 		t.Tasks = append(t.Tasks, Task{Name: "first-meal/" + s.on.String(), Kind: "feed", On: after(s.on, wait.high),
-			Text: "first meal after the moult: one small item", Meal: true, At: s.at, Cited: wait.cited})
+			Text: "first meal after the moult: one small item", Meal: true, Instead: true, At: s.at, Cited: wait.cited})
 	}
 }
 

@@ -270,5 +270,5 @@ func (r *reader) firstMeal(t *track, b *brood, apart bool) {
 	}
 	t.Tasks = append(t.Tasks,
 		Task{Name: "separate/" + name, Kind: "separate", On: max(from, r.h.From), Text: text, At: s.at, Cited: leave.cited},
-		Task{Name: "mother-meal/" + name, Kind: "feed", On: from, Meal: true, Text: "the mother: one small item, once the young are out", At: s.at})
+		Task{Name: "mother-meal/" + name, Kind: "feed", On: from, Meal: true, Instead: true, Text: "the mother: one small item, once the young are out", At: s.at})
 }

@@ -46,10 +46,14 @@ func (r *reader) settle(t *track) {
 				continue
 			}
 			task.On = on
+			if task.Instead {
+				t.Offered = append(t.Offered, on)
+			}
 		}
 		tasks = append(tasks, task)
 	}
-	t.Tasks = r.keep(tasks)
+	t.Tasks, t.Over = r.keep(tasks)
+	slices.Sort(t.Offered)
 	windows := t.Windows[:0]
 	for _, w := range t.Windows {
 		if w.Until > r.h.From && w.From <= r.h.Last() {
@@ -59,11 +63,19 @@ func (r *reader) settle(t *track) {
 	t.Windows = windows
 }
 
-// keep returns the tasks with an occasion on the horizon, cut to it, by first day.
-func (r *reader) keep(tasks []Task) []Task {
-	out := tasks[:0]
+// overFor is how many days a task that is over is still told of: longer than most
+// absences, in which it waited for somebody to come.
+const overFor = 60
+
+// keep returns the tasks with an occasion on the horizon, cut to it, by first day, and
+// those that were to be done once and are over.
+func (r *reader) keep(tasks []Task) (out, over []Task) {
+	out = tasks[:0]
 	for _, task := range tasks {
 		task.Times, task.Interval = max(task.Times, 1), max(task.Interval, 1)
+		if task.Times == 1 && task.On < r.h.From && task.On >= r.h.From-overFor {
+			over = append(over, task)
+		}
 		if late := int(r.h.From - task.On); late > 0 {
 			gone := (late + task.Interval - 1) / task.Interval
 			task.On = after(task.On, gone*task.Interval)
@@ -79,7 +91,7 @@ func (r *reader) keep(tasks []Task) []Task {
 		}
 		return out[i].Name < out[j].Name
 	})
-	return out
+	return out, over
 }
 
 // weeks returns how many weekly occasions there are from a day until before another.

@@ -31,7 +31,7 @@ func (p *Proof) missed(s *schedule.Schedule) finding.Finding {
 	h := s.Horizon
 	f := finding.Finding{Rule: ruleMissed, At: p.at(), In: p.Life.Plan.Whole,
 		Text:   p.subject() + ": " + days(p.length(p.Missed)) + " without " + p.Name.Noun + ", from " + h.Date(p.Missed.From).Words() + " to " + h.Date(p.Missed.To).Words(),
-		Limit:  days(p.allowed(p.Missed.From, p.Missed.To)) + " at the longest, need " + strconv.Quote(p.Need.Name.V) + " of " + p.Life.Plan.Sheet.Name.V,
+		Limit:  days(p.allowed(p.Missed.From, p.Missed.To, -1<<20)) + " at the longest, need " + strconv.Quote(p.Need.Name.V) + " of " + p.Life.Plan.Sheet.Name.V,
 		Source: s.Plan.Library.Cite(p.Need.Cited),
 		Write:  "nothing: it comes first in the round of " + h.Date(p.Missed.To).Short() + "; look closely at the animals"}
 	if p.Missed.From < -lookBackDays {
@@ -43,9 +43,22 @@ func (p *Proof) missed(s *schedule.Schedule) finding.Finding {
 // lookBackDays is how far back the schedule looks for what was left undone.
 const lookBackDays = 60
 
-// severity is the need's own: an error unless its sheet says caution.
+// severity is the need's own: an error unless its sheet says caution. What is never
+// met is an error whatever the sheet says. What a hold of the log keeps from being
+// met is a caution: the log has to say how it went on, not the plan.
 func (p *Proof) severity() finding.Severity {
-	if p.Need.Severity.V == "caution" {
+	held := false
+	if p.Excused != nil {
+		for d := max(0, p.Breach.From); d < p.Breach.To; d++ {
+			held = held || p.Excused.Has(d)
+		}
+	}
+	switch {
+	case held:
+		return finding.Caution
+	case p.Times == 0:
+		return finding.Error
+	case p.Need.Severity.V == "caution":
 		return finding.Caution
 	}
 	return finding.Error
@@ -64,6 +77,9 @@ func (p *Proof) finding(s *schedule.Schedule) finding.Finding {
 	default:
 		f.Text = who + ": " + days(p.length(p.Breach)) + " without " + p.Name.Noun + ", " + stretch(h, p.Breach)
 	}
+	if p.severity() == finding.Caution && p.Excused != nil && len(p.causes(s)) > 0 && p.Name.Name != "leftovers" {
+		f.Text += ", held for longer than anybody should leave it"
+	}
 	f.Limit = days(p.Allowed) + " at the longest"
 	if p.Group != nil && p.Group.Stage(h.From) != "" {
 		f.Limit += " for stage " + p.Group.Stage(h.From)
@@ -79,7 +95,7 @@ func (p *Proof) finding(s *schedule.Schedule) finding.Finding {
 func (p *Proof) length(g Gap) int {
 	n := g.To - g.From
 	if p.Excused != nil {
-		for d := g.From + 1; d < g.To; d++ {
+		for d := max(0, g.From+1); d < g.To; d++ {
 			if p.Excused.Has(d) {
 				n--
 			}
@@ -167,14 +183,10 @@ func (p *Proof) causes(s *schedule.Schedule) []finding.Related {
 // mend says the smallest change that would mend the breach.
 func (p *Proof) mend(s *schedule.Schedule, gap int) string {
 	if len(p.By) == 0 {
-		for _, k := range []struct{ need, text string }{
-			{"food", "feeding \"" + p.name() + "\" { every = \"" + days(p.Allowed) + "\" … }"},
-		} {
-			if p.Name.Name == k.need {
-				return k.text
-			}
+		if p.Name.Name == "food" {
+			return "feeding \"" + p.name() + "\", with every = \"" + step(p.Allowed) + "\", per_animal and prey in it"
 		}
-		return "a care block of a kind that brings " + p.Name.Noun + ", every = \"" + days(p.Allowed) + "\""
+		return "a care block of a kind that brings " + p.Name.Noun + ", with every = \"" + step(p.Allowed) + "\""
 	}
 	for k := range s.People.Absences {
 		a := &s.People.Absences[k]
@@ -182,7 +194,7 @@ func (p *Proof) mend(s *schedule.Schedule, gap int) string {
 			for _, x := range p.By {
 				if x.Keeper == a.Away.Name.V && x.Left != nil {
 					if !a.Away.Cover.Set() {
-						return "cover = \"…\" in this absence, with a visit every " + days(p.Allowed)
+						return "cover = \"…\" in this absence, with a visit every " + step(p.Allowed)
 					}
 					return "visits in this absence no further than " + days(p.Allowed) + " apart"
 				}
@@ -192,7 +204,7 @@ func (p *Proof) mend(s *schedule.Schedule, gap int) string {
 	if p.Name.Name == "leftovers" {
 		return "leftovers = \"" + days(p.Allowed) + "\", or killed = true"
 	}
-	return "every = \"" + days(p.Allowed) + "\", or more often"
+	return "every = \"" + step(p.Allowed) + "\", or more often"
 }
 
 func (p *Proof) name() string {
@@ -200,6 +212,14 @@ func (p *Proof) name() string {
 		return p.Group.Animals.Name.V
 	}
 	return p.Life.Plan.Name.V
+}
+
+// step is an interval of so many days as a plan writes it.
+func step(n int) string {
+	if n == 1 {
+		return "day"
+	}
+	return days(n)
 }
 
 func days(n int) string {

@@ -164,13 +164,19 @@ func count(r *compile.Result, p *prove.Proof) prove.Proof {
 	}
 	allowed, full := figures(r, p)
 	waited, last, gone := 0, -1, false
+	usual := 1 << 20 // days since the last time that was longer than usual
 	end := func(to int) {
 		if waited > out.Longest {
 			out.Longest, out.From, out.To = waited, last, to
 		}
 		limit := allowed
-		if gone && full > limit {
+		if gone && full > limit && usual >= full {
 			limit = full
+		}
+		if waited > allowed {
+			usual = 0
+		} else {
+			usual += to - last
 		}
 		if waited > limit && out.Breach == (prove.Gap{}) {
 			out.Breach = prove.Gap{From: last, To: to}
@@ -197,19 +203,34 @@ func count(r *compile.Result, p *prove.Proof) prove.Proof {
 // disturbed for it.
 func waits(r *compile.Result, p *prove.Proof, d civil.Date) bool {
 	mask := map[string]life.Mask{"food": life.Meals, "moisture": life.Misting, "device-test": life.Heating}[p.Name.Name]
-	held := func(all []life.Hold) bool {
+	sheet := r.Lives[0].Plan.Sheet
+	held := func(all []life.Hold, most int) bool {
 		for _, h := range all {
-			if h.What&mask != 0 && h.From <= d && d < h.Until {
+			if h.What&mask != 0 && h.From <= d && d < h.Until && int(d-h.From) < most {
 				return true
 			}
 		}
 		return false
 	}
-	out := held(r.Lives[0].Holds)
+	// A season excuses meals of grown animals that take a cool rest, and the test of a
+	// heater that is off; no hold is longer than a fast that is looked into.
+	season := 0
+	switch {
+	case p.Name.Name == "device-test":
+		season = 180
+	case p.Name.Name == "food" && sheet.Figure("winter-rest", "") != nil && p.Group.Animals.Stage.V != "young":
+		season = 180
+	}
+	out := held(r.Lives[0].Holds, season)
 	for _, g := range r.Lives[0].Groups {
-		if p.Group == nil || p.Group == g {
-			out = out || held(g.Holds)
+		if p.Group != nil && p.Group != g {
+			continue
 		}
+		most := 30
+		if f := sheet.Figure("fast-alarm", g.Animals.Stage.V); f != nil {
+			most = int(f.Range.High / (24 * 60))
+		}
+		out = out || held(g.Holds, most)
 	}
 	return out
 }

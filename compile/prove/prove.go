@@ -170,9 +170,10 @@ func (w *prover) unattended() int {
 	return max(0, least)
 }
 
-// allowed returns how long a gap may be.
-func (p *Proof) allowed(from, to int) int {
-	if p.away != nil && p.Unattended > p.Allowed {
+// allowed returns how long a gap may be. What holds while nobody is there holds once:
+// before it is used again the animals have had as many days of care as usual.
+func (p *Proof) allowed(from, to, back int) int {
+	if p.away != nil && p.Unattended > p.Allowed && from-back >= p.Unattended {
 		if d := p.away.Next(from + 1); d >= 0 && d < to {
 			return p.Unattended
 		}
@@ -181,28 +182,61 @@ func (p *Proof) allowed(from, to int) int {
 }
 
 // excused returns the days on which a hold keeps a need from being met for the
-// animals' own good, or nil for none.
+// animals' own good, or nil for none. No hold excuses for ever: one that nobody
+// ends in the log is looked into.
 func (w *prover) excused(need string, g *life.Group) horizon.Days {
 	var out horizon.Days
 	h := w.s.Horizon
-	add := func(holds []life.Hold) {
+	add := func(holds []life.Hold, most int) {
 		for i := range holds {
-			if !Holds(&holds[i], need) {
+			x := &holds[i]
+			if !Holds(x, need) || most <= 0 {
 				continue
 			}
 			if out == nil {
 				out = h.New()
 			}
-			out.AddRun(int(holds[i].From-h.From), int(holds[i].Until-h.From), h.Days)
+			out.AddRun(int(x.From-h.From), int(min(x.Until, x.From+civil.Date(most))-h.From), h.Days)
 		}
 	}
-	add(w.life.Holds)
+	add(w.life.Holds, w.season(need, g))
 	for _, x := range w.life.Groups {
 		if g == nil || g == x {
-			add(x.Holds)
+			add(x.Holds, w.fast(x))
 		}
 	}
 	return out
+}
+
+// longestSeason is how many days a season may excuse, and longestFast how many a
+// hold may, where the sheet has no figure. Common practice, no source.
+const (
+	longestSeason = 180
+	longestFast   = 30
+)
+
+// season returns for how many days a season excuses a need. A cool rest is for
+// species that take one, and not for their young; water and damp it never excuses.
+func (w *prover) season(need string, g *life.Group) int {
+	switch {
+	case need == "device-test":
+		return longestSeason
+	case need != "food" || w.life.Plan.Sheet.Figure("winter-rest", "") == nil:
+		return 0
+	}
+	if stage := g.Stage(w.s.Horizon.From); stage == "young" || stage == "newborn" {
+		return 0
+	}
+	return longestSeason
+}
+
+// fast returns for how many days a hold excuses a group: the fast after which its
+// sheet would have it looked into.
+func (w *prover) fast(g *life.Group) int {
+	if f := w.life.Plan.Sheet.Figure("fast-alarm", g.Stage(w.s.Horizon.From)); f != nil {
+		return int(f.Range.High / (24 * 60))
+	}
+	return longestFast
 }
 
 // Holds reports whether a hold takes out care that meets a need.
@@ -239,8 +273,8 @@ func (p *Proof) longest(met horizon.Days, h horizon.Horizon) {
 		p.Longest, p.From, p.To = 1, -1, 0 // every day, as most care is
 		return
 	}
-	last := p.lastDone(h.From)
-	days := h.Days
+	last, days := p.lastDone(h.From), h.Days
+	back := -days // the end of the last time when nobody was there
 	for {
 		next := met.Next(last + 1)
 		to := next
@@ -249,7 +283,7 @@ func (p *Proof) longest(met horizon.Days, h horizon.Horizon) {
 		}
 		gap := to - last
 		if p.Excused != nil {
-			for d := last + 1; d < to; d++ {
+			for d := max(0, last+1); d < to; d++ {
 				if p.Excused.Has(d) {
 					gap--
 				}
@@ -260,21 +294,26 @@ func (p *Proof) longest(met horizon.Days, h horizon.Horizon) {
 			// only if it is broken before its end.
 			gap--
 		}
-		if last < -1 && to < days {
-			if gap > p.allowed(last, to) {
+		most := p.allowed(last, to, back)
+		switch {
+		case last < -1 && to <= 1:
+			// It is met at the next occasion there is: no plan makes it sooner.
+			if gap > most {
 				p.Missed = Gap{last, to}
 			}
-			last = to
-			continue
-		}
-		if gap > p.Longest {
-			p.Longest, p.From, p.To = gap, last, to
-		}
-		if gap > p.allowed(last, to) && p.Met() {
-			p.Breach = Gap{last, to}
+		default:
+			if gap > p.Longest {
+				p.Longest, p.From, p.To = gap, last, to
+			}
+			if gap > most && p.Met() {
+				p.Breach = Gap{last, to}
+			}
 		}
 		if to == days {
 			return
+		}
+		if gap > p.Allowed {
+			back = to
 		}
 		last = to
 	}

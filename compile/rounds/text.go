@@ -130,27 +130,35 @@ func (r *Round) Summary(dst []byte, day int) []byte {
 		dst = strconv.AppendInt(dst, int64(n), 10)
 		dst = append(dst, after...)
 	}
-	var kind *schema.CareKind
-	count := 0
-	flush := func() {
-		if count > 0 && said < 4 && kind.Name != "look" && kind.Name != "heat" && kind.Name != "other" {
-			say(count, kind.Name+" ", "")
-		}
-		count = 0
+	var kinds [4]struct {
+		kind  *schema.CareKind
+		count int
 	}
+	used := 0
 	r.walk(day, func(x run) {
 		first := &r.items[x.from]
 		if first.high {
 			pressing += x.stops
 			return
 		}
-		if first.kind != kind {
-			flush()
-			kind = first.kind
+		if n := first.kind.Name; n == "look" || n == "heat" || n == "other" {
+			return
 		}
-		count += x.stops
+		// What is kept apart comes last with kinds that were there before.
+		for k := range kinds {
+			if k == used {
+				kinds[k].kind = first.kind
+				used++
+			}
+			if kinds[k].kind == first.kind {
+				kinds[k].count += x.stops
+				return
+			}
+		}
 	})
-	flush()
+	for _, k := range kinds[:used] {
+		say(k.count, k.kind.Name+" ", "")
+	}
 	if pressing > 0 {
 		say(pressing, "", " pressing")
 	}

@@ -1,6 +1,11 @@
 package schedule
 
-import "vivary/compile/horizon"
+import (
+	"slices"
+	"strings"
+
+	"vivary/schema/civil"
+)
 
 // absences says what becomes of a series while its keeper is away.
 //
@@ -11,6 +16,12 @@ import "vivary/compile/horizon"
 // the keeper: it is done before leaving where a need depends on it, and on the
 // return.
 func (b *builder) absences(s *Series) {
+	for k := range b.s.People.over {
+		a := &b.s.People.over[k]
+		if a.Away.Name.V == s.Keeper && s.Kind == kindFeed && s.Meal != nil {
+			b.mealsBefore(s, a)
+		}
+	}
 	for k := range b.s.People.Absences {
 		a := &b.s.People.Absences[k]
 		if a.Away.Name.V != s.Keeper {
@@ -19,7 +30,9 @@ func (b *builder) absences(s *Series) {
 		switch {
 		case s.Kind.Name == "feed" && s.Meal != nil:
 			b.mealsAway(s, a)
-		case s.Once != nil || forStandIn(s):
+		case s.Once != nil:
+			b.onceAway(s, a)
+		case forStandIn(s):
 			b.toVisits(s, a)
 		default:
 			b.around(s, a)
@@ -39,8 +52,8 @@ func forStandIn(s *Series) bool {
 
 // toVisits moves what falls between visits to the next, or to the return.
 func (b *builder) toVisits(s *Series, a *Absence) {
-	for i := s.Days.Next(a.From); i >= 0 && i < a.To; i = s.Days.Next(i + 1) {
-		if !a.Visits.Has(i) {
+	for i := a.since(s); i < a.To; i++ {
+		if b.due(s, i) && !a.visit(i) {
 			b.leave(s, i)
 			b.put(s, a.present(i))
 		}
@@ -48,14 +61,17 @@ func (b *builder) toVisits(s *Series, a *Absence) {
 }
 
 // around takes a series out of an absence. It is done on the return, and on the
-// last day before leaving too where a need depends on it.
+// last day before leaving too where a need depends on it; feeders that were for a meal
+// of the next day need nothing on the return.
 func (b *builder) around(s *Series, a *Absence) {
 	any := false
-	for i := s.Days.Next(a.From); i >= 0 && i < a.To; i = s.Days.Next(i + 1) {
-		b.leave(s, i)
-		any = true
+	for i := a.since(s); i < a.To; i++ {
+		if b.due(s, i) {
+			b.leave(s, i)
+			any = true
+		}
 	}
-	if !any {
+	if !any || s.After != 0 {
 		return
 	}
 	b.put(s, a.To)
@@ -67,38 +83,35 @@ func (b *builder) around(s *Series, a *Absence) {
 // mealsAway moves the last meal before leaving so that its leftovers are taken
 // out in time, and says what becomes of the meals that fall into the absence.
 func (b *builder) mealsAway(s *Series, a *Absence) {
-	after := 1
-	if s.Meal.Leftovers.Set() {
-		after = wholeDays(s.Meal.Leftovers.V)
-	}
+	after := leftoversAfter(s.Meal)
 	most, least := b.mealGaps(s)
-	if !s.Meal.Killed.V {
-		for i := max(0, a.From-after); i < a.From; i++ {
-			if !s.Days.Has(i) || i+after >= a.To || a.Visits.Has(i+after) || a.From-1-after < 0 {
-				continue
-			}
+	begin := a.begin()
+	last := b.lastMeal(s, a.Before)
+	// stays reports whether live prey of a day before leaving would stay in.
+	stays := func(i int) bool { return !s.Meal.Killed.V && i+after >= begin && i+after < a.To && !a.visit(i+after) }
+	for i := begin - after; i < begin && begin == a.Before; i++ {
+		if to := begin - 1 - after; b.due(s, i) && stays(i) {
 			b.leave(s, i)
-			if to := a.From - 1 - after; to-before(s.Days, to) >= least {
+			if last = b.lastMeal(s, to); to-last >= least {
 				b.put(s, to)
+				last = to
 			}
 		}
 	}
-	if first := s.Days.Next(a.From); first < 0 || first >= a.To {
+	planned := b.planned(s, begin, a.To)
+	if len(planned) == 0 {
 		return
 	}
-	last := before(s.Days, a.From)
 	if a.To-last <= most {
-		for i := s.Days.Next(a.From); i >= 0 && i < a.To; i = s.Days.Next(i + 1) {
+		for _, i := range planned {
 			b.leave(s, i)
 		}
-		if next := s.Days.Next(a.To); next < 0 || next-last > most {
+		if next, ok := b.next(s, a.To-1); !ok || next-last > most {
 			b.put(s, a.To)
 		}
 		return
 	}
-	feeds := b.trained(a.Away.Cover.V, "feeding")
-	planned := s.Days.Clone()
-	for i := planned.Next(a.From); i >= 0 && i < a.To; i = planned.Next(i + 1) {
+	for _, i := range planned {
 		at := a.present(i)
 		if at != i || at-last < least {
 			b.leave(s, i)
@@ -107,14 +120,88 @@ func (b *builder) mealsAway(s *Series, a *Absence) {
 			continue // moved so near to the one before that it falls out
 		}
 		last = at
-		b.put(s, at)
-		if at < a.To && !s.Meal.Killed.V && (!feeds || a.present(at+1)-at > after) {
-			if s.Killed == nil {
-				s.Killed = b.days()
-			}
-			s.Killed.Add(at)
+		b.give(s, a, at, after)
+	}
+}
+
+// mealsBefore notes what became of the meals of an absence that is over: what is left
+// of them may still have to be taken out. Where nobody stood in they were caught up on
+// the return.
+func (b *builder) mealsBefore(s *Series, a *Absence) {
+	if a.Away.Cover.Set() {
+		b.mealsAway(s, a)
+		return
+	}
+	planned := b.planned(s, max(a.Before, -lookBack), a.To)
+	for _, i := range planned {
+		b.leave(s, i)
+	}
+	if len(planned) > 0 {
+		b.put(s, a.To)
+	}
+}
+
+// give puts a meal on a day of an absence, or of the return. Where what is left of
+// it would stay in, the prey is killed first, unless the plan has it live.
+func (b *builder) give(s *Series, a *Absence, i, after int) {
+	b.put(s, i)
+	if i >= a.From && i < a.To && !s.Meal.Killed.Set() && b.alone(a, i, after) {
+		if s.Killed == nil {
+			s.Killed = b.days()
+		}
+		s.Killed.Add(i)
+	}
+}
+
+// alone reports whether live prey given on day i must not be: nobody comes in time
+// to take out what is left, or whoever comes is not to feed it.
+func (b *builder) alone(a *Absence, i, after int) bool {
+	return i >= a.From && !b.trained(a.Away.Cover.V, "feeding") || a.present(i+1)-i > after
+}
+
+// onceAway moves a task of the log, and has its prey killed where nobody is there to
+// take out what is left.
+func (b *builder) onceAway(s *Series, a *Absence) {
+	b.toVisits(s, a)
+	i := s.Days.Next(max(0, a.From-1))
+	if s.Once.Meal && i >= 0 && i < a.To && b.alone(a, i, 1) && !strings.Contains(s.Task, "killed") {
+		s.Task += ", killed"
+	}
+}
+
+// due reports whether a series has day i, which may lie before the horizon.
+func (b *builder) due(s *Series, i int) bool {
+	if i >= 0 {
+		return i < b.s.Horizon.Days && s.Days.Has(i)
+	}
+	if given, changed := s.past[i]; changed {
+		return given
+	}
+	d := b.s.Horizon.From + civil.Date(i)
+	return s.planned(d) && !b.heldThen(s, d)
+}
+
+// planned returns the days of a series from one until another.
+func (b *builder) planned(s *Series, from, until int) []int {
+	var out []int
+	for i := from; i < until; i++ {
+		if b.due(s, i) {
+			out = append(out, i)
 		}
 	}
+	return out
+}
+
+// lastMeal returns the last day before i on which a group is fed, or was. Where none
+// is known it is the day before the horizon: what was due before it counts as done.
+func (b *builder) lastMeal(s *Series, i int) int {
+	h, g := b.s.Horizon, s.Group
+	for k := i - 1; k >= -lookBack; k-- {
+		if b.due(s, k) || g.HasFed && g.Fed == h.From+civil.Date(k) || slices.Contains(g.Offered, h.From+civil.Date(k)) {
+			return k
+		}
+	}
+	return -1
 }
 
 // mealGaps returns the longest and the shortest time between two meals of a group,
@@ -134,16 +221,6 @@ func (b *builder) mealGaps(s *Series) (most, least int) {
 	return most, least
 }
 
-// before returns the last day of a set before i. Where there is none it is the day
-// before the horizon: what was due before it counts as done.
-func before(days horizon.Days, i int) int {
-	last := -1
-	for k := days.Next(0); k >= 0 && k < i; k = days.Next(k + 1) {
-		last = k
-	}
-	return last
-}
-
 func (b *builder) trained(keeper, skill string) bool {
 	k := b.s.Plan.Keeper(keeper)
 	if k == nil {
@@ -159,6 +236,10 @@ func (b *builder) trained(keeper, skill string) bool {
 
 // leave takes a day out of a series because nobody is there to do it.
 func (b *builder) leave(s *Series, i int) {
+	if i < 0 {
+		s.note(i, false)
+		return
+	}
 	if s.Left == nil {
 		s.Left = b.days()
 	}
@@ -167,14 +248,63 @@ func (b *builder) leave(s *Series, i int) {
 }
 
 func (b *builder) put(s *Series, i int) {
-	if i >= 0 && i < b.s.Horizon.Days {
+	if i < 0 {
+		s.note(i, true)
+	} else if i < b.s.Horizon.Days {
 		s.Days.Add(i)
 	}
+}
+
+// note notes what an absence made of a meal before the horizon.
+func (s *Series) note(i int, given bool) {
+	if s.Meal == nil || s.Kind != kindFeed {
+		return
+	}
+	if s.past == nil {
+		s.past = map[int]bool{}
+	}
+	s.past[i] = given
+}
+
+// begin returns the first day of an absence as a place on the horizon. It lies
+// before the horizon where somebody stands in and the absence has begun: what fell
+// between two visits is done at the next, whenever the plan is built. Where nobody
+// stands in, what was left undone is caught up.
+func (a *Absence) begin() int {
+	if a.Away.Cover.Set() {
+		return max(a.Before, -lookBack)
+	}
+	return a.From
+}
+
+// since is begin for a series. What goes with meals has no days of its own before the
+// horizon: those meals may have been moved, and bring it where they were given.
+func (a *Absence) since(s *Series) int {
+	if s.After != 0 {
+		return a.From
+	}
+	return a.begin()
+}
+
+// visit reports whether the stand-in comes, or came, on a day of the absence.
+func (a *Absence) visit(i int) bool {
+	if i >= 0 {
+		return i < a.To && a.Visits.Has(i)
+	}
+	return a.Away.Cover.Set() && i >= a.Before && i < a.To && visited(a.Away, a.Away.From.V+civil.Date(i-a.Before))
 }
 
 // present returns the first day from i on when somebody is there: a visit, or the
 // day of return.
 func (a *Absence) present(i int) int {
+	for ; i < 0 && i < a.To; i++ {
+		if a.visit(i) {
+			return i
+		}
+	}
+	if i >= a.To {
+		return a.To
+	}
 	if v := a.Visits.Next(i); v >= 0 && v < a.To {
 		return v
 	}

@@ -1,6 +1,9 @@
 package schedule
 
 import (
+	"slices"
+
+	"vivary/compile/life"
 	"vivary/plan"
 	"vivary/schema/civil"
 )
@@ -26,6 +29,10 @@ func (b *builder) catchUp(s *Series) {
 			s.Last = done
 			break
 		}
+		if s.Group != nil && s.Kind == kindFeed && slices.Contains(s.Group.Offered, d) {
+			s.Last = d
+			break
+		}
 		if !s.planned(d) || b.heldThen(s, d) {
 			continue
 		}
@@ -40,22 +47,33 @@ func (b *builder) catchUp(s *Series) {
 		return
 	}
 	at := b.firstThere(s)
-	if at < 0 || s.Held != nil && s.Held.Has(at) {
+	if at < 0 || b.forbidden(s, at) {
 		return
 	}
 	s.CaughtUp = at
 	b.put(s, at)
-	if s.Kind == kindFeed && s.Group != nil {
-		if next := s.Days.Next(at + 1); next >= 0 {
-			_, least := b.mealGaps(s)
-			if after := s.Days.Next(next + 1); after >= 0 {
-				least = max(least, (after-next+1)/2)
-			}
-			if next-at < least {
-				b.leave(s, next)
-			}
+	if s.Kind != kindFeed || s.Group == nil {
+		return
+	}
+	for k := range b.s.People.Absences {
+		if a := &b.s.People.Absences[k]; a.Away.Name.V == s.Keeper {
+			b.give(s, a, at, leftoversAfter(s.Meal))
 		}
 	}
+	b.tooSoon(s, at)
+}
+
+// forbidden reports whether a series must not be done on day i: a hold takes it out,
+// or a meal that stands in its place is still to come.
+func (b *builder) forbidden(s *Series, i int) bool {
+	d, out := b.s.Horizon.Date(i), false
+	s.EachHold(func(h *life.Hold) { out = out || h.From <= d && d < h.Until })
+	if s.Kind == kindFeed && s.Group != nil {
+		out = out || slices.ContainsFunc(s.Group.Offered, func(at civil.Date) bool {
+			return b.attended(s.Keeper, int(at-b.s.Horizon.From)) >= 0
+		})
+	}
+	return out
 }
 
 // mayOwe reports whether anything could have been left undone.
@@ -80,7 +98,7 @@ func (b *builder) undone(s *Series, d civil.Date) bool {
 	}
 	for k := range b.s.People.Absences {
 		a := b.s.People.Absences[k].Away
-		if a.Name.V == s.Keeper && a.From.V <= d && d < a.To.V && !(a.Cover.Set() && visited(a, d)) {
+		if a.Name.V == s.Keeper && a.From.V <= d && d < a.To.V && !a.Cover.Set() {
 			return true
 		}
 	}
@@ -120,13 +138,13 @@ func (b *builder) skipToday(s *Series) {
 }
 
 // firstThere returns the first day on which the round is held and somebody is
-// there, from today on, or tomorrow where today was skipped; -1 for none.
+// there who does it, from today on, or tomorrow where today was skipped; -1 for none.
 func (b *builder) firstThere(s *Series) int {
 	for i := range min(lookBack, b.s.Horizon.Days) {
 		if s.Left != nil && s.Left.Has(i) && i == 0 || b.rounds.held[s.Round] != nil && !b.rounds.on(s.Round, i) {
 			continue
 		}
-		if _, there := b.s.People.Doer(s.Keeper, i); there {
+		if who, there := b.s.People.Doer(s.Keeper, i); there && (who == s.Keeper || forStandIn(s) || s.Kind == kindFeed) {
 			return i
 		}
 	}

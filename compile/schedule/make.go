@@ -102,6 +102,10 @@ func (b *builder) enclosure() {
 		return // said already; without a sheet nothing is known
 	}
 	b.series = make([]Series, 0, 16)
+	if b.deserted() {
+		b.tasks()
+		return
+	}
 	for _, c := range e.Care {
 		b.care(c, sheetCare(e.Sheet, c))
 	}
@@ -116,15 +120,44 @@ func (b *builder) enclosure() {
 	for _, g := range b.life.Groups {
 		b.meals(g)
 	}
-	for i := range b.life.Tasks {
-		b.once(nil, &b.life.Tasks[i])
-	}
+	b.tasks()
+}
+
+// deserted reports whether all animals that lived here are dead or gone.
+func (b *builder) deserted() bool {
 	for _, g := range b.life.Groups {
-		for i := range g.Tasks {
-			b.once(g, &g.Tasks[i])
+		if g.Count(b.s.Horizon.From) > 0 {
+			return false
 		}
 	}
+	return len(b.life.Groups) > 0
+}
+
+// tasks adds what the log brought, and puts all series in their order.
+func (b *builder) tasks() {
+	add := func(g *life.Group, tasks, over []life.Task) {
+		for i := range tasks {
+			b.once(g, &tasks[i])
+		}
+		for i := range over {
+			b.waiting(g, over[i])
+		}
+	}
+	add(nil, b.life.Tasks, b.life.Over)
+	for _, g := range b.life.Groups {
+		add(g, g.Tasks, g.Over)
+	}
 	b.series = ranked(b.series)
+}
+
+// waiting adds a task of a day on which nobody was there: it waits for who comes next.
+func (b *builder) waiting(g *life.Group, t life.Task) {
+	round := b.rounds.usual(b.life.Plan)
+	i := b.attended(round.Keeper.Or(b.s.People.Only), int(t.On-b.s.Horizon.From))
+	if i >= 0 && i < b.s.Horizon.Days {
+		t.On = b.s.Horizon.Date(i)
+		b.once(g, &t)
+	}
 }
 
 // ranked returns the series in the order of their kinds. A series is large, so that
@@ -238,6 +271,7 @@ func (b *builder) add(s Series) *Series {
 	b.onRounds(&s)
 	b.hold(&s)
 	b.absences(&s)
+	b.inPlace(&s)
 	b.catchUp(&s)
 	b.series = append(b.series, s)
 	return &b.series[len(b.series)-1]

@@ -28,6 +28,9 @@ func parseCron(line string) (recur.Rule, []civil.Clock, error) { return recur.Pa
 // sheet brings for its stage. Each live meal brings a look for leftovers.
 func (b *builder) meals(g *life.Group) {
 	e := b.life.Plan
+	if g.Count(b.s.Horizon.From) == 0 {
+		return // what the last of them left is looked for after a death
+	}
 	var own, sheet *plan.Feeding
 	for _, f := range e.Feeding {
 		if f.Name.V == g.Animals.Name.V {
@@ -50,6 +53,10 @@ func (b *builder) meals(g *life.Group) {
 	if !ok {
 		return
 	}
+	after := leftoversAfter(f)
+	if f.AfterLast.Set() {
+		w.rules = b.fromOffered(g, w.rules, wholeDays(f.AfterLast.V), after)
+	}
 	name := "feed " + g.Animals.Formerly.Or(g.Animals.Name.V)
 	cited := plan.Cited{Source: f.Source, Quality: f.Quality, Seen: f.Seen}
 	rounds := b.rounds.of(e, &f.Timing, w.clocks)
@@ -60,16 +67,20 @@ func (b *builder) meals(g *life.Group) {
 		meal.Menu = b.menu(f, w.rules)
 		added := *b.add(meal)
 		if !f.Killed.V {
-			after := 1
-			if f.Leftovers.Set() {
-				after = wholeDays(f.Leftovers.V)
-			}
 			b.companion(base, &added, kindLeftovers, "leftovers "+g.Animals.Formerly.Or(g.Animals.Name.V), after)
 		}
 		if f.GutLoad.V {
 			b.companion(base, &added, kindGutLoad, "gut-load "+g.Animals.Formerly.Or(g.Animals.Name.V), -1)
 		}
 	}
+}
+
+// leftoversAfter is how many days after a live meal what is left is taken out.
+func leftoversAfter(f *plan.Feeding) int {
+	if f.Leftovers.Set() {
+		return wholeDays(f.Leftovers.V)
+	}
+	return 1
 }
 
 // companion adds what goes with a meal: something to do so many days after it, or
@@ -100,20 +111,28 @@ func (b *builder) companion(s Series, meal *Series, kind *schema.CareKind, name 
 		b.beyond(&s, meal, h.Last()+1, h.Last()+1-civil.Date(after))
 	}
 	b.onRounds(&s)
+	if kind == kindLeftovers {
+		b.leftBehind(&s, meal)
+	}
 	b.absences(&s)
 	b.catchUp(&s)
 	b.series = append(b.series, s)
 }
 
-// beyond adds what goes with the meals planned from a day until another, neither
+// beyond adds what goes with the meals of the days from one until another, neither
 // of which is on the horizon.
 func (b *builder) beyond(s, meal *Series, from, until civil.Date) {
 	out := map[civil.Date]bool{}
 	meal.EachHeld(from, until, func(d civil.Date) { out[d] = true })
 	open, ends := meal.HeldFrom()
 	for d := from; d < until; d++ {
-		if meal.planned(d) && !out[d] && !(ends && open <= d) {
-			s.Days.Add(int(d-b.s.Horizon.From) + s.After)
+		i := int(d - b.s.Horizon.From)
+		given, changed := meal.past[i]
+		if !changed {
+			given = meal.planned(d) && !out[d] && !(ends && open <= d)
+		}
+		if given {
+			s.Days.Add(i + s.After)
 		}
 	}
 }
@@ -131,7 +150,10 @@ func complete(own, sheet *plan.Feeding) *plan.Feeding {
 		f.PerAnimal = sheet.PerAnimal
 	}
 	if len(f.Menu()) == 0 {
-		f.Prey, f.Rotate, f.Killed = sheet.Prey, sheet.Rotate, sheet.Killed
+		f.Prey, f.Rotate = sheet.Prey, sheet.Rotate
+		if !f.Killed.Set() {
+			f.Killed = sheet.Killed
+		}
 	}
 	return &f
 }

@@ -11,6 +11,7 @@ import (
 type People struct {
 	Only     string // the one keeper of a collection that has just one
 	Absences []Absence
+	over     []Absence // those that ended not long before the horizon
 	away     map[string]horizon.Days
 }
 
@@ -33,6 +34,9 @@ func people(c *plan.Collection, h horizon.Horizon) *People {
 			continue
 		}
 		from, to := int(a.From.V-h.From), int(a.To.V-h.From)
+		if to < 0 && to >= -margin {
+			p.over = append(p.over, Absence{Away: a, To: to, Before: from})
+		}
 		if to < 0 || from >= h.Days {
 			continue
 		}

@@ -11,6 +11,7 @@ import (
 	"github.com/robfig/cron/v3"
 
 	"vivary/compile/life"
+	"vivary/compile/schedule"
 	"vivary/schema/civil"
 )
 
@@ -117,7 +118,8 @@ func TestMenuTakesTurns(t *testing.T) {
 
 // TestWhatGoesWithAMeal: leftovers are looked for so many days after each meal
 // and feeders are fed the day before it, also where that meal lies beyond an end
-// of the horizon; nothing follows a meal that is held.
+// of the horizon; nothing follows a meal that is held, or that the first meal after a
+// moult takes the place of.
 func TestWhatGoesWithAMeal(t *testing.T) {
 	rng := rand.New(rand.NewPCG(7, 8))
 	on := day("2027-03-01")
@@ -145,10 +147,18 @@ func TestWhatGoesWithAMeal(t *testing.T) {
 				meals[d] = !held(d)
 			}
 		}
+		fed := find(t, r, "ash", "feed only")
+		for i := range r.Horizon.Days {
+			if fed.Left != nil && fed.Left.Has(i) {
+				meals[r.Horizon.Date(i)] = false // too soon after the first meal after the moult
+			}
+		}
+		first := r.Lives[0].Groups[0].Offered[0]
 		for name, off := range map[string]int{"leftovers only": after, "gut-load only": -1} {
 			s := find(t, r, "ash", name)
 			for i := range r.Horizon.Days {
-				if d := r.Horizon.Date(i); s.Days.Has(i) != meals[d-civil.Date(off)] {
+				d := r.Horizon.Date(i)
+				if want := meals[d-civil.Date(off)] || off > 0 && d-civil.Date(off) == first; s.Days.Has(i) != want {
 					t.Fatalf("%s, %s: %s on %s is %v\n%s", when, log, name, d, s.Days.Has(i), text)
 				}
 			}
@@ -223,6 +233,54 @@ func TestAwayIsMovedToVisits(t *testing.T) {
 			}
 			if !there(d) && (d < from || d >= to) {
 				t.Fatalf("nobody is there on %s", d)
+			}
+		}
+	}
+}
+
+// TestDayOfBuildWhileAwayDoesNotMatter: built before an absence with a stand-in, or
+// on any day of it, a plan has the same days, and the same meals of killed prey. What
+// a visit did is done; what fell between two visits is still to come.
+func TestDayOfBuildWhileAwayDoesNotMatter(t *testing.T) {
+	rng := rand.New(rand.NewPCG(11, 12))
+	for range 150 {
+		from := day("2027-07-10") + civil.Date(rng.IntN(7))
+		to := from + 1 + civil.Date(rng.IntN(25))
+		visits := []string{`["tue", "sat"]`, `["wed"]`, `["mon", "thu", "fri"]`}[rng.IntN(3)]
+		trained := []string{"", "  trained = \"feeding\"\n"}[rng.IntN(2)]
+		var c strings.Builder
+		for _, kind := range []string{"look", "water", "weigh", "deep-clean"} {
+			fmt.Fprintf(&c, "  care %q {\n    %s\n  }\n", kind, timings[rng.IntN(len(timings))])
+		}
+		fmt.Fprintf(&c, "  feeding \"only\" {\n    %s\n    per_animal = 2\n    prey       = \"cricket small\"\n    leftovers  = \"%d days\"\n    gut_load   = true\n  }\n", timings[rng.IntN(len(timings))], 1+rng.IntN(2))
+		need := fmt.Sprintf("  need \"food\" {\n    longest  = \"%d days\"\n    shortest = \"%d days\"\n    severity = \"caution\"\n    source   = [\"fixture\"]\n    because  = \"fixture of this test\"\n    review   = \"2040-01-01\"\n  }\n", 5+rng.IntN(25), 1+rng.IntN(3))
+		text := house("keeper \"lead\" {\n}\nkeeper \"sitter\" {\n"+trained+"}\nround \"evening\" {\n  at     = \"19:30\"\n  keeper = \"lead\"\n}\n",
+			fmt.Sprintf("away \"lead\" {\n  from   = \"%s\"\n  to     = \"%s\"\n  cover  = \"sitter\"\n  visits = %s\n}\n", from, to, visits), box("ash", one+c.String()))
+		text = strings.Replace(text, "species \"fixture\" {\n", "species \"fixture\" {\n"+need, 1)
+		first := from - 5
+		second := from - 2 + civil.Date(rng.IntN(int(to-from)+4))
+		log := ""
+		if rng.IntN(2) == 0 {
+			log = fmt.Sprintf("%s ash moult\n", first-civil.Date(rng.IntN(12)))
+		}
+		a, b := compiled(t, text, log, first), compiled(t, text, log, second)
+		later := map[string]*schedule.Series{}
+		for y := range b.Schedule.All() {
+			later[y.Identity()] = y
+		}
+		for x := range a.Schedule.All() {
+			y := later[x.Identity()]
+			if y == nil { // a task of the log that is over
+				y = &schedule.Series{Days: b.Horizon.New()}
+			}
+			for d := second; d < to+20; d++ {
+				i, j := int(d-first), int(d-second)
+				if x.Days.Has(i) != y.Days.Has(j) {
+					t.Fatalf("built on %s and %s, %s is due on %s: %v and %v\n%s%s", first, second, x.Identity(), d, x.Days.Has(i), y.Days.Has(j), log, text)
+				}
+				if killed := func(s *schedule.Series, i int) bool { return s.Killed != nil && s.Killed.Has(i) }; killed(x, i) != killed(y, j) {
+					t.Fatalf("built on %s and %s, the meal of %s is killed once\n%s", first, second, d, text)
+				}
 			}
 		}
 	}

@@ -31,8 +31,9 @@ type Series struct {
 	Rules []recur.Rule
 	Moved bool
 	// Days are the days on the horizon on which it is done; Held those on which a
-	// hold takes it out; Left those on which nobody is there to do it; Killed those
-	// of Days on which prey is killed first, because nobody comes the next day.
+	// hold takes it out; Left those on which nobody is there to do it, or a meal comes
+	// too soon after one that stands in its place; Killed those of Days on which prey
+	// is killed first, because nobody comes the next day.
 	Days, Held, Left, Killed horizon.Days
 
 	// Owed says that the last occasion before today was left undone. It is caught up
@@ -52,6 +53,10 @@ type Series struct {
 	Meal   *plan.Feeding // of a meal, and of the leftovers and the gut-load it brings
 	After  int           // of what goes with a meal: how many days after it, -1 for the day before
 	Once   *life.Task    // of a task that the log brought
+
+	// past says of places before the horizon what an absence made of a meal there:
+	// given on that day, or left out.
+	past map[int]bool
 }
 
 // Portion is one item of a rotating menu.

@@ -5,7 +5,6 @@ package source
 
 import (
 	"bytes"
-	"sort"
 	"unicode/utf8"
 
 	"github.com/apparentlymart/go-textseg/v15/textseg"
@@ -142,9 +141,4 @@ func (s *Set) Before(a, b Place) bool {
 		return a.Start < b.Start
 	}
 	return a.End < b.End
-}
-
-// Sort sorts places by Before.
-func (s *Set) Sort(places []Place) {
-	sort.Slice(places, func(i, j int) bool { return s.Before(places[i], places[j]) })
 }

@@ -150,3 +150,83 @@ enclozure "burrow-e" {               # want unknown-word "did you mean enclosure
 }
 
 loose = "1"                          # want unknown-word "outside every block"
+
+keeper "relief" {
+  title   = "\u001b[2J"              # want value "cannot be seen"
+  trained = ["venom"]                # want value "one value, not a list"
+}
+
+calendar "none" {
+  rounds = []                        # want value "empty list"
+}
+
+round "dawn" {
+  at = "03:59"                       # want time-of-day "between 00:00 and 03:59"
+}
+
+round "odd" {
+  at = "19:30"
+  on = ["1srth"]                     # want value "is not a day"
+}
+
+source "own" {
+  cite = "records of the house"
+  kind = "own"
+}
+
+source "own" {                       # want twice "source .own. is there twice"
+  cite = "other records"
+  kind = "own"
+}
+
+species "here" {
+  like = "pandinus-imperatr"         # want unknown-name "did you mean .pandinus-imperator."
+
+  figure "keeping" {
+    value   = "in pairs"             # want unknown-word "value cannot be"
+    stages  = ["adlut"]
+    because = "tried"
+    source  = ["own"]
+    review  = "2027-09-01"
+  }
+
+  need "water" {
+    longest = "3 days"
+    stages  = ["adlut"]              # want unknown-word "no stage .adlut.: did you mean adult"
+    because = "tried"
+    source  = ["own"]
+    review  = "2027-09-01"
+  }
+
+  care "mits" {                      # want unknown-word "did you mean mist"
+    every = "day"
+  }
+
+  feeding "adult" {
+    every = "week"
+    prey  = "cricket"                # want unknown-name "size of the cricket is not said"
+  }
+}
+
+species "ring" {
+  like = "gnir"                      # want value "leads back to .ring."
+}
+
+species "gnir" {
+  like = "ring"                      # want value "leads back to .gnir."
+}
+
+feeder "silkworm" {
+  figure "enrgy" {                   # want unknown-word "did you mean energy"
+    value = "5 kJ/g"
+  }
+}
+
+template "t" {
+  formerly = "s"                     # want unknown-word "no attribute .formerly."
+}
+
+enclosure "from-nowhere" {           # its lid may be in the template: nothing is missing yet
+  template = "tt"                    # want unknown-name "did you mean .t."
+  room     = "east"
+}

@@ -3,7 +3,6 @@
 package publish
 
 import (
-	"bytes"
 	"errors"
 	"fmt"
 	"os"
@@ -84,6 +83,3 @@ func (b *Batch) Abandon() {
 	}
 	b.staged = nil
 }
-
-// Same reports whether a file need not be written.
-func Same(a, b []byte) bool { return bytes.Equal(a, b) }

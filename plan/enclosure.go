@@ -1,0 +1,238 @@
+package plan
+
+import (
+	"vivary/schema/civil"
+	"vivary/schema/quantity"
+)
+
+// Template is a template block.
+type Template struct {
+	Head
+	Body
+}
+
+// Enclosure is an enclosure block, with what it takes from its template.
+type Enclosure struct {
+	Head
+	Title    Written[string] `care:"title"`
+	Template Written[string] `care:"template"`
+	Formerly Written[string] `care:"formerly"`
+	Body
+
+	Sheet *SpeciesSheet // of Species; nil where there is none of that name
+	Place *Room         // of Room; nil where none is named and there is not just one
+}
+
+// Shown returns the title that people see.
+func (e *Enclosure) Shown() string { return title(e.Title, e.Name.V) }
+
+// Heated reports whether the enclosure has a heater.
+func (e *Enclosure) Heated() bool { return e.Climate != nil && len(e.Climate.Heaters) > 0 }
+
+// Group returns the animals of that name, or nil.
+func (e *Enclosure) Group(name string) *Animals {
+	for _, a := range e.Animals {
+		if a.Name.V == name {
+			return a
+		}
+	}
+	return nil
+}
+
+// Body is what enclosures and templates have in common.
+type Body struct {
+	Species Written[string] `care:"species"`
+	Room    Written[string] `care:"room"`
+	Order   Written[int]    `care:"order"`
+	Round   Written[string] `care:"round"`
+	Culture Written[bool]   `care:"culture"`
+	Note    Written[string] `care:"note"`
+
+	Housing *Housing   `care:"housing"`
+	Animals []*Animals `care:"animals"`
+	Climate *Climate   `care:"climate"`
+	Care    []*Care    `care:"care"`
+	Feeding []*Feeding `care:"feeding"`
+	Seasons []*Season  `care:"season"`
+	Accepts []*Accept  `care:"accept"`
+}
+
+// Housing is a housing block.
+type Housing struct {
+	Head
+	Kind        Written[string]            `care:"kind"`
+	Inside      Written[quantity.Size]     `care:"inside"`
+	Wall        Written[quantity.Quantity] `care:"wall"`
+	Lid         Written[[]string]          `care:"lid"`
+	Gap         Written[quantity.Quantity] `care:"gap"`
+	Vents       Written[string]            `care:"vents"`
+	VentsAt     Written[[]string]          `care:"vents_at"`
+	Substrate   Written[string]            `care:"substrate"`
+	Moisture    Written[string]            `care:"moisture"`
+	Depth       Written[quantity.Quantity] `care:"depth"`
+	Hides       Written[int]               `care:"hides"`
+	Perches     Written[bool]              `care:"perches"`
+	Water       Written[string]            `care:"water"`
+	DishDepth   Written[quantity.Quantity] `care:"dish_depth"`
+	CleanUpCrew Written[bool]              `care:"clean_up_crew"`
+	Places      Written[int]               `care:"places"`
+}
+
+// LidIs reports whether the lid is described by that word.
+func (h *Housing) LidIs(word string) bool {
+	for _, w := range h.Lid.V {
+		if w == word {
+			return true
+		}
+	}
+	return false
+}
+
+// Animals is an animals block.
+type Animals struct {
+	Head
+	Title    Written[string]            `care:"title"`
+	Count    Written[quantity.Count]    `care:"count"`
+	Stage    Written[string]            `care:"stage"`
+	Instar   Written[int]               `care:"instar"`
+	Length   Written[quantity.Quantity] `care:"length"`
+	Mass     Written[quantity.Quantity] `care:"mass"`
+	State    Written[string]            `care:"state"`
+	Origin   Written[string]            `care:"origin"`
+	Paper    Written[string]            `care:"paper"`
+	Arrived  Written[civil.Date]        `care:"arrived"`
+	Born     Written[civil.Date]        `care:"born"`
+	Brood    Written[string]            `care:"brood"`
+	Hidden   Written[int]               `care:"hidden"`
+	Formerly Written[string]            `care:"formerly"`
+	Note     Written[string]            `care:"note"`
+}
+
+// Shown returns the title that people see.
+func (a *Animals) Shown() string { return title(a.Title, a.Name.V) }
+
+// Climate is a climate block.
+type Climate struct {
+	Head
+	WarmEnd     Written[quantity.Range] `care:"warm_end"`
+	CoolEnd     Written[quantity.Range] `care:"cool_end"`
+	Night       Written[quantity.Range] `care:"night"`
+	Humidity    Written[quantity.Range] `care:"humidity"`
+	Thermometer Written[bool]           `care:"thermometer"`
+	GaugeTested Written[civil.Date]     `care:"gauge_tested"`
+	Heaters     []*Heater               `care:"heater"`
+}
+
+// Heater is a heater block; its name is the kind of device.
+type Heater struct {
+	Head
+	Power      Written[quantity.Quantity] `care:"power"`
+	Place      Written[string]            `care:"place"`
+	Thermostat Written[quantity.Quantity] `care:"thermostat"`
+	Swing      Written[quantity.Quantity] `care:"swing"`
+	Channel    Written[string]            `care:"channel"`
+	Covers     Written[quantity.Quantity] `care:"covers"`
+	Hours      Written[quantity.Quantity] `care:"hours"`
+	Guarded    Written[bool]              `care:"guarded"`
+	UV         Written[bool]              `care:"uv"`
+}
+
+// Timing is what care and feeding have in common: when, by whom, and on whose word.
+type Timing struct {
+	Every     Written[quantity.Interval] `care:"every"`
+	On        []Written[Day]             `care:"on"`
+	Cron      Written[string]            `care:"cron"`
+	AfterLast Written[quantity.Quantity] `care:"after_last"`
+	Window    Written[quantity.Quantity] `care:"window"`
+	From      Written[civil.Date]        `care:"from"`
+	Until     Written[civil.Date]        `care:"until"`
+	Round     []Written[string]          `care:"round"`
+	Clocks    []Written[civil.Clock]     `care:"at"`
+	Minutes   Written[quantity.Quantity] `care:"minutes"`
+	Keeper    Written[string]            `care:"keeper"`
+	Formerly  Written[string]            `care:"formerly"`
+	Source    []Written[string]          `care:"source"`
+	Quality   Written[string]            `care:"quality"`
+	Seen      Written[civil.Date]        `care:"seen"`
+	Off       Written[bool]              `care:"off"`
+	Because   Written[string]            `care:"because"`
+	Stages    []Written[string]          `care:"stages"`
+}
+
+// Care is a care block.
+type Care struct {
+	Head
+	Timing
+	Kind   Written[string]            `care:"kind"`
+	Task   Written[string]            `care:"task"`
+	Amount Written[quantity.Quantity] `care:"amount"`
+}
+
+// KindName returns the name of its kind: the one written, else its own name.
+func (c *Care) KindName() string { return c.Kind.Or(c.Name.V) }
+
+// Feeding is a feeding block; its name is that of the animals.
+type Feeding struct {
+	Head
+	Timing
+	PerAnimal Written[float64]           `care:"per_animal"`
+	Prey      Written[Prey]              `care:"prey"`
+	Rotate    []Written[Prey]            `care:"rotate"`
+	Killed    Written[bool]              `care:"killed"`
+	Leftovers Written[quantity.Quantity] `care:"leftovers"`
+	GutLoad   Written[bool]              `care:"gut_load"`
+	Dusted    Written[bool]              `care:"dusted"`
+	Wild      Written[bool]              `care:"wild"`
+}
+
+// Menu returns the prey taken in turn, one item where it is always the same.
+func (f *Feeding) Menu() []Written[Prey] {
+	if len(f.Rotate) > 0 {
+		return f.Rotate
+	}
+	if f.Prey.Set() {
+		return []Written[Prey]{f.Prey}
+	}
+	return nil
+}
+
+// Season is a season block.
+type Season struct {
+	Head
+	From    Written[Day]               `care:"from"`
+	To      Written[Day]               `care:"to"`
+	Ramp    Written[quantity.Quantity] `care:"ramp"`
+	Feeding Written[string]            `care:"feeding"`
+	Misting Written[string]            `care:"misting"`
+	Heating Written[string]            `care:"heating"`
+	Note    Written[string]            `care:"note"`
+	Climate *SeasonClimate             `care:"climate"`
+}
+
+// SeasonClimate is the climate block of a season.
+type SeasonClimate struct {
+	Head
+	WarmEnd  Written[quantity.Range] `care:"warm_end"`
+	CoolEnd  Written[quantity.Range] `care:"cool_end"`
+	Night    Written[quantity.Range] `care:"night"`
+	Humidity Written[quantity.Range] `care:"humidity"`
+}
+
+// Accept is an accept block; its name is the rule's.
+type Accept struct {
+	Head
+	Because Written[string]     `care:"because"`
+	Until   Written[civil.Date] `care:"until"`
+	Source  []Written[string]   `care:"source"`
+}
+
+// Prey is a feeder and its size.
+type Prey struct{ Feeder, Size string }
+
+// String returns the prey as it is written in a plan.
+func (p Prey) String() string {
+	if p.Size == "" {
+		return p.Feeder
+	}
+	return p.Feeder + " " + p.Size
+}

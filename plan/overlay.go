@@ -1,0 +1,86 @@
+package plan
+
+import (
+	"slices"
+	"sort"
+	"strconv"
+	"strings"
+)
+
+// overlay returns what is in top, and what is in base that top does not say.
+func overlay(top, base *SpeciesSheet) *SpeciesSheet {
+	if base == nil {
+		return top
+	}
+	out := *top
+	keep(&out.Like, base.Like)
+	keep(&out.Title, base.Title)
+	keep(&out.Latin, base.Latin)
+	keep(&out.Family, base.Family)
+	keep(&out.Note, base.Note)
+	out.Also = slices.Concat(top.Also, base.Also)
+	out.Former = slices.Concat(top.Former, base.Former)
+	out.Mistaken = slices.Concat(top.Mistaken, base.Mistaken)
+	out.Stages = under(top.Stages, base.Stages, func(s *Stage) string { return s.Name.V })
+	out.Figures = under(top.Figures, base.Figures, func(f *Figure) string {
+		return f.Name.V + "/" + stagesKey(f.Stages) + "/" + instarKey(f.Instar)
+	})
+	out.Needs = under(top.Needs, base.Needs, func(n *Need) string { return n.Name.V + "/" + stagesKey(n.Stages) })
+	out.Care = under(top.Care, base.Care, func(c *Care) string { return c.Name.V + "/" + stagesKey(c.Stages) })
+	out.Feeding = under(top.Feeding, base.Feeding, func(f *Feeding) string { return f.Name.V + "/" + stagesKey(f.Stages) })
+	return &out
+}
+
+// overlayFeeder is overlay for feeder animals.
+func overlayFeeder(top, base *FeederSheet) *FeederSheet {
+	if base == nil {
+		return top
+	}
+	out := *top
+	keep(&out.Title, base.Title)
+	keep(&out.Plural, base.Plural)
+	keep(&out.Latin, base.Latin)
+	keep(&out.Note, base.Note)
+	out.Also = slices.Concat(top.Also, base.Also)
+	out.Hazards = slices.Concat(top.Hazards, base.Hazards)
+	out.Sizes = under(top.Sizes, base.Sizes, func(s *FeederSize) string { return s.Name.V })
+	out.Figures = under(top.Figures, base.Figures, func(f *Figure) string { return f.Name.V })
+	return &out
+}
+
+func keep(dst *Written[string], src Written[string]) {
+	if !dst.Set() {
+		*dst = src
+	}
+}
+
+// under returns top, and those of base whose key nothing in top has.
+func under[T any](top, base []T, key func(T) string) []T {
+	out := top[:len(top):len(top)]
+	have := map[string]bool{}
+	for _, t := range top {
+		have[key(t)] = true
+	}
+	for _, b := range base {
+		if !have[key(b)] {
+			out = append(out, b)
+		}
+	}
+	return out
+}
+
+func stagesKey(list []Written[string]) string {
+	var s []string
+	for _, w := range list {
+		s = append(s, w.V)
+	}
+	sort.Strings(s)
+	return strings.Join(s, ",")
+}
+
+func instarKey(w Written[int]) string {
+	if !w.Set() {
+		return ""
+	}
+	return strconv.Itoa(w.V)
+}

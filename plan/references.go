@@ -1,0 +1,152 @@
+package plan
+
+import (
+	"sort"
+	"strings"
+
+	"vivary/plan/finding"
+	"vivary/schema"
+)
+
+// references looks whether all that is named by rounds, absences, calendars, care
+// and meals is there.
+func (r *resolver) references() {
+	c := r.c
+	keeper := func(w Written[string]) {
+		if w.Set() && c.keepers[w.V] == nil {
+			r.unknownName(w, "keeper", keys(c.keepers))
+		}
+	}
+	each := func(list []Written[string], what string, has func(string) bool, known func() []string) {
+		for _, w := range list {
+			if !has(w.V) {
+				r.unknownName(w, what, known())
+			}
+		}
+	}
+	hasRound := func(s string) bool { return c.rounds[s] != nil }
+	rounds := func() []string { return keys(c.rounds) }
+	for _, x := range c.Rounds {
+		keeper(x.Keeper)
+	}
+	for _, a := range c.Aways {
+		keeper(a.Name)
+		keeper(a.Cover)
+		if a.From.Set() && a.To.Set() && a.To.V < a.From.V {
+			r.found.Add(finding.Finding{Rule: ruleDate, At: a.To.At, Text: "the return (" + a.To.V.String() + ") is before the first day away (" + a.From.V.String() + ")",
+				Write: "a day after " + a.From.V.String()})
+		}
+	}
+	for _, k := range c.Calendars {
+		each(k.Rounds, "round", hasRound, rounds)
+		each(k.Keepers, "keeper", func(s string) bool { return c.keepers[s] != nil }, func() []string { return keys(c.keepers) })
+		each(k.Rooms, "room", func(s string) bool { return c.rooms[s] != nil }, func() []string { return keys(c.rooms) })
+		each(k.Enclosures, "enclosure", func(s string) bool { return c.enclosures[s] != nil }, func() []string { return keys(c.enclosures) })
+		each(k.Kinds, "kind of care", func(s string) bool { return schema.FindKind(s) != nil }, kindNames)
+	}
+	timing := func(t *Timing) {
+		keeper(t.Keeper)
+		each(t.Round, "round", hasRound, rounds)
+		if t.From.Set() && t.Until.Set() && t.Until.V < t.From.V {
+			r.found.Add(finding.Finding{Rule: ruleDate, At: t.Until.At, Text: "the last day (" + t.Until.V.String() + ") is before the first (" + t.From.V.String() + ")",
+				Write: "until = a day after " + t.From.V.String()})
+		}
+	}
+	prey := func(list []Written[Prey]) {
+		for _, p := range list {
+			f := c.Library.Feeder(p.V.Feeder)
+			if f == nil {
+				r.unknownName(wrote(p.V.Feeder, p.At), "feeder", c.Library.FeederNames())
+				continue
+			}
+			var sizes []string
+			for _, s := range f.Sizes {
+				sizes = append(sizes, s.Name.V)
+			}
+			switch {
+			case p.V.Size == "":
+				r.found.Add(finding.Finding{Rule: ruleUnknownName, At: p.At, Text: "the size of the " + p.V.Feeder + " is not said",
+					Write: "a size after it: " + strings.Join(sizes, ", ")})
+			case f.Size(p.V.Size) == nil:
+				r.unknownName(wrote(p.V.Size, p.At), "size of "+p.V.Feeder, sizes)
+			}
+		}
+	}
+	round := func(w Written[string]) {
+		if w.Set() && c.rounds[w.V] == nil {
+			r.unknownName(w, "round", rounds())
+		}
+	}
+	for _, x := range c.Rooms {
+		round(x.Round)
+	}
+	cares := func(care []*Care, feeding []*Feeding) {
+		for _, x := range care {
+			r.kind(x)
+			timing(&x.Timing)
+		}
+		for _, x := range feeding {
+			timing(&x.Timing)
+			prey(x.Menu())
+		}
+	}
+	for _, e := range c.Enclosures {
+		round(e.Round)
+		cares(e.Care, e.Feeding)
+	}
+	for _, s := range r.blocks.species {
+		cares(s.Care, s.Feeding)
+	}
+}
+
+// kind finds a care of which it is not known what it is.
+func (r *resolver) kind(c *Care) {
+	if schema.FindKind(c.KindName()) != nil || c.Off.V {
+		return
+	}
+	name := c.Name
+	if c.Kind.Set() {
+		name = c.Kind
+	}
+	known := kindNames()
+	f := finding.Finding{Rule: ruleUnknownWord, At: name.At, Text: quote(name.V) + " is not a kind of care",
+		Write: "kind = one of: " + strings.Join(known, ", ")}
+	if s := finding.Suggest(name.V, known); s != "" {
+		f.Text += ": did you mean " + s + "?"
+	}
+	r.found.Add(f)
+}
+
+func kindNames() []string {
+	var n []string
+	for _, k := range schema.CareKinds {
+		n = append(n, k.Name)
+	}
+	return n
+}
+
+func (r *resolver) unknownName(w Written[string], what string, known []string) {
+	if r.silent {
+		return
+	}
+	f := finding.Finding{Rule: ruleUnknownName, At: w.At, Text: "there is no " + what + " " + quote(w.V)}
+	if s := finding.Suggest(w.V, known); s != "" {
+		f.Text += ": did you mean " + quote(s) + "?"
+		f.Write = quote(s)
+	} else if len(known) > 0 && len(known) <= 12 {
+		sort.Strings(known)
+		f.Write = "one of: " + strings.Join(known, ", ")
+	} else {
+		f.Write = "define it, or use a name that is defined"
+	}
+	r.found.Add(f)
+}
+
+func keys[T any](m map[string]T) []string {
+	out := make([]string, 0, len(m))
+	for k := range m {
+		out = append(out, k)
+	}
+	sort.Strings(out)
+	return out
+}

@@ -1,0 +1,37 @@
+package plan
+
+import "testing"
+
+// What is said of a stage goes before what is said of all; of an unknown stage the
+// strictest holds, and what is said of one instar only never does.
+func TestSheetByStage(t *testing.T) {
+	const why = "\n    because = \"tried\"\n    source  = [\"us\"]\n    review  = \"2027-09-01\"\n  }\n"
+	c, found := load(t, map[string]string{"a.care.hcl": sound + "species \"x\" {\n" +
+		"  need \"water\" {\n    longest = \"2 days\"" + why +
+		"  need \"water\" {\n    longest = \"4 days\"\n    stages = [\"adult\"]" + why +
+		"  need \"water\" {\n    longest = \"1 day\"\n    stages = [\"young\"]" + why +
+		"  figure \"instar-length\" {\n    value = \"30 days\"" + why +
+		"  figure \"instar-length\" {\n    value = \"60 days\"\n    instar = 3" + why +
+		"  figure \"mass\" {\n    value = \"9 g\"" + why +
+		"  figure \"mass\" {\n    value = \"20 g\"\n    stages = [\"adult\"]" + why + "}\n"})
+	if len(found) > 0 {
+		t.Fatal(texts(found))
+	}
+	s := c.Library.Species("x")
+	for stage, want := range map[string]string{"adult": "4 days", "young": "1 day", "juvenile": "2 days", "": "1 day"} {
+		if n := s.NeedsOf(stage); len(n) != 1 || n[0].Longest.V.String() != want {
+			t.Errorf("water for stage %q: every %s", stage, n[0].Longest.V)
+		}
+	}
+	for stage, want := range map[string]string{"adult": "20 g", "young": "9 g", "": "9 g"} {
+		if f := s.Figure("mass", stage); f == nil || f.Value.V != want {
+			t.Errorf("mass for stage %q: %v", stage, f)
+		}
+	}
+	if f := s.Figure("instar-length", ""); f == nil || f.Value.V != "30 days" {
+		t.Errorf("instar-length: %v", f)
+	}
+	if f := s.Instar("instar-length", 3); f == nil || f.Value.V != "60 days" || s.Instar("instar-length", 4) != nil {
+		t.Errorf("instar-length of instar 3: %v", f)
+	}
+}
