@@ -170,10 +170,13 @@ func count(r *compile.Result, p *prove.Proof) prove.Proof {
 			out.Longest, out.From, out.To = waited, last, to
 		}
 		limit := allowed
-		if gone && full > limit && usual >= full {
-			limit = full
+		half := max(allowed, (full+1)/2)
+		if gone && full > limit {
+			if limit = half; usual >= full {
+				limit = full
+			}
 		}
-		if waited > allowed {
+		if waited > half {
 			usual = 0
 		} else {
 			usual += to - last

@@ -170,15 +170,21 @@ func (w *prover) unattended() int {
 	return max(0, least)
 }
 
-// allowed returns how long a gap may be. What holds while nobody is there holds once:
-// before it is used again the animals have had as many days of care as usual.
+// allowed returns how long a gap may be. While nobody is there the animals may be
+// left longer. Half of that they bear again and again, as between two visits; more
+// of it only once they have had as many days of care as usual since the last time,
+// which ended at back.
 func (p *Proof) allowed(from, to, back int) int {
-	if p.away != nil && p.Unattended > p.Allowed && from-back >= p.Unattended {
-		if d := p.away.Next(from + 1); d >= 0 && d < to {
-			return p.Unattended
-		}
+	if p.away == nil || p.Unattended <= p.Allowed {
+		return p.Allowed
 	}
-	return p.Allowed
+	if d := p.away.Next(from + 1); d < 0 || d >= to {
+		return p.Allowed
+	}
+	if from-back >= p.Unattended {
+		return p.Unattended
+	}
+	return max(p.Allowed, (p.Unattended+1)/2)
 }
 
 // excused returns the days on which a hold keeps a need from being met for the
@@ -312,7 +318,7 @@ func (p *Proof) longest(met horizon.Days, h horizon.Horizon) {
 		if to == days {
 			return
 		}
-		if gap > p.Allowed {
+		if gap > max(p.Allowed, (p.Unattended+1)/2) {
 			back = to
 		}
 		last = to
