@@ -15,6 +15,8 @@ const (
 	MaxEnclosures = 20_000    // enclosures in a collection
 	MaxLogLines   = 2_000_000 // lines in all logs together
 	MaxText       = 2_000     // characters in one text
+	MaxList       = 60        // things in one list that names no blocks
+	MaxAways      = 500       // absences in a collection
 )
 
 // tooDeep returns the offset at which brackets or operators are nested deeper

@@ -89,7 +89,13 @@ func (l *loader) walk(root string) {
 			}
 			return nil
 		}
-		if !info.IsDir() && (strings.HasSuffix(name, PlanSuffix) || strings.HasSuffix(name, LogSuffix)) {
+		if info.Mode()&fs.ModeSymlink != 0 {
+			if info, err = l.disk.Stat(path); err != nil {
+				l.unreadable(path, err)
+				return nil
+			}
+		}
+		if info.Mode().IsRegular() && (strings.HasSuffix(name, PlanSuffix) || strings.HasSuffix(name, LogSuffix)) {
 			l.paths = append(l.paths, path)
 		}
 		return nil

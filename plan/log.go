@@ -2,6 +2,7 @@ package plan
 
 import (
 	"bytes"
+	"math"
 	"strconv"
 	"strings"
 	"unicode/utf8"
@@ -109,9 +110,11 @@ func parseLogLine(id source.ID, start int, line string, found *finding.List) (Ev
 			known = append(known, w.Name)
 		}
 		near := finding.Suggest(words[at].text, known)
-		if near == "" && len(words) > 3 {
-			at = 3
-			near = finding.Suggest(words[3].text, known)
+		if len(words) > 3 {
+			// The third word may be the animals, and the fourth the word that is meant.
+			if n := finding.Suggest(words[3].text, known); n != "" {
+				at, near = 3, n
+			}
 		}
 		text := quote(words[at].text) + " is not a word of the log"
 		write := "one of: " + strings.Join(known, ", ")
@@ -128,7 +131,44 @@ func parseLogLine(id source.ID, start int, line string, found *finding.List) (Ev
 		}
 		e.Args = append(e.Args, written(w))
 	}
+	if at, text := misread(&e); text != "" {
+		return fail(at, text, logForm)
+	}
 	return e, true
+}
+
+// misread says what is wrong with what stands after the word of a line, or "". A
+// count that is passed over would leave animals in the plan that are dead.
+func misread(e *Event) (at source.Place, text string) {
+	switch e.Word.After {
+	case "":
+		if at, ok := first(e); ok {
+			return at, "something stands after " + e.Word.Name + ", which takes nothing but a note in quotes"
+		}
+	case "how many":
+		if len(e.Args) > 0 {
+			return e.Args[0].At, "after " + e.Word.Name + " stands how many, such as 3, and nothing else but a note in quotes"
+		}
+		if e.Number.V != math.Trunc(e.Number.V) {
+			return e.Number.At, "animals come whole: after " + e.Word.Name + " stands how many, such as 3"
+		}
+	case "the care":
+		if len(e.Args) == 0 {
+			return e.WordAt, "after " + e.Word.Name + " stands " + e.Word.After
+		}
+	}
+	return source.Place{}, ""
+}
+
+// first returns where the first thing after the word of a line is.
+func first(e *Event) (source.Place, bool) {
+	if e.Number.Set() {
+		return e.Number.At, true
+	}
+	if len(e.Args) > 0 {
+		return e.Args[0].At, true
+	}
+	return source.Place{}, false
 }
 
 type logWord struct {

@@ -37,6 +37,11 @@ func (r *resolver) resolve() {
 	_, templates = byName(r, r.blocks.templates, "template")
 	c.Enclosures, c.enclosures = byName(r, r.blocks.enclosures, "enclosure")
 	c.Aways = r.blocks.aways
+	if n := len(c.Aways); n > MaxAways {
+		r.found.Add(finding.Finding{Rule: ruleTooMany, At: c.Aways[MaxAways].At, Text: "there are " + strconv.Itoa(n) + " absences",
+			Limit: strconv.Itoa(MaxAways) + " in a collection", Write: "take out those that are long over"})
+		c.Aways = c.Aways[:MaxAways]
+	}
 	r.library()
 
 	sort.SliceStable(c.Rooms, func(i, j int) bool {
@@ -82,7 +87,7 @@ func (r *resolver) resolve() {
 func (r *resolver) about() {
 	all := r.blocks.abouts
 	if len(all) == 0 {
-		if !r.silent && (len(r.blocks.enclosures)+len(r.blocks.rooms)+len(r.blocks.keepers)+len(r.blocks.rounds) > 0) {
+		if !r.silent && r.c.Files.Len() > 0 {
 			r.found.Add(finding.Finding{Rule: ruleNoCollection, Text: "no file has a collection block",
 				Write: "collection \"my-collection\" { … } with time_zone = \"Europe/London\", or your own zone, in it"})
 		}

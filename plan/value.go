@@ -43,7 +43,7 @@ func (d *decoder) value(a *hclsyntax.Attribute, attr *schema.Attr, v reflect.Val
 	case *Written[[]string]:
 		d.words(a.Expr, attr, to)
 	case *[]Written[string]:
-		for _, e := range items(a.Expr) {
+		for _, e := range d.items(a.Expr, attr) {
 			if s, ok := d.text(e, attr); ok {
 				d.checkText(attr, s)
 				*to = append(*to, s)
@@ -65,8 +65,8 @@ func (d *decoder) value(a *hclsyntax.Attribute, attr *schema.Attr, v reflect.Val
 		}
 	case *Written[float64]:
 		if f, ok := d.number(a.Expr, attr); ok {
-			if f < 0 || f > 1e6 {
-				d.bad(a.Expr, attr, attr.Name+" is a number from 0 to 1,000,000", attr.Example)
+			if f < 0.001 || f > 1e6 {
+				d.bad(a.Expr, attr, attr.Name+" is a number above 0, up to 1,000,000", attr.Example)
 				return
 			}
 			*to = wrote(f, d.place(a.Expr.Range()))
@@ -136,7 +136,7 @@ func parse[T any](d *decoder, e hclsyntax.Expression, attr *schema.Attr, to *Wri
 
 // list reads a list of texts, or one text alone.
 func list[T any](d *decoder, e hclsyntax.Expression, attr *schema.Attr, to *[]Written[T], read func(string) (T, error)) {
-	for _, item := range items(e) {
+	for _, item := range d.items(e, attr) {
 		var w Written[T]
 		parse(d, item, attr, &w, read)
 		if w.Set() {
@@ -180,6 +180,19 @@ func prey(s string) (Prey, error) {
 	return p, nil
 }
 
+// nearest returns the last day of the month that a date with too late a day names.
+func nearest(date string) (string, bool) {
+	if len(date) != 10 {
+		return "", false
+	}
+	first, err := civil.Parse(date[:8] + "01")
+	if err != nil {
+		return "", false
+	}
+	y, m, _ := first.YMD()
+	return civil.Must(y, m, civil.DaysIn(y, m)).String(), true
+}
+
 // refuse turns an error of a value's text into a finding of the right rule.
 func (d *decoder) refuse(s Written[string], attr *schema.Attr, err error) {
 	f := finding.Finding{Rule: ruleValue, At: s.At, Text: attr.Name + ": " + err.Error(), Write: attr.Name + " = " + attr.Example}
@@ -197,6 +210,9 @@ func (d *decoder) refuse(s Written[string], attr *schema.Attr, err error) {
 		switch attr.Kind {
 		case schema.Date, schema.DayOfYear:
 			f.Rule = ruleDate
+			if near, ok := nearest(s.V); ok {
+				f.Write = attr.Name + " = " + quote(near)
+			}
 		case schema.Clock, schema.Clocks:
 			f.Rule = ruleTime
 		}
@@ -208,9 +224,23 @@ func (d *decoder) bad(e hclsyntax.Expression, attr *schema.Attr, text, write str
 	d.found.Add(finding.Finding{Rule: ruleValue, At: d.place(e.Range()), Text: text, Write: attr.Name + " = " + write})
 }
 
+// most returns how many things a list of an attribute may hold. Names of blocks may
+// be as many as there are blocks.
+func most(attr *schema.Attr) int {
+	if attr.Kind == schema.Refs {
+		return MaxEnclosures
+	}
+	return MaxList
+}
+
 // items returns the members of a list, or the value itself where it is none.
-func items(e hclsyntax.Expression) []hclsyntax.Expression {
+func (d *decoder) items(e hclsyntax.Expression, attr *schema.Attr) []hclsyntax.Expression {
 	if t, ok := e.(*hclsyntax.TupleConsExpr); ok {
+		if most := most(attr); len(t.Exprs) > most {
+			d.found.Add(finding.Finding{Rule: ruleTooMany, At: d.place(e.Range()), Text: attr.Name + " lists " + strconv.Itoa(len(t.Exprs)) + " things",
+				Limit: strconv.Itoa(most) + " in one list", Write: "a shorter list"})
+			return t.Exprs[:most]
+		}
 		return t.Exprs
 	}
 	return []hclsyntax.Expression{e}
@@ -257,16 +287,14 @@ func (d *decoder) text(e hclsyntax.Expression, attr *schema.Attr) (Written[strin
 	return Written[string]{}, false
 }
 
-// hidden reports whether a character has no place in a text that people read: it
-// steers a terminal, or turns the direction of writing so that a text shows one
-// thing and means another.
-func hidden(r rune) bool {
-	return unicode.IsControl(r) && r != '\n' && r != '\t' || unicode.Is(unicode.Bidi_Control, r)
-}
+// hidden reports whether a character has no place in a text that people read: one
+// that steers a terminal. Ends of lines are let through, and marks that turn the
+// direction of writing, which Hebrew or Arabic among other words needs.
+func hidden(r rune) bool { return unicode.IsControl(r) && !strings.ContainsRune("\t\n\r", r) }
 
 func (d *decoder) number(e hclsyntax.Expression, attr *schema.Attr) (float64, bool) {
 	lit, ok := e.(*hclsyntax.LiteralValueExpr)
-	if !ok || lit.Val.Type() != cty.Number {
+	if !ok || lit.Val.Type() != cty.Number || !lit.Val.IsKnown() { // a number too large to hold is unknown
 		d.bad(e, attr, attr.Name+" is a number without quotes, 0 or above", attr.Example)
 		return 0, false
 	}

@@ -25,7 +25,7 @@ const (
 // LogWords are the words of the log.
 var LogWords = []LogWord{
 	{Name: "arrived", After: "how many", Subject: OfAnimals, Doc: "It came into the collection. Quarantine runs from here."},
-	{Name: "moult", Also: []string{"moulted", "molt", "molted"}, After: "", Subject: OfAnimals, Doc: "A moult was found. Meals wait; stage and instar move on."},
+	{Name: "moult", Also: []string{"moulted", "molt", "molted"}, After: "how many", Subject: OfAnimals, Doc: "A moult was found. Meals wait; stage and instar move on."},
 	{Name: "premoult", Also: []string{"premolt", "pre-moult"}, Subject: OfAnimals, Doc: "It is about to moult: dull, fat, hiding. Meals stop."},
 	{Name: "hanging", Subject: OfAnimals, Doc: "It hangs to moult. Nothing is opened."},
 	{Name: "mated", Also: []string{"paired"}, Subject: OfAnimals, Doc: "A mating was seen. The window for a birth is counted from here."},
@@ -36,9 +36,9 @@ var LogWords = []LogWord{
 	{Name: "fed", After: "how many of what", Subject: OfAnimals, Doc: "A meal was taken on a day of its own. Meals that run from the last one count from here."},
 	{Name: "refused", Subject: OfAnimals, Doc: "A meal was refused."},
 	{Name: "counted", Also: []string{"seen"}, After: "how many", Subject: OfAnimals, Doc: "A head count. Some may be hidden."},
-	{Name: "moved", After: "the enclosure it went to", Subject: OfAnimals, Doc: "It went to another enclosure."},
+	{Name: "moved", After: "the enclosure it went to", Subject: OfAnimals, Doc: "It went to another enclosure, or out of the collection where none is named."},
 	{Name: "weighed", After: "the weight", Subject: OfAnimals, Doc: "Its weight."},
-	{Name: "treated", After: "", Subject: OfAnimals, Doc: "A treatment, described in the note."},
+	{Name: "treated", Subject: OfAnimals, Doc: "A treatment, described in the note."},
 	{Name: "mites", Subject: OfEnclosure, Doc: "Mites were found. Tools are kept apart and the enclosure is visited last."},
 	{Name: "died", After: "how many", Subject: OfAnimals, Doc: "It died. Its tasks end, and shared causes are looked for."},
 	{Name: "done", After: "the care", Subject: OfCare, Doc: "A care was done on a day of its own. What runs from the last time counts from here."},

@@ -197,6 +197,9 @@ func (w *world) moment(f *flags, loc *time.Location) (time.Time, error) {
 	}
 	for _, form := range []string{"2006-01-02", "2006-01-02T15:04", "2006-01-02 15:04", time.RFC3339} {
 		if t, err := time.ParseInLocation(form, f.now, loc); err == nil {
+			if t.Year() < 1971 || t.Year() > 9000 {
+				return time.Time{}, fmt.Errorf("--now %q is too far from the present", f.now)
+			}
 			if form == "2006-01-02" {
 				t = t.Add(12 * time.Hour)
 			}

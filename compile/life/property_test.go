@@ -26,7 +26,14 @@ func random(t testing.TB) *plan.Collection {
 
 // scribble is a log as nobody would write it: any word on any day, about anything.
 func scribble(r *rand.Rand, n int, from civil.Date, days int) []plan.Event {
-	tails := []string{"", "", "1", "3", "40", "other", "2 other", "other young", "nowhere", "24 g", "water", "feed", "watr", "2.5", "\"a note\""}
+	tails := map[string][]string{
+		"":                         {"", "\"a note\""},
+		"how many":                 {"", "0", "1", "3", "40", "3 \"a note\""},
+		"how many of what":         {"", "2", "2 crickets", "3 of nothing known"},
+		"the weight":               {"", "24 g", "heavy"},
+		"the care":                 {"water", "feed", "watr", "feed \"a note\""},
+		"the enclosure it went to": {"other", "2 other", "other young", "nowhere"},
+	}
 	var lines []plan.Event
 	for i := range n {
 		w := schema.LogWords[r.Intn(len(schema.LogWords))]
@@ -35,7 +42,8 @@ func scribble(r *rand.Rand, n int, from civil.Date, days int) []plan.Event {
 		if w.Subject == schema.OfEnclosure || w.Name == "counted" && r.Intn(2) == 0 {
 			group = ""
 		}
-		line := fmt.Sprintf("%s %s %s%s %s", at, []string{"box", "box", "box", "other"}[r.Intn(4)], group, w.Name, tails[r.Intn(len(tails))])
+		tail := tails[w.After][r.Intn(len(tails[w.After]))]
+		line := fmt.Sprintf("%s %s %s%s %s", at, []string{"box", "box", "box", "other"}[r.Intn(4)], group, w.Name, tail)
 		e, found := plan.ParseLogLine(line)
 		if len(found) > 0 {
 			panic(line + ": " + found[0].Text)
