@@ -5,9 +5,12 @@ import (
 	"fmt"
 	"path/filepath"
 	"runtime"
+	"slices"
 	"strings"
 	"sync"
 	"time"
+
+	"github.com/spf13/afero"
 
 	"vivary/cmd/internal/publish"
 	"vivary/compile"
@@ -51,11 +54,33 @@ func build(w *world, f *flags, args []string) int {
 	for _, m := range made {
 		fmt.Fprintf(w.out, "  %s  %s, %s\n", filepath.ToSlash(filepath.Join(dir, m.name)), m.state, size(m.bytes))
 	}
+	for _, name := range forgotten(w, dir, made) {
+		fmt.Fprintf(w.out, "  %s  stands still: no calendar of the plan writes it any more. Phones go on showing it until it is deleted here and taken off them\n", filepath.ToSlash(filepath.Join(dir, name)))
+	}
 	if web := r.Plan.About.Web; web.Set() {
 		fmt.Fprintf(w.out, "Once this folder is on the web, subscribe on a phone by the link\n  webcal://%s/%s\n",
 			strings.TrimPrefix(strings.TrimPrefix(web.V, "https://"), "http://"), made[0].name)
 	}
 	return fine
+}
+
+// forgotten returns the files of calendars that were published once and are no
+// longer in the plan. They are not deleted: somebody may still live by them.
+func forgotten(w *world, dir string, made []feed) (names []string) {
+	files, err := afero.ReadDir(w.disk, dir)
+	if err != nil {
+		return nil // it was just written to
+	}
+	for _, f := range files {
+		name := f.Name()
+		if !f.Mode().IsRegular() || filepath.Ext(name) != ".ics" || slices.ContainsFunc(made, func(m feed) bool { return m.name == name }) {
+			continue
+		}
+		if text, err := publish.Last(w.disk, dir, name); err == nil && ical.Ours(text) {
+			names = append(names, name)
+		}
+	}
+	return names
 }
 
 // feed is what became of one calendar.

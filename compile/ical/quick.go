@@ -6,12 +6,15 @@ import (
 	"time"
 )
 
+// Ours reports whether a file is a feed that vivary wrote.
+func Ours(feed []byte) bool { return bytes.Contains(feed, []byte("\r\nPRODID:"+prodID+"\r\n")) }
+
 // quick reads a feed that stands as Write left it: lines that end in CRLF, and
 // events that begin with the properties in Write's own order. It reports false for
 // any other, which is then for the library to read. Reading the feeds of 10,000
 // enclosures by the library alone takes longer than everything else in a build.
 func quick(feed []byte) (*Memory, bool) {
-	if !bytes.Contains(feed, []byte("\r\nPRODID:"+prodID+"\r\n")) || bytes.Count(feed, []byte("\n")) != bytes.Count(feed, []byte("\r\n")) {
+	if !Ours(feed) || bytes.Count(feed, []byte("\n")) != bytes.Count(feed, []byte("\r\n")) {
 		return nil, false
 	}
 	n := bytes.Count(feed, []byte("\r\nBEGIN:VEVENT\r\n"))
