@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"fmt"
 	"os"
 	"path/filepath"
 	"regexp"
@@ -479,4 +480,47 @@ func FuzzLoad(f *testing.F) {
 			t.Fatal(err)
 		}
 	})
+}
+
+// What stands wrongly after a word of the log is said, and the line is not used:
+// a death that is half read would leave an animal in the plan that is dead.
+func TestMisread(t *testing.T) {
+	for line, want := range map[string]string{
+		"2026-11-02 burrow-a old moult":              "",
+		"2026-11-02 burrow-a young moult 2":          "",
+		"2026-11-02 burrow-a old moved":              "",
+		"2026-11-02 burrow-a young moved 1 burrow-b": "",
+		"2026-11-02 burrow-a skipped water":          "",
+		"2026-11-02 burrow-a young died two":         "after died stands how many",
+		"2026-11-02 burrow-a young died 1 2":         "after died stands how many",
+		"2026-11-02 burrow-a young died 0.5":         "animals come whole",
+		"2026-11-02 burrow-a old refused --off":      "something stands after refused",
+		"2026-11-02 burrow-a old premoult 2":         "something stands after premoult",
+		"2026-11-02 burrow-a done":                   "after done stands the care",
+		"2026-11-02 burrow-a old molted-again":       `neither "old" nor "molted-again" is a word`,
+		"2026-11-02 burrow-a old premolut":           "did you mean premoult",
+	} {
+		_, found := ParseLogLine(1, line)
+		got := strings.Join(texts(found), "; ")
+		if want == "" && got != "" || !strings.Contains(got, want) {
+			t.Errorf("%s: %q, want %q", line, got, want)
+		}
+	}
+}
+
+// Bounds are findings, and what is beyond them is not worked on.
+func TestTooMany(t *testing.T) {
+	long := "calendar \"r\" {\n  kinds = [" + strings.Repeat("\"feed\", ", MaxList) + "\"water\"]\n}\n"
+	_, found := load(t, map[string]string{"a.care.hcl": sound + long})
+	if !has(found, "too-many") {
+		t.Errorf("a list of %d: %v", MaxList+1, texts(found))
+	}
+	aways := ""
+	for i := range MaxAways + 1 {
+		aways += fmt.Sprintf("away \"a%d\" {\n  keeper = \"k\"\n  from = \"2027-01-01\"\n  to = \"2027-01-02\"\n}\n", i)
+	}
+	c, found := load(t, map[string]string{"a.care.hcl": sound + aways})
+	if !has(found, "too-many") || len(c.Aways) != MaxAways {
+		t.Errorf("%d absences are kept: %v", len(c.Aways), texts(found)[:3])
+	}
 }

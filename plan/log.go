@@ -57,11 +57,11 @@ func parseLog(id source.ID, text []byte) ([]Event, []finding.Finding) {
 // byteOrderMark is what some editors begin a UTF-8 file with.
 var byteOrderMark = []byte("\ufeff")
 
-// ParseLogLine reads one line that is not in a file yet. The text of the finding
-// says what is wrong with it.
-func ParseLogLine(line string) (Event, []finding.Finding) {
+// ParseLogLine reads one line as the first of a file. The text of the finding says
+// what is wrong with it.
+func ParseLogLine(id source.ID, line string) (Event, []finding.Finding) {
 	var found finding.List
-	e, _ := parseLogLine(0, 0, line, &found)
+	e, _ := parseLogLine(id, 0, line, &found)
 	return e, found.All
 }
 
@@ -118,6 +118,9 @@ func parseLogLine(id source.ID, start int, line string, found *finding.List) (Ev
 		}
 		text := quote(words[at].text) + " is not a word of the log"
 		write := "one of: " + strings.Join(known, ", ")
+		if near == "" && len(words) > 3 {
+			text = "neither " + quote(words[2].text) + " nor " + quote(words[3].text) + " is a word of the log"
+		}
 		if near != "" {
 			text += ": did you mean " + near + "?"
 			write = near

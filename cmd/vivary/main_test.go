@@ -210,7 +210,7 @@ func TestNoteKeepsLog(t *testing.T) {
 // A note comes back from the log as it was said.
 func TestNoteQuoting(t *testing.T) {
 	for _, note := range []string{"left alone", `on its "side", alone`, `"`, `ends in \`, "- with a hyphen", "# no comment", "two\nlines"} {
-		e, found := plan.ParseLogLine(logLine([]string{"2026-11-25", "burrow-a", "refused", note}))
+		e, found := plan.ParseLogLine(1, logLine([]string{"2026-11-25", "burrow-a", "refused", note}))
 		if want := strings.ReplaceAll(note, "\n", " "); len(found) > 0 || e.Note != want {
 			t.Errorf("%q came back as %q %v", note, e.Note, found)
 		}

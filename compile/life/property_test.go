@@ -44,7 +44,7 @@ func scribble(r *rand.Rand, n int, from civil.Date, days int) []plan.Event {
 		}
 		tail := tails[w.After][r.Intn(len(tails[w.After]))]
 		line := fmt.Sprintf("%s %s %s%s %s", at, []string{"box", "box", "box", "other"}[r.Intn(4)], group, w.Name, tail)
-		e, found := plan.ParseLogLine(line)
+		e, found := plan.ParseLogLine(1, line)
 		if len(found) > 0 {
 			panic(line + ": " + found[0].Text)
 		}
@@ -89,13 +89,13 @@ func TestWaterIsNeverHeld(t *testing.T) {
 func TestLinesMove(t *testing.T) {
 	c := random(t)
 	for _, line := range []string{"2026-01-01 box mother mated", "2026-02-01 box mother moved other", "2026-02-02 box mother arrived"} {
-		e, _ := plan.ParseLogLine(line)
+		e, _ := plan.ParseLogLine(1, line)
 		c.Log = append(c.Log, e)
 	}
 	if n := matings(life.Lines(c)["other"]); n != 1 {
 		t.Errorf("%d matings moved, want 1", n)
 	}
-	e, _ := plan.ParseLogLine("2026-04-01 box mother moved other")
+	e, _ := plan.ParseLogLine(1, "2026-04-01 box mother moved other")
 	c.Log = append(c.Log, e)
 	if n := matings(life.Lines(c)["other"]); n != 1 {
 		t.Errorf("%d matings after the second move, want 1", n)
