@@ -97,6 +97,10 @@ func size(n int) string {
 	return fmt.Sprintf("%d KB", n/1000)
 }
 
+// writers is how many feeds are worked on for each processor: while the disk takes
+// one, another is made.
+const writers = 4
+
 // publishAll makes every calendar, several at a time, and replaces all together.
 func publishAll(w *world, r *compile.Result, dir string) ([]feed, error) {
 	batch, err := publish.Begin(w.disk, dir)
@@ -129,8 +133,6 @@ func publishAll(w *world, r *compile.Result, dir string) ([]feed, error) {
 			return err
 		}
 		made[i] = feed{name, len(text), "new"}
-		mu.Lock()
-		defer mu.Unlock()
 		if last != nil && bytes.Equal(text, last) {
 			made[i].state = "unchanged"
 			return nil
@@ -140,7 +142,7 @@ func publishAll(w *world, r *compile.Result, dir string) ([]feed, error) {
 		}
 		return batch.Stage(name, text)
 	}
-	for range min(runtime.GOMAXPROCS(0), len(all)) {
+	for range min(writers*runtime.GOMAXPROCS(0), len(all)) {
 		wg.Add(1)
 		go func() {
 			defer wg.Done()

@@ -6,6 +6,7 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
+	"sync"
 	"testing"
 	"time"
 
@@ -44,6 +45,7 @@ var noon = time.Date(2026, 11, 25, 12, 0, 0, 0, time.UTC)
 // full is a disk on which only so many bytes are left.
 type full struct {
 	afero.Fs
+	mu   sync.Mutex
 	left int
 }
 
@@ -58,6 +60,8 @@ type fullFile struct {
 }
 
 func (f *fullFile) Write(p []byte) (int, error) {
+	f.disk.mu.Lock()
+	defer f.disk.mu.Unlock()
 	if len(p) > f.disk.left {
 		n, _ := f.File.Write(p[:f.disk.left])
 		f.disk.left = 0
@@ -97,7 +101,7 @@ func TestFullDisk(t *testing.T) {
 	before := feeds()
 	write("  remind = \"10 min\"\n")
 	for _, left := range []int{0, 1000, 100_000} {
-		s, _, e := at(&full{disk, left}, noon.AddDate(0, 0, 1), "build", "c")
+		s, _, e := at(&full{Fs: disk, left: left}, noon.AddDate(0, 0, 1), "build", "c")
 		if s != refused || !strings.Contains(e, "no space left") || !strings.Contains(e, "stay as they are") {
 			t.Errorf("with %d bytes left: status %d, %s", left, s, e)
 		}
@@ -105,7 +109,7 @@ func TestFullDisk(t *testing.T) {
 			t.Errorf("with %d bytes left the calendars are not what they were: %d and %d files", left, len(before)/2, len(after)/2)
 		}
 	}
-	if s, _, e := at(&full{disk, 10 << 20}, noon.AddDate(0, 0, 1), "build", "c"); s != fine || strings.Join(feeds(), "\x00") == strings.Join(before, "\x00") {
+	if s, _, e := at(&full{Fs: disk, left: 10 << 20}, noon.AddDate(0, 0, 1), "build", "c"); s != fine || strings.Join(feeds(), "\x00") == strings.Join(before, "\x00") {
 		t.Errorf("with room enough: status %d, %s", s, e)
 	}
 }

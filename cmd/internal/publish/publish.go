@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"sync"
 
 	"github.com/spf13/afero"
 )
@@ -15,8 +16,10 @@ import (
 // own beside the old one; Commit puts them all in place; Abandon takes back what
 // was staged. Until Commit, no old file is touched.
 type Batch struct {
-	disk   afero.Fs
-	dir    string
+	disk afero.Fs
+	dir  string
+
+	mu     sync.Mutex
 	staged []string
 }
 
@@ -40,10 +43,12 @@ func Last(disk afero.Fs, dir, name string) ([]byte, error) {
 }
 
 // Stage writes a file beside the one that it is to replace. It may be called from
-// one goroutine at a time.
+// several goroutines at a time: most of it is waiting for the disk.
 func (b *Batch) Stage(name string, text []byte) error {
 	path := filepath.Join(b.dir, name+staging)
+	b.mu.Lock()
 	b.staged = append(b.staged, name)
+	b.mu.Unlock()
 	f, err := b.disk.OpenFile(path, os.O_WRONLY|os.O_CREATE|os.O_TRUNC, 0o644)
 	if err != nil {
 		return fmt.Errorf("%q cannot be written: %w", path, err)
