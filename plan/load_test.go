@@ -524,3 +524,11 @@ func TestTooMany(t *testing.T) {
 		t.Errorf("%d absences are kept: %v", len(c.Aways), texts(found)[:3])
 	}
 }
+
+// A meal that names no animals is said once, at its place.
+func TestNamelessMeal(t *testing.T) {
+	_, found := load(t, map[string]string{"a.care.hcl": sound + "enclosure \"a\" {" + strings.Replace(box, "}", "}\n  feeding {\n    every = \"week\"\n  }\n", 1)})
+	if len(found) != 1 || !has(found, "missing") {
+		t.Errorf("%v", texts(found))
+	}
+}

@@ -187,7 +187,7 @@ func (r *resolver) enclosure(e *Enclosure, templates map[string]*Template) {
 			Write: "room = " + quote(r.c.Rooms[0].Name.V)})
 	}
 	for _, f := range e.Feeding {
-		if e.Group(f.Name.V) == nil {
+		if f.Name.Set() && e.Group(f.Name.V) == nil {
 			var names []string
 			for _, a := range e.Animals {
 				names = append(names, a.Name.V)

@@ -173,6 +173,9 @@ func prey(s string) (Prey, error) {
 	if len(w) == 0 || len(w) > 2 {
 		return Prey{}, errors.New(quote(s) + " is not prey: write a feeder and its size, for example \"cricket adult\"")
 	}
+	if _, err := strconv.ParseFloat(w[0], 64); err == nil {
+		return Prey{}, errors.New(quote(s) + " begins with a number: how many each animal gets is written as per_animal = " + w[0] + ", and prey is a feeder and its size")
+	}
 	p := Prey{Feeder: w[0]}
 	if len(w) == 2 {
 		p.Size = w[1]

@@ -206,6 +206,11 @@ species "here" {
     every = "week"
     prey  = "cricket"                # want unknown-name "size of the cricket is not said"
   }
+
+  feeding {                          # want missing "feeding has no animals after it"
+    prey  = "10 crickets"            # want value "per_animal = 10"
+    every = "week"
+  }
 }
 
 species "ring" {
