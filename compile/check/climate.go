@@ -59,6 +59,17 @@ func band[T ~float64](b climate.Band[T], unit string) string {
 	return f(r.Likely) + " " + unit + " (" + f(r.Low) + " to " + f(r.High) + ")"
 }
 
+// rise prints a difference of temperatures in the keeper's degrees.
+func (e *Enclosure) rise(b climate.Band[climate.Kelvin]) string {
+	if e.degrees() != quantity.Fahrenheit {
+		return band(b, "C")
+	}
+	for _, x := range []*climate.Kelvin{&b.Low, &b.Likely, &b.High} {
+		*x *= 9. / 5 // NIST SP 811, table 8: one kelvin is 9/5 of a degree Fahrenheit
+	}
+	return band(b, "F")
+}
+
 func (e *Enclosure) temperature(t climate.Celsius) string {
 	return quantity.Format(float64(t), e.degrees())
 }
@@ -104,7 +115,7 @@ func heatShort(r *Rule, e *Enclosure) {
 	b := &p.Gradient.Balance
 	f := finding.Finding{Rule: &r.Rule, At: e.Plan.Climate.WarmEnd.At,
 		Text:   e.temperature(p.Gradient.Mean) + " on average in a room at " + e.temperature(p.Box.Room.Low) + " takes about " + band(b.Needed, "W") + " inside, and the heaters give " + band(b.Supply, "W"),
-		Limit:  "a rise of " + band(b.RiseReachable, "C") + " above the room is all that these heaters reach",
+		Limit:  "a rise of " + e.rise(b.RiseReachable) + " above the room is all that these heaters reach",
 		Source: r.Source, Write: "more power, a warmer room, or a lower warm_end; vivary explain " + e.Plan.Name.V + " shows the balance"}
 	if e.Plan.Climate.Heaters[0].At.Written() {
 		f.Also = []finding.Related{{At: e.Plan.Climate.Heaters[0].At, Text: "the heater"}}
