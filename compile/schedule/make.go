@@ -309,11 +309,11 @@ func (b *builder) onRounds(s *Series) {
 		return
 	}
 	window, own := 3, s.Timing == nil || s.Timing.Seen.Set()
-	if !own {
+	switch {
+	case s.Timing != nil && s.Timing.Window.Set():
+		window = min(int(s.Timing.Window.V.Value/(24*60)), margin/2)
+	case !own:
 		window = 0
-		if s.Timing.Window.Set() {
-			window = min(int(s.Timing.Window.V.Value/(24*60)), margin/2)
-		}
 	}
 	h := b.s.Horizon
 	move := func(i int) bool {
