@@ -532,3 +532,11 @@ func TestNamelessMeal(t *testing.T) {
 		t.Errorf("%v", texts(found))
 	}
 }
+
+// Stages are refused where they would be passed over.
+func TestStagesOutsideASheet(t *testing.T) {
+	_, found := load(t, map[string]string{"a.care.hcl": sound + "enclosure \"a\" {" + strings.Replace(box, "}", "}\n  care \"water\" {\n    stages = [\"adult\"]\n  }\n", 1)})
+	if len(found) != 1 || !strings.Contains(found[0].Text, "stages is for species sheets") {
+		t.Errorf("%v", texts(found))
+	}
+}

@@ -175,6 +175,12 @@ func (r *resolver) enclosure(e *Enclosure, templates map[string]*Template) {
 		r.complete(e)
 	}
 	r.species(e)
+	for _, c := range e.Care {
+		r.noStages(c.Stages, "a care of its own, with a name that says for whom")
+	}
+	for _, f := range e.Feeding {
+		r.noStages(f.Stages, "feeding \"adults\", with the name of the animals that it is for")
+	}
 	switch {
 	case e.Room.Set():
 		if e.Place = r.c.rooms[e.Room.V]; e.Place == nil {
@@ -197,6 +203,14 @@ func (r *resolver) enclosure(e *Enclosure, templates map[string]*Template) {
 	}
 }
 
+// noStages refuses stages outside a species sheet, where an enclosure's own animals
+// are the ones that are meant: passed over, they would promise what is not done.
+func (r *resolver) noStages(stages []Written[string], write string) {
+	if len(stages) > 0 {
+		r.found.Add(finding.Finding{Rule: ruleValue, At: stages[0].At, Text: "stages is for species sheets: an enclosure's own care is for the animals in it", Write: write})
+	}
+}
+
 // complete looks for attributes that must be there once templates are taken in.
 func (r *resolver) complete(e *Enclosure) {
 	walk := func(block any) {
@@ -213,13 +227,13 @@ func (r *resolver) complete(e *Enclosure) {
 	walk(e)
 	if e.Housing == nil {
 		r.found.Add(finding.Finding{Rule: ruleMissing, At: e.At, Text: "enclosure" + named(&e.Head) + " has no housing block: the box itself",
-			Write: firstLine(schema.Housing.Example) + " inside = \"60 x 40 x 40 cm\", lid = \"solid, latched\" }"})
+			Write: "a block housing with inside = \"60 x 40 x 40 cm\" and lid = \"solid, latched\" in it"})
 	} else {
 		walk(e.Housing)
 	}
 	if len(e.Animals) == 0 && !(e.Housing != nil && e.Housing.Places.Set()) {
 		r.found.Add(finding.Finding{Rule: ruleMissing, At: e.At, Text: "enclosure" + named(&e.Head) + " has no animals block",
-			Write: "animals \"adult\" { count = 1, stage = \"adult\" }"})
+			Write: "a block animals \"adult\" with count = 1 and stage = \"adult\" in it"})
 	}
 	for _, a := range e.Animals {
 		walk(a)
