@@ -4,27 +4,16 @@ import (
 	"testing"
 	"time"
 
-	"github.com/spf13/afero"
-
 	"vivary/compile"
 	"vivary/compile/check"
-	"vivary/plan"
+	"vivary/testdata/planned"
 )
 
 // example compiles an example of a rule within a collection that is sound.
 func example(t *testing.T, fragment string) *compile.Result {
 	t.Helper()
 	text, log := check.Example(fragment)
-	disk := afero.NewMemMapFs()
-	for name, body := range map[string]string{"c/a.care.hcl": text, "c/a.care.log": log} {
-		if err := afero.WriteFile(disk, name, []byte(body), 0o644); err != nil {
-			t.Fatal(err)
-		}
-	}
-	c, found, err := plan.Load(disk, "c")
-	if err != nil {
-		t.Fatal(err)
-	}
+	c, found := planned.Files(t, planned.With(text, log))
 	return compile.Compile(c, found, time.Date(2026, 11, 25, 12, 0, 0, 0, time.UTC))
 }
 

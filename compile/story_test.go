@@ -13,7 +13,6 @@ import (
 	"testing"
 
 	"github.com/rogpeppe/go-internal/txtar"
-	"github.com/spf13/afero"
 
 	"vivary/compile"
 	"vivary/compile/feeds"
@@ -22,6 +21,7 @@ import (
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema/civil"
+	"vivary/testdata/planned"
 )
 
 // A story is what keepers expect on certain days, told from the plan and the log to
@@ -80,11 +80,11 @@ func answers(t *testing.T, a *txtar.Archive) string {
 	var b strings.Builder
 	published := map[string][]byte{} // the last feeds, by variant and calendar
 	for _, m := range asked.FindAllStringSubmatch(string(a.Comment), -1) {
-		q := question{now: date(t, m[1]), with: m[4], entries: m[5] != ""}
+		q := question{now: planned.Day(m[1]), with: m[4], entries: m[5] != ""}
 		if m[2] == "" {
 			q.from, q.to = 1, 0
 		} else {
-			q.from, q.to = date(t, m[2]), date(t, m[3])
+			q.from, q.to = planned.Day(m[2]), planned.Day(m[3])
 		}
 		b.WriteString(m[0] + "\n")
 		answer(t, &b, a, q, published)
@@ -95,27 +95,9 @@ func answers(t *testing.T, a *txtar.Archive) string {
 	return b.String()
 }
 
-func date(t *testing.T, s string) civil.Date {
-	t.Helper()
-	d, err := civil.Parse(s)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return d
-}
-
 func answer(t *testing.T, b *strings.Builder, a *txtar.Archive, q question, published map[string][]byte) {
 	t.Helper()
-	disk := afero.NewMemMapFs()
-	for name, text := range written(t, a, q) {
-		if err := afero.WriteFile(disk, "story/"+name, []byte(text), 0o644); err != nil {
-			t.Fatal(err)
-		}
-	}
-	c, found, err := plan.Load(disk, "story")
-	if err != nil {
-		t.Fatal(err)
-	}
+	c, found := planned.Files(t, written(t, a, q))
 	if finding.Refuses(found) {
 		tellFindings(b, c, found)
 		b.WriteString("  not understood\n")
@@ -156,7 +138,7 @@ func written(t *testing.T, a *txtar.Archive, q question) map[string]string {
 		case strings.HasSuffix(name, ".care.log"):
 			var kept []string
 			for line := range strings.Lines(text) {
-				if day, _, _ := strings.Cut(line, " "); date(t, day) <= q.now {
+				if day, _, _ := strings.Cut(line, " "); planned.Day(day) <= q.now {
 					kept = append(kept, line)
 				}
 			}

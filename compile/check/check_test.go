@@ -6,12 +6,10 @@ import (
 	"testing"
 	"time"
 
-	"github.com/spf13/afero"
-
 	"vivary/compile"
 	"vivary/compile/check"
-	"vivary/plan"
 	"vivary/plan/finding"
+	"vivary/testdata/planned"
 )
 
 var now = time.Date(2026, 11, 25, 12, 0, 0, 0, time.UTC)
@@ -20,20 +18,7 @@ var now = time.Date(2026, 11, 25, 12, 0, 0, 0, time.UTC)
 func compiled(t testing.TB, example string) *compile.Result {
 	t.Helper()
 	text, log := check.Example(example)
-	disk := afero.NewMemMapFs()
-	write := func(name, text string) {
-		if err := afero.WriteFile(disk, name, []byte(text), 0o644); err != nil {
-			t.Fatal(err)
-		}
-	}
-	write("plans/all.care.hcl", text)
-	if log != "" {
-		write("plans/all.care.log", log)
-	}
-	c, found, err := plan.Load(disk, "plans")
-	if err != nil {
-		t.Fatal(err)
-	}
+	c, found := planned.Files(t, planned.With(text, log))
 	return compile.Compile(c, found, now)
 }
 

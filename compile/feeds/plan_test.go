@@ -6,17 +6,15 @@ import (
 	"testing"
 	"time"
 
-	"github.com/spf13/afero"
-
 	"vivary/compile"
 	"vivary/compile/feeds"
 	"vivary/compile/ical"
 	"vivary/compile/life"
 	"vivary/compile/rounds"
 	"vivary/compile/schedule"
-	"vivary/plan"
 	"vivary/schema/civil"
 	"vivary/testdata/oracles"
+	"vivary/testdata/planned"
 )
 
 // today begins a year of 366 days with both clock changes of either hemisphere.
@@ -230,18 +228,9 @@ const everyState = `2027-02-10 alpha moult
 // read, or a schedule that is refused, fails the test.
 func compiled(t testing.TB, text, log string, on civil.Date) *compile.Result {
 	t.Helper()
-	disk := afero.NewMemMapFs()
-	for name, body := range map[string]string{"c/a.care.hcl": text, "c/a.care.log": log} {
-		if err := afero.WriteFile(disk, name, []byte(body), 0o644); err != nil {
-			t.Fatal(err)
-		}
-	}
-	c, found, err := plan.Load(disk, "c")
-	if err != nil {
-		t.Fatal(err)
-	}
+	c, found := planned.Sound(t, planned.With(text, log))
 	r := compile.Compile(c, found, on.At(12*60, c.Location))
-	for _, f := range append(found, r.Schedule.Findings...) {
+	for _, f := range r.Schedule.Findings {
 		if f.Severity.Refuses() {
 			t.Fatalf("%s: %s (%s)", f.Rule.ID, f.Text, f.Write)
 		}

@@ -5,40 +5,26 @@ import (
 	"strings"
 	"testing"
 
-	"github.com/spf13/afero"
-
 	"vivary/compile/climate"
 	"vivary/compile/food"
 	"vivary/compile/horizon"
 	"vivary/compile/life"
 	"vivary/compile/schedule"
-	"vivary/plan"
 	"vivary/schema/civil"
+	"vivary/testdata/planned"
 )
 
 var today = civil.Must(2026, 11, 25)
 
-// planned schedules one box of animals that are fed a menu.
-func planned(t testing.TB, species, animals, climate, meal string) (*schedule.Schedule, *life.Group) {
+// fed schedules one box of animals that are fed a menu.
+func fed(t testing.TB, species, animals, climate, meal string) (*schedule.Schedule, *life.Group) {
 	t.Helper()
 	text := "collection \"c\" {\n  time_zone = \"Europe/London\"\n}\nroom \"r\" {\n  temperature = \"22 to 25 C\"\n}\n" +
 		fmt.Sprintf("enclosure \"box\" {\n  species = %q\n  housing {\n    inside = \"60 x 40 x 40 cm\"\n    lid = \"solid, latched\"\n  }\n  animals \"a\" {\n%s\n  }\n%s\n", species, animals, climate)
 	if meal != "" {
 		text += "  feeding \"a\" {\n" + meal + "\n  }\n"
 	}
-	disk := afero.NewMemMapFs()
-	if err := afero.WriteFile(disk, "c/a.care.hcl", []byte(text+"}\n"), 0o644); err != nil {
-		t.Fatal(err)
-	}
-	c, found, err := plan.Load(disk, "c")
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, f := range found {
-		if f.Severity.Refuses() {
-			t.Fatalf("the plan is refused: %s %s (%s)", f.Rule.ID, f.Text, f.Write)
-		}
-	}
+	c, _ := planned.Sound(t, planned.With(text+"}\n", ""))
 	h := horizon.Horizon{From: today, Days: 400}
 	l, _ := life.Read(c, c.Enclosure("box"), nil, h)
 	return schedule.Make(c, []*life.Enclosure{l}, h), l.Groups[0]
@@ -64,7 +50,7 @@ func TestReport(t *testing.T) {
 		{"two pinheads", "pandinus-imperator", of25g, warm, "on = [\"tue\", \"fri\"]\nper_animal = 1\nprey = \"cricket pinhead\"", 2, food.Little},
 		{"one cricket a week for a tarantula of 15 g (articleted.com)", "brachypelma-hamorii", grown, "", "every = \"7 days\"\nper_animal = 1\nprey = \"cricket adult\"", 1, food.Plausible},
 	} {
-		s, g := planned(t, x.species, x.animals, x.climate, x.meal)
+		s, g := fed(t, x.species, x.animals, x.climate, x.meal)
 		r, ok := food.Of(s, s.Of[0], g, today)
 		if !ok {
 			t.Errorf("%s: no report", x.name)
@@ -83,7 +69,7 @@ func TestReport(t *testing.T) {
 // 3.301 kJ a week at rest and 2.724 kJ in a cricket, from the papers' worked values;
 // 0.5 to 4 times is the band that such a check deserves (judgement).
 func TestBand(t *testing.T) {
-	s, g := planned(t, "pandinus-imperator", strings.Replace(of25g, `"1"`, `"1.2.0"`, 1), warm, "on = [\"tue\", \"fri\"]\nper_animal = 1\nprey = \"cricket adult\"")
+	s, g := fed(t, "pandinus-imperator", strings.Replace(of25g, `"1"`, `"1.2.0"`, 1), warm, "on = [\"tue\", \"fri\"]\nper_animal = 1\nprey = \"cricket adult\"")
 	r, ok := food.Of(s, s.Of[0], g, today)
 	if !ok || !r.Measured || r.Animals != 3 {
 		t.Fatalf("%+v", r)
@@ -103,7 +89,7 @@ func TestBand(t *testing.T) {
 
 // The limit of Gefen and Ar 2005 is one of Scorpionidae, not of a desert hairy scorpion.
 func TestDryingIsOfOneFamily(t *testing.T) {
-	s, g := planned(t, "hadrurus-arizonensis", grown, "", "")
+	s, g := fed(t, "hadrurus-arizonensis", grown, "", "")
 	r, ok := food.Of(s, s.Of[0], g, today)
 	if got := strings.Join(r.Lines(s.Lives[0].Plan), "\n"); !ok || strings.Contains(got, "drinking") {
 		t.Error(got)
@@ -114,7 +100,7 @@ func TestDryingIsOfOneFamily(t *testing.T) {
 func TestMenu(t *testing.T) {
 	winter := "  season \"rest\" {\n    from = \"1 dec\"\n    to = \"28 feb\"\n    feeding = \"none\"\n  }\n"
 	for _, season := range []string{"", winter} {
-		s, g := planned(t, "pandinus-imperator", of25g, warm+season, "on = [\"tue\", \"fri\"]\nper_animal = 1\nrotate = [\"cricket adult\", \"superworm large\"]")
+		s, g := fed(t, "pandinus-imperator", of25g, warm+season, "on = [\"tue\", \"fri\"]\nper_animal = 1\nrotate = [\"cricket adult\", \"superworm large\"]")
 		r, ok := food.Of(s, s.Of[0], g, today)
 		if !ok {
 			t.Fatal("no report")
@@ -131,7 +117,7 @@ func TestTemperature(t *testing.T) {
 		"":   {22, 25},
 		"  climate {\n    heater \"mat\" {\n      power = \"10 W\"\n      place = \"side\"\n      thermostat = \"28 C\"\n    }\n  }\n": {25, 30},
 	} {
-		s, g := planned(t, "pandinus-imperator", of25g, inside, "")
+		s, g := fed(t, "pandinus-imperator", of25g, inside, "")
 		if r, ok := food.Of(s, s.Of[0], g, today); !ok || r.Temperature.Low != want[0] || r.Temperature.High != want[1] {
 			t.Errorf("%v, want %v", r.Temperature, want)
 		}
@@ -145,7 +131,7 @@ func TestNothingToSay(t *testing.T) {
 		"nobody feeds them":    {"pandinus-imperator", of25g, warm, "off = true\nbecause = \"check\""},
 		"stage without a mass": {"brachypelma-hamorii", "count = 1\nstage = \"juvenile\"", "", "every = \"7 days\"\nprey = \"cricket adult\""},
 	} {
-		s, g := planned(t, x[0], x[1], x[2], x[3])
+		s, g := fed(t, x[0], x[1], x[2], x[3])
 		if r, ok := food.Of(s, s.Of[0], g, today); ok {
 			t.Errorf("%s: %+v", name, r)
 		}
@@ -153,7 +139,7 @@ func TestNothingToSay(t *testing.T) {
 }
 
 func TestNoAllocation(t *testing.T) {
-	s, g := planned(t, "pandinus-imperator", of25g, warm, "")
+	s, g := fed(t, "pandinus-imperator", of25g, warm, "")
 	if n := testing.AllocsPerRun(100, func() { food.Of(s, s.Of[0], g, today) }); n != 0 {
 		t.Errorf("%v allocations", n)
 	}
@@ -161,7 +147,7 @@ func TestNoAllocation(t *testing.T) {
 
 // BenchmarkOf reports on the default menu of one group, three items in turn.
 func BenchmarkOf(b *testing.B) {
-	s, g := planned(b, "pandinus-imperator", of25g, warm, "")
+	s, g := fed(b, "pandinus-imperator", of25g, warm, "")
 	b.ReportAllocs()
 	for b.Loop() {
 		food.Of(s, s.Of[0], g, today)

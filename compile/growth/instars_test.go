@@ -7,6 +7,7 @@ import (
 
 	"vivary/compile/growth"
 	"vivary/schema/civil"
+	"vivary/testdata/planned"
 )
 
 const own = "source = [\"p\"]\nbecause = \"check\"\nreview = \"2028-01-01\"\n"
@@ -69,7 +70,7 @@ func TestHadrurus(t *testing.T) {
 	if !ok || len(steps) != 7 || steps[6].Stage != "adult" || f.Low != 1.27 || f.High != 1.27 {
 		t.Fatalf("%v %v %v", f, steps, ok)
 	}
-	if d := steps[6].Due; d.When != growth.Between || d.From < day(t, "2030-11-20") {
+	if d := steps[6].Due; d.When != growth.Between || d.From < planned.Day("2030-11-20") {
 		t.Errorf("adult from %v", d.From.Words())
 	}
 	near(t, "six moults", steps[6].Length.Likely/steps[0].Length.Likely, 4.196, 0.0005)

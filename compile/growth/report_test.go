@@ -5,13 +5,11 @@ import (
 	"strings"
 	"testing"
 
-	"github.com/spf13/afero"
-
 	"vivary/compile/growth"
 	"vivary/compile/horizon"
 	"vivary/compile/life"
 	"vivary/plan"
-	"vivary/schema/civil"
+	"vivary/testdata/planned"
 )
 
 const head = "collection \"c\" {\n  time_zone = \"Europe/London\"\n}\nroom \"r\" {\n  temperature = \"22 to 25 C\"\n}\n"
@@ -25,41 +23,18 @@ func herd(name, count, rest string) string {
 	return fmt.Sprintf("  animals %q {\n    count = %q\n    %s\n  }\n", name, count, rest)
 }
 
-func day(t testing.TB, s string) civil.Date {
-	t.Helper()
-	d, err := civil.Parse(s)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return d
-}
-
 // lives reads a plan and a log as of a day.
 func lives(t testing.TB, text, log, today string) (*life.Enclosure, *plan.Collection) {
 	t.Helper()
-	disk := afero.NewMemMapFs()
-	for name, body := range map[string]string{"c/a.care.hcl": head + text, "c/a.care.log": log} {
-		if err := afero.WriteFile(disk, name, []byte(body), 0o644); err != nil {
-			t.Fatal(err)
-		}
-	}
-	c, found, err := plan.Load(disk, "c")
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, f := range found {
-		if f.Severity.Refuses() {
-			t.Fatalf("the plan is refused: %s %s (%s)", f.Rule.ID, f.Text, f.Write)
-		}
-	}
-	l, _ := life.Read(c, c.Enclosure("box"), life.Lines(c)["box"], horizon.Horizon{From: day(t, today), Days: 400})
+	c, _ := planned.Sound(t, planned.With(head+text, log))
+	l, _ := life.Read(c, c.Enclosure("box"), life.Lines(c)["box"], horizon.Horizon{From: planned.Day(today), Days: 400})
 	return l, c
 }
 
 func report(t testing.TB, text, log, today string) growth.Report {
 	t.Helper()
 	l, c := lives(t, text, log, today)
-	r, ok := growth.Of(l, c, day(t, today))
+	r, ok := growth.Of(l, c, planned.Day(today))
 	if !ok {
 		t.Fatal("no report")
 	}
@@ -101,7 +76,7 @@ func TestStockNow(t *testing.T) {
 
 func TestNobodyThere(t *testing.T) {
 	l, c := lives(t, box("pandinus-imperator", "20 x 10 x 12 in", herd("a", "1", grownUp)), "2026-11-01 box a died\n", today)
-	if _, ok := growth.Of(l, c, day(t, today)); ok {
+	if _, ok := growth.Of(l, c, planned.Day(today)); ok {
 		t.Error("a report about nobody")
 	}
 }
@@ -147,7 +122,7 @@ func TestBroods(t *testing.T) {
 	if b := few.Brood; !b.Leave || b.Stay || b.Places != 11 || b.Young.Low != 12 || b.Young.High != 12 {
 		t.Errorf("%+v", b)
 	}
-	if d := few.Nursery; d.When != growth.Between || d.From != day(t, "2026-11-20")+14 || d.Until != day(t, "2026-11-20")+28 {
+	if d := few.Nursery; d.When != growth.Between || d.From != planned.Day("2026-11-20")+14 || d.Until != planned.Day("2026-11-20")+28 {
 		t.Errorf("places run out %v %s to %s", d.When, d.From, d.Until)
 	}
 	if enough := report(t, hadrurus+fmt.Sprintf(nurseryOf, 12), born, today); enough.Nursery.When != growth.Never {
@@ -209,7 +184,7 @@ func TestLines(t *testing.T) {
 func TestNoAllocation(t *testing.T) {
 	l, c := lives(t, box("pandinus-imperator", "50 x 25 x 30 cm", herd("young", "2", "instar = 4")+
 		"  feeding \"young\" {\n    every = \"4 days\"\n    prey = \"cricket small\"\n  }\n"), "", today)
-	on := day(t, today)
+	on := planned.Day(today)
 	growth.Of(l, c, on) // reads the feeders
 	if n := testing.AllocsPerRun(100, func() { growth.Of(l, c, on) }); n != 0 {
 		t.Errorf("%v allocations", n)

@@ -15,6 +15,7 @@ import (
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema/civil"
+	"vivary/testdata/planned"
 )
 
 var update = flag.Bool("update", false, "write the lists of the stories anew")
@@ -75,21 +76,7 @@ func TestStories(t *testing.T) {
 // load reads a plan and a log from memory; a plan that is refused fails the test.
 func load(t testing.TB, text, log string) *plan.Collection {
 	t.Helper()
-	disk := afero.NewMemMapFs()
-	for name, body := range map[string]string{"c/a.care.hcl": text, "c/a.care.log": log} {
-		if err := afero.WriteFile(disk, name, []byte(body), 0o644); err != nil {
-			t.Fatal(err)
-		}
-	}
-	c, found, err := plan.Load(disk, "c")
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, f := range found {
-		if f.Severity.Refuses() {
-			t.Fatalf("the plan is refused: %s %s (%s)", f.Rule.ID, f.Text, f.Write)
-		}
-	}
+	c, _ := planned.Sound(t, planned.With(text, log))
 	return c
 }
 
@@ -180,10 +167,4 @@ func tasks(b *strings.Builder, all []life.Task) {
 	}
 }
 
-func day(s string) civil.Date {
-	d, err := civil.Parse(s)
-	if err != nil {
-		panic(err)
-	}
-	return d
-}
+var day = planned.Day

@@ -17,8 +17,10 @@ import (
 
 	"vivary/compile"
 	"vivary/plan"
+	"vivary/plan/finding"
 	"vivary/schema/civil"
 	"vivary/schema/quantity"
+	"vivary/testdata/planned"
 )
 
 var now = time.Date(2026, 11, 25, 12, 0, 0, 0, time.UTC)
@@ -26,21 +28,22 @@ var now = time.Date(2026, 11, 25, 12, 0, 0, 0, time.UTC)
 // read compiles a collection of one plan and one log.
 func read(t *testing.T, text, log string) *compile.Result {
 	t.Helper()
-	disk := afero.NewMemMapFs()
-	for name, s := range map[string]string{"c/a.care.hcl": text, "c/a.care.log": log} {
-		if err := afero.WriteFile(disk, name, []byte(s), 0o644); err != nil {
-			t.Fatal(err)
-		}
-	}
-	return load(t, disk, "c")
+	c, found := planned.Files(t, planned.With(text, log))
+	return compiled(t, c, found)
 }
 
-func load(t *testing.T, disk afero.Fs, root string) *compile.Result {
+// quillmoor compiles the example.
+func quillmoor(t *testing.T) *compile.Result {
 	t.Helper()
-	c, found, err := plan.Load(disk, root)
+	c, found, err := plan.Load(afero.NewOsFs(), "../../examples/quillmoor")
 	if err != nil {
 		t.Fatal(err)
 	}
+	return compiled(t, c, found)
+}
+
+func compiled(t *testing.T, c *plan.Collection, found []finding.Finding) *compile.Result {
+	t.Helper()
 	r := compile.Compile(c, found, now)
 	if len(r.Lives) == 0 {
 		t.Fatalf("no enclosure was read: %v", found)
@@ -122,7 +125,7 @@ func each(t *testing.T, use func(t *testing.T, r *compile.Result, i int, drawn s
 		})
 	}
 	t.Run("quillmoor", func(t *testing.T) {
-		r := load(t, afero.NewOsFs(), "../../examples/quillmoor")
+		r := quillmoor(t)
 		for i := range r.Lives {
 			use(t, r, i, draw(t, r, i))
 		}
@@ -280,7 +283,7 @@ func TestExample(t *testing.T) {
 		"burrow-b":  {"left alone: young since 5 Nov, until Sat 5 Dec", "First moult of the brood possible, 19 Nov to 26 Nov"},
 		"arrival-1": {"Quarantine, 18 Oct to 16 Dec"},
 	}
-	r := load(t, afero.NewOsFs(), "../../examples/quillmoor")
+	r := quillmoor(t)
 	for i, l := range r.Lives {
 		all, _, _ := labels(t, draw(t, r, i))
 		for _, w := range want[l.Plan.Name.V] {

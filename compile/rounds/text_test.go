@@ -9,13 +9,12 @@ import (
 	"testing"
 	"unicode/utf8"
 
-	"github.com/spf13/afero"
-
 	"vivary/compile"
 	"vivary/compile/rounds"
 	"vivary/plan"
 	"vivary/schema/civil"
 	"vivary/testdata/generated"
+	"vivary/testdata/planned"
 )
 
 var today = civil.Must(2027, 2, 15)
@@ -23,21 +22,7 @@ var today = civil.Must(2027, 2, 15)
 // compiled compiles files as of noon of a day.
 func compiled(t testing.TB, files map[string]string) *compile.Result {
 	t.Helper()
-	disk := afero.NewMemMapFs()
-	for name, body := range files {
-		if err := afero.WriteFile(disk, "c/"+name, []byte(body), 0o644); err != nil {
-			t.Fatal(err)
-		}
-	}
-	c, found, err := plan.Load(disk, "c")
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, f := range found {
-		if f.Severity.Refuses() {
-			t.Fatalf("%s: %s (%s)", f.Rule.ID, f.Text, f.Write)
-		}
-	}
+	c, found := planned.Sound(t, files)
 	return compile.Compile(c, found, today.At(12*60, c.Location))
 }
 

@@ -5,12 +5,10 @@ import (
 	"strings"
 	"testing"
 
-	"github.com/spf13/afero"
-
 	"vivary/compile"
 	"vivary/compile/schedule"
-	"vivary/plan"
 	"vivary/schema/civil"
+	"vivary/testdata/planned"
 )
 
 // sheet is a species without care of its own, so that a plan has only the care
@@ -46,21 +44,7 @@ func house(blocks ...string) string {
 // compiled compiles a plan and a log as of noon of a day.
 func compiled(t testing.TB, text, log string, on civil.Date) *compile.Result {
 	t.Helper()
-	disk := afero.NewMemMapFs()
-	for name, body := range map[string]string{"c/a.care.hcl": text, "c/a.care.log": log} {
-		if err := afero.WriteFile(disk, name, []byte(body), 0o644); err != nil {
-			t.Fatal(err)
-		}
-	}
-	c, found, err := plan.Load(disk, "c")
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, f := range found {
-		if f.Severity.Refuses() {
-			t.Fatalf("%s: %s (%s)", f.Rule.ID, f.Text, f.Write)
-		}
-	}
+	c, found := planned.Sound(t, planned.With(text, log))
 	return compile.Compile(c, found, on.At(12*60, c.Location))
 }
 
@@ -88,10 +72,4 @@ func days(r *compile.Result, s *schedule.Series, from, until civil.Date) string 
 	return strings.Join(out, ", ")
 }
 
-func day(s string) civil.Date {
-	d, err := civil.Parse(s)
-	if err != nil {
-		panic(err)
-	}
-	return d
-}
+var day = planned.Day

@@ -5,11 +5,9 @@ import (
 	"strings"
 	"testing"
 
-	"github.com/spf13/afero"
-
 	"vivary/compile/rounds"
-	"vivary/plan"
 	"vivary/schema/civil"
+	"vivary/testdata/planned"
 )
 
 // week lists every round of some days, as a keeper sees it.
@@ -92,15 +90,8 @@ Mon 2027-01-11 19:30
 // care is planned for it on any day.
 func TestNightIsRefused(t *testing.T) {
 	for _, when := range []string{"at = \"01:30\"\n    every = \"day\"", "cron = \"30 1 * * *\"", "cron = \"0 0,12 * * *\""} {
-		disk := afero.NewMemMapFs()
 		text := house(box("ash", one+"  care \"heat\" {\n    "+when+"\n  }\n"))
-		if err := afero.WriteFile(disk, "c/a.care.hcl", []byte(text), 0o644); err != nil {
-			t.Fatal(err)
-		}
-		c, found, err := plan.Load(disk, "c")
-		if err != nil {
-			t.Fatal(err)
-		}
+		c, found := planned.Files(t, planned.With(text, ""))
 		if len(found) == 0 || c.Location != nil && when[0] == 'c' {
 			r := compiled(t, text, "", day("2027-03-01"))
 			found = r.Findings
