@@ -26,7 +26,6 @@ var Housing = &Block{
 		{Name: "perches", Kind: Truth, Default: "false", Doc: "Whether there is upright bark or a roof from which an animal can hang free.", Example: `true`},
 		{Name: "water", Kind: Word, Choices: choices("dish", "a dish that always holds water", "none", "no dish"), Default: "dish", Doc: "Where the animals drink.", Example: `"dish"`},
 		{Name: "dish_depth", Kind: Quantity, Dimension: quantity.Length, Doc: "How deep the water dish is.", Example: `"15 mm"`},
-		{Name: "clean_up_crew", Kind: Truth, Default: "false", Doc: "Whether springtails or woodlice live in the substrate.", Example: `true`},
 		{Name: "places", Kind: Whole, Doc: "Free places for young, where this is a nursery.", Example: `30`},
 	},
 }

@@ -1,6 +1,6 @@
 // Package schema says what may be written in a plan and what is known of the
 // animals. It is one description of every block and attribute, from which
-// decoding, the reference page and editor help are made; it reads no plan.
+// decoding and the reference page are made; it reads no plan.
 package schema
 
 import "vivary/schema/quantity"
@@ -79,14 +79,13 @@ type Attr struct {
 
 // Block describes one type of block.
 type Block struct {
-	Name     string
-	Label    string // what the label is; empty for a block without one
-	Optional bool   // whether the label may be left out
-	Once     bool   // whether one block may hold only one of these (of each label)
-	Doc      string
-	Example  string
-	Attrs    []Attr
-	Blocks   []*Block
+	Name    string
+	Label   string // what the label is; empty for a block without one
+	Once    bool   // whether one block may hold only one of these (of each label)
+	Doc     string
+	Example string
+	Attrs   []Attr
+	Blocks  []*Block
 }
 
 // Attr returns the attribute called name, or nil.

@@ -170,6 +170,22 @@ func (d Date) Short() string {
 	return d.Weekday().String()[:3] + " " + strconv.Itoa(day) + " " + m.String()[:3]
 }
 
+// Ordinal returns a day of the month, or another small number, as "1st", "22nd", "13th".
+func Ordinal(n int) string {
+	suffix := "th"
+	if n/10 != 1 {
+		switch n % 10 {
+		case 1:
+			suffix = "st"
+		case 2:
+			suffix = "nd"
+		case 3:
+			suffix = "rd"
+		}
+	}
+	return strconv.Itoa(n) + suffix
+}
+
 // At returns the instant at which clock c shows on date d in loc. A time that a
 // clock change leaves out is read with the offset in force before the change
 // (RFC 5545, 3.3.5), and the first of a time that comes twice.

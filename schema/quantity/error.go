@@ -32,13 +32,11 @@ func (k Kind) String() string {
 // Error says what is wrong with a written value and what to write. All errors of
 // this package are of type *Error.
 type Error struct {
-	Kind      Kind
-	Dimension Dimension // what was wanted; zero for a Count or an Interval
-	Text      string    // what was written
-	Unit      string    // the part that is wrong, of a WrongUnit or UnknownUnit
-	Fits      []string  // the units that would do, commonest first; not to be changed
-	Nearest   string    // the unit that was probably meant, of an UnknownUnit, or ""
-	Instead   string    // a whole text that is accepted and probably meant, or ""
+	Kind    Kind
+	Text    string // what was written
+	Unit    string // the part that is wrong, of a WrongUnit or UnknownUnit
+	Nearest string // the unit that was probably meant, of an UnknownUnit, or ""
+	Instead string // a whole text that is accepted and probably meant, or ""
 
 	reason string
 	form   form
@@ -92,7 +90,7 @@ func (f fault) build(text string, d Dimension, w form, instead string, reads fun
 	if t := strings.Join(strings.Fields(text), " "); t != text && reads(t) {
 		f, instead = fault{kind: Malformed, reason: hasSpaces}, t
 	}
-	e := &Error{Kind: f.kind, Dimension: d, Text: text, Fits: d.Units(), form: w, reason: f.reason}
+	e := &Error{Kind: f.kind, Text: text, form: w, reason: f.reason}
 	switch f.kind {
 	case UnknownUnit:
 		e.Unit, e.Nearest = f.unit, likeliest(f.unit, d)

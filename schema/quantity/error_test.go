@@ -55,16 +55,13 @@ func TestErrors(t *testing.T) {
 	} {
 		_, err := ParseRange(c.text, c.dim)
 		checkError(t, c.text, err, c.kind, c.want)
-		if e, ok := err.(*Error); ok && (e.Dimension != c.dim || len(e.Fits) != len(c.dim.Units())) {
-			t.Errorf("%q: dimension %v, fits %q", c.text, e.Dimension, e.Fits)
-		}
 	}
 	for _, text := range []string{"27 to 32 C", "27-32 C", "27–32 C"} {
 		_, err := Parse(text, Temperature)
 		checkError(t, text, err, Malformed, `"`+text+`" is more than one number and one unit: a temperature is written like "30 C" or "86 F"`)
 	}
 	_, err := Parse("30 Celcius", Temperature)
-	if e, ok := err.(*Error); !ok || e.Nearest != "C" || e.Unit != "Celcius" || e.Instead != "30 C" || strings.Join(e.Fits, " ") != "C F" {
+	if e, ok := err.(*Error); !ok || e.Nearest != "C" || e.Unit != "Celcius" || e.Instead != "30 C" {
 		t.Errorf("%#v", err)
 	}
 }

@@ -1,6 +1,7 @@
 package quantity
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -49,10 +50,7 @@ type Interval struct {
 // their mean length.
 const MaxIntervalDays = 3660
 
-var (
-	intervalForm = form{"interval", "an", `"day", "2 days", "week", "3 months" or "year"`}
-	intervalFits = []string{"days", "weeks", "months", "years"}
-)
+var intervalForm = form{"interval", "an", `"day", "2 days", "week", "3 months" or "year"`}
 
 // ParseInterval reads "day", "2 days", "week", "2 weeks", "month", "3 months" or
 // "year". The error is an *Error.
@@ -65,7 +63,6 @@ func ParseInterval(s string) (Interval, error) {
 		_, f := readInterval(t)
 		return f.kind == 0
 	})
-	e.Dimension, e.Fits = 0, intervalFits
 	if e.Instead == "" {
 		e.Nearest = "" // hours and minutes are no steps of the calendar
 	}
@@ -115,10 +112,8 @@ func plainly(s string) string {
 		return "2 weeks"
 	}
 	for u := Day; u <= Year; u++ {
-		for _, m := range intervals[u].meant {
-			if s == m {
-				return intervals[u].name
-			}
+		if slices.Contains(intervals[u].meant, s) {
+			return intervals[u].name
 		}
 	}
 	return ""

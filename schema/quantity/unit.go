@@ -1,6 +1,9 @@
 package quantity
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // Unit is a unit of one dimension: the C of a temperature and the C of a
 // difference are two units that are written alike. The zero Unit is None.
@@ -182,15 +185,7 @@ func (u Unit) Dimension() Dimension { return u.info().dim }
 
 // spelt reports whether s is an accepted spelling of the unit.
 func (i *unitInfo) spelt(s string) bool {
-	if s == i.name || s == i.one {
-		return true
-	}
-	for _, a := range i.also {
-		if s == a {
-			return true
-		}
-	}
-	return false
+	return s == i.name || s == i.one || slices.Contains(i.also, s)
 }
 
 // canonical converts a value written in the unit.
