@@ -28,8 +28,12 @@ type blockBinding struct {
 	elem    reflect.Type // the struct
 }
 
-// bindings by struct type; made once, before anything is read.
-var bindings = map[reflect.Type]*binding{}
+// Made once, before anything is read: bindings by struct type, and the structs of
+// the blocks that may stand outside every other, by the block's name.
+var (
+	bindings = map[reflect.Type]*binding{}
+	topTypes = map[string]reflect.Type{}
+)
 
 func init() {
 	for _, b := range []struct {
@@ -41,9 +45,11 @@ func init() {
 		{Enclosure{}, schema.Enclosure}, {Template{}, schema.Template},
 		{SpeciesSheet{}, schema.Species}, {FeederSheet{}, schema.Feeder}, {Source{}, schema.Source},
 	} {
-		if _, err := bind(reflect.TypeOf(b.holder), b.block); err != nil {
+		t := reflect.TypeOf(b.holder)
+		if _, err := bind(t, b.block); err != nil {
 			panic(err) // the schema and the structs of this package disagree
 		}
+		topTypes[b.block.Name] = t
 	}
 }
 

@@ -75,14 +75,8 @@ type Collection struct {
 // Enclosure returns the enclosure of that name, or nil.
 func (c *Collection) Enclosure(name string) *Enclosure { return c.enclosures[name] }
 
-// Round returns the round of that name, or nil.
-func (c *Collection) Round(name string) *Round { return c.rounds[name] }
-
 // Keeper returns the keeper of that name, or nil.
 func (c *Collection) Keeper(name string) *Keeper { return c.keepers[name] }
-
-// Room returns the room of that name, or nil.
-func (c *Collection) Room(name string) *Room { return c.rooms[name] }
 
 // Title returns the title of the collection.
 func (c *Collection) Title() string {
@@ -97,7 +91,6 @@ type About struct {
 	Head
 	Title      Written[string]            `care:"title"`
 	TimeZone   Written[string]            `care:"time_zone"`
-	Hemisphere Written[string]            `care:"hemisphere"`
 	Altitude   Written[quantity.Quantity] `care:"altitude"`
 	Web        Written[string]            `care:"web"`
 	Quarantine Written[quantity.Quantity] `care:"quarantine"`

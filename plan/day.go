@@ -132,16 +132,5 @@ func (d Day) String() string {
 	if d.Day < 0 {
 		return "last"
 	}
-	suffix := "th"
-	if d.Day/10 != 1 {
-		switch d.Day % 10 {
-		case 1:
-			suffix = "st"
-		case 2:
-			suffix = "nd"
-		case 3:
-			suffix = "rd"
-		}
-	}
-	return strconv.Itoa(d.Day) + suffix
+	return civil.Ordinal(d.Day)
 }

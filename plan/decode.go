@@ -1,8 +1,10 @@
 package plan
 
 import (
+	"cmp"
+	"maps"
 	"reflect"
-	"sort"
+	"slices"
 	"strings"
 	"unicode"
 
@@ -28,8 +30,9 @@ func (d *decoder) place(r hcl.Range) source.Place {
 	return source.Place{File: d.file, Start: int32(r.Start.Byte), End: int32(r.End.Byte)}
 }
 
-// decodeFile reads all blocks of a plan file.
-func decodeFile(id source.ID, text []byte) (*fileBlocks, []finding.Finding) {
+// decodeFile reads all blocks of a plan file: pointers to structs, in the order of
+// their lines.
+func decodeFile(id source.ID, text []byte) ([]any, []finding.Finding) {
 	d := &decoder{file: id}
 	f, diags := hclsyntax.ParseConfig(text, "", hcl.InitialPos)
 	var body *hclsyntax.Body
@@ -39,15 +42,15 @@ func decodeFile(id source.ID, text []byte) (*fileBlocks, []finding.Finding) {
 	for _, diag := range diags {
 		d.syntax(diag, body)
 	}
-	out := &fileBlocks{}
 	if body == nil {
-		return out, d.found.All
+		return nil, d.found.All
 	}
 	for _, a := range sortedAttrs(body) {
 		d.found.Add(finding.Finding{Rule: ruleUnknownWord, At: d.place(a.NameRange),
 			Text:  quote(a.Name) + " stands outside every block",
 			Write: "put it into the block that it belongs to, for example collection"})
 	}
+	var out []any
 	for _, blk := range body.Blocks {
 		t, ok := topTypes[blk.Type]
 		if !ok {
@@ -57,20 +60,13 @@ func decodeFile(id source.ID, text []byte) (*fileBlocks, []finding.Finding) {
 		d.partial = blk.Type == "template" || blk.Type == "enclosure"
 		v := reflect.New(t)
 		d.block(blk, bindings[t], v.Elem())
-		out.add(v.Interface())
+		out = append(out, v.Interface())
 	}
 	return out, d.found.All
 }
 
-var topTypes = map[string]reflect.Type{
-	"collection": reflect.TypeOf(About{}), "room": reflect.TypeOf(Room{}), "keeper": reflect.TypeOf(Keeper{}),
-	"round": reflect.TypeOf(Round{}), "away": reflect.TypeOf(Away{}), "calendar": reflect.TypeOf(Calendar{}),
-	"enclosure": reflect.TypeOf(Enclosure{}), "template": reflect.TypeOf(Template{}),
-	"species": reflect.TypeOf(SpeciesSheet{}), "feeder": reflect.TypeOf(FeederSheet{}), "source": reflect.TypeOf(Source{}),
-}
-
-// fileBlocks are the blocks of one file, in the order of their lines.
-type fileBlocks struct {
+// blocks are the blocks of files by their type, in the order of files and lines.
+type blocks struct {
 	abouts     []*About
 	rooms      []*Room
 	keepers    []*Keeper
@@ -84,46 +80,34 @@ type fileBlocks struct {
 	sources    []*Source
 }
 
-func (f *fileBlocks) add(block any) {
-	switch b := block.(type) {
-	case *About:
-		f.abouts = append(f.abouts, b)
-	case *Room:
-		f.rooms = append(f.rooms, b)
-	case *Keeper:
-		f.keepers = append(f.keepers, b)
-	case *Round:
-		f.rounds = append(f.rounds, b)
-	case *Away:
-		f.aways = append(f.aways, b)
-	case *Calendar:
-		f.calendars = append(f.calendars, b)
-	case *Enclosure:
-		f.enclosures = append(f.enclosures, b)
-	case *Template:
-		f.templates = append(f.templates, b)
-	case *SpeciesSheet:
-		f.species = append(f.species, b)
-	case *FeederSheet:
-		f.feeders = append(f.feeders, b)
-	case *Source:
-		f.sources = append(f.sources, b)
+// add adds the blocks of one file.
+func (b *blocks) add(file []any) {
+	for _, x := range file {
+		switch x := x.(type) {
+		case *About:
+			b.abouts = append(b.abouts, x)
+		case *Room:
+			b.rooms = append(b.rooms, x)
+		case *Keeper:
+			b.keepers = append(b.keepers, x)
+		case *Round:
+			b.rounds = append(b.rounds, x)
+		case *Away:
+			b.aways = append(b.aways, x)
+		case *Calendar:
+			b.calendars = append(b.calendars, x)
+		case *Enclosure:
+			b.enclosures = append(b.enclosures, x)
+		case *Template:
+			b.templates = append(b.templates, x)
+		case *SpeciesSheet:
+			b.species = append(b.species, x)
+		case *FeederSheet:
+			b.feeders = append(b.feeders, x)
+		case *Source:
+			b.sources = append(b.sources, x)
+		}
 	}
-}
-
-// append adds the blocks of another file.
-func (f *fileBlocks) append(o *fileBlocks) {
-	f.abouts = append(f.abouts, o.abouts...)
-	f.rooms = append(f.rooms, o.rooms...)
-	f.keepers = append(f.keepers, o.keepers...)
-	f.rounds = append(f.rounds, o.rounds...)
-	f.aways = append(f.aways, o.aways...)
-	f.calendars = append(f.calendars, o.calendars...)
-	f.enclosures = append(f.enclosures, o.enclosures...)
-	f.templates = append(f.templates, o.templates...)
-	f.species = append(f.species, o.species...)
-	f.feeders = append(f.feeders, o.feeders...)
-	f.sources = append(f.sources, o.sources...)
 }
 
 func (d *decoder) block(blk *hclsyntax.Block, b *binding, v reflect.Value) {
@@ -187,7 +171,7 @@ func (d *decoder) put(ib *blockBinding, to, item reflect.Value) {
 	h := headOf(item)
 	if !ib.list {
 		if !to.IsNil() {
-			d.twice(ib.binding.block.Name, h, headOf(to))
+			d.found.Add(duplicate(ib.binding.block.Name, h, headOf(to)))
 			return
 		}
 		to.Set(item)
@@ -196,16 +180,12 @@ func (d *decoder) put(ib *blockBinding, to, item reflect.Value) {
 	if ib.binding.block.Once {
 		for i := 0; i < to.Len(); i++ {
 			if o := headOf(to.Index(i)); o.Name.V == h.Name.V {
-				d.twice(ib.binding.block.Name+" "+quote(h.Name.V), h, o)
+				d.found.Add(duplicate(ib.binding.block.Name+" "+quote(h.Name.V), h, o))
 				return
 			}
 		}
 	}
 	to.Set(reflect.Append(to, item))
-}
-
-func (d *decoder) twice(what string, again, first *Head) {
-	d.found.Add(duplicate(what, again, first))
 }
 
 func duplicate(what string, again, first *Head) finding.Finding {
@@ -232,10 +212,8 @@ func (d *decoder) label(blk *hclsyntax.Block, b *schema.Block, h *Head) {
 		return
 	}
 	if len(blk.Labels) == 0 {
-		if !b.Optional {
-			d.found.Add(finding.Finding{Rule: ruleMissing, At: h.At,
-				Text: "block " + b.Name + " has no " + b.Label + " after it", Write: firstLine(b.Example)})
-		}
+		d.found.Add(finding.Finding{Rule: ruleMissing, At: h.At,
+			Text: "block " + b.Name + " has no " + b.Label + " after it", Write: firstLine(b.Example)})
 		return
 	}
 	h.Name = wrote(blk.Labels[0], d.place(blk.LabelRanges[0]))
@@ -297,24 +275,11 @@ func ownNames(b *schema.Block) []string {
 	return append(n, blockNames(b)...)
 }
 
-// attrNames returns the names of a body's attributes in the order of their lines.
-func attrNames(body *hclsyntax.Body) []string {
-	names := make([]string, 0, len(body.Attributes))
-	for n := range body.Attributes {
-		names = append(names, n)
-	}
-	sort.Slice(names, func(i, j int) bool {
-		return body.Attributes[names[i]].NameRange.Start.Byte < body.Attributes[names[j]].NameRange.Start.Byte
-	})
-	return names
-}
-
+// sortedAttrs returns a body's attributes in the order of their lines.
 func sortedAttrs(body *hclsyntax.Body) []*hclsyntax.Attribute {
-	var out []*hclsyntax.Attribute
-	for _, n := range attrNames(body) {
-		out = append(out, body.Attributes[n])
-	}
-	return out
+	return slices.SortedFunc(maps.Values(body.Attributes), func(a, b *hclsyntax.Attribute) int {
+		return cmp.Compare(a.NameRange.Start.Byte, b.NameRange.Start.Byte)
+	})
 }
 
 func firstLine(s string) string {

@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"slices"
+
 	"vivary/schema/civil"
 	"vivary/schema/quantity"
 )
@@ -39,6 +41,14 @@ func (e *Enclosure) Group(name string) *Animals {
 	return nil
 }
 
+// groups returns the names of the animals blocks, in the order of their lines.
+func (e *Enclosure) groups() (names []string) {
+	for _, a := range e.Animals {
+		names = append(names, a.Name.V)
+	}
+	return names
+}
+
 // Body is what enclosures and templates have in common.
 type Body struct {
 	Species Written[string] `care:"species"`
@@ -60,33 +70,25 @@ type Body struct {
 // Housing is a housing block.
 type Housing struct {
 	Head
-	Kind        Written[string]            `care:"kind"`
-	Inside      Written[quantity.Size]     `care:"inside"`
-	Wall        Written[quantity.Quantity] `care:"wall"`
-	Lid         Written[[]string]          `care:"lid"`
-	Gap         Written[quantity.Quantity] `care:"gap"`
-	Vents       Written[string]            `care:"vents"`
-	VentsAt     Written[[]string]          `care:"vents_at"`
-	Substrate   Written[string]            `care:"substrate"`
-	Moisture    Written[string]            `care:"moisture"`
-	Depth       Written[quantity.Quantity] `care:"depth"`
-	Hides       Written[int]               `care:"hides"`
-	Perches     Written[bool]              `care:"perches"`
-	Water       Written[string]            `care:"water"`
-	DishDepth   Written[quantity.Quantity] `care:"dish_depth"`
-	CleanUpCrew Written[bool]              `care:"clean_up_crew"`
-	Places      Written[int]               `care:"places"`
+	Kind      Written[string]            `care:"kind"`
+	Inside    Written[quantity.Size]     `care:"inside"`
+	Wall      Written[quantity.Quantity] `care:"wall"`
+	Lid       Written[[]string]          `care:"lid"`
+	Gap       Written[quantity.Quantity] `care:"gap"`
+	Vents     Written[string]            `care:"vents"`
+	VentsAt   Written[[]string]          `care:"vents_at"`
+	Substrate Written[string]            `care:"substrate"`
+	Moisture  Written[string]            `care:"moisture"`
+	Depth     Written[quantity.Quantity] `care:"depth"`
+	Hides     Written[int]               `care:"hides"`
+	Perches   Written[bool]              `care:"perches"`
+	Water     Written[string]            `care:"water"`
+	DishDepth Written[quantity.Quantity] `care:"dish_depth"`
+	Places    Written[int]               `care:"places"`
 }
 
 // LidIs reports whether the lid is described by that word.
-func (h *Housing) LidIs(word string) bool {
-	for _, w := range h.Lid.V {
-		if w == word {
-			return true
-		}
-	}
-	return false
-}
+func (h *Housing) LidIs(word string) bool { return slices.Contains(h.Lid.V, word) }
 
 // Animals is an animals block.
 type Animals struct {

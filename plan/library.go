@@ -3,7 +3,7 @@ package plan
 import (
 	"io/fs"
 	"path"
-	"sort"
+	"slices"
 	"strings"
 	"sync"
 
@@ -59,24 +59,21 @@ func names[T any](fsys fs.FS, dir string, own map[string]T) []string {
 			seen[n] = true
 		}
 	}
-	all := make([]string, 0, len(seen))
-	for n := range seen {
-		all = append(all, n)
-	}
-	sort.Strings(all)
-	return all
+	return keys(seen)
 }
 
 // read decodes a built-in file, or returns nil where there is none.
-func (l *Library) read(file string) *fileBlocks {
+func (l *Library) read(file string) *blocks {
 	text, err := fs.ReadFile(l.fsys, file)
 	if err != nil {
 		return nil
 	}
 	id := l.files.Add(libraryPrefix+file, text)
-	blocks, found := decodeFile(id, text)
+	read, found := decodeFile(id, text)
 	l.found.All = append(l.found.All, found...)
-	return blocks
+	b := &blocks{}
+	b.add(read)
+	return b
 }
 
 // Species returns the sheet of that name, or nil. The collection's own sheet is
@@ -197,12 +194,7 @@ func (l *Library) ByOtherName(written string) (sheet *SpeciesSheet, how string) 
 			continue
 		}
 		is := func(list []Written[string]) bool {
-			for _, w := range list {
-				if slug(w.V) == want {
-					return true
-				}
-			}
-			return false
+			return slices.ContainsFunc(list, func(w Written[string]) bool { return slug(w.V) == want })
 		}
 		words := strings.Fields(s.Latin.V)
 		switch {

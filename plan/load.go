@@ -12,6 +12,7 @@ import (
 	"strconv"
 	"strings"
 	"sync"
+	"sync/atomic"
 	"unicode/utf8"
 
 	"github.com/spf13/afero"
@@ -167,8 +168,12 @@ func (l *loader) readOne(id source.ID, path string, found *finding.List) []byte 
 	}
 	if strings.HasSuffix(path, PlanSuffix) {
 		if i := tooDeep(text); i >= 0 {
-			found.Add(finding.Finding{Rule: ruleTooDeep, At: source.Place{File: id, Start: int32(i), End: int32(i) + 1},
-				Text: "brackets are nested too deep here", Limit: strconv.Itoa(MaxNesting) + " open at once", Write: "look for a bracket that is opened again and again"})
+			f := finding.Finding{Rule: ruleTooDeep, At: source.Place{File: id, Start: int32(i), End: int32(i) + 1},
+				Text: "brackets are nested too deep here", Limit: strconv.Itoa(MaxNesting) + " open at once", Write: "look for a bracket that is opened again and again"}
+			if strings.IndexByte("-!?", text[i]) >= 0 {
+				f.Text, f.Limit, f.Write = "up to here the file has more operators than what is read", strconv.Itoa(MaxOperators)+" in a file", "plain values: a plan computes nothing"
+			}
+			found.Add(f)
 			return nil
 		}
 	}
@@ -177,8 +182,8 @@ func (l *loader) readOne(id source.ID, path string, found *finding.List) []byte 
 
 // decode turns the texts into blocks and log lines, several files at a time, and
 // puts them together in the order of the files' names.
-func (l *loader) decode(texts [][]byte) (*fileBlocks, []Event) {
-	blocks := make([]*fileBlocks, len(texts))
+func (l *loader) decode(texts [][]byte) (*blocks, []Event) {
+	files := make([][]any, len(texts))
 	events := make([][]Event, len(texts))
 	found := make([][]finding.Finding, len(texts))
 	parallel(len(texts), func(i int) {
@@ -189,14 +194,12 @@ func (l *loader) decode(texts [][]byte) (*fileBlocks, []Event) {
 			events[i], found[i] = parseLog(source.ID(i+1), texts[i])
 			return
 		}
-		blocks[i], found[i] = decodeFile(source.ID(i+1), texts[i])
+		files[i], found[i] = decodeFile(source.ID(i+1), texts[i])
 	})
-	all := &fileBlocks{}
+	all := &blocks{}
 	var log []Event
 	for i := range texts {
-		if blocks[i] != nil {
-			all.append(blocks[i])
-		}
+		all.add(files[i])
 		log = append(log, events[i]...)
 		for _, f := range found[i] {
 			if f.Rule == ruleSyntax {
@@ -216,26 +219,18 @@ func (l *loader) decode(texts [][]byte) (*fileBlocks, []Event) {
 // parallel calls do for 0 to n-1 from as many goroutines as there are processors.
 func parallel(n int, do func(i int)) {
 	workers := min(runtime.GOMAXPROCS(0), n)
-	var next struct {
-		sync.Mutex
-		i int
-	}
+	var next atomic.Int64
 	var wg sync.WaitGroup
 	for range workers {
-		wg.Add(1)
-		go func() {
-			defer wg.Done()
+		wg.Go(func() {
 			for {
-				next.Lock()
-				i := next.i
-				next.i++
-				next.Unlock()
+				i := int(next.Add(1)) - 1
 				if i >= n {
 					return
 				}
 				do(i)
 			}
-		}()
+		})
 	}
 	wg.Wait()
 }

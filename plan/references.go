@@ -1,7 +1,8 @@
 package plan
 
 import (
-	"sort"
+	"maps"
+	"slices"
 	"strings"
 
 	"vivary/plan/finding"
@@ -73,7 +74,7 @@ func (r *resolver) references() {
 		}
 	}
 	round := func(w Written[string]) {
-		if w.Set() && c.rounds[w.V] == nil {
+		if w.Set() && !hasRound(w.V) {
 			r.unknownName(w, "round", rounds())
 		}
 	}
@@ -134,7 +135,7 @@ func (r *resolver) unknownName(w Written[string], what string, known []string) {
 		f.Text += ": did you mean " + quote(s) + "?"
 		f.Write = quote(s)
 	} else if len(known) > 0 && len(known) <= 12 {
-		sort.Strings(known)
+		slices.Sort(known)
 		f.Write = "one of: " + strings.Join(known, ", ")
 	} else {
 		f.Write = "define it, or use a name that is defined"
@@ -143,10 +144,5 @@ func (r *resolver) unknownName(w Written[string], what string, known []string) {
 }
 
 func keys[T any](m map[string]T) []string {
-	out := make([]string, 0, len(m))
-	for k := range m {
-		out = append(out, k)
-	}
-	sort.Strings(out)
-	return out
+	return slices.Sorted(maps.Keys(m))
 }

@@ -18,7 +18,7 @@ import (
 // lines does not matter.
 type resolver struct {
 	c      *Collection
-	blocks *fileBlocks
+	blocks *blocks
 	events []Event
 	found  finding.List
 	// silent keeps quiet about names that are nowhere defined, because a file that
@@ -33,8 +33,7 @@ func (r *resolver) resolve() {
 	c.Keepers, c.keepers = byName(r, r.blocks.keepers, "keeper")
 	c.Rounds, c.rounds = byName(r, r.blocks.rounds, "round")
 	c.Calendars, _ = byName(r, r.blocks.calendars, "calendar")
-	var templates map[string]*Template
-	_, templates = byName(r, r.blocks.templates, "template")
+	_, templates := byName(r, r.blocks.templates, "template")
 	c.Enclosures, c.enclosures = byName(r, r.blocks.enclosures, "enclosure")
 	c.Aways = r.blocks.aways
 	if n := len(c.Aways); n > MaxAways {
@@ -194,11 +193,7 @@ func (r *resolver) enclosure(e *Enclosure, templates map[string]*Template) {
 	}
 	for _, f := range e.Feeding {
 		if f.Name.Set() && e.Group(f.Name.V) == nil {
-			var names []string
-			for _, a := range e.Animals {
-				names = append(names, a.Name.V)
-			}
-			r.unknownName(f.Name, "animals block in this enclosure", names)
+			r.unknownName(f.Name, "animals block in this enclosure", e.groups())
 		}
 	}
 }
@@ -298,8 +293,7 @@ func (r *resolver) log() {
 	c.Log = out[:0]
 	seen := map[string]bool{}
 	for _, e := range out {
-		line := string(c.Files.Text(e.At.File)[e.At.Start:e.At.End])
-		if !seen[line] {
+		if line := c.Files.Of(e.At); !seen[line] {
 			seen[line] = true
 			c.Log = append(c.Log, e)
 		}
@@ -310,11 +304,7 @@ func (r *resolver) log() {
 func (r *resolver) logGroup(e *Event, enclosure *Enclosure) bool {
 	if e.Group.V != "" {
 		if enclosure.Group(e.Group.V) == nil {
-			var names []string
-			for _, a := range enclosure.Animals {
-				names = append(names, a.Name.V)
-			}
-			r.unknownName(e.Group, "animals block in "+enclosure.Name.V, names)
+			r.unknownName(e.Group, "animals block in "+enclosure.Name.V, enclosure.groups())
 			return false
 		}
 		return true
@@ -329,11 +319,7 @@ func (r *resolver) logGroup(e *Event, enclosure *Enclosure) bool {
 	if e.Word.Name == "counted" || e.Word.Name == "died" && len(enclosure.Animals) == 0 {
 		return true
 	}
-	var names []string
-	for _, a := range enclosure.Animals {
-		names = append(names, a.Name.V)
-	}
 	r.found.Add(finding.Finding{Rule: ruleLogLine, At: e.WordAt, Text: quote(enclosure.Name.V) + " has several animals blocks: the line does not say which of them is meant",
-		Write: e.Date.String() + " " + enclosure.Name.V + " " + strings.Join(names, " or ") + " " + e.Word.Name})
+		Write: e.Date.String() + " " + enclosure.Name.V + " " + strings.Join(enclosure.groups(), " or ") + " " + e.Word.Name})
 	return false
 }

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"slices"
 	"strings"
 
 	"vivary/plan/finding"
@@ -137,12 +138,7 @@ func (l *Library) figure(f *Figure, known []schema.Figure) bool {
 }
 
 func isStage(s string) bool {
-	for _, c := range schema.Stages {
-		if c.Name == s {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(schema.Stages, func(c schema.Choice) bool { return c.Name == s })
 }
 
 func needNames() []string {

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"slices"
 	"strings"
 
 	"vivary/schema"
@@ -172,12 +173,7 @@ func (s *SpeciesSheet) Is(name, word string) bool {
 	if f.What.Kind == schema.Truth {
 		return f.Truth == (word == "true")
 	}
-	for _, w := range f.Words {
-		if w == word {
-			return true
-		}
-	}
-	return false
+	return slices.Contains(f.Words, word)
 }
 
 // NeedsOf returns the needs that hold for a stage, the strictest of each name. An
@@ -219,12 +215,7 @@ func (s *SpeciesSheet) StageOf(instar int) string {
 
 // Lists reports whether a list of words holds one.
 func Lists(list []Written[string], word string) bool {
-	for _, w := range list {
-		if w.V == word {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(list, func(w Written[string]) bool { return w.V == word })
 }
 
 // slug is the form in which names are compared: lower case, words joined by hyphens.

@@ -35,3 +35,42 @@ func TestSheetByStage(t *testing.T) {
 		t.Errorf("instar-length of instar 3: %v", f)
 	}
 }
+
+// A figure of the collection's own whose value cannot be read does not stand for
+// one of 0: the built-in one holds.
+func TestUnreadableFigure(t *testing.T) {
+	c, found := load(t, map[string]string{"a.care.hcl": sound + `
+species "pandinus-imperator" {
+  figure "temperature-hard" {
+    value   = "hot"
+    because = "tried"
+    source  = ["us"]
+    review  = "2027-09-01"
+  }
+
+  figure "humidity-target" {
+    value   = "70 to 85 %"
+    because = "tried"
+    source  = ["us"]
+    review  = "2027-09-01"
+  }
+}
+
+species "its-kin" {
+  like = "pandinus-imperator"
+}
+`})
+	s := c.Library.Species("pandinus-imperator")
+	if f := s.Figure("temperature-hard", ""); f == nil || f.Own || f.Range.High < 30 {
+		t.Errorf("temperature-hard: %+v", f)
+	}
+	if f := s.Figure("humidity-target", ""); f == nil || !f.Own || f.Range.Low != 70 {
+		t.Errorf("humidity-target: %+v", f)
+	}
+	if s := c.Library.Species("its-kin"); !s.Figure("humidity-target", "").Own || s.Figure("temperature-hard", "") == nil {
+		t.Errorf("its-kin is not like it")
+	}
+	if len(found) != 1 || found[0].Rule.ID != "value" || found[0].Write != "value = \"…\"" {
+		t.Error(texts(found))
+	}
+}

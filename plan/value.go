@@ -207,6 +207,9 @@ func (d *decoder) refuse(s Written[string], attr *schema.Attr, err error) {
 		case quantity.NoUnit, quantity.WrongUnit, quantity.UnknownUnit:
 			f.Rule = ruleUnit
 		}
+		if q.Instead != "" {
+			f.Write = attr.Name + " = " + quote(q.Instead)
+		}
 	case errors.As(err, &early):
 		f.Rule, f.Write = ruleTime, attr.Name+" = \"04:00\", or a later time"
 	default:

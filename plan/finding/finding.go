@@ -4,6 +4,7 @@
 package finding
 
 import (
+	"slices"
 	"sort"
 
 	"vivary/plan/source"
@@ -119,15 +120,5 @@ func Sort(set *source.Set, all []Finding) []Finding {
 		}
 		return a.Text < b.Text
 	})
-	out := all[:0]
-	for i := range all {
-		if i > 0 {
-			p := &out[len(out)-1]
-			if p.At == all[i].At && p.Rule == all[i].Rule && p.Text == all[i].Text {
-				continue
-			}
-		}
-		out = append(out, all[i])
-	}
-	return out
+	return slices.CompactFunc(all, func(a, b Finding) bool { return a.At == b.At && a.Rule == b.Rule && a.Text == b.Text })
 }

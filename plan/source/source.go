@@ -1,6 +1,6 @@
 // Package source keeps the texts that were read and the places in them. A place
-// is a pair of byte offsets; lines, columns and the editor protocol's units are
-// made from it here and nowhere else.
+// is a pair of byte offsets; lines and columns are made from it here and nowhere
+// else.
 package source
 
 import (
@@ -57,6 +57,9 @@ func (s *Set) Text(id ID) []byte {
 	return s.files[id-1].text
 }
 
+// Of returns the text of a place.
+func (s *Set) Of(p Place) string { return string(s.Text(p.File)[p.Start:p.End]) }
+
 // Len returns the number of files.
 func (s *Set) Len() int { return len(s.files) }
 
@@ -89,21 +92,6 @@ func (s *Set) Line(p Place) (text string, from, to int) {
 	from = characters(all[begin:at])
 	stop := max(min(int(p.End), begin+len(line)), at)
 	return string(line), from, from + characters(all[at:stop])
-}
-
-// UTF16 returns the line and the column of byte offset at as the editor protocol
-// counts them: both from 0, the column in UTF-16 units.
-func (s *Set) UTF16(id ID, at int) (line, column int) {
-	text := s.Text(id)
-	at = min(at, len(text))
-	n, begin := lineOf(text, at)
-	for _, r := range string(text[begin:at]) {
-		column++
-		if r > 0xffff {
-			column++
-		}
-	}
-	return n - 1, column
 }
 
 func lineOf(text []byte, at int) (line, begin int) {

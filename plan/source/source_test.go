@@ -23,13 +23,3 @@ func TestPositions(t *testing.T) {
 		}
 	}
 }
-
-// The example of the Language Server Protocol 3.17, "Text Documents": in a𐐀b the
-// offset of b is 3, since 𐐀 is two UTF-16 units.
-func TestUTF16(t *testing.T) {
-	var s Set
-	id := s.Add("f", []byte("\na𐐀b"))
-	if line, column := s.UTF16(id, len("\na𐐀")); line != 1 || column != 3 {
-		t.Errorf("line %d, column %d", line, column)
-	}
-}

@@ -1,0 +1,96 @@
+package plan
+
+import (
+	"strings"
+	"testing"
+
+	"vivary/plan/finding"
+)
+
+func TestLog(t *testing.T) {
+	const plan = sound + "enclosure \"burrow-a\" {" + box + `
+enclosure "burrow-b" {
+  species = "pandinus-imperator"
+
+  housing {
+    inside = "60 x 45 x 40 cm"
+    lid    = "solid, latched"
+  }
+
+  animals "old" {
+    count = 1
+  }
+
+  animals "young" {
+    count = 2
+  }
+}
+`
+	c, found := load(t, map[string]string{"a.care.hcl": plan, "records/2026.care.log": "\ufeff" + `# a comment
+2026-11-20 burrow-a refused
+2026-11-02 burrow-b young moulted "found on its \"side\", left alone"
+
+2026-11-21 burrow-b counted 3
+2026-11-21 burrow-b counted 3
+2026-11-22 burrow-b young weighed 24.5 g
+2026-11-23 burrow-a done mist
+2026-11-24 burrow-a fed cricket 3
+`})
+	if len(found) > 0 {
+		t.Fatal(texts(found))
+	}
+	if len(c.Log) != 6 {
+		t.Fatalf("%d lines", len(c.Log))
+	}
+	if e := c.Log[0]; e.Word.Name != "moult" || e.Group.V != "young" || e.Note != `found on its "side", left alone` {
+		t.Errorf("first: %+v", e)
+	}
+	if e := c.Log[3]; e.Number.V != 24.5 || e.Args[0].V != "g" {
+		t.Errorf("weighed: %+v", e)
+	}
+	if e := c.Log[5]; e.Number.Set() || len(e.Args) != 2 {
+		t.Errorf("a number is the word's own only where it comes first: %+v", e)
+	}
+	for line, want := range map[string]string{
+		"2026-11-20 burrow-z refused":             "unknown-name",
+		"2026-11-20 burrow-a refsed":              "log-line",
+		"2026-11-31 burrow-a refused":             "log-line",
+		"2026-11-20 burrow-b refused":             "log-line", // of which animals?
+		"2026-11-20 burrow-b jung refused":        "unknown-name",
+		"2026-11-20 burrow-a refused \"a note":    "log-line",
+		"2026-11-20 burrow-a refused \"\x1b[2J\"": "log-line",
+		"2026-11-20":       "log-line",
+		"burrow-a refused": "log-line",
+	} {
+		if _, found := load(t, map[string]string{"a.care.hcl": plan, "x.care.log": line}); !has(found, want) {
+			t.Errorf("%s: %v", line, texts(found))
+		}
+	}
+}
+
+// What stands wrongly after a word of the log is said, and the line is not used:
+// a death that is half read would leave an animal in the plan that is dead.
+func TestMisread(t *testing.T) {
+	for line, want := range map[string]string{
+		"2026-11-02 burrow-a old moult":              "",
+		"2026-11-02 burrow-a young moult 2":          "",
+		"2026-11-02 burrow-a old moved":              "",
+		"2026-11-02 burrow-a young moved 1 burrow-b": "",
+		"2026-11-02 burrow-a skipped water":          "",
+		"2026-11-02 burrow-a young died two":         "after died stands how many",
+		"2026-11-02 burrow-a young died 1 2":         "after died stands how many",
+		"2026-11-02 burrow-a young died 0.5":         "animals come whole",
+		"2026-11-02 burrow-a old refused --off":      "something stands after refused",
+		"2026-11-02 burrow-a old premoult 2":         "something stands after premoult",
+		"2026-11-02 burrow-a done":                   "after done stands the care",
+		"2026-11-02 burrow-a old molted-again":       `neither "old" nor "molted-again" is a word`,
+		"2026-11-02 burrow-a old premolut":           "did you mean premoult",
+	} {
+		var found finding.List
+		parseLogLine(1, 0, line, &found)
+		got := strings.Join(texts(found.All), "; ")
+		if want == "" && got != "" || !strings.Contains(got, want) {
+			t.Errorf("%s: %q, want %q", line, got, want)
+		}
+	}
+}

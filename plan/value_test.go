@@ -1,0 +1,42 @@
+package plan
+
+import (
+	"strings"
+	"testing"
+)
+
+// An address is kept without its last slash, since names of files follow it.
+func TestWeb(t *testing.T) {
+	c, found := load(t, map[string]string{"a.care.hcl": "collection \"c\" {\n  time_zone = \"Europe/London\"\n  web = \"https://care.example/feeds/\"\n}\n"})
+	if len(found) > 0 || c.About.Web.V != "https://care.example/feeds" {
+		t.Error(c.About.Web.V, texts(found))
+	}
+}
+
+// A meal that names no animals is said once, at its place.
+func TestNamelessMeal(t *testing.T) {
+	_, found := load(t, map[string]string{"a.care.hcl": sound + "enclosure \"a\" {" + strings.Replace(box, "}", "}\n  feeding {\n    every = \"week\"\n  }\n", 1)})
+	if len(found) != 1 || !has(found, "missing") {
+		t.Errorf("%v", texts(found))
+	}
+}
+
+// Stages are refused where they would be passed over.
+func TestStagesOutsideASheet(t *testing.T) {
+	_, found := load(t, map[string]string{"a.care.hcl": sound + "enclosure \"a\" {" + strings.Replace(box, "}", "}\n  care \"water\" {\n    stages = [\"adult\"]\n  }\n", 1)})
+	if len(found) != 1 || !strings.Contains(found[0].Text, "stages is for species sheets") {
+		t.Errorf("%v", texts(found))
+	}
+}
+
+// Where it is plain what was meant, that is what to write.
+func TestNearlyRight(t *testing.T) {
+	_, found := load(t, map[string]string{"a.care.hcl": strings.Replace(sound, "22 C", "22 Celcius", 1)})
+	if len(found) != 1 || found[0].Write != `temperature = "18 to 22 C"` || found[0].Rule.ID != "unit" {
+		t.Errorf("%+v", found)
+	}
+	_, found = load(t, map[string]string{"a.care.hcl": sound + "round \"r\" {\n  at     = \"19:30\"\n  within = \"1,5 h\"\n}\n"})
+	if len(found) != 1 || found[0].Write != `within = "1.5 h"` {
+		t.Errorf("%+v", found)
+	}
+}
