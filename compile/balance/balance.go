@@ -55,7 +55,7 @@ func (r *Report) Read(c *plan.Collection, e *plan.Enclosure) bool {
 		}
 		r.Heaters = r.few[:0]
 		for _, h := range e.Climate.Heaters {
-			r.Heaters = append(r.Heaters, heater(h, r.Box.Inside))
+			r.Heaters = append(r.Heaters, heater(h))
 		}
 	}
 	r.Gradient = r.Box.Gradient(r.Warm, r.Cool, r.Heaters)
@@ -205,7 +205,7 @@ func substrate(h *plan.Housing) climate.Substrate {
 	return s
 }
 
-func heater(h *plan.Heater, in climate.Box) climate.Heater {
+func heater(h *plan.Heater) climate.Heater {
 	out := climate.Heater{Power: climate.Watt(h.Power.V.Value), Thermostat: h.Thermostat.Set()}
 	switch h.Name.V {
 	case "cable":
@@ -217,19 +217,15 @@ func heater(h *plan.Heater, in climate.Box) climate.Heater {
 	case "panel":
 		out.Kind = climate.Panel
 	}
-	against := climate.SquareMetre(in.Length * in.Height)
 	switch h.Place.V {
 	case "back":
 		out.Place = climate.Back
 	case "under":
-		out.Place, against = climate.Under, in.FloorArea()
+		out.Place = climate.Under
 	case "above":
-		out.Place, against = climate.Above, in.FloorArea()
+		out.Place = climate.Above
 	default:
 		out.Place = climate.Side
-	}
-	if h.Covers.Set() && out.Kind == climate.Mat {
-		out.Area = against * climate.SquareMetre(h.Covers.V.Value/100)
 	}
 	if h.Hours.Set() {
 		out.HoursPerDay = climate.Hour(h.Hours.V.Value / 60)

@@ -9,6 +9,41 @@ import (
 	"vivary/plan/finding"
 )
 
+// Whether the calendars show what is to be done, and no more than people look at.
+var calendars = []*Rule{
+	{Collection: calendarNoisy, Rule: finding.Rule{ID: "calendar-noisy", Severity: finding.Caution,
+		Title:   "A calendar holds more entries than people look at, or apps read well.",
+		Why:     "When everything pings, people stop hearing it. Subscribers complain of being flooded by others' reminders.",
+		Source:  "github.com/Ivan-Malinovski/calino/issues/165; 12 a day and 800 in all are common practice, no source",
+		Instead: "One entry a round; or a calendar for each room, round or keeper.",
+		Bad:     "calendar \"all\" {\n  entry = \"per care\"\n}\n" + many(6), Good: "calendar \"all\" {\n}\n" + many(6)}},
+	{Collection: calendarEmpty, Rule: finding.Rule{ID: "calendar-empty", Severity: finding.Caution,
+		Title:   "Nothing falls into a calendar.",
+		Why:     "Whoever subscribes to it thinks that there is nothing to do.",
+		Source:  "the design of this program",
+		Instead: "Look at what it selects: everything named must hold at once.",
+		Bad:     "calendar \"all\" {\n}\ncalendar \"weighing\" {\n  kinds = [\"weigh\"]\n}\n", Good: "calendar \"all\" {\n}\ncalendar \"cleaning\" {\n  kinds = [\"spot-clean\"]\n}\n"}},
+	{Collection: inNoCalendar, Rule: finding.Rule{ID: "in-no-calendar", Severity: finding.Caution,
+		Title:   "An enclosure is in none of the calendars.",
+		Why:     "It is looked after only by who remembers it.",
+		Source:  "the design of this program",
+		Instead: "Add it to one, or have a calendar without a selection.",
+		Bad:     "calendar \"other\" {\n  enclosures = [\"box-1\"]\n}\n" + many(1), Good: "calendar \"other\" {\n  rooms = [\"east\"]\n}\n" + many(1)}},
+	{Collection: careUnshown, Rule: finding.Rule{ID: "care-unshown", Severity: finding.Caution,
+		Title:   "Care that meets a need is in none of the calendars.",
+		Why:     "The proof counts on it, and nobody is told of it.",
+		Source:  "the design of this program",
+		Instead: "Add its round or its kind to a calendar, or have one without a selection.",
+		Bad:     "calendar \"meals\" {\n  kinds = [\"feed\", \"leftovers\"]\n}\n", Good: "calendar \"evening\" {\n  rounds = [\"evening\"]\n}\n"}},
+	{Collection: coverUnshown, Rule: finding.Rule{ID: "cover-unshown", Severity: finding.Caution,
+		Title:   "Somebody stands in, and no calendar shows them what to do.",
+		Why:     "Calendars that select other keepers leave out the days on which somebody stands in.",
+		Source:  "the design of this program",
+		Instead: "A calendar with the stand-in among its keepers, or one that selects none.",
+		Bad:     "keeper \"lead\" {\n  phone = \"1\"\n}\nkeeper \"relief\" {\n  phone = \"2\"\n}\naway \"lead\" {\n  from  = \"2027-03-01\"\n  to    = \"2027-03-03\"\n  cover = \"relief\"\n}\ncalendar \"lead\" {\n  keepers = [\"lead\"]\n}\n",
+		Good:    "keeper \"lead\" {\n  phone = \"1\"\n}\nkeeper \"relief\" {\n  phone = \"2\"\n}\naway \"lead\" {\n  from  = \"2027-03-01\"\n  to    = \"2027-03-03\"\n  cover = \"relief\"\n}\ncalendar \"all\" {\n}\n"}},
+}
+
 // picks says how much falls into each calendar of the plan.
 type picks struct {
 	of     []pick // of each calendar
@@ -69,11 +104,12 @@ func (c *Collection) calendars() *picks {
 	if c.picks != nil {
 		return c.picks
 	}
-	p := &picks{of: make([]pick, len(c.Plan.Calendars))}
+	p := &picks{}
 	c.picks = p
-	if len(p.of) == 0 || len(c.Schedule.Of) == 0 {
+	if len(c.Plan.Calendars) == 0 || len(c.Schedule.Of) == 0 {
 		return p
 	}
+	p.of = make([]pick, len(c.Plan.Calendars))
 	for i, x := range c.Plan.Calendars {
 		p.of[i] = pick{plan: x, rounds: map[*plan.Round]*roundDays{}}
 	}
@@ -89,7 +125,7 @@ func (c *Collection) calendars() *picks {
 		for k := range c.Schedule.Of[i] {
 			s := &c.Schedule.Of[i][k]
 			shown := false
-			for _, candidates := range [...][]int{here, inRoom, x.of(x.rounds, s.Round.Name.V), x.byKeeper(c, s), x.all} {
+			for _, candidates := range [...][]int{here, inRoom, x.rounds[s.Round.Name.V], x.byKeeper(c, s), x.all} {
 				for _, at := range candidates {
 					if c.holds(p.of[at].plan, s, room) {
 						p.of[at].add(s, c.Horizon)
@@ -109,13 +145,6 @@ func (c *Collection) calendars() *picks {
 		}
 	}
 	return p
-}
-
-func (x *index) of(m map[string][]int, name string) []int {
-	if len(m) == 0 {
-		return nil
-	}
-	return m[name]
 }
 
 // byKeeper returns the calendars of who does it, and of who stands in.
@@ -194,11 +223,7 @@ const (
 func calendarNoisy(r *Rule, c *Collection) {
 	for i := range c.calendars().of {
 		p := &c.picks.of[i]
-		x := finding.Finding{Rule: &r.Rule, Source: r.Source}
-		if p.plan == nil {
-			continue
-		}
-		x.At = p.plan.At
+		x := finding.Finding{Rule: &r.Rule, At: p.plan.At, Source: r.Source}
 		if p.perCare() {
 			x.At = p.plan.Entry.At
 			a, all := p.times/max(1, c.Horizon.Days), p.entries
@@ -217,8 +242,8 @@ func calendarNoisy(r *Rule, c *Collection) {
 			continue
 		}
 		all := 0
-		for _, x := range p.rounds {
-			all += x.days.Count()
+		for _, round := range p.rounds {
+			all += round.days.Count()
 		}
 		if all = all * 366 / max(366, c.Horizon.Days); all > noisyFeed {
 			x.Text = "calendar " + strconv.Quote(p.plan.Name.V) + " has about " + strconv.Itoa(all) + " entries, of " + strconv.Itoa(len(p.rounds)) + " rounds"
@@ -231,7 +256,7 @@ func calendarNoisy(r *Rule, c *Collection) {
 
 func calendarEmpty(r *Rule, c *Collection) {
 	for i := range c.calendars().of {
-		if p := &c.picks.of[i]; p.plan != nil && p.series == 0 {
+		if p := &c.picks.of[i]; p.series == 0 {
 			c.Add(finding.Finding{Rule: &r.Rule, At: p.plan.At, Text: "nothing falls into calendar " + strconv.Quote(p.plan.Name.V), Source: r.Source, Write: "fewer conditions: rounds, keepers, rooms, enclosures and kinds must all hold at once"})
 		}
 	}
@@ -245,9 +270,6 @@ func inNoCalendar(r *Rule, c *Collection) {
 }
 
 func careUnshown(r *Rule, c *Collection) {
-	if c.Schedule == nil {
-		return
-	}
 	for _, s := range c.calendars().unshown {
 		c.Add(finding.Finding{Rule: &r.Rule, At: s.Life.Plan.At, In: s.Life.Plan.Whole, Source: r.Source,
 			Text:  s.Name + " of " + s.Life.Plan.Name.V + ", in the " + s.Round.Shown() + ", is in no calendar",

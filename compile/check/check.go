@@ -4,8 +4,6 @@
 package check
 
 import (
-	"sync"
-
 	"vivary/compile/balance"
 	"vivary/compile/growth"
 	"vivary/compile/horizon"
@@ -29,8 +27,6 @@ type Collection struct {
 	sheets   []*plan.SpeciesSheet // those of the enclosures, each once, in walking order
 	channels map[string]plan.Written[quantity.Quantity]
 	picks    *picks
-	// reading guards the library, which reads a sheet when it is first asked for it.
-	reading sync.Mutex
 }
 
 // Add adds a finding.
@@ -80,18 +76,10 @@ func (c *Collection) Cite(f *plan.Figure) string {
 	return text
 }
 
-func (c *Collection) cite(f plan.Cited) string {
-	c.reading.Lock()
-	defer c.reading.Unlock()
-	return c.Plan.Library.Cite(f)
-}
+func (c *Collection) cite(f plan.Cited) string { return c.Plan.Library.Cite(f) }
 
 // Feeder returns the sheet of a feeder animal, or nil.
-func (c *Collection) Feeder(name string) *plan.FeederSheet {
-	c.reading.Lock()
-	defer c.reading.Unlock()
-	return c.Plan.Library.Feeder(name)
-}
+func (c *Collection) Feeder(name string) *plan.FeederSheet { return c.Plan.Library.Feeder(name) }
 
 // Rule is one rule with what decides it. One of the two functions is set.
 type Rule struct {
@@ -102,7 +90,7 @@ type Rule struct {
 
 // Rules are all rules of this package, by family. Adding one is an entry in the
 // list of its family's file and the function beside it.
-var Rules = join(heat, physics, moisture, feeding, company, security, papers, future, peoples, needs)
+var Rules = join(heaters, temperatures, physics, moisture, feeding, prey, company, housing, security, people, papers, calendars, future, needs)
 
 func join(families ...[]*Rule) []*Rule {
 	var all []*Rule

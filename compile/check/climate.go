@@ -97,7 +97,7 @@ func heatLost(r *Rule, e *Enclosure) {
 	f := finding.Finding{Rule: &r.Rule, At: e.Plan.Place.Temperature.At,
 		Text:   "at " + e.temperature(p.Box.Room.Low) + " in the room, holding " + e.Plan.Name.V + " above " + e.temperature(p.HardLow) + " takes about " + band(b.Needed, "W") + ", and the heaters give " + band(b.Supply, "W") + " inside",
 		Limit:  e.temperature(p.HardLow) + " at the least, temperature-hard of " + e.Sheet.Name.V,
-		Source: e.Cite(e.Sheet.Figure("temperature-hard", "")),
+		Source: e.Cite(e.figure("temperature-hard")),
 		Write:  "more power, or a room that is never so cold",
 		Also:   []finding.Related{{At: e.Plan.Climate.Heaters[0].At, Text: "the heater"}}}
 	if b.Verdict == climate.CannotHold {
@@ -116,10 +116,8 @@ func heatShort(r *Rule, e *Enclosure) {
 	f := finding.Finding{Rule: &r.Rule, At: e.Plan.Climate.WarmEnd.At,
 		Text:   e.temperature(p.Gradient.Mean) + " on average in a room at " + e.temperature(p.Box.Room.Low) + " takes about " + band(b.Needed, "W") + " inside, and the heaters give " + band(b.Supply, "W"),
 		Limit:  "a rise of " + e.rise(b.RiseReachable) + " above the room is all that these heaters reach",
-		Source: r.Source, Write: "more power, a warmer room, or a lower warm_end; vivary explain " + e.Plan.Name.V + " shows the balance"}
-	if e.Plan.Climate.Heaters[0].At.Written() {
-		f.Also = []finding.Related{{At: e.Plan.Climate.Heaters[0].At, Text: "the heater"}}
-	}
+		Source: r.Source, Write: "more power, a warmer room, or a lower warm_end; vivary explain " + e.Plan.Name.V + " shows the balance",
+		Also: []finding.Related{{At: e.Plan.Climate.Heaters[0].At, Text: "the heater"}}}
 	if b.Verdict == climate.CannotHold {
 		e.Add(f)
 	} else {
@@ -129,7 +127,7 @@ func heatShort(r *Rule, e *Enclosure) {
 
 func humidityLost(r *Rule, e *Enclosure) {
 	p, ok := e.report()
-	if !ok || e.Sheet.Is("moisture", "arid") || p.Water.Verdict == climate.Holds || p.Water.Verdict == 0 {
+	if !ok || e.word("moisture") == "arid" || p.Water.Verdict == climate.Holds || p.Water.Verdict == 0 {
 		return
 	}
 	low := climate.Percent(p.RH.Low)
@@ -173,6 +171,6 @@ func stuckHot(r *Rule, e *Enclosure) {
 	e.Add(finding.Finding{Rule: &r.Rule, At: e.Plan.Climate.Heaters[0].At,
 		Text:   "with its heaters always on, " + e.Plan.Name.V + " gets to about " + e.temperature(hot.Likely) + " (" + e.temperature(hot.Low) + " to " + e.temperature(hot.High) + ") in the warmest room",
 		Limit:  e.temperature(p.HardHigh) + " at the most, temperature-hard of " + e.Sheet.Name.V,
-		Source: e.Cite(e.Sheet.Figure("temperature-hard", "")),
+		Source: e.Cite(e.figure("temperature-hard")),
 		Write:  "a second thermostat in line, or fewer watts"})
 }

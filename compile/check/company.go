@@ -1,25 +1,21 @@
 package check
 
 import (
+	"math"
 	"strconv"
+	"strings"
 
+	"vivary/compile/growth"
 	"vivary/compile/life"
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema/civil"
-	"vivary/schema/quantity"
 )
 
-// Separations, first meals and moults that the log gets wrong are found where the
-// log is read; meals and work that a moult or a brood forbids are held back by the
-// schedule.
+// Who lives with whom. Separations, first meals and moults that the log gets wrong
+// are found where the log is read; meals and work that a moult or a brood forbids
+// are held back by the schedule.
 var company = []*Rule{
-	{Enclosure: fallHigh, Rule: finding.Rule{ID: "fall-high", Severity: finding.Danger, Kills: true,
-		Title:   "A heavy spider can fall from too high.",
-		Why:     "It climbs the walls, and a fall ruptures its abdomen.",
-		Source:  "the species sheet; common practice: one and a half leg spans at the most",
-		Instead: "Fill in more substrate, or take a lower enclosure.",
-		Bad:     spiderBox("40 x 30 x 40 cm", "10 cm"), Good: spiderBox("40 x 30 x 28 cm", "10 cm")}},
 	{Enclosure: broodInGroup, Rule: finding.Rule{ID: "brood-in-group", Severity: finding.Error, Kills: true,
 		Title:   "A female with young, or near birth, is among others.",
 		Why:     "Others eat newborn young, and so does she under stress.",
@@ -53,44 +49,6 @@ var company = []*Rule{
 		Instead: "Another enclosure, best in another room, until quarantine ends.",
 		Bad:     "animals \"adults\" {\n  count = 2\n  stage = \"adult\"\n}\nanimals \"new\" {\n  count   = 1\n  stage   = \"adult\"\n  arrived = \"2026-11-10\"\n}\n",
 		Good:    "animals \"adults\" {\n  count = 2\n  stage = \"adult\"\n}\nanimals \"new\" {\n  count   = 1\n  stage   = \"adult\"\n  arrived = \"2026-03-10\"\n}\n"}},
-	{Enclosure: noPerch, Rule: finding.Rule{ID: "no-perch", Severity: finding.Error,
-		Title:   "There is nothing to hang from or to live on.",
-		Why:     "Hanging moulters that cannot hang free die in the moult; animals of bark and trees find no rest on the floor.",
-		Source:  "scorpionforum.darkbb.com/t1846-molting-information-sheet; jonathansjungleroadshow.co.uk, tailless whip scorpion",
-		Instead: "Upright bark, or a roof that it can hang from, and perches = true.",
-		Bad:     whipBox("\"1.2\"", false), Good: whipBox("\"1.2\"", true)}},
-	{Enclosure: substrateShallow, Rule: finding.Rule{ID: "substrate-shallow", Severity: finding.Error,
-		Title:   "The substrate is not deep enough.",
-		Why:     "A burrower that cannot dig cannot get out of heat, dry air or light.",
-		Source:  "the species sheet",
-		Instead: "Fill in more, or accept it with a reason and a date.",
-		Bad:     "housing {\n  inside = \"76 x 46 x 41 cm\"\n  lid    = \"solid, latched\"\n  depth  = \"5 cm\"\n  hides  = 4\n}\n",
-		Good:    "housing {\n  inside = \"76 x 46 x 41 cm\"\n  lid    = \"solid, latched\"\n  depth  = \"16 cm\"\n  hides  = 4\n}\n"}},
-	{Enclosure: floorSmall, Rule: finding.Rule{ID: "floor-small", Severity: finding.Caution,
-		Title:   "The floor is small for the animals.",
-		Why:     "Crowding and hunger lead to cannibalism.",
-		Source:  "the species sheet; pkpets.com.au/scorpions-care-guide",
-		Instead: "A larger enclosure, or fewer animals.",
-		Bad:     "housing {\n  inside = \"40 x 30 x 35 cm\"\n  lid    = \"solid, latched\"\n  depth  = \"16 cm\"\n  hides  = 4\n}\n",
-		Good:    "housing {\n  inside = \"60 x 45 x 35 cm\"\n  lid    = \"solid, latched\"\n  depth  = \"16 cm\"\n  hides  = 4\n}\n"}},
-	{Enclosure: volumeSmall, Rule: finding.Rule{ID: "volume-small", Severity: finding.Caution,
-		Title:   "The enclosure holds less than is asked for even one of the animals.",
-		Why:     "A small volume heats up, dries out and fouls fast.",
-		Source:  "the species sheet",
-		Instead: "A larger enclosure.",
-		Bad:     oneAdult("15 x 10 x 12 in"), Good: oneAdult("20 x 10 x 12 in")}},
-	{Enclosure: heightLow, Rule: finding.Rule{ID: "height-low", Severity: finding.Caution,
-		Title:   "The enclosure is lower than the species needs.",
-		Why:     "There must be room for the substrate, or for climbing and moulting.",
-		Source:  "the species sheet",
-		Instead: "A taller enclosure.",
-		Bad:     oneAdult("20 x 12 x 9 in"), Good: oneAdult("20 x 10 x 12 in")}},
-	{Enclosure: dropShort, Rule: finding.Rule{ID: "drop-short", Severity: finding.Caution,
-		Title:   "There is little room to hang free for a moult.",
-		Why:     "An animal slides down out of its old skin; one that touches the ground on the way stays crooked.",
-		Source:  "common practice, no source: twice its length above the substrate",
-		Instead: "A taller enclosure, or less substrate.",
-		Bad:     mantisBox("16 x 16 x 12 cm"), Good: mantisBox("16 x 16 x 24 cm")}},
 	{Enclosure: groupLarge, Rule: finding.Rule{ID: "group-large", Severity: finding.Caution,
 		Title:   "The group is larger than is known to go well.",
 		Why:     "Crowding and hunger lead to cannibalism.",
@@ -98,13 +56,6 @@ var company = []*Rule{
 		Instead: "Two groups.",
 		Bad:     "housing {\n  inside = \"200 x 80 x 60 cm\"\n  lid    = \"solid, latched\"\n  depth  = \"16 cm\"\n  hides  = 24\n}\nanimals \"adults\" {\n  count = 20\n  stage = \"adult\"\n}\nclimate {\n  humidity = \"70 to 80 %\"\n}\n",
 		Good:    "housing {\n  inside = \"200 x 80 x 60 cm\"\n  lid    = \"solid, latched\"\n  depth  = \"16 cm\"\n  hides  = 24\n}\nanimals \"adults\" {\n  count = 12\n  stage = \"adult\"\n}\nclimate {\n  humidity = \"70 to 80 %\"\n}\n"}},
-	{Enclosure: hidesFew, Rule: finding.Rule{ID: "hides-few", Severity: finding.Caution,
-		Title:   "There are fewer places to hide than animals.",
-		Why:     "Those without one are harried, and do not feed.",
-		Source:  "reptiliansource.com/pages/emperor-scorpion-care; scribd.com/document/253855207",
-		Instead: "A hide for each.",
-		Bad:     "housing {\n  inside = \"76 x 46 x 41 cm\"\n  lid    = \"solid, latched\"\n  depth  = \"16 cm\"\n  hides  = 1\n}\n",
-		Good:    "housing {\n  inside = \"76 x 46 x 41 cm\"\n  lid    = \"solid, latched\"\n  depth  = \"16 cm\"\n  hides  = 3\n}\n"}},
 	{Enclosure: mixedSizes, Rule: finding.Rule{ID: "mixed-sizes", Severity: finding.Caution,
 		Title:   "Small animals are together with much larger ones.",
 		Why:     "Cannibalism of young by mothers and by larger siblings has been shown.",
@@ -140,37 +91,14 @@ var company = []*Rule{
 		Good:    "animals \"male\" {\n  count = \"1.0\"\n  stage = \"adult\"\n  brood = \"2023 fern\"\n}\nanimals \"female\" {\n  count = \"0.1\"\n  stage = \"adult\"\n  brood = \"2024 heath\"\n}\n"}},
 }
 
-// oneAdult is a single grown emperor scorpion in an enclosure of a size.
-func oneAdult(inside string) string {
-	return "housing {\n  inside = \"" + inside + "\"\n  lid    = \"solid, latched\"\n  depth  = \"6 in\"\n  hides  = 1\n}\nanimals \"adults\" {\n  count = 1\n  stage = \"adult\"\n}\n"
-}
-
-func spiderBox(inside, depth string) string {
-	return "enclosure \"spider\" {\n  species = \"brachypelma-hamorii\"\n  housing {\n    inside = \"" + inside + "\"\n    lid    = \"solid, latched\"\n    depth  = \"" + depth + "\"\n    hides  = 1\n  }\n  animals \"female\" {\n    count = \"0.1\"\n    stage = \"adult\"\n  }\n}\n"
-}
-
 func spiders(n int) string {
 	return "enclosure \"spiders\" {\n  species = \"brachypelma-hamorii\"\n  housing {\n    inside = \"60 x 40 x 28 cm\"\n    lid    = \"solid, latched\"\n    depth  = \"10 cm\"\n    hides  = 2\n  }\n  animals \"females\" {\n    count = " + strconv.Itoa(n) + "\n    stage = \"adult\"\n  }\n}\n"
-}
-
-func whipBox(count string, perches bool) string {
-	return "enclosure \"whip\" {\n  species = \"damon-diadema\"\n  housing {\n    inside  = \"45 x 45 x 60 cm\"\n    lid     = \"solid, latched\"\n    gap     = \"1 mm\"\n    depth   = \"6 cm\"\n    hides   = 4\n    perches = " + strconv.FormatBool(perches) + "\n  }\n" +
-		"  animals \"adults\" {\n    count = " + count + "\n    stage = \"adult\"\n  }\n}\n"
-}
-
-func mantisBox(inside string) string {
-	return "enclosure \"mantis\" {\n  species = \"hierodula-membranacea\"\n  housing {\n    inside  = \"" + inside + "\"\n    lid     = \"part mesh, latched\"\n    gap     = \"1 mm\"\n    vents   = \"cross\"\n    perches = true\n  }\n" +
-		"  animals \"nymph\" {\n    count = 1\n    stage = \"subadult\"\n  }\n}\n"
 }
 
 func nursery(places int) string {
 	return "enclosure \"rack\" {\n  species = \"hadrurus-arizonensis\"\n  housing {\n    inside = \"90 x 40 x 30 cm\"\n    lid    = \"solid, latched\"\n    depth  = \"15 cm\"\n    places = " + strconv.Itoa(places) + "\n  }\n  animals \"young\" {\n    count = 0\n    stage = \"young\"\n  }\n}\n" +
 		"enclosure \"desert\" {\n  species = \"hadrurus-arizonensis\"\n  housing {\n    inside = \"40 x 30 x 40 cm\"\n    lid    = \"solid, latched\"\n    depth  = \"18 cm\"\n    hides  = 1\n  }\n  animals \"female\" {\n    count = \"0.1\"\n    stage = \"adult\"\n    state = \"gravid\"\n  }\n}\n"
 }
-
-// compartments reports whether each animal has a place of its own within the
-// enclosure, or whether it is a culture that nobody counts.
-func (e *Enclosure) compartments() bool { return e.Plan.Housing.Places.Set() || e.Plan.Culture.V }
 
 // mother returns the group with a brood, or nil.
 func (e *Enclosure) mother() *life.Group {
@@ -180,28 +108,6 @@ func (e *Enclosure) mother() *life.Group {
 		}
 	}
 	return nil
-}
-
-func fallHigh(r *Rule, e *Enclosure) {
-	h := e.Plan.Housing
-	if !h.Inside.Set() {
-		return
-	}
-	depth := h.Depth.V.Value
-	if f := e.figure("substrate-depth-min"); !h.Depth.Set() && f != nil {
-		depth = f.Range.Low
-	}
-	free := h.Inside.V.Height - depth
-	for _, g := range e.Life.Groups {
-		f := e.least("fall-max", e.stage(g))
-		if f == nil || e.count(g) == 0 || free <= f.Range.High+0.5 {
-			continue
-		}
-		u := h.Inside.V.Unit
-		e.Add(finding.Finding{Rule: &r.Rule, At: h.Inside.At, Text: g.Animals.Name.V + " can fall " + quantity.Format(free, u) + " from the lid to the substrate",
-			Limit: e.atMost(f.Range.High, u, f), Source: e.Cite(f), Write: "depth = \"" + quantity.FormatAtLeast(h.Inside.V.Height-f.Range.High, u) + "\", or a lower enclosure"})
-		return
-	}
 }
 
 // isolateLead is how many days before the earliest birth a female is moved where
@@ -247,11 +153,11 @@ func broodInGroup(r *Rule, e *Enclosure) {
 // tells.
 func (e *Enclosure) isolateBy(g *life.Group) (civil.Date, bool) {
 	lead := civil.Date(isolateLead)
-	if f := e.figure("isolate-before"); f != nil {
-		lead = civil.Date(f.Range.High / (24 * 60))
+	if f := e.of("isolate-before", "adult"); f != nil {
+		lead = civil.Date(math.Ceil(f.Range.High / (24 * 60)))
 	}
 	for _, w := range g.Windows {
-		if len(w.Name) > 6 && w.Name[:6] == "birth/" {
+		if strings.HasPrefix(w.Name, "birth/") {
 			return w.From - lead, true
 		}
 	}
@@ -270,7 +176,7 @@ func plural(n int) string {
 func disturbed(r *Rule, e *Enclosure) {
 	for i := range e.Series {
 		s := &e.Series[i]
-		if !s.Kind.Disturbs || s.Held == nil || s.Timing == nil || s.Timing.Seen.Set() || !fixed(s.Timing) || s.Days.Count() > 0 {
+		if !s.Kind.Disturbs || s.Held == nil || s.Timing == nil || s.FromSheet || !fixed(s.Timing) || s.Days.Count() > 0 {
 			continue
 		}
 		at := s.Held.Next(0)
@@ -362,180 +268,10 @@ func quarantineMixed(r *Rule, e *Enclosure) {
 	}
 }
 
-// hangs reports whether animals of a stage still have a moult to hang for.
-func (e *Enclosure) hangs(stage string) bool {
-	return e.true("hangs-to-moult") && (stage != "adult" || e.true("moults-as-adult"))
-}
-
-func noPerch(r *Rule, e *Enclosure) {
-	h := e.Plan.Housing
-	if h.Perches.V || h.Perches.Bad {
-		return
-	}
-	climber := e.word("lifestyle") == "tree" || e.word("lifestyle") == "bark"
-	for _, g := range e.Life.Groups {
-		stage := e.stage(g)
-		if e.count(g) == 0 || stage == "newborn" || !climber && !e.hangs(stage) {
-			continue
-		}
-		f, limit, text := e.figure("lifestyle"), "lives above the ground", g.Animals.Name.V+" live above the ground, and there is nothing to live on"
-		if e.hangs(stage) {
-			f, limit, text = e.figure("hangs-to-moult"), "hangs free", g.Animals.Name.V+" must hang free to moult, and there is nothing to hang from"
-		}
-		at := h.Perches.At
-		if !at.Written() {
-			at = h.At
-		}
-		e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: text, Limit: e.limit(limit, f), Source: e.Cite(f), Write: "perches = true, once there is upright bark"})
-		return
-	}
-}
-
-func substrateShallow(r *Rule, e *Enclosure) {
-	h, least := e.Plan.Housing, e.figure("substrate-depth-min")
-	if least == nil || least.Range.Low == 0 || h.Depth.Bad || h.Inside.Bad {
-		return
-	}
-	if !h.Depth.Set() {
-		u := h.Inside.V.Unit
-		e.Soft(finding.Finding{Rule: &r.Rule, At: h.At, Text: "how deep the substrate is, is not said", Limit: e.atLeast(least.Range.Low, u, least), Source: e.Cite(least),
-			Write: "depth = \"" + quantity.FormatAtLeast(least.Range.Low, u) + "\", or what it is"}, finding.Caution)
-		return
-	}
-	depth, u := h.Depth.V.Value, h.Depth.V.Unit
-	if depth < least.Range.Low-1e-9 {
-		x := finding.Finding{Rule: &r.Rule, At: h.Depth.At, Text: h.Depth.V.String() + " of substrate is too shallow for " + e.Sheet.Name.V,
-			Limit: e.atLeast(least.Range.Low, u, least), Source: e.Cite(least), Write: "depth = \"" + quantity.FormatAtLeast(least.Range.Low, u) + "\""}
-		for _, g := range e.Life.Groups {
-			if !small(e.stage(g)) {
-				e.Add(x)
-				return
-			}
-		}
-		e.Soft(x, finding.Advice) // the figure is for the grown; young dig their own length
-		return
-	}
-	if f := e.figure("substrate-depth-advised"); f != nil && depth < f.Range.Low-1e-9 {
-		e.Soft(finding.Finding{Rule: &r.Rule, At: h.Depth.At, Text: h.Depth.V.String() + " of substrate is enough, and more is advised",
-			Limit: e.atLeast(f.Range.Low, u, f), Source: e.Cite(f), Write: "depth = \"" + quantity.FormatAtLeast(f.Range.Low, u) + "\""}, finding.Advice)
-	}
-}
-
-// floorSmall adds up what the animals need: the largest first, for each further one
-// what the sheet has, else half of what one alone needs (our reading; no figure).
-func floorSmall(r *Rule, e *Enclosure) {
-	size := e.Plan.Housing.Inside
-	if !size.Set() || e.compartments() {
-		return
-	}
-	need, largest, n := 0.0, 0.0, 0
-	var first *plan.Figure
-	var its float64
-	withMother := e.mother() != nil
-	for _, g := range e.Life.Groups {
-		stage, animals := e.stage(g), e.count(g)
-		f := e.most("floor-first", stage)
-		if f == nil || animals == 0 || stage == "newborn" || small(stage) && withMother {
-			continue
-		}
-		further := f.Range.Low / 2
-		if x := e.most("floor-further", stage); x != nil {
-			further = x.Range.Low
-		}
-		need += further * float64(animals)
-		n += animals
-		if first == nil || f.Range.Low > largest {
-			largest, first, its = f.Range.Low, f, further
-		}
-	}
-	if first == nil {
-		return
-	}
-	need += largest - its
-	has := size.V.FloorArea()
-	if has >= need*0.995 { // a tank is sold by its outer measures
-		return
-	}
-	u := areaUnit(size.V.Unit)
-	limit := quantity.FormatAtLeast(need, u) + " at the least"
-	if n > 1 {
-		limit += ": " + quantity.Format(largest, u) + " for the first and less for each further"
-	}
-	e.Add(finding.Finding{Rule: &r.Rule, At: size.At, Text: "a floor of " + quantity.Format(has, u) + " is small for " + strconv.Itoa(n) + " animal" + plural(n),
-		Limit: e.limit(limit, first), Source: e.Cite(first), Write: "a larger enclosure, or fewer animals"})
-}
-
-func volumeSmall(r *Rule, e *Enclosure) {
-	size := e.Plan.Housing.Inside
-	if !size.Set() || e.compartments() {
-		return
-	}
-	for _, g := range e.Life.Groups {
-		f := e.most("volume-first", e.stage(g))
-		if f == nil || e.count(g) == 0 || 1000*size.V.VolumeLitres() >= f.Range.Low*0.995 {
-			continue
-		}
-		u := volumeUnit(size.V.Unit)
-		e.Add(finding.Finding{Rule: &r.Rule, At: size.At, Text: "the enclosure holds " + quantity.Format(1000*size.V.VolumeLitres(), u), Limit: e.atLeast(f.Range.Low, u, f) + ", for one", Source: e.Cite(f), Write: "a larger enclosure"})
-		return
-	}
-}
-
-func heightLow(r *Rule, e *Enclosure) {
-	size := e.Plan.Housing.Inside
-	if !size.Set() {
-		return
-	}
-	for _, g := range e.Life.Groups {
-		f := e.most("height-min", e.stage(g))
-		if f == nil || e.count(g) == 0 || size.V.Height >= f.Range.Low*0.995 {
-			continue
-		}
-		u := size.V.Unit
-		e.Add(finding.Finding{Rule: &r.Rule, At: size.At, Text: "the enclosure is " + quantity.Format(size.V.Height, u) + " high inside", Limit: e.atLeast(f.Range.Low, u, f), Source: e.Cite(f), Write: "a taller enclosure"})
-		return
-	}
-}
-
-func dropShort(r *Rule, e *Enclosure) {
-	h := e.Plan.Housing
-	if !h.Inside.Set() || !e.true("hangs-to-moult") {
-		return
-	}
-	free := h.Inside.V.Height - h.Depth.V.Value
-	for _, g := range e.Life.Groups {
-		stage := e.stage(g)
-		long, known := e.bodyLength(g)
-		if !known || stage == "newborn" || e.count(g) == 0 || !e.hangs(stage) || free >= 2*long.High {
-			continue
-		}
-		u := h.Inside.V.Unit
-		e.Add(finding.Finding{Rule: &r.Rule, At: h.Inside.At, Text: "there are " + quantity.Format(free, u) + " between substrate and roof for " + g.Animals.Name.V + " of up to " + quantity.Format(long.High, u),
-			Limit: quantity.FormatAtLeast(2*long.High, u) + " at the least", Source: r.Source, Write: "a taller enclosure"})
-		return
-	}
-}
-
 func groupLarge(r *Rule, e *Enclosure) {
 	f := e.figure("group-max")
 	if n := e.total(); f != nil && float64(n) > f.Range.High && !e.compartments() {
-		e.Add(finding.Finding{Rule: &r.Rule, At: e.Life.Groups[0].Animals.Count.At, Text: strconv.Itoa(n) + " animals are together", Limit: e.limit(number(f.Range.High)+" at the most", f), Source: e.Cite(f), Write: "two groups"})
-	}
-}
-
-func hidesFew(r *Rule, e *Enclosure) {
-	h := e.Plan.Housing.Hides
-	if !h.Set() || e.compartments() || e.Plan.Housing.Perches.V {
-		return
-	}
-	n, withMother := 0, e.mother() != nil
-	for _, g := range e.Life.Groups {
-		if stage := e.stage(g); stage != "newborn" && !(small(stage) && withMother) {
-			n += e.count(g)
-		}
-	}
-	if h.V < n {
-		e.Add(finding.Finding{Rule: &r.Rule, At: h.At, Text: strconv.Itoa(h.V) + " place" + plural(h.V) + " to hide for " + strconv.Itoa(n) + " animal" + plural(n), Limit: "one for each", Source: r.Source, Write: "hides = " + strconv.Itoa(n)})
+		e.Add(finding.Finding{Rule: &r.Rule, At: e.Life.Groups[0].Animals.Count.At, Text: strconv.Itoa(n) + " animals are together", Limit: e.limit(strconv.Itoa(int(f.Range.High))+" at the most", f), Source: e.Cite(f), Write: "two groups"})
 	}
 }
 
@@ -635,12 +371,7 @@ func nurseryFull(r *Rule, e *Enclosure) {
 			continue
 		}
 		young := int(size.Range.High) * max(1, min(g.Animals.Count.V.Females, e.count(g)))
-		places := 0
-		for _, x := range e.Collection.Plan.Enclosures {
-			if x.Sheet == e.Sheet && x.Housing != nil {
-				places += x.Housing.Places.V
-			}
-		}
+		places := growth.Places(e.Collection.Plan, e.Sheet)
 		if young <= places {
 			continue
 		}

@@ -4,6 +4,7 @@ import (
 	"math"
 	"strconv"
 
+	"vivary/compile/food"
 	"vivary/compile/life"
 	"vivary/compile/schedule"
 	"vivary/plan"
@@ -12,9 +13,9 @@ import (
 	"vivary/schema/quantity"
 )
 
-// Too long between two meals, and leftovers that stay in, are found by the proof;
-// meals that a moult or a season forbids are held back by the schedule. Nothing is
-// checked of vertebrate prey and supplements: no sheet says of any that it is bad.
+// When and how much is fed. Too long between two meals, and leftovers that stay in,
+// are found by the proof; meals that a moult or a season forbids are held back by
+// the schedule.
 var feeding = []*Rule{
 	{Enclosure: fedCold, Rule: finding.Rule{ID: "fed-while-cold", Severity: finding.Error,
 		Title:   "Meals go on in a season that is too cold to digest them.",
@@ -22,20 +23,6 @@ var feeding = []*Rule{
 		Source:  "voofla.com, Titan Scorpions, 17 March 2022; herpetoculturenetwork.com, on power cuts",
 		Instead: "feeding = \"none\" in that season.",
 		Bad:     seasonBox(""), Good: seasonBox("    feeding = \"none\"\n")}},
-	{Enclosure: preyHeavy, Rule: finding.Rule{ID: "prey-heavy", Severity: finding.Caution,
-		Title:   "A prey item is heavy for the animal.",
-		Why:     "Large prey injures, or is refused and left in.",
-		Source:  "the species sheet; keepers quote a third to a half",
-		Instead: "A smaller size, or kill it first.",
-		Bad:     "animals \"adults\" {\n  count = 1\n  stage = \"juvenile\"\n  mass  = \"2 g\"\n}\nfeeding \"adults\" {\n  every = \"4 days\"\n  prey  = \"roach adult\"\n}\n",
-		Good:    "animals \"adults\" {\n  count = 1\n  stage = \"juvenile\"\n  mass  = \"2 g\"\n}\nfeeding \"adults\" {\n  every = \"4 days\"\n  prey  = \"cricket medium\"\n}\n"}},
-	{Enclosure: preyLong, Rule: finding.Rule{ID: "prey-long", Severity: finding.Caution,
-		Title:   "A prey item is long for the animal.",
-		Why:     "Large prey injures, or is refused and left in.",
-		Source:  "the species sheet; keepers quote a third to a half",
-		Instead: "A smaller size, or kill it first.",
-		Bad:     "animals \"adults\" {\n  count  = 1\n  stage  = \"juvenile\"\n  length = \"30 mm\"\n}\nfeeding \"adults\" {\n  every = \"4 days\"\n  prey  = \"mealworm large\"\n}\n",
-		Good:    "animals \"adults\" {\n  count  = 1\n  stage  = \"juvenile\"\n  length = \"80 mm\"\n}\nfeeding \"adults\" {\n  every = \"4 days\"\n  prey  = \"mealworm large\"\n}\n"}},
 	{Enclosure: fedOften, Rule: finding.Rule{ID: "fed-too-often", Severity: finding.Caution,
 		Title:   "Meals come closer together than is sensible.",
 		Why:     "What is not eaten stays in, and a fat animal is at risk when it falls or moults.",
@@ -56,26 +43,6 @@ var feeding = []*Rule{
 		Instead: "At least one item for each animal, and one more.",
 		Bad:     "feeding \"adults\" {\n  every      = \"4 days\"\n  per_animal = 0.5\n  prey       = \"roach adult\"\n}\n",
 		Good:    "feeding \"adults\" {\n  every      = \"4 days\"\n  per_animal = 1\n  prey       = \"cricket adult\"\n}\n"}},
-	{Enclosure: richPrey, Rule: finding.Rule{ID: "prey-rich", Severity: finding.Caution,
-		Title:   "A fat feeder comes up more often than it should.",
-		Why:     "It is a treat: as a diet it makes an animal fat and lacks what it needs.",
-		Source:  "the feeder's sheet",
-		Instead: "More of the others in the menu.",
-		Bad:     "feeding \"adults\" {\n  every = \"4 days\"\n  prey  = \"waxworm large\"\n}\n",
-		Good:    "feeding \"adults\" {\n  every  = \"4 days\"\n  rotate = [\"cricket adult\", \"roach medium\"]\n}\n"}},
-	{Enclosure: wildPrey, Rule: finding.Rule{ID: "prey-wild", Severity: finding.Caution,
-		Title:   "Prey is caught outdoors.",
-		Why:     "It may carry pesticide, mites and worms.",
-		Source:  "arachnopets.com/tarantulas/tcs.htm",
-		Instead: "Bred feeders.",
-		Bad:     "feeding \"adults\" {\n  every = \"4 days\"\n  wild  = true\n}\n", Good: "feeding \"adults\" {\n  every = \"4 days\"\n}\n"}},
-	{Enclosure: samePrey, Rule: finding.Rule{ID: "prey-same", Severity: finding.Advice,
-		Title:   "It is always the same prey.",
-		Why:     "No feeder has all that an animal needs.",
-		Source:  "a museum keeper, dbuzz-explorer.netlify.app/@herpetologyguy/caring-for-feeders",
-		Instead: "Two or three in turn.",
-		Bad:     "feeding \"adults\" {\n  every = \"4 days\"\n  prey  = \"cricket adult\"\n}\n",
-		Good:    "feeding \"adults\" {\n  every  = \"4 days\"\n  rotate = [\"cricket adult\", \"cricket adult\", \"roach medium\"]\n}\n"}},
 }
 
 // seasonBox is a desert scorpion with a cool rest.
@@ -143,64 +110,12 @@ func (e *Enclosure) own(g *life.Group) *plan.Feeding {
 	return nil
 }
 
-// menuAt is where an item of the menu stands in the plan; where the sheet brings
-// it, the animals that it is for.
-func (e *Enclosure) menuAt(s *schedule.Series, k int) source.Place {
-	if f := e.own(s.Group); f != nil {
-		if menu := f.Menu(); k < len(menu) {
-			return menu[k].At
-		}
-	}
-	return s.Group.Animals.At
-}
-
 // mealAt is where the meal stands in the plan.
 func (e *Enclosure) mealAt(s *schedule.Series) source.Place {
 	if f := e.own(s.Group); f != nil {
 		return f.At
 	}
 	return s.Group.Animals.At
-}
-
-func preyHeavy(r *Rule, e *Enclosure) {
-	e.tooBig(r, "prey-mass-share", "weighs up to ", (*Enclosure).bodyMass, func(z *plan.FeederSize) plan.Written[quantity.Range] { return z.Mass })
-}
-
-func preyLong(r *Rule, e *Enclosure) {
-	e.tooBig(r, "prey-length-share", "is up to ", (*Enclosure).bodyLength, func(z *plan.FeederSize) plan.Written[quantity.Range] { return z.Length })
-}
-
-// tooBig compares the largest of a size of prey with the smallest of the animals.
-// Killed prey does not fight back and is taken in pieces.
-func (e *Enclosure) tooBig(r *Rule, figure, is string, body func(*Enclosure, *life.Group) (quantity.Range, bool), of func(*plan.FeederSize) plan.Written[quantity.Range]) {
-	e.meals(func(s *schedule.Series) {
-		share := e.least(figure, e.stage(s.Group))
-		own, known := body(e, s.Group)
-		if share == nil || !known || s.Meal.Killed.V {
-			return
-		}
-		for k := range s.Menu {
-			z := e.size(s.Menu[k].Prey)
-			if z == nil || !of(z).Set() {
-				continue
-			}
-			most := own.Low * share.Range.High / 100
-			if item := of(z).V; item.High > most*(1+1e-9) {
-				e.Add(finding.Finding{Rule: &r.Rule, At: e.menuAt(s, k),
-					Text:  "a " + s.Menu[k].Prey.String() + " " + is + quantity.Format(item.High, item.Unit) + ": too big for " + s.Group.Animals.Name.V + " of " + quantity.Format(own.Low, own.Unit),
-					Limit: quantity.FormatAtMost(most, item.Unit) + " at the most: " + e.limit(quantity.Format(share.Range.High, quantity.Percent)+" of the animal", share), Source: e.Cite(share),
-					Write: "a smaller size, or killed = true"})
-			}
-		}
-	})
-}
-
-func (e *Enclosure) size(p plan.Prey) *plan.FeederSize {
-	f := e.Feeder(p.Feeder)
-	if f == nil {
-		return nil
-	}
-	return f.Size(p.Size)
 }
 
 func fedOften(r *Rule, e *Enclosure) {
@@ -214,18 +129,13 @@ func fedOften(r *Rule, e *Enclosure) {
 		}
 		least := int(n.Shortest.V.Value / (24 * 60))
 		if gap := shortest(s); gap > 0 && gap < least {
-			e.Add(finding.Finding{Rule: &r.Rule, At: e.mealAt(s), Text: s.Group.Animals.Name.V + " are fed again after " + spell(gap),
-				Limit: spell(least) + " between meals at the least, need \"food\" of " + e.Sheet.Name.V, Source: e.cite(n.Cited), Write: "every = \"" + spell(least) + "\", or longer"})
+			e.Add(finding.Finding{Rule: &r.Rule, At: e.mealAt(s), Text: s.Group.Animals.Name.V + " are fed again after " + days(gap),
+				Limit: days(least) + " between meals at the least, need \"food\" of " + e.Sheet.Name.V, Source: e.cite(n.Cited), Write: "every = \"" + days(least) + "\", or longer"})
 		}
 	})
 }
 
-func spell(n int) string {
-	if n == 1 {
-		return "1 day"
-	}
-	return strconv.Itoa(n) + " days"
-}
+func days(n int) string { return quantity.Format(float64(n)*24*60, quantity.Days) }
 
 func (e *Enclosure) need(name, stage string) *plan.Need {
 	var general *plan.Need
@@ -259,7 +169,7 @@ func portionOdd(r *Rule, e *Enclosure) {
 			if s.Group != g {
 				return
 			}
-			n := e.rate(s) * s.Menu[0].Items
+			n := food.Rate(e.Horizon, s) * s.Menu[0].Items
 			items += n
 			m, ok := e.meanMass(s)
 			grams, known = grams+n*m, known && ok
@@ -268,15 +178,13 @@ func portionOdd(r *Rule, e *Enclosure) {
 			continue
 		}
 		low, high, got := usual.Range.Low, usual.Range.High, items
-		text := number(items) + " items a week for each animal"
+		text, limit := food.Items(items)+" a week for each animal", e.limit(usual.Value.V+" items a week", usual)
 		if each, ok := e.defaultMass(stage); ok && known {
 			low, high, got = low*each, high*each, grams
 			text += ", about " + quantity.Format(grams, quantity.Gram)
+			limit += ", about " + quantity.FormatRange(low, high, quantity.Gram)
 		}
-		x := finding.Finding{Rule: &r.Rule, At: own.At, Limit: e.limit(usual.Value.V+" items a week", usual), Source: e.Cite(usual), Write: "per_animal or the days so that it comes nearer"}
-		if each, ok := e.defaultMass(stage); ok && known {
-			x.Limit += ", about " + quantity.FormatRange(usual.Range.Low*each, usual.Range.High*each, quantity.Gram)
-		}
+		x := finding.Finding{Rule: &r.Rule, At: own.At, Limit: limit, Source: e.Cite(usual), Write: "per_animal or the days so that it comes nearer"}
 		switch {
 		case got > 2*high:
 			x.Text = text + ": more than twice the most that is usual"
@@ -290,28 +198,6 @@ func portionOdd(r *Rule, e *Enclosure) {
 		}
 		e.Add(x)
 	}
-}
-
-func number(v float64) string { return strconv.FormatFloat(math.Round(v*10)/10, 'f', -1, 64) }
-
-// rate is how many meals a week a series has, those that are held included.
-func (e *Enclosure) rate(s *schedule.Series) float64 {
-	h := e.Horizon
-	from, until := 0, h.Days
-	if t := s.Timing; t != nil && t.From.Set() {
-		from = max(from, int(t.From.V-h.From))
-	}
-	if t := s.Timing; t != nil && t.Until.Set() {
-		until = min(until, int(t.Until.V-h.From)+1)
-	}
-	if until-from < 28 {
-		return 0 // too short to tell
-	}
-	n := s.Days.Count()
-	if s.Held != nil {
-		n += s.Held.Count()
-	}
-	return 7 * float64(n) / float64(until-from)
 }
 
 // meanMass is the mean weight of the items of a menu, in g.
@@ -349,77 +235,14 @@ func (e *Enclosure) defaultMass(stage string) (float64, bool) {
 func shortOfPrey(r *Rule, e *Enclosure) {
 	e.meals(func(s *schedule.Series) {
 		n := e.count(s.Group)
-		items := math.Ceil(s.Menu[0].Items*float64(n) - 1e-9)
-		if n < 2 || items >= float64(n) || e.Plan.Culture.V {
+		items := int(math.Ceil(s.Menu[0].Items*float64(n) - 1e-9))
+		if n < 2 || items >= n || e.Plan.Culture.V {
 			return
 		}
 		at := e.mealAt(s)
 		if f := e.own(s.Group); f != nil && f.PerAnimal.Set() {
 			at = f.PerAnimal.At
 		}
-		e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: strconv.Itoa(n) + " animals share " + number(items) + " prey items", Limit: "one item for each at the least", Source: r.Source, Write: "per_animal = 1"})
-	})
-}
-
-func richPrey(r *Rule, e *Enclosure) {
-	e.meals(func(s *schedule.Series) {
-		for k := range s.Menu {
-			first := k
-			n := 0
-			for j := range s.Menu {
-				if s.Menu[j].Prey.Feeder == s.Menu[k].Prey.Feeder {
-					first = min(first, j)
-					n++
-				}
-			}
-			if first < k {
-				continue
-			}
-			sheet := e.Feeder(s.Menu[k].Prey.Feeder)
-			if sheet == nil {
-				continue
-			}
-			f := sheet.Figure("share-max")
-			if share := 100 * float64(n) / float64(len(s.Menu)); f != nil && share > f.Range.High+1 {
-				e.Add(finding.Finding{Rule: &r.Rule, At: e.menuAt(s, k), Text: sheet.Name.V + " is " + quantity.Format(share, quantity.Percent) + " of the meals",
-					Limit: f.Value.V + " at the most, share-max of " + sheet.Name.V, Source: e.Cite(f), Write: "rotate with more of the others"})
-			}
-		}
-	})
-}
-
-func wildPrey(r *Rule, e *Enclosure) {
-	for _, f := range e.Plan.Feeding {
-		if f.Wild.V {
-			e.Add(finding.Finding{Rule: &r.Rule, At: f.Wild.At, Text: "the prey of " + f.Name.V + " is caught outdoors", Source: r.Source, Write: "wild = false, with bred feeders"})
-		}
-	}
-}
-
-// sameFor is for how many weeks the same prey is passed over (common practice, no
-// source).
-const sameFor = 12
-
-// samePrey leaves the smallest out: there is little that they can take.
-func samePrey(r *Rule, e *Enclosure) {
-	e.meals(func(s *schedule.Series) {
-		f := e.own(s.Group)
-		if f == nil || len(f.Menu()) == 0 || small(e.stage(s.Group)) || s.Days.Count() < 2 {
-			return
-		}
-		for k := range s.Menu {
-			if s.Menu[k].Prey.Feeder != s.Menu[0].Prey.Feeder {
-				return
-			}
-		}
-		last, first := -1, s.Days.Next(0)
-		for d := first; d >= 0; d = s.Days.Next(d + 1) {
-			last = d
-		}
-		if last-first <= sameFor*7 {
-			return
-		}
-		e.Add(finding.Finding{Rule: &r.Rule, At: e.menuAt(s, 0), Text: s.Group.Animals.Name.V + " get nothing but " + s.Menu[0].Prey.Feeder, Limit: strconv.Itoa(sameFor) + " weeks on one feeder",
-			Source: r.Source, Write: "rotate = [\"" + s.Menu[0].Prey.String() + "\", \"roach medium\"]"})
+		e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: strconv.Itoa(n) + " animals share " + strconv.Itoa(items) + " prey items", Limit: "one item for each at the least", Source: r.Source, Write: "per_animal = 1"})
 	})
 }

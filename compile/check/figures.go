@@ -13,7 +13,7 @@ type facts map[string][]*plan.Figure
 func factsOf(s *plan.SpeciesSheet) facts {
 	f := make(facts, len(s.Figures))
 	for _, x := range s.Figures {
-		if !x.Instar.Set() && !x.Value.Bad {
+		if !x.Instar.Set() {
 			f[x.Name.V] = append(f[x.Name.V], x)
 		}
 	}
@@ -120,6 +120,15 @@ func (e *Enclosure) total() int {
 
 // small reports whether a stage is that of the smallest animals.
 func small(stage string) bool { return stage == "newborn" || stage == "young" }
+
+// stepUnit is the unit for a difference of temperatures of a keeper who writes them
+// in u.
+func stepUnit(u quantity.Unit) quantity.Unit {
+	if u == quantity.Fahrenheit {
+		return quantity.FahrenheitStep
+	}
+	return quantity.CelsiusStep
+}
 
 // areaUnit and volumeUnit are the units of a keeper who measures in u.
 func areaUnit(u quantity.Unit) quantity.Unit {

@@ -55,24 +55,18 @@ func outgrows(r *Rule, e *Enclosure) {
 	if !ok || g.TooSmall.When != growth.Between || g.TooSmall.From > e.Today+later {
 		return
 	}
+	area := func(cm2 float64) string {
+		return quantity.Format(cm2, areaUnit(e.Plan.Housing.Inside.V.Unit))
+	}
 	f := finding.Finding{Rule: &r.Rule, At: e.Plan.Housing.Inside.At, Source: r.Source,
 		Text:  "the enclosure becomes too small " + between(g.TooSmall),
-		Limit: floor(max(g.Grown.Floor, g.Brood.Reared), e) + " of floor needed then, floor-first and floor-further of " + e.Sheet.Name.V + "; there are " + floor(g.Now.Has, e),
+		Limit: area(max(g.Grown.Floor, g.Brood.Reared)) + " of floor needed then, floor-first and floor-further of " + e.Sheet.Name.V + "; there are " + area(g.Now.Has),
 		Write: "a larger inside by then"}
 	if g.TooSmall.From <= e.Today+soon {
 		e.Add(f)
 	} else {
 		e.Soft(f, finding.Advice)
 	}
-}
-
-// floor prints an area in the units in which the keeper measures the enclosure.
-func floor(cm2 float64, e *Enclosure) string {
-	switch e.Plan.Housing.Inside.V.Unit {
-	case quantity.Inch, quantity.Foot:
-		return quantity.Format(cm2, quantity.SquareInch)
-	}
-	return quantity.Format(cm2, quantity.SquareCentimetre)
 }
 
 func between(d growth.Due) string {
@@ -116,10 +110,8 @@ func energy(r *Rule, e *Enclosure) {
 			continue
 		}
 		at := g.Animals.At
-		for _, x := range e.Plan.Feeding {
-			if x.Name.V == g.Animals.Name.V {
-				at = x.At
-			}
+		if own := e.own(g); own != nil {
+			at = own.At
 		}
 		e.Add(finding.Finding{Rule: &r.Rule, At: at, Source: r.Source,
 			Text:  "the meals of " + g.Animals.Name.V + " bring " + band(f.Offered, "kJ") + " a week for one animal: " + f.Verdict.String(),

@@ -1,12 +1,13 @@
 package check
 
 import (
+	"slices"
 	"strconv"
+	"strings"
 
 	"vivary/compile/schedule"
 	"vivary/plan"
 	"vivary/plan/finding"
-	"vivary/schema/civil"
 	"vivary/schema/quantity"
 )
 
@@ -94,7 +95,7 @@ var moisture = []*Rule{
 // inHousing is the sound housing of the examples with one line of its own.
 func inHousing(line string) string {
 	h := "housing {\n  inside    = \"76 x 46 x 41 cm\"\n  depth     = \"16 cm\"\n  hides     = 4\n"
-	if len(line) < 3 || line[:3] != "lid" {
+	if !strings.HasPrefix(line, "lid") {
 		h += "  lid       = \"solid, latched\"\n"
 	}
 	return h + "  " + line + "\n}\n"
@@ -225,11 +226,11 @@ func aridMist(r *Rule, e *Enclosure) {
 	}
 	for i := range e.Series {
 		s := &e.Series[i]
-		if s.Kind.Needs != "moisture" || s.Timing == nil || s.Timing.Seen.Set() {
+		if s.Kind.Needs != "moisture" || s.Timing == nil || s.FromSheet {
 			continue
 		}
 		if gap := shortest(s); gap > 0 && gap < least {
-			x := finding.Finding{Rule: &r.Rule, At: s.Origin, Text: s.Name + " comes up every " + days(gap) + ", and " + e.Sheet.Name.V + " lives in dry places",
+			x := finding.Finding{Rule: &r.Rule, At: s.Origin, Text: s.Name + " comes up every " + quantity.Interval{N: gap, Unit: quantity.Day}.String() + ", and " + e.Sheet.Name.V + " lives in dry places",
 				Limit: days(least) + " between two at the least", Source: r.Source, Write: "every = \"" + days(least) + "\", or longer"}
 			if f != nil {
 				x.Limit, x.Source = e.limit(x.Limit, f), e.Cite(f)
@@ -249,13 +250,6 @@ func shortest(s *schedule.Series) int {
 		}
 	}
 	return least
-}
-
-func days(n int) string {
-	if n == 1 {
-		return "day"
-	}
-	return strconv.Itoa(n) + " days"
 }
 
 func above() string {
@@ -315,7 +309,7 @@ func youngDraught(r *Rule, e *Enclosure) {
 	h := e.Plan.Housing
 	at := h.Vents.At
 	side := h.Vents.V == "cross" || h.Vents.V == "all"
-	if has(h.VentsAt.V, "side") {
+	if slices.Contains(h.VentsAt.V, "side") {
 		side, at = true, h.VentsAt.At
 	}
 	if !side || e.word("ventilation") == "cross" || e.word("moisture") == "arid" {
@@ -364,7 +358,7 @@ func gaugeUntested(r *Rule, e *Enclosure) {
 	if on, ok := e.Life.Done["calibrate"]; ok {
 		last = max(last, on)
 	}
-	if e.Today-last > civil.Date(365) {
+	if e.Today-last > 365 {
 		e.Add(finding.Finding{Rule: &r.Rule, At: c.GaugeTested.At, Text: "the gauges were last tested on " + last.Words(), Limit: "once a year", Source: r.Source, Write: "care \"calibrate\" { every = \"6 months\" }"})
 	}
 }

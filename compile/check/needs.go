@@ -38,7 +38,7 @@ var needs = []*Rule{
 // are not fed.
 func needUnstated(r *Rule, e *Enclosure) {
 	for _, g := range e.Life.Groups {
-		stage := g.Stage(e.Today)
+		stage := e.stage(g)
 		var has [4]bool
 		all := [4]string{"look", "water", "moisture", "food"}
 		for _, n := range e.Sheet.Needs {
@@ -75,11 +75,11 @@ const latestNewborn = 60
 func newbornLate(r *Rule, e *Enclosure) {
 	for _, g := range e.Life.Groups {
 		a := g.Animals
-		if !a.Born.Set() || g.Stage(e.Today) != "newborn" {
+		if !a.Born.Set() || e.stage(g) != "newborn" {
 			continue
 		}
 		most := civil.Date(latestNewborn)
-		if f := e.Sheet.Figure("on-mother", ""); f != nil {
+		if f := e.figure("on-mother"); f != nil {
 			most = civil.Date(f.Range.High / (24 * 60) * 2)
 		}
 		if a.Born.V+most < e.Today {

@@ -1,6 +1,7 @@
 package check
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -31,37 +32,6 @@ var papers = []*Rule{
 		Source:  "the date in the plan",
 		Instead: "Look at it, and write a new review date; or take it out.",
 		Bad:     ownFigure("2026-03-01"), Good: ownFigure("2027-03-01")}},
-	{Collection: calendarNoisy, Rule: finding.Rule{ID: "calendar-noisy", Severity: finding.Caution,
-		Title:   "A calendar holds more entries than people look at, or apps read well.",
-		Why:     "When everything pings, people stop hearing it. Subscribers complain of being flooded by others' reminders.",
-		Source:  "github.com/Ivan-Malinovski/calino/issues/165; 12 a day and 800 in all are common practice, no source",
-		Instead: "One entry a round; or a calendar for each room, round or keeper.",
-		Bad:     "calendar \"all\" {\n  entry = \"per care\"\n}\n" + many(6), Good: "calendar \"all\" {\n}\n" + many(6)}},
-	{Collection: calendarEmpty, Rule: finding.Rule{ID: "calendar-empty", Severity: finding.Caution,
-		Title:   "Nothing falls into a calendar.",
-		Why:     "Whoever subscribes to it thinks that there is nothing to do.",
-		Source:  "the design of this program",
-		Instead: "Look at what it selects: everything named must hold at once.",
-		Bad:     "calendar \"all\" {\n}\ncalendar \"weighing\" {\n  kinds = [\"weigh\"]\n}\n", Good: "calendar \"all\" {\n}\ncalendar \"cleaning\" {\n  kinds = [\"spot-clean\"]\n}\n"}},
-	{Collection: inNoCalendar, Rule: finding.Rule{ID: "in-no-calendar", Severity: finding.Caution,
-		Title:   "An enclosure is in none of the calendars.",
-		Why:     "It is looked after only by who remembers it.",
-		Source:  "the design of this program",
-		Instead: "Add it to one, or have a calendar without a selection.",
-		Bad:     "calendar \"other\" {\n  enclosures = [\"box-1\"]\n}\n" + many(1), Good: "calendar \"other\" {\n  rooms = [\"east\"]\n}\n" + many(1)}},
-	{Collection: careUnshown, Rule: finding.Rule{ID: "care-unshown", Severity: finding.Caution,
-		Title:   "Care that meets a need is in none of the calendars.",
-		Why:     "The proof counts on it, and nobody is told of it.",
-		Source:  "the design of this program",
-		Instead: "Add its round or its kind to a calendar, or have one without a selection.",
-		Bad:     "calendar \"meals\" {\n  kinds = [\"feed\", \"leftovers\"]\n}\n", Good: "calendar \"evening\" {\n  rounds = [\"evening\"]\n}\n"}},
-	{Collection: coverUnshown, Rule: finding.Rule{ID: "cover-unshown", Severity: finding.Caution,
-		Title:   "Somebody stands in, and no calendar shows them what to do.",
-		Why:     "Calendars that select other keepers leave out the days on which somebody stands in.",
-		Source:  "the design of this program",
-		Instead: "A calendar with the stand-in among its keepers, or one that selects none.",
-		Bad:     "keeper \"lead\" {\n  phone = \"1\"\n}\nkeeper \"relief\" {\n  phone = \"2\"\n}\naway \"lead\" {\n  from  = \"2027-03-01\"\n  to    = \"2027-03-03\"\n  cover = \"relief\"\n}\ncalendar \"lead\" {\n  keepers = [\"lead\"]\n}\n",
-		Good:    "keeper \"lead\" {\n  phone = \"1\"\n}\nkeeper \"relief\" {\n  phone = \"2\"\n}\naway \"lead\" {\n  from  = \"2027-03-01\"\n  to    = \"2027-03-03\"\n  cover = \"relief\"\n}\ncalendar \"all\" {\n}\n"}},
 	{Enclosure: arrivalUnsaid, Rule: finding.Rule{ID: "arrival-unsaid", Severity: finding.Advice,
 		Title:   "Of an animal neither origin nor arrival nor birth is written.",
 		Why:     "A register of animals has them, and whoever takes it over will ask.",
@@ -146,7 +116,7 @@ func identityClash(r *Rule, c *Collection) {
 
 func originUnsaid(r *Rule, e *Enclosure) {
 	f := e.figure("cites")
-	if f == nil || has(f.Words, "none") || len(f.Words) == 0 {
+	if f == nil || len(f.Words) == 0 || slices.Contains(f.Words, "none") {
 		return
 	}
 	for _, g := range e.Life.Groups {

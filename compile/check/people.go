@@ -1,6 +1,7 @@
 package check
 
 import (
+	"slices"
 	"strconv"
 
 	"vivary/plan/finding"
@@ -9,7 +10,21 @@ import (
 
 // Rules about the people: whether they have the time, are there when it matters,
 // and can be reached.
-var peoples = []*Rule{
+var people = []*Rule{
+	{Collection: twoPeople, Rule: finding.Rule{ID: "people-few", Severity: finding.Error,
+		Title:   "A round needs more people than there are.",
+		Why:     "Work that is meant for two is done by one, or not at all.",
+		Source:  "docslib.org/doc/2943989, Safe laboratory management for arachnids of medical importance, 2011",
+		Instead: "Another keeper block, or fewer people.",
+		Bad:     "round \"evening\" {\n  at     = \"19:30\"\n  keeper = \"lead\"\n  people = 2\n}\n",
+		Good:    "keeper \"second\" {\n}\nround \"evening\" {\n  at     = \"19:30\"\n  keeper = \"lead\"\n  people = 2\n}\n"}},
+	{Collection: keeperUnsaid, Rule: finding.Rule{ID: "keeper-unsaid", Severity: finding.Error,
+		Title:   "Somebody is away, and who does a round is not said.",
+		Why:     "With several keepers and no name at the round, nobody can tell whether an absence leaves the animals alone.",
+		Source:  "the design of this program",
+		Instead: "Name the keeper of the round.",
+		Bad:     "keeper \"lead\" {\n}\nkeeper \"relief\" {\n}\nround \"evening\" {\n  at = \"19:30\"\n}\naway \"lead\" {\n  from = \"2027-03-01\"\n  to   = \"2027-03-03\"\n}\n",
+		Good:    "keeper \"lead\" {\n}\nkeeper \"relief\" {\n}\nround \"evening\" {\n  at     = \"19:30\"\n  keeper = \"lead\"\n}\naway \"lead\" {\n  from  = \"2027-03-01\"\n  to    = \"2027-03-03\"\n  cover = \"relief\"\n}\n"}},
 	{Collection: overBudget, Rule: finding.Rule{ID: "day-too-long", Severity: finding.Caution,
 		Title:   "A day asks more time of a keeper than there is.",
 		Why:     "What does not fit is left out, and it is always the same things that are.",
@@ -30,6 +45,64 @@ var peoples = []*Rule{
 		Instead: "Write phone in both keeper blocks. It is never put into a feed.",
 		Bad:     "keeper \"lead\" {\n}\nkeeper \"relief\" {\n}\naway \"lead\" {\n  from  = \"2027-03-01\"\n  to    = \"2027-03-03\"\n  cover = \"relief\"\n}\n",
 		Good:    "keeper \"lead\" {\n  phone = \"the office\"\n}\nkeeper \"relief\" {\n  phone = \"the farm shop\"\n}\naway \"lead\" {\n  from  = \"2027-03-01\"\n  to    = \"2027-03-03\"\n  cover = \"relief\"\n}\n"}},
+}
+
+func twoPeople(r *Rule, c *Collection) {
+	for _, x := range c.Plan.Rounds {
+		if !x.People.Set() || x.People.V < 2 {
+			continue
+		}
+		f := finding.Finding{Rule: &r.Rule, At: x.People.At, Source: r.Source}
+		text := "the " + x.Shown() + " takes " + strconv.Itoa(x.People.V) + " people, and "
+		if n := len(c.Plan.Keepers); x.People.V > n {
+			f.Text, f.Write = text+"the plan has "+strconv.Itoa(n), "keeper \"second\" { }"
+			c.Add(f)
+			continue
+		}
+		for d := range c.Horizon.Days {
+			if n := c.there(d); n < x.People.V {
+				f.Text, f.Write = text+"on "+c.Horizon.Date(d).Words()+" there are "+strconv.Itoa(n), "another keeper, or fewer people while somebody is away"
+				c.Add(f)
+				break
+			}
+		}
+	}
+}
+
+// there is how many keepers are not away on day i.
+func (c *Collection) there(i int) int {
+	n := 0
+	for _, k := range c.Plan.Keepers {
+		if away := c.Schedule.People.Away(k.Name.V); away == nil || !away.Has(i) {
+			n++
+		}
+	}
+	return n
+}
+
+// keeperUnsaid finds rounds of which nobody knows whose they are, once somebody is
+// away.
+func keeperUnsaid(r *Rule, c *Collection) {
+	if len(c.Schedule.People.Absences) == 0 || len(c.Plan.Keepers) < 2 {
+		return
+	}
+	for _, round := range c.Schedule.Rounds {
+		if round.Keeper.Set() {
+			continue
+		}
+		for _, s := range c.Schedule.In[round] {
+			if s.Keeper == "" {
+				at := round.At
+				if !at.Written() {
+					at = s.Origin
+				}
+				a := c.Schedule.People.Absences[0].Away
+				c.Add(finding.Finding{Rule: &r.Rule, At: at, Text: "who does the " + round.Shown() + " is not said, so whether the absence of " + a.Name.V + " matters cannot be told",
+					Source: r.Source, Write: "keeper = \"" + c.Plan.Keepers[0].Name.V + "\"", Also: []finding.Related{{At: a.At, Text: "the absence"}}})
+				break
+			}
+		}
+	}
 }
 
 func overBudget(r *Rule, c *Collection) {
@@ -66,7 +139,7 @@ func overBudget(r *Rule, c *Collection) {
 func birthWhileAway(r *Rule, c *Collection) {
 	for k := range c.Schedule.People.Absences {
 		a := &c.Schedule.People.Absences[k]
-		if cover := c.Plan.Keeper(a.Away.Cover.V); cover != nil && has(cover.Trained.V, "breeding") {
+		if cover := c.Plan.Keeper(a.Away.Cover.V); cover != nil && slices.Contains(cover.Trained.V, "breeding") {
 			continue
 		}
 		from, to := c.Horizon.Date(a.From), c.Horizon.Date(a.To)

@@ -2,7 +2,6 @@ package check
 
 import (
 	"vivary/plan"
-	"vivary/schema/civil"
 	"vivary/schema/quantity"
 )
 
@@ -38,13 +37,4 @@ func (c *Collection) setting(h *plan.Heater) plan.Written[quantity.Quantity] {
 		return h.Thermostat
 	}
 	return c.channels[h.Channel.V]
-}
-
-// dayOf is the place of a day of the year in a year of 365 days.
-func dayOf(d plan.Day) (int, bool) {
-	if d.Kind != plan.DateOfYear {
-		return 0, false
-	}
-	on, ok := civil.Of(2025, d.Month, min(d.Day, civil.DaysIn(2025, d.Month)))
-	return int(on - civil.Must(2025, 1, 1)), ok
 }

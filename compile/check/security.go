@@ -1,6 +1,7 @@
 package check
 
 import (
+	"slices"
 	"strconv"
 
 	"vivary/compile/schedule"
@@ -35,13 +36,6 @@ var security = []*Rule{
 		Source:  "virginiacheeseman.co.uk/spring-next-month, a professional breeder's diary; the species sheet",
 		Instead: "Finer mesh.",
 		Bad:     mantisNymphs("3 mm"), Good: mantisNymphs("0.8 mm")}},
-	{Collection: twoPeople, Rule: finding.Rule{ID: "people-few", Severity: finding.Error,
-		Title:   "A round needs more people than there are.",
-		Why:     "Work that is meant for two is done by one, or not at all.",
-		Source:  "docslib.org/doc/2943989, Safe laboratory management for arachnids of medical importance, 2011",
-		Instead: "Another keeper block, or fewer people.",
-		Bad:     "round \"evening\" {\n  at     = \"19:30\"\n  keeper = \"lead\"\n  people = 2\n}\n",
-		Good:    "keeper \"second\" {\n}\nround \"evening\" {\n  at     = \"19:30\"\n  keeper = \"lead\"\n  people = 2\n}\n"}},
 	{Enclosure: gapUnsaid, Rule: finding.Rule{ID: "gap-unsaid", Severity: finding.Caution,
 		Title:   "A lid is of mesh, and how wide the mesh is, is not said.",
 		Why:     "Young leave through it; legs are caught in it.",
@@ -68,13 +62,6 @@ var security = []*Rule{
 		Source:  "bexley.gov.uk, selling animals as pets: required procedures; scorpionforum.darkbb.com/t8690",
 		Instead: "A card with the species' name, the hospital, the poison centre and a line on allergies, at the door and in the round's folder.",
 		Bad:     venomBox("locked", "venom"), Good: spiderBox("40 x 30 x 28 cm", "10 cm")}},
-	{Collection: keeperUnsaid, Rule: finding.Rule{ID: "keeper-unsaid", Severity: finding.Error,
-		Title:   "Somebody is away, and who does a round is not said.",
-		Why:     "With several keepers and no name at the round, nobody can tell whether an absence leaves the animals alone.",
-		Source:  "the design of this program",
-		Instead: "Name the keeper of the round.",
-		Bad:     "keeper \"lead\" {\n}\nkeeper \"relief\" {\n}\nround \"evening\" {\n  at = \"19:30\"\n}\naway \"lead\" {\n  from = \"2027-03-01\"\n  to   = \"2027-03-03\"\n}\n",
-		Good:    "keeper \"lead\" {\n}\nkeeper \"relief\" {\n}\nround \"evening\" {\n  at     = \"19:30\"\n  keeper = \"lead\"\n}\naway \"lead\" {\n  from  = \"2027-03-01\"\n  to    = \"2027-03-03\"\n  cover = \"relief\"\n}\n"}},
 }
 
 // venomBox is a scorpion of a collection's own sheet whose venom is a danger to life.
@@ -93,7 +80,7 @@ func mantisNymphs(gap string) string {
 }
 
 func (e *Enclosure) deadly() *plan.Figure {
-	if f := e.figure("venom"); f != nil && has(f.Words, "medically significant") {
+	if f := e.figure("venom"); f != nil && slices.Contains(f.Words, "medically significant") {
 		return f
 	}
 	return nil
@@ -117,7 +104,7 @@ func venomUnlocked(r *Rule, e *Enclosure) {
 
 func (c *Collection) trained(keeper, skill string) bool {
 	k := c.Plan.Keeper(keeper)
-	return k != nil && has(k.Trained.V, skill)
+	return k != nil && slices.Contains(k.Trained.V, skill)
 }
 
 func venomUntrained(r *Rule, e *Enclosure) {
@@ -245,48 +232,3 @@ func hairsUntrained(r *Rule, e *Enclosure) {
 
 // inside reports whether a care is work with the hands in the box.
 func inside(s *schedule.Series) bool { return s.Kind.Disturbs || s.Kind.Needs == "cleaning" }
-
-func twoPeople(r *Rule, c *Collection) {
-	for _, x := range c.Plan.Rounds {
-		for d := range c.Horizon.Days {
-			there := len(c.Plan.Keepers)
-			for k := range c.Schedule.People.Absences {
-				if c.Schedule.People.Absences[k].Days.Has(d) {
-					there--
-				}
-			}
-			if x.People.Set() && x.People.V <= len(c.Plan.Keepers) && x.People.V > 1 && there < x.People.V {
-				c.Add(finding.Finding{Rule: &r.Rule, At: x.People.At, Text: "the " + x.Shown() + " takes " + strconv.Itoa(x.People.V) + " people, and on " + c.Horizon.Date(d).Words() + " there are " + strconv.Itoa(max(0, there)), Source: r.Source, Write: "another keeper, or fewer people while somebody is away"})
-				break
-			}
-		}
-		if n := len(c.Plan.Keepers); x.People.Set() && x.People.V > max(1, n) {
-			c.Add(finding.Finding{Rule: &r.Rule, At: x.People.At, Text: "the " + x.Shown() + " takes " + strconv.Itoa(x.People.V) + " people, and the plan has " + strconv.Itoa(n), Source: r.Source, Write: "keeper \"second\" { }"})
-		}
-	}
-}
-
-// keeperUnsaid finds rounds of which nobody knows whose they are, once somebody is
-// away.
-func keeperUnsaid(r *Rule, c *Collection) {
-	if len(c.Schedule.People.Absences) == 0 || len(c.Plan.Keepers) < 2 {
-		return
-	}
-	for _, round := range c.Schedule.Rounds {
-		if round.Keeper.Set() {
-			continue
-		}
-		for _, s := range c.Schedule.In[round] {
-			if s.Keeper == "" {
-				at := round.At
-				if !at.Written() {
-					at = s.Origin
-				}
-				a := c.Schedule.People.Absences[0].Away
-				c.Add(finding.Finding{Rule: &r.Rule, At: at, Text: "who does the " + round.Shown() + " is not said, so whether the absence of " + a.Name.V + " matters cannot be told",
-					Source: r.Source, Write: "keeper = \"" + c.Plan.Keepers[0].Name.V + "\"", Also: []finding.Related{{At: a.At, Text: "the absence"}}})
-				break
-			}
-		}
-	}
-}

@@ -212,9 +212,8 @@ type Heater struct {
 	Power       Watt
 	Place       Place
 	Kind        HeaterKind
-	Area        SquareMetre // of a mat; 0 if not known
-	HoursPerDay Hour        // 0 for all day
-	Thermostat  bool        // without one it runs at full power for its hours
+	HoursPerDay Hour // 0 for all day
+	Thermostat  bool // without one it runs at full power for its hours
 }
 
 func (h *Heater) dayShare() Share {

@@ -115,18 +115,14 @@ func TestParts(t *testing.T) {
 func TestMat(t *testing.T) {
 	e := exampleA()
 	mat := Heater{Power: 16, Place: Under}
-	near(t, "share on a board", float64(e.HeatShare(mat).Likely), 0.53, 0.005)
+	near(t, "share on a board", float64(e.heatShare(&mat).Likely), 0.53, 0.005)
 	e.Base = OnFoam
-	near(t, "share on foam", float64(e.HeatShare(mat).Likely), 0.765, 0.005)
-	b := e.BlockedMat(mat)
-	near(t, "blocked", float64(b.Likely), 51, 0.3)
-	if b.High < 88 {
-		t.Errorf("blocked below dry coir: at most %.0f °C, want 88 or more", b.High)
-	}
-	mat.Area = 16.0 / 300
-	if twice := e.BlockedMat(mat); math.Abs(float64((twice.Likely-20)/(b.Likely-20))-2) > 1e-9 {
-		t.Error("twice the flux is not twice the rise")
-	}
+	near(t, "share on foam", float64(e.heatShare(&mat).Likely), 0.765, 0.005)
+	up, down := e.sides(Under)
+	near(t, "blocked", float64(SurfaceRise(150, up, down)), 31, 0.3)
+	e.Substrate.Moisture = Dry
+	up, down = e.sides(Under)
+	near(t, "blocked below dry coir", float64(SurfaceRise(150, up, down)), 68, 0.3)
 }
 
 // 16 W below the tank cannot hold 30 °C, the worked +4.7 K on foam being all it

@@ -1,9 +1,5 @@
 package climate
 
-// TypicalMatFlux is the power of a heat mat for each square metre, taken where its
-// area is not known. Judgement.
-const TypicalMatFlux WattPerSquareMetre = 150
-
 // ShareInwards returns the part of a flat heater's heat that goes in, from the
 // resistance on either side to sinks at about the same temperature.
 func ShareInwards(in, out SquareMetreKelvinPerWatt) Share { return Share(out / (in + out)) }
@@ -37,11 +33,9 @@ func (e *Enclosure) sides(p Place) (in, out SquareMetreKelvinPerWatt) {
 	}
 }
 
-// HeatShare returns the part of a heater's heat that ends up inside: computed for
+// heatShare returns the part of a heater's heat that ends up inside: computed for
 // mats and cables, which are taken to be stuck to the outside, and an unmeasured
 // default for what radiates.
-func (e Enclosure) HeatShare(h Heater) Band[Share] { return e.heatShare(&h) }
-
 func (e *Enclosure) heatShare(h *Heater) Band[Share] {
 	switch h.Kind {
 	case Lamp, Ceramic:
@@ -55,25 +49,4 @@ func (e *Enclosure) heatShare(h *Heater) Band[Share] {
 		Likely: ShareInwards(in, out),
 		High:   ShareInwards(in, out*shareOdds),
 	}
-}
-
-// BlockedMat returns the temperature of a mat or cable that never turns off, in
-// the warmest room, beneath its substrate as it is and, at the high end, dried
-// out. Anything dug down to it, or lying on it, meets this temperature.
-func (e Enclosure) BlockedMat(h Heater) Band[Celsius] {
-	flux := TypicalMatFlux
-	if h.Area > 0 {
-		flux = WattPerSquareMetre(float64(h.Power) / float64(h.Area))
-	}
-	up, down := e.sides(h.Place)
-	rise := float64(SurfaceRise(flux, up, down))
-	var s spread
-	s.add(HeaterRating, rise, rise*ratingLow, rise*ratingHigh)
-	s.add(FabricLoss, rise, rise/fabricHigh, rise/fabricLow)
-	dried := e
-	dried.Substrate.Moisture = Dry
-	dryUp, _ := dried.sides(h.Place)
-	s.add(SubstrateState, rise, rise, float64(SurfaceRise(flux, dryUp, down)))
-	b := bandOf[Kelvin](rise, s)
-	return above(e.Room.High, b)
 }

@@ -55,8 +55,7 @@ func TestDirections(t *testing.T) {
 		ordered(t, "duty", b.Duty)
 		ordered(t, "month", b.Month)
 		ordered(t, "stuck", b.WarmestIfStuck)
-		ordered(t, "share", e.HeatShare(h))
-		ordered(t, "blocked", e.BlockedMat(Heater{Power: 10, Place: h.Place}))
+		ordered(t, "share", e.heatShare(&h))
 		ordered(t, "air", c.Air)
 		ordered(t, "substrate", c.Substrate)
 		ordered(t, "water", w.Needed)
@@ -183,7 +182,6 @@ func TestNoAllocation(t *testing.T) {
 		e.Balance(28, heaters)
 		e.PowerCut(28, 22, heaters, RoomCourse{0, 24})
 		e.WaterNeed(28, 70, 85)
-		e.BlockedMat(heaters[0])
 	}); n != 0 {
 		t.Errorf("%g allocations for an enclosure, want none", n)
 	}

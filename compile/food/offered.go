@@ -2,6 +2,7 @@ package food
 
 import (
 	"vivary/compile/climate"
+	"vivary/compile/horizon"
 	"vivary/compile/life"
 	"vivary/compile/schedule"
 	"vivary/plan"
@@ -14,22 +15,32 @@ func isMeal(s *schedule.Series, g *life.Group) bool {
 // shortest is over how many days a rate can be told.
 const shortest = 28
 
-// offered returns how many items a week one animal gets of a series, and the energy of
-// one, in kJ, as the mean of the menu.
-func offered(s *schedule.Schedule, m *schedule.Series) (items float64, each climate.Band[float64], ok bool) {
-	from, until := 0, s.Horizon.Days
-	if t := m.Timing; t != nil && t.From.Set() {
-		from = max(from, int(t.From.V-s.Horizon.From))
+// Rate is how many meals a week a series of meals has, those that are held included; 0
+// where it is for a time too short to tell.
+func Rate(h horizon.Horizon, m *schedule.Series) float64 {
+	from, until, t := 0, h.Days, m.Timing
+	if t.From.Set() {
+		from = max(from, int(t.From.V-h.From))
 	}
-	if t := m.Timing; t != nil && t.Until.Set() {
-		until = min(until, int(t.Until.V-s.Horizon.From)+1)
+	if t.Until.Set() {
+		until = min(until, int(t.Until.V-h.From)+1)
 	}
 	if until-from < shortest {
-		return 0, each, true // a menu for a time, not the usual one
+		return 0
 	}
 	days := m.Days.Count()
 	if m.Held != nil {
 		days += m.Held.Count()
+	}
+	return 7 * float64(days) / float64(until-from)
+}
+
+// offered returns how many items a week one animal gets of a series, and the energy of
+// one, in kJ, as the mean of the menu.
+func offered(s *schedule.Schedule, m *schedule.Series) (items float64, each climate.Band[float64], ok bool) {
+	rate := Rate(s.Horizon, m)
+	if rate == 0 {
+		return 0, each, true // a menu for a time, not the usual one
 	}
 	n := float64(len(m.Menu))
 	for k := range m.Menu {
@@ -41,7 +52,7 @@ func offered(s *schedule.Schedule, m *schedule.Series) (items float64, each clim
 		each.Likely += e.Likely / n
 		each.High += e.High / n
 	}
-	return 7 * float64(days) / float64(until-from) * m.Menu[0].Items, each, true
+	return rate * m.Menu[0].Items, each, true
 }
 
 // Energy returns the energy in one item of prey, in kJ: its mass times the energy of

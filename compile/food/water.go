@@ -20,13 +20,3 @@ func ScorpionDrying(mass, temperature, humidity float64) float64 {
 // DryingLimit is the loss of mass, in %, from which the body water of Scorpionidae
 // falls (Gefen and Ar 2005, J. Exp. Biol. 208:1887). Buthidae bear far more.
 const DryingLimit = 5
-
-// DaysToLimit returns after how many days without drinking a scorpion has lost
-// DryingLimit. It is an upper bound, and infinite in air that takes up nothing.
-func DaysToLimit(mass, temperature, humidity float64) float64 {
-	d := ScorpionDrying(mass, temperature, humidity)
-	if d <= 0 {
-		return math.Inf(1)
-	}
-	return DryingLimit / d
-}

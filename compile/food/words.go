@@ -18,14 +18,14 @@ func (r *Report) Lines(e *plan.Enclosure) []string {
 		of = "as weighed"
 	}
 	out := []string{
-		"Food of " + r.Group.Animals.Name.V + ": " + items(r.Items) + " a week each, " + band(r.Offered, "kJ") + r.usual(),
+		"Food of " + r.Group.Animals.Name.V + ": " + Items(r.Items) + " a week each, " + band(r.Offered, "kJ") + r.usual(),
 		"One of " + quantity.FormatRange(r.Mass.Low, r.Mass.High, gram) + " " + of + " at " + quantity.FormatRange(float64(r.Temperature.Low), float64(r.Temperature.High), deg) +
 			" burns " + band(r.Rest, "kJ") + " a week at rest [" + r.Kin.String() + "]",
 		"At " + number(100*Assimilation) + " % taken up, " + band(r.Need, "kJ") + " a week is plausible: " + r.Verdict.String(),
 	}
 	if r.Animals > 1 {
 		n := float64(r.Animals)
-		out = append(out, "All "+strconv.Itoa(r.Animals)+": "+items(r.Items*n)+" a week, "+
+		out = append(out, "All "+strconv.Itoa(r.Animals)+": "+Items(r.Items*n)+" a week, "+
 			band(climate.Band[float64]{Low: n * r.Offered.Low, Likely: n * r.Offered.Likely, High: n * r.Offered.High}, "kJ"))
 	}
 	if d, ok := r.dries(e); ok {
@@ -113,11 +113,13 @@ func band(b climate.Band[float64], unit string) string {
 	return exact(b.Likely) + " " + unit + " (" + exact(b.Low) + " to " + exact(b.High) + ")"
 }
 
-func items(n float64) string {
-	if n == 1 {
+// Items prints how many prey items a week; a horizon that is no whole number of weeks
+// makes them a little more or less than the plan says.
+func Items(n float64) string {
+	if n = math.Round(n*10) / 10; n == 1 {
 		return "1 item"
 	}
-	return number(n) + " items"
+	return exact(n) + " items"
 }
 
 func exact(v float64) string  { return strconv.FormatFloat(v, 'f', -1, 64) }

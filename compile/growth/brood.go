@@ -25,7 +25,6 @@ type Brood struct {
 	// Leaving is when the young need them.
 	Places  int
 	Leaving Due
-	Size    *plan.Figure
 }
 
 // litter is young of one enclosure, those of several mothers together.
@@ -127,10 +126,10 @@ func (w *world) born(g *life.Group) (birth Due, young int) {
 }
 
 // rear says what the young ask for. Those that stay are then reckoned with as
-// animals of the enclosure.
-func (w *world) rear() (b Brood) {
+// animals of the enclosure. s is what those who live here now need.
+func (w *world) rear(s Stock) (b Brood) {
 	y := w.young
-	b.Mothers, b.Young, b.Birth, b.Size = y.mothers, y.band(), y.birth, w.f.broodSize
+	b.Mothers, b.Young, b.Birth = y.mothers, y.band(), y.birth
 	if b.Mothers == 0 {
 		return b
 	}
@@ -143,24 +142,22 @@ func (w *world) rear() (b Brood) {
 	}
 	switch {
 	case b.Stay:
-		s := w.stock(w.today, fast)
+		n, without := float64(s.Animals), s.Floor
 		t := tally{s: &s}
-		without := s.Floor
 		t.add(w.f, juvenile, y.most, true)
 		if s.First != nil && s.Floor > without {
 			b.Reared = s.Floor
 		}
-		n := float64(s.Animals - y.most)
 		b.Total = climate.Band[float64]{Low: n + b.Young.Low, Likely: n + b.Young.Likely, High: n + b.Young.High}
 	case b.Leave:
-		b.Places = places(w.c, w.l.Plan.Sheet)
+		b.Places = Places(w.c, w.l.Plan.Sheet)
 		b.Leaving = w.leaving()
 	}
 	return b
 }
 
-// places counts the free places for young of a species.
-func places(c *plan.Collection, sheet *plan.SpeciesSheet) (n int) {
+// Places counts the places of a collection's nurseries for young of a species.
+func Places(c *plan.Collection, sheet *plan.SpeciesSheet) (n int) {
 	for _, x := range c.Enclosures {
 		if x.Sheet == sheet && x.Housing != nil {
 			n += x.Housing.Places.V

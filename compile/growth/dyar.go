@@ -7,11 +7,6 @@ import (
 	"vivary/plan"
 )
 
-// Theory is the factor by which a length grows at a moult if the mass doubles:
-// Przibram's rule, as compared with rearings by Francke and Sissom 1984, J.
-// Arachnol. 12:1-20.
-var Theory = math.Cbrt(2)
-
 // Moults returns how many moults lead from one length to another, measured alike,
 // if each multiplies it by the same factor (Dyar's rule). It is not a number where
 // the factor is not above 1 or a length is not above nothing.
@@ -43,7 +38,9 @@ type Factor struct {
 // Scorpions: Tityus stigmurus 1.14 to 1.38 by part of the body (growth and
 // developmental time in T. stigmurus, abstract), Paruroctonus mesaensis 1.38 on
 // average (Polis and Farley 1979), Hadrurus gertschi 1.27 (Quijano-Ravell, Ponce-
-// Saavedra and Francke 2011), and the theory. Spiders: 1.2 to 1.5, from memory.
+// Saavedra and Francke 2011), and the cube root of 2, by which a length grows if the
+// mass doubles (Przibram's rule, as compared with rearings by Francke and Sissom
+// 1984, J. Arachnol. 12:1-20). Spiders: 1.2 to 1.5, from memory.
 var kinFactors = map[string]Factor{
 	"scorpion":  {Band: climate.Band[float64]{Low: 1.14, Likely: 1.26, High: 1.38}, Kin: "other scorpions (papers)"},
 	"tarantula": {Band: climate.Band[float64]{Low: 1.2, Likely: 1.3, High: 1.5}, Kin: "spiders (from memory: verify before you rely on it)"},

@@ -88,9 +88,6 @@ type figures struct {
 func (f *figures) read(s *plan.SpeciesSheet) {
 	f.sheet = s
 	for _, x := range s.Figures {
-		if x.Value.Bad {
-			continue
-		}
 		if x.Instar.Set() {
 			if n := x.Instar.V; x.Name.V == "instar-length" && n >= 1 && n <= maxInstar && f.instar[n] == nil {
 				f.instar[n] = x

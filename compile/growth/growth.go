@@ -14,10 +14,9 @@ import (
 // Report is what can be said of one enclosure as of a day.
 type Report struct {
 	Life  *life.Enclosure
-	Plan  *plan.Collection
 	Today civil.Date
 
-	Now   Stock
+	Now   Stock // of those who have been seen; young that may have been born are in Brood
 	Grown Stock // once all who live here now are adult
 	Brood Brood
 
@@ -72,7 +71,7 @@ func (d Due) first(o Due) Due {
 // sheet says anything of them. It allocates nothing, so that rules may ask for it
 // in every enclosure.
 func Of(l *life.Enclosure, c *plan.Collection, today civil.Date) (Report, bool) {
-	r := Report{Life: l, Plan: c, Today: today}
+	r := Report{Life: l, Today: today}
 	if l.Plan.Sheet == nil {
 		return r, false
 	}
@@ -87,9 +86,9 @@ func Of(l *life.Enclosure, c *plan.Collection, today civil.Date) (Report, bool) 
 	f.read(l.Plan.Sheet)
 	w := world{l: l, c: c, f: &f, today: today}
 	w.prepare()
-	r.Now = w.stock(today, fast)
+	r.Now = w.stock(today, still)
 	r.Grown = w.stock(today, grown)
-	r.Brood = w.rear()
+	r.Brood = w.rear(r.Now)
 	r.TooSmall = w.tooSmall(&r.Now, &r.Brood)
 	r.Nursery = w.nursery(&r.Brood)
 	for i := range l.Groups {

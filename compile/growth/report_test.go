@@ -74,6 +74,23 @@ func TestStockNow(t *testing.T) {
 	}
 }
 
+// Young that nobody has seen do not live here yet, however long ago they may have been
+// born: a female mated 389 days ago, gestation 7 to 18 months, may have juveniles of
+// 129 days by now, and needs the room of one. That they may come is said, and they are
+// counted once.
+func TestUnseenYoung(t *testing.T) {
+	r := report(t, box("pandinus-imperator", "90 x 45 x 45 cm", herd("a", "0.1", grownUp)), "2025-11-01 box a mated\n", today)
+	if r.Now.Animals != 1 || r.Now.Floor != 1200 || !r.Now.Fits() {
+		t.Errorf("now %+v", r.Now)
+	}
+	if d := r.TooSmall; d.When != growth.Between || d.From != r.Today+1 {
+		t.Errorf("too small %v from %s", d.When, d.From)
+	}
+	if b := r.Brood; b.Total.High != 36 || b.Reared != 1200+35*275 {
+		t.Errorf("reared %+v", b)
+	}
+}
+
 func TestNobodyThere(t *testing.T) {
 	l, c := lives(t, box("pandinus-imperator", "20 x 10 x 12 in", herd("a", "1", grownUp)), "2026-11-01 box a died\n", today)
 	if _, ok := growth.Of(l, c, planned.Day(today)); ok {

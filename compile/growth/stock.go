@@ -24,20 +24,24 @@ type Stock struct {
 	Most    *plan.Figure // the largest group; nil where nobody says
 }
 
-// tolerance is what a tank may lack, because it is sold by its outer measures
+// Tolerance is what a tank may lack, because it is sold by its outer measures
 // (judgement).
-const tolerance = 0.995
+const Tolerance = 0.995
 
 // Fits reports whether floor and volume are enough, where both are known.
-func (s *Stock) Fits() bool {
-	return !s.Sized || s.Has >= s.Floor*tolerance && s.Holds >= s.Volume*tolerance
-}
+func (s *Stock) Fits() bool { return !s.Sized || s.FloorFits() && s.volumeFits() }
+
+// FloorFits reports whether the floor is enough, where it is known.
+func (s *Stock) FloorFits() bool { return s.Has >= s.Floor*Tolerance }
+
+func (s *Stock) volumeFits() bool { return s.Holds >= s.Volume*Tolerance }
 
 // pace is how fast animals are taken to grow.
 type pace uint8
 
 const (
-	fast  pace = iota // as fast as is possible, with the largest brood
+	still pace = iota // not at all, and no young are born
+	fast              // as fast as is possible, with the largest brood
 	slow              // as slowly as is possible, with the smallest brood
 	grown             // all adult, whatever the day
 )
@@ -107,7 +111,7 @@ func (w *world) stock(on civil.Date, how pace) Stock {
 			tally.add(w.f, p.then(on, how), p.animals, mothered)
 		}
 	}
-	if y := &w.young; how != grown && y.most > 0 {
+	if y := &w.young; (how == fast || how == slow) && y.most > 0 {
 		n := y.most
 		if how == slow {
 			n = y.least
@@ -121,7 +125,10 @@ func (w *world) stock(on civil.Date, how pace) Stock {
 }
 
 func (p *path) then(on civil.Date, how pace) int {
-	if how == grown && p.stage != unknown {
+	switch {
+	case how == still:
+		return p.stage
+	case how == grown && p.stage != unknown:
 		return adult
 	}
 	return p.on(on, how == fast)
@@ -178,7 +185,7 @@ func (w *world) tooSmall(now *Stock, b *Brood) Due {
 	end := w.today + lookAhead
 	from, may := w.crossing(fast, end)
 	if !may {
-		if last := w.stock(w.today, grown); !last.Fits() || now.Has < b.Reared*tolerance {
+		if last := w.stock(w.today, grown); !last.Fits() || now.Has < b.Reared*Tolerance {
 			return Due{When: Undated}
 		}
 		return Due{}
@@ -196,7 +203,7 @@ func (w *world) crossing(how pace, end civil.Date) (civil.Date, bool) {
 	if s := w.stock(end, how); s.Fits() {
 		return 0, false
 	}
-	low, high := w.today, end // enough on low, not on high
+	low, high := w.today, end // not enough on high
 	for high-low > 1 {
 		middle := low + (high-low)/2
 		if s := w.stock(middle, how); s.Fits() {

@@ -81,11 +81,11 @@ func (r *Report) stockLines(u units) (out []string) {
 		}
 	}
 	if s.Sized {
-		line += "; there are " + quantity.Format(s.Has, u.area) + verdict(s.Has >= s.Floor*tolerance)
+		line += "; there are " + quantity.Format(s.Has, u.area) + verdict(s.FloorFits())
 	}
 	out = append(out, line+" [floor-first of "+sheet+"]")
 	if s.Volume > 0 && s.Sized {
-		out = append(out, "Volume: "+quantity.FormatAtLeast(s.Volume, u.volume)+" for one; there are "+quantity.Format(s.Holds, u.volume)+verdict(s.Holds >= s.Volume*tolerance)+" [volume-first of "+sheet+"]")
+		out = append(out, "Volume: "+quantity.FormatAtLeast(s.Volume, u.volume)+" for one; there are "+quantity.Format(s.Holds, u.volume)+verdict(s.volumeFits())+" [volume-first of "+sheet+"]")
 	}
 	if s.HidesSet {
 		out = append(out, "Hides: "+strconv.Itoa(s.Hides)+" for "+animals(s.Animals)+verdict(s.Hides >= s.Animals))
@@ -198,7 +198,7 @@ func (r *Report) broodLines(u units) (out []string) {
 	case b.Stay && b.Reared > 0:
 		line = "They stay with their mother [separation of " + r.Life.Plan.Sheet.Name.V + "]: as juveniles up to " + number(b.Total.High) + " animals need " + quantity.FormatAtLeast(b.Reared, u.area)
 		if r.Now.Sized {
-			line += verdict(r.Now.Has >= b.Reared*tolerance)
+			line += verdict(r.Now.Has >= b.Reared*Tolerance)
 		}
 		out = append(out, line)
 	case b.Leave:

@@ -1,0 +1,319 @@
+package check
+
+import (
+	"slices"
+	"strconv"
+
+	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/schema/quantity"
+)
+
+// Heaters and their thermostats. Whether they are strong enough is for physics.
+var heaters = []*Rule{
+	{Enclosure: heaterBare, Rule: finding.Rule{ID: "heater-bare", Severity: finding.Danger, Kills: true,
+		Title:   "A heater has no thermostat.",
+		Why:     "An electric heater goes on warming whatever the temperature. An unregulated heating tape reached 89 °C after a fault.",
+		Source:  "arbreptiles.com/cages/flexburn.html: an unregulated tape reached 89 °C",
+		Instead: "Put a thermostat in, its probe at the warmest spot that the animals can reach, and write the temperature at which it switches off.",
+		Bad:     "climate {\n  heater \"mat\" {\n    power = \"90 W\"\n    place = \"side\"\n  }\n}\n",
+		Good:    "climate {\n  heater \"mat\" {\n    power      = \"90 W\"\n    place      = \"side\"\n    thermostat = \"30 C\"\n  }\n}\n"}},
+	{Enclosure: heaterOvershoot, Rule: finding.Rule{ID: "heater-overshoot", Severity: finding.Danger, Kills: true,
+		Title:   "A thermostat lets the temperature go past what the species bears.",
+		Why:     "Heat is the quickest killer. A thermostat switches off at its setting, and the temperature still rises by its swing.",
+		Source:  "the species sheet; arbreptiles.com/cages/flexburn.html",
+		Instead: "Set it so far below the limit that its swing fits in between.",
+		Bad:     "climate {\n  heater \"mat\" {\n    power      = \"90 W\"\n    place      = \"side\"\n    thermostat = \"34 C\"\n    swing      = \"2 C\"\n  }\n}\n",
+		Good:    "climate {\n  heater \"mat\" {\n    power      = \"90 W\"\n    place      = \"side\"\n    thermostat = \"30 C\"\n    swing      = \"2 C\"\n  }\n}\n"}},
+	{Enclosure: heaterMisplaced, Rule: finding.Rule{ID: "heater-misplaced", Severity: finding.Error,
+		Title:   "A heater is where the species must not have one.",
+		Why:     "A burrower digs down to get away from heat. With a mat beneath the floor it digs towards it, and is burnt.",
+		Source:  "reptiliansource.com/pages/asian-forest-scorpion-care; voofla.com, Titan Scorpions, 17 March 2022",
+		Instead: "Put it on a side or the back, above the substrate, or over the lid.",
+		Bad:     "climate {\n  heater \"mat\" {\n    power      = \"90 W\"\n    place      = \"under\"\n    thermostat = \"30 C\"\n  }\n}\n",
+		Good:    "climate {\n  heater \"mat\" {\n    power      = \"90 W\"\n    place      = \"side\"\n    thermostat = \"30 C\"\n  }\n}\n"}},
+	{Enclosure: heaterUnguarded, Rule: finding.Rule{ID: "heater-unguarded", Severity: finding.Error,
+		Title:   "A heater inside the enclosure has no guard.",
+		Why:     "Animals climb on it and do not feel a burn in time.",
+		Source:  "common practice, no source",
+		Instead: "Put it outside, or put a guard around it and write guarded = true.",
+		Bad:     "climate {\n  heater \"lamp\" {\n    power      = \"90 W\"\n    place      = \"inside\"\n    thermostat = \"30 C\"\n  }\n}\n",
+		Good:    "climate {\n  heater \"lamp\" {\n    power      = \"90 W\"\n    place      = \"inside\"\n    thermostat = \"30 C\"\n    guarded    = true\n  }\n}\n"}},
+	{Collection: channelClash, Rule: finding.Rule{ID: "channel-clash", Severity: finding.Error,
+		Title:   "Heaters share an outlet of a thermostat, but need different temperatures.",
+		Why:     "One outlet holds one temperature: one of the enclosures will be wrong.",
+		Source:  "common practice, no source",
+		Instead: "Give them outlets of their own, or enclosures to share it that want the same.",
+		Bad:     channelBoxes("\"20 C\""), Good: channelBoxes("\"30 C\"")}},
+	{Enclosure: heaterUnchecked, Rule: finding.Rule{ID: "heater-unchecked", Severity: finding.Caution,
+		Title:   "There is no thermometer besides the thermostat's own.",
+		Why:     "The controller can be the thing that fails; its own reading does not show it.",
+		Source:  "reptileamphibiangear.com/how-to/reptile-heat-mat-thermostat-usage-guide",
+		Instead: "Put in a thermometer that keeps the lowest and the highest, and write thermometer = true.",
+		Bad:     "climate {\n  heater \"mat\" {\n    power      = \"90 W\"\n    place      = \"side\"\n    thermostat = \"30 C\"\n  }\n}\n",
+		Good:    "climate {\n  thermometer = true\n  heater \"mat\" {\n    power      = \"90 W\"\n    place      = \"side\"\n    thermostat = \"30 C\"\n  }\n}\n"}},
+	{Enclosure: heaterWide, Rule: finding.Rule{ID: "heater-wide", Severity: finding.Caution,
+		Title:   "A heater covers more than a third of a wall or of the floor.",
+		Why:     "There is no cool end left to go to.",
+		Source:  "leopardgeckos.co.za, on mats under geckos",
+		Instead: "A smaller one, at one end.",
+		Bad:     "climate {\n  heater \"mat\" {\n    power      = \"90 W\"\n    place      = \"side\"\n    thermostat = \"30 C\"\n    covers     = \"60 %\"\n  }\n}\n",
+		Good:    "climate {\n  heater \"mat\" {\n    power      = \"90 W\"\n    place      = \"side\"\n    thermostat = \"30 C\"\n    covers     = \"30 %\"\n  }\n}\n"}},
+	{Enclosure: thermostatOff, Rule: finding.Rule{ID: "thermostat-off-target", Severity: finding.Caution,
+		Title:   "No thermostat is set to the temperature that is planned.",
+		Why:     "The warm end becomes what the thermostat holds, not what the plan says.",
+		Source:  "the plan itself",
+		Instead: "Set the thermostat and the plan to the same temperature.",
+		Bad:     "climate {\n  warm_end = \"30 C\"\n  cool_end = \"25 C\"\n  heater \"mat\" {\n    power      = \"90 W\"\n    place      = \"side\"\n    thermostat = \"26 C\"\n  }\n}\n",
+		Good:    "climate {\n  warm_end = \"30 C\"\n  cool_end = \"25 C\"\n  heater \"mat\" {\n    power      = \"90 W\"\n    place      = \"side\"\n    thermostat = \"30 C\"\n  }\n}\n"}},
+	{Enclosure: uvLamp, Rule: finding.Rule{ID: "uv-lamp", Severity: finding.Caution,
+		Title:   "A lamp gives off ultraviolet light, which this species is spared.",
+		Why:     "Sixteen hours a day of weak ultraviolet bleached the glow of a scorpion and changed how it reacts.",
+		Source:  "Kloock et al. 2010, J. Arachnol. 38:441-445",
+		Instead: "A heater without ultraviolet. A viewing lamp is for minutes, not on a timer.",
+		Bad:     "climate {\n  heater \"lamp\" {\n    power      = \"90 W\"\n    place      = \"above\"\n    thermostat = \"30 C\"\n    uv         = true\n  }\n}\n",
+		Good:    "climate {\n  heater \"lamp\" {\n    power      = \"90 W\"\n    place      = \"above\"\n    thermostat = \"30 C\"\n  }\n}\n"}},
+}
+
+// channelBoxes is two enclosures on one outlet of a thermostat.
+func channelBoxes(other string) string {
+	box := func(name, warm string) string {
+		return "enclosure \"" + name + "\" {\n  species = \"brachypelma-hamorii\"\n  housing {\n    inside = \"40 x 30 x 25 cm\"\n    lid    = \"solid, latched\"\n    depth  = \"10 cm\"\n  }\n" +
+			"  animals \"female\" {\n    count = \"0.1\"\n    stage = \"adult\"\n  }\n  climate {\n    warm_end = " + warm + "\n    heater \"mat\" {\n      power      = \"25 W\"\n      place      = \"side\"\n      thermostat = \"30 C\"\n      channel    = \"rack 1\"\n    }\n  }\n}\n"
+	}
+	return box("left", "\"29 to 30 C\"") + box("right", other)
+}
+
+// usualSwing is how far a thermostat lets the temperature go past its setting
+// where the plan does not say, in °C.
+const usualSwing = 1.0
+
+func swing(h *plan.Heater) float64 {
+	if h.Swing.Set() {
+		return h.Swing.V.Value
+	}
+	return usualSwing
+}
+
+func (e *Enclosure) heaters() []*plan.Heater {
+	if e.Plan.Climate == nil {
+		return nil
+	}
+	return e.Plan.Climate.Heaters
+}
+
+func heaterBare(r *Rule, e *Enclosure) {
+	for _, h := range e.heaters() {
+		if h.Thermostat.At.Written() || e.setting(h).Set() {
+			continue
+		}
+		text := "the " + h.Name.V + " has no thermostat"
+		if h.Channel.Set() {
+			text = "the " + h.Name.V + " is on outlet " + strconv.Quote(h.Channel.V) + ", of which no heater says its thermostat"
+		}
+		f := e.figure("temperature-target")
+		write := "thermostat = \"…\""
+		if f != nil {
+			write = "thermostat = \"" + quantity.FormatAtMost(f.Range.High, e.degrees()) + "\""
+		}
+		e.Add(finding.Finding{Rule: &r.Rule, At: h.At, Text: text, Source: r.Source, Write: write})
+	}
+}
+
+func heaterOvershoot(r *Rule, e *Enclosure) {
+	hard := e.figure("temperature-hard")
+	if hard == nil {
+		return
+	}
+	for _, h := range e.heaters() {
+		t := e.setting(h)
+		if !t.Set() || hard.Range.Contains(t.V.Value+swing(h)) || t.V.Value+swing(h) < hard.Range.Low {
+			continue
+		}
+		u, s := t.V.Unit, swing(h)
+		over := "may overshoot by "
+		if !h.Swing.Set() {
+			over = "as usual may overshoot by "
+		}
+		e.Add(finding.Finding{Rule: &r.Rule, At: t.At,
+			Text: "the thermostat switches off at " + t.V.String() + " and " + over + quantity.Format(s, stepUnit(u)) + ": " +
+				quantity.Format(t.V.Value+s, u) + " is past what " + e.Sheet.Name.V + " bears",
+			Limit: e.atMost(hard.Range.High, u, hard), Source: e.Cite(hard),
+			Write: "thermostat = \"" + quantity.FormatAtMost(e.aim(hard.Range.High-s), u) + "\", or lower"})
+	}
+}
+
+// aim is the upper end of what is aimed for, and at most v.
+func (e *Enclosure) aim(v float64) float64 {
+	if f := e.figure("temperature-target"); f != nil {
+		v = min(v, f.Range.High)
+	}
+	return v
+}
+
+func heaterMisplaced(r *Rule, e *Enclosure) {
+	for _, h := range e.heaters() {
+		if !h.Place.Set() {
+			continue
+		}
+		not := e.figure("heater-not")
+		switch {
+		case not != nil && slices.Contains(not.Words, h.Place.V):
+			e.Add(finding.Finding{Rule: &r.Rule, At: h.Place.At, Text: "the " + h.Name.V + " is " + placed(h.Place.V) + ", where " + e.Sheet.Name.V + " must not have one",
+				Limit: e.limit("not "+not.Value.V, not), Source: e.Cite(not), Write: "place = \"side\""})
+		case h.Place.V == "under" && e.word("lifestyle") == "burrower":
+			life := e.figure("lifestyle")
+			e.Add(finding.Finding{Rule: &r.Rule, At: h.Place.At, Text: "the " + h.Name.V + " is beneath the floor, where " + e.Sheet.Name.V + " digs down to get away from heat",
+				Limit: e.limit("a burrower", life), Source: e.Cite(life), Write: "place = \"side\""})
+		}
+	}
+}
+
+func placed(place string) string {
+	switch place {
+	case "under":
+		return "beneath the floor"
+	case "above":
+		return "over the lid"
+	case "inside":
+		return "within the box"
+	}
+	return "on the " + place
+}
+
+func heaterUnguarded(r *Rule, e *Enclosure) {
+	for _, h := range e.heaters() {
+		if h.Place.V == "inside" && !h.Guarded.V {
+			e.Add(finding.Finding{Rule: &r.Rule, At: h.Place.At, Text: "the " + h.Name.V + " is within reach of the animals and has no guard",
+				Source: r.Source, Write: "guarded = true, once it has one"})
+		}
+	}
+}
+
+// channelUse is what the enclosures on one outlet of a thermostat agree on so far.
+type channelUse struct {
+	first   *plan.Heater
+	band    quantity.Range
+	setting plan.Written[quantity.Quantity]
+}
+
+func channelClash(r *Rule, c *Collection) {
+	var uses map[string]*channelUse
+	for _, e := range c.Plan.Enclosures {
+		if e.Climate == nil || e.Sheet == nil {
+			continue
+		}
+		for _, h := range e.Climate.Heaters {
+			if !h.Channel.Set() {
+				continue
+			}
+			if uses == nil {
+				uses = map[string]*channelUse{}
+			}
+			band, ok := wanted(e)
+			if !ok {
+				continue
+			}
+			u := uses[h.Channel.V]
+			if u == nil {
+				uses[h.Channel.V] = &channelUse{h, band, h.Thermostat}
+				continue
+			}
+			f := finding.Finding{Rule: &r.Rule, At: h.Channel.At, In: e.Whole, Source: r.Source, Write: "channel = an outlet of its own",
+				Also: []finding.Related{{At: u.first.Channel.At, Text: "the outlet's first heater"}}}
+			both := quantity.Range{Low: max(u.band.Low, band.Low), High: min(u.band.High, band.High), Unit: band.Unit}
+			switch {
+			case both.Low > both.High:
+				f.Text = "outlet " + strconv.Quote(h.Channel.V) + " should hold " + band.String() + " here, and " + u.band.String() + " elsewhere"
+				c.Add(f)
+			case u.setting.Set() && h.Thermostat.Set() && !(quantity.Range{Low: u.setting.V.Value, High: u.setting.V.Value}).Contains(h.Thermostat.V.Value):
+				f.Text = "outlet " + strconv.Quote(h.Channel.V) + " is set to " + h.Thermostat.V.String() + " here, and to " + u.setting.V.String() + " elsewhere"
+				c.Add(f)
+			default:
+				u.band = both
+				if !u.setting.Set() {
+					u.setting = h.Thermostat
+				}
+			}
+		}
+	}
+}
+
+// wanted is the temperature that the warm end of an enclosure should have.
+func wanted(e *plan.Enclosure) (quantity.Range, bool) {
+	if e.Climate.WarmEnd.Set() {
+		return e.Climate.WarmEnd.V, true
+	}
+	if f := e.Sheet.Figure("temperature-soft", ""); f != nil {
+		return f.Range, true
+	}
+	return quantity.Range{}, false
+}
+
+func heaterUnchecked(r *Rule, e *Enclosure) {
+	c := e.Plan.Climate
+	if c == nil || len(c.Heaters) == 0 || c.Thermometer.V || c.Thermometer.Bad {
+		return
+	}
+	for _, h := range c.Heaters {
+		if e.setting(h).Set() {
+			e.Add(finding.Finding{Rule: &r.Rule, At: c.At, Text: "the thermostat's own probe is the only thermometer", Source: r.Source, Write: "thermometer = true, once there is one"})
+			return
+		}
+	}
+}
+
+func heaterWide(r *Rule, e *Enclosure) {
+	const third = 100.0 / 3
+	for _, h := range e.heaters() {
+		if h.Covers.Set() && h.Covers.V.Value > third+1 { // gauged by eye
+			e.Add(finding.Finding{Rule: &r.Rule, At: h.Covers.At, Text: "the " + h.Name.V + " covers " + quantity.Format(h.Covers.V.Value, quantity.Percent) + " of its wall or floor",
+				Limit: "a third at the most", Source: r.Source, Write: "covers = \"30 %\", with a smaller one"})
+		}
+	}
+}
+
+func thermostatOff(r *Rule, e *Enclosure) {
+	c := e.Plan.Climate
+	if c == nil || !c.WarmEnd.Set() {
+		return
+	}
+	var top, bottom plan.Written[quantity.Quantity]
+	slack := 0.0
+	for _, h := range c.Heaters {
+		t := e.setting(h)
+		if !t.Set() {
+			continue
+		}
+		slack = max(slack, swing(h))
+		if !top.Set() || t.V.Value > top.V.Value {
+			top = t
+		}
+		if !bottom.Set() || t.V.Value < bottom.V.Value {
+			bottom = t
+		}
+	}
+	if !top.Set() {
+		return
+	}
+	at, text := top, ""
+	switch {
+	case top.V.Value < c.WarmEnd.V.Low-slack-1e-9:
+		text = "the thermostat switches off at " + top.V.String() + ", before the warm end reaches " + c.WarmEnd.V.String()
+	case bottom.V.Value > c.WarmEnd.V.High+slack+1e-9:
+		at, text = bottom, "the thermostat switches off at "+bottom.V.String()+", when the warm end is past "+c.WarmEnd.V.String()
+	default:
+		return
+	}
+	e.Add(finding.Finding{Rule: &r.Rule, At: at.At, Text: text, Source: r.Source, Write: "thermostat = \"" + c.WarmEnd.V.HighQ().String() + "\", or another warm_end",
+		Also: []finding.Related{{At: c.WarmEnd.At, Text: "what is planned"}}})
+}
+
+func uvLamp(r *Rule, e *Enclosure) {
+	for _, h := range e.heaters() {
+		if h.UV.V && e.true("uv-not") {
+			f := e.figure("uv-not")
+			e.Add(finding.Finding{Rule: &r.Rule, At: h.UV.At, Text: "the " + h.Name.V + " gives off ultraviolet light", Limit: e.limit("no ultraviolet light", f), Source: e.Cite(f), Write: "uv = false, with another lamp"})
+		}
+	}
+}

@@ -1,0 +1,166 @@
+package check
+
+import (
+	"strconv"
+
+	"vivary/compile/life"
+	"vivary/compile/schedule"
+	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/plan/source"
+	"vivary/schema/quantity"
+)
+
+// What is fed. Nothing is checked of vertebrate prey and supplements: no sheet says
+// of any that it is bad.
+var prey = []*Rule{
+	{Enclosure: preyHeavy, Rule: finding.Rule{ID: "prey-heavy", Severity: finding.Caution,
+		Title:   "A prey item is heavy for the animal.",
+		Why:     "Large prey injures, or is refused and left in.",
+		Source:  "the species sheet; keepers quote a third to a half",
+		Instead: "A smaller size, or kill it first.",
+		Bad:     "animals \"adults\" {\n  count = 1\n  stage = \"juvenile\"\n  mass  = \"2 g\"\n}\nfeeding \"adults\" {\n  every = \"4 days\"\n  prey  = \"roach adult\"\n}\n",
+		Good:    "animals \"adults\" {\n  count = 1\n  stage = \"juvenile\"\n  mass  = \"2 g\"\n}\nfeeding \"adults\" {\n  every = \"4 days\"\n  prey  = \"cricket medium\"\n}\n"}},
+	{Enclosure: preyLong, Rule: finding.Rule{ID: "prey-long", Severity: finding.Caution,
+		Title:   "A prey item is long for the animal.",
+		Why:     "Large prey injures, or is refused and left in.",
+		Source:  "the species sheet; keepers quote a third to a half",
+		Instead: "A smaller size, or kill it first.",
+		Bad:     "animals \"adults\" {\n  count  = 1\n  stage  = \"juvenile\"\n  length = \"30 mm\"\n}\nfeeding \"adults\" {\n  every = \"4 days\"\n  prey  = \"mealworm large\"\n}\n",
+		Good:    "animals \"adults\" {\n  count  = 1\n  stage  = \"juvenile\"\n  length = \"80 mm\"\n}\nfeeding \"adults\" {\n  every = \"4 days\"\n  prey  = \"mealworm large\"\n}\n"}},
+	{Enclosure: richPrey, Rule: finding.Rule{ID: "prey-rich", Severity: finding.Caution,
+		Title:   "A fat feeder comes up more often than it should.",
+		Why:     "It is a treat: as a diet it makes an animal fat and lacks what it needs.",
+		Source:  "the feeder's sheet",
+		Instead: "More of the others in the menu.",
+		Bad:     "feeding \"adults\" {\n  every = \"4 days\"\n  prey  = \"waxworm large\"\n}\n",
+		Good:    "feeding \"adults\" {\n  every  = \"4 days\"\n  rotate = [\"cricket adult\", \"roach medium\"]\n}\n"}},
+	{Enclosure: wildPrey, Rule: finding.Rule{ID: "prey-wild", Severity: finding.Caution,
+		Title:   "Prey is caught outdoors.",
+		Why:     "It may carry pesticide, mites and worms.",
+		Source:  "arachnopets.com/tarantulas/tcs.htm",
+		Instead: "Bred feeders.",
+		Bad:     "feeding \"adults\" {\n  every = \"4 days\"\n  wild  = true\n}\n", Good: "feeding \"adults\" {\n  every = \"4 days\"\n}\n"}},
+	{Enclosure: samePrey, Rule: finding.Rule{ID: "prey-same", Severity: finding.Advice,
+		Title:   "It is always the same prey.",
+		Why:     "No feeder has all that an animal needs.",
+		Source:  "a museum keeper, dbuzz-explorer.netlify.app/@herpetologyguy/caring-for-feeders",
+		Instead: "Two or three in turn.",
+		Bad:     "feeding \"adults\" {\n  every = \"4 days\"\n  prey  = \"cricket adult\"\n}\n",
+		Good:    "feeding \"adults\" {\n  every  = \"4 days\"\n  rotate = [\"cricket adult\", \"cricket adult\", \"roach medium\"]\n}\n"}},
+}
+
+// menuAt is where an item of the menu stands in the plan; where the sheet brings
+// it, the animals that it is for.
+func (e *Enclosure) menuAt(s *schedule.Series, k int) source.Place {
+	if f := e.own(s.Group); f != nil {
+		if menu := f.Menu(); k < len(menu) {
+			return menu[k].At
+		}
+	}
+	return s.Group.Animals.At
+}
+
+func preyHeavy(r *Rule, e *Enclosure) {
+	e.tooBig(r, "prey-mass-share", "weighs up to ", (*Enclosure).bodyMass, func(z *plan.FeederSize) plan.Written[quantity.Range] { return z.Mass })
+}
+
+func preyLong(r *Rule, e *Enclosure) {
+	e.tooBig(r, "prey-length-share", "is up to ", (*Enclosure).bodyLength, func(z *plan.FeederSize) plan.Written[quantity.Range] { return z.Length })
+}
+
+// tooBig compares the largest of a size of prey with the smallest of the animals.
+// Killed prey does not fight back and is taken in pieces.
+func (e *Enclosure) tooBig(r *Rule, figure, is string, body func(*Enclosure, *life.Group) (quantity.Range, bool), of func(*plan.FeederSize) plan.Written[quantity.Range]) {
+	e.meals(func(s *schedule.Series) {
+		share := e.least(figure, e.stage(s.Group))
+		own, known := body(e, s.Group)
+		if share == nil || !known || s.Meal.Killed.V {
+			return
+		}
+		for k := range s.Menu {
+			z := e.size(s.Menu[k].Prey)
+			if z == nil || !of(z).Set() {
+				continue
+			}
+			most := own.Low * share.Range.High / 100
+			if item := of(z).V; item.High > most*(1+1e-9) {
+				e.Add(finding.Finding{Rule: &r.Rule, At: e.menuAt(s, k),
+					Text:  "a " + s.Menu[k].Prey.String() + " " + is + quantity.Format(item.High, item.Unit) + ": too big for " + s.Group.Animals.Name.V + " of " + quantity.Format(own.Low, own.Unit),
+					Limit: quantity.FormatAtMost(most, item.Unit) + " at the most: " + e.limit(quantity.Format(share.Range.High, quantity.Percent)+" of the animal", share), Source: e.Cite(share),
+					Write: "a smaller size, or killed = true"})
+			}
+		}
+	})
+}
+
+func (e *Enclosure) size(p plan.Prey) *plan.FeederSize {
+	f := e.Feeder(p.Feeder)
+	if f == nil {
+		return nil
+	}
+	return f.Size(p.Size)
+}
+
+func richPrey(r *Rule, e *Enclosure) {
+	e.meals(func(s *schedule.Series) {
+		for k := range s.Menu {
+			first := k
+			n := 0
+			for j := range s.Menu {
+				if s.Menu[j].Prey.Feeder == s.Menu[k].Prey.Feeder {
+					first = min(first, j)
+					n++
+				}
+			}
+			if first < k {
+				continue
+			}
+			sheet := e.Feeder(s.Menu[k].Prey.Feeder)
+			if sheet == nil {
+				continue
+			}
+			f := sheet.Figure("share-max")
+			if share := 100 * float64(n) / float64(len(s.Menu)); f != nil && share > f.Range.High+1 {
+				e.Add(finding.Finding{Rule: &r.Rule, At: e.menuAt(s, k), Text: sheet.Name.V + " is " + quantity.Format(share, quantity.Percent) + " of the meals",
+					Limit: f.Value.V + " at the most, share-max of " + sheet.Name.V, Source: e.Cite(f), Write: "rotate with more of the others"})
+			}
+		}
+	})
+}
+
+func wildPrey(r *Rule, e *Enclosure) {
+	for _, f := range e.Plan.Feeding {
+		if f.Wild.V {
+			e.Add(finding.Finding{Rule: &r.Rule, At: f.Wild.At, Text: "the prey of " + f.Name.V + " is caught outdoors", Source: r.Source, Write: "wild = false, with bred feeders"})
+		}
+	}
+}
+
+// sameFor is for how many weeks the same prey is passed over (common practice, no
+// source).
+const sameFor = 12
+
+// samePrey leaves the smallest out: there is little that they can take.
+func samePrey(r *Rule, e *Enclosure) {
+	e.meals(func(s *schedule.Series) {
+		f := e.own(s.Group)
+		if f == nil || len(f.Menu()) == 0 || small(e.stage(s.Group)) || s.Days.Count() < 2 {
+			return
+		}
+		for k := range s.Menu {
+			if s.Menu[k].Prey.Feeder != s.Menu[0].Prey.Feeder {
+				return
+			}
+		}
+		last, first := -1, s.Days.Next(0)
+		for d := first; d >= 0; d = s.Days.Next(d + 1) {
+			last = d
+		}
+		if last-first <= sameFor*7 {
+			return
+		}
+		e.Add(finding.Finding{Rule: &r.Rule, At: e.menuAt(s, 0), Text: s.Group.Animals.Name.V + " get nothing but " + s.Menu[0].Prey.Feeder, Limit: strconv.Itoa(sameFor) + " weeks on one feeder",
+			Source: r.Source, Write: "rotate = [\"" + s.Menu[0].Prey.String() + "\", \"roach medium\"]"})
+	})
+}
