@@ -20,7 +20,7 @@ func thousand(b *testing.B) *Feed {
 		d := today + civil.Date(i)
 		entries[i] = Entry{
 			UID: UID("round", d.String()), Date: d, At: 19*60 + 30, Minutes: 45, Summary: "Evening round: feed, mist, count",
-			Description: strings.Repeat(item, 9) + d.Words(), Location: "East room", URL: "https://example.org/rounds/evening",
+			Description: strings.Repeat(item, 9) + d.Words(), Location: "East room",
 			Categories: []string{"care"}, Remind: 10,
 		}
 	}

@@ -28,7 +28,6 @@ type Entry struct {
 	Summary     string
 	Description string
 	Location    string
-	URL         string   // left out unless ValidURI
 	Categories  []string // one property each: many readers do not split lists
 	Remind      int      // minutes before the start; 0 or less for no reminder
 }

@@ -18,7 +18,7 @@ func FuzzWrite(f *testing.F) {
 	f.Fuzz(func(t *testing.T, summary, description, location, url, rule, category string, at, length, remind int, allDay bool) {
 		e := Entry{
 			UID: UID(summary), Date: today, At: civil.Clock(uint(at) % 1440), Minutes: length, Days: length % 1000, AllDay: allDay, RRule: rule,
-			Summary: summary, Description: description, Location: location, URL: url, Categories: []string{category}, Remind: remind,
+			Summary: summary, Description: description, Location: location, Categories: []string{category}, Remind: remind,
 		}
 		feed := sample(t, e, quarantine())
 		feed.Name, feed.Description, feed.Source = summary, description, url

@@ -34,6 +34,15 @@ func (w *lines) raw(name, value string) {
 	w.end()
 }
 
+// typed writes a property whose value is of another type than is usual for it.
+func (w *lines) typed(name, kind, value string) {
+	w.begin(name)
+	w.param("VALUE", kind)
+	w.line = append(w.line, ':')
+	w.line = appendRaw(w.line, value)
+	w.end()
+}
+
 func (w *lines) begin(name string) { w.line = append(w.line[:0], name...) }
 
 func (w *lines) param(name, value string) {

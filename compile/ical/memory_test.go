@@ -73,7 +73,7 @@ func TestChanged(t *testing.T) {
 		"date": func(e *Entry) { e.Date++ }, "time": func(e *Entry) { e.At++ }, "all-day": func(e *Entry) { e.AllDay = true },
 		"length": func(e *Entry) { e.Minutes++ }, "rule": func(e *Entry) { e.RRule = "FREQ=DAILY" }, "until": func(e *Entry) { e.Until++ },
 		"exdates": func(e *Entry) { e.ExDates = nil }, "summary": func(e *Entry) { e.Summary += "!" }, "description": func(e *Entry) { e.Description = "" },
-		"location": func(e *Entry) { e.Location = "West room" }, "url": func(e *Entry) { e.URL += "0" }, "categories": func(e *Entry) { e.Categories[1] = "food" },
+		"location": func(e *Entry) { e.Location = "West room" }, "categories": func(e *Entry) { e.Categories[1] = "food" },
 		"reminder": func(e *Entry) { e.Remind = 5 },
 	} {
 		f := sample(t, misting(), quarantine())

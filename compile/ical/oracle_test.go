@@ -48,7 +48,7 @@ func plan(loc *time.Location) []series {
 		{Entry{UID: "weekly-date", Date: first + 2, AllDay: true, Days: 1, RRule: "FREQ=WEEKLY;BYDAY=SU;WKST=MO", Until: first + 100, HasUntil: true, ExDates: []civil.Date{first + 9}},
 			func(d civil.Date) bool { return d.Weekday() == time.Sunday && d <= first+100 && d != first+9 }},
 		{Entry{UID: "window", Date: first + 80, AllDay: true, Days: 14}, days(first + 80)},
-		{Entry{UID: "text", Date: first + 5, At: 600, Minutes: 10, Summary: text, Description: text, Location: text, Categories: []string{text}, URL: "https://example.org/a?b=c", Remind: 30}, days(first + 5)},
+		{Entry{UID: "text", Date: first + 5, At: 600, Minutes: 10, Summary: text, Description: text, Location: text, Categories: []string{text}, Remind: 30}, days(first + 5)},
 	}
 	// Single entries on the days of a change and the days beside them.
 	for d := first; d < first+365; d++ {

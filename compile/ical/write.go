@@ -141,18 +141,10 @@ func (w *lines) calendar(f *Feed) {
 		w.text("X-WR-CALDESC", f.Description)
 	}
 	if ValidURI(f.Source) {
-		w.begin("SOURCE")
-		w.param("VALUE", "URI")
-		w.line = append(w.line, ':')
-		w.line = append(w.line, f.Source...)
-		w.end()
+		w.typed("SOURCE", "URI", f.Source)
 	}
 	if ValidDuration(f.Refresh) {
-		w.begin("REFRESH-INTERVAL")
-		w.param("VALUE", "DURATION")
-		w.line = append(w.line, ':')
-		w.line = append(w.line, f.Refresh...)
-		w.end()
+		w.typed("REFRESH-INTERVAL", "DURATION", f.Refresh)
 		w.raw("X-PUBLISHED-TTL", f.Refresh)
 	}
 	if f.Color != "" {
@@ -201,9 +193,6 @@ func (w *lines) event(f *Feed, e *Entry, r revision) {
 	}
 	if e.Location != "" {
 		w.text("LOCATION", e.Location)
-	}
-	if ValidURI(e.URL) {
-		w.raw("URL", e.URL)
 	}
 	for _, c := range e.Categories {
 		if c != "" {

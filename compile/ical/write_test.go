@@ -44,7 +44,7 @@ func misting() Entry {
 		RRule: "FREQ=WEEKLY;INTERVAL=2;BYDAY=TU,FR;WKST=MO", Until: civil.Must(2027, time.July, 9), HasUntil: true,
 		ExDates: []civil.Date{civil.Must(2027, time.March, 5)},
 		Summary: "Mist: 150 ml, warm end", Description: "Glass only; not the hide.\nWhy: humidity", Location: "East room",
-		URL: "https://example.org/plan?line=14", Categories: []string{"care", "water, food"}, Remind: 10,
+		Categories: []string{"care", "water, food"}, Remind: 10,
 	}
 }
 
@@ -96,7 +96,6 @@ EXDATE;TZID=Europe/London:20270305T193000
 SUMMARY:Mist: 150 ml\, warm end
 DESCRIPTION:Glass only\; not the hide.\nWhy: humidity
 LOCATION:East room
-URL:https://example.org/plan?line=14
 CATEGORIES:care
 CATEGORIES:water\, food
 TRANSP:TRANSPARENT
@@ -164,11 +163,11 @@ func TestEndInAGap(t *testing.T) {
 
 func TestInvalidValuesAreLeftOut(t *testing.T) {
 	e := misting()
-	e.URL, e.Categories, e.Remind = "https://example.org/\r\nSUMMARY:other", []string{""}, 0
+	e.Categories, e.Remind = []string{""}, 0
 	f := sample(t, e)
-	f.Source, f.Refresh = "not a uri", "P1H"
+	f.Source, f.Refresh = "https://example.org/\r\nSUMMARY:other", "P1H"
 	feed := Write(nil, f, nil, now, keepFrom, today)
-	for _, name := range []string{"URL", "SOURCE", "REFRESH-INTERVAL", "X-PUBLISHED-TTL", "CATEGORIES", "BEGIN:VALARM", "SUMMARY:other", "METHOD"} {
+	for _, name := range []string{"SOURCE", "REFRESH-INTERVAL", "X-PUBLISHED-TTL", "CATEGORIES", "BEGIN:VALARM", "SUMMARY:other", "METHOD"} {
 		if line := lineOf(feed, name); line != "" {
 			t.Errorf("wrote %q", line)
 		}

@@ -1,7 +1,8 @@
 package life
 
 import (
-	"sort"
+	"maps"
+	"slices"
 	"strings"
 
 	"vivary/plan"
@@ -28,11 +29,7 @@ func (r *reader) care(e *plan.Event) {
 		name = "feed"
 	}
 	if !r.knows(name) {
-		known := make([]string, 0, len(r.cares))
-		for n := range r.cares {
-			known = append(known, n)
-		}
-		sort.Strings(known)
+		known := slices.Sorted(maps.Keys(r.cares))
 		f := finding.Finding{Rule: ruleCare, At: e.Args[0].At, Text: "there is no care \"" + name + "\" here", Write: "one of: " + strings.Join(known, ", ")}
 		if s := finding.Suggest(name, known); s != "" {
 			f.Text += ": did you mean " + s + "?"

@@ -5,7 +5,11 @@ import (
 
 	"vivary/plan"
 	"vivary/schema/civil"
+	"vivary/schema/quantity"
 )
+
+// day is a day in the unit of a duration, which is the minute.
+const day = 24 * 60
 
 // span is a figure that is a length of time, in whole days: from below no day is
 // lost and from above none is added. The zero span is one that nobody knows.
@@ -48,15 +52,29 @@ func (s span) or(n int) span {
 	return span{low: n, high: n, ok: true}
 }
 
+func (s span) String() string {
+	return quantity.FormatRange(float64(s.low*day), float64(s.high*day), quantity.Days)
+}
+
 func spanOf(f *plan.Figure) span {
 	if f == nil || f.Range.High <= 0 {
 		return span{}
 	}
-	const day = 24 * 60
 	return span{int(math.Floor(f.Range.Low / day)), int(math.Ceil(f.Range.High / day)), f.Cited, true}
 }
 
 func after(d civil.Date, days int) civil.Date { return d + civil.Date(days) }
+
+// days is a number of days as it is shown.
+func days(n int) string { return quantity.Format(float64(n*day), quantity.Days) }
+
+// word is the word that goes with a number.
+func word(n int, one, many string) string {
+	if n == 1 {
+		return one
+	}
+	return many
+}
 
 // until is the end of a hold as it is shown.
 func until(d civil.Date) string { return "until " + d.Short() }

@@ -46,7 +46,7 @@ func (r *reader) refusal(t *track, e *plan.Event) {
 	}
 	end := after(e.Date, pause.high)
 	t.Holds = append(t.Holds, Hold{From: e.Date + 1, Until: end, What: Meals, At: e.At, Cited: pause.cited,
-		Why: strconv.Itoa(t.Refused) + " meals refused, the last " + short(e.Date), End: until(end)})
+		Why: strconv.Itoa(t.Refused) + word(t.Refused, " meal", " meals") + " refused, the last " + short(e.Date), End: until(end)})
 	t.pause = len(t.Holds)
 }
 

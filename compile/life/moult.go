@@ -35,28 +35,13 @@ func (r *reader) terminal(t *track, e *plan.Event) bool {
 	r.found.Add(finding.Finding{Rule: ruleAdult, At: e.At,
 		Text:   e.Word.Name + " is said of an adult, but " + r.sheet.Shown() + " does not moult once it is adult",
 		Limit:  "moults-as-adult = false, species sheet " + r.sheet.Name.V,
-		Source: sources(f),
+		Source: r.c.Library.Cite(f.Cited),
 		Write:  "the stage or the instar it was in, in the animals block; or the right animals in the log"})
 	return true
 }
 
 func (r *reader) grown(t *track) bool {
-	if r.sheet == nil || t.stage().Stage != "adult" {
-		return false
-	}
-	f := r.sheet.Figure("moults-as-adult", "")
-	return f != nil && !f.Truth
-}
-
-func sources(f *plan.Figure) string {
-	s := ""
-	for _, w := range f.Source {
-		if s != "" {
-			s += ", "
-		}
-		s += w.V
-	}
-	return s
+	return r.sheet != nil && t.stage().Stage == "adult" && r.sheet.Is("moults-as-adult", "false")
 }
 
 // moult notes a moult. In a group a line is about one animal unless it says how
@@ -205,7 +190,7 @@ const shortestShare, longestShare = 0.6, 2.6
 // forecast gives the days on which the next moult is possible, wide: from the
 // animal's own last two moults, else from the length of its instar in the sheet.
 func (r *reader) forecast(t *track) {
-	if r.grown(t) || t.stage().Stage == "adult" && (r.sheet == nil || !r.sheet.Is("moults-as-adult", "true")) {
+	if t.stage().Stage == "adult" && (r.sheet == nil || !r.sheet.Is("moults-as-adult", "true")) {
 		return
 	}
 	w := Window{Title: "Moult possible (estimate)"}

@@ -167,6 +167,38 @@ func TestRules(t *testing.T) {
 	}
 }
 
+// The words of a sheet's sources are told, not their names, and one day is a day.
+func TestWordsOfFindings(t *testing.T) {
+	text := sheet(mother, "gestation=2 days", "moults-as-adult=false", "on-mother=1 day") +
+		"source \"p\" {\n  cite = \"Pocock 1900\"\n  kind = \"paper\"\n}\n"
+	_, found := read(t, text, "2027-02-01 box moult\n2027-02-02 box mated\n2027-02-03 box born\n", day("2027-03-01"))
+	var all []string
+	for _, f := range found {
+		all = append(all, f.Text+"; "+f.Limit+"; "+f.Source)
+	}
+	told := strings.Join(all, "\n")
+	for _, w := range []string{"born 1 day after", "gestation of 2 days,", "by Thu 4 Feb 2027, 1 day,"} {
+		if !strings.Contains(told, w) {
+			t.Errorf("no %q in\n%s", w, told)
+		}
+	}
+	if n := strings.Count(told, "Pocock 1900 [paper]"); n != 3 {
+		t.Errorf("the source is told %d times, not 3:\n%s", n, told)
+	}
+}
+
+// The first moult of young of a known birthday can be awaited with an empty log
+// as with any line in it.
+func TestMoultOfTheBorn(t *testing.T) {
+	text := sheet("  animals \"young\" {\n    count = 3\n    instar = 1\n    born = \"2027-02-01\"\n  }\n", "instar-length@1=7 to 10 days")
+	for _, log := range []string{"", "2027-02-02 box done water\n"} {
+		e, _ := read(t, text, log, day("2027-02-03"))
+		if w := e.Groups[0].Windows; len(w) != 1 || w[0].From != day("2027-02-08") {
+			t.Errorf("with the log %q: %v", log, w)
+		}
+	}
+}
+
 // What is noted as it stands: meals, cares and mites. The names of cares are those
 // of the series that they belong to.
 func TestNotes(t *testing.T) {

@@ -33,7 +33,7 @@ func (r *reader) quarantine(t *track) {
 		}
 		return
 	}
-	end := after(s.on, int(math.Ceil(length.Value/(24*60))))
+	end := after(s.on, int(math.Ceil(length.Value/day)))
 	if end <= r.h.From {
 		// The day of the decision itself still stands.
 		if end < r.h.From {

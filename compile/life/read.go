@@ -19,7 +19,7 @@ func Read(c *plan.Collection, e *plan.Enclosure, log []plan.Event, h horizon.Hor
 	all := make([]start, len(e.Animals))
 	for i, a := range e.Animals {
 		out.Groups[i] = all[i].begin(a, e.Sheet, h.From)
-		quiet = quiet && !a.State.Set() && !a.Arrived.Set()
+		quiet = quiet && !a.State.Set() && !a.Arrived.Set() && !a.Born.Set()
 	}
 	if quiet {
 		return out, nil

@@ -38,9 +38,9 @@ type brood struct {
 func (r *reader) born(t *track, e *plan.Event) {
 	if from, to, gestation := r.term(t); gestation.ok && (e.Date < from || e.Date > to) {
 		r.found.Add(finding.Finding{Rule: ruleTerm, At: e.At,
-			Text:   "born " + strconv.Itoa(int(e.Date-t.matings[0].on)) + " days after the mating of " + t.matings[0].on.Words(),
-			Limit:  "gestation of " + strconv.Itoa(gestation.low) + " to " + strconv.Itoa(gestation.high) + " days, species sheet " + r.sheet.Name.V,
-			Source: sources(r.sheet.Figure("gestation", "adult")),
+			Text:   "born " + days(int(e.Date-t.matings[0].on)) + " after the mating of " + t.matings[0].on.Words(),
+			Limit:  "gestation of " + gestation.String() + ", species sheet " + r.sheet.Name.V,
+			Source: r.c.Library.Cite(gestation.cited),
 			Write:  "the right days; where both are right, leave them: this is worth telling others",
 			Also:   []finding.Related{{At: t.matings[0].at, Text: "the mating"}}})
 	}
@@ -215,8 +215,9 @@ func (r *reader) await(t *track, b *brood, riding span) {
 			Text: "no first moult of the young in the log: look, and log it or what happened", At: b.born.at, Cited: riding.cited})
 	if to < r.h.From {
 		r.found.Add(finding.Finding{Rule: ruleLate, At: b.born.at, Text: "no first moult is logged of the young born on " + b.born.on.Words(),
-			Limit: "by " + to.Words() + ", " + strconv.Itoa(riding.high) + " days, species sheet " + r.sheet.Name.V,
-			Write: "the day of the moult with first_moult; or what became of them, with separated 0"})
+			Limit:  "by " + to.Words() + ", " + days(riding.high) + ", species sheet " + r.sheet.Name.V,
+			Source: r.c.Library.Cite(riding.cited),
+			Write:  "the day of the moult with first_moult; or what became of them, with separated 0"})
 	}
 }
 
@@ -237,7 +238,7 @@ func (r *reader) prepare(t *track, b *brood, riding span, apart bool) {
 	}
 	pots := "nursery pots"
 	if n > 0 {
-		pots = strconv.Itoa(n) + " " + pots
+		pots = strconv.Itoa(n) + word(n, " nursery pot", " nursery pots")
 	}
 	t.Tasks = append(t.Tasks, Task{Name: "pots/" + b.name(), Kind: "prepare", On: on,
 		Text: "prepare " + pots + ": wanted from today", At: b.born.at, Cited: cited})

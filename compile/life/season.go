@@ -21,18 +21,12 @@ func seasons(all []*plan.Season, h horizon.Horizon) (out, halves []Hold) {
 	lastYear, _, _ := h.Last().YMD()
 	for year := firstYear - seasonsBack; year <= lastYear; year++ {
 		for _, s := range all {
-			if !s.From.Set() || !s.To.Set() || s.From.V.Kind != plan.DateOfYear || s.To.V.Kind != plan.DateOfYear {
-				continue
-			}
-			from, to := dayIn(year, s.From.V), dayIn(year, s.To.V)
-			if to < from {
-				to = dayIn(year+1, s.To.V)
-			}
-			if from > h.Last() {
+			from, end, ok := InYear(s, year)
+			if !ok || from > h.Last() {
 				continue
 			}
 			all, half := masks(s)
-			hold := Hold{From: from, Until: to + 1, Why: s.Name.V, End: until(to + 1), At: s.At}
+			hold := Hold{From: from, Until: end, Why: s.Name.V, End: until(end), At: s.At}
 			if all != 0 {
 				hold.What = all
 				out = append(out, hold)
@@ -46,6 +40,19 @@ func seasons(all []*plan.Season, h horizon.Horizon) (out, halves []Hold) {
 	byDay(out)
 	byDay(halves)
 	return out, halves
+}
+
+// InYear returns the first day of a season in the year in which it begins, and the
+// first day after it; false where the plan does not say both well.
+func InYear(s *plan.Season, year int) (from, until civil.Date, ok bool) {
+	if !s.From.Set() || !s.To.Set() || s.From.V.Kind != plan.DateOfYear || s.To.V.Kind != plan.DateOfYear {
+		return 0, 0, false
+	}
+	from, to := dayIn(year, s.From.V), dayIn(year, s.To.V)
+	if to < from {
+		to = dayIn(year+1, s.To.V)
+	}
+	return from, to + 1, true
 }
 
 // masks says what a season takes out altogether and what by half. Nothing is fed

@@ -1,15 +1,15 @@
 package life
 
 import (
+	"cmp"
 	"slices"
-	"sort"
 
 	"vivary/schema/civil"
 )
 
 // byDay orders holds by their first day; those of one day keep their order.
 func byDay(holds []Hold) {
-	sort.SliceStable(holds, func(i, j int) bool { return holds[i].From < holds[j].From })
+	slices.SortStableFunc(holds, func(a, b Hold) int { return cmp.Compare(a.From, b.From) })
 }
 
 // free returns the first day from on that no hold takes, or false where one holds
@@ -85,11 +85,8 @@ func (r *reader) keep(tasks []Task) (out, over []Task) {
 			out = append(out, task)
 		}
 	}
-	sort.SliceStable(out, func(i, j int) bool {
-		if out[i].On != out[j].On {
-			return out[i].On < out[j].On
-		}
-		return out[i].Name < out[j].Name
+	slices.SortStableFunc(out, func(a, b Task) int {
+		return cmp.Or(cmp.Compare(a.On, b.On), cmp.Compare(a.Name, b.Name))
 	})
 	return out, over
 }

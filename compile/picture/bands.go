@@ -46,7 +46,7 @@ func (p *page) holds() []stripe {
 	for _, g := range p.life.Groups {
 		for i := range g.Holds {
 			h := &g.Holds[i]
-			if h.Until <= p.from || h.From >= p.until() {
+			if !p.shows(h.From, h.Until) {
 				continue
 			}
 			label := p.whose(g) + maskWords(h.What) + ": " + h.Why + ", " + h.End
@@ -63,7 +63,7 @@ func (p *page) windows() []stripe {
 	for _, g := range p.life.Groups {
 		for i := range g.Windows {
 			w := &g.Windows[i]
-			if w.Until <= p.from || w.From >= p.until() {
+			if !p.shows(w.From, w.Until) {
 				continue
 			}
 			label := p.whose(g) + w.Title + ", " + p.dates(w.From, w.Until)
@@ -83,7 +83,7 @@ func (p *page) absences() []stripe {
 	var out []stripe
 	for k := range p.r.Schedule.People.Absences {
 		a := &p.r.Schedule.People.Absences[k]
-		if !p.keeps(a.Away.Name.V) || a.Away.From.V >= p.until() {
+		if !p.keeps(a.Away.Name.V) || !p.shows(a.Away.From.V, a.Away.To.V) {
 			continue
 		}
 		s := stripe{from: a.Away.From.V, until: a.Away.To.V, fills: []string{`fill="` + roomFill + `"`}}
@@ -123,7 +123,7 @@ func (p *page) keeper(name string) string {
 // whose begins a label with the group that it is about, where there is more than
 // one; of ends one so.
 func (p *page) whose(g *life.Group) string {
-	if g == nil || len(p.life.Groups) < 2 {
+	if len(p.life.Groups) < 2 {
 		return ""
 	}
 	return g.Animals.Shown() + ": "

@@ -3,6 +3,7 @@ package picture
 import (
 	"math"
 
+	"vivary/compile/life"
 	"vivary/plan"
 	"vivary/schema/civil"
 	"vivary/schema/quantity"
@@ -57,26 +58,13 @@ func (p *page) course(base *quantity.Range, ramps bool, of func(*plan.Season) *q
 // eachTime calls use for each time that a season comes up in the days shown, with
 // its first day and the first after it.
 func (p *page) eachTime(s *plan.Season, use func(from, until civil.Date)) {
-	if !s.From.Set() || !s.To.Set() || s.From.V.Kind != plan.DateOfYear || s.To.V.Kind != plan.DateOfYear {
-		return
-	}
 	first, _, _ := p.from.YMD()
 	last, _, _ := p.until().YMD()
 	for year := first - 1; year <= last; year++ {
-		from, to := dayIn(year, s.From.V), dayIn(year, s.To.V)
-		if to < from {
-			to = dayIn(year+1, s.To.V)
-		}
-		if from < p.until() && to >= p.from {
-			use(from, to+1)
+		if from, until, ok := life.InYear(s, year); ok && p.shows(from, until) {
+			use(from, until)
 		}
 	}
-}
-
-// dayIn is a day of the year in one year; 29 February is the 28th in most.
-func dayIn(year int, d plan.Day) civil.Date {
-	date, _ := civil.Of(year, d.Month, min(d.Day, civil.DaysIn(year, d.Month)))
-	return date
 }
 
 // bandLeast is the least height of a band, so that a single value shows how it is

@@ -5,6 +5,8 @@ import (
 	"strconv"
 	"strings"
 	"testing"
+
+	"vivary/schema/quantity"
 )
 
 func collection(t *testing.T, name string) string {
@@ -29,6 +31,19 @@ func TestMealsOnTuesdays(t *testing.T) {
 	marks := regexp.MustCompile(`<path d="(M[^"]*)" stroke="`+ink+`" stroke-width="1.7"`).FindAllStringSubmatch(drawn, -1)
 	if len(marks) != 2 || strings.Count(marks[0][1], "M") != 39 || strings.Count(marks[1][1], "M") != 13 {
 		t.Errorf("not 39 meals and 13 left out: %v", marks)
+	}
+}
+
+// However much a scale spans, its ticks are round and at least 18 apart.
+func TestTicks(t *testing.T) {
+	for _, c := range []struct {
+		high, step float64
+	}{{0, 1}, {5, 1}, {30, 2}, {200, 20}, {1e9, 1e8}} {
+		s := newScale(0, c.high, 0, 288, quantity.Celsius)
+		n := 0
+		if s.ticks(func(v, y float64) { n++ }); s.step != c.step || n > 288/18+1 {
+			t.Errorf("0 to %g: %d ticks %g apart, not %g", c.high, n, s.step, c.step)
+		}
 	}
 }
 

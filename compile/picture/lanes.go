@@ -32,12 +32,9 @@ type laid struct {
 }
 
 // lay puts stripes into as few lanes as it can, at most n, and returns how many
-// found no place. Those that are not in the days shown are left out.
+// found no place.
 func (p *page) lay(all []stripe, n int) (lanes []lane, left int) {
 	for _, s := range all {
-		if s.until <= p.from || s.from >= p.until() {
-			continue
-		}
 		it := p.label(s)
 		placed := false
 		for i := range lanes {

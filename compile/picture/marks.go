@@ -106,11 +106,10 @@ func (r *marked) draw(p *page, y float64) {
 			left.to('L', x, y-markShort)
 		}
 	}
-	if given.Len() > 0 {
-		p.draw.Path(given.String(), append(stroke(ink, 1.7), `fill="none"`)...)
-	}
-	if left.Len() > 0 {
-		p.draw.Path(left.String(), append(stroke(ink, 1.7), `fill="none"`)...)
+	for _, marks := range []*path{&given, &left} {
+		if marks.Len() > 0 {
+			p.draw.Path(marks.String(), append(stroke(ink, 1.7), `fill="none"`)...)
+		}
 	}
 	p.text(noteLeft, y-1, small, "start", count(r.given.Count(), "time", "times"))
 }

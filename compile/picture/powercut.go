@@ -39,9 +39,9 @@ func (p *page) powerCut(y float64) {
 		tell(nil, "for this the plan has to say inside, room temperature and species")
 		return
 	}
-	p.cutChart(y, b)
 	likely, frost := b.Cooldown(), b.ColdHouse()
 	c, cold := &likely, &frost
+	p.cutChart(y, c, cold)
 	t := func(v climate.Celsius) string { return quantity.Format(float64(v), p.deg) }
 	low := quantity.FormatAtLeast(float64(c.Limit), p.deg)
 	first := "from " + t(c.Start) + " in a room that stays at " + t(c.Room) + ", air " + reaches(c.Air, low) + "; substrate " + reaches(c.Substrate, low)
@@ -62,9 +62,7 @@ func (p *page) powerCut(y float64) {
 
 // cutChart draws the courses: thick in a room that stays as it is, thin in one
 // that cools.
-func (p *page) cutChart(y float64, b *balance.Report) {
-	likely, frost := b.Cooldown(), b.ColdHouse()
-	c, cold := &likely, &frost
+func (p *page) cutChart(y float64, c, cold *climate.Cooldown) {
 	banded := c // whose bands are drawn
 	if math.IsInf(float64(c.Air.Likely), 1) {
 		banded = cold

@@ -1,6 +1,7 @@
 package picture
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -20,9 +21,11 @@ type scale struct {
 func newScale(low, high, y, height float64, unit quantity.Unit) scale {
 	a, b := quantity.Quantity{Value: low, Unit: unit}.In(unit), quantity.Quantity{Value: high, Unit: unit}.In(unit)
 	s := scale{low: low, high: high, y: y, height: height, unit: unit}
-	for _, s.step = range []float64{1, 2, 5, 10, 20, 50, 100} {
-		if height*s.step/max(b-a, 1e-9) >= 18 {
-			break
+	for ten := 1.0; ten < 1e12; ten *= 10 {
+		for _, digit := range []float64{1, 2, 5} {
+			if s.step = digit * ten; height*s.step >= 18*(b-a) {
+				return s
+			}
 		}
 	}
 	return s
@@ -48,15 +51,7 @@ type note struct {
 // apart moves notes so that they are at least step apart and within low and high,
 // each as near to its height as that allows.
 func apart(notes []note, step, low, high float64) {
-	slices.SortStableFunc(notes, func(a, b note) int {
-		switch {
-		case a.y < b.y:
-			return -1
-		case a.y > b.y:
-			return 1
-		}
-		return 0
-	})
+	slices.SortStableFunc(notes, func(a, b note) int { return cmp.Compare(a.y, b.y) })
 	for i := range notes {
 		notes[i].y = max(notes[i].y, low+step*float64(i))
 		if i > 0 {

@@ -6,11 +6,7 @@ import (
 	"unicode"
 )
 
-const (
-	bold  = `font-weight="bold"`
-	light = `fill="#444"`
-	plain = ``
-)
+const bold = `font-weight="bold"`
 
 // text draws one line of text. Its font is whatever sans-serif the reader has.
 func (p *page) text(x, y, size float64, anchor, s string, style ...string) {
@@ -18,12 +14,7 @@ func (p *page) text(x, y, size float64, anchor, s string, style ...string) {
 		return
 	}
 	attrs := []string{fmt.Sprintf(`font-size="%g"`, size), `text-anchor="` + anchor + `"`}
-	for _, a := range style {
-		if a != plain {
-			attrs = append(attrs, a)
-		}
-	}
-	p.draw.Text(x, y, s, attrs...)
+	p.draw.Text(x, y, s, append(attrs, style...)...)
 }
 
 // clean makes one line of what somebody wrote: no line ends, and nothing that is

@@ -145,6 +145,9 @@ func (p *page) x(d civil.Date) float64 {
 // until is the first day that is not shown.
 func (p *page) until() civil.Date { return p.from + civil.Date(p.days) }
 
+// shows reports whether any of a stretch of days is shown.
+func (p *page) shows(from, until civil.Date) bool { return until > p.from && from < p.until() }
+
 // degrees is the unit in which the keeper writes temperatures.
 func degrees(e *plan.Enclosure) quantity.Unit {
 	switch {

@@ -70,7 +70,7 @@ func CronNotes(line string) []string {
 		notes = append(notes, fmt.Sprintf("day of month and day of week are both given, and cron takes either, so this is %s: put * into the one you do not mean", spec.rule().Words()))
 	} else if days != 0 && days&(1<<29-1) == 0 {
 		first := bits.TrailingZeros32(days)
-		notes = append(notes, fmt.Sprintf("cron leaves out a month that has no %s: where it must be done each month, use a day up to 28", ordinal(first)))
+		notes = append(notes, fmt.Sprintf("cron leaves out a month that has no %s: where it must be done each month, use a day up to 28", civil.Ordinal(first)))
 	}
 	return notes
 }

@@ -4,6 +4,8 @@ import (
 	"strconv"
 	"strings"
 	"time"
+
+	"vivary/schema/civil"
 )
 
 // Words returns the rule as a keeper would say it, without its bounds: "every
@@ -64,7 +66,7 @@ func (r Rule) dayWords() string {
 	var the, every []string
 	for d := 1; d <= 31; d++ {
 		if r.days>>d&1 == 1 {
-			the = append(the, ordinal(d))
+			the = append(the, civil.Ordinal(d))
 		}
 	}
 	for _, name := range pick(r.weekdays, dayNames) {
@@ -74,7 +76,7 @@ func (r Rule) dayWords() string {
 		case r.nth < 0:
 			the = append(the, "last "+name)
 		default:
-			the = append(the, ordinal(int(r.nth))+" "+name)
+			the = append(the, civil.Ordinal(int(r.nth))+" "+name)
 		}
 	}
 	switch r.short {
@@ -116,20 +118,4 @@ func list(words []string) string {
 		return strings.Join(words, "")
 	}
 	return strings.Join(words[:last], ", ") + " and " + words[last]
-}
-
-// ordinal returns "1st", "22nd", "13th".
-func ordinal(n int) string {
-	suffix := "th"
-	if n/10 != 1 {
-		switch n % 10 {
-		case 1:
-			suffix = "st"
-		case 2:
-			suffix = "nd"
-		case 3:
-			suffix = "rd"
-		}
-	}
-	return strconv.Itoa(n) + suffix
 }
