@@ -9,6 +9,7 @@ import (
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/plan/source"
+	"vivary/schema/quantity"
 )
 
 // Findings returns a finding for each need that is not met in time: its first
@@ -34,14 +35,11 @@ func (p *Proof) missed(s *schedule.Schedule) finding.Finding {
 		Limit:  days(p.allowed(p.Missed.From, p.Missed.To, -1<<20)) + " at the longest, need " + strconv.Quote(p.Need.Name.V) + " of " + p.Life.Plan.Sheet.Name.V,
 		Source: s.Plan.Library.Cite(p.Need.Cited),
 		Write:  "nothing: it comes first in the round of " + h.Date(p.Missed.To).Short() + "; look closely at the animals"}
-	if p.Missed.From < -lookBackDays {
-		f.Text = p.subject() + ": more than " + days(lookBackDays) + " without " + p.Name.Noun
+	if p.Missed.From < -schedule.LookBack {
+		f.Text = p.subject() + ": more than " + days(schedule.LookBack) + " without " + p.Name.Noun
 	}
 	return f
 }
-
-// lookBackDays is how far back the schedule looks for what was left undone.
-const lookBackDays = 60
 
 // severity is the need's own: an error unless its sheet says caution. What is never
 // met is an error whatever the sheet says. What a hold of the log keeps from being
@@ -67,7 +65,6 @@ func (p *Proof) severity() finding.Severity {
 func (p *Proof) finding(s *schedule.Schedule) finding.Finding {
 	h := s.Horizon
 	f := finding.Finding{Rule: byNeed[p.Name.Name], At: p.at(), In: p.Life.Plan.Whole}
-	gap := p.Breach.To - p.Breach.From
 	who := p.subject()
 	switch {
 	case len(p.By) == 0:
@@ -86,7 +83,7 @@ func (p *Proof) finding(s *schedule.Schedule) finding.Finding {
 	}
 	f.Limit += ", need " + strconv.Quote(p.Need.Name.V) + " of " + p.Life.Plan.Sheet.Name.V
 	f.Source = s.Plan.Library.Cite(p.Need.Cited)
-	f.Write = p.mend(s, gap)
+	f.Write = p.mend(s)
 	f.Also = p.causes(s)
 	return f
 }
@@ -181,7 +178,7 @@ func (p *Proof) causes(s *schedule.Schedule) []finding.Related {
 }
 
 // mend says the smallest change that would mend the breach.
-func (p *Proof) mend(s *schedule.Schedule, gap int) string {
+func (p *Proof) mend(s *schedule.Schedule) string {
 	if len(p.By) == 0 {
 		if p.Name.Name == "food" {
 			return "feeding \"" + p.name() + "\", with every = \"" + step(p.Allowed) + "\", per_animal and prey in it"
@@ -222,12 +219,7 @@ func step(n int) string {
 	return days(n)
 }
 
-func days(n int) string {
-	if n == 1 {
-		return "1 day"
-	}
-	return strconv.Itoa(n) + " days"
-}
+func days(n int) string { return quantity.Format(float64(n)*24*60, quantity.Days) }
 
 func stretch(h horizon.Horizon, g Gap) string {
 	from, to := "from before "+h.Date(0).Words(), "to the end of what was looked at"

@@ -141,7 +141,11 @@ func (w *prover) need(n *plan.Need, g *life.Group) {
 			if p.away == nil {
 				p.away = w.s.Horizon.New()
 			}
-			p.away.Union(x.Left)
+			left := x.Left.Clone()
+			if x.Passed != nil {
+				left.Subtract(x.Passed) // somebody was there, and passed it over
+			}
+			p.away.Union(left)
 		}
 	}
 	p.Times = met.Count()

@@ -18,7 +18,7 @@ import (
 func (b *builder) absences(s *Series) {
 	for k := range b.s.People.over {
 		a := &b.s.People.over[k]
-		if a.Away.Name.V == s.Keeper && s.Kind == kindFeed && s.Meal != nil {
+		if a.Away.Name.V == s.Keeper && s.isMeal() {
 			b.mealsBefore(s, a)
 		}
 	}
@@ -28,7 +28,7 @@ func (b *builder) absences(s *Series) {
 			continue
 		}
 		switch {
-		case s.Kind.Name == "feed" && s.Meal != nil:
+		case s.isMeal():
 			b.mealsAway(s, a)
 		case s.Once != nil:
 			b.onceAway(s, a)
@@ -132,7 +132,7 @@ func (b *builder) mealsBefore(s *Series, a *Absence) {
 		b.mealsAway(s, a)
 		return
 	}
-	planned := b.planned(s, max(a.Before, -lookBack), a.To)
+	planned := b.planned(s, max(a.Before, -LookBack), a.To)
 	for _, i := range planned {
 		b.leave(s, i)
 	}
@@ -196,7 +196,7 @@ func (b *builder) planned(s *Series, from, until int) []int {
 // is known it is the day before the horizon: what was due before it counts as done.
 func (b *builder) lastMeal(s *Series, i int) int {
 	h, g := b.s.Horizon, s.Group
-	for k := i - 1; k >= -lookBack; k-- {
+	for k := i - 1; k >= -LookBack; k-- {
 		if b.due(s, k) || g.HasFed && g.Fed == h.From+civil.Date(k) || slices.Contains(g.Offered, h.From+civil.Date(k)) {
 			return k
 		}
@@ -223,15 +223,7 @@ func (b *builder) mealGaps(s *Series) (most, least int) {
 
 func (b *builder) trained(keeper, skill string) bool {
 	k := b.s.Plan.Keeper(keeper)
-	if k == nil {
-		return false
-	}
-	for _, t := range k.Trained.V {
-		if t == skill {
-			return true
-		}
-	}
-	return false
+	return k != nil && slices.Contains(k.Trained.V, skill)
 }
 
 // leave takes a day out of a series because nobody is there to do it.
@@ -247,6 +239,19 @@ func (b *builder) leave(s *Series, i int) {
 	s.Days.Remove(i)
 }
 
+// pass takes a day out of a series though somebody may be there: the log says that
+// it was skipped, or another meal stands in its place.
+func (b *builder) pass(s *Series, i int) {
+	b.leave(s, i)
+	if i < 0 {
+		return
+	}
+	if s.Passed == nil {
+		s.Passed = b.days()
+	}
+	s.Passed.Add(i)
+}
+
 func (b *builder) put(s *Series, i int) {
 	if i < 0 {
 		s.note(i, true)
@@ -257,7 +262,7 @@ func (b *builder) put(s *Series, i int) {
 
 // note notes what an absence made of a meal before the horizon.
 func (s *Series) note(i int, given bool) {
-	if s.Meal == nil || s.Kind != kindFeed {
+	if !s.isMeal() {
 		return
 	}
 	if s.past == nil {
@@ -272,7 +277,7 @@ func (s *Series) note(i int, given bool) {
 // stands in, what was left undone is caught up.
 func (a *Absence) begin() int {
 	if a.Away.Cover.Set() {
-		return max(a.Before, -lookBack)
+		return max(a.Before, -LookBack)
 	}
 	return a.From
 }

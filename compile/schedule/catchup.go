@@ -8,8 +8,8 @@ import (
 	"vivary/schema/civil"
 )
 
-// lookBack is how many days before today are looked at for what was left undone.
-const lookBack = 60
+// LookBack is how many days before today are looked at for what was left undone.
+const LookBack = 60
 
 // catchUp brings back, once, what was left undone before today: its last occasion
 // was skipped by the log, or fell into an absence without anybody there that ends
@@ -22,14 +22,14 @@ func (b *builder) catchUp(s *Series) {
 	if s.Once != nil || !b.mayOwe(s) {
 		return
 	}
-	s.Last = h.From - lookBack - 1
+	s.Last = h.From - LookBack - 1
 	done, logged := b.life.Done[s.Name]
-	for d := h.From - 1; d >= h.From-lookBack; d-- {
+	for d := h.From - 1; d >= h.From-LookBack; d-- {
 		if logged && done >= d {
 			s.Last = done
 			break
 		}
-		if s.Group != nil && s.Kind == kindFeed && slices.Contains(s.Group.Offered, d) {
+		if s.isMeal() && slices.Contains(s.Group.Offered, d) {
 			s.Last = d
 			break
 		}
@@ -52,7 +52,7 @@ func (b *builder) catchUp(s *Series) {
 	}
 	s.CaughtUp = at
 	b.put(s, at)
-	if s.Kind != kindFeed || s.Group == nil {
+	if !s.isMeal() {
 		return
 	}
 	for k := range b.s.People.Absences {
@@ -68,7 +68,7 @@ func (b *builder) catchUp(s *Series) {
 func (b *builder) forbidden(s *Series, i int) bool {
 	d, out := b.s.Horizon.Date(i), false
 	s.EachHold(func(h *life.Hold) { out = out || h.From <= d && d < h.Until })
-	if s.Kind == kindFeed && s.Group != nil {
+	if s.isMeal() {
 		out = out || slices.ContainsFunc(s.Group.Offered, func(at civil.Date) bool {
 			return b.attended(s.Keeper, int(at-b.s.Horizon.From)) >= 0
 		})
@@ -91,10 +91,8 @@ func (b *builder) mayOwe(s *Series) bool {
 
 // undone reports whether what was planned on a past day was not done.
 func (b *builder) undone(s *Series, d civil.Date) bool {
-	for _, x := range b.life.Skipped[s.Name] {
-		if x == d {
-			return true
-		}
+	if slices.Contains(b.life.Skipped[s.Name], d) {
+		return true
 	}
 	for k := range b.s.People.Absences {
 		a := b.s.People.Absences[k].Away
@@ -125,22 +123,16 @@ func (b *builder) heldThen(s *Series, d civil.Date) bool {
 
 // skipToday takes out what the log says was skipped today; it is done tomorrow.
 func (b *builder) skipToday(s *Series) {
-	for _, d := range b.life.Skipped[s.Name] {
-		if d == b.s.Horizon.From && s.Days.Has(0) {
-			s.Owed = true
-			s.Days.Remove(0)
-			if s.Left == nil {
-				s.Left = b.days()
-			}
-			s.Left.Add(0)
-		}
+	if s.Days.Has(0) && slices.Contains(b.life.Skipped[s.Name], b.s.Horizon.From) {
+		s.Owed = true
+		b.pass(s, 0)
 	}
 }
 
 // firstThere returns the first day on which the round is held and somebody is
 // there who does it, from today on, or tomorrow where today was skipped; -1 for none.
 func (b *builder) firstThere(s *Series) int {
-	for i := range min(lookBack, b.s.Horizon.Days) {
+	for i := range min(LookBack, b.s.Horizon.Days) {
 		if s.Left != nil && s.Left.Has(i) && i == 0 || b.rounds.held[s.Round] != nil && !b.rounds.on(s.Round, i) {
 			continue
 		}

@@ -23,7 +23,7 @@ func (p *People) Leaves(c *plan.Collection) []Leave {
 		a := &p.Absences[k]
 		keeper, cover := shown(c, a.Away.Name.V), shown(c, a.Away.Cover.V)
 		id := a.Away.Name.V + "/" + a.Away.From.V.String()
-		until := (a.Away.To.V).Short()
+		until := a.Away.To.V.Short()
 		away := Leave{Name: id + "/away", Title: keeper + " is away", From: a.Before, Days: int(a.Away.To.V - a.Away.From.V)}
 		ready := []string{"Fill every dish", "Check every lid, lock and thermostat"}
 		back := []string{"Count the animals and look at every lid", "Read the lowest and the highest temperatures", "Write down what was seen"}

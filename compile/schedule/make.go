@@ -29,8 +29,13 @@ func Make(c *plan.Collection, lives []*life.Enclosure, h horizon.Horizon) *Sched
 		s.Rounds = append(s.Rounds, madeRound("daily", DefaultRound))
 	}
 	r := newRounds(s)
+	noted := map[*plan.SpeciesSheet]bool{nil: true}
 	for _, l := range lives {
-		r.note(l.Plan)
+		r.note(l.Plan.Care, l.Plan.Feeding)
+		if sheet := l.Plan.Sheet; !noted[sheet] {
+			noted[sheet] = true
+			r.note(sheet.Care, sheet.Feeding)
+		}
 	}
 	s.clockChanges()
 	parts := make([]builder, len(lives))
@@ -107,14 +112,14 @@ func (b *builder) enclosure() {
 		return
 	}
 	for _, c := range e.Care {
-		b.care(c, sheetCare(e.Sheet, c))
+		b.care(c, b.sheetCare(c))
 	}
 	for _, c := range e.Sheet.Care {
 		if c.KindName() == "device-test" && !e.Heated() {
 			continue // there is nothing to test
 		}
 		if !replaced(e, c) && b.stageFits(c.Stages) {
-			b.care(c, nil)
+			b.care(c, c)
 		}
 	}
 	for _, g := range b.life.Groups {
@@ -175,25 +180,33 @@ func ranked(all []Series) []Series {
 	return out
 }
 
-// replaced reports whether the plan has a care of its own for one of the sheet's:
-// of the same name, or of the same kind.
-func replaced(e *plan.Enclosure, sheet *plan.Care) bool {
-	for _, c := range e.Care {
-		if c.Name.V == sheet.Name.V || c.KindName() == sheet.KindName() {
-			return true
-		}
-	}
-	return false
+// standsFor reports whether a care of the plan's own takes the place of one of the
+// sheet's: of the same name, or of the same kind. "other" is no kind in this: two
+// such cares have nothing in common.
+func standsFor(own, sheet *plan.Care) bool {
+	kind := own.KindName()
+	return own.Name.V == sheet.Name.V || kind == sheet.KindName() && kind != "other"
 }
 
-// sheetCare returns the sheet's care that one of the plan's stands for, or nil.
-func sheetCare(s *plan.SpeciesSheet, c *plan.Care) *plan.Care {
-	for _, x := range s.Care {
-		if x.KindName() == c.KindName() {
+// replaced reports whether the plan has a care of its own for one of the sheet's.
+func replaced(e *plan.Enclosure, sheet *plan.Care) bool {
+	return slices.ContainsFunc(e.Care, func(own *plan.Care) bool { return standsFor(own, sheet) })
+}
+
+// sheetCare returns the sheet's care that one of the plan's stands for, or nil: one
+// for the animals that live here, else for those of another stage.
+func (b *builder) sheetCare(own *plan.Care) *plan.Care {
+	var other *plan.Care
+	for _, x := range b.life.Plan.Sheet.Care {
+		switch {
+		case !standsFor(own, x):
+		case b.stageFits(x.Stages):
 			return x
+		case other == nil:
+			other = x
 		}
 	}
-	return nil
+	return other
 }
 
 // stageFits reports whether a sheet's care is for a stage that the enclosure has,
@@ -203,6 +216,9 @@ func (b *builder) stageFits(stages []plan.Written[string]) bool {
 		return true
 	}
 	for _, g := range b.life.Groups {
+		if g.Count(b.s.Horizon.From) == 0 {
+			continue
+		}
 		stage := g.Stage(b.s.Horizon.From)
 		if stage == "" || plan.Lists(stages, stage) {
 			return true
@@ -212,7 +228,8 @@ func (b *builder) stageFits(stages []plan.Written[string]) bool {
 }
 
 // care adds the series of a care, one for each of its rounds. What the plan does
-// not say of when it is done is taken from the sheet.
+// not say of when it is done is taken from the sheet's, which is c itself where the
+// plan has none of its own.
 func (b *builder) care(c, sheet *plan.Care) {
 	kind := schema.FindKind(c.KindName())
 	if kind == nil || c.Off.V {
@@ -238,7 +255,7 @@ func (b *builder) care(c, sheet *plan.Care) {
 	}
 	for _, r := range b.rounds.of(b.life.Plan, t, w.clocks) {
 		b.add(Series{Life: b.life, Name: c.Name.V, Kind: kind, Round: r, Rules: w.rules, Task: task,
-			Minutes: minutes(t, kind), Origin: c.At, Cited: plan.Cited{Source: c.Source, Quality: c.Quality, Seen: c.Seen}, Timing: t})
+			Minutes: minutes(t, kind), Origin: c.At, Cited: plan.Cited{Source: c.Source, Quality: c.Quality, Seen: c.Seen}, FromSheet: c == sheet, Timing: t})
 	}
 }
 
@@ -308,12 +325,13 @@ func (b *builder) onRounds(s *Series) {
 	if b.rounds.held[s.Round] == nil {
 		return
 	}
-	window, own := 3, s.Timing == nil || s.Timing.Seen.Set()
+	free := s.FromSheet || s.Once != nil // the keeper has chosen no day
+	window := 0
 	switch {
 	case s.Timing != nil && s.Timing.Window.Set():
-		window = min(int(s.Timing.Window.V.Value/(24*60)), margin/2)
-	case !own:
-		window = 0
+		window = windowDays(s.Timing.Window.V)
+	case free:
+		window = 3
 	}
 	h := b.s.Horizon
 	move := func(i int) bool {
@@ -335,7 +353,7 @@ func (b *builder) onRounds(s *Series) {
 			}
 		}
 	}
-	said := own // a sheet's care is moved as it must be; the proof says whether that is enough
+	said := free // the proof says whether what is left is enough
 	for i := s.Days.Next(0); i >= 0; i = s.Days.Next(i + 1) {
 		if b.rounds.on(s.Round, i) {
 			continue

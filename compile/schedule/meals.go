@@ -22,8 +22,6 @@ var (
 	kindGutLoad   = schema.FindKind("gut-load")
 )
 
-func parseCron(line string) (recur.Rule, []civil.Clock, error) { return recur.ParseCron(line) }
-
 // meals adds the meals of a group: those of the plan, else those that the species
 // sheet brings for its stage. Each live meal brings a look for leftovers.
 func (b *builder) meals(g *life.Group) {
@@ -61,7 +59,7 @@ func (b *builder) meals(g *life.Group) {
 	cited := plan.Cited{Source: f.Source, Quality: f.Quality, Seen: f.Seen}
 	rounds := b.rounds.of(e, &f.Timing, w.clocks)
 	for _, r := range rounds {
-		base := Series{Life: b.life, Group: g, Round: r, Origin: f.At, Cited: cited, Timing: &f.Timing, Meal: f}
+		base := Series{Life: b.life, Group: g, Round: r, Origin: f.At, Cited: cited, FromSheet: own == nil, Timing: &f.Timing, Meal: f}
 		meal := base
 		meal.Name, meal.Kind, meal.Rules, meal.Task, meal.Minutes = name, kindFeed, w.rules, "Feed", minutes(&f.Timing, kindFeed)
 		meal.Menu = b.menu(f, w.rules)
@@ -192,15 +190,15 @@ func (b *builder) menu(f *plan.Feeding, rules []recur.Rule) []Portion {
 	for k := range items {
 		menu[k] = Portion{Prey: items[k].V, Items: per}
 	}
-	all := b.days()
-	for _, r := range rules {
-		r.Fill(all, h)
-	}
 	if len(items) == 1 {
 		// Days that are moved keep their only item.
 		menu[0].Days = b.days()
 		menu[0].Days.AddRun(0, h.Days, h.Days)
 		return menu
+	}
+	all := b.days()
+	for _, r := range rules {
+		r.Fill(all, h)
 	}
 	turn := 0
 	if n := int(h.From - menuEpoch); n > 0 {
@@ -232,28 +230,28 @@ func (b *builder) menu(f *plan.Feeding, rules []recur.Rule) []Portion {
 
 // Dish says what an item of a meal is on a day: "Feed adult crickets, 4 each", and
 // how many that are for the animals there are, "×12".
-func (b *Schedule) Dish(s *Series, p *Portion, on civil.Date) (text, total string) {
-	i, ok := b.Horizon.Index(on)
-	return b.DishAs(s, p, on, ok && s.Killed != nil && s.Killed.Has(i))
+func (s *Schedule) Dish(x *Series, p *Portion, on civil.Date) (text, total string) {
+	i, ok := s.Horizon.Index(on)
+	return s.DishAs(x, p, on, ok && x.Killed != nil && x.Killed.Has(i))
 }
 
 // DishAs is Dish for prey that is killed first, or is not.
-func (b *Schedule) DishAs(s *Series, p *Portion, on civil.Date, killed bool) (text, total string) {
+func (s *Schedule) DishAs(x *Series, p *Portion, on civil.Date, killed bool) (text, total string) {
 	word := p.Prey.String()
-	if f := b.Plan.Library.Feeder(p.Prey.Feeder); f != nil {
+	if f := s.Plan.Library.Feeder(p.Prey.Feeder); f != nil {
 		plural := f.Plural.Or(f.Name.V + "s")
 		word = plural
 		if p.Prey.Size != "" {
 			word = p.Prey.Size + " " + plural
 		}
 	}
-	if killed || s.Meal != nil && s.Meal.Killed.V {
+	if killed || x.Meal.Killed.V {
 		word = "killed " + word
 	}
-	if s.Meal != nil && s.Meal.Dusted.V {
+	if x.Meal.Dusted.V {
 		word += ", dusted"
 	}
-	n := s.Group.Count(on)
+	n := x.Group.Count(on)
 	text = "Feed " + word + ", " + strconv.FormatFloat(p.Items, 'f', -1, 64) + " each"
 	if n == 1 {
 		return text, ""

@@ -47,16 +47,16 @@ func (b *builder) given(g *life.Group, r recur.Rule, from, until civil.Date) boo
 // inPlace leaves out the usual meal on the day of one that stands in its place, and
 // the next where it comes too soon: nothing is fed double.
 func (b *builder) inPlace(s *Series) {
-	if s.Kind != kindFeed || s.Group == nil || s.Once != nil {
+	if !s.isMeal() {
 		return
 	}
 	for _, at := range s.Group.Offered {
 		i := b.attended(s.Keeper, int(at-b.s.Horizon.From))
-		if i < -lookBack || i >= b.s.Horizon.Days {
+		if i < -LookBack || i >= b.s.Horizon.Days {
 			continue
 		}
 		if b.due(s, i) {
-			b.leave(s, i)
+			b.pass(s, i)
 		}
 		b.tooSoon(s, i)
 	}
@@ -79,7 +79,7 @@ func (b *builder) tooSoon(s *Series, i int) {
 		least = max(least, min((after-next+1)/2, soonest))
 	}
 	if next-i < least && (!more || most == 0 || after-i <= most) {
-		b.leave(s, next)
+		b.pass(s, next)
 	}
 }
 

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"vivary/compile/horizon"
+	"vivary/compile/recur"
 	"vivary/plan"
 	"vivary/schema/civil"
 )
@@ -33,25 +34,25 @@ func newRounds(s *Schedule) *rounds {
 	return r
 }
 
-// note makes rounds for the times of its own that an enclosure's care has. It is
-// called for every enclosure before series are made.
-func (r *rounds) note(e *plan.Enclosure) {
+// note makes rounds for the times of its own that care has, of an enclosure or of a
+// species sheet. It is called for all of them before series are made.
+func (r *rounds) note(care []*plan.Care, feeding []*plan.Feeding) {
 	clocks := func(t *plan.Timing) {
 		for _, c := range t.Clocks {
 			r.clock(c.V)
 		}
 		if t.Cron.Set() {
-			if _, cs, err := parseCron(t.Cron.V); err == nil {
+			if _, cs, err := recur.ParseCron(t.Cron.V); err == nil {
 				for _, c := range cs {
 					r.clock(c)
 				}
 			}
 		}
 	}
-	for _, c := range e.Care {
+	for _, c := range care {
 		clocks(&c.Timing)
 	}
-	for _, f := range e.Feeding {
+	for _, f := range feeding {
 		clocks(&f.Timing)
 	}
 }

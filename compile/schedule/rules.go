@@ -4,7 +4,7 @@ import "vivary/plan/finding"
 
 // Rules are what can be found while series are made. Each example is the inside
 // of an enclosure of emperor scorpions that is otherwise sound.
-var Rules = []*finding.Rule{ruleNoTiming, ruleTwoTimings, ruleCron, ruleCronMeaning, ruleNeverHappens, ruleOffRound, ruleClockChange, ruleTooManySeries}
+var Rules = []*finding.Rule{ruleNoTiming, ruleTwoTimings, ruleCron, ruleCronMeaning, ruleNeverHappens, ruleOffRound, ruleWindow, ruleClockChange, ruleTooManySeries}
 
 var (
 	ruleNoTiming = &finding.Rule{ID: "no-timing", Severity: finding.Error,
@@ -44,6 +44,13 @@ var (
 		Source:  "the design of this program",
 		Instead: "Give the care a window in which it may be moved, choose days on which there is a round, or hold the round more often.",
 		Bad:     "care \"weigh\" {\n  on    = [\"tue\"]\n  round = \"mondays\"\n}\n",
+		Good:    "care \"weigh\" {\n  on     = [\"tue\"]\n  round  = \"mondays\"\n  window = \"1 day\"\n}\n"}
+	ruleWindow = &finding.Rule{ID: "window-days", Severity: finding.Advice,
+		Title:   "A window is taken as another than is written.",
+		Why:     "Care is moved by whole days, and by 32 of them at the most.",
+		Source:  "the design of this program",
+		Instead: "Write whole days, up to 32.",
+		Bad:     "care \"weigh\" {\n  on     = [\"tue\"]\n  round  = \"mondays\"\n  window = \"36 hours\"\n}\n",
 		Good:    "care \"weigh\" {\n  on     = [\"tue\"]\n  round  = \"mondays\"\n  window = \"1 day\"\n}\n"}
 	ruleClockChange = &finding.Rule{ID: "clock-change", Severity: finding.Error,
 		Title:   "A round begins at a time that a clock change leaves out or repeats.",

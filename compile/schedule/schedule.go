@@ -31,10 +31,12 @@ type Series struct {
 	Rules []recur.Rule
 	Moved bool
 	// Days are the days on the horizon on which it is done; Held those on which a
-	// hold takes it out; Left those on which nobody is there to do it, or a meal comes
-	// too soon after one that stands in its place; Killed those of Days on which prey
-	// is killed first, because nobody comes the next day.
-	Days, Held, Left, Killed horizon.Days
+	// hold takes it out; Left those on which it is left out, because nobody is there to
+	// do it; Passed those of Left on which it is not that: the log says that it was
+	// skipped today, or another meal stands in its place or was given so near to it
+	// that it comes too soon. Killed are those of Days on which prey is killed first,
+	// because nobody comes the next day.
+	Days, Held, Left, Passed, Killed horizon.Days
 
 	// Owed says that the last occasion before today was left undone. It is caught up
 	// on day CaughtUp; Last is the last day on which it was done.
@@ -49,10 +51,13 @@ type Series struct {
 
 	Origin source.Place // where it was written: in the plan, or in a species sheet
 	Cited  plan.Cited
-	Timing *plan.Timing
-	Meal   *plan.Feeding // of a meal, and of the leftovers and the gut-load it brings
-	After  int           // of what goes with a meal: how many days after it, -1 for the day before
-	Once   *life.Task    // of a task that the log brought
+	// FromSheet says that it is the species sheet's care, with none of the plan's own
+	// in its place.
+	FromSheet bool
+	Timing    *plan.Timing  // nil of a task that the log brought, and of nothing else
+	Meal      *plan.Feeding // of a meal, and of the leftovers and the gut-load it brings
+	After     int           // of what goes with a meal: how many days after it, -1 for the day before
+	Once      *life.Task    // of a task that the log brought
 
 	// past says of places before the horizon what an absence made of a meal there:
 	// given on that day, or left out.
@@ -68,6 +73,10 @@ type Portion struct {
 
 // Plan returns the enclosure's plan.
 func (s *Series) Plan() *plan.Enclosure { return s.Life.Plan }
+
+// isMeal reports whether it is the meals of a group, not something that goes with
+// them or that the log brought.
+func (s *Series) isMeal() bool { return s.Meal != nil && s.Kind == kindFeed }
 
 // At returns the time of day.
 func (s *Series) At() civil.Clock { return s.Round.Clock.V }

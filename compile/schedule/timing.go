@@ -36,6 +36,13 @@ func (b *builder) when(t *plan.Timing, at source.Place, identity string, last ci
 		}
 		return out, false
 	}
+	if t.Window.Set() {
+		if n := float64(windowDays(t.Window.V)) * 24 * 60; n != t.Window.V.Value {
+			b.found.Add(finding.Finding{Rule: ruleWindow, At: t.Window.At,
+				Text:  "a window of " + t.Window.V.String() + " is taken as " + quantity.Format(n, quantity.Days),
+				Limit: "whole days, 32 at the most", Write: "window = \"" + quantity.Format(max(n, 24*60), quantity.Days) + "\""})
+		}
+	}
 	anchor := func(days int) civil.Date {
 		if t.From.Set() {
 			return t.From.V
@@ -112,6 +119,10 @@ func ways(t *plan.Timing) int {
 
 // wholeDays returns a duration in days, at least one.
 func wholeDays(q quantity.Quantity) int { return max(1, int(q.Value/(24*60))) }
+
+// windowDays returns a window in days, for no more than it is known whether a round
+// is held.
+func windowDays(q quantity.Quantity) int { return min(int(q.Value/(24*60)), margin/2) }
 
 // every returns the rule of an interval alone.
 func every(v quantity.Interval, identity string, from plan.Written[civil.Date]) recur.Rule {

@@ -1,0 +1,125 @@
+package schedule_test
+
+import (
+	"strings"
+	"testing"
+)
+
+const mondays = "round \"evening\" {\n  at = \"19:30\"\n}\nround \"mondays\" {\n  at = \"20:30\"\n  on = [\"mon\"]\n}\n"
+
+// with is a house whose species has that care.
+func with(care string, blocks ...string) string {
+	return strings.Replace(house(blocks...), "species \"fixture\" {\n", "species \"fixture\" {\n"+care, 1)
+}
+
+// TestOwnCareWithASourceIsNotMoved: a care of the plan's own is the keeper's choice of
+// a day, whatever it says of its source; the sheet's is moved.
+func TestOwnCareWithASourceIsNotMoved(t *testing.T) {
+	const care = "  care \"weigh\" {\n    on     = [\"tue\"]\n    round  = \"mondays\"\n    source = [\"fixture\"]\n    seen   = \"2026-11-25\"\n  }\n"
+	for _, c := range []struct {
+		text, days string
+		sheet      bool
+		found      int
+	}{
+		{house(mondays, box("ash", one+care)), "", false, 1},
+		{with(care, mondays, box("ash", one)), "Mon 1 Mar, Mon 8 Mar", true, 0},
+	} {
+		r := compiled(t, c.text, "", day("2027-03-01"))
+		s := find(t, r, "ash", "weigh")
+		if got := days(r, s, day("2027-03-01"), day("2027-03-10")); got != c.days || s.FromSheet != c.sheet || len(r.Schedule.Findings) != c.found {
+			t.Errorf("from the sheet %v: on %q, said to be from it: %v, %d findings", c.sheet, got, s.FromSheet, len(r.Schedule.Findings))
+		}
+	}
+}
+
+// TestHowOftenIsThatOfTheStage: a care that does not say how often is done as often as
+// the sheet says for the animals that live there, in whatever order it says so.
+func TestHowOftenIsThatOfTheStage(t *testing.T) {
+	const care = "  care \"mist-young\" {\n    kind   = \"mist\"\n    every  = \"day\"\n    stages = [\"adult\"]\n  }\n  care \"mist\" {\n    every  = \"7 days\"\n    stages = [\"juvenile\"]\n  }\n"
+	r := compiled(t, with(care, box("ash", one+"  care \"mist\" {\n    minutes = \"4 min\"\n  }\n")), "", day("2027-03-01"))
+	if got := find(t, r, "ash", "mist").Words(); got != "every 7 days" {
+		t.Errorf("juveniles are misted %s", got)
+	}
+}
+
+// TestGoneAnimalsBringNoCare: the sheet's care for a stage ends with the last animal of
+// that stage.
+func TestGoneAnimalsBringNoCare(t *testing.T) {
+	const care = "  care \"mist\" {\n    every  = \"day\"\n    stages = [\"juvenile\"]\n  }\n"
+	text := with(care, box("ash", one+"  animals \"old\" {\n    count = 1\n    stage = \"adult\"\n  }\n"))
+	for log, want := range map[string]int{"": 1, "2027-02-20 ash only died 2\n": 0} {
+		n := 0
+		for s := range compiled(t, text, log, day("2027-03-01")).Schedule.All() {
+			if s.Name == "mist" {
+				n++
+			}
+		}
+		if n != want {
+			t.Errorf("log %q: %d times mist, want %d", log, n, want)
+		}
+	}
+}
+
+// TestOtherCareKeepsTheSheets: a care of kind "other" takes the place of one of its
+// name alone.
+func TestOtherCareKeepsTheSheets(t *testing.T) {
+	const care = "  care \"greens\" {\n    kind  = \"other\"\n    task  = \"Lay out greens\"\n    every = \"3 days\"\n  }\n"
+	const photograph = "  care \"photograph\" {\n    kind  = \"other\"\n    task  = \"Take a photograph\"\n    every = \"30 days\"\n  }\n"
+	r := compiled(t, with(care, box("ash", one+photograph)), "", day("2027-03-01"))
+	if got := find(t, r, "ash", "greens").Words(); got != "every 3 days" {
+		t.Errorf("greens %s", got)
+	}
+}
+
+// TestTimesOfTheSheet: care that a sheet has at times of its own is done at these.
+func TestTimesOfTheSheet(t *testing.T) {
+	for _, when := range []string{"every = \"day\"\n    at = \"08:10\"", "cron = \"10 8 * * *\""} {
+		care := "  care \"mist\" {\n    " + when + "\n  }\n"
+		for _, own := range []string{"", "  care \"mist\" {\n    minutes = \"4 min\"\n  }\n"} {
+			if own != "" && strings.Contains(when, "at =") {
+				continue // how often is the sheet's then, not at what time
+			}
+			r := compiled(t, with(care, box("ash", one+own)), "", day("2027-03-01"))
+			if got := find(t, r, "ash", "mist").At().String(); got != "08:10" {
+				t.Errorf("%q with %q: at %s", when, own, got)
+			}
+		}
+	}
+}
+
+// TestPassedOver: what is left out though somebody is there is told from what is left
+// out because nobody is.
+func TestPassedOver(t *testing.T) {
+	text := house("keeper \"lead\" {\n}\nround \"evening\" {\n  at     = \"19:30\"\n  keeper = \"lead\"\n}\naway \"lead\" {\n  from = \"2027-04-10\"\n  to   = \"2027-04-12\"\n}\n",
+		box("ash", one+"  care \"water\" {\n    every = \"day\"\n  }\n  feeding \"only\" {\n    every      = \"day\"\n    per_animal = 1\n    prey       = \"cricket small\"\n  }\n"))
+	r := compiled(t, text, "2027-02-26 ash moult\n2027-03-01 ash skipped water\n", day("2027-03-01"))
+	water, fed := find(t, r, "ash", "water"), find(t, r, "ash", "feed only")
+	if !water.Left.Has(0) || !water.Passed.Has(0) {
+		t.Error("what was skipped today is not passed over")
+	}
+	offered := int(r.Lives[0].Groups[0].Offered[0] - r.Today)
+	if !fed.Left.Has(offered) || !fed.Passed.Has(offered) {
+		t.Error("the meal in whose place another stands is not passed over")
+	}
+	away := int(day("2027-04-10") - r.Today)
+	for _, s := range []int{away, away + 1} {
+		if !water.Left.Has(s) || water.Passed.Has(s) || fed.Passed.Has(s) {
+			t.Error("nobody is there, and that is not why it is left out")
+		}
+	}
+}
+
+// TestWindowsAreWholeDays: a window that cannot be taken as it is written is said to be
+// taken as another.
+func TestWindowsAreWholeDays(t *testing.T) {
+	for window, want := range map[string]string{"2 days": "", "0 days": "", "1 week": "", "12 hours": "a window of 12 h is taken as 0 days", "36 hours": "a window of 36 h is taken as 1 day", "40 days": "a window of 40 days is taken as 32 days"} {
+		r := compiled(t, house(box("ash", one+"  care \"weigh\" {\n    on     = [\"tue\"]\n    window = \""+window+"\"\n  }\n")), "", day("2027-03-01"))
+		got := ""
+		for _, f := range r.Schedule.Findings {
+			got += f.Text
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", window, got, want)
+		}
+	}
+}
