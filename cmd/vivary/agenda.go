@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"vivary/compile"
@@ -75,12 +76,7 @@ func printLeaves(w *world, r *compile.Result, day int, keeper string) {
 }
 
 func hasRound(r *compile.Result, name string) bool {
-	for _, x := range r.Schedule.Rounds {
-		if x.Name.V == name {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(r.Schedule.Rounds, func(x *plan.Round) bool { return x.Name.V == name })
 }
 
 // sheet is a round on a day, with who does it: nil where nobody is named.

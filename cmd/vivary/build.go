@@ -143,9 +143,7 @@ func publishAll(w *world, r *compile.Result, dir string) ([]feed, error) {
 		return batch.Stage(name, text)
 	}
 	for range min(writers*runtime.GOMAXPROCS(0), len(all)) {
-		wg.Add(1)
-		go func() {
-			defer wg.Done()
+		wg.Go(func() {
 			var buf []byte
 			for {
 				mu.Lock()
@@ -164,7 +162,7 @@ func publishAll(w *world, r *compile.Result, dir string) ([]feed, error) {
 					mu.Unlock()
 				}
 			}
-		}()
+		})
 	}
 	wg.Wait()
 	if first != nil {
@@ -182,9 +180,7 @@ func (w *world) progress(what string) func() {
 	}
 	stop := make(chan struct{})
 	var wg sync.WaitGroup
-	wg.Add(1)
-	go func() {
-		defer wg.Done()
+	wg.Go(func() {
 		tick := time.NewTicker(time.Second)
 		defer tick.Stop()
 		begun, shown := time.Now(), false
@@ -200,7 +196,7 @@ func (w *world) progress(what string) func() {
 				return
 			}
 		}
-	}()
+	})
 	var once sync.Once
 	return func() { once.Do(func() { close(stop); wg.Wait() }) }
 }

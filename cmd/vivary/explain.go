@@ -13,11 +13,11 @@ import (
 	"vivary/schema/civil"
 )
 
-// explain finds out what is meant by its word: a rule, a species, a need, an
-// enclosure, or a care of an enclosure.
+// explain finds out what is meant by its word: a rule, a species, a need, a figure,
+// an enclosure, or a care of an enclosure.
 func explain(w *world, f *flags, args []string) int {
 	if len(args) != 1 {
-		fmt.Fprintln(w.err, "vivary explain: name one thing: a rule, a species, a need, an enclosure, or ENCLOSURE/CARE")
+		fmt.Fprintln(w.err, "vivary explain: name one thing: a rule, a species, a figure, a need, an enclosure, or ENCLOSURE/CARE")
 		return usage
 	}
 	what := args[0]
@@ -75,6 +75,10 @@ func explain(w *world, f *flags, args []string) int {
 		explainNeed(w, r, n)
 		return fine
 	}
+	if x := schema.FindFigure(schema.Figures, what); x != nil {
+		explainFigure(w, r.Plan, x)
+		return fine
+	}
 	var known []string
 	for _, x := range compile.Rules() {
 		known = append(known, x.ID)
@@ -86,7 +90,10 @@ func explain(w *world, f *flags, args []string) int {
 	for _, n := range schema.Needs {
 		known = append(known, n.Name)
 	}
-	fmt.Fprintf(w.err, "vivary explain: there is no rule, species, need or enclosure %q", what)
+	for _, x := range schema.Figures {
+		known = append(known, x.Name)
+	}
+	fmt.Fprintf(w.err, "vivary explain: there is no rule, species, figure, need or enclosure %q", what)
 	if s := finding.Suggest(what, known); s != "" {
 		fmt.Fprintf(w.err, ": did you mean %s?", s)
 	}
@@ -119,25 +126,35 @@ func explainSpecies(w *world, l *plan.Library, s *plan.SpeciesSheet) {
 	}
 	fmt.Fprintln(w.out)
 	for _, f := range s.Figures {
-		name := f.Name.V
-		if len(f.Stages) > 0 {
-			name += " (" + words(f.Stages) + ")"
-		}
-		if f.Instar.Set() {
-			name += fmt.Sprintf(" (instar %d)", f.Instar.V)
-		}
-		fmt.Fprintf(w.out, "  %-36s %s\n", name, f.Value.V)
-		cited(w, l, f.Cited, f.Disputed.V)
+		figure(w, l, f.Name.V, f)
 	}
 	fmt.Fprintln(w.out, "\nNeeds:")
 	for _, n := range s.Needs {
-		name := n.Name.V
-		if len(n.Stages) > 0 {
-			name += " (" + words(n.Stages) + ")"
-		}
-		fmt.Fprintf(w.out, "  %-36s every %s at the longest\n", name, n.Longest.V)
+		fmt.Fprintf(w.out, "  %-36s every %s at the longest\n", n.Name.V+of(n.Stages), n.Longest.V)
 		cited(w, l, n.Cited, n.Disputed.V)
 	}
+}
+
+// explainFigure prints what each sheet in use states for a figure.
+func explainFigure(w *world, c *plan.Collection, x *schema.Figure) {
+	fmt.Fprintf(w.out, "%s\n\n%s\n\n", x.Name, x.Doc)
+	shown := map[*plan.SpeciesSheet]bool{}
+	for _, e := range c.Enclosures {
+		if s := e.Sheet; s != nil && !shown[s] {
+			shown[s] = true
+			s.Each(x.Name, func(f *plan.Figure) { figure(w, c.Library, s.Name.V, f) })
+		}
+	}
+}
+
+// figure prints a figure with its source, under its own or its species' name.
+func figure(w *world, l *plan.Library, name string, f *plan.Figure) {
+	name += of(f.Stages)
+	if f.Instar.Set() {
+		name += fmt.Sprintf(" (instar %d)", f.Instar.V)
+	}
+	fmt.Fprintf(w.out, "  %-36s %s\n", name, f.Value.V)
+	cited(w, l, f.Cited, f.Disputed.V)
 }
 
 func cited(w *world, l *plan.Library, c plan.Cited, disputed string) {
@@ -147,12 +164,16 @@ func cited(w *world, l *plan.Library, c plan.Cited, disputed string) {
 	}
 }
 
-func words(list []plan.Written[string]) string {
+// of says after a name for which stages it holds.
+func of(stages []plan.Written[string]) string {
+	if len(stages) == 0 {
+		return ""
+	}
 	var s []string
-	for _, x := range list {
+	for _, x := range stages {
 		s = append(s, x.V)
 	}
-	return strings.Join(s, ", ")
+	return " (" + strings.Join(s, ", ") + ")"
 }
 
 func explainNeed(w *world, r *compile.Result, n *schema.NeedName) {
@@ -263,7 +284,7 @@ func origin(r *compile.Result, i, k int) string {
 	s := &r.Schedule.Of[i][k]
 	at := r.Plan.Files.Start(s.Origin)
 	where := fmt.Sprintf("%s:%d", at.File, at.Line)
-	if s.Timing != nil && s.Timing.Seen.Set() {
+	if s.FromSheet {
 		return "from the species sheet, " + where + ": " + r.Plan.Library.Cite(s.Cited)
 	}
 	if s.Once != nil {

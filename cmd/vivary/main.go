@@ -6,16 +6,18 @@ package main
 import (
 	"bufio"
 	"errors"
-	"flag"
 	"fmt"
 	"io"
 	"os"
 	"runtime/debug"
 	"slices"
+	"strconv"
 	"strings"
 	"time"
 
 	"github.com/spf13/afero"
+
+	"vivary/plan/finding"
 )
 
 // The exit status says how a command ended.
@@ -69,7 +71,12 @@ var commands = []command{
 	{"build", "[FOLDER]", "write the calendars", "Checks, and writes one calendar file for each calendar of the plan. If anything refuses the plan, nothing is written and the last good calendars stay.", build, "out"},
 	{"agenda", "[FOLDER]", "what is due today and in the coming days", "Prints the rounds of today and the coming days. Calendars on phones lag by hours; this never does.", agenda, "days format round keeper"},
 	{"note", "[DAY] ENCLOSURE [ANIMALS] WORD … [NOTE]", "append a line to the log", "Checks a line and appends it to records/YEAR.care.log. Without a day it is today. After -- everything is taken as it stands, so that a note may begin with a hyphen.", note, ""},
-	{"explain", "RULE | SPECIES | NEED | ENCLOSURE | ENCLOSURE/CARE", "why something is as it is", "Explains a rule, a species sheet, a need, an enclosure with its whole proof, or one care and why it is on a day.", explain, "on svg"},
+	{"explain", "RULE | SPECIES | FIGURE | NEED | ENCLOSURE | ENCLOSURE/CARE", "why something is as it is", "Explains a rule, a species sheet, a figure of the sheets in use, a need, an enclosure with its whole proof, or one care and why it is on a day.", explain, "on svg"},
+}
+
+// has reports whether the command takes a flag.
+func (c *command) has(flag string) bool {
+	return flag == "in" || flag == "now" || slices.Contains(strings.Fields(c.flags), flag)
 }
 
 // flags are the values of all flags of all commands.
@@ -104,7 +111,7 @@ func run(args []string, w *world) int {
 			continue
 		}
 		f, rest, err := parse(c, args[1:])
-		if errors.Is(err, flag.ErrHelp) {
+		if errors.Is(err, errHelp) {
 			return help(w, c.name)
 		}
 		if err != nil {
@@ -126,39 +133,65 @@ func run(args []string, w *world) int {
 	return usage
 }
 
+// errHelp is a flag that asks for help.
+var errHelp = errors.New("help is asked for")
+
 // parse reads flags, which may stand before, between and after what else there is.
-// What follows "--" is taken as it stands.
+// What follows "--" is taken as it stands. It is not the standard library's, whose
+// flags stand before all else and whose errors cannot be told from each other.
 func parse(c *command, args []string) (*flags, []string, error) {
-	f := &flags{days: 3, format: "text"}
-	set := flag.NewFlagSet(c.name, flag.ContinueOnError)
-	set.SetOutput(io.Discard)
-	targets := map[string]*string{"in": &f.in, "now": &f.now, "format": &f.format, "out": &f.out, "round": &f.round, "keeper": &f.keeper, "on": &f.on, "svg": &f.svg}
-	for _, name := range append(strings.Fields(c.flags), "in", "now") {
-		if name == "days" {
-			set.IntVar(&f.days, name, f.days, "")
-		} else {
-			set.StringVar(targets[name], name, *targets[name], "")
-		}
-	}
-	var rest, asTheyStand []string
-	if i := slices.Index(args, "--"); i >= 0 {
-		args, asTheyStand = args[:i], args[i+1:]
-	}
-	for {
-		if err := set.Parse(args); err != nil {
-			return nil, nil, err
-		}
-		args = set.Args()
-		if len(args) == 0 {
+	f := &flags{format: "text"}
+	days := "3"
+	targets := map[string]*string{"in": &f.in, "now": &f.now, "format": &f.format, "out": &f.out, "days": &days, "round": &f.round, "keeper": &f.keeper, "on": &f.on, "svg": &f.svg}
+	var rest []string
+	for len(args) > 0 {
+		arg := args[0]
+		args = args[1:]
+		if arg == "--" {
+			rest = append(rest, args...)
 			break
 		}
-		rest = append(rest, args[0])
-		args = args[1:]
+		if len(arg) < 2 || arg[0] != '-' {
+			rest = append(rest, arg)
+			continue
+		}
+		name, value, given := strings.Cut(strings.TrimPrefix(arg[1:], "-"), "=")
+		if name == "h" || name == "help" {
+			return nil, nil, errHelp
+		}
+		if !c.has(name) {
+			return nil, nil, noFlag(c, arg, name)
+		}
+		if !given {
+			if len(args) == 0 {
+				return nil, nil, fmt.Errorf("nothing stands after --%s", name)
+			}
+			value, args = args[0], args[1:]
+		}
+		*targets[name] = value
 	}
 	if f.format != "text" && f.format != "json" {
-		return nil, nil, fmt.Errorf("format is text or json, not %q", f.format)
+		return nil, nil, fmt.Errorf("--format is text or json, not %q", f.format)
 	}
-	return f, append(rest, asTheyStand...), nil
+	var err error
+	if f.days, err = strconv.Atoi(days); err != nil {
+		return nil, nil, fmt.Errorf("--days is a number of days, not %q", days)
+	}
+	return f, rest, nil
+}
+
+// noFlag says that a command does not take a flag, and which one may be meant.
+func noFlag(c *command, arg, name string) error {
+	var known []string
+	for _, f := range flagDocs {
+		if c.has(f.name) {
+			known = append(known, f.name)
+		}
+	}
+	if s := finding.Suggest(name, known); s != "" {
+		return fmt.Errorf("%q means nothing here: did you mean --%s?", arg, s)
+	}
+	return fmt.Errorf("%q means nothing here: %s takes --%s", arg, c.name, strings.Join(known, ", --"))
 }
 
 func help(w *world, name string) int {
@@ -168,7 +201,7 @@ func help(w *world, name string) int {
 		}
 		fmt.Fprintf(w.out, "vivary %s %s\n\n%s\n\n", c.name, c.args, c.long)
 		for _, f := range flagDocs {
-			if f.name == "in" || f.name == "now" || strings.Contains(" "+c.flags+" ", " "+f.name+" ") {
+			if c.has(f.name) {
 				fmt.Fprintf(w.out, "  --%-7s %-8s %s\n", f.name, f.value, f.doc)
 			}
 		}

@@ -213,10 +213,16 @@ func TestNoteKeepsLog(t *testing.T) {
 
 // A note comes back from the log as it was said.
 func TestNoteQuoting(t *testing.T) {
+	disk := afero.NewMemMapFs()
+	at(disk, noon, "start", "c")
 	for _, note := range []string{"left alone", `on its "side", alone`, `"`, `ends in \`, "- with a hyphen", "# no comment", "two\nlines"} {
-		e, found := plan.ParseLogLine(1, logLine([]string{"2026-11-25", "burrow-a", "refused", note}))
-		if want := strings.ReplaceAll(note, "\n", " "); len(found) > 0 || e.Note != want {
-			t.Errorf("%q came back as %q %v", note, e.Note, found)
+		s, _, e := at(disk, noon, "note", "--in", "c", "--", "burrow-a", "refused", note)
+		c, _, err := plan.Load(disk, "c")
+		if s != fine || err != nil {
+			t.Fatalf("%q: status %d, %s", note, s, e)
+		}
+		if got, want := c.Log[len(c.Log)-1].Note, strings.ReplaceAll(note, "\n", " "); got != want {
+			t.Errorf("%q came back as %q", note, got)
 		}
 	}
 }

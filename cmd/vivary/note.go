@@ -37,6 +37,13 @@ func note(w *world, f *flags, args []string) int {
 		args = append([]string{before.Today.String()}, args...)
 	}
 	line := logLine(args)
+	for i := range before.Plan.Log {
+		if at := before.Plan.Log[i].At; before.Plan.Files.Of(at) == line {
+			where := before.Plan.Files.Start(at)
+			fmt.Fprintf(w.err, "vivary note: %s:%d says that already, and a line that stands twice counts once: if it happened again, say so in the note. Nothing was written.\n", where.File, where.Line)
+			return refused
+		}
+	}
 	year, _, _ := strings.Cut(args[0], "-")
 	path := filepath.Join(root, "records", year+plan.LogSuffix)
 
