@@ -6,7 +6,7 @@ import (
 	"vivary/compile/check"
 	"vivary/compile/life"
 	"vivary/compile/prove"
-	"vivary/compile/schedule"
+	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/plan/source"
@@ -19,7 +19,7 @@ import (
 func Rules() []*finding.Rule {
 	var all []*finding.Rule
 	all = append(all, plan.Rules...)
-	all = append(all, schedule.Rules...)
+	all = append(all, roster.Rules...)
 	all = append(all, life.Rules...)
 	for _, r := range check.Rules {
 		all = append(all, &r.Rule)

@@ -11,7 +11,7 @@ import (
 	"vivary/compile/horizon"
 	"vivary/compile/life"
 	"vivary/compile/prove"
-	"vivary/compile/schedule"
+	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema/civil"
@@ -32,7 +32,7 @@ type Result struct {
 	Today    civil.Date
 	Horizon  horizon.Horizon
 	Lives    []*life.Enclosure
-	Schedule *schedule.Schedule
+	Roster   *roster.Roster
 	Proofs   [][]prove.Proof // of each of Lives
 	Findings []finding.Finding
 }
@@ -53,12 +53,12 @@ func Compile(c *plan.Collection, loaded []finding.Finding, now time.Time) *Resul
 	logs := life.Lines(c)
 	r.Lives = make([]*life.Enclosure, len(c.Enclosures))
 	lived := make([][]finding.Finding, len(c.Enclosures))
-	schedule.Each(len(c.Enclosures), func(i int) {
+	roster.Each(len(c.Enclosures), func(i int) {
 		e := c.Enclosures[i]
 		r.Lives[i], lived[i] = life.Read(c, e, logs[e.Name.V], r.Horizon)
 	})
-	r.Schedule = schedule.Make(c, r.Lives, r.Horizon)
-	all := append(loaded[:len(loaded):len(loaded)], r.Schedule.Findings...)
+	r.Roster = roster.Make(c, r.Lives, r.Horizon)
+	all := append(loaded[:len(loaded):len(loaded)], r.Roster.Findings...)
 	for _, a := range c.Aways {
 		if a.To.Set() && int(a.To.V-r.Today) > MaxHorizonDays {
 			all = append(all, finding.Finding{Rule: ruleTooFar, Severity: ruleTooFar.Severity, At: a.To.At,
@@ -72,13 +72,13 @@ func Compile(c *plan.Collection, loaded []finding.Finding, now time.Time) *Resul
 		}
 		all = append(all, l...)
 	}
-	all = append(all, check.Run(&check.Collection{Plan: c, Today: r.Today, Horizon: r.Horizon, Lives: r.Lives, Schedule: r.Schedule})...)
+	all = append(all, check.Run(&check.Collection{Plan: c, Today: r.Today, Horizon: r.Horizon, Lives: r.Lives, Roster: r.Roster})...)
 
 	r.Proofs = make([][]prove.Proof, len(r.Lives))
-	if len(r.Schedule.Of) > 0 {
-		schedule.Each(len(r.Lives), func(i int) { r.Proofs[i] = prove.Of(r.Schedule, i) })
+	if len(r.Roster.Of) > 0 {
+		roster.Each(len(r.Lives), func(i int) { r.Proofs[i] = prove.Of(r.Roster, i) })
 		for _, p := range r.Proofs {
-			all = append(all, prove.Findings(r.Schedule, p)...)
+			all = append(all, prove.Findings(r.Roster, p)...)
 		}
 	}
 	r.Findings = finding.Sort(c.Files, accept(c, all, r.Today))

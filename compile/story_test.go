@@ -173,13 +173,13 @@ func tellFindings(b *strings.Builder, c *plan.Collection, found []finding.Findin
 
 // tellRounds lists the rounds of the days asked for, each with who does it.
 func tellRounds(b *strings.Builder, r *compile.Result, q question) {
-	walks := make([]*rounds.Round, len(r.Schedule.Rounds))
-	for k, round := range r.Schedule.Rounds {
+	walks := make([]*rounds.Round, len(r.Roster.Rounds))
+	for k, round := range r.Roster.Rounds {
 		var picks []rounds.Pick
-		for _, s := range r.Schedule.In[round] {
+		for _, s := range r.Roster.In[round] {
 			picks = append(picks, rounds.Pick{Series: s})
 		}
-		walks[k] = rounds.New(r.Schedule, round, picks)
+		walks[k] = rounds.New(r.Roster, round, picks)
 	}
 	for d := q.from; d <= q.to; d++ {
 		i, on := r.Horizon.Index(d)
@@ -198,7 +198,7 @@ func tellSheet(b *strings.Builder, r *compile.Result, s rounds.Sheet, day int) {
 	}
 	at := s.Date.At(s.Round.Clock.V, r.Plan.Location)
 	fmt.Fprintf(b, "  %s %s %s", s.Date.Weekday().String()[:3], at.Format("2006-01-02 15:04Z07:00"), s.Round.Name.V)
-	if who, there := r.Schedule.People.Doer(s.Round.Keeper.Or(r.Schedule.People.Only), day); !there {
+	if who, there := r.Roster.People.Doer(s.Round.Keeper.Or(r.Roster.People.Only), day); !there {
 		b.WriteString(", NOBODY")
 	} else if who != "" {
 		b.WriteString(", " + who)

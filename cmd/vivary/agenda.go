@@ -68,7 +68,7 @@ func agenda(w *world, f *flags, args []string) int {
 
 // printLeaves says who is away, and what that asks of people on a day.
 func printLeaves(w *world, r *compile.Result, day int, keeper string) {
-	for _, x := range r.Schedule.People.Leaves(r.Plan) {
+	for _, x := range r.Roster.People.Leaves(r.Plan) {
 		if x.From <= day && day < x.From+max(1, x.Days) && (keeper == "" || x.Keeper == "" || x.Keeper == keeper) {
 			fmt.Fprintf(w.out, "  %s: %s\n", x.Title, strings.Join(x.Lines, "; "))
 		}
@@ -76,7 +76,7 @@ func printLeaves(w *world, r *compile.Result, day int, keeper string) {
 }
 
 func hasRound(r *compile.Result, name string) bool {
-	return slices.ContainsFunc(r.Schedule.Rounds, func(x *plan.Round) bool { return x.Name.V == name })
+	return slices.ContainsFunc(r.Roster.Rounds, func(x *plan.Round) bool { return x.Name.V == name })
 }
 
 // sheet is a round on a day, with who does it: nil where nobody is named.
@@ -88,23 +88,23 @@ type sheet struct {
 // due returns the rounds of the days asked for, by day and time.
 func due(r *compile.Result, f *flags) []sheet {
 	picks := map[*plan.Round][]rounds.Pick{}
-	for round, all := range r.Schedule.In {
+	for round, all := range r.Roster.In {
 		for _, x := range all {
 			picks[round] = append(picks[round], rounds.Pick{Series: x})
 		}
 	}
 	var out []sheet
 	for day := range f.days {
-		for _, round := range r.Schedule.Rounds {
+		for _, round := range r.Roster.Rounds {
 			if len(picks[round]) == 0 || f.round != "" && round.Name.V != f.round {
 				continue
 			}
-			keeper := round.Keeper.Or(r.Schedule.People.Only)
-			who, there := r.Schedule.People.Doer(keeper, day)
+			keeper := round.Keeper.Or(r.Roster.People.Only)
+			who, there := r.Roster.People.Doer(keeper, day)
 			if f.keeper != "" && (who != f.keeper || !there) {
 				continue
 			}
-			s := rounds.New(r.Schedule, round, picks[round])
+			s := rounds.New(r.Roster, round, picks[round])
 			if !s.Days.Has(day) {
 				continue
 			}

@@ -42,7 +42,7 @@ func explain(w *world, f *flags, args []string) int {
 	}
 	name, care, _ := strings.Cut(what, "/")
 	if e := r.Plan.Enclosure(name); e != nil {
-		if r.Schedule == nil {
+		if r.Roster == nil {
 			return w.refuse(r, "Nothing can be explained until this is put right")
 		}
 		for i, l := range r.Lives {
@@ -218,8 +218,8 @@ func explainEnclosure(w *world, r *compile.Result, i int) {
 		}
 	}
 	fmt.Fprintln(w.out, "\nCare:")
-	for k := range r.Schedule.Of[i] {
-		s := &r.Schedule.Of[i][k]
+	for k := range r.Roster.Of[i] {
+		s := &r.Roster.Of[i][k]
 		next := "never on the horizon"
 		if d := s.Days.Next(0); d >= 0 {
 			next = "next " + r.Horizon.Date(d).Short()
@@ -233,7 +233,7 @@ func explainEnclosure(w *world, r *compile.Result, i int) {
 		printLines(w, "Growth and room", g.Lines())
 	}
 	for _, g := range r.Lives[i].Groups {
-		if f, ok := food.Of(r.Schedule, r.Schedule.Of[i], g, r.Today); ok {
+		if f, ok := food.Of(r.Roster, r.Roster.Of[i], g, r.Today); ok {
 			printLines(w, "Food", f.Lines(e))
 		}
 	}
@@ -281,7 +281,7 @@ func explainLeaving(w *world, r *compile.Result, i int) {
 // origin says where a series is from: a line of the plan, or the species sheet
 // and its source.
 func origin(r *compile.Result, i, k int) string {
-	s := &r.Schedule.Of[i][k]
+	s := &r.Roster.Of[i][k]
 	at := r.Plan.Files.Start(s.Origin)
 	where := fmt.Sprintf("%s:%d", at.File, at.Line)
 	if s.FromSheet {
@@ -296,8 +296,8 @@ func origin(r *compile.Result, i, k int) string {
 func explainCare(w *world, f *flags, r *compile.Result, i int, care string) int {
 	var known []string
 	found := false
-	for k := range r.Schedule.Of[i] {
-		s := &r.Schedule.Of[i][k]
+	for k := range r.Roster.Of[i] {
+		s := &r.Roster.Of[i][k]
 		known = append(known, s.Name)
 		if s.Name != care && strings.ReplaceAll(s.Name, " ", "-") != care && s.Kind.Name != care {
 			continue

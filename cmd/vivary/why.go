@@ -7,12 +7,12 @@ import (
 	"vivary/compile"
 	"vivary/compile/life"
 	"vivary/compile/prove"
-	"vivary/compile/schedule"
+	"vivary/compile/roster"
 	"vivary/schema/civil"
 )
 
 // why says why a care is, or is not, on a day.
-func why(r *compile.Result, s *schedule.Series, d civil.Date) string {
+func why(r *compile.Result, s *roster.Entry, d civil.Date) string {
 	i, on := r.Horizon.Index(d)
 	if !on {
 		return "not on the horizon, which runs from " + r.Horizon.From.Words() + " to " + r.Horizon.Last().Words()

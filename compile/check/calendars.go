@@ -4,7 +4,7 @@ import (
 	"strconv"
 
 	"vivary/compile/horizon"
-	"vivary/compile/schedule"
+	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/plan/finding"
 )
@@ -50,7 +50,7 @@ type picks struct {
 	missed []int  // the enclosures, as places in Lives, that are in none
 	// unshown are series that meet a need and are in none, though others of their
 	// enclosure are: the first of each enclosure.
-	unshown []*schedule.Series
+	unshown []*roster.Entry
 }
 
 type pick struct {
@@ -106,7 +106,7 @@ func (c *Collection) calendars() *picks {
 	}
 	p := &picks{}
 	c.picks = p
-	if len(c.Plan.Calendars) == 0 || len(c.Schedule.Of) == 0 {
+	if len(c.Plan.Calendars) == 0 || len(c.Roster.Of) == 0 {
 		return p
 	}
 	p.of = make([]pick, len(c.Plan.Calendars))
@@ -119,11 +119,11 @@ func (c *Collection) calendars() *picks {
 		if l.Plan.Place != nil {
 			room = l.Plan.Place.Name.V
 		}
-		found := len(c.Schedule.Of[i]) == 0
-		var unshown *schedule.Series
+		found := len(c.Roster.Of[i]) == 0
+		var unshown *roster.Entry
 		here, inRoom := x.enclosures[l.Plan.Name.V], x.rooms[room]
-		for k := range c.Schedule.Of[i] {
-			s := &c.Schedule.Of[i][k]
+		for k := range c.Roster.Of[i] {
+			s := &c.Roster.Of[i][k]
 			shown := false
 			for _, candidates := range [...][]int{here, inRoom, x.rounds[s.Round.Name.V], x.byKeeper(c, s), x.all} {
 				for _, at := range candidates {
@@ -148,13 +148,13 @@ func (c *Collection) calendars() *picks {
 }
 
 // byKeeper returns the calendars of who does it, and of who stands in.
-func (x *index) byKeeper(c *Collection, s *schedule.Series) []int {
+func (x *index) byKeeper(c *Collection, s *roster.Entry) []int {
 	if len(x.keepers) == 0 {
 		return nil
 	}
 	out := x.keepers[s.Keeper]
-	for i := range c.Schedule.People.Absences {
-		a := &c.Schedule.People.Absences[i]
+	for i := range c.Roster.People.Absences {
+		a := &c.Roster.People.Absences[i]
 		if a.Away.Name.V != s.Keeper || !a.Away.Cover.Set() {
 			continue
 		}
@@ -168,7 +168,7 @@ func (x *index) byKeeper(c *Collection, s *schedule.Series) []int {
 }
 
 // holds reports whether a calendar holds a series.
-func (c *Collection) holds(k *plan.Calendar, s *schedule.Series, room string) bool {
+func (c *Collection) holds(k *plan.Calendar, s *roster.Entry, room string) bool {
 	any := func(list []plan.Written[string], name string) bool { return len(list) == 0 || plan.Lists(list, name) }
 	if len(k.Enclosures) > 0 {
 		if !any(k.Rooms, room) {
@@ -181,15 +181,15 @@ func (c *Collection) holds(k *plan.Calendar, s *schedule.Series, room string) bo
 	if any(k.Keepers, s.Keeper) {
 		return true
 	}
-	for i := range c.Schedule.People.Absences {
-		if a := &c.Schedule.People.Absences[i]; a.Away.Name.V == s.Keeper && plan.Lists(k.Keepers, a.Away.Cover.V) {
+	for i := range c.Roster.People.Absences {
+		if a := &c.Roster.People.Absences[i]; a.Away.Name.V == s.Keeper && plan.Lists(k.Keepers, a.Away.Cover.V) {
 			return true
 		}
 	}
 	return false
 }
 
-func (p *pick) add(s *schedule.Series, h horizon.Horizon) {
+func (p *pick) add(s *roster.Entry, h horizon.Horizon) {
 	p.series++
 	if p.perCare() {
 		n := s.Days.Count()
@@ -281,8 +281,8 @@ func coverUnshown(r *Rule, c *Collection) {
 	if len(c.Plan.Calendars) == 0 {
 		return
 	}
-	for k := range c.Schedule.People.Absences {
-		a := c.Schedule.People.Absences[k].Away
+	for k := range c.Roster.People.Absences {
+		a := c.Roster.People.Absences[k].Away
 		shown := !a.Cover.Set()
 		for _, x := range c.Plan.Calendars {
 			shown = shown || len(x.Keepers) == 0 || plan.Lists(x.Keepers, a.Cover.V)

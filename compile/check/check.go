@@ -8,7 +8,7 @@ import (
 	"vivary/compile/growth"
 	"vivary/compile/horizon"
 	"vivary/compile/life"
-	"vivary/compile/schedule"
+	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema/civil"
@@ -21,7 +21,7 @@ type Collection struct {
 	Today    civil.Date
 	Horizon  horizon.Horizon
 	Lives    []*life.Enclosure
-	Schedule *schedule.Schedule
+	Roster   *roster.Roster
 	found    finding.List
 	facts    map[*plan.SpeciesSheet]facts
 	sheets   []*plan.SpeciesSheet // those of the enclosures, each once, in walking order
@@ -42,9 +42,9 @@ type Enclosure struct {
 	Plan   *plan.Enclosure
 	Sheet  *plan.SpeciesSheet
 	Life   *life.Enclosure
-	Series []schedule.Series
+	Series []roster.Entry
 	facts  facts
-	fed    []schedule.Series // those of Series that are meals
+	fed    []roster.Entry // those of Series that are meals
 	found  finding.List
 
 	balance  balance.Report // what physics says, once it is asked
@@ -109,15 +109,15 @@ func Run(c *Collection) []finding.Finding {
 		}
 	}
 	all := make([]Enclosure, len(c.Lives))
-	schedule.Each(len(c.Lives), func(i int) {
+	roster.Each(len(c.Lives), func(i int) {
 		l := c.Lives[i]
 		if l.Plan.Sheet == nil || l.Plan.Housing == nil || len(l.Groups) == 0 {
 			return // said already
 		}
 		e := &all[i]
 		*e = Enclosure{Collection: c, Plan: l.Plan, Sheet: l.Plan.Sheet, Life: l, facts: c.facts[l.Plan.Sheet]}
-		if i < len(c.Schedule.Of) {
-			e.Series = c.Schedule.Of[i]
+		if i < len(c.Roster.Of) {
+			e.Series = c.Roster.Of[i]
 			e.fed = meals(e.Series)
 		}
 		for _, r := range Rules {

@@ -212,7 +212,7 @@ func collection(t testing.TB, n int) *check.Collection {
 	if len(r.Findings) > 0 {
 		t.Fatal(printed(r, r.Findings[:1]))
 	}
-	return &check.Collection{Plan: r.Plan, Today: r.Today, Horizon: r.Horizon, Lives: r.Lives, Schedule: r.Schedule}
+	return &check.Collection{Plan: r.Plan, Today: r.Today, Horizon: r.Horizon, Lives: r.Lives, Roster: r.Roster}
 }
 
 // TestNothingFoundAllocatesNothing checks that what rules allocate does not grow
@@ -221,7 +221,7 @@ func TestNothingFoundAllocatesNothing(t *testing.T) {
 	few, more := collection(t, 10), collection(t, 200)
 	run := func(c *check.Collection) float64 {
 		return testing.AllocsPerRun(5, func() {
-			again := check.Collection{Plan: c.Plan, Today: c.Today, Horizon: c.Horizon, Lives: c.Lives, Schedule: c.Schedule}
+			again := check.Collection{Plan: c.Plan, Today: c.Today, Horizon: c.Horizon, Lives: c.Lives, Roster: c.Roster}
 			check.Run(&again)
 		})
 	}
@@ -235,7 +235,7 @@ func BenchmarkRules(b *testing.B) {
 	c := collection(b, 10_000)
 	b.ReportAllocs()
 	for b.Loop() {
-		again := check.Collection{Plan: c.Plan, Today: c.Today, Horizon: c.Horizon, Lives: c.Lives, Schedule: c.Schedule}
+		again := check.Collection{Plan: c.Plan, Today: c.Today, Horizon: c.Horizon, Lives: c.Lives, Roster: c.Roster}
 		if found := check.Run(&again); len(found) > 0 {
 			b.Fatal(found[0].Text)
 		}

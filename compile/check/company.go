@@ -14,7 +14,7 @@ import (
 
 // Who lives with whom. Separations, first meals and moults that the log gets wrong
 // are found where the log is read; meals and work that a moult or a brood forbids
-// are held back by the schedule.
+// are held back by the roster.
 var company = []*Rule{
 	{Enclosure: broodInGroup, Rule: finding.Rule{ID: "brood-in-group", Severity: finding.Error, Kills: true,
 		Title:   "A female with young, or near birth, is among others.",

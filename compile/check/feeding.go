@@ -6,7 +6,7 @@ import (
 
 	"vivary/compile/food"
 	"vivary/compile/life"
-	"vivary/compile/schedule"
+	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/plan/source"
@@ -15,7 +15,7 @@ import (
 
 // When and how much is fed. Too long between two meals, and leftovers that stay in,
 // are found by the proof; meals that a moult or a season forbids are held back by
-// the schedule.
+// the roster.
 var feeding = []*Rule{
 	{Enclosure: fedCold, Rule: finding.Rule{ID: "fed-while-cold", Severity: finding.Error,
 		Title:   "Meals go on in a season that is too cold to digest them.",
@@ -79,7 +79,7 @@ func fedCold(r *Rule, e *Enclosure) {
 
 // meals returns the part of an enclosure's series that is meals: series are sorted
 // by their kind.
-func meals(all []schedule.Series) []schedule.Series {
+func meals(all []roster.Entry) []roster.Entry {
 	from := 0
 	for from < len(all) && !all[from].Kind.Meal {
 		from++
@@ -92,7 +92,7 @@ func meals(all []schedule.Series) []schedule.Series {
 }
 
 // meals calls use for every series of meals that has prey and eaters.
-func (e *Enclosure) meals(use func(*schedule.Series)) {
+func (e *Enclosure) meals(use func(*roster.Entry)) {
 	for i := range e.fed {
 		if s := &e.fed[i]; s.Meal != nil && s.Group != nil && len(s.Menu) > 0 && e.count(s.Group) > 0 {
 			use(s)
@@ -111,7 +111,7 @@ func (e *Enclosure) own(g *life.Group) *plan.Feeding {
 }
 
 // mealAt is where the meal stands in the plan.
-func (e *Enclosure) mealAt(s *schedule.Series) source.Place {
+func (e *Enclosure) mealAt(s *roster.Entry) source.Place {
 	if f := e.own(s.Group); f != nil {
 		return f.At
 	}
@@ -119,7 +119,7 @@ func (e *Enclosure) mealAt(s *schedule.Series) source.Place {
 }
 
 func fedOften(r *Rule, e *Enclosure) {
-	e.meals(func(s *schedule.Series) {
+	e.meals(func(s *roster.Entry) {
 		if e.own(s.Group) == nil {
 			return
 		}
@@ -165,7 +165,7 @@ func portionOdd(r *Rule, e *Enclosure) {
 			continue
 		}
 		items, grams, known := 0.0, 0.0, true
-		e.meals(func(s *schedule.Series) {
+		e.meals(func(s *roster.Entry) {
 			if s.Group != g {
 				return
 			}
@@ -201,7 +201,7 @@ func portionOdd(r *Rule, e *Enclosure) {
 }
 
 // meanMass is the mean weight of the items of a menu, in g.
-func (e *Enclosure) meanMass(s *schedule.Series) (float64, bool) {
+func (e *Enclosure) meanMass(s *roster.Entry) (float64, bool) {
 	sum := 0.0
 	for k := range s.Menu {
 		z := e.size(s.Menu[k].Prey)
@@ -233,7 +233,7 @@ func (e *Enclosure) defaultMass(stage string) (float64, bool) {
 }
 
 func shortOfPrey(r *Rule, e *Enclosure) {
-	e.meals(func(s *schedule.Series) {
+	e.meals(func(s *roster.Entry) {
 		n := e.count(s.Group)
 		items := int(math.Ceil(s.Menu[0].Items*float64(n) - 1e-9))
 		if n < 2 || items >= n || e.Plan.Culture.V {

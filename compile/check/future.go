@@ -105,7 +105,7 @@ func energy(r *Rule, e *Enclosure) {
 		return
 	}
 	for _, g := range e.Life.Groups {
-		f, ok := food.Of(e.Schedule, e.Series, g, e.Today)
+		f, ok := food.Of(e.Roster, e.Series, g, e.Today)
 		if !ok || f.Verdict == food.Plausible {
 			continue
 		}

@@ -5,7 +5,7 @@ import (
 	"strconv"
 	"strings"
 
-	"vivary/compile/schedule"
+	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema/quantity"
@@ -241,7 +241,7 @@ func aridMist(r *Rule, e *Enclosure) {
 }
 
 // shortest is the least number of days between two occasions of a series, or 0.
-func shortest(s *schedule.Series) int {
+func shortest(s *roster.Entry) int {
 	least := 0
 	last := s.Days.Next(0)
 	for d := last; d >= 0; last = d {

@@ -73,7 +73,7 @@ func twoPeople(r *Rule, c *Collection) {
 func (c *Collection) there(i int) int {
 	n := 0
 	for _, k := range c.Plan.Keepers {
-		if away := c.Schedule.People.Away(k.Name.V); away == nil || !away.Has(i) {
+		if away := c.Roster.People.Away(k.Name.V); away == nil || !away.Has(i) {
 			n++
 		}
 	}
@@ -83,20 +83,20 @@ func (c *Collection) there(i int) int {
 // keeperUnsaid finds rounds of which nobody knows whose they are, once somebody is
 // away.
 func keeperUnsaid(r *Rule, c *Collection) {
-	if len(c.Schedule.People.Absences) == 0 || len(c.Plan.Keepers) < 2 {
+	if len(c.Roster.People.Absences) == 0 || len(c.Plan.Keepers) < 2 {
 		return
 	}
-	for _, round := range c.Schedule.Rounds {
+	for _, round := range c.Roster.Rounds {
 		if round.Keeper.Set() {
 			continue
 		}
-		for _, s := range c.Schedule.In[round] {
+		for _, s := range c.Roster.In[round] {
 			if s.Keeper == "" {
 				at := round.At
 				if !at.Written() {
 					at = s.Origin
 				}
-				a := c.Schedule.People.Absences[0].Away
+				a := c.Roster.People.Absences[0].Away
 				c.Add(finding.Finding{Rule: &r.Rule, At: at, Text: "who does the " + round.Shown() + " is not said, so whether the absence of " + a.Name.V + " matters cannot be told",
 					Source: r.Source, Write: "keeper = \"" + c.Plan.Keepers[0].Name.V + "\"", Also: []finding.Related{{At: a.At, Text: "the absence"}}})
 				break
@@ -111,9 +111,9 @@ func overBudget(r *Rule, c *Collection) {
 			continue
 		}
 		minutes := make([]int, c.Horizon.Days)
-		for s := range c.Schedule.All() {
+		for s := range c.Roster.All() {
 			for d := s.Days.Next(0); d >= 0; d = s.Days.Next(d + 1) {
-				if who, there := c.Schedule.People.Doer(s.Keeper, d); there && who == k.Name.V {
+				if who, there := c.Roster.People.Doer(s.Keeper, d); there && who == k.Name.V {
 					minutes[d] += s.Minutes
 				}
 			}
@@ -137,8 +137,8 @@ func overBudget(r *Rule, c *Collection) {
 }
 
 func birthWhileAway(r *Rule, c *Collection) {
-	for k := range c.Schedule.People.Absences {
-		a := &c.Schedule.People.Absences[k]
+	for k := range c.Roster.People.Absences {
+		a := &c.Roster.People.Absences[k]
 		if cover := c.Plan.Keeper(a.Away.Cover.V); cover != nil && slices.Contains(cover.Trained.V, "breeding") {
 			continue
 		}
@@ -159,8 +159,8 @@ func birthWhileAway(r *Rule, c *Collection) {
 }
 
 func contactUnsaid(r *Rule, c *Collection) {
-	for k := range c.Schedule.People.Absences {
-		a := c.Schedule.People.Absences[k].Away
+	for k := range c.Roster.People.Absences {
+		a := c.Roster.People.Absences[k].Away
 		for _, name := range []string{a.Name.V, a.Cover.V} {
 			if p := c.Plan.Keeper(name); p != nil && a.Cover.Set() && !p.Phone.Set() {
 				c.Add(finding.Finding{Rule: &r.Rule, At: a.At, Source: r.Source, Text: "how to reach " + p.Shown() + " is not said, and " + a.Cover.V + " stands in", Write: "phone = \"…\" in keeper \"" + name + "\""})

@@ -4,7 +4,7 @@ import (
 	"strconv"
 
 	"vivary/compile/life"
-	"vivary/compile/schedule"
+	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/plan/source"
@@ -52,7 +52,7 @@ var prey = []*Rule{
 
 // menuAt is where an item of the menu stands in the plan; where the sheet brings
 // it, the animals that it is for.
-func (e *Enclosure) menuAt(s *schedule.Series, k int) source.Place {
+func (e *Enclosure) menuAt(s *roster.Entry, k int) source.Place {
 	if f := e.own(s.Group); f != nil {
 		if menu := f.Menu(); k < len(menu) {
 			return menu[k].At
@@ -72,7 +72,7 @@ func preyLong(r *Rule, e *Enclosure) {
 // tooBig compares the largest of a size of prey with the smallest of the animals.
 // Killed prey does not fight back and is taken in pieces.
 func (e *Enclosure) tooBig(r *Rule, figure, is string, body func(*Enclosure, *life.Group) (quantity.Range, bool), of func(*plan.FeederSize) plan.Written[quantity.Range]) {
-	e.meals(func(s *schedule.Series) {
+	e.meals(func(s *roster.Entry) {
 		share := e.least(figure, e.stage(s.Group))
 		own, known := body(e, s.Group)
 		if share == nil || !known || s.Meal.Killed.V {
@@ -103,7 +103,7 @@ func (e *Enclosure) size(p plan.Prey) *plan.FeederSize {
 }
 
 func richPrey(r *Rule, e *Enclosure) {
-	e.meals(func(s *schedule.Series) {
+	e.meals(func(s *roster.Entry) {
 		for k := range s.Menu {
 			first := k
 			n := 0
@@ -143,7 +143,7 @@ const sameFor = 12
 
 // samePrey leaves the smallest out: there is little that they can take.
 func samePrey(r *Rule, e *Enclosure) {
-	e.meals(func(s *schedule.Series) {
+	e.meals(func(s *roster.Entry) {
 		f := e.own(s.Group)
 		if f == nil || len(f.Menu()) == 0 || small(e.stage(s.Group)) || s.Days.Count() < 2 {
 			return

@@ -4,7 +4,7 @@ import (
 	"slices"
 	"strconv"
 
-	"vivary/compile/schedule"
+	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema/quantity"
@@ -127,7 +127,7 @@ func venomUntrained(r *Rule, e *Enclosure) {
 			}
 			e.Add(x)
 		}
-		for _, a := range e.Schedule.People.Absences {
+		for _, a := range e.Roster.People.Absences {
 			cover := a.Away.Cover
 			if a.Away.Name.V == s.Keeper && cover.Set() && !e.trained(cover.V, "venom") && !said[cover.V] {
 				said[cover.V] = true
@@ -231,4 +231,4 @@ func hairsUntrained(r *Rule, e *Enclosure) {
 }
 
 // inside reports whether a care is work with the hands in the box.
-func inside(s *schedule.Series) bool { return s.Kind.Disturbs || s.Kind.Needs == "cleaning" }
+func inside(s *roster.Entry) bool { return s.Kind.Disturbs || s.Kind.Needs == "cleaning" }

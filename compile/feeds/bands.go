@@ -40,7 +40,7 @@ func (s *selection) leaves(feed *ical.Feed) {
 	if len(s.Plan.Kinds) > 0 || len(s.lives) == 0 && !s.standsIn() {
 		return
 	}
-	for _, x := range s.r.Schedule.People.Leaves(s.r.Plan) {
+	for _, x := range s.r.Roster.People.Leaves(s.r.Plan) {
 		if x.Keeper != "" && !plan.Lists(s.Plan.Keepers, x.Keeper) || x.Keeper == "" && len(s.Plan.Keepers) > 0 && !strings.HasPrefix(x.Name, s.Plan.Keepers[0].V+"/") {
 			continue
 		}

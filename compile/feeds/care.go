@@ -7,8 +7,8 @@ import (
 	"vivary/compile/horizon"
 	"vivary/compile/ical"
 	"vivary/compile/recur"
+	"vivary/compile/roster"
 	"vivary/compile/rounds"
-	"vivary/compile/schedule"
 	"vivary/schema/civil"
 )
 
@@ -17,7 +17,7 @@ import (
 func (s *selection) perCare(feed *ical.Feed, last *ical.Memory) {
 	whole := len(s.Plan.Keepers) == 0
 	var picks []rounds.Pick
-	for _, r := range s.r.Schedule.Rounds {
+	for _, r := range s.r.Roster.Rounds {
 		picks = append(picks, s.byRound[r]...)
 	}
 	for _, p := range picks {
@@ -49,7 +49,7 @@ func (s *selection) perCare(feed *ical.Feed, last *ical.Memory) {
 
 // endless returns the rules of a series, none of which share a day, where every
 // client can read all of them.
-func endless(x *schedule.Series) ([]recur.Rule, bool) {
+func endless(x *roster.Entry) ([]recur.Rule, bool) {
 	if x.Moved || len(x.Rules) != 1 {
 		return nil, false
 	}
@@ -66,7 +66,7 @@ func part(i int) string {
 
 // repeat fills in the start, the rule and the days left out. It reports false
 // where no day is left.
-func (s *selection) repeat(e *ical.Entry, x *schedule.Series, rule recur.Rule, last *ical.Memory) bool {
+func (s *selection) repeat(e *ical.Entry, x *roster.Entry, rule recur.Rule, last *ical.Memory) bool {
 	start, known := last.First(e.UID)
 	if !known || !rule.Contains(start) {
 		var ok bool
@@ -104,7 +104,7 @@ func (s *selection) repeat(e *ical.Entry, x *schedule.Series, rule recur.Rule, l
 // those that were left out when the entry was last published, since what was once
 // left out stays left out. The horizon counts to the end of a month, or the
 // entries of a season would change with every day.
-func (s *selection) without(x *schedule.Series, rule recur.Rule, start civil.Date, before []civil.Date) []civil.Date {
+func (s *selection) without(x *roster.Entry, rule recur.Rule, start civil.Date, before []civil.Date) []civil.Date {
 	var out []civil.Date
 	for _, d := range before {
 		if d >= start && d < s.r.Today && rule.Contains(d) {
@@ -131,13 +131,13 @@ func (s *selection) without(x *schedule.Series, rule recur.Rule, start civil.Dat
 }
 
 // each makes one entry for each of some days.
-func (s *selection) each(feed *ical.Feed, base ical.Entry, x *schedule.Series, days horizon.Days) {
+func (s *selection) each(feed *ical.Feed, base ical.Entry, x *roster.Entry, days horizon.Days) {
 	for i := days.Next(0); i >= 0 && i < Days; i = days.Next(i + 1) {
 		e := base
 		e.Date = s.r.Horizon.Date(i)
 		e.UID = s.uid("care", x.Identity(), e.Date.String())
 		if p := x.Portion(i); p != nil && x.Kind.Name == "feed" {
-			text, total := s.r.Schedule.Dish(x, p, e.Date)
+			text, total := s.r.Roster.Dish(x, p, e.Date)
 			e.Summary = strings.TrimRight(text+": "+rounds.Target(x)+" "+total, " ")
 		}
 		feed.Entries = append(feed.Entries, e)
@@ -145,17 +145,17 @@ func (s *selection) each(feed *ical.Feed, base ical.Entry, x *schedule.Series, d
 }
 
 // entry returns what all entries of a series have in common.
-func (s *selection) entry(x *schedule.Series) ical.Entry {
+func (s *selection) entry(x *roster.Entry) ical.Entry {
 	e := ical.Entry{At: x.At(), Minutes: max(x.Minutes, 5), Remind: s.remind(), Categories: []string{x.Kind.Name}}
 	e.Summary = x.Task + ": " + rounds.Target(x)
 	if len(x.Menu) > 0 && x.Kind.Name == "feed" {
-		text, total := s.r.Schedule.DishAs(x, &x.Menu[0], s.r.Today, false)
+		text, total := s.r.Roster.DishAs(x, &x.Menu[0], s.r.Today, false)
 		e.Summary = strings.TrimRight(text+": "+rounds.Target(x)+" "+total, " ")
 		if len(x.Menu) > 1 {
 			e.Summary = "Feed: " + rounds.Target(x)
 			e.Description = "In turn:"
 			for k := range x.Menu {
-				text, total := s.r.Schedule.DishAs(x, &x.Menu[k], s.r.Today, false)
+				text, total := s.r.Roster.DishAs(x, &x.Menu[k], s.r.Today, false)
 				e.Description += strings.TrimRight("\n- "+text+" "+total, " ")
 			}
 		}

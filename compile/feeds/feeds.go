@@ -7,8 +7,8 @@ import (
 	"vivary/compile/horizon"
 	"vivary/compile/ical"
 	"vivary/compile/life"
+	"vivary/compile/roster"
 	"vivary/compile/rounds"
-	"vivary/compile/schedule"
 	"vivary/compile/vtimezone"
 	"vivary/plan"
 	"vivary/schema"
@@ -129,11 +129,11 @@ func (f *Feed) pick() *selection {
 	has := func(list []plan.Written[string], name string) bool { return len(list) == 0 || plan.Lists(list, name) }
 	masks := map[string]horizon.Days{}
 	seen := map[*life.Enclosure]bool{}
-	for _, r := range f.r.Schedule.Rounds {
+	for _, r := range f.r.Roster.Rounds {
 		if !has(c.Rounds, r.Name.V) {
 			continue
 		}
-		for _, x := range f.r.Schedule.In[r] {
+		for _, x := range f.r.Roster.In[r] {
 			e := x.Life.Plan
 			room := ""
 			if e.Place != nil {
@@ -160,12 +160,12 @@ func (f *Feed) pick() *selection {
 
 // doneBy returns the days of a series on which one of the calendar's keepers does
 // it, or nil for none.
-func (f *Feed) doneBy(x *schedule.Series, masks map[string]horizon.Days) horizon.Days {
+func (f *Feed) doneBy(x *roster.Entry, masks map[string]horizon.Days) horizon.Days {
 	mask, ok := masks[x.Keeper]
 	if !ok {
 		mask = f.r.Horizon.New()
 		for i := range f.r.Horizon.Days {
-			if who, there := f.r.Schedule.People.Doer(x.Keeper, i); there && plan.Lists(f.Plan.Keepers, who) {
+			if who, there := f.r.Roster.People.Doer(x.Keeper, i); there && plan.Lists(f.Plan.Keepers, who) {
 				mask.Add(i)
 			}
 		}

@@ -10,8 +10,8 @@ import (
 	"vivary/compile/feeds"
 	"vivary/compile/ical"
 	"vivary/compile/life"
+	"vivary/compile/roster"
 	"vivary/compile/rounds"
-	"vivary/compile/schedule"
 	"vivary/schema/civil"
 	"vivary/testdata/oracles"
 	"vivary/testdata/planned"
@@ -230,7 +230,7 @@ func compiled(t testing.TB, text, log string, on civil.Date) *compile.Result {
 	t.Helper()
 	c, found := planned.Sound(t, planned.With(text, log))
 	r := compile.Compile(c, found, on.At(12*60, c.Location))
-	for _, f := range r.Schedule.Findings {
+	for _, f := range r.Roster.Findings {
 		if f.Severity.Refuses() {
 			t.Fatalf("%s: %s (%s)", f.Rule.ID, f.Text, f.Write)
 		}
@@ -316,20 +316,20 @@ func (x *expected) allDay(uid string, from, until civil.Date, summary string) {
 
 // perRound lists the days of the rounds of those names.
 func (x *expected) perRound(names ...string) {
-	for _, r := range x.r.Schedule.Rounds {
+	for _, r := range x.r.Roster.Rounds {
 		if !slices.Contains(names, r.Name.V) {
 			continue
 		}
 		var picks []rounds.Pick
 		on := x.r.Horizon.New()
-		for s := range x.r.Schedule.All() {
+		for s := range x.r.Roster.All() {
 			if s.Round == r {
 				x.passed[s.Life] = true
 				picks = append(picks, rounds.Pick{Series: s})
 				on.Union(s.Days)
 			}
 		}
-		sheet := rounds.New(x.r.Schedule, r, picks)
+		sheet := rounds.New(x.r.Roster, r, picks)
 		minutes := 60
 		if r.Within.Set() {
 			minutes = int(r.Within.V.Value)
@@ -345,10 +345,10 @@ func (x *expected) perRound(names ...string) {
 // perCare lists each day of each series that one of the keepers does; all of them
 // where none is named.
 func (x *expected) perCare(keeper string) {
-	for s := range x.r.Schedule.All() {
+	for s := range x.r.Roster.All() {
 		for k := s.Days.Next(0); k >= 0 && k < feeds.Days; k = s.Days.Next(k + 1) {
 			if keeper != "" {
-				if who, there := x.r.Schedule.People.Doer(s.Keeper, k); !there || who != keeper {
+				if who, there := x.r.Roster.People.Doer(s.Keeper, k); !there || who != keeper {
 					continue
 				}
 			}
@@ -367,7 +367,7 @@ func (x *expected) perCare(keeper string) {
 				if part != d.String() && len(s.Menu) > 1 {
 					summary = "Feed: " + rounds.Target(s)
 				} else {
-					text, total := x.r.Schedule.Dish(s, p, d)
+					text, total := x.r.Roster.Dish(s, p, d)
 					if summary = text + ": " + rounds.Target(s); total != "" {
 						summary += " " + total
 					}
@@ -398,7 +398,7 @@ func (x *expected) bands() {
 // leaves lists the absences: the days away for everybody, what they mean to one
 // keeper only for that keeper.
 func (x *expected) leaves(keeper string) {
-	for _, l := range x.r.Schedule.People.Leaves(x.r.Plan) {
+	for _, l := range x.r.Roster.People.Leaves(x.r.Plan) {
 		if l.Keeper == keeper {
 			from := x.r.Horizon.Date(l.From)
 			x.allDay(x.uid("leave", l.Name), from, from+civil.Date(l.Days), l.Title)
@@ -407,9 +407,9 @@ func (x *expected) leaves(keeper string) {
 }
 
 // find returns the series of that name.
-func find(t testing.TB, r *compile.Result, enclosure, name string) *schedule.Series {
+func find(t testing.TB, r *compile.Result, enclosure, name string) *roster.Entry {
 	t.Helper()
-	for s := range r.Schedule.All() {
+	for s := range r.Roster.All() {
 		if s.Life.Plan.Name.V == enclosure && s.Name == name {
 			return s
 		}

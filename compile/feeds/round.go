@@ -14,11 +14,11 @@ func (s *selection) perRound(feed *ical.Feed) {
 	days := min(Days, s.r.Horizon.Days)
 	remind, place := s.remind(), s.place()
 	var text []byte
-	for _, r := range s.r.Schedule.Rounds {
+	for _, r := range s.r.Roster.Rounds {
 		if len(s.byRound[r]) == 0 {
 			continue
 		}
-		sheet := rounds.New(s.r.Schedule, r, s.byRound[r])
+		sheet := rounds.New(s.r.Roster, r, s.byRound[r])
 		feed.Entries = slices.Grow(feed.Entries, sheet.Days.Count()+8)
 		name := r.Formerly.Or(r.Name.V)
 		for i := sheet.Days.Next(0); i >= 0 && i < days; i = sheet.Days.Next(i + 1) {
@@ -45,7 +45,7 @@ func (s *selection) perRound(feed *ical.Feed) {
 // others.
 func (s *selection) standsIn() bool {
 	for _, k := range s.Plan.Keepers {
-		if s.r.Schedule.Regular(k.V) {
+		if s.r.Roster.Regular(k.V) {
 			return false
 		}
 	}

@@ -7,7 +7,7 @@ package food
 import (
 	"vivary/compile/climate"
 	"vivary/compile/life"
-	"vivary/compile/schedule"
+	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/schema/civil"
 )
@@ -91,7 +91,7 @@ type Report struct {
 // which nothing holds the meals. It is false where no rate was measured on its kin,
 // or the mass of the animals or of their prey is not known, or nobody feeds them. It
 // allocates nothing.
-func Of(s *schedule.Schedule, of []schedule.Series, g *life.Group, today civil.Date) (Report, bool) {
+func Of(s *roster.Roster, of []roster.Entry, g *life.Group, today civil.Date) (Report, bool) {
 	r := Report{Group: g, Animals: g.Count(today)}
 	var e *plan.Enclosure
 	for i := range of {

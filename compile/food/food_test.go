@@ -9,7 +9,7 @@ import (
 	"vivary/compile/food"
 	"vivary/compile/horizon"
 	"vivary/compile/life"
-	"vivary/compile/schedule"
+	"vivary/compile/roster"
 	"vivary/schema/civil"
 	"vivary/testdata/planned"
 )
@@ -17,7 +17,7 @@ import (
 var today = civil.Must(2026, 11, 25)
 
 // fed schedules one box of animals that are fed a menu.
-func fed(t testing.TB, species, animals, climate, meal string) (*schedule.Schedule, *life.Group) {
+func fed(t testing.TB, species, animals, climate, meal string) (*roster.Roster, *life.Group) {
 	t.Helper()
 	text := "collection \"c\" {\n  time_zone = \"Europe/London\"\n}\nroom \"r\" {\n  temperature = \"22 to 25 C\"\n}\n" +
 		fmt.Sprintf("enclosure \"box\" {\n  species = %q\n  housing {\n    inside = \"60 x 40 x 40 cm\"\n    lid = \"solid, latched\"\n  }\n  animals \"a\" {\n%s\n  }\n%s\n", species, animals, climate)
@@ -27,7 +27,7 @@ func fed(t testing.TB, species, animals, climate, meal string) (*schedule.Schedu
 	c, _ := planned.Sound(t, planned.With(text+"}\n", ""))
 	h := horizon.Horizon{From: today, Days: 400}
 	l, _ := life.Read(c, c.Enclosure("box"), nil, h)
-	return schedule.Make(c, []*life.Enclosure{l}, h), l.Groups[0]
+	return roster.Make(c, []*life.Enclosure{l}, h), l.Groups[0]
 }
 
 const (

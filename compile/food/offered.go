@@ -4,11 +4,11 @@ import (
 	"vivary/compile/climate"
 	"vivary/compile/horizon"
 	"vivary/compile/life"
-	"vivary/compile/schedule"
+	"vivary/compile/roster"
 	"vivary/plan"
 )
 
-func isMeal(s *schedule.Series, g *life.Group) bool {
+func isMeal(s *roster.Entry, g *life.Group) bool {
 	return s.Group == g && s.Kind != nil && s.Kind.Meal && s.Meal != nil && s.Once == nil && len(s.Menu) > 0
 }
 
@@ -17,7 +17,7 @@ const shortest = 28
 
 // Rate is how many meals a week a series of meals has, those that are held included; 0
 // where it is for a time too short to tell.
-func Rate(h horizon.Horizon, m *schedule.Series) float64 {
+func Rate(h horizon.Horizon, m *roster.Entry) float64 {
 	from, until, t := 0, h.Days, m.Timing
 	if t.From.Set() {
 		from = max(from, int(t.From.V-h.From))
@@ -37,7 +37,7 @@ func Rate(h horizon.Horizon, m *schedule.Series) float64 {
 
 // offered returns how many items a week one animal gets of a series, and the energy of
 // one, in kJ, as the mean of the menu.
-func offered(s *schedule.Schedule, m *schedule.Series) (items float64, each climate.Band[float64], ok bool) {
+func offered(s *roster.Roster, m *roster.Entry) (items float64, each climate.Band[float64], ok bool) {
 	rate := Rate(s.Horizon, m)
 	if rate == 0 {
 		return 0, each, true // a menu for a time, not the usual one

@@ -77,12 +77,12 @@ func (p *page) windows() []stripe {
 // absences are the stripes of the days on which somebody who cares for the
 // enclosure is away, with a tick for each day on which the stand-in comes.
 func (p *page) absences() []stripe {
-	if p.r.Schedule == nil || p.r.Schedule.People == nil {
+	if p.r.Roster == nil || p.r.Roster.People == nil {
 		return nil
 	}
 	var out []stripe
-	for k := range p.r.Schedule.People.Absences {
-		a := &p.r.Schedule.People.Absences[k]
+	for k := range p.r.Roster.People.Absences {
+		a := &p.r.Roster.People.Absences[k]
 		if !p.keeps(a.Away.Name.V) || !p.shows(a.Away.From.V, a.Away.To.V) {
 			continue
 		}

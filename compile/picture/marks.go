@@ -8,7 +8,7 @@ import (
 
 	"vivary/compile/horizon"
 	"vivary/compile/life"
-	"vivary/compile/schedule"
+	"vivary/compile/roster"
 	"vivary/schema/civil"
 )
 
@@ -33,7 +33,7 @@ func (p *page) meals(n int) []marked {
 			continue
 		}
 		for k := range s.Menu {
-			dish, _ := p.r.Schedule.DishAs(s, &s.Menu[k], p.r.Today, false)
+			dish, _ := p.r.Roster.DishAs(s, &s.Menu[k], p.r.Today, false)
 			rows = p.mark(rows, s, strings.TrimPrefix(dish, "Feed ")+p.of(s.Group), s.Menu[k].Days)
 		}
 	}
@@ -55,7 +55,7 @@ func (p *page) meals(n int) []marked {
 
 // mark adds the days of a series to the row of that name; turns, where there are
 // any, are the days on which it is this item's turn.
-func (p *page) mark(rows []marked, s *schedule.Series, name string, turns horizon.Days) []marked {
+func (p *page) mark(rows []marked, s *roster.Entry, name string, turns horizon.Days) []marked {
 	k := slices.IndexFunc(rows, func(r marked) bool { return r.name == name && r.group == s.Group })
 	if k < 0 {
 		k = len(rows)
@@ -123,7 +123,7 @@ type density struct {
 // waterings returns the rows of drinking water and of what keeps the enclosure damp.
 func (p *page) waterings() []density {
 	var rows []density
-	add := func(name string, takes func(*schedule.Series) bool) {
+	add := func(name string, takes func(*roster.Entry) bool) {
 		n := int(p.until()-p.r.Today) / 7 * 7
 		row := density{weeks: make([]int, n/7)}
 		var names []string
@@ -147,8 +147,8 @@ func (p *page) waterings() []density {
 		p.say(row.name + ": " + row.often() + ".")
 		rows = append(rows, row)
 	}
-	add("Drinking water", func(s *schedule.Series) bool { return s.Kind.Water })
-	add("Misting", func(s *schedule.Series) bool { return s.Kind.Needs == "moisture" })
+	add("Drinking water", func(s *roster.Entry) bool { return s.Kind.Water })
+	add("Misting", func(s *roster.Entry) bool { return s.Kind.Needs == "moisture" })
 	return rows
 }
 

@@ -14,7 +14,7 @@ import (
 
 	"vivary/compile"
 	"vivary/compile/life"
-	"vivary/compile/schedule"
+	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/schema/civil"
 	"vivary/schema/quantity"
@@ -43,7 +43,7 @@ type page struct {
 	r      *compile.Result
 	life   *life.Enclosure
 	plan   *plan.Enclosure
-	series []schedule.Series
+	series []roster.Entry
 	from   civil.Date // the first day shown
 	days   int
 	deg    quantity.Unit // in which the keeper writes temperatures
@@ -63,8 +63,8 @@ func Year(w io.Writer, r *compile.Result, i int) error {
 	l := r.Lives[i]
 	p := &page{draw: canvas(&body), r: r, life: l, plan: l.Plan, deg: degrees(l.Plan), from: r.Today - daysBack}
 	p.days = int(r.Today.AddMonths(12) - p.from)
-	if i < len(r.Schedule.Of) {
-		p.series = r.Schedule.Of[i]
+	if i < len(r.Roster.Of) {
+		p.series = r.Roster.Of[i]
 	}
 	p.page()
 

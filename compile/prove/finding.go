@@ -5,7 +5,7 @@ import (
 	"strings"
 
 	"vivary/compile/horizon"
-	"vivary/compile/schedule"
+	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/plan/source"
@@ -14,7 +14,7 @@ import (
 
 // Findings returns a finding for each need that is not met in time: its first
 // breach, with dates, the chain of causes and what would mend it.
-func Findings(s *schedule.Schedule, proofs []Proof) []finding.Finding {
+func Findings(s *roster.Roster, proofs []Proof) []finding.Finding {
 	var l finding.List
 	for i := range proofs {
 		if p := &proofs[i]; !p.Met() {
@@ -28,15 +28,15 @@ func Findings(s *schedule.Schedule, proofs []Proof) []finding.Finding {
 }
 
 // missed says by how much a need was missed, once that cannot be helped any more.
-func (p *Proof) missed(s *schedule.Schedule) finding.Finding {
+func (p *Proof) missed(s *roster.Roster) finding.Finding {
 	h := s.Horizon
 	f := finding.Finding{Rule: ruleMissed, At: p.at(), In: p.Life.Plan.Whole,
 		Text:   p.subject() + ": " + days(p.length(p.Missed)) + " without " + p.Name.Noun + ", from " + h.Date(p.Missed.From).Words() + " to " + h.Date(p.Missed.To).Words(),
 		Limit:  days(p.allowed(p.Missed.From, p.Missed.To, -1<<20)) + " at the longest, need " + strconv.Quote(p.Need.Name.V) + " of " + p.Life.Plan.Sheet.Name.V,
 		Source: s.Plan.Library.Cite(p.Need.Cited),
 		Write:  "nothing: it comes first in the round of " + h.Date(p.Missed.To).Short() + "; look closely at the animals"}
-	if p.Missed.From < -schedule.LookBack {
-		f.Text = p.subject() + ": more than " + days(schedule.LookBack) + " without " + p.Name.Noun
+	if p.Missed.From < -roster.LookBack {
+		f.Text = p.subject() + ": more than " + days(roster.LookBack) + " without " + p.Name.Noun
 	}
 	return f
 }
@@ -62,7 +62,7 @@ func (p *Proof) severity() finding.Severity {
 	return finding.Error
 }
 
-func (p *Proof) finding(s *schedule.Schedule) finding.Finding {
+func (p *Proof) finding(s *roster.Roster) finding.Finding {
 	h := s.Horizon
 	f := finding.Finding{Rule: byNeed[p.Name.Name], At: p.at(), In: p.Life.Plan.Whole}
 	who := p.subject()
@@ -141,7 +141,7 @@ func timingPlace(t *plan.Timing) source.Place {
 }
 
 // causes are the holds and absences that lie in the breach.
-func (p *Proof) causes(s *schedule.Schedule) []finding.Related {
+func (p *Proof) causes(s *roster.Roster) []finding.Related {
 	var out []finding.Related
 	h := s.Horizon
 	overlaps := func(from, to int) bool { return from < p.Breach.To && to > p.Breach.From }
@@ -178,7 +178,7 @@ func (p *Proof) causes(s *schedule.Schedule) []finding.Related {
 }
 
 // mend says the smallest change that would mend the breach.
-func (p *Proof) mend(s *schedule.Schedule) string {
+func (p *Proof) mend(s *roster.Roster) string {
 	if len(p.By) == 0 {
 		if p.Name.Name == "food" {
 			return "feeding \"" + p.name() + "\", with every = \"" + step(p.Allowed) + "\", per_animal and prey in it"

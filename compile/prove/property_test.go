@@ -63,7 +63,7 @@ func TestProofIsExact(t *testing.T) {
 	breaches, unattended, excused := 0, 0, 0
 	for range 300 {
 		r := compiled(t, random(rng), "", day("2027-02-15"))
-		s := r.Schedule
+		s := r.Roster
 		n := s.Horizon.Days
 		density := 1 + rng.IntN(6)
 		some := func(of int) horizon.Days {
@@ -131,7 +131,7 @@ func count(r *compile.Result, p *prove.Proof) prove.Proof {
 	n := r.Horizon.Days
 	met, away := make([]bool, n), make([]bool, n)
 	out := prove.Proof{}
-	for s := range r.Schedule.All() {
+	for s := range r.Roster.All() {
 		if s.Kind.Needs != p.Name.Name && s.Kind.Name != map[string]string{"food": "feed"}[p.Name.Name] || p.Group != nil && s.Group != nil && s.Group != p.Group {
 			continue
 		}
@@ -247,7 +247,7 @@ func countLeftovers(r *compile.Result, p *prove.Proof) prove.Proof {
 	out := prove.Proof{}
 	n := r.Horizon.Days
 	look := make([]bool, n)
-	for s := range r.Schedule.All() {
+	for s := range r.Roster.All() {
 		if s.Kind.Name == "leftovers" && s.Group == p.Group {
 			for d := range n {
 				if s.Days.Has(d) {
@@ -258,7 +258,7 @@ func countLeftovers(r *compile.Result, p *prove.Proof) prove.Proof {
 		}
 	}
 	allowed, _ := figures(r, p)
-	for s := range r.Schedule.All() {
+	for s := range r.Roster.All() {
 		if s.Kind.Name != "feed" || s.Group != p.Group {
 			continue
 		}

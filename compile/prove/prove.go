@@ -7,7 +7,7 @@ package prove
 import (
 	"vivary/compile/horizon"
 	"vivary/compile/life"
-	"vivary/compile/schedule"
+	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/schema"
 	"vivary/schema/civil"
@@ -36,7 +36,7 @@ type Proof struct {
 	// From = To where there is none.
 	Breach Gap
 	// By are the series that meet the need.
-	By []*schedule.Series
+	By []*roster.Entry
 	// Times is on how many days the need is met.
 	Times int
 	away  horizon.Days // days on which somebody who meets the need is absent
@@ -52,7 +52,7 @@ type Gap struct{ From, To int }
 func (p *Proof) Met() bool { return p.Breach.From == p.Breach.To }
 
 // Of proves the needs of one enclosure.
-func Of(s *schedule.Schedule, i int) []Proof {
+func Of(s *roster.Roster, i int) []Proof {
 	l := s.Lives[i]
 	sheet := l.Plan.Sheet
 	if sheet == nil || len(l.Groups) == 0 {
@@ -81,7 +81,7 @@ func ofGroup(need string) bool { return need == "food" || need == "leftovers" }
 
 // shared returns the needs of the whole enclosure: the strictest of those of its
 // groups.
-func shared(sheet *plan.SpeciesSheet, l *life.Enclosure, s *schedule.Schedule) []*plan.Need {
+func shared(sheet *plan.SpeciesSheet, l *life.Enclosure, s *roster.Roster) []*plan.Need {
 	var out []*plan.Need
 	for _, g := range l.Groups {
 		if g.Count(s.Horizon.From) == 0 {
@@ -107,9 +107,9 @@ func shared(sheet *plan.SpeciesSheet, l *life.Enclosure, s *schedule.Schedule) [
 }
 
 type prover struct {
-	s      *schedule.Schedule
+	s      *roster.Roster
 	life   *life.Enclosure
-	series []schedule.Series
+	series []roster.Entry
 	out    []Proof
 }
 

@@ -12,7 +12,7 @@ import (
 
 	"vivary/compile/horizon"
 	"vivary/compile/life"
-	"vivary/compile/schedule"
+	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/schema"
 	"vivary/schema/civil"
@@ -44,7 +44,7 @@ type item struct {
 	high    bool
 	since   string // of what is caught up: when it was last done
 	kind    *schema.CareKind
-	series  *schedule.Series
+	series  *roster.Entry
 	last    bool // quarantine or mites: after everything else, with tools of its own
 }
 
@@ -59,7 +59,7 @@ const urgent = -1000
 
 // urgency is the order in which things are caught up: water, then the young, then
 // the rest.
-func urgency(x *schedule.Series, today civil.Date) int {
+func urgency(x *roster.Entry, today civil.Date) int {
 	switch {
 	case x.Kind.Water:
 		return 3*urgent + x.Kind.Rank
@@ -72,12 +72,12 @@ func urgency(x *schedule.Series, today civil.Date) int {
 // Pick says which series a round is made of, and on which days. A nil Days is
 // every day of the series.
 type Pick struct {
-	Series *schedule.Series
+	Series *roster.Entry
 	Days   horizon.Days
 }
 
 // New prepares a round. The picks are in walking order.
-func New(s *schedule.Schedule, r *plan.Round, picks []Pick) *Round {
+func New(s *roster.Roster, r *plan.Round, picks []Pick) *Round {
 	out := &Round{Plan: r, Horizon: s.Horizon, Days: s.Horizon.New(), items: make([]item, 0, len(picks)+len(picks)/4)}
 	boxes := map[*life.Enclosure]int{}
 	var lives []*life.Enclosure
@@ -155,7 +155,7 @@ func (r *Round) sort() {
 }
 
 // dishes adds an item, or one for each item of its menu.
-func (r *Round) dishes(s *schedule.Schedule, x *schedule.Series, it item) {
+func (r *Round) dishes(s *roster.Roster, x *roster.Entry, it item) {
 	if len(x.Menu) == 0 || x.Kind.Name != "feed" {
 		r.items = append(r.items, it)
 		return
@@ -175,7 +175,7 @@ func (r *Round) dishes(s *schedule.Schedule, x *schedule.Series, it item) {
 }
 
 // menu adds an item for each item of a menu. Equal items of a menu are one line.
-func (r *Round) menu(s *schedule.Schedule, x *schedule.Series, it item, killed bool) {
+func (r *Round) menu(s *roster.Roster, x *roster.Entry, it item, killed bool) {
 	if len(x.Menu) == 1 {
 		it.text, it.total = s.DishAs(x, &x.Menu[0], s.Horizon.From, killed)
 		r.items = append(r.items, it)
@@ -265,7 +265,7 @@ func (r *Round) held(h horizon.Horizon, l *life.Enclosure) {
 }
 
 // Target is the name of what a series is for, as people see it.
-func Target(s *schedule.Series) string { return targetOf(s.Life, s.Group) }
+func Target(s *roster.Entry) string { return targetOf(s.Life, s.Group) }
 
 func targetOf(l *life.Enclosure, g *life.Group) string {
 	name := brief(l.Plan.Shown())
@@ -310,7 +310,7 @@ type Line struct {
 // Stop is one enclosure of a line.
 type Stop struct {
 	Name, Total string
-	Series      *schedule.Series
+	Series      *roster.Entry
 }
 
 // Sheet is a round on one day.

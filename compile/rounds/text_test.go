@@ -29,7 +29,7 @@ func compiled(t testing.TB, files map[string]string) *compile.Result {
 // picks returns the series of a round, in walking order.
 func picks(r *compile.Result, round *plan.Round) []rounds.Pick {
 	var out []rounds.Pick
-	for _, s := range r.Schedule.In[round] {
+	for _, s := range r.Roster.In[round] {
 		out = append(out, rounds.Pick{Series: s})
 	}
 	return out
@@ -75,7 +75,7 @@ func TestTextIsTheSheet(t *testing.T) {
 	whole := 0
 	for range 12 {
 		r := compiled(t, house(1+rng.IntN(7), rng, func(i int) string { return fmt.Sprint("Box ", i) }))
-		for _, round := range r.Schedule.Rounds {
+		for _, round := range r.Roster.Rounds {
 			var some []rounds.Pick
 			for _, p := range picks(r, round) {
 				if rng.IntN(8) == 0 {
@@ -89,7 +89,7 @@ func TestTextIsTheSheet(t *testing.T) {
 				}
 				some = append(some, p)
 			}
-			walk := rounds.New(r.Schedule, round, some)
+			walk := rounds.New(r.Roster, round, some)
 			for i := range 60 {
 				sheet := walk.On(i)
 				if got, want := named(sheet), due(r, some, i); got != want {
@@ -139,7 +139,7 @@ func due(r *compile.Result, some []rounds.Pick, i int) string {
 		}
 		text, total := s.Task, ""
 		if portion := s.Portion(i); portion != nil && s.Kind.Name == "feed" {
-			text, total = r.Schedule.DishAs(s, portion, r.Today, s.Killed != nil && s.Killed.Has(i))
+			text, total = r.Roster.DishAs(s, portion, r.Today, s.Killed != nil && s.Killed.Has(i))
 		}
 		said[text+" | "+rounds.Target(s)+" | "+total] = true
 	}
@@ -185,8 +185,8 @@ func TestAllMeansAll(t *testing.T) {
 	fed, unfed := "    per_animal = 1\n    prey       = \"cricket adult\"\n", "    off = true\n"
 	r := compiled(t, map[string]string{"a.care.hcl": "collection \"fixtures\" {\n  time_zone = \"Europe/London\"\n}\nroom \"east\" {\n  temperature = \"21 to 24 C\"\n}\n" +
 		box("a", group("one", fed)+group("two", fed)) + box("b", group("only", fed)) + box("c", group("only", fed)) + box("d", group("only", unfed))})
-	round := r.Schedule.Rounds[0]
-	sheet := rounds.New(r.Schedule, round, picks(r, round)).On(3)
+	round := r.Roster.Rounds[0]
+	sheet := rounds.New(r.Roster, round, picks(r, round)).On(3)
 	for _, want := range []string{"Take out leftovers: A one, A two, B, C", "Lid shut? Animals seen or hidden: all 4"} {
 		found := false
 		for _, l := range sheet.Lines {
@@ -206,8 +206,8 @@ func TestTextIsBounded(t *testing.T) {
 	for _, title := range []string{"Box", "scorpion house, east wing, upper shelf", strings.Repeat("long ", 100), strings.Repeat("🦂", 120)} {
 		for _, n := range []int{1, 9, 60, 300} {
 			r := compiled(t, house(n, rng, func(i int) string { return fmt.Sprint(title, i) }))
-			for _, round := range r.Schedule.Rounds {
-				walk := rounds.New(r.Schedule, round, picks(r, round))
+			for _, round := range r.Roster.Rounds {
+				walk := rounds.New(r.Roster, round, picks(r, round))
 				for i := range 30 {
 					text := walk.Text([]byte("kept"), i)
 					if len(text)-4 > rounds.MaxText || !utf8.Valid(text) || string(text[:4]) != "kept" {
@@ -227,7 +227,7 @@ func TestTextIsBounded(t *testing.T) {
 
 func BenchmarkText(b *testing.B) {
 	r := compiled(b, generated.Collection(40, "Europe/London"))
-	round := rounds.New(r.Schedule, r.Schedule.Rounds[0], picks(r, r.Schedule.Rounds[0]))
+	round := rounds.New(r.Roster, r.Roster.Rounds[0], picks(r, r.Roster.Rounds[0]))
 	var text []byte
 	n := 0
 	b.ReportAllocs()
@@ -239,7 +239,7 @@ func BenchmarkText(b *testing.B) {
 
 func BenchmarkOn(b *testing.B) {
 	r := compiled(b, generated.Collection(40, "Europe/London"))
-	round := rounds.New(r.Schedule, r.Schedule.Rounds[0], picks(r, r.Schedule.Rounds[0]))
+	round := rounds.New(r.Roster, r.Roster.Rounds[0], picks(r, r.Roster.Rounds[0]))
 	n := 0
 	b.ReportAllocs()
 	for b.Loop() {

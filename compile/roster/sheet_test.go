@@ -1,4 +1,4 @@
-package schedule_test
+package roster_test
 
 import (
 	"strings"
@@ -26,8 +26,8 @@ func TestOwnCareWithASourceIsNotMoved(t *testing.T) {
 	} {
 		r := compiled(t, c.text, "", day("2027-03-01"))
 		s := find(t, r, "ash", "weigh")
-		if got := days(r, s, day("2027-03-01"), day("2027-03-10")); got != c.days || s.FromSheet != c.sheet || len(r.Schedule.Findings) != c.found {
-			t.Errorf("from the sheet %v: on %q, said to be from it: %v, %d findings", c.sheet, got, s.FromSheet, len(r.Schedule.Findings))
+		if got := days(r, s, day("2027-03-01"), day("2027-03-10")); got != c.days || s.FromSheet != c.sheet || len(r.Roster.Findings) != c.found {
+			t.Errorf("from the sheet %v: on %q, said to be from it: %v, %d findings", c.sheet, got, s.FromSheet, len(r.Roster.Findings))
 		}
 	}
 }
@@ -49,7 +49,7 @@ func TestGoneAnimalsBringNoCare(t *testing.T) {
 	text := with(care, box("ash", one+"  animals \"old\" {\n    count = 1\n    stage = \"adult\"\n  }\n"))
 	for log, want := range map[string]int{"": 1, "2027-02-20 ash only died 2\n": 0} {
 		n := 0
-		for s := range compiled(t, text, log, day("2027-03-01")).Schedule.All() {
+		for s := range compiled(t, text, log, day("2027-03-01")).Roster.All() {
 			if s.Name == "mist" {
 				n++
 			}
@@ -115,7 +115,7 @@ func TestWindowsAreWholeDays(t *testing.T) {
 	for window, want := range map[string]string{"2 days": "", "0 days": "", "1 week": "", "12 hours": "a window of 12 h is taken as 0 days", "36 hours": "a window of 36 h is taken as 1 day", "40 days": "a window of 40 days is taken as 32 days"} {
 		r := compiled(t, house(box("ash", one+"  care \"weigh\" {\n    on     = [\"tue\"]\n    window = \""+window+"\"\n  }\n")), "", day("2027-03-01"))
 		got := ""
-		for _, f := range r.Schedule.Findings {
+		for _, f := range r.Roster.Findings {
 			got += f.Text
 		}
 		if got != want {

@@ -1,4 +1,4 @@
-package schedule
+package roster
 
 import (
 	"vivary/compile/horizon"

@@ -1,4 +1,4 @@
-package schedule
+package roster
 
 import (
 	"slices"
@@ -46,7 +46,7 @@ func (b *builder) given(g *life.Group, r recur.Rule, from, until civil.Date) boo
 
 // inPlace leaves out the usual meal on the day of one that stands in its place, and
 // the next where it comes too soon: nothing is fed double.
-func (b *builder) inPlace(s *Series) {
+func (b *builder) inPlace(s *Entry) {
 	if !s.isMeal() {
 		return
 	}
@@ -68,7 +68,7 @@ const soonest = 14
 
 // tooSoon leaves out the meal after one on day i where less than half the usual time
 // has gone by, unless the one after it would come too late.
-func (b *builder) tooSoon(s *Series, i int) {
+func (b *builder) tooSoon(s *Entry, i int) {
 	next, ok := b.next(s, i)
 	if !ok {
 		return
@@ -84,7 +84,7 @@ func (b *builder) tooSoon(s *Series, i int) {
 }
 
 // next returns the first day of a series after day i, which may lie before the horizon.
-func (b *builder) next(s *Series, i int) (int, bool) {
+func (b *builder) next(s *Entry, i int) (int, bool) {
 	for i++; i < 0; i++ {
 		if b.due(s, i) {
 			return i, true
@@ -96,7 +96,7 @@ func (b *builder) next(s *Series, i int) (int, bool) {
 
 // leftBehind adds looks for what is left of the meals that stand in place of others,
 // and of those that were given on a visit and are not looked after before the next.
-func (b *builder) leftBehind(s, meal *Series) {
+func (b *builder) leftBehind(s, meal *Entry) {
 	add := func(i int) {
 		if i += s.After; i < 0 {
 			i = b.attended(s.Keeper, i)

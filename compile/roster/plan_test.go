@@ -1,4 +1,4 @@
-package schedule_test
+package roster_test
 
 import (
 	"fmt"
@@ -6,7 +6,7 @@ import (
 	"testing"
 
 	"vivary/compile"
-	"vivary/compile/schedule"
+	"vivary/compile/roster"
 	"vivary/schema/civil"
 	"vivary/testdata/planned"
 )
@@ -49,9 +49,9 @@ func compiled(t testing.TB, text, log string, on civil.Date) *compile.Result {
 }
 
 // find returns the series of that name; the first where it is in several rounds.
-func find(t testing.TB, r *compile.Result, enclosure, name string) *schedule.Series {
+func find(t testing.TB, r *compile.Result, enclosure, name string) *roster.Entry {
 	t.Helper()
-	for s := range r.Schedule.All() {
+	for s := range r.Roster.All() {
 		if s.Life.Plan.Name.V == enclosure && s.Name == name {
 			return s
 		}
@@ -61,7 +61,7 @@ func find(t testing.TB, r *compile.Result, enclosure, name string) *schedule.Ser
 }
 
 // days lists the days of a series from a day until before another.
-func days(r *compile.Result, s *schedule.Series, from, until civil.Date) string {
+func days(r *compile.Result, s *roster.Entry, from, until civil.Date) string {
 	var out []string
 	for d := from; d < until; d++ {
 		if i, ok := r.Horizon.Index(d); ok && s.Days.Has(i) {

@@ -1,4 +1,4 @@
-package schedule
+package roster
 
 import (
 	"vivary/compile/life"
@@ -7,7 +7,7 @@ import (
 
 // takes reports whether a hold takes out the series: what goes with a meal is held
 // with it. The log's own tasks were made with the holds in mind.
-func (s *Series) takes(h *life.Hold) bool {
+func (s *Entry) takes(h *life.Hold) bool {
 	switch {
 	case s.Once != nil:
 		return false
@@ -20,7 +20,7 @@ func (s *Series) takes(h *life.Hold) bool {
 // EachHold calls use for every hold that takes days out of the series: those of
 // its group, or of any group where it is care of the whole enclosure. They are
 // moved by as many days as the series comes after its meal.
-func (s *Series) EachHold(use func(*life.Hold)) {
+func (s *Entry) EachHold(use func(*life.Hold)) {
 	s.each(s.Life.Holds, use)
 	for _, g := range s.Life.Groups {
 		if s.Group == nil || s.Group == g {
@@ -29,7 +29,7 @@ func (s *Series) EachHold(use func(*life.Hold)) {
 	}
 }
 
-func (s *Series) each(holds []life.Hold, use func(*life.Hold)) {
+func (s *Entry) each(holds []life.Hold, use func(*life.Hold)) {
 	for i := range holds {
 		if h := &holds[i]; s.takes(h) {
 			if s.After != 0 {
@@ -45,7 +45,7 @@ func (s *Series) each(holds []life.Hold, use func(*life.Hold)) {
 
 // EachHeld calls use for the days from a day until another that are planned and
 // held. A day that several holds take out comes several times.
-func (s *Series) EachHeld(from, until civil.Date, use func(civil.Date)) {
+func (s *Entry) EachHeld(from, until civil.Date, use func(civil.Date)) {
 	s.EachHold(func(h *life.Hold) {
 		for d := max(h.From, from); d < min(h.Until, until); d++ {
 			if s.planned(d) {
@@ -67,7 +67,7 @@ func (s *Series) EachHeld(from, until civil.Date, use func(civil.Date)) {
 
 // HeldFrom returns the day from which the series is held until something is
 // logged, and whether there is one.
-func (s *Series) HeldFrom() (from civil.Date, open bool) {
+func (s *Entry) HeldFrom() (from civil.Date, open bool) {
 	s.EachHold(func(h *life.Hold) {
 		if h.Open && (!open || h.From < from) {
 			from, open = h.From, true
@@ -77,7 +77,7 @@ func (s *Series) HeldFrom() (from civil.Date, open bool) {
 }
 
 // planned reports whether one of the series' rules has the day.
-func (s *Series) planned(d civil.Date) bool {
+func (s *Entry) planned(d civil.Date) bool {
 	for _, r := range s.Rules {
 		if r.Contains(d) {
 			return true
@@ -87,7 +87,7 @@ func (s *Series) planned(d civil.Date) bool {
 }
 
 // hold takes out what the animals' state forbids.
-func (b *builder) hold(s *Series) {
+func (b *builder) hold(s *Entry) {
 	h := b.s.Horizon
 	s.EachHold(func(x *life.Hold) {
 		if s.Held == nil {
@@ -106,7 +106,7 @@ func (b *builder) hold(s *Series) {
 
 // halve holds every second occasion. They are counted from the first day of the
 // stretch, so that the day of the build does not matter.
-func (b *builder) halve(s *Series, x *life.Hold) {
+func (b *builder) halve(s *Entry, x *life.Hold) {
 	h := b.s.Horizon
 	n := 0
 	for d := x.From; d < min(h.From, x.Until); d++ {

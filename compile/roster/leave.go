@@ -1,4 +1,4 @@
-package schedule
+package roster
 
 import "vivary/plan"
 
@@ -55,7 +55,7 @@ func shown(c *plan.Collection, keeper string) string {
 
 // Regular reports whether a keeper does any round as their own, and does not only
 // stand in for others.
-func (s *Schedule) Regular(keeper string) bool {
+func (s *Roster) Regular(keeper string) bool {
 	for x := range s.All() {
 		if x.Keeper == keeper {
 			return true

@@ -1,4 +1,4 @@
-package schedule_test
+package roster_test
 
 import (
 	"fmt"
@@ -11,7 +11,7 @@ import (
 	"github.com/robfig/cron/v3"
 
 	"vivary/compile/life"
-	"vivary/compile/schedule"
+	"vivary/compile/roster"
 	"vivary/schema/civil"
 )
 
@@ -56,7 +56,7 @@ func TestDayOfBuildDoesNotMatter(t *testing.T) {
 		first := day("2027-01-01") + civil.Date(rng.IntN(200))
 		second := first + civil.Date(1+rng.IntN(40))
 		a, b := compiled(t, text, log, first), compiled(t, text, log, second)
-		as, bs := slices.Collect(a.Schedule.All()), slices.Collect(b.Schedule.All())
+		as, bs := slices.Collect(a.Roster.All()), slices.Collect(b.Roster.All())
 		if len(as) != len(bs) || len(as) < 15 {
 			t.Fatalf("%d and %d series", len(as), len(bs))
 		}
@@ -181,8 +181,8 @@ func TestMovedToRounds(t *testing.T) {
 		// On whatever day of the week it is built.
 		for on := day("2027-02-22"); on <= day("2027-03-01"); on++ {
 			r := compiled(t, text, "", on)
-			if len(r.Schedule.Findings) > 0 {
-				t.Errorf("%s within %s, built on %s: %s", c.on, c.window, on, r.Schedule.Findings[0].Text)
+			if len(r.Roster.Findings) > 0 {
+				t.Errorf("%s within %s, built on %s: %s", c.on, c.window, on, r.Roster.Findings[0].Text)
 			}
 			if got := days(r, find(t, r, "ash", "weigh"), day("2027-03-01"), day("2027-03-20")); got != c.want {
 				t.Errorf("%s within %s, built on %s: %s\nwant %s", c.on, c.window, on, got, c.want)
@@ -213,7 +213,7 @@ func TestAwayIsMovedToVisits(t *testing.T) {
 		want := map[civil.Date]bool{}
 		there := func(d civil.Date) bool {
 			i, _ := r.Horizon.Index(d)
-			_, ok := r.Schedule.People.Doer("lead", i)
+			_, ok := r.Roster.People.Doer("lead", i)
 			return ok
 		}
 		for d := on; d <= r.Horizon.Last(); d += civil.Date(every) {
@@ -264,21 +264,21 @@ func TestDayOfBuildWhileAwayDoesNotMatter(t *testing.T) {
 			log = fmt.Sprintf("%s ash moult\n", first-civil.Date(rng.IntN(12)))
 		}
 		a, b := compiled(t, text, log, first), compiled(t, text, log, second)
-		later := map[string]*schedule.Series{}
-		for y := range b.Schedule.All() {
+		later := map[string]*roster.Entry{}
+		for y := range b.Roster.All() {
 			later[y.Identity()] = y
 		}
-		for x := range a.Schedule.All() {
+		for x := range a.Roster.All() {
 			y := later[x.Identity()]
 			if y == nil { // a task of the log that is over
-				y = &schedule.Series{Days: b.Horizon.New()}
+				y = &roster.Entry{Days: b.Horizon.New()}
 			}
 			for d := second; d < to+20; d++ {
 				i, j := int(d-first), int(d-second)
 				if x.Days.Has(i) != y.Days.Has(j) {
 					t.Fatalf("built on %s and %s, %s is due on %s: %v and %v\n%s%s", first, second, x.Identity(), d, x.Days.Has(i), y.Days.Has(j), log, text)
 				}
-				if killed := func(s *schedule.Series, i int) bool { return s.Killed != nil && s.Killed.Has(i) }; killed(x, i) != killed(y, j) {
+				if killed := func(s *roster.Entry, i int) bool { return s.Killed != nil && s.Killed.Has(i) }; killed(x, i) != killed(y, j) {
 					t.Fatalf("built on %s and %s, the meal of %s is killed once\n%s", first, second, d, text)
 				}
 			}
@@ -340,7 +340,7 @@ func TestCronIsTheLibrarys(t *testing.T) {
 		text := house(box("ash", one+"  care \"weigh\" {\n    cron = \""+line+"\"\n  }\n"))
 		r := compiled(t, text, "", day("2027-02-01"))
 		got := map[string]bool{}
-		for s := range r.Schedule.All() {
+		for s := range r.Roster.All() {
 			for k := s.Days.Next(0); k >= 0; k = s.Days.Next(k + 1) {
 				got[r.Horizon.Date(k).String()+" "+s.At().String()] = true
 			}

@@ -1,4 +1,4 @@
-package schedule
+package roster
 
 import (
 	"math"
@@ -59,7 +59,7 @@ func (b *builder) meals(g *life.Group) {
 	cited := plan.Cited{Source: f.Source, Quality: f.Quality, Seen: f.Seen}
 	rounds := b.rounds.of(e, &f.Timing, w.clocks)
 	for _, r := range rounds {
-		base := Series{Life: b.life, Group: g, Round: r, Origin: f.At, Cited: cited, FromSheet: own == nil, Timing: &f.Timing, Meal: f}
+		base := Entry{Life: b.life, Group: g, Round: r, Origin: f.At, Cited: cited, FromSheet: own == nil, Timing: &f.Timing, Meal: f}
 		meal := base
 		meal.Name, meal.Kind, meal.Rules, meal.Task, meal.Minutes = name, kindFeed, w.rules, "Feed", minutes(&f.Timing, kindFeed)
 		meal.Menu = b.menu(f, w.rules)
@@ -83,7 +83,7 @@ func leftoversAfter(f *plan.Feeding) int {
 
 // companion adds what goes with a meal: something to do so many days after it, or
 // before it.
-func (b *builder) companion(s Series, meal *Series, kind *schema.CareKind, name string, after int) {
+func (b *builder) companion(s Entry, meal *Entry, kind *schema.CareKind, name string, after int) {
 	s.Name, s.Kind, s.Task, s.Minutes, s.After = name, kind, kind.Phrase, kind.Minutes, after
 	s.Moved = meal.Moved
 	for _, r := range meal.Rules {
@@ -119,7 +119,7 @@ func (b *builder) companion(s Series, meal *Series, kind *schema.CareKind, name 
 
 // beyond adds what goes with the meals of the days from one until another, neither
 // of which is on the horizon.
-func (b *builder) beyond(s, meal *Series, from, until civil.Date) {
+func (b *builder) beyond(s, meal *Entry, from, until civil.Date) {
 	out := map[civil.Date]bool{}
 	meal.EachHeld(from, until, func(d civil.Date) { out[d] = true })
 	open, ends := meal.HeldFrom()
@@ -230,13 +230,13 @@ func (b *builder) menu(f *plan.Feeding, rules []recur.Rule) []Portion {
 
 // Dish says what an item of a meal is on a day: "Feed adult crickets, 4 each", and
 // how many that are for the animals there are, "×12".
-func (s *Schedule) Dish(x *Series, p *Portion, on civil.Date) (text, total string) {
+func (s *Roster) Dish(x *Entry, p *Portion, on civil.Date) (text, total string) {
 	i, ok := s.Horizon.Index(on)
 	return s.DishAs(x, p, on, ok && x.Killed != nil && x.Killed.Has(i))
 }
 
 // DishAs is Dish for prey that is killed first, or is not.
-func (s *Schedule) DishAs(x *Series, p *Portion, on civil.Date, killed bool) (text, total string) {
+func (s *Roster) DishAs(x *Entry, p *Portion, on civil.Date, killed bool) (text, total string) {
 	word := p.Prey.String()
 	if f := s.Plan.Library.Feeder(p.Prey.Feeder); f != nil {
 		plural := f.Plural.Or(f.Name.V + "s")

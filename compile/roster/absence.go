@@ -1,4 +1,4 @@
-package schedule
+package roster
 
 import (
 	"slices"
@@ -15,7 +15,7 @@ import (
 // nobody comes the next day to take out what is left. Everything else waits for
 // the keeper: it is done before leaving where a need depends on it, and on the
 // return.
-func (b *builder) absences(s *Series) {
+func (b *builder) absences(s *Entry) {
 	for k := range b.s.People.over {
 		a := &b.s.People.over[k]
 		if a.Away.Name.V == s.Keeper && s.isMeal() {
@@ -42,7 +42,7 @@ func (b *builder) absences(s *Series) {
 
 // forStandIn reports whether somebody who stands in does this kind of care: what
 // keeps an animal alive and opens nothing that must stay shut.
-func forStandIn(s *Series) bool {
+func forStandIn(s *Entry) bool {
 	switch s.Kind.Name {
 	case "look", "watch", "heat", "moisture", "water", "mist", "moisten", "leftovers", "leaves", "spot-clean", "dish":
 		return true
@@ -51,7 +51,7 @@ func forStandIn(s *Series) bool {
 }
 
 // toVisits moves what falls between visits to the next, or to the return.
-func (b *builder) toVisits(s *Series, a *Absence) {
+func (b *builder) toVisits(s *Entry, a *Absence) {
 	for i := a.since(s); i < a.To; i++ {
 		if b.due(s, i) && !a.visit(i) {
 			b.leave(s, i)
@@ -63,7 +63,7 @@ func (b *builder) toVisits(s *Series, a *Absence) {
 // around takes a series out of an absence. It is done on the return, and on the
 // last day before leaving too where a need depends on it; feeders that were for a meal
 // of the next day need nothing on the return.
-func (b *builder) around(s *Series, a *Absence) {
+func (b *builder) around(s *Entry, a *Absence) {
 	any := false
 	for i := a.since(s); i < a.To; i++ {
 		if b.due(s, i) {
@@ -82,7 +82,7 @@ func (b *builder) around(s *Series, a *Absence) {
 
 // mealsAway moves the last meal before leaving so that its leftovers are taken
 // out in time, and says what becomes of the meals that fall into the absence.
-func (b *builder) mealsAway(s *Series, a *Absence) {
+func (b *builder) mealsAway(s *Entry, a *Absence) {
 	after := leftoversAfter(s.Meal)
 	most, least := b.mealGaps(s)
 	begin := a.begin()
@@ -127,7 +127,7 @@ func (b *builder) mealsAway(s *Series, a *Absence) {
 // mealsBefore notes what became of the meals of an absence that is over: what is left
 // of them may still have to be taken out. Where nobody stood in they were caught up on
 // the return.
-func (b *builder) mealsBefore(s *Series, a *Absence) {
+func (b *builder) mealsBefore(s *Entry, a *Absence) {
 	if a.Away.Cover.Set() {
 		b.mealsAway(s, a)
 		return
@@ -143,7 +143,7 @@ func (b *builder) mealsBefore(s *Series, a *Absence) {
 
 // give puts a meal on a day of an absence, or of the return. Where what is left of
 // it would stay in, the prey is killed first, unless the plan has it live.
-func (b *builder) give(s *Series, a *Absence, i, after int) {
+func (b *builder) give(s *Entry, a *Absence, i, after int) {
 	b.put(s, i)
 	if i >= a.From && i < a.To && !s.Meal.Killed.Set() && b.alone(a, i, after) {
 		if s.Killed == nil {
@@ -161,7 +161,7 @@ func (b *builder) alone(a *Absence, i, after int) bool {
 
 // onceAway moves a task of the log, and has its prey killed where nobody is there to
 // take out what is left.
-func (b *builder) onceAway(s *Series, a *Absence) {
+func (b *builder) onceAway(s *Entry, a *Absence) {
 	b.toVisits(s, a)
 	i := s.Days.Next(max(0, a.From-1))
 	if s.Once.Meal && i >= 0 && i < a.To && b.alone(a, i, 1) && !strings.Contains(s.Task, "killed") {
@@ -170,7 +170,7 @@ func (b *builder) onceAway(s *Series, a *Absence) {
 }
 
 // due reports whether a series has day i, which may lie before the horizon.
-func (b *builder) due(s *Series, i int) bool {
+func (b *builder) due(s *Entry, i int) bool {
 	if i >= 0 {
 		return i < b.s.Horizon.Days && s.Days.Has(i)
 	}
@@ -182,7 +182,7 @@ func (b *builder) due(s *Series, i int) bool {
 }
 
 // planned returns the days of a series from one until another.
-func (b *builder) planned(s *Series, from, until int) []int {
+func (b *builder) planned(s *Entry, from, until int) []int {
 	var out []int
 	for i := from; i < until; i++ {
 		if b.due(s, i) {
@@ -194,7 +194,7 @@ func (b *builder) planned(s *Series, from, until int) []int {
 
 // lastMeal returns the last day before i on which a group is fed, or was. Where none
 // is known it is the day before the horizon: what was due before it counts as done.
-func (b *builder) lastMeal(s *Series, i int) int {
+func (b *builder) lastMeal(s *Entry, i int) int {
 	h, g := b.s.Horizon, s.Group
 	for k := i - 1; k >= -LookBack; k-- {
 		if b.due(s, k) || g.HasFed && g.Fed == h.From+civil.Date(k) || slices.Contains(g.Offered, h.From+civil.Date(k)) {
@@ -206,7 +206,7 @@ func (b *builder) lastMeal(s *Series, i int) int {
 
 // mealGaps returns the longest and the shortest time between two meals of a group,
 // in days.
-func (b *builder) mealGaps(s *Series) (most, least int) {
+func (b *builder) mealGaps(s *Entry) (most, least int) {
 	for _, n := range b.life.Plan.Sheet.NeedsOf(s.Group.Stage(b.s.Horizon.From)) {
 		if n.Name.V != "food" {
 			continue
@@ -227,7 +227,7 @@ func (b *builder) trained(keeper, skill string) bool {
 }
 
 // leave takes a day out of a series because nobody is there to do it.
-func (b *builder) leave(s *Series, i int) {
+func (b *builder) leave(s *Entry, i int) {
 	if i < 0 {
 		s.note(i, false)
 		return
@@ -241,7 +241,7 @@ func (b *builder) leave(s *Series, i int) {
 
 // pass takes a day out of a series though somebody may be there: the log says that
 // it was skipped, or another meal stands in its place.
-func (b *builder) pass(s *Series, i int) {
+func (b *builder) pass(s *Entry, i int) {
 	b.leave(s, i)
 	if i < 0 {
 		return
@@ -252,7 +252,7 @@ func (b *builder) pass(s *Series, i int) {
 	s.Passed.Add(i)
 }
 
-func (b *builder) put(s *Series, i int) {
+func (b *builder) put(s *Entry, i int) {
 	if i < 0 {
 		s.note(i, true)
 	} else if i < b.s.Horizon.Days {
@@ -261,7 +261,7 @@ func (b *builder) put(s *Series, i int) {
 }
 
 // note notes what an absence made of a meal before the horizon.
-func (s *Series) note(i int, given bool) {
+func (s *Entry) note(i int, given bool) {
 	if !s.isMeal() {
 		return
 	}
@@ -284,7 +284,7 @@ func (a *Absence) begin() int {
 
 // since is begin for a series. What goes with meals has no days of its own before the
 // horizon: those meals may have been moved, and bring it where they were given.
-func (a *Absence) since(s *Series) int {
+func (a *Absence) since(s *Entry) int {
 	if s.After != 0 {
 		return a.From
 	}

@@ -1,15 +1,15 @@
-package schedule_test
+package roster_test
 
 import (
 	"testing"
 
 	"vivary/compile/check"
-	"vivary/compile/schedule"
+	"vivary/compile/roster"
 )
 
 // TestExamples runs the two examples of every rule.
 func TestExamples(t *testing.T) {
-	for _, rule := range schedule.Rules {
+	for _, rule := range roster.Rules {
 		if rule.Bad == "" {
 			continue // too many series would take an hour to write
 		}

@@ -1,4 +1,4 @@
-package schedule
+package roster
 
 import (
 	"errors"
@@ -198,7 +198,7 @@ func (b *builder) on(t *plan.Timing, anchor func(int) civil.Date) ([]recur.Rule,
 }
 
 // Words says how often, for a keeper.
-func (s *Series) Words() string {
+func (s *Entry) Words() string {
 	if s.Once != nil {
 		return "once, because of the log"
 	}

@@ -1,4 +1,4 @@
-package schedule
+package roster
 
 import (
 	"cmp"
@@ -22,8 +22,8 @@ const DefaultRound civil.Clock = 19*60 + 30
 
 // Make makes the schedule of a collection. lives are those of its enclosures, in
 // the same order.
-func Make(c *plan.Collection, lives []*life.Enclosure, h horizon.Horizon) *Schedule {
-	s := &Schedule{Plan: c, Horizon: h, Lives: lives, People: people(c, h)}
+func Make(c *plan.Collection, lives []*life.Enclosure, h horizon.Horizon) *Roster {
+	s := &Roster{Plan: c, Horizon: h, Lives: lives, People: people(c, h)}
 	s.Rounds = append(s.Rounds, c.Rounds...)
 	if len(s.Rounds) == 0 {
 		s.Rounds = append(s.Rounds, madeRound("daily", DefaultRound))
@@ -53,11 +53,11 @@ func Make(c *plan.Collection, lives []*life.Enclosure, h horizon.Horizon) *Sched
 			Text: "there are more repeating cares than are read", Limit: "600,000 in a collection", Write: "split the collection"})
 		return s
 	}
-	s.Of = make([][]Series, len(lives))
+	s.Of = make([][]Entry, len(lives))
 	for i := range parts {
 		s.Of[i] = parts[i].series
 	}
-	s.In = make(map[*plan.Round][]*Series, len(s.Rounds))
+	s.In = make(map[*plan.Round][]*Entry, len(s.Rounds))
 	for x := range s.All() {
 		s.In[x.Round] = append(s.In[x.Round], x)
 	}
@@ -82,10 +82,10 @@ func Each(n int, do func(int)) {
 
 // builder makes the series of one enclosure.
 type builder struct {
-	s      *Schedule
+	s      *Roster
 	rounds *rounds
 	life   *life.Enclosure
-	series []Series
+	series []Entry
 	found  finding.List
 	slab   horizon.Days // day sets are cut from it
 }
@@ -106,7 +106,7 @@ func (b *builder) enclosure() {
 	if e.Sheet == nil {
 		return // said already; without a sheet nothing is known
 	}
-	b.series = make([]Series, 0, 16)
+	b.series = make([]Entry, 0, 16)
 	if b.deserted() {
 		b.tasks()
 		return
@@ -167,13 +167,13 @@ func (b *builder) waiting(g *life.Group, t life.Task) {
 
 // ranked returns the series in the order of their kinds. A series is large, so that
 // places are sorted and each is moved once.
-func ranked(all []Series) []Series {
+func ranked(all []Entry) []Entry {
 	order := make([]int, len(all))
 	for i := range order {
 		order[i] = i
 	}
 	slices.SortStableFunc(order, func(x, y int) int { return cmp.Compare(all[x].Kind.Rank, all[y].Kind.Rank) })
-	out := make([]Series, len(all))
+	out := make([]Entry, len(all))
 	for i, k := range order {
 		out[i] = all[k]
 	}
@@ -254,7 +254,7 @@ func (b *builder) care(c, sheet *plan.Care) {
 		task += " " + c.Amount.V.String()
 	}
 	for _, r := range b.rounds.of(b.life.Plan, t, w.clocks) {
-		b.add(Series{Life: b.life, Name: c.Name.V, Kind: kind, Round: r, Rules: w.rules, Task: task,
+		b.add(Entry{Life: b.life, Name: c.Name.V, Kind: kind, Round: r, Rules: w.rules, Task: task,
 			Minutes: minutes(t, kind), Origin: c.At, Cited: plan.Cited{Source: c.Source, Quality: c.Quality, Seen: c.Seen}, FromSheet: c == sheet, Timing: t})
 	}
 }
@@ -268,7 +268,7 @@ func minutes(t *plan.Timing, kind *schema.CareKind) int {
 
 // add fills in the days of a series: as planned, on days with a round, without
 // what is held, and with somebody there.
-func (b *builder) add(s Series) *Series {
+func (b *builder) add(s Entry) *Entry {
 	h := b.s.Horizon
 	s.Keeper = b.keeper(&s)
 	s.Days = b.days()
@@ -296,7 +296,7 @@ func (b *builder) add(s Series) *Series {
 
 // never reports whether a series without days on the horizon is a mistake: one
 // whose time is over, or is still to come, is not.
-func (b *builder) never(s *Series) bool {
+func (b *builder) never(s *Entry) bool {
 	for _, r := range s.Rules {
 		if _, ok := r.Next(b.s.Horizon.From); ok {
 			return false
@@ -308,7 +308,7 @@ func (b *builder) never(s *Series) bool {
 	return true
 }
 
-func (b *builder) keeper(s *Series) string {
+func (b *builder) keeper(s *Entry) string {
 	switch {
 	case s.Timing != nil && s.Timing.Keeper.Set():
 		return s.Timing.Keeper.V
@@ -321,7 +321,7 @@ func (b *builder) keeper(s *Series) string {
 // onRounds moves days on which the round is not held to the nearest on which it
 // is, as far as the care's window allows. Days beyond the ends of the horizon may
 // be moved onto it: yesterday's care is done today, whenever the plan is built.
-func (b *builder) onRounds(s *Series) {
+func (b *builder) onRounds(s *Entry) {
 	if b.rounds.held[s.Round] == nil {
 		return
 	}
@@ -375,7 +375,7 @@ func (b *builder) once(g *life.Group, t *life.Task) {
 	if kind == nil {
 		return
 	}
-	s := b.add(Series{Life: b.life, Group: g, Name: t.Name, Kind: kind, Round: b.rounds.usual(b.life.Plan), Task: t.Text,
+	s := b.add(Entry{Life: b.life, Group: g, Name: t.Name, Kind: kind, Round: b.rounds.usual(b.life.Plan), Task: t.Text,
 		Minutes: kind.Minutes, High: t.High, Origin: t.At, Cited: t.Cited, Once: t})
 	s.Moved = true
 }

@@ -1,7 +1,7 @@
 // Package schedule turns the care of a collection into series: what is done, on
 // which days, at what time, by whom, and why. It holds back what the animals'
 // state forbids; whether enough is left is for package prove to say.
-package schedule
+package roster
 
 import (
 	"iter"
@@ -16,9 +16,9 @@ import (
 	"vivary/schema/civil"
 )
 
-// Series is one thing done again and again at one time of day, for one enclosure
+// Entry is one thing done again and again at one time of day, for one enclosure
 // or for one group in it.
-type Series struct {
+type Entry struct {
 	Life   *life.Enclosure
 	Group  *life.Group // nil for care of the whole enclosure
 	Name   string      // the care's name, or the kind and the group's name of a meal
@@ -72,18 +72,18 @@ type Portion struct {
 }
 
 // Plan returns the enclosure's plan.
-func (s *Series) Plan() *plan.Enclosure { return s.Life.Plan }
+func (s *Entry) Plan() *plan.Enclosure { return s.Life.Plan }
 
 // isMeal reports whether it is the meals of a group, not something that goes with
 // them or that the log brought.
-func (s *Series) isMeal() bool { return s.Meal != nil && s.Kind == kindFeed }
+func (s *Entry) isMeal() bool { return s.Meal != nil && s.Kind == kindFeed }
 
 // At returns the time of day.
-func (s *Series) At() civil.Clock { return s.Round.Clock.V }
+func (s *Entry) At() civil.Clock { return s.Round.Clock.V }
 
 // Identity names the series for ever: the enclosure and the care by the names
 // they had first, and the round where the care is done in more than one.
-func (s *Series) Identity() string {
+func (s *Entry) Identity() string {
 	id := s.Life.Plan.Formerly.Or(s.Life.Plan.Name.V) + "/" + s.Name
 	if s.Timing == nil {
 		return id
@@ -98,7 +98,7 @@ func (s *Series) Identity() string {
 }
 
 // Portion returns the menu item whose turn it is on day i, or nil.
-func (s *Series) Portion(i int) *Portion {
+func (s *Entry) Portion(i int) *Portion {
 	for k := range s.Menu {
 		if s.Menu[k].Days.Has(i) {
 			return &s.Menu[k]
@@ -107,22 +107,22 @@ func (s *Series) Portion(i int) *Portion {
 	return nil
 }
 
-// Schedule is all series of a collection, with the days of its people. It is not
+// Roster is all series of a collection, with the days of its people. It is not
 // changed once Make has returned it.
-type Schedule struct {
+type Roster struct {
 	Plan     *plan.Collection
 	Horizon  horizon.Horizon
-	Lives    []*life.Enclosure         // in walking order
-	Of       [][]Series                // of each of Lives, by kind
-	Rounds   []*plan.Round             // those of the plan, and those made for times of their own
-	In       map[*plan.Round][]*Series // the series of each round, in walking order
+	Lives    []*life.Enclosure        // in walking order
+	Of       [][]Entry                // of each of Lives, by kind
+	Rounds   []*plan.Round            // those of the plan, and those made for times of their own
+	In       map[*plan.Round][]*Entry // the series of each round, in walking order
 	People   *People
 	Findings []finding.Finding
 }
 
 // All yields every series, by enclosure in walking order, then by kind.
-func (s *Schedule) All() iter.Seq[*Series] {
-	return func(yield func(*Series) bool) {
+func (s *Roster) All() iter.Seq[*Entry] {
+	return func(yield func(*Entry) bool) {
 		for i := range s.Of {
 			for k := range s.Of[i] {
 				if !yield(&s.Of[i][k]) {

@@ -1,4 +1,4 @@
-package schedule_test
+package roster_test
 
 import (
 	"fmt"
@@ -17,12 +17,12 @@ func week(t testing.TB, text, log string, on, from, until civil.Date) string {
 	var b strings.Builder
 	for d := from; d < until; d++ {
 		i, _ := r.Horizon.Index(d)
-		for _, round := range r.Schedule.Rounds {
+		for _, round := range r.Roster.Rounds {
 			var picks []rounds.Pick
-			for _, s := range r.Schedule.In[round] {
-				picks = append(picks, rounds.Pick{Series: s})
+			for _, s := range r.Roster.In[round] {
+				picks = append(picks, rounds.Pick{Entry: s})
 			}
-			walk := rounds.New(r.Schedule, round, picks)
+			walk := rounds.New(r.Roster, round, picks)
 			sheet := walk.On(i)
 			if len(sheet.Lines) == 0 {
 				continue

@@ -1,4 +1,4 @@
-package schedule
+package roster
 
 import (
 	"time"
@@ -10,7 +10,7 @@ import (
 // clockChanges finds rounds that begin at a time which a clock change on the
 // horizon leaves out or repeats. Most changes are at night, when no round may
 // begin anyway; some zones change in the evening.
-func (s *Schedule) clockChanges() {
+func (s *Roster) clockChanges() {
 	loc := s.Plan.Location
 	if loc == nil {
 		return

@@ -1,4 +1,4 @@
-package schedule
+package roster
 
 import (
 	"slices"
@@ -17,7 +17,7 @@ const LookBack = 60
 //
 // A meal that is caught up takes the place of the next, where that comes too soon
 // after it: nothing is fed double.
-func (b *builder) catchUp(s *Series) {
+func (b *builder) catchUp(s *Entry) {
 	h := b.s.Horizon
 	if s.Once != nil || !b.mayOwe(s) {
 		return
@@ -65,7 +65,7 @@ func (b *builder) catchUp(s *Series) {
 
 // forbidden reports whether a series must not be done on day i: a hold takes it out,
 // or a meal that stands in its place is still to come.
-func (b *builder) forbidden(s *Series, i int) bool {
+func (b *builder) forbidden(s *Entry, i int) bool {
 	d, out := b.s.Horizon.Date(i), false
 	s.EachHold(func(h *life.Hold) { out = out || h.From <= d && d < h.Until })
 	if s.isMeal() {
@@ -77,7 +77,7 @@ func (b *builder) forbidden(s *Series, i int) bool {
 }
 
 // mayOwe reports whether anything could have been left undone.
-func (b *builder) mayOwe(s *Series) bool {
+func (b *builder) mayOwe(s *Entry) bool {
 	if len(b.life.Skipped[s.Name]) > 0 {
 		return true
 	}
@@ -90,7 +90,7 @@ func (b *builder) mayOwe(s *Series) bool {
 }
 
 // undone reports whether what was planned on a past day was not done.
-func (b *builder) undone(s *Series, d civil.Date) bool {
+func (b *builder) undone(s *Entry, d civil.Date) bool {
 	if slices.Contains(b.life.Skipped[s.Name], d) {
 		return true
 	}
@@ -115,14 +115,14 @@ func visited(a *plan.Away, d civil.Date) bool {
 	return false
 }
 
-func (b *builder) heldThen(s *Series, d civil.Date) bool {
+func (b *builder) heldThen(s *Entry, d civil.Date) bool {
 	held := false
 	s.EachHeld(d, d+1, func(civil.Date) { held = true })
 	return held
 }
 
 // skipToday takes out what the log says was skipped today; it is done tomorrow.
-func (b *builder) skipToday(s *Series) {
+func (b *builder) skipToday(s *Entry) {
 	if s.Days.Has(0) && slices.Contains(b.life.Skipped[s.Name], b.s.Horizon.From) {
 		s.Owed = true
 		b.pass(s, 0)
@@ -131,7 +131,7 @@ func (b *builder) skipToday(s *Series) {
 
 // firstThere returns the first day on which the round is held and somebody is
 // there who does it, from today on, or tomorrow where today was skipped; -1 for none.
-func (b *builder) firstThere(s *Series) int {
+func (b *builder) firstThere(s *Entry) int {
 	for i := range min(LookBack, b.s.Horizon.Days) {
 		if s.Left != nil && s.Left.Has(i) && i == 0 || b.rounds.held[s.Round] != nil && !b.rounds.on(s.Round, i) {
 			continue

@@ -1,4 +1,4 @@
-package schedule
+package roster
 
 import (
 	"cmp"
@@ -17,10 +17,10 @@ type rounds struct {
 	byName  map[string]*plan.Round
 	byClock map[civil.Clock]*plan.Round
 	held    map[*plan.Round]horizon.Days // of rounds that are not held every day, from margin days before the horizon
-	s       *Schedule
+	s       *Roster
 }
 
-func newRounds(s *Schedule) *rounds {
+func newRounds(s *Roster) *rounds {
 	r := &rounds{s: s, first: s.Rounds[0], byName: map[string]*plan.Round{}, byClock: map[civil.Clock]*plan.Round{}, held: map[*plan.Round]horizon.Days{}}
 	for _, x := range s.Rounds {
 		r.byName[x.Name.V] = x
