@@ -3,6 +3,7 @@ package plan
 import (
 	"slices"
 
+	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/quantity"
 )
@@ -172,6 +173,9 @@ type Care struct {
 
 // KindName returns the name of its kind: the one written, else its own name.
 func (c *Care) KindName() string { return c.Kind.Or(c.Name.V) }
+
+// What returns the kind of care, or nil where there is none of that name.
+func (c *Care) What() *schema.CareKind { return schema.FindKind(c.KindName()) }
 
 // Feeding is a feeding block; its name is that of the animals.
 type Feeding struct {

@@ -102,7 +102,7 @@ func (r *resolver) references() {
 
 // kind finds a care of which it is not known what it is.
 func (r *resolver) kind(c *Care) {
-	if schema.FindKind(c.KindName()) != nil || c.Off.V {
+	if c.What() != nil || c.Off.V {
 		return
 	}
 	name := c.Name

@@ -19,12 +19,8 @@ func (l *Library) settle(s *SpeciesSheet, own bool) {
 			l.reason(f.Head, f.Because, f.Review, f.Source)
 		}
 	}
+	s.Needs = l.needs(s.Needs, own)
 	for _, n := range s.Needs {
-		n.Own = own
-		l.stages(n.Stages)
-		if schema.FindNeed(n.Name.V) == nil {
-			l.unknown(n.Name, "need", needNames())
-		}
 		if own {
 			l.reason(n.Head, n.Because, n.Review, n.Source)
 		}
@@ -38,6 +34,21 @@ func (l *Library) settle(s *SpeciesSheet, own bool) {
 	for _, f := range s.Feeding {
 		l.stages(f.Stages)
 	}
+}
+
+// needs returns the needs that there are; each of the others is found.
+func (l *Library) needs(all []*Need, own bool) []*Need {
+	out := make([]*Need, 0, len(all))
+	for _, n := range all {
+		n.What, n.Own = schema.FindNeed(n.Name.V), own
+		l.stages(n.Stages)
+		if n.What == nil {
+			l.unknown(n.Name, "need", needNames())
+			continue
+		}
+		out = append(out, n)
+	}
+	return out
 }
 
 func (l *Library) stages(list []Written[string]) {

@@ -79,7 +79,8 @@ type Need struct {
 	Because  Written[string]            `care:"because"`
 	Review   Written[civil.Date]        `care:"review"`
 
-	Own bool
+	What *schema.NeedName
+	Own  bool
 }
 
 // FeederSheet is what is known of a feeder animal.

@@ -210,7 +210,7 @@ func TestSpeciesCare(t *testing.T) {
 func (b *block) soonest(need, stage string) float64 {
 	best := 1e9
 	for _, c := range b.inner {
-		met := c.kind == "care" && schema.FindKind(c.careKind()).Needs == need || c.kind == "feeding" && need == "food"
+		met := c.kind == "care" && schema.FindKind(c.careKind()).Needs == schema.FindNeed(need) || c.kind == "feeding" && need == "food"
 		if met && c.holds(stage) {
 			// An interval is read as the like-named duration: a month is a mean one.
 			text := c.text("every")

@@ -22,7 +22,11 @@ func Reference() string {
 	}
 	b.WriteString("\n## Kinds of care\n\n| kind | in a round | satisfies | |\n|---|---|---|---|\n")
 	for _, k := range CareKinds {
-		fmt.Fprintf(&b, "| `%s` | %s | %s | %s |\n", k.Name, k.Phrase, k.Needs, k.Doc)
+		need := ""
+		if k.Needs != nil {
+			need = k.Needs.Name
+		}
+		fmt.Fprintf(&b, "| `%s` | %s | %s | %s |\n", k.Name, k.Phrase, need, k.Doc)
 	}
 	b.WriteString("\n## Needs\n\n| need | |\n|---|---|\n")
 	for _, n := range Needs {

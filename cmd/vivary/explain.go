@@ -179,7 +179,7 @@ func of(stages []plan.Written[string]) string {
 func explainNeed(w *world, r *compile.Result, n *schema.NeedName) {
 	fmt.Fprintf(w.out, "%s\n\n%s Satisfied by:", n.Name, n.Doc)
 	for _, k := range schema.CareKinds {
-		if k.Needs == n.Name {
+		if k.Needs == n {
 			fmt.Fprintf(w.out, " %s", k.Name)
 		}
 	}
@@ -304,8 +304,8 @@ func explainCare(w *world, f *flags, r *compile.Result, i int, care string) int 
 		}
 		found = true
 		fmt.Fprintf(w.out, "%s/%s: %s\n  %s at %s, %s\n  %s\n", s.Plan().Name.V, s.Name, s.Task, s.Words(), s.At(), s.Round.Shown(), origin(r, i, k))
-		if s.Kind.Needs != "" {
-			fmt.Fprintf(w.out, "  It meets the need %q.\n", s.Kind.Needs)
+		if s.Kind.Needs != nil {
+			fmt.Fprintf(w.out, "  It meets the need %q.\n", s.Kind.Needs.Name)
 		}
 		if d, err := civil.Parse(f.on); err == nil {
 			fmt.Fprintf(w.out, "  %s: %s\n", d.Words(), why(r, s, d))

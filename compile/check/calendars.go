@@ -133,7 +133,7 @@ func (c *Collection) calendars() *picks {
 					}
 				}
 			}
-			if !shown && unshown == nil && s.Kind.Needs != "" {
+			if !shown && unshown == nil && s.Kind.Needs != nil {
 				unshown = s
 			}
 		}

@@ -8,6 +8,7 @@ import (
 	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/plan/finding"
+	"vivary/schema"
 	"vivary/schema/quantity"
 )
 
@@ -226,7 +227,7 @@ func aridMist(r *Rule, e *Enclosure) {
 	}
 	for i := range e.Series {
 		s := &e.Series[i]
-		if s.Kind.Needs != "moisture" || s.Timing == nil || s.FromSheet {
+		if s.Kind.Needs != schema.NeedMoisture || s.Timing == nil || s.FromSheet {
 			continue
 		}
 		if gap := shortest(s); gap > 0 && gap < least {
@@ -351,7 +352,7 @@ func gaugeUntested(r *Rule, e *Enclosure) {
 	}
 	last := c.GaugeTested.V
 	for _, x := range e.Plan.Care {
-		if on, ok := e.Life.Done[x.Name.V]; ok && x.KindName() == "calibrate" {
+		if on, ok := e.Life.Done[x.Name.V]; ok && x.What() == schema.KindCalibrate {
 			last = max(last, on)
 		}
 	}

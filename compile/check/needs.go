@@ -5,7 +5,6 @@ import (
 
 	"vivary/plan"
 	"vivary/plan/finding"
-	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -98,7 +97,7 @@ func sheetWeaker(r *Rule, c *Collection) {
 			continue
 		}
 		for _, n := range s.Needs {
-			if !n.Own || schema.FindNeed(n.Name.V) == nil {
+			if !n.Own {
 				continue
 			}
 			for _, b := range base.Needs {

@@ -7,6 +7,7 @@ import (
 	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/plan/finding"
+	"vivary/schema"
 	"vivary/schema/quantity"
 )
 
@@ -208,7 +209,7 @@ func handledFreely(r *Rule, e *Enclosure) {
 		return
 	}
 	for _, c := range e.Plan.Care {
-		if c.KindName() == "handle" && !c.Because.Set() && !c.Off.V {
+		if c.What() == schema.KindHandle && !c.Because.Set() && !c.Off.V {
 			e.Add(finding.Finding{Rule: &r.Rule, At: c.At, Text: e.Sheet.Name.V + " is taken into the hand, and it is not said why", Source: r.Source, Write: "because = \"…\""})
 		}
 	}
@@ -231,4 +232,4 @@ func hairsUntrained(r *Rule, e *Enclosure) {
 }
 
 // inside reports whether a care is work with the hands in the box.
-func inside(s *roster.Entry) bool { return s.Kind.Disturbs || s.Kind.Needs == "cleaning" }
+func inside(s *roster.Entry) bool { return s.Kind.Disturbs || s.Kind.Needs == schema.NeedCleaning }

@@ -9,6 +9,7 @@ import (
 	"vivary/compile/recur"
 	"vivary/compile/roster"
 	"vivary/compile/rounds"
+	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -136,7 +137,7 @@ func (s *selection) each(feed *ical.Feed, base ical.Entry, x *roster.Entry, days
 		e := base
 		e.Date = s.r.Horizon.Date(i)
 		e.UID = s.uid("care", x.Identity(), e.Date.String())
-		if p := x.Portion(i); p != nil && x.Kind.Name == "feed" {
+		if p := x.Portion(i); p != nil && x.Kind == schema.KindFeed {
 			text, total := s.r.Roster.Dish(x, p, e.Date)
 			e.Summary = strings.TrimRight(text+": "+rounds.Target(x)+" "+total, " ")
 		}
@@ -148,7 +149,7 @@ func (s *selection) each(feed *ical.Feed, base ical.Entry, x *roster.Entry, days
 func (s *selection) entry(x *roster.Entry) ical.Entry {
 	e := ical.Entry{At: x.At(), Minutes: max(x.Minutes, 5), Remind: s.remind(), Categories: []string{x.Kind.Name}}
 	e.Summary = x.Task + ": " + rounds.Target(x)
-	if len(x.Menu) > 0 && x.Kind.Name == "feed" {
+	if len(x.Menu) > 0 && x.Kind == schema.KindFeed {
 		text, total := s.r.Roster.DishAs(x, &x.Menu[0], s.r.Today, false)
 		e.Summary = strings.TrimRight(text+": "+rounds.Target(x)+" "+total, " ")
 		if len(x.Menu) > 1 {

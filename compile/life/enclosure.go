@@ -74,8 +74,8 @@ func (r *reader) note(name string, e *plan.Event) {
 func (r *reader) knows(name string) bool {
 	if r.cares == nil {
 		r.cares = map[string]bool{}
-		for i := range schema.CareKinds {
-			r.cares[schema.CareKinds[i].Name] = true
+		for _, k := range schema.CareKinds {
+			r.cares[k.Name] = true
 		}
 		for _, c := range r.out.Plan.Care {
 			r.cares[c.Name.V] = true

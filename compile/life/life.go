@@ -38,10 +38,10 @@ func (m Mask) Takes(k *schema.CareKind) bool {
 	if k.Water {
 		return false
 	}
-	return m&Meals != 0 && (k.Meal || k.Needs == "food") ||
+	return m&Meals != 0 && (k.Meal || k.Needs == schema.NeedFood) ||
 		m&Disturbing != 0 && k.Disturbs ||
-		m&Misting != 0 && k.Needs == "moisture" ||
-		m&Heating != 0 && k.Needs == "device-test"
+		m&Misting != 0 && k.Needs == schema.NeedMoisture ||
+		m&Heating != 0 && k.Needs == schema.NeedDeviceTest
 }
 
 // Hold is a stretch of days on which some recurring care must not be done. A Task

@@ -74,7 +74,7 @@ func TestAnyLog(t *testing.T) {
 // What brings drinking water is not held even if it is also something that is.
 func TestWaterIsNeverHeld(t *testing.T) {
 	all := life.Meals | life.Disturbing | life.Misting | life.Heating
-	for _, k := range []schema.CareKind{{Meal: true}, {Disturbs: true}, {Needs: "moisture"}, {Needs: "device-test"}, {Needs: "food"}} {
+	for _, k := range []schema.CareKind{{Meal: true}, {Disturbs: true}, {Needs: schema.NeedMoisture}, {Needs: schema.NeedDeviceTest}, {Needs: schema.NeedFood}} {
 		if !all.Takes(&k) {
 			t.Errorf("%+v is not held", k)
 		}
@@ -121,8 +121,8 @@ func sound(e *life.Enclosure, log []plan.Event, h horizon.Horizon) string {
 		everyone = append(everyone, g.Holds...)
 	}
 	for i, x := range everyone {
-		for k := range schema.CareKinds {
-			if kind := &schema.CareKinds[k]; (kind.Water || kind.Needs == "water") && x.What.Takes(kind) {
+		for _, kind := range schema.CareKinds {
+			if (kind.Water || kind.Needs == schema.NeedWater) && x.What.Takes(kind) {
 				return "holds water: " + x.Why
 			}
 		}

@@ -9,6 +9,7 @@ import (
 	"vivary/compile/horizon"
 	"vivary/compile/life"
 	"vivary/compile/roster"
+	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -25,7 +26,7 @@ func (p *page) meals(n int) []marked {
 	var rows []marked
 	for i := range p.series {
 		s := &p.series[i]
-		if !s.Kind.Meal && s.Kind.Needs != "food" {
+		if !s.Kind.Meal && s.Kind.Needs != schema.NeedFood {
 			continue
 		}
 		if len(s.Menu) == 0 {
@@ -148,7 +149,7 @@ func (p *page) waterings() []density {
 		rows = append(rows, row)
 	}
 	add("Drinking water", func(s *roster.Entry) bool { return s.Kind.Water })
-	add("Misting", func(s *roster.Entry) bool { return s.Kind.Needs == "moisture" })
+	add("Misting", func(s *roster.Entry) bool { return s.Kind.Needs == schema.NeedMoisture })
 	return rows
 }
 

@@ -9,6 +9,7 @@ import (
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/plan/source"
+	"vivary/schema"
 	"vivary/schema/quantity"
 )
 
@@ -64,17 +65,17 @@ func (p *Proof) severity() finding.Severity {
 
 func (p *Proof) finding(s *roster.Roster) finding.Finding {
 	h := s.Horizon
-	f := finding.Finding{Rule: byNeed[p.Name.Name], At: p.at(), In: p.Life.Plan.Whole}
+	f := finding.Finding{Rule: byNeed[p.Name], At: p.at(), In: p.Life.Plan.Whole}
 	who := p.subject()
 	switch {
 	case len(p.By) == 0:
 		f.Text = who + ": nothing in the plan or the species sheet brings " + p.Name.Noun
-	case p.Name.Name == "leftovers":
+	case p.Name.PerMeal:
 		f.Text = who + ": the meal of " + h.Date(p.Breach.From).Words() + " is followed by a look for leftovers only " + after(h, p.Breach)
 	default:
 		f.Text = who + ": " + days(p.length(p.Breach)) + " without " + p.Name.Noun + ", " + stretch(h, p.Breach)
 	}
-	if p.severity() == finding.Caution && p.Excused != nil && len(p.causes(s)) > 0 && p.Name.Name != "leftovers" {
+	if p.severity() == finding.Caution && p.Excused != nil && len(p.causes(s)) > 0 && !p.Name.PerMeal {
 		f.Text += ", held for longer than anybody should leave it"
 	}
 	f.Limit = days(p.Allowed) + " at the longest"
@@ -169,7 +170,7 @@ func (p *Proof) causes(s *roster.Roster) []finding.Related {
 			continue
 		}
 		for _, x := range g.Holds {
-			if Holds(&x, p.Name.Name) && overlaps(int(x.From-h.From), int(x.Until-h.From)) {
+			if Holds(&x, p.Name) && overlaps(int(x.From-h.From), int(x.Until-h.From)) {
 				out = append(out, finding.Related{At: x.At, Text: "held: " + x.Why + ", " + x.End})
 			}
 		}
@@ -180,7 +181,7 @@ func (p *Proof) causes(s *roster.Roster) []finding.Related {
 // mend says the smallest change that would mend the breach.
 func (p *Proof) mend(s *roster.Roster) string {
 	if len(p.By) == 0 {
-		if p.Name.Name == "food" {
+		if p.Name == schema.NeedFood {
 			return "feeding \"" + p.name() + "\", with every = \"" + step(p.Allowed) + "\", per_animal and prey in it"
 		}
 		return "a care block of a kind that brings " + p.Name.Noun + ", with every = \"" + step(p.Allowed) + "\""
@@ -198,7 +199,7 @@ func (p *Proof) mend(s *roster.Roster) string {
 			}
 		}
 	}
-	if p.Name.Name == "leftovers" {
+	if p.Name.PerMeal {
 		return "leftovers = \"" + days(p.Allowed) + "\", or killed = true"
 	}
 	return "every = \"" + step(p.Allowed) + "\", or more often"

@@ -132,7 +132,7 @@ func count(r *compile.Result, p *prove.Proof) prove.Proof {
 	met, away := make([]bool, n), make([]bool, n)
 	out := prove.Proof{}
 	for s := range r.Roster.All() {
-		if s.Kind.Needs != p.Name.Name && s.Kind.Name != map[string]string{"food": "feed"}[p.Name.Name] || p.Group != nil && s.Group != nil && s.Group != p.Group {
+		if s.Kind.Needs != p.Name || p.Group != nil && s.Group != nil && s.Group != p.Group {
 			continue
 		}
 		for d := range n {

@@ -67,17 +67,13 @@ func Of(s *roster.Roster, i int) []Proof {
 			continue
 		}
 		for _, n := range sheet.NeedsOf(g.Stage(s.Horizon.From)) {
-			if ofGroup(n.Name.V) {
+			if n.What.OfGroup {
 				w.need(n, g)
 			}
 		}
 	}
 	return w.out
 }
-
-// ofGroup reports whether a need is each group's own. Food is; what is done for
-// the box serves all that live in it.
-func ofGroup(need string) bool { return need == "food" || need == "leftovers" }
 
 // shared returns the needs of the whole enclosure: the strictest of those of its
 // groups.
@@ -89,7 +85,7 @@ func shared(sheet *plan.SpeciesSheet, l *life.Enclosure, s *roster.Roster) []*pl
 		}
 	next:
 		for _, n := range sheet.NeedsOf(g.Stage(s.Horizon.From)) {
-			if ofGroup(n.Name.V) {
+			if n.What.OfGroup {
 				continue
 			}
 			for k, o := range out {
@@ -114,25 +110,25 @@ type prover struct {
 }
 
 func (w *prover) need(n *plan.Need, g *life.Group) {
-	name := schema.FindNeed(n.Name.V)
-	if name == nil || !n.Longest.Set() || name.Name == "device-test" && !w.life.Plan.Heated() {
+	name := n.What
+	if !n.Longest.Set() || name.Heated && !w.life.Plan.Heated() {
 		return
 	}
 	p := Proof{Life: w.life, Group: g, Need: n, Name: name, Allowed: max(1, int(n.Longest.V.Value/(24*60)))}
 	p.Unattended = p.Allowed
-	if !ofGroup(name.Name) {
+	if !name.OfGroup {
 		p.Unattended = max(p.Allowed, w.unattended())
 	}
 	met := w.s.Horizon.New()
 	for i := range w.series {
 		x := &w.series[i]
-		if x.Kind.Needs != name.Name && !(name.Name == "food" && x.Once != nil && x.Once.Meal) {
+		if x.Kind.Needs != name && !(name == schema.NeedFood && x.Once != nil && x.Once.Meal) {
 			continue
 		}
 		if g != nil && x.Group != nil && x.Group != g {
 			continue
 		}
-		if g != nil && x.Group == nil && name.Name == "leftovers" {
+		if g != nil && x.Group == nil && name.PerMeal {
 			continue
 		}
 		p.By = append(p.By, x)
@@ -149,10 +145,10 @@ func (w *prover) need(n *plan.Need, g *life.Group) {
 		}
 	}
 	p.Times = met.Count()
-	if name.Name == "leftovers" {
+	if name.PerMeal {
 		w.leftovers(&p, met, g)
 	} else {
-		p.Excused = w.excused(name.Name, g)
+		p.Excused = w.excused(name, g)
 		p.longest(met, w.s.Horizon)
 	}
 	w.out = append(w.out, p)
@@ -194,7 +190,7 @@ func (p *Proof) allowed(from, to, back int) int {
 // excused returns the days on which a hold keeps a need from being met for the
 // animals' own good, or nil for none. No hold excuses for ever: one that nobody
 // ends in the log is looked into.
-func (w *prover) excused(need string, g *life.Group) horizon.Days {
+func (w *prover) excused(need *schema.NeedName, g *life.Group) horizon.Days {
 	var out horizon.Days
 	h := w.s.Horizon
 	add := func(holds []life.Hold, most int) {
@@ -227,11 +223,11 @@ const (
 
 // season returns for how many days a season excuses a need. A cool rest is for
 // species that take one, and not for their young; water and damp it never excuses.
-func (w *prover) season(need string, g *life.Group) int {
+func (w *prover) season(need *schema.NeedName, g *life.Group) int {
 	switch {
-	case need == "device-test":
+	case need.Heated:
 		return longestSeason
-	case need != "food" || w.life.Plan.Sheet.Figure("winter-rest", "") == nil:
+	case need != schema.NeedFood || w.life.Plan.Sheet.Figure("winter-rest", "") == nil:
 		return 0
 	}
 	if stage := g.Stage(w.s.Horizon.From); stage == "young" || stage == "newborn" {
@@ -250,9 +246,9 @@ func (w *prover) fast(g *life.Group) int {
 }
 
 // Holds reports whether a hold takes out care that meets a need.
-func Holds(h *life.Hold, need string) bool {
-	for i := range schema.CareKinds {
-		if k := &schema.CareKinds[i]; k.Needs == need && h.What.Takes(k) {
+func Holds(h *life.Hold, need *schema.NeedName) bool {
+	for _, k := range schema.CareKinds {
+		if k.Needs == need && h.What.Takes(k) {
 			return true
 		}
 	}
@@ -334,7 +330,7 @@ func (p *Proof) longest(met horizon.Days, h horizon.Horizon) {
 func (w *prover) leftovers(p *Proof, met horizon.Days, g *life.Group) {
 	for i := range w.series {
 		x := &w.series[i]
-		if x.Kind.Name != "feed" || x.Group != g || x.Meal == nil || x.Meal.Killed.V {
+		if x.Kind != schema.KindFeed || x.Group != g || x.Meal == nil || x.Meal.Killed.V {
 			continue
 		}
 		for d := x.Days.Next(0); d >= 0; d = x.Days.Next(d + 1) {

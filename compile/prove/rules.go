@@ -1,13 +1,18 @@
 package prove
 
-import "vivary/plan/finding"
+import (
+	"vivary/plan/finding"
+	"vivary/schema"
+)
 
 // Rules are the breaches that the proof can find, one for each need. Each example
 // is the inside of an enclosure of emperor scorpions that is otherwise sound.
 var Rules = []*finding.Rule{ruleNoLook, ruleNoWater, ruleNoMoisture, ruleNoFood, ruleLeftovers, ruleNoHeatCheck, ruleNoCleaning, ruleNoDeviceTest, ruleMissed}
 
-var byNeed = map[string]*finding.Rule{"look": ruleNoLook, "water": ruleNoWater, "moisture": ruleNoMoisture, "food": ruleNoFood,
-	"leftovers": ruleLeftovers, "heat": ruleNoHeatCheck, "cleaning": ruleNoCleaning, "device-test": ruleNoDeviceTest}
+var byNeed = map[*schema.NeedName]*finding.Rule{
+	schema.NeedLook: ruleNoLook, schema.NeedWater: ruleNoWater, schema.NeedMoisture: ruleNoMoisture, schema.NeedFood: ruleNoFood,
+	schema.NeedLeftovers: ruleLeftovers, schema.NeedHeat: ruleNoHeatCheck, schema.NeedCleaning: ruleNoCleaning, schema.NeedDeviceTest: ruleNoDeviceTest,
+}
 
 var (
 	ruleNoLook = &finding.Rule{ID: "lid-unchecked", Severity: finding.Error,

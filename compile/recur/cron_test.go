@@ -30,13 +30,13 @@ func sameAsLibrary(t testing.TB, line string, until civil.Date) {
 	at := begin.At(0, time.UTC).Add(-time.Second)
 	for d, ok := rule.Next(begin); ok && d <= until; d, ok = rule.Next(d + 1) {
 		for _, c := range times {
-			at = roster.Next(at)
+			at = schedule.Next(at)
 			if want := d.At(c, time.UTC); !at.Equal(want) {
 				t.Fatalf("%q: here %v, robfig/cron %v", line, want, at)
 			}
 		}
 	}
-	if at = roster.Next(at); !at.IsZero() && civil.FromTime(at) <= until {
+	if at = schedule.Next(at); !at.IsZero() && civil.FromTime(at) <= until {
 		t.Fatalf("%q: robfig/cron goes on at %v", line, at)
 	}
 }
@@ -259,11 +259,11 @@ func FuzzParseCron(f *testing.F) {
 		if err != nil {
 			return
 		}
-		s := roster.(*cron.SpecSchedule)
+		s := schedule.(*cron.SpecSchedule)
 		if bits.OnesCount64(s.Minute<<1)*bits.OnesCount64(s.Hour<<1) > 24 || s.Dom == 0 || s.Month == 0 || s.Dow == 0 {
 			return
 		}
-		if next := roster.Next(instant(begin)); !next.IsZero() {
+		if next := schedule.Next(instant(begin)); !next.IsZero() {
 			t.Fatalf("%q refused (%s), but robfig/cron has %v", line, refused.Reason, next)
 		}
 	})

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -32,22 +33,12 @@ func (b *builder) absences(s *Entry) {
 			b.mealsAway(s, a)
 		case s.Once != nil:
 			b.onceAway(s, a)
-		case forStandIn(s):
+		case s.Kind.StandIn:
 			b.toVisits(s, a)
 		default:
 			b.around(s, a)
 		}
 	}
-}
-
-// forStandIn reports whether somebody who stands in does this kind of care: what
-// keeps an animal alive and opens nothing that must stay shut.
-func forStandIn(s *Entry) bool {
-	switch s.Kind.Name {
-	case "look", "watch", "heat", "moisture", "water", "mist", "moisten", "leftovers", "leaves", "spot-clean", "dish":
-		return true
-	}
-	return false
 }
 
 // toVisits moves what falls between visits to the next, or to the return.
@@ -75,7 +66,7 @@ func (b *builder) around(s *Entry, a *Absence) {
 		return
 	}
 	b.put(s, a.To)
-	if s.Kind.Needs != "" && a.From > 0 {
+	if s.Kind.Needs != nil && a.From > 0 {
 		b.put(s, a.From-1)
 	}
 }
@@ -208,7 +199,7 @@ func (b *builder) lastMeal(s *Entry, i int) int {
 // in days.
 func (b *builder) mealGaps(s *Entry) (most, least int) {
 	for _, n := range b.life.Plan.Sheet.NeedsOf(s.Group.Stage(b.s.Horizon.From)) {
-		if n.Name.V != "food" {
+		if n.What != schema.NeedFood {
 			continue
 		}
 		if n.Longest.Set() {

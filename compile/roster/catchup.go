@@ -5,6 +5,7 @@ import (
 
 	"vivary/compile/life"
 	"vivary/plan"
+	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -136,7 +137,7 @@ func (b *builder) firstThere(s *Entry) int {
 		if s.Left != nil && s.Left.Has(i) && i == 0 || b.rounds.held[s.Round] != nil && !b.rounds.on(s.Round, i) {
 			continue
 		}
-		if who, there := b.s.People.Doer(s.Keeper, i); there && (who == s.Keeper || forStandIn(s) || s.Kind == kindFeed) {
+		if who, there := b.s.People.Doer(s.Keeper, i); there && (who == s.Keeper || s.Kind.StandIn || s.Kind == schema.KindFeed) {
 			return i
 		}
 	}

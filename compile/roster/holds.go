@@ -2,6 +2,7 @@ package roster
 
 import (
 	"vivary/compile/life"
+	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -12,7 +13,7 @@ func (s *Entry) takes(h *life.Hold) bool {
 	case s.Once != nil:
 		return false
 	case s.Meal != nil:
-		return h.What.Takes(kindFeed)
+		return h.What.Takes(schema.KindFeed)
 	}
 	return h.What.Takes(s.Kind)
 }

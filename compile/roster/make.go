@@ -115,7 +115,7 @@ func (b *builder) enclosure() {
 		b.care(c, b.sheetCare(c))
 	}
 	for _, c := range e.Sheet.Care {
-		if c.KindName() == "device-test" && !e.Heated() {
+		if k := c.What(); k != nil && k.Needs != nil && k.Needs.Heated && !e.Heated() {
 			continue // there is nothing to test
 		}
 		if !replaced(e, c) && b.stageFits(c.Stages) {
@@ -185,7 +185,7 @@ func ranked(all []Entry) []Entry {
 // such cares have nothing in common.
 func standsFor(own, sheet *plan.Care) bool {
 	kind := own.KindName()
-	return own.Name.V == sheet.Name.V || kind == sheet.KindName() && kind != "other"
+	return own.Name.V == sheet.Name.V || kind == sheet.KindName() && kind != schema.KindOther.Name
 }
 
 // replaced reports whether the plan has a care of its own for one of the sheet's.
@@ -231,7 +231,7 @@ func (b *builder) stageFits(stages []plan.Written[string]) bool {
 // not say of when it is done is taken from the sheet's, which is c itself where the
 // plan has none of its own.
 func (b *builder) care(c, sheet *plan.Care) {
-	kind := schema.FindKind(c.KindName())
+	kind := c.What()
 	if kind == nil || c.Off.V {
 		return
 	}

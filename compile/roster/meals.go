@@ -16,12 +16,6 @@ import (
 // do not depend on the day of the build.
 var menuEpoch = civil.Must(2024, 1, 1)
 
-var (
-	kindFeed      = schema.FindKind("feed")
-	kindLeftovers = schema.FindKind("leftovers")
-	kindGutLoad   = schema.FindKind("gut-load")
-)
-
 // meals adds the meals of a group: those of the plan, else those that the species
 // sheet brings for its stage. Each live meal brings a look for leftovers.
 func (b *builder) meals(g *life.Group) {
@@ -61,14 +55,14 @@ func (b *builder) meals(g *life.Group) {
 	for _, r := range rounds {
 		base := Entry{Life: b.life, Group: g, Round: r, Origin: f.At, Cited: cited, FromSheet: own == nil, Timing: &f.Timing, Meal: f}
 		meal := base
-		meal.Name, meal.Kind, meal.Rules, meal.Task, meal.Minutes = name, kindFeed, w.rules, "Feed", minutes(&f.Timing, kindFeed)
+		meal.Name, meal.Kind, meal.Rules, meal.Task, meal.Minutes = name, schema.KindFeed, w.rules, "Feed", minutes(&f.Timing, schema.KindFeed)
 		meal.Menu = b.menu(f, w.rules)
 		added := *b.add(meal)
 		if !f.Killed.V {
-			b.companion(base, &added, kindLeftovers, "leftovers "+g.Animals.Formerly.Or(g.Animals.Name.V), after)
+			b.companion(base, &added, schema.KindLeftovers, "leftovers "+g.Animals.Formerly.Or(g.Animals.Name.V), after)
 		}
 		if f.GutLoad.V {
-			b.companion(base, &added, kindGutLoad, "gut-load "+g.Animals.Formerly.Or(g.Animals.Name.V), -1)
+			b.companion(base, &added, schema.KindGutLoad, "gut-load "+g.Animals.Formerly.Or(g.Animals.Name.V), schema.KindGutLoad.OfMeal)
 		}
 	}
 }
@@ -78,7 +72,7 @@ func leftoversAfter(f *plan.Feeding) int {
 	if f.Leftovers.Set() {
 		return wholeDays(f.Leftovers.V)
 	}
-	return 1
+	return schema.KindLeftovers.OfMeal
 }
 
 // companion adds what goes with a meal: something to do so many days after it, or
@@ -109,7 +103,7 @@ func (b *builder) companion(s Entry, meal *Entry, kind *schema.CareKind, name st
 		b.beyond(&s, meal, h.Last()+1, h.Last()+1-civil.Date(after))
 	}
 	b.onRounds(&s)
-	if kind == kindLeftovers {
+	if kind == schema.KindLeftovers {
 		b.leftBehind(&s, meal)
 	}
 	b.absences(&s)

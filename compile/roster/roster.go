@@ -76,7 +76,7 @@ func (s *Entry) Plan() *plan.Enclosure { return s.Life.Plan }
 
 // isMeal reports whether it is the meals of a group, not something that goes with
 // them or that the log brought.
-func (s *Entry) isMeal() bool { return s.Meal != nil && s.Kind == kindFeed }
+func (s *Entry) isMeal() bool { return s.Meal != nil && s.Kind == schema.KindFeed }
 
 // At returns the time of day.
 func (s *Entry) At() civil.Clock { return s.Round.Clock.V }

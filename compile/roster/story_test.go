@@ -20,7 +20,7 @@ func week(t testing.TB, text, log string, on, from, until civil.Date) string {
 		for _, round := range r.Roster.Rounds {
 			var picks []rounds.Pick
 			for _, s := range r.Roster.In[round] {
-				picks = append(picks, rounds.Pick{Entry: s})
+				picks = append(picks, rounds.Pick{Series: s})
 			}
 			walk := rounds.New(r.Roster, round, picks)
 			sheet := walk.On(i)

@@ -210,15 +210,11 @@ func (s *Entry) Words() string {
 	if s.Timing != nil && s.Timing.AfterLast.Set() {
 		words = s.Timing.AfterLast.V.String() + " after it was last done"
 	}
-	switch s.Kind.Name {
-	case "leftovers":
-		if s.Meal != nil {
-			return "after each live meal"
-		}
-	case "gut-load":
-		if s.Meal != nil {
-			return "before each meal"
-		}
+	switch {
+	case s.Meal != nil && s.Kind.OfMeal > 0:
+		return "after each live meal"
+	case s.Meal != nil && s.Kind.OfMeal < 0:
+		return "before each meal"
 	}
 	return words
 }

@@ -156,7 +156,7 @@ func (r *Round) sort() {
 
 // dishes adds an item, or one for each item of its menu.
 func (r *Round) dishes(s *roster.Roster, x *roster.Entry, it item) {
-	if len(x.Menu) == 0 || x.Kind.Name != "feed" {
+	if len(x.Menu) == 0 || x.Kind != schema.KindFeed {
 		r.items = append(r.items, it)
 		return
 	}

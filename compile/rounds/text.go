@@ -141,7 +141,7 @@ func (r *Round) Summary(dst []byte, day int) []byte {
 			pressing += x.stops
 			return
 		}
-		if n := first.kind.Name; n == "look" || n == "heat" || n == "other" {
+		if first.kind.Routine {
 			return
 		}
 		// What is kept apart comes last with kinds that were there before.
