@@ -3,7 +3,6 @@ package check
 import (
 	"math"
 	"strconv"
-	"strings"
 
 	"vivary/compile/growth"
 	"vivary/compile/life"
@@ -157,7 +156,7 @@ func (e *Enclosure) isolateBy(g *life.Group) (civil.Date, bool) {
 		lead = civil.Date(math.Ceil(f.Range.High / (24 * 60)))
 	}
 	for _, w := range g.Windows {
-		if strings.HasPrefix(w.Name, "birth/") {
+		if w.Kind == life.BirthWindow {
 			return w.From - lead, true
 		}
 	}

@@ -1,8 +1,6 @@
 package growth
 
 import (
-	"strings"
-
 	"vivary/compile/climate"
 	"vivary/compile/life"
 	"vivary/plan"
@@ -88,7 +86,7 @@ func (w *world) hasYoung() bool {
 // expectedBirth is the band that package life gives.
 func expectedBirth(g *life.Group) Due {
 	for i := range g.Windows {
-		if w := &g.Windows[i]; strings.HasPrefix(w.Name, "birth/") {
+		if w := &g.Windows[i]; w.Kind == life.BirthWindow {
 			return Due{Between, w.From, w.Until - 1}
 		}
 	}

@@ -144,7 +144,7 @@ func (r *reader) beforeMoult(t *track) {
 			cited = f.Cited
 		}
 	}
-	t.Tasks = append(t.Tasks, Task{Name: "premoult/" + s.on.String(), Kind: "watch", On: s.on,
+	t.Tasks = append(t.Tasks, Task{Name: "premoult/" + s.on.String(), Kind: schema.KindWatch, On: s.on,
 		Interval: 7, Times: r.weeks(s.on, r.h.Last()+1), Text: text, At: s.at, Cited: cited})
 }
 
@@ -173,10 +173,10 @@ func (r *reader) afterMoult(t *track) {
 	if !s.ok {
 		return
 	}
-	t.Tasks = append(t.Tasks, Task{Name: "moult/" + s.on.String(), Kind: "leftovers", On: s.on,
+	t.Tasks = append(t.Tasks, Task{Name: "moult/" + s.on.String(), Kind: schema.KindLeftovers, On: s.on,
 		Text: "moulted: take out live feeders, keep water, leave alone", At: s.at})
 	if wait := r.meal(t); !t.HasFed || t.Fed <= s.on {
-		t.Tasks = append(t.Tasks, Task{Name: "first-meal/" + s.on.String(), Kind: "feed", On: after(s.on, wait.high),
+		t.Tasks = append(t.Tasks, Task{Name: "first-meal/" + s.on.String(), Kind: schema.KindFeed, On: after(s.on, wait.high),
 			Text: "first meal after the moult: one small item", Meal: true, Instead: true, At: s.at, Cited: wait.cited})
 	}
 }
@@ -193,7 +193,7 @@ func (r *reader) forecast(t *track) {
 	if t.stage().Stage == "adult" && (r.sheet == nil || !r.sheet.Is("moults-as-adult", "true")) {
 		return
 	}
-	w := Window{Title: "Moult possible (estimate)"}
+	w := Window{Kind: MoultWindow, Title: "Moult possible (estimate)"}
 	if t.now() == 1 && t.before.ok && t.moult.ok {
 		last := float64(t.moult.on - t.before.on)
 		w.From = after(t.moult.on, int(last*shortestShare))

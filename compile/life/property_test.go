@@ -147,11 +147,11 @@ func sound(e *life.Enclosure, log []plan.Event, h horizon.Horizon) string {
 			switch {
 			case names[x.Name]:
 				return "two tasks named " + x.Name
-			case x.On < h.From || x.On > h.Last() || x.Times < 1 || x.Interval < 1 || last < x.On || x.Text == "" || schema.FindKind(x.Kind) == nil:
+			case x.On < h.From || x.On > h.Last() || x.Times < 1 || x.Interval < 1 || last < x.On || x.Text == "" || x.Kind == nil:
 				return fmt.Sprintf("task off the horizon: %+v", x)
-			case x.Kind == "count" && held(x.On, life.Disturbing, everyone):
+			case x.Kind == schema.KindCount && held(x.On, life.Disturbing, everyone):
 				return "digs on " + x.On.String()
-			case x.Kind == "separate" && !moulted:
+			case x.Kind == schema.KindSeparate && !moulted:
 				return "separates before the first moult"
 			}
 			names[x.Name] = true

@@ -6,6 +6,7 @@ import (
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/plan/source"
+	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -143,14 +144,14 @@ func (r *reader) rearing(t *track, b *brood) {
 		if b.born.ok {
 			on = b.born.on + 7
 		}
-		t.Tasks = append(t.Tasks, Task{Name: "brood/" + b.name(), Kind: "watch", On: on, Interval: 7, Times: r.weeks(on, r.h.Last()+1),
+		t.Tasks = append(t.Tasks, Task{Name: "brood/" + b.name(), Kind: schema.KindWatch, On: on, Interval: 7, Times: r.weeks(on, r.h.Last()+1),
 			Text: "young moulted? look, do not lift; log first_moult", At: r.broodAt(t, b)})
 	}
 }
 
 func (r *reader) quiet(t *track, b *brood) {
 	if b.born.ok {
-		t.Tasks = append(t.Tasks, Task{Name: "born/" + b.name(), Kind: "watch", On: b.born.on,
+		t.Tasks = append(t.Tasks, Task{Name: "born/" + b.name(), Kind: schema.KindWatch, On: b.born.on,
 			Text: "young on her back: leave alone; note a rough count at the next look", At: b.born.at})
 	}
 }
@@ -206,12 +207,12 @@ func (r *reader) broodAt(t *track, b *brood) source.Place {
 func (r *reader) await(t *track, b *brood, riding span) {
 	from, to := after(b.born.on, riding.low), after(b.last, riding.high)
 	name := b.name()
-	t.Windows = append(t.Windows, Window{From: from, Until: to + 1, Name: "first-moult/" + name, Title: "First moult of the brood possible",
+	t.Windows = append(t.Windows, Window{Kind: FirstMoultWindow, From: from, Until: to + 1, Name: "first-moult/" + name, Title: "First moult of the brood possible",
 		Text: "Look without opening. Log first_moult on the day it is seen.", At: b.born.at, Cited: riding.cited})
 	t.Tasks = append(t.Tasks,
-		Task{Name: "first-moult/" + name, Kind: "watch", On: from, Interval: 1, Times: int(to-from) + 1,
+		Task{Name: "first-moult/" + name, Kind: schema.KindWatch, On: from, Interval: 1, Times: int(to-from) + 1,
 			Text: "first moult of the young? look, do not open; log first_moult", At: b.born.at, Cited: riding.cited},
-		Task{Name: "first-moult-late/" + name, Kind: "watch", On: to + 1, High: true,
+		Task{Name: "first-moult-late/" + name, Kind: schema.KindWatch, On: to + 1, High: true,
 			Text: "no first moult of the young in the log: look, and log it or what happened", At: b.born.at, Cited: riding.cited})
 	if to < r.h.From {
 		r.found.Add(finding.Finding{Rule: ruleLate, At: b.born.at, Text: "no first moult is logged of the young born on " + b.born.on.Words(),
@@ -240,7 +241,7 @@ func (r *reader) prepare(t *track, b *brood, riding span, apart bool) {
 	if n > 0 {
 		pots = strconv.Itoa(n) + word(n, " nursery pot", " nursery pots")
 	}
-	t.Tasks = append(t.Tasks, Task{Name: "pots/" + b.name(), Kind: "prepare", On: on,
+	t.Tasks = append(t.Tasks, Task{Name: "pots/" + b.name(), Kind: schema.KindPrepare, On: on,
 		Text: "prepare " + pots + ": wanted from today", At: b.born.at, Cited: cited})
 }
 
@@ -249,7 +250,7 @@ func (r *reader) prepare(t *track, b *brood, riding span, apart bool) {
 func (r *reader) firstMeal(t *track, b *brood, apart bool) {
 	s, name := b.first, b.name()
 	meal := r.days("first-meal", "young").or(starves)
-	task := Task{Name: "brood-meal/" + name, Kind: "feed", On: after(s.on, meal.high), High: true,
+	task := Task{Name: "brood-meal/" + name, Kind: schema.KindFeed, On: after(s.on, meal.high), High: true, Killed: true,
 		Text: "first meal deadline for the young: small, killed", At: s.at, Cited: meal.cited}
 	if !apart && !b.separated.ok {
 		if t.HasFed && t.Fed > s.on {
@@ -270,6 +271,6 @@ func (r *reader) firstMeal(t *track, b *brood, apart bool) {
 		text = "separate the young, due since " + from.Short()
 	}
 	t.Tasks = append(t.Tasks,
-		Task{Name: "separate/" + name, Kind: "separate", On: max(from, r.h.From), Text: text, At: s.at, Cited: leave.cited},
-		Task{Name: "mother-meal/" + name, Kind: "feed", On: from, Meal: true, Instead: true, Text: "the mother: one small item, once the young are out", At: s.at})
+		Task{Name: "separate/" + name, Kind: schema.KindSeparate, On: max(from, r.h.From), Text: text, At: s.at, Cited: leave.cited},
+		Task{Name: "mother-meal/" + name, Kind: schema.KindFeed, On: from, Meal: true, Instead: true, Text: "the mother: one small item, once the young are out", At: s.at})
 }
