@@ -4,6 +4,7 @@ import (
 	"vivary/compile/climate"
 	"vivary/compile/life"
 	"vivary/plan"
+	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -101,7 +102,7 @@ const oneBirth = 7
 func (w *world) born(g *life.Group) (birth Due, young int) {
 	for i := len(w.c.Log) - 1; i >= 0; i-- {
 		e := &w.c.Log[i]
-		if e.Word == nil || e.Word.Name != "born" || e.Date > w.today || e.Enclosure.V != w.l.Plan.Name.V ||
+		if e.Word == nil || e.Word != schema.WordBorn || e.Date > w.today || e.Enclosure.V != w.l.Plan.Name.V ||
 			e.Group.V != "" && e.Group.V != g.Animals.Name.V {
 			continue
 		}

@@ -56,7 +56,7 @@ func (r *reader) care(e *plan.Event) {
 }
 
 func (r *reader) note(name string, e *plan.Event) {
-	if e.Word.Name == "done" {
+	if e.Word == schema.WordDone {
 		if r.out.Done == nil {
 			r.out.Done = map[string]civil.Date{}
 		}
