@@ -56,7 +56,7 @@ func (t *track) closeLate(r *reader, on civil.Date) {
 
 // term is the days between which a birth is possible after the matings noted.
 func (r *reader) term(t *track) (from, to civil.Date, gestation span) {
-	gestation = r.days("gestation", "adult")
+	gestation = r.days(schema.FigureGestation, "adult")
 	if len(t.matings) == 0 || !gestation.ok {
 		return 0, 0, span{}
 	}
@@ -65,7 +65,7 @@ func (r *reader) term(t *track) (from, to civil.Date, gestation span) {
 	return from, to, gestation
 }
 
-func (r *reader) lead() span { return r.days("isolate-before", "adult").or(isolateLead) }
+func (r *reader) lead() span { return r.days(schema.FigureIsolateBefore, "adult").or(isolateLead) }
 
 // lateHold leaves her alone from the day after she was moved until the birth.
 func (r *reader) lateHold(t *track) (Hold, bool) {
@@ -88,7 +88,7 @@ func (r *reader) lateHold(t *track) (Hold, bool) {
 	default:
 		hold.At, hold.Why = t.Animals.State.At, "gravid, birth possible at any time"
 	}
-	gestation = r.days("gestation", "adult")
+	gestation = r.days(schema.FigureGestation, "adult")
 	if t.gravid.ok && gestation.ok {
 		hold.Until, hold.Cited = after(t.gravid.on, gestation.high)+1, gestation.cited
 	} else {

@@ -57,7 +57,7 @@ func (r *reader) pause(t *track) (span, bool) {
 		return span{}, false
 	}
 	stage := t.stage().Stage
-	enough, pause := r.sheet.Figure("refusals-to-pause", stage), r.days("refusal-pause", stage)
+	enough, pause := r.sheet.Figure(schema.FigureRefusalsToPause, stage), r.days(schema.FigureRefusalPause, stage)
 	return pause, enough != nil && float64(t.Refused) >= enough.Range.Low && pause.high > 1
 }
 
@@ -75,7 +75,7 @@ func (r *reader) fasting(t *track) {
 				Text: "pre-moult watch: do not dig", At: s.at, Cited: pause.cited},
 			Task{Name: "offer/" + name, Kind: schema.KindFeed, On: end, Text: "offer one small item", Meal: true, Instead: true, At: s.at, Cited: pause.cited})
 	}
-	if alarm := r.days("fast-alarm", t.stage().Stage); alarm.ok {
+	if alarm := r.days(schema.FigureFastAlarm, t.stage().Stage); alarm.ok {
 		since, text := t.firstRefused.on, "first refusal on "
 		if t.HasFed {
 			since, text = t.Fed, "last meal on "

@@ -112,17 +112,19 @@ func (r *reader) separated(t *track, e *plan.Event) {
 
 // onMother is the days from birth to the first moult.
 func (r *reader) onMother() span {
-	if s := r.days("on-mother", "newborn"); s.ok {
+	if s := r.days(schema.FigureOnMother, "newborn"); s.ok {
 		return s
 	}
 	return r.instar(1)
 }
 
 // apart reports whether the young are taken out.
-func (r *reader) apart() bool { return r.sheet != nil && r.sheet.Is("separation", "separate") }
+func (r *reader) apart() bool {
+	return r.sheet != nil && r.sheet.Is(schema.FigureSeparation, "separate")
+}
 
 // leaving is the days from the first moult until they are.
-func (r *reader) leaving() span { return r.days("dispersal", "young").or(hardens) }
+func (r *reader) leaving() span { return r.days(schema.FigureDispersal, "young").or(hardens) }
 
 // rearing says what a brood asks for, from the birth to the first meal.
 func (r *reader) rearing(t *track, b *brood) {
@@ -160,7 +162,7 @@ func (r *reader) quiet(t *track, b *brood) {
 // least until the first moult is possible no more, or else until it is logged; then
 // until the young are taken out, where they are.
 func (r *reader) broodHolds(t *track, b *brood) []Hold {
-	still := r.days("undisturbed", "adult")
+	still := r.days(schema.FigureUndisturbed, "adult")
 	first := Hold{What: Disturbing, Why: "young with their mother", At: r.broodAt(t, b), Cited: still.cited}
 	if b.born.ok {
 		first.From, first.Why = b.born.on, "young since "+short(b.born.on)
@@ -233,7 +235,7 @@ func (r *reader) prepare(t *track, b *brood, riding span, apart bool) {
 	}
 	n, cited := b.number, plan.Cited{}
 	if n == 0 {
-		if f := r.sheet.Figure("brood-size", "adult"); f != nil {
+		if f := r.sheet.Figure(schema.FigureBroodSize, "adult"); f != nil {
 			n, cited = int(f.Range.High), f.Cited
 		}
 	}
@@ -249,7 +251,7 @@ func (r *reader) prepare(t *track, b *brood, riding span, apart bool) {
 // are taken out, and the day by which they must have eaten.
 func (r *reader) firstMeal(t *track, b *brood, apart bool) {
 	s, name := b.first, b.name()
-	meal := r.days("first-meal", "young").or(starves)
+	meal := r.days(schema.FigureFirstMeal, "young").or(starves)
 	task := Task{Name: "brood-meal/" + name, Kind: schema.KindFeed, On: after(s.on, meal.high), High: true, Killed: true,
 		Text: "first meal deadline for the young: small, killed", At: s.at, Cited: meal.cited}
 	if !apart && !b.separated.ok {
