@@ -13,10 +13,10 @@ import (
 	"vivary/schema/quantity"
 )
 
-// explainClimate prints the whole balance of an enclosure, in the keeper's words
+// whyClimate prints the whole balance of an enclosure, in the keeper's words
 // and units. Every figure that is not known exactly is printed with the ends
 // between which it is to be expected.
-func explainClimate(w *world, r *compile.Result, e *plan.Enclosure) {
+func whyClimate(w *world, r *compile.Result, e *plan.Enclosure) {
 	p, ok := balance.Of(r.Plan, e)
 	if !ok {
 		fmt.Fprintln(w.out, "\nClimate: the plan does not say enough (inside, room, species).")

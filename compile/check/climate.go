@@ -116,7 +116,7 @@ func heatShort(r *Rule, e *Enclosure) {
 	f := finding.Finding{Rule: &r.Rule, At: e.Plan.Climate.WarmEnd.At,
 		Text:   e.temperature(p.Gradient.Mean) + " on average in a room at " + e.temperature(p.Box.Room.Low) + " takes about " + band(b.Needed, "W") + " inside, and the heaters give " + band(b.Supply, "W"),
 		Limit:  "a rise of " + e.rise(b.RiseReachable) + " above the room is all that these heaters reach",
-		Source: r.Source, Write: "more power, a warmer room, or a lower warm_end; vivary explain " + e.Plan.Name.V + " shows the balance",
+		Source: r.Source, Write: "more power, a warmer room, or a lower warm_end; vivary why " + e.Plan.Name.V + " shows the balance",
 		Also: []finding.Related{{At: e.Plan.Climate.Heaters[0].At, Text: "the heater"}}}
 	if b.Verdict == climate.CannotHold {
 		e.Add(f)
@@ -139,7 +139,7 @@ func humidityLost(r *Rule, e *Enclosure) {
 		at = e.Plan.Climate.Humidity.At
 	}
 	least := strconv.FormatFloat(p.RH.Low, 'f', -1, 64) + " %"
-	f := finding.Finding{Rule: &r.Rule, At: at, Source: r.Source, Write: "a more closed lid, a damp substrate, or a lower humidity; vivary explain " + e.Plan.Name.V + " shows the balance"}
+	f := finding.Finding{Rule: &r.Rule, At: at, Source: r.Source, Write: "a more closed lid, a damp substrate, or a lower humidity; vivary why " + e.Plan.Name.V + " shows the balance"}
 	w := &p.Water
 	if w.Ceiling <= w.Supply && w.Ceiling != 0 {
 		f.Text = "the coldest wall fogs at about " + band(w.FogsAt, "%") + " humidity, and " + least + " is the least that is aimed for"

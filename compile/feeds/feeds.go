@@ -76,7 +76,7 @@ func (f *Feed) make(last *ical.Memory) (*ical.Feed, error) {
 	feed := &ical.Feed{
 		ID:          f.uid("calendar"),
 		Name:        c.Shown(),
-		Description: "Care rounds of " + f.r.Plan.Title() + ". Set this calendar's own alert in your app: many apps ignore reminders of a subscribed calendar. What is due today is always shown by: vivary agenda.",
+		Description: "Care rounds of " + f.r.Plan.Title() + ". Set this calendar's own alert in your app: many apps ignore reminders of a subscribed calendar. What is due today is always shown by: vivary due.",
 		Zone:        about.TimeZone.V, Location: f.r.Plan.Location, Refresh: Refresh,
 	}
 	if about.Web.Set() {

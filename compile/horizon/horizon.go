@@ -1,5 +1,5 @@
 // Package horizon is the stretch of days that one compilation looks at, and sets
-// of days on it. Proof, agenda and calendar entries all read the same horizon,
+// of days on it. Proof, day's list and calendar entries all read the same horizon,
 // so that they cannot disagree about which days there are.
 package horizon
 

@@ -1,7 +1,7 @@
 // Package rounds says what stands in a round on a day, worded for the person in
 // front of the tanks: what is held and what is pressing first, equal tasks of
-// several enclosures in one line, in walking order. Calendars, the agenda and
-// sheets all print what it returns.
+// several enclosures in one line, in walking order. Calendars, the list of what
+// is due and sheets all print what it returns.
 package rounds
 
 import (

@@ -12,10 +12,10 @@ import (
 	"vivary/schema/civil"
 )
 
-func agenda(w *world, f *flags, args []string) int {
+func dueRounds(w *world, f *flags, args []string) int {
 	root, err := folder(f, args)
 	if err != nil {
-		fmt.Fprintf(w.err, "vivary agenda: %v\n", err)
+		fmt.Fprintf(w.err, "vivary due: %v\n", err)
 		return usage
 	}
 	r, status := w.compiled(f, root)
@@ -23,23 +23,23 @@ func agenda(w *world, f *flags, args []string) int {
 		return status
 	}
 	if r.Refused() {
-		return w.refuse(r, "There is no agenda until this is put right")
+		return w.refuse(r, "There is no list of what is due until this is put right")
 	}
 	if f.round != "" && !hasRound(r, f.round) {
-		fmt.Fprintf(w.err, "vivary agenda: there is no round %q\n", f.round)
+		fmt.Fprintf(w.err, "vivary due: there is no round %q\n", f.round)
 		return usage
 	}
 	if f.keeper != "" && r.Plan.Keeper(f.keeper) == nil {
-		fmt.Fprintf(w.err, "vivary agenda: there is no keeper %q\n", f.keeper)
+		fmt.Fprintf(w.err, "vivary due: there is no keeper %q\n", f.keeper)
 		return usage
 	}
 	if f.days < 1 || f.days > r.Horizon.Days {
-		fmt.Fprintf(w.err, "vivary agenda: --days is from 1 to %d\n", r.Horizon.Days)
+		fmt.Fprintf(w.err, "vivary due: --days is from 1 to %d\n", r.Horizon.Days)
 		return usage
 	}
-	sheets := due(r, f)
+	sheets := sheetsOf(r, f)
 	if f.format == "json" {
-		return agendaJSON(w, sheets)
+		return dueJSON(w, sheets)
 	}
 	var on civil.Date = -1
 	for _, s := range sheets {
@@ -85,8 +85,8 @@ type sheet struct {
 	keeper *plan.Keeper
 }
 
-// due returns the rounds of the days asked for, by day and time.
-func due(r *compile.Result, f *flags) []sheet {
+// sheetsOf returns the rounds of the days asked for, by day and time.
+func sheetsOf(r *compile.Result, f *flags) []sheet {
 	picks := map[*plan.Round][]rounds.Pick{}
 	for round, all := range r.Schedule.In {
 		for _, x := range all {
@@ -165,7 +165,7 @@ type jsonStop struct {
 	Total     string `json:"total,omitempty"`
 }
 
-func agendaJSON(w *world, sheets []sheet) int {
+func dueJSON(w *world, sheets []sheet) int {
 	out := []jsonRound{}
 	for i := range sheets {
 		s := &sheets[i]
