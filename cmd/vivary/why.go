@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"vivary/compile"
+	"vivary/compile/balance"
 	"vivary/compile/food"
 	"vivary/compile/growth"
 	"vivary/plan"
@@ -228,7 +229,11 @@ func whyEnclosure(w *world, r *compile.Result, i int) {
 		fmt.Fprintf(w.out, "      %s\n", origin(r, i, k))
 	}
 	whyLeaving(w, r, i)
-	whyClimate(w, r, e)
+	climate := []string{"The plan does not say enough: it takes the inside of the housing, the temperature of the room and a species."}
+	if b, ok := balance.Of(r.Plan, e); ok {
+		climate = b.Lines(e)
+	}
+	printLines(w, "Climate", climate)
 	if g, ok := growth.Of(r.Lives[i], r.Plan, r.Today); ok {
 		printLines(w, "Growth and room", g.Lines())
 	}
