@@ -1,18 +1,16 @@
-package main
+package explain
 
 import (
-	"fmt"
 	"strings"
 
 	"vivary/compile"
 	"vivary/compile/life"
-	"vivary/compile/prove"
 	"vivary/compile/schedule"
 	"vivary/schema/civil"
 )
 
-// whyOn says why a care is, or is not, on a day.
-func whyOn(r *compile.Result, s *schedule.Series, d civil.Date) string {
+// why says why a care is, or is not, on a day.
+func why(r *compile.Result, s *schedule.Series, d civil.Date) string {
 	i, on := r.Horizon.Index(d)
 	if !on {
 		return "not on the horizon, which runs from " + r.Horizon.From.Words() + " to " + r.Horizon.Last().Words()
@@ -43,29 +41,4 @@ func whyOn(r *compile.Result, s *schedule.Series, d civil.Date) string {
 		return "no: " + s.Words() + "; next " + r.Horizon.Date(next).Words()
 	}
 	return "no: it does not come up again"
-}
-
-// proofLine prints one row of the proof.
-func proofLine(w *world, r *compile.Result, p *prove.Proof) {
-	who := p.Life.Plan.Name.V
-	if p.Group != nil {
-		who += " " + p.Group.Animals.Name.V
-	}
-	state := "met"
-	if !p.Met() {
-		state = "BROKEN"
-	}
-	by := "nothing"
-	if len(p.By) > 0 {
-		var names []string
-		for _, s := range p.By {
-			names = append(names, s.Name)
-		}
-		by = strings.Join(names, ", ")
-	}
-	away := ""
-	if p.Longest > p.Allowed && p.Met() {
-		away = fmt.Sprintf(" (%d while nobody is there)", p.Unattended)
-	}
-	fmt.Fprintf(w.out, "  %-12s %-22s %-6s longest %2d of %2d days%s, on %d days, by %s\n", p.Name.Name, who, state, p.Longest, p.Allowed, away, p.Times, by)
 }
