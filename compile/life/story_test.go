@@ -12,10 +12,10 @@ import (
 
 	"vivary/compile/horizon"
 	"vivary/compile/life"
+	"vivary/internal/planned"
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema/civil"
-	"vivary/testdata/planned"
 )
 
 var update = flag.Bool("update", false, "write the lists of the stories anew")

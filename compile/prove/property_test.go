@@ -10,8 +10,8 @@ import (
 	"vivary/compile/horizon"
 	"vivary/compile/life"
 	"vivary/compile/prove"
+	"vivary/internal/planned"
 	"vivary/schema/civil"
-	"vivary/testdata/planned"
 )
 
 var day = planned.Day

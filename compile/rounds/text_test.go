@@ -11,10 +11,10 @@ import (
 
 	"vivary/compile"
 	"vivary/compile/rounds"
+	"vivary/internal/generated"
+	"vivary/internal/planned"
 	"vivary/plan"
 	"vivary/schema/civil"
-	"vivary/testdata/generated"
-	"vivary/testdata/planned"
 )
 
 var today = civil.Must(2027, 2, 15)
