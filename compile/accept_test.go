@@ -6,7 +6,7 @@ import (
 
 	"vivary/compile"
 	"vivary/compile/check"
-	"vivary/testdata/planned"
+	"vivary/internal/planned"
 )
 
 // example compiles an example of a rule within a collection that is sound.

@@ -12,7 +12,7 @@ import (
 // RulesPage returns the page of all rules, as Markdown, made from the registries.
 func RulesPage() string {
 	var b strings.Builder
-	b.WriteString("# The rules\n\nThis page is generated from the registries: `go test ./compile -run Page -update`. In a terminal: `vivary explain RULE`.\n\n")
+	b.WriteString("# The rules\n\nThis page is generated from the registries: `go test ./compile -run Page -update`. In a terminal: `vivary why RULE`.\n\n")
 	b.WriteString("`danger` harms an animal or a person, `error` cannot be understood or met: both refuse a build. `caution` and `advice` do not. Rules marked † can kill and are never silenced; a rule about the text of a plan is put right, not silenced.\n\n| rule | | what is wrong |\n|---|---|---|\n")
 	for _, r := range Rules() {
 		mark := ""

@@ -18,10 +18,10 @@ import (
 	"vivary/compile/feeds"
 	"vivary/compile/ical"
 	"vivary/compile/rounds"
+	"vivary/internal/planned"
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema/civil"
-	"vivary/testdata/planned"
 )
 
 // A story is what keepers expect on certain days, told from the plan and the log to

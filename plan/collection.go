@@ -137,6 +137,7 @@ type Round struct {
 	Within   Written[quantity.Quantity] `care:"within"`
 	On       []Written[Day]             `care:"on"`
 	People   Written[int]               `care:"people"`
+	List     Written[string]            `care:"list"`
 	Formerly Written[string]            `care:"formerly"`
 	Note     Written[string]            `care:"note"`
 }
@@ -148,6 +149,10 @@ func (r *Round) Shown() string {
 	}
 	return title(r.Title, r.Name.V) + " round"
 }
+
+// ListedElsewhere reports whether the round is worked from paper or at the terminal,
+// whatever calendars show.
+func (r *Round) ListedElsewhere() bool { return r.List.Set() && r.List.V != "calendar" }
 
 // Away is an away block. Its name is the keeper's.
 type Away struct {

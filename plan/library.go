@@ -139,9 +139,15 @@ func (l *Library) Feeder(name string) *FeederSheet {
 	return f
 }
 
-// Source returns the source of that name, or nil. The list of sources is read
-// when the first is asked for.
-func (l *Library) Source(name string) *Source {
+// Source returns the source of that name, or nil.
+func (l *Library) Source(name string) *Source { return l.allSources()[name] }
+
+// SourceNames returns the names of all sources, sorted.
+func (l *Library) SourceNames() []string { return keys(l.allSources()) }
+
+// allSources reads the list of sources when it is first asked for. It is not changed
+// afterwards.
+func (l *Library) allSources() map[string]*Source {
 	l.mu.Lock()
 	defer l.mu.Unlock()
 	if l.sources == nil {
@@ -152,7 +158,7 @@ func (l *Library) Source(name string) *Source {
 			}
 		}
 	}
-	return l.sources[name]
+	return l.sources
 }
 
 // Cite says in one line where a fact is from and how good that is.

@@ -90,7 +90,7 @@ func (l *Library) reason(h Head, because Written[string], review Written[civil.D
 
 // figures reads the values of figures and returns those that could be read: a
 // figure without a value must not stand for one of 0, nor hide the built-in one.
-func (l *Library) figures(all []*Figure, known []schema.Figure, own bool) []*Figure {
+func (l *Library) figures(all []*Figure, known []*schema.Figure, own bool) []*Figure {
 	out := make([]*Figure, 0, len(all))
 	for _, f := range all {
 		f.Own = own
@@ -101,7 +101,7 @@ func (l *Library) figures(all []*Figure, known []schema.Figure, own bool) []*Fig
 	return out
 }
 
-func (l *Library) figure(f *Figure, known []schema.Figure) bool {
+func (l *Library) figure(f *Figure, known []*schema.Figure) bool {
 	f.What = schema.FindFigure(known, f.Name.V)
 	if f.What == nil {
 		var names []string

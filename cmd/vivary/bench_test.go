@@ -17,7 +17,7 @@ import (
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 	"github.com/spf13/afero"
 
-	"vivary/testdata/generated"
+	"vivary/internal/generated"
 )
 
 var benchNow = time.Date(2026, 11, 25, 12, 0, 0, 0, time.UTC)

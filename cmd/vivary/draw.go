@@ -25,7 +25,7 @@ func draw(w *world, f *flags, r *compile.Result, i int) int {
 		}
 	}
 	if err != nil {
-		fmt.Fprintf(w.err, "vivary explain: %v\n", err)
+		fmt.Fprintf(w.err, "vivary why: %v\n", err)
 		return refused
 	}
 	fmt.Fprintln(w.out, filepath.ToSlash(f.svg))

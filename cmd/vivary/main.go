@@ -69,9 +69,9 @@ var commands = []command{
 	{"start", "[FOLDER]", "write a first collection to learn from", "Writes a small collection that compiles, with comments that teach. The folder must not hold a plan yet.", start, ""},
 	{"check", "[FOLDER]", "look for mistakes", "Reads all plans and logs below the folder and prints what it finds. Exit status 1 if a finding would keep the plan from being built.", checkPlan, "format"},
 	{"build", "[FOLDER]", "write the calendars", "Checks, and writes one calendar file for each calendar of the plan. If anything refuses the plan, nothing is written and the last good calendars stay.", build, "out"},
-	{"agenda", "[FOLDER]", "what is due today and in the coming days", "Prints the rounds of today and the coming days. Calendars on phones lag by hours; this never does.", agenda, "days format round keeper"},
+	{"due", "[FOLDER]", "what is due today and in the coming days", "Prints the rounds of today and the coming days. Calendars on phones lag by hours; this never does.", dueRounds, "days format round keeper"},
 	{"note", "[DAY] ENCLOSURE [ANIMALS] WORD … [NOTE]", "append a line to the log", "Checks a line and appends it to records/YEAR.care.log. Without a day it is today. After -- everything is taken as it stands, so that a note may begin with a hyphen.", note, ""},
-	{"explain", "RULE | SPECIES | FIGURE | NEED | ENCLOSURE | ENCLOSURE/CARE", "why something is as it is", "Explains a rule, a species sheet, a figure of the sheets in use, a need, an enclosure with its whole proof, or one care and why it is on a day.", explain, "on svg"},
+	{"why", "[NAME | ENCLOSURE/CARE]", "why something is as it is", "Explains a rule, a species, a figure, a source, a feeder, a need, a kind of care, a round, an enclosure with its whole proof, or one care and why it is, or is not, on a day. A name that means several things is explained in each. Without a name it lists what can be explained.", why, "on svg"},
 }
 
 // has reports whether the command takes a flag.

@@ -171,7 +171,7 @@ func TestNow(t *testing.T) {
 func TestPrintsNowhere(t *testing.T) {
 	disk := afero.NewMemMapFs()
 	at(disk, noon, "start", "c")
-	for _, args := range [][]string{{"check", "c"}, {"check", "c", "--format", "json"}, {"agenda", "c"}, {"explain", "burrow-a", "--in", "c"}} {
+	for _, args := range [][]string{{"check", "c"}, {"check", "c", "--format", "json"}, {"due", "c"}, {"why", "burrow-a", "--in", "c"}} {
 		var e strings.Builder
 		s := run(args, &world{disk: disk, out: closed{}, err: &e, clock: func() time.Time { return noon }})
 		if s != refused || !strings.Contains(e.String(), "closed") {

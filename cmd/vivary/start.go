@@ -39,7 +39,7 @@ round "evening" {
 `},
 	{"enclosures/burrow-a" + plan.PlanSuffix, `# One enclosure. A species, a housing and animals are enough for a whole calendar:
 # the species sheet brings the care that is usual. Write only what differs.
-# To see what it brings and why:  vivary explain burrow-a
+# To see what it brings and why:  vivary why burrow-a
 enclosure "burrow-a" {
   title   = "Burrow A"
   species = "pandinus-imperator"

@@ -1,71 +1,147 @@
 package main
 
 import (
+	"errors"
 	"fmt"
+	"io"
+	"slices"
 	"strings"
+	"unicode/utf8"
 
 	"vivary/compile"
-	"vivary/compile/life"
-	"vivary/compile/prove"
-	"vivary/compile/roster"
+	"vivary/compile/explain"
 	"vivary/schema/civil"
 )
 
-// why says why a care is, or is not, on a day.
-func why(r *compile.Result, s *roster.Entry, d civil.Date) string {
-	i, on := r.Horizon.Index(d)
-	if !on {
-		return "not on the horizon, which runs from " + r.Horizon.From.Words() + " to " + r.Horizon.Last().Words()
+// why prints what a word means, in everything that it means.
+func why(w *world, f *flags, args []string) int {
+	word, err := asked(f, args)
+	if err != nil {
+		fmt.Fprintf(w.err, "vivary why: %v\n", err)
+		return usage
 	}
-	planned := false
-	for _, rule := range s.Rules {
-		planned = planned || rule.Contains(d)
-	}
+	root, _ := folder(f, nil)
+	r, status := w.compiled(f, root)
 	switch {
-	case s.Held != nil && s.Held.Has(i):
-		var reasons []string
-		s.EachHold(func(h *life.Hold) {
-			if h.From <= d && d < h.Until {
-				reasons = append(reasons, h.Why+"; "+h.End)
-			}
-		})
-		return "held: " + strings.Join(reasons, ", and ")
-	case s.Left != nil && s.Left.Has(i):
-		return s.Keeper + " is away: it is done on a visit, before leaving or on the return, or left out where the animals can wait"
-	case s.Days.Has(i) && planned:
-		return "yes: " + s.Words()
-	case s.Days.Has(i):
-		return "yes: moved here from a day without a round, or caught up after an absence"
-	case planned:
-		return "no: there is no " + s.Round.Shown() + " on that day; it is moved to the nearest that its window allows"
+	case status != fine:
+		return status
+	case f.svg != "":
+		return drawNamed(w, f, r, word)
+	case word == "":
+		printIndex(w.out, r)
+		return fine
 	}
-	if next := s.Days.Next(i); next >= 0 {
-		return "no: " + s.Words() + "; next " + r.Horizon.Date(next).Words()
+	answers := explain.Of(r, word)
+	if f.on != "" {
+		d, _ := civil.Parse(f.on) // asked has read it
+		answers = explain.On(r, word, d)
 	}
-	return "no: it does not come up again"
+	if len(answers) == 0 {
+		return unexplained(w, r, word)
+	}
+	for i, a := range answers {
+		if i > 0 {
+			fmt.Fprint(w.out, "\n\n")
+		}
+		printAnswer(w.out, a)
+	}
+	return fine
 }
 
-// proofLine prints one row of the proof.
-func proofLine(w *world, r *compile.Result, p *prove.Proof) {
-	who := p.Life.Plan.Name.V
-	if p.Group != nil {
-		who += " " + p.Group.Animals.Name.V
+// asked returns the word that is asked about, "" where there is none.
+func asked(f *flags, args []string) (string, error) {
+	if len(args) > 1 {
+		return "", fmt.Errorf("name one thing; a name of several words stands in quotes: %q", strings.Join(args, " "))
 	}
-	state := "met"
-	if !p.Met() {
-		state = "BROKEN"
+	word := strings.Join(args, "")
+	if f.svg != "" && word == "" {
+		return "", errors.New("--svg draws an enclosure: name it")
 	}
-	by := "nothing"
-	if len(p.By) > 0 {
-		var names []string
-		for _, s := range p.By {
-			names = append(names, s.Name)
+	if f.on == "" {
+		return word, nil
+	}
+	if _, err := civil.Parse(f.on); err != nil {
+		return "", fmt.Errorf("--on: %w", err)
+	}
+	if !strings.Contains(word, "/") {
+		return "", errors.New("--on goes with a care: ENCLOSURE/CARE")
+	}
+	return word, nil
+}
+
+// unexplained says that a word means nothing, and which was likely meant. While the
+// plan cannot be worked out, what is wrong with it comes first.
+func unexplained(w *world, r *compile.Result, word string) int {
+	if r.Roster == nil && len(r.Plan.Enclosures) > 0 {
+		return w.refuse(r, "Nothing of this collection can be explained until this is put right")
+	}
+	fmt.Fprintf(w.err, "vivary why: nothing is named %q", word)
+	if s := explain.Nearest(r, word); s != "" {
+		fmt.Fprintf(w.err, ": did you mean %s?", s)
+	}
+	fmt.Fprintln(w.err, "\nWhat can be explained: vivary why")
+	return usage
+}
+
+// drawNamed draws the year of the enclosure of that name.
+func drawNamed(w *world, f *flags, r *compile.Result, name string) int {
+	e := r.Plan.Enclosure(name)
+	if e == nil {
+		fmt.Fprintf(w.err, "vivary why: --svg draws an enclosure, and there is none named %q\n", name)
+		return usage
+	}
+	for i, l := range r.Lives {
+		if l.Plan == e {
+			return draw(w, f, r, i)
 		}
-		by = strings.Join(names, ", ")
 	}
-	away := ""
-	if p.Longest > p.Allowed && p.Met() {
-		away = fmt.Sprintf(" (%d while nobody is there)", p.Unattended)
+	return w.refuse(r, "Nothing of this collection can be drawn until this is put right")
+}
+
+func printIndex(out io.Writer, r *compile.Result) {
+	printAnswer(out, explain.Index(r))
+	fmt.Fprint(out, "\nOne of them: vivary why NAME\nAll of a sort: vivary why rules\nA care on a day: vivary why ENCLOSURE/CARE --on DAY\n")
+}
+
+func printAnswer(out io.Writer, a explain.Answer) {
+	fmt.Fprintln(out, a.Title)
+	for _, p := range a.Parts {
+		fmt.Fprintln(out)
+		if p.Head != "" {
+			fmt.Fprintf(out, "%s:\n", p.Head)
+		}
+		if p.Code != "" {
+			fmt.Fprint(out, indent(p.Code))
+		}
+		printLines(out, p)
 	}
-	fmt.Fprintf(w.out, "  %-12s %-22s %-6s longest %2d of %2d days%s, on %d days, by %s\n", p.Name.Name, who, state, p.Longest, p.Allowed, away, p.Times, by)
+}
+
+// widest is how wide the column of names grows; a longer name pushes its line out.
+const widest = 40
+
+// printLines prints the lines of a part, their names in a column. Lines below a
+// heading are indented.
+func printLines(out io.Writer, p explain.Part) {
+	wide, margin := 0, ""
+	for _, l := range p.Lines {
+		wide = max(wide, min(widest, utf8.RuneCountInString(l.Name)))
+	}
+	if p.Head != "" || wide > 0 {
+		margin = "  "
+	}
+	for _, l := range p.Lines {
+		if l.Name != "" {
+			fmt.Fprintf(out, "%s%-*s  %s\n", margin, wide, l.Name, l.Text)
+		} else {
+			fmt.Fprintf(out, "%s%s\n", margin, l.Text)
+		}
+		for _, u := range l.Under {
+			fmt.Fprintf(out, "%s    %s\n", margin, u)
+		}
+	}
+}
+
+func indent(s string) string {
+	return "    " + strings.Join(slices.Collect(strings.Lines(strings.TrimRight(s, "\n"))), "    ") + "\n"
 }

@@ -26,7 +26,6 @@ type Collection struct {
 	facts    map[*plan.SpeciesSheet]facts
 	sheets   []*plan.SpeciesSheet // those of the enclosures, each once, in walking order
 	channels map[string]plan.Written[quantity.Quantity]
-	picks    *picks
 }
 
 // Add adds a finding.
@@ -100,35 +99,34 @@ func join(families ...[]*Rule) []*Rule {
 	return all
 }
 
-// Run applies every rule. lives and series are those of the plan's enclosures.
-func Run(c *Collection) []finding.Finding {
+// Whole applies the rules about the collection. It comes once, before
+// those about enclosures.
+func (c *Collection) Whole() []finding.Finding {
 	c.prepare()
 	for _, r := range Rules {
 		if r.Collection != nil {
 			r.Collection(r, c)
 		}
 	}
-	all := make([]Enclosure, len(c.Lives))
-	roster.Each(len(c.Lives), func(i int) {
-		l := c.Lives[i]
-		if l.Plan.Sheet == nil || l.Plan.Housing == nil || len(l.Groups) == 0 {
-			return // said already
-		}
-		e := &all[i]
-		*e = Enclosure{Collection: c, Plan: l.Plan, Sheet: l.Plan.Sheet, Life: l, facts: c.facts[l.Plan.Sheet]}
-		if i < len(c.Roster.Of) {
-			e.Series = c.Roster.Of[i]
-			e.fed = meals(e.Series)
-		}
-		for _, r := range Rules {
-			if r.Enclosure != nil {
-				r.Enclosure(r, e)
-			}
-		}
-	})
-	found := c.found.All
-	for i := range all {
-		found = append(found, all[i].found.All...)
+	return c.found.All
+}
+
+// One applies the rules about the enclosure at one place of Lives. Calls for different
+// enclosures may run side by side.
+func (c *Collection) One(i int) []finding.Finding {
+	l := c.Lives[i]
+	if l.Plan.Sheet == nil || l.Plan.Housing == nil || len(l.Groups) == 0 {
+		return nil // said already
 	}
-	return found
+	e := &Enclosure{Collection: c, Plan: l.Plan, Sheet: l.Plan.Sheet, Life: l, facts: c.facts[l.Plan.Sheet]}
+	if i < len(c.Roster.Of) {
+		e.Series = c.Roster.Of[i]
+		e.fed = meals(e.Series)
+	}
+	for _, r := range Rules {
+		if r.Enclosure != nil {
+			r.Enclosure(r, e)
+		}
+	}
+	return e.found.All
 }

@@ -8,8 +8,8 @@ import (
 
 	"vivary/compile"
 	"vivary/compile/check"
+	"vivary/internal/planned"
 	"vivary/plan/finding"
-	"vivary/testdata/planned"
 )
 
 var now = time.Date(2026, 11, 25, 12, 0, 0, 0, time.UTC)

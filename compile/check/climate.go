@@ -6,6 +6,7 @@ import (
 	"vivary/compile/balance"
 	"vivary/compile/climate"
 	"vivary/plan/finding"
+	"vivary/schema"
 	"vivary/schema/quantity"
 )
 
@@ -97,7 +98,7 @@ func heatLost(r *Rule, e *Enclosure) {
 	f := finding.Finding{Rule: &r.Rule, At: e.Plan.Place.Temperature.At,
 		Text:   "at " + e.temperature(p.Box.Room.Low) + " in the room, holding " + e.Plan.Name.V + " above " + e.temperature(p.HardLow) + " takes about " + band(b.Needed, "W") + ", and the heaters give " + band(b.Supply, "W") + " inside",
 		Limit:  e.temperature(p.HardLow) + " at the least, temperature-hard of " + e.Sheet.Name.V,
-		Source: e.Cite(e.figure("temperature-hard")),
+		Source: e.Cite(e.figure(schema.FigureTemperatureHard)),
 		Write:  "more power, or a room that is never so cold",
 		Also:   []finding.Related{{At: e.Plan.Climate.Heaters[0].At, Text: "the heater"}}}
 	if b.Verdict == climate.CannotHold {
@@ -116,7 +117,7 @@ func heatShort(r *Rule, e *Enclosure) {
 	f := finding.Finding{Rule: &r.Rule, At: e.Plan.Climate.WarmEnd.At,
 		Text:   e.temperature(p.Gradient.Mean) + " on average in a room at " + e.temperature(p.Box.Room.Low) + " takes about " + band(b.Needed, "W") + " inside, and the heaters give " + band(b.Supply, "W"),
 		Limit:  "a rise of " + e.rise(b.RiseReachable) + " above the room is all that these heaters reach",
-		Source: r.Source, Write: "more power, a warmer room, or a lower warm_end; vivary explain " + e.Plan.Name.V + " shows the balance",
+		Source: r.Source, Write: "more power, a warmer room, or a lower warm_end; vivary why " + e.Plan.Name.V + " shows the balance",
 		Also: []finding.Related{{At: e.Plan.Climate.Heaters[0].At, Text: "the heater"}}}
 	if b.Verdict == climate.CannotHold {
 		e.Add(f)
@@ -127,7 +128,7 @@ func heatShort(r *Rule, e *Enclosure) {
 
 func humidityLost(r *Rule, e *Enclosure) {
 	p, ok := e.report()
-	if !ok || e.word("moisture") == "arid" || p.Water.Verdict == climate.Holds || p.Water.Verdict == 0 {
+	if !ok || e.word(schema.FigureMoisture) == "arid" || p.Water.Verdict == climate.Holds || p.Water.Verdict == 0 {
 		return
 	}
 	low := climate.Percent(p.RH.Low)
@@ -139,7 +140,7 @@ func humidityLost(r *Rule, e *Enclosure) {
 		at = e.Plan.Climate.Humidity.At
 	}
 	least := strconv.FormatFloat(p.RH.Low, 'f', -1, 64) + " %"
-	f := finding.Finding{Rule: &r.Rule, At: at, Source: r.Source, Write: "a more closed lid, a damp substrate, or a lower humidity; vivary explain " + e.Plan.Name.V + " shows the balance"}
+	f := finding.Finding{Rule: &r.Rule, At: at, Source: r.Source, Write: "a more closed lid, a damp substrate, or a lower humidity; vivary why " + e.Plan.Name.V + " shows the balance"}
 	w := &p.Water
 	if w.Ceiling <= w.Supply && w.Ceiling != 0 {
 		f.Text = "the coldest wall fogs at about " + band(w.FogsAt, "%") + " humidity, and " + least + " is the least that is aimed for"
@@ -171,6 +172,6 @@ func stuckHot(r *Rule, e *Enclosure) {
 	e.Add(finding.Finding{Rule: &r.Rule, At: e.Plan.Climate.Heaters[0].At,
 		Text:   "with its heaters always on, " + e.Plan.Name.V + " gets to about " + e.temperature(hot.Likely) + " (" + e.temperature(hot.Low) + " to " + e.temperature(hot.High) + ") in the warmest room",
 		Limit:  e.temperature(p.HardHigh) + " at the most, temperature-hard of " + e.Sheet.Name.V,
-		Source: e.Cite(e.figure("temperature-hard")),
+		Source: e.Cite(e.figure(schema.FigureTemperatureHard)),
 		Write:  "a second thermostat in line, or fewer watts"})
 }

@@ -3,12 +3,13 @@ package check
 import (
 	"math"
 	"strconv"
-	"strings"
 
 	"vivary/compile/growth"
 	"vivary/compile/life"
+	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/plan/finding"
+	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -153,11 +154,11 @@ func broodInGroup(r *Rule, e *Enclosure) {
 // tells.
 func (e *Enclosure) isolateBy(g *life.Group) (civil.Date, bool) {
 	lead := civil.Date(isolateLead)
-	if f := e.of("isolate-before", "adult"); f != nil {
+	if f := e.of(schema.FigureIsolateBefore, "adult"); f != nil {
 		lead = civil.Date(math.Ceil(f.Range.High / (24 * 60)))
 	}
 	for _, w := range g.Windows {
-		if strings.HasPrefix(w.Name, "birth/") {
+		if w.Kind == life.BirthWindow {
 			return w.From - lead, true
 		}
 	}
@@ -176,21 +177,16 @@ func plural(n int) string {
 func disturbed(r *Rule, e *Enclosure) {
 	for i := range e.Series {
 		s := &e.Series[i]
-		if !s.Kind.Disturbs || s.Held == nil || s.Timing == nil || s.FromSheet || !fixed(s.Timing) || s.Days.Count() > 0 {
+		if !s.Kind.Disturbs || s.Timing == nil || s.FromSheet || !fixed(s.Timing) || s.Days.Next(e.Horizon.Today) >= 0 {
 			continue
 		}
-		at := s.Held.Next(0)
-		if at < 0 {
-			continue
-		}
-		on := e.Horizon.Date(at)
-		why := ""
-		s.EachHold(func(h *life.Hold) {
-			if why == "" && h.From <= on && on < h.Until {
-				why = h.Why + ", " + h.End
+		for _, c := range s.Causes {
+			if at := c.Days.Next(e.Horizon.Today); c.Why == roster.Held && at >= 0 {
+				e.Add(finding.Finding{Rule: &r.Rule, At: s.Origin, Source: r.Source, Write: "a day after that",
+					Text: s.Name + " is fixed on " + e.Horizon.Date(at).Words() + ", when they must be left alone: " + c.Hold.Why + ", " + c.Hold.End})
+				break
 			}
-		})
-		e.Add(finding.Finding{Rule: &r.Rule, At: s.Origin, Text: s.Name + " is fixed on " + on.Words() + ", when they must be left alone: " + why, Source: r.Source, Write: "a day after that"})
+		}
 	}
 }
 
@@ -208,7 +204,7 @@ func fixed(t *plan.Timing) bool {
 }
 
 func keptAlone(r *Rule, e *Enclosure) {
-	keeping := e.word("keeping")
+	keeping := e.word(schema.FigureKeeping)
 	if keeping != "alone" && keeping != "alone, or mother with brood" || e.compartments() {
 		return
 	}
@@ -225,14 +221,14 @@ func keptAlone(r *Rule, e *Enclosure) {
 	if keeping != "alone" && grown == 1 || grown+young < 2 {
 		return
 	}
-	f := e.figure("keeping")
+	f := e.figure(schema.FigureKeeping)
 	g := e.Life.Groups[0]
 	e.Add(finding.Finding{Rule: &r.Rule, At: g.Animals.Count.At, Text: strconv.Itoa(grown+young) + " animals share a box, and " + e.Sheet.Name.V + " is kept one to a box",
 		Limit: e.limit(keeping, f), Source: e.Cite(f), Write: "an enclosure for each"})
 }
 
 func oneMale(r *Rule, e *Enclosure) {
-	if e.word("keeping") != "groups of one male" || e.compartments() {
+	if e.word(schema.FigureKeeping) != "groups of one male" || e.compartments() {
 		return
 	}
 	males := 0
@@ -241,7 +237,7 @@ func oneMale(r *Rule, e *Enclosure) {
 			continue
 		}
 		if males += min(g.Animals.Count.V.Males, e.count(g)); males > 1 {
-			f := e.figure("keeping")
+			f := e.figure(schema.FigureKeeping)
 			e.Add(finding.Finding{Rule: &r.Rule, At: g.Animals.Count.At, Text: strconv.Itoa(males) + " grown males are together", Limit: e.limit("one male to a group", f), Source: e.Cite(f), Write: "count = \"1.2\", and another enclosure"})
 			return
 		}
@@ -269,7 +265,7 @@ func quarantineMixed(r *Rule, e *Enclosure) {
 }
 
 func groupLarge(r *Rule, e *Enclosure) {
-	f := e.figure("group-max")
+	f := e.figure(schema.FigureGroupMax)
 	if n := e.total(); f != nil && float64(n) > f.Range.High && !e.compartments() {
 		e.Add(finding.Finding{Rule: &r.Rule, At: e.Life.Groups[0].Animals.Count.At, Text: strconv.Itoa(n) + " animals are together", Limit: e.limit(strconv.Itoa(int(f.Range.High))+" at the most", f), Source: e.Cite(f), Write: "two groups"})
 	}
@@ -321,11 +317,11 @@ func (e *Enclosure) typicalLength(g *life.Group) float64 {
 	if l := g.Animals.Length; l.Set() {
 		return l.V.Value
 	}
-	if f := e.of("length", stage); f != nil && (len(f.Stages) > 0 || stage == "") {
+	if f := e.of(schema.FigureLength, stage); f != nil && (len(f.Stages) > 0 || stage == "") {
 		return (f.Range.Low + f.Range.High) / 2
 	}
 	grown := 100.0
-	if f := e.of("length", "adult"); f != nil {
+	if f := e.of(schema.FigureLength, "adult"); f != nil {
 		grown = (f.Range.Low + f.Range.High) / 2
 	}
 	switch stage {
@@ -362,8 +358,8 @@ func softInGroup(r *Rule, e *Enclosure) {
 }
 
 func nurseryFull(r *Rule, e *Enclosure) {
-	size := e.figure("brood-size")
-	if size == nil || e.word("separation") != "separate" {
+	size := e.figure(schema.FigureBroodSize)
+	if size == nil || e.word(schema.FigureSeparation) != "separate" {
 		return
 	}
 	for _, g := range e.Life.Groups {

@@ -4,8 +4,9 @@ import (
 	"slices"
 	"strconv"
 
+	"vivary/compile/roster"
+	"vivary/plan"
 	"vivary/plan/finding"
-	"vivary/schema/civil"
 )
 
 // Rules about the people: whether they have the time, are there when it matters,
@@ -59,7 +60,7 @@ func twoPeople(r *Rule, c *Collection) {
 			c.Add(f)
 			continue
 		}
-		for d := range c.Horizon.Days {
+		for d := c.Horizon.Today; d < c.Horizon.Days; d++ {
 			if n := c.there(d); n < x.People.V {
 				f.Text, f.Write = text+"on "+c.Horizon.Date(d).Words()+" there are "+strconv.Itoa(n), "another keeper, or fewer people while somebody is away"
 				c.Add(f)
@@ -83,7 +84,8 @@ func (c *Collection) there(i int) int {
 // keeperUnsaid finds rounds of which nobody knows whose they are, once somebody is
 // away.
 func keeperUnsaid(r *Rule, c *Collection) {
-	if len(c.Roster.People.Absences) == 0 || len(c.Plan.Keepers) < 2 {
+	a := c.nextAway()
+	if a == nil || len(c.Plan.Keepers) < 2 {
 		return
 	}
 	for _, round := range c.Roster.Rounds {
@@ -96,13 +98,31 @@ func keeperUnsaid(r *Rule, c *Collection) {
 				if !at.Written() {
 					at = s.Origin
 				}
-				a := c.Roster.People.Absences[0].Away
 				c.Add(finding.Finding{Rule: &r.Rule, At: at, Text: "who does the " + round.Shown() + " is not said, so whether the absence of " + a.Name.V + " matters cannot be told",
 					Source: r.Source, Write: "keeper = \"" + c.Plan.Keepers[0].Name.V + "\"", Also: []finding.Related{{At: a.At, Text: "the absence"}}})
 				break
 			}
 		}
 	}
+}
+
+// nextAway is the absence that is running or comes first, or nil.
+func (c *Collection) nextAway() *plan.Away {
+	for _, a := range c.aways() {
+		return a
+	}
+	return nil
+}
+
+// aways are the absences that are not over, by first day.
+func (c *Collection) aways() []*plan.Away {
+	var out []*plan.Away
+	for _, a := range c.Plan.Aways {
+		if a.From.Set() && a.To.Set() && a.To.V >= a.From.V && a.To.V > c.Today && a.From.V <= c.Horizon.Last() {
+			out = append(out, a)
+		}
+	}
+	return out
 }
 
 func overBudget(r *Rule, c *Collection) {
@@ -112,13 +132,13 @@ func overBudget(r *Rule, c *Collection) {
 		}
 		minutes := make([]int, c.Horizon.Days)
 		for s := range c.Roster.All() {
-			for d := s.Days.Next(0); d >= 0; d = s.Days.Next(d + 1) {
-				if who, there := c.Roster.People.Doer(s.Keeper, d); there && who == k.Name.V {
+			for d := s.Days.Next(c.Horizon.Today); d >= 0; d = s.Days.Next(d + 1) {
+				if who, there := c.Roster.Doer(s, d); there && who == k.Name.V {
 					minutes[d] += s.Minutes
 				}
 			}
 		}
-		worst, over := 0, 0
+		worst, over := c.Horizon.Today, 0
 		for d, m := range minutes {
 			if float64(m) > k.Budget.V.Value {
 				over++
@@ -137,19 +157,19 @@ func overBudget(r *Rule, c *Collection) {
 }
 
 func birthWhileAway(r *Rule, c *Collection) {
-	for k := range c.Roster.People.Absences {
-		a := &c.Roster.People.Absences[k]
-		if cover := c.Plan.Keeper(a.Away.Cover.V); cover != nil && slices.Contains(cover.Trained.V, "breeding") {
+	for _, a := range c.aways() {
+		if cover := c.Plan.Keeper(a.Cover.V); cover != nil && slices.Contains(cover.Trained.V, "breeding") {
 			continue
 		}
-		from, to := c.Horizon.Date(a.From), c.Horizon.Date(a.To)
-		overlaps := func(f, until civil.Date) bool { return f < to && from < until }
-		for _, l := range c.Lives {
+		for i, l := range c.Lives {
+			if !c.keeps(a.Name.V, i) {
+				continue
+			}
 			for _, g := range l.Groups {
 				for _, w := range g.Windows {
-					if w.Births() && overlaps(w.From, w.Until) {
-						c.Add(finding.Finding{Rule: &r.Rule, At: a.Away.At, In: l.Plan.Whole, Source: r.Source,
-							Text:  l.Plan.Name.V + ": " + w.Title + " from " + w.From.Words() + " to " + (w.Until - 1).Words() + ", while " + a.Away.Name.V + " is away",
+					if w.Births() && w.From < a.To.V && a.From.V < w.Until {
+						c.Add(finding.Finding{Rule: &r.Rule, At: a.At, In: l.Plan.Whole, Source: r.Source,
+							Text:  l.Plan.Name.V + ": " + w.Title + " from " + w.From.Words() + " to " + (w.Until - 1).Words() + ", while " + a.Name.V + " is away",
 							Write: "a cover who is trained in breeding", Also: []finding.Related{{At: w.At, Text: "what was logged"}}})
 					}
 				}
@@ -158,9 +178,13 @@ func birthWhileAway(r *Rule, c *Collection) {
 	}
 }
 
+// keeps reports whether a keeper does anything for the enclosure at one place of Lives.
+func (c *Collection) keeps(keeper string, i int) bool {
+	return i < len(c.Roster.Of) && slices.ContainsFunc(c.Roster.Of[i], func(e roster.Entry) bool { return e.Keeper == keeper })
+}
+
 func contactUnsaid(r *Rule, c *Collection) {
-	for k := range c.Roster.People.Absences {
-		a := c.Roster.People.Absences[k].Away
+	for _, a := range c.aways() {
 		for _, name := range []string{a.Name.V, a.Cover.V} {
 			if p := c.Plan.Keeper(name); p != nil && a.Cover.Set() && !p.Phone.Set() {
 				c.Add(finding.Finding{Rule: &r.Rule, At: a.At, Source: r.Source, Text: "how to reach " + p.Shown() + " is not said, and " + a.Cover.V + " stands in", Write: "phone = \"…\" in keeper \"" + name + "\""})

@@ -7,28 +7,15 @@ import (
 	"os/exec"
 	"path/filepath"
 	"testing"
-)
 
-// oracles returns where the outside judges are installed: testdata/oracles of the
-// module, unless VIVARY_ORACLES names another folder with a node_modules in it.
-func oracles(t *testing.T) string {
-	t.Helper()
-	dir := os.Getenv("VIVARY_ORACLES")
-	if dir == "" {
-		dir = filepath.Join("..", "..", "testdata", "oracles")
-	}
-	abs, err := filepath.Abs(dir)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return filepath.Join(abs, "node_modules")
-}
+	"vivary/internal/oracles"
+)
 
 // TestAgainstPsychrolib compares with npm psychrolib 1.1.1, which is checked
 // against ASHRAE's own tables. Its dew point stops at 0.001 K.
 func TestAgainstPsychrolib(t *testing.T) {
 	cmd := exec.Command("node", filepath.Join("testdata", "psychrolib.js"))
-	cmd.Env = append(os.Environ(), "NODE_PATH="+oracles(t))
+	cmd.Env = append(os.Environ(), "NODE_PATH="+filepath.Join(oracles.Folder(t), "node_modules"))
 	cmd.Stderr = os.Stderr
 	out, err := cmd.Output()
 	if err != nil {

@@ -4,7 +4,10 @@ import (
 	"strings"
 
 	"vivary/compile/ical"
+	"vivary/compile/identity"
+	"vivary/compile/roster"
 	"vivary/plan"
+	"vivary/schema/civil"
 )
 
 // bands adds all-day entries for stretches of days in which something may happen
@@ -24,7 +27,7 @@ func (s *selection) bands(feed *ical.Feed) {
 					name += " " + g.Animals.Name.V
 				}
 				feed.Entries = append(feed.Entries, ical.Entry{
-					UID:  s.uid("band", l.Plan.Formerly.Or(l.Plan.Name.V), g.Animals.Formerly.Or(g.Animals.Name.V), w.Name),
+					UID:  s.uid("band", identity.Enclosure(l.Plan), identity.Animals(g.Animals), w.Name),
 					Date: w.From, AllDay: true, Days: int(w.Until - w.From),
 					Summary: w.Title + ": " + name, Description: w.Text,
 				})
@@ -40,14 +43,20 @@ func (s *selection) leaves(feed *ical.Feed) {
 	if len(s.Plan.Kinds) > 0 || len(s.lives) == 0 && !s.standsIn() {
 		return
 	}
-	for _, x := range s.r.Roster.People.Leaves(s.r.Plan) {
-		if x.Keeper != "" && !plan.Lists(s.Plan.Keepers, x.Keeper) || x.Keeper == "" && len(s.Plan.Keepers) > 0 && !strings.HasPrefix(x.Name, s.Plan.Keepers[0].V+"/") {
+	for _, x := range s.r.Roster.Leaves() {
+		if !s.concerns(&x) || x.From > s.r.Horizon.Last() || x.From+civil.Date(x.Days) < s.r.Today-Kept {
 			continue
 		}
-		if x.From >= s.r.Horizon.Days || x.From+x.Days < -Kept {
-			continue
-		}
-		feed.Entries = append(feed.Entries, ical.Entry{UID: s.uid("leave", x.Name), Date: s.r.Horizon.Date(x.From), AllDay: true, Days: max(1, x.Days),
+		feed.Entries = append(feed.Entries, ical.Entry{UID: s.uid("leave", x.Name), Date: x.From, AllDay: true, Days: max(1, x.Days),
 			Summary: x.Title, Description: strings.Join(x.Lines, "\n")})
 	}
+}
+
+// concerns reports whether those who see the calendar are told of an absence: one
+// without keepers tells everybody who is away, one with keepers its own of theirs.
+func (s *selection) concerns(x *roster.Leave) bool {
+	if x.For != "" {
+		return plan.Lists(s.Plan.Keepers, x.For)
+	}
+	return len(s.Plan.Keepers) == 0 || plan.Lists(s.Plan.Keepers, x.Away)
 }

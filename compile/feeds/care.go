@@ -17,34 +17,31 @@ import (
 // every client can read, else one for each of its days.
 func (s *selection) perCare(feed *ical.Feed, last *ical.Memory) {
 	whole := len(s.Plan.Keepers) == 0
-	var picks []rounds.Pick
+	var picks []roster.Pick
 	for _, r := range s.r.Roster.Rounds {
 		picks = append(picks, s.byRound[r]...)
 	}
 	for _, p := range picks {
 		days := p.Days
-		if days == nil {
-			days = p.Series.Days
-		}
-		base := s.entry(p.Series)
-		parts, ok := endless(p.Series)
+		base := s.entry(p.Entry)
+		parts, ok := endless(p.Entry)
 		if !ok || !whole {
-			s.each(feed, base, p.Series, days)
+			s.each(feed, base, p.Entry, days)
 			continue
 		}
 		planned := s.r.Horizon.New()
 		for i, rule := range parts {
 			rule.Fill(planned, s.r.Horizon)
 			e := base
-			e.UID = s.uid("care", p.Series.Identity(), part(i))
-			if s.repeat(&e, p.Series, rule, last) {
+			e.UID = s.uid("care", p.Entry.ID.String(), part(i))
+			if s.repeat(&e, p.Entry, rule, last) {
 				feed.Entries = append(feed.Entries, e)
 			}
 		}
 		// Days to which something was moved, because nobody is there on its own.
 		moved := days.Clone()
 		moved.Subtract(planned)
-		s.each(feed, base, p.Series, moved)
+		s.each(feed, base, p.Entry, moved)
 	}
 }
 
@@ -122,7 +119,7 @@ func (s *selection) without(x *roster.Entry, rule recur.Rule, start civil.Date, 
 	rule.Fill(planned, h)
 	planned.Subtract(x.Days)
 	_, _, beyond := h.Last().YMD()
-	for i := planned.Next(0); i >= 0 && i < h.Days-beyond; i = planned.Next(i + 1) {
+	for i := planned.Next(h.Today); i >= 0 && i < h.Days-beyond; i = planned.Next(i + 1) {
 		if d := h.Date(i); d >= start {
 			out = append(out, d)
 		}
@@ -133,10 +130,10 @@ func (s *selection) without(x *roster.Entry, rule recur.Rule, start civil.Date, 
 
 // each makes one entry for each of some days.
 func (s *selection) each(feed *ical.Feed, base ical.Entry, x *roster.Entry, days horizon.Days) {
-	for i := days.Next(0); i >= 0 && i < Days; i = days.Next(i + 1) {
+	for i := days.Next(s.r.Horizon.Today); i >= 0 && i < s.until(); i = days.Next(i + 1) {
 		e := base
 		e.Date = s.r.Horizon.Date(i)
-		e.UID = s.uid("care", x.Identity(), e.Date.String())
+		e.UID = s.uid("care", x.ID.String(), e.Date.String())
 		if p := x.Portion(i); p != nil && x.Kind == schema.KindFeed {
 			text, total := s.r.Roster.Dish(x, p, e.Date)
 			e.Summary = strings.TrimRight(text+": "+rounds.Target(x)+" "+total, " ")

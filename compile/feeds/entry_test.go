@@ -11,7 +11,7 @@ import (
 	"github.com/teambition/rrule-go"
 
 	"vivary/compile/rounds"
-	"vivary/testdata/oracles"
+	"vivary/internal/oracles"
 )
 
 // TestStartsBelongToTheirRule: the start of every repeating entry is one of its

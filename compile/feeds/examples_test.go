@@ -13,9 +13,9 @@ import (
 	"vivary/compile"
 	"vivary/compile/feeds"
 	"vivary/compile/ical"
+	"vivary/internal/oracles"
 	"vivary/plan"
 	"vivary/schema/civil"
-	"vivary/testdata/oracles"
 )
 
 // TestReadersSeeTheExamples: every feed of every example that can be built is read

@@ -4,11 +4,10 @@ package feeds
 
 import (
 	"vivary/compile"
-	"vivary/compile/horizon"
 	"vivary/compile/ical"
+	"vivary/compile/identity"
 	"vivary/compile/life"
 	"vivary/compile/roster"
-	"vivary/compile/rounds"
 	"vivary/compile/vtimezone"
 	"vivary/plan"
 	"vivary/schema"
@@ -26,24 +25,19 @@ const (
 
 // Feed is one calendar of a collection, ready to be made.
 type Feed struct {
-	Name string // of its file, without the ending
-	Plan *plan.Calendar
-	r    *compile.Result
+	Name  string // of its file, without the ending
+	Plan  *plan.Calendar
+	r     *compile.Result
+	picks []roster.Pick
 }
 
 // Of returns the calendars of a collection, in the order of their names. Where
 // the plan has none, there is one that holds everything.
 func Of(r *compile.Result) []Feed {
 	var out []Feed
-	for _, c := range r.Plan.Calendars {
-		out = append(out, Feed{c.Name.V, c, r})
-	}
-	if len(out) == 0 {
-		c := &plan.Calendar{}
-		c.Name.V = r.Plan.About.Name.V
-		c.Title.V = r.Plan.Title()
-		c.Title.At = r.Plan.About.Name.At
-		out = append(out, Feed{c.Name.V, c, r})
+	for i := range r.Roster.Calendars {
+		c := &r.Roster.Calendars[i]
+		out = append(out, Feed{c.Plan.Name.V, c.Plan, r, c.Picks})
 	}
 	return out
 }
@@ -76,7 +70,7 @@ func (f *Feed) make(last *ical.Memory) (*ical.Feed, error) {
 	feed := &ical.Feed{
 		ID:          f.uid("calendar"),
 		Name:        c.Shown(),
-		Description: "Care rounds of " + f.r.Plan.Title() + ". Set this calendar's own alert in your app: many apps ignore reminders of a subscribed calendar. What is due today is always shown by: vivary agenda.",
+		Description: "Care rounds of " + f.r.Plan.Title() + ". Set this calendar's own alert in your app: many apps ignore reminders of a subscribed calendar. What is due today is always shown by: vivary due.",
 		Zone:        about.TimeZone.V, Location: f.r.Plan.Location, Refresh: Refresh,
 	}
 	if about.Web.Set() {
@@ -112,73 +106,26 @@ func (f *Feed) make(last *ical.Memory) (*ical.Feed, error) {
 
 // uid names something of this calendar for ever.
 func (f *Feed) uid(parts ...string) string {
-	return ical.UID(append([]string{f.r.Plan.About.Name.V, f.Plan.Formerly.Or(f.Plan.Name.V)}, parts...)...)
+	return ical.UID(append([]string{f.r.Plan.About.Name.V, identity.Calendar(f.Plan)}, parts...)...)
 }
 
 // selection is what falls into a calendar.
 type selection struct {
 	*Feed
-	byRound map[*plan.Round][]rounds.Pick
+	byRound map[*plan.Round][]roster.Pick
 	lives   []*life.Enclosure // that it passes
 }
 
-// pick returns what falls into the calendar: by round, and in walking order.
+// pick sorts what falls into the calendar by round.
 func (f *Feed) pick() *selection {
-	s := &selection{Feed: f, byRound: map[*plan.Round][]rounds.Pick{}}
-	c := f.Plan
-	has := func(list []plan.Written[string], name string) bool { return len(list) == 0 || plan.Lists(list, name) }
-	masks := map[string]horizon.Days{}
-	seen := map[*life.Enclosure]bool{}
-	for _, r := range f.r.Roster.Rounds {
-		if !has(c.Rounds, r.Name.V) {
-			continue
-		}
-		for _, x := range f.r.Roster.In[r] {
-			e := x.Life.Plan
-			room := ""
-			if e.Place != nil {
-				room = e.Place.Name.V
-			}
-			if !has(c.Enclosures, e.Name.V) || !has(c.Rooms, room) || !has(c.Kinds, x.Kind.Name) {
-				continue
-			}
-			p := rounds.Pick{Series: x}
-			if len(c.Keepers) > 0 {
-				if p.Days = f.doneBy(x, masks); p.Days == nil {
-					continue
-				}
-			}
-			s.byRound[r] = append(s.byRound[r], p)
-			if !seen[x.Life] {
-				seen[x.Life] = true
-				s.lives = append(s.lives, x.Life)
-			}
+	s := &selection{Feed: f, byRound: map[*plan.Round][]roster.Pick{}}
+	var last *life.Enclosure
+	for _, p := range f.picks {
+		s.byRound[p.Entry.Round] = append(s.byRound[p.Entry.Round], p)
+		if p.Entry.Life != last { // picks are in walking order
+			last = p.Entry.Life
+			s.lives = append(s.lives, last)
 		}
 	}
 	return s
-}
-
-// doneBy returns the days of a series on which one of the calendar's keepers does
-// it, or nil for none.
-func (f *Feed) doneBy(x *roster.Entry, masks map[string]horizon.Days) horizon.Days {
-	mask, ok := masks[x.Keeper]
-	if !ok {
-		mask = f.r.Horizon.New()
-		for i := range f.r.Horizon.Days {
-			if who, there := f.r.Roster.People.Doer(x.Keeper, i); there && plan.Lists(f.Plan.Keepers, who) {
-				mask.Add(i)
-			}
-		}
-		masks[x.Keeper] = mask
-	}
-	out := x.Days.Clone()
-	some := false
-	for i := range out {
-		out[i] &= mask[i]
-		some = some || out[i] != 0
-	}
-	if !some {
-		return nil
-	}
-	return out
 }

@@ -6,7 +6,7 @@ import (
 	"time"
 
 	"vivary/compile/feeds"
-	"vivary/testdata/oracles"
+	"vivary/internal/oracles"
 )
 
 // zones have clock changes of every kind, and none.

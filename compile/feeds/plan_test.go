@@ -12,9 +12,9 @@ import (
 	"vivary/compile/life"
 	"vivary/compile/roster"
 	"vivary/compile/rounds"
+	"vivary/internal/oracles"
+	"vivary/internal/planned"
 	"vivary/schema/civil"
-	"vivary/testdata/oracles"
-	"vivary/testdata/planned"
 )
 
 // today begins a year of 366 days with both clock changes of either hemisphere.

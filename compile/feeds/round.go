@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"vivary/compile/ical"
+	"vivary/compile/identity"
 	"vivary/compile/rounds"
 	"vivary/plan"
 )
@@ -11,7 +12,7 @@ import (
 // perRound makes one entry a round and day, and a last one that says that the
 // calendar ends there.
 func (s *selection) perRound(feed *ical.Feed) {
-	days := min(Days, s.r.Horizon.Days)
+	until := s.until()
 	remind, place := s.remind(), s.place()
 	var text []byte
 	for _, r := range s.r.Roster.Rounds {
@@ -20,8 +21,8 @@ func (s *selection) perRound(feed *ical.Feed) {
 		}
 		sheet := rounds.New(s.r.Roster, r, s.byRound[r])
 		feed.Entries = slices.Grow(feed.Entries, sheet.Days.Count()+8)
-		name := r.Formerly.Or(r.Name.V)
-		for i := sheet.Days.Next(0); i >= 0 && i < days; i = sheet.Days.Next(i + 1) {
+		name := identity.Round(r)
+		for i := sheet.Days.Next(s.r.Horizon.Today); i >= 0 && i < until; i = sheet.Days.Next(i + 1) {
 			date := s.r.Horizon.Date(i)
 			text = sheet.Summary(text[:0], i)
 			summary := string(text)
@@ -40,6 +41,9 @@ func (s *selection) perRound(feed *ical.Feed) {
 		Summary:     "This calendar ends here",
 		Description: "Entries were made up to this day. Run vivary build again, and the calendar goes on."})
 }
+
+// until is the first place in the window that a feed does not reach.
+func (f *Feed) until() int { return min(f.r.Horizon.Today+Days, f.r.Horizon.Days) }
 
 // standsIn reports whether the calendar is that of people who only stand in for
 // others.

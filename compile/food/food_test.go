@@ -10,8 +10,8 @@ import (
 	"vivary/compile/horizon"
 	"vivary/compile/life"
 	"vivary/compile/roster"
+	"vivary/internal/planned"
 	"vivary/schema/civil"
-	"vivary/testdata/planned"
 )
 
 var today = civil.Must(2026, 11, 25)

@@ -6,6 +6,7 @@ import (
 	"vivary/compile/life"
 	"vivary/compile/roster"
 	"vivary/plan"
+	"vivary/schema"
 )
 
 func isMeal(s *roster.Entry, g *life.Group) bool {
@@ -18,7 +19,7 @@ const shortest = 28
 // Rate is how many meals a week a series of meals has, those that are held included; 0
 // where it is for a time too short to tell.
 func Rate(h horizon.Horizon, m *roster.Entry) float64 {
-	from, until, t := 0, h.Days, m.Timing
+	from, until, t := h.Today, h.Days, m.Timing
 	if t.From.Set() {
 		from = max(from, int(t.From.V-h.From))
 	}
@@ -28,9 +29,9 @@ func Rate(h horizon.Horizon, m *roster.Entry) float64 {
 	if until-from < shortest {
 		return 0
 	}
-	days := m.Days.Count()
-	if m.Held != nil {
-		days += m.Held.Count()
+	days := m.Days.CountFrom(h.Today)
+	if held := m.Out(roster.Held, roster.Halved); held != nil {
+		days += held.CountFrom(h.Today)
 	}
 	return 7 * float64(days) / float64(until-from)
 }
@@ -62,7 +63,7 @@ func Energy(l *plan.Library, p plan.Prey) (climate.Band[float64], bool) {
 	if f == nil {
 		return climate.Band[float64]{}, false
 	}
-	size, gram := f.Size(p.Size), f.Figure("energy")
+	size, gram := f.Size(p.Size), f.Figure(schema.FeederEnergy)
 	if size == nil || !size.Mass.Set() || gram == nil {
 		return climate.Band[float64]{}, false
 	}

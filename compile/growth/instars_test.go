@@ -6,8 +6,8 @@ import (
 	"testing"
 
 	"vivary/compile/growth"
+	"vivary/internal/planned"
 	"vivary/schema/civil"
-	"vivary/testdata/planned"
 )
 
 const own = "source = [\"p\"]\nbecause = \"check\"\nreview = \"2028-01-01\"\n"

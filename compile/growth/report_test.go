@@ -8,8 +8,8 @@ import (
 	"vivary/compile/growth"
 	"vivary/compile/horizon"
 	"vivary/compile/life"
+	"vivary/internal/planned"
 	"vivary/plan"
-	"vivary/testdata/planned"
 )
 
 const head = "collection \"c\" {\n  time_zone = \"Europe/London\"\n}\nroom \"r\" {\n  temperature = \"22 to 25 C\"\n}\n"

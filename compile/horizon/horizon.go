@@ -1,5 +1,5 @@
 // Package horizon is the stretch of days that one compilation looks at, and sets
-// of days on it. Proof, agenda and calendar entries all read the same horizon,
+// of days on it. Proof, day's list and calendar entries all read the same horizon,
 // so that they cannot disagree about which days there are.
 package horizon
 
@@ -9,11 +9,29 @@ import (
 	"vivary/schema/civil"
 )
 
-// Horizon is a run of days: From, and the Days-1 that follow it.
+// Past is how many days before today a horizon begins, so that yesterday is an
+// ordinary place on it. One word of a set holds them.
+const Past = 64
+
+// Horizon is a run of days: From, and the Days-1 that follow it. Today is the place
+// of the present day.
 type Horizon struct {
-	From civil.Date
-	Days int
+	From  civil.Date
+	Days  int
+	Today int
 }
+
+// Around returns the horizon of a present day that looks so many days ahead, today
+// included.
+func Around(today civil.Date, ahead int) Horizon {
+	return Horizon{From: today - Past, Days: Past + ahead, Today: Past}
+}
+
+// Now returns the present day.
+func (h Horizon) Now() civil.Date { return h.Date(h.Today) }
+
+// Ahead returns for how many days is looked ahead, today included.
+func (h Horizon) Ahead() int { return h.Days - h.Today }
 
 // Index returns the place of d on the horizon, and whether it lies on it.
 func (h Horizon) Index(d civil.Date) (int, bool) {
@@ -105,6 +123,50 @@ func (s Days) Next(i int) int {
 		}
 	}
 	return -1
+}
+
+// CountFrom returns the number of days of the set at or after i.
+func (s Days) CountFrom(i int) int {
+	n := 0
+	for word := max(i, 0) >> 6; word < len(s); word++ {
+		w := s[word]
+		if word == i>>6 {
+			w &= ^uint64(0) << (i & 63)
+		}
+		n += bits.OnesCount64(w)
+	}
+	return n
+}
+
+// Last returns the last day of the set before i, or -1.
+func (s Days) Last(i int) int {
+	for word := min((i-1)>>6, len(s)-1); word >= 0 && i > 0; word-- {
+		w := s[word]
+		if word == (i-1)>>6 && i&63 != 0 {
+			w &= 1<<(i&63) - 1
+		}
+		if w != 0 {
+			return word<<6 + 63 - bits.LeadingZeros64(w)
+		}
+	}
+	return -1
+}
+
+// Empty reports whether no day is in the set.
+func (s Days) Empty() bool {
+	for _, w := range s {
+		if w != 0 {
+			return false
+		}
+	}
+	return true
+}
+
+// Keep removes every day that is not in t.
+func (s Days) Keep(t Days) {
+	for i := range s {
+		s[i] &= t[i]
+	}
 }
 
 // Clone returns a copy.

@@ -6,8 +6,8 @@ import (
 	"testing"
 	"time"
 
+	"vivary/internal/oracles"
 	"vivary/schema/civil"
-	"vivary/testdata/oracles"
 )
 
 // series is an entry with the days on which it must happen, told a second time

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"vivary/plan/finding"
+	"vivary/schema"
 	"vivary/schema/quantity"
 )
 
@@ -26,7 +27,7 @@ func (r *reader) quarantine(t *track) {
 		length = r.c.About.Quarantine.V
 	}
 	if length.Value <= 0 {
-		if after(s.on, askedFor) > r.h.From && s.on <= r.h.From {
+		if after(s.on, askedFor) > r.today && s.on <= r.today {
 			r.found.Add(finding.Finding{Rule: ruleQuarantine, At: s.at,
 				Text:  t.Animals.Name.V + " arrived on " + s.on.Words() + ", and how long arrivals are kept apart is not stated",
 				Write: "quarantine = \"60 days\", or your own figure, in the collection block"})
@@ -34,16 +35,16 @@ func (r *reader) quarantine(t *track) {
 		return
 	}
 	end := after(s.on, int(math.Ceil(length.Value/day)))
-	if end <= r.h.From {
+	if end <= r.today {
 		// The day of the decision itself still stands.
-		if end < r.h.From {
+		if end < r.today {
 			return
 		}
 	} else {
 		t.Quarantined = end
-		t.Windows = append(t.Windows, Window{From: s.on, Until: end, Name: "quarantine/" + s.on.String(), Title: "Quarantine",
+		t.Windows = append(t.Windows, Window{Kind: QuarantineWindow, From: s.on, Until: end, Name: "quarantine/" + s.on.String(), Title: "Quarantine",
 			Text: "Last in every round, tools of its own. No one joins it, it joins no one.", At: s.at})
 	}
-	t.Tasks = append(t.Tasks, Task{Name: "quarantine-end/" + s.on.String(), Kind: "other", On: end,
+	t.Tasks = append(t.Tasks, Task{Name: "quarantine-end/" + s.on.String(), Kind: schema.KindOther, On: end,
 		Text: "end of quarantine: eats, droppings sound, no mites? decide, join or stay apart", At: s.at})
 }

@@ -10,21 +10,21 @@ import (
 )
 
 // Read reads the life of one enclosure from its plan and the log lines about it,
-// which are in the order of their days (see Lines). The horizon's first day is
-// today: lines after it are a mistake, are found as such, and do not count.
+// which are in the order of their days (see Lines). Lines after the present day are
+// a mistake, are found as such, and do not count.
 func Read(c *plan.Collection, e *plan.Enclosure, log []plan.Event, h horizon.Horizon) (*Enclosure, []finding.Finding) {
 	out := &Enclosure{Plan: e, Groups: make([]*Group, len(e.Animals))}
 	out.Holds, out.Halves = seasons(e.Seasons, h)
 	quiet := len(log) == 0
 	all := make([]start, len(e.Animals))
 	for i, a := range e.Animals {
-		out.Groups[i] = all[i].begin(a, e.Sheet, h.From)
+		out.Groups[i] = all[i].begin(a, e.Sheet, h.Now())
 		quiet = quiet && !a.State.Set() && !a.Arrived.Set() && !a.Born.Set()
 	}
 	if quiet {
 		return out, nil
 	}
-	r := &reader{c: c, h: h, out: out, sheet: e.Sheet, tracks: make([]track, len(out.Groups))}
+	r := &reader{c: c, h: h, today: h.Now(), out: out, sheet: e.Sheet, tracks: make([]track, len(out.Groups))}
 	for i, g := range out.Groups {
 		r.tracks[i] = track{Group: g, undated: g.Gravid}
 		if g.Brood {
@@ -73,6 +73,7 @@ func (s *start) begin(a *plan.Animals, sheet *plan.SpeciesSheet, today civil.Dat
 type reader struct {
 	c      *plan.Collection
 	h      horizon.Horizon
+	today  civil.Date
 	out    *Enclosure
 	sheet  *plan.SpeciesSheet
 	tracks []track
@@ -127,13 +128,13 @@ func (t *track) stage() Stretch { return t.Stages[len(t.Stages)-1] }
 
 func (r *reader) line(e *plan.Event) {
 	own := e.Enclosure.V == r.out.Plan.Name.V
-	in := !own && e.Word.Name == "moved" && len(e.Args) > 0 && e.Args[0].V == r.out.Plan.Name.V
+	in := !own && e.Word == schema.WordMoved && len(e.Args) > 0 && e.Args[0].V == r.out.Plan.Name.V
 	switch {
 	case !own && !in:
-	case e.Date > r.h.From:
+	case e.Date > r.today:
 		if own {
 			r.found.Add(finding.Finding{Rule: ruleFuture, At: e.At,
-				Text:  e.Date.Words() + " is after today, " + r.h.From.Words(),
+				Text:  e.Date.Words() + " is after today, " + r.today.Words(),
 				Write: "the day on which it was seen"})
 		}
 	case in:
@@ -143,7 +144,7 @@ func (r *reader) line(e *plan.Event) {
 	case e.Word.Subject == schema.OfEnclosure:
 		r.mites = see(e)
 	case e.Group.V == "":
-		if e.Word.Name == "counted" {
+		if e.Word == schema.WordCounted {
 			r.countedAll(e)
 		}
 	default:
@@ -163,17 +164,17 @@ func (r *reader) track(name string) *track {
 }
 
 // words say what each word about animals does.
-var words = map[string]func(*reader, *track, *plan.Event){
-	"arrived": (*reader).arrived, "died": (*reader).diedLine, "moved": (*reader).movedOut, "counted": (*reader).counted,
-	"moult": (*reader).moult, "premoult": (*reader).premoult, "hanging": (*reader).hanging,
-	"fed": (*reader).fed, "refused": (*reader).refusal, "weighed": (*reader).weighed,
-	"mated": (*reader).mated, "gravid": (*reader).gravidLine, "born": (*reader).born,
-	"first_moult": (*reader).firstMoult, "separated": (*reader).separated,
-	"treated": func(*reader, *track, *plan.Event) {}, // the note is the record
+var words = map[*schema.LogWord]func(*reader, *track, *plan.Event){
+	schema.WordArrived: (*reader).arrived, schema.WordDied: (*reader).diedLine, schema.WordMoved: (*reader).movedOut, schema.WordCounted: (*reader).counted,
+	schema.WordMoult: (*reader).moult, schema.WordPremoult: (*reader).premoult, schema.WordHanging: (*reader).hanging,
+	schema.WordFed: (*reader).fed, schema.WordRefused: (*reader).refusal, schema.WordWeighed: (*reader).weighed,
+	schema.WordMated: (*reader).mated, schema.WordGravid: (*reader).gravidLine, schema.WordBorn: (*reader).born,
+	schema.WordFirstMoult: (*reader).firstMoult, schema.WordSeparated: (*reader).separated,
+	schema.WordTreated: func(*reader, *track, *plan.Event) {}, // the note is the record
 }
 
 func (r *reader) ofAnimals(t *track, e *plan.Event) {
-	if t.now() == 0 && e.Word.Name != "arrived" && e.Word.Name != "counted" {
+	if t.now() == 0 && e.Word != schema.WordArrived && e.Word != schema.WordCounted {
 		f := finding.Finding{Rule: ruleGone, At: e.At,
 			Text:  "there are no " + t.Animals.Name.V + " in " + e.Enclosure.V + " on " + e.Date.Words(),
 			Write: "the right day or animals; where new ones came, their line with arrived and how many before this one"}
@@ -183,7 +184,7 @@ func (r *reader) ofAnimals(t *track, e *plan.Event) {
 		r.found.Add(f)
 		return
 	}
-	words[e.Word.Name](r, t, e)
+	words[e.Word](r, t, e)
 }
 
 // conclude draws the consequences for one group.

@@ -52,30 +52,22 @@ func (r *reader) settle(t *track) {
 		}
 		tasks = append(tasks, task)
 	}
-	t.Tasks, t.Over = r.keep(tasks)
+	t.Tasks = r.keep(tasks)
 	slices.Sort(t.Offered)
 	windows := t.Windows[:0]
 	for _, w := range t.Windows {
-		if w.Until > r.h.From && w.From <= r.h.Last() {
+		if w.Until > r.today && w.From <= r.h.Last() {
 			windows = append(windows, w)
 		}
 	}
 	t.Windows = windows
 }
 
-// overFor is how many days a task that is over is still told of: longer than most
-// absences, in which it waited for somebody to come.
-const overFor = 60
-
-// keep returns the tasks with an occasion on the horizon, cut to it, by first day, and
-// those that were to be done once and are over.
-func (r *reader) keep(tasks []Task) (out, over []Task) {
-	out = tasks[:0]
+// keep returns the tasks with an occasion on the horizon, cut to it, by first day.
+func (r *reader) keep(tasks []Task) []Task {
+	out := tasks[:0]
 	for _, task := range tasks {
 		task.Times, task.Interval = max(task.Times, 1), max(task.Interval, 1)
-		if task.Times == 1 && task.On < r.h.From && task.On >= r.h.From-overFor {
-			over = append(over, task)
-		}
 		if late := int(r.h.From - task.On); late > 0 {
 			gone := (late + task.Interval - 1) / task.Interval
 			task.On = after(task.On, gone*task.Interval)
@@ -88,7 +80,7 @@ func (r *reader) keep(tasks []Task) (out, over []Task) {
 	slices.SortStableFunc(out, func(a, b Task) int {
 		return cmp.Or(cmp.Compare(a.On, b.On), cmp.Compare(a.Name, b.Name))
 	})
-	return out, over
+	return out
 }
 
 // weeks returns how many weekly occasions there are from a day until before another.

@@ -1,10 +1,12 @@
 package picture
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
 	"vivary/compile/life"
+	"vivary/compile/roster"
 	"vivary/schema/civil"
 )
 
@@ -77,31 +79,41 @@ func (p *page) windows() []stripe {
 // absences are the stripes of the days on which somebody who cares for the
 // enclosure is away, with a tick for each day on which the stand-in comes.
 func (p *page) absences() []stripe {
-	if p.r.Roster == nil || p.r.Roster.People == nil {
+	if p.r.Roster == nil {
 		return nil
 	}
 	var out []stripe
-	for k := range p.r.Roster.People.Absences {
-		a := &p.r.Roster.People.Absences[k]
-		if !p.keeps(a.Away.Name.V) || !p.shows(a.Away.From.V, a.Away.To.V) {
-			continue
-		}
-		s := stripe{from: a.Away.From.V, until: a.Away.To.V, fills: []string{`fill="` + roomFill + `"`}}
-		for i := a.Visits.Next(0); i >= 0; i = a.Visits.Next(i + 1) {
-			if d := p.r.Horizon.Date(i); d < p.until() {
-				s.ticks = append(s.ticks, d)
+	for _, d := range p.r.Roster.People.Duties() {
+		for _, r := range d.Runs {
+			if p.keeps(d.Keeper) && p.shows(r.Begun, r.Ends) {
+				out = append(out, p.absence(d, &r))
 			}
 		}
-		s.label = p.keeper(a.Away.Name.V) + " away " + p.day(s.from) + ", back " + p.day(s.until)
-		if n := a.Visits.Count(); n > 0 {
-			s.label += ", " + p.keeper(a.Away.Cover.V) + " comes on " + count(n, "day", "days")
-		} else {
-			s.label += ", nobody comes"
-		}
-		p.say("Absence: " + s.label + ".")
-		out = append(out, s)
 	}
 	return out
+}
+
+func (p *page) absence(d *roster.Duty, r *roster.Run) stripe {
+	s := stripe{from: r.Begun, until: r.Ends, fills: []string{`fill="` + roomFill + `"`}}
+	n := 0
+	var who []string
+	for i := d.Visits.Next(r.From); i >= 0 && i < r.To; i = d.Visits.Next(i + 1) {
+		n++
+		if name, _ := p.r.Roster.People.Doer(d.Keeper, i); !slices.Contains(who, p.keeper(name)) {
+			who = append(who, p.keeper(name))
+		}
+		if on := p.r.Horizon.Date(i); on < p.until() {
+			s.ticks = append(s.ticks, on)
+		}
+	}
+	s.label = p.keeper(d.Keeper) + " away " + p.day(s.from) + ", back " + p.day(s.until)
+	if n > 0 {
+		s.label += ", " + strings.Join(who, " and ") + " comes on " + count(n, "day", "days")
+	} else {
+		s.label += ", nobody comes"
+	}
+	p.say("Absence: " + s.label + ".")
+	return s
 }
 
 func (p *page) keeps(keeper string) bool {

@@ -64,7 +64,10 @@ func (p *page) mark(rows []marked, s *roster.Entry, name string, turns horizon.D
 		rows = append(rows, marked{name: name, group: s.Group, given: h.New(), left: h.New(), killed: h.New()})
 	}
 	add := func(to, days horizon.Days) {
-		for i := days.Next(0); i >= 0 && p.r.Horizon.Date(i) < p.until(); i = days.Next(i + 1) {
+		if days == nil {
+			return
+		}
+		for i := days.Next(p.r.Horizon.Today); i >= 0 && p.r.Horizon.Date(i) < p.until(); i = days.Next(i + 1) {
 			if turns == nil || turns.Has(i) {
 				to.Add(i)
 			}
@@ -72,8 +75,7 @@ func (p *page) mark(rows []marked, s *roster.Entry, name string, turns horizon.D
 	}
 	r := &rows[k]
 	add(r.given, s.Days)
-	add(r.left, s.Held)
-	add(r.left, s.Left)
+	add(r.left, s.Out(roster.Held, roster.Halved, roster.Nobody, roster.Waits, roster.Skipped, roster.InPlace, roster.TooSoon))
 	add(r.killed, s.Killed)
 	r.left.Subtract(r.given)
 	return rows
@@ -136,8 +138,8 @@ func (p *page) waterings() []density {
 			if !slices.Contains(names, s.Task) {
 				names = append(names, s.Task)
 			}
-			for k := s.Days.Next(0); k >= 0 && k < n; k = s.Days.Next(k + 1) {
-				row.weeks[k/7]++
+			for k := s.Days.Next(p.r.Horizon.Today); k >= 0 && k < p.r.Horizon.Today+n; k = s.Days.Next(k + 1) {
+				row.weeks[(k-p.r.Horizon.Today)/7]++
 			}
 		}
 		if names == nil {
@@ -172,7 +174,7 @@ func (d *density) draw(p *page, y float64) {
 	p.draw.Line(plotLeft, y, plotRight, y, stroke(gridLine, 0.6)...)
 	most := max(slices.Max(d.weeks), 7)
 	for k, n := range d.weeks {
-		from := p.r.Horizon.From
+		from := p.r.Today
 		x0, x1 := p.x(from+7*civil.Date(k)), p.x(from+7*civil.Date(k+1))
 		h := barTall * float64(n) / float64(most)
 		if n > 0 {

@@ -16,11 +16,11 @@ import (
 	"github.com/spf13/afero"
 
 	"vivary/compile"
+	"vivary/internal/planned"
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema/civil"
 	"vivary/schema/quantity"
-	"vivary/testdata/planned"
 )
 
 var now = time.Date(2026, 11, 25, 12, 0, 0, 0, time.UTC)

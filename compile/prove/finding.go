@@ -10,119 +10,304 @@ import (
 	"vivary/plan/finding"
 	"vivary/plan/source"
 	"vivary/schema"
+	"vivary/schema/civil"
 	"vivary/schema/quantity"
 )
 
 // Findings returns a finding for each need that is not met in time: its first
-// breach, with dates, the chain of causes and what would mend it.
+// breach, with dates, the cause, the limit that decided and what would mend it.
 func Findings(s *roster.Roster, proofs []Proof) []finding.Finding {
 	var l finding.List
 	for i := range proofs {
-		if p := &proofs[i]; !p.Met() {
-			l.Soft(p.finding(s), p.severity())
+		p := &proofs[i]
+		if !p.Met() {
+			b := p.breach(s)
+			l.Soft(b.finding(), b.severity())
 		}
-		if p := &proofs[i]; p.Missed.From != p.Missed.To {
+		if p.Missed.From != p.Missed.To {
 			l.Add(p.missed(s))
 		}
 	}
 	return l.All
 }
 
-// missed says by how much a need was missed, once that cannot be helped any more.
-func (p *Proof) missed(s *roster.Roster) finding.Finding {
-	h := s.Horizon
-	f := finding.Finding{Rule: ruleMissed, At: p.at(), In: p.Life.Plan.Whole,
-		Text:   p.subject() + ": " + days(p.length(p.Missed)) + " without " + p.Name.Noun + ", from " + h.Date(p.Missed.From).Words() + " to " + h.Date(p.Missed.To).Words(),
-		Limit:  days(p.allowed(p.Missed.From, p.Missed.To, -1<<20)) + " at the longest, need " + strconv.Quote(p.Need.Name.V) + " of " + p.Life.Plan.Sheet.Name.V,
-		Source: s.Plan.Library.Cite(p.Need.Cited),
-		Write:  "nothing: it comes first in the round of " + h.Date(p.Missed.To).Short() + "; look closely at the animals"}
-	if p.Missed.From < -roster.LookBack {
-		f.Text = p.subject() + ": more than " + days(roster.LookBack) + " without " + p.Name.Noun
+// breach is a breach with what decided it.
+type breach struct {
+	*Proof
+	s *roster.Roster
+	cause
+}
+
+// cause is what decided a breach: one of these, looked for in this order.
+type cause struct {
+	nothing bool            // no care meets the need
+	unshown *roster.Entry   // care that nobody is shown
+	away    *roster.Cause   // an absence
+	held    []*roster.Cause // holds
+	skipped bool            // the log says that it was not done
+	told    bool            // the last feeds showed it on other days
+}
+
+func (p *Proof) breach(s *roster.Roster) *breach {
+	b := &breach{Proof: p, s: s}
+	b.nothing = len(p.By) == 0
+	for _, x := range p.By {
+		if i := x.Unshown(max(p.today, p.Breach.From+1)); b.unshown == nil && i >= 0 && i < p.Breach.To {
+			b.unshown = x
+		}
+		for k := range x.Causes {
+			b.causedBy(&x.Causes[k])
+		}
 	}
-	return f
+	b.told = s.Told != nil && p.Breach.From < p.today && p.Breach.To > p.today && !b.skipped
+	return b
+}
+
+func (b *breach) causedBy(c *roster.Cause) {
+	i := c.Days.Next(max(0, b.Breach.From+1))
+	if i < 0 || i >= b.Breach.To {
+		return
+	}
+	switch c.Why {
+	case roster.Nobody, roster.Waits:
+		if b.away == nil {
+			b.away = c
+		}
+	case roster.Held:
+		b.held = append(b.held, c)
+	case roster.Skipped:
+		b.skipped = true
+	}
 }
 
 // severity is the need's own: an error unless its sheet says caution. What is never
-// met is an error whatever the sheet says. What a hold of the log keeps from being
-// met is a caution: the log has to say how it went on, not the plan.
-func (p *Proof) severity() finding.Severity {
-	held := false
-	if p.Excused != nil {
-		for d := max(0, p.Breach.From); d < p.Breach.To; d++ {
-			held = held || p.Excused.Has(d)
-		}
-	}
+// met is an error whatever the sheet says. What a hold of the log, or what the log
+// says was skipped, keeps from being met is a caution: the log has to say how it went
+// on, not the plan.
+func (b *breach) severity() finding.Severity {
 	switch {
-	case held:
+	case b.skipped || b.excuses():
 		return finding.Caution
-	case p.Times == 0:
+	case b.Times == 0:
 		return finding.Error
-	case p.Need.Severity.V == "caution":
+	case b.Need.Severity.V == "caution":
 		return finding.Caution
 	}
 	return finding.Error
 }
 
-func (p *Proof) finding(s *roster.Roster) finding.Finding {
-	h := s.Horizon
-	f := finding.Finding{Rule: byNeed[p.Name], At: p.at(), In: p.Life.Plan.Whole}
-	who := p.subject()
-	switch {
-	case len(p.By) == 0:
-		f.Text = who + ": nothing in the plan or the species sheet brings " + p.Name.Noun
-	case p.Name.PerMeal:
-		f.Text = who + ": the meal of " + h.Date(p.Breach.From).Words() + " is followed by a look for leftovers only " + after(h, p.Breach)
-	default:
-		f.Text = who + ": " + days(p.length(p.Breach)) + " without " + p.Name.Noun + ", " + stretch(h, p.Breach)
+// excuses reports whether a day of the breach is excused by a hold.
+func (b *breach) excuses() bool {
+	for d := max(0, b.Breach.From); b.Excused != nil && d < b.Breach.To; d++ {
+		if b.Excused.Has(d) {
+			return true
+		}
 	}
-	if p.severity() == finding.Caution && p.Excused != nil && len(p.causes(s)) > 0 && !p.Name.PerMeal {
-		f.Text += ", held for longer than anybody should leave it"
-	}
-	f.Limit = days(p.Allowed) + " at the longest"
-	if p.Group != nil && p.Group.Stage(h.From) != "" {
-		f.Limit += " for stage " + p.Group.Stage(h.From)
-	}
-	f.Limit += ", need " + strconv.Quote(p.Need.Name.V) + " of " + p.Life.Plan.Sheet.Name.V
-	f.Source = s.Plan.Library.Cite(p.Need.Cited)
-	f.Write = p.mend(s)
-	f.Also = p.causes(s)
+	return false
+}
+
+func (b *breach) finding() finding.Finding {
+	f := finding.Finding{Rule: byNeed[b.Name], In: b.Life.Plan.Whole, Text: b.text(), Limit: b.limits(), Source: b.source(), Also: b.also()}
+	f.At, f.Write, f.Once = b.mend()
 	return f
 }
 
-// length is a gap without the days that are excused.
-func (p *Proof) length(g Gap) int {
-	n := g.To - g.From
-	if p.Excused != nil {
-		for d := max(0, g.From+1); d < g.To; d++ {
-			if p.Excused.Has(d) {
-				n--
-			}
+func (b *breach) text() string {
+	h, who := b.s.Horizon, b.subject()
+	switch {
+	case b.nothing:
+		return who + ": nothing in the plan or the species sheet brings " + b.Name.Noun
+	case b.Name.PerMeal:
+		return who + ": the meal of " + h.Date(b.Breach.From).Words() + " is followed by a look for leftovers only " + after(h, b.Breach)
+	}
+	text := who + ": " + days(b.length(b.Breach)) + " without " + b.Name.Noun
+	if b.unshown != nil {
+		text += " that anybody is shown"
+	}
+	text += ", " + stretch(h, b.Breach)
+	if b.excuses() && len(b.held) > 0 {
+		text += ", held for longer than anybody should leave it"
+	}
+	return text
+}
+
+// limits names the very limit that decided.
+func (b *breach) limits() string {
+	sheet := b.Life.Plan.Sheet.Name.V
+	switch {
+	case b.Limit.Again:
+		return days(b.Limit.Days) + " at the longest while nobody comes, again and again: half of unattended of " + sheet + ", " + days(b.Unattended)
+	case b.Limit.Alone:
+		return days(b.Limit.Days) + " at the longest while nobody comes, unattended of " + sheet
+	}
+	text := days(b.Allowed) + " at the longest"
+	if b.Group != nil && b.Group.Stage(b.s.Horizon.Now()) != "" {
+		text += " for stage " + b.Group.Stage(b.s.Horizon.Now())
+	}
+	return text + ", need " + strconv.Quote(b.Need.Name.V) + " of " + sheet
+}
+
+func (b *breach) source() string {
+	if b.Limit.Alone && b.Alone != nil {
+		return b.s.Plan.Library.Cite(b.Alone.Cited)
+	}
+	return b.s.Plan.Library.Cite(b.Need.Cited)
+}
+
+// also are the places that belong to the cause.
+func (b *breach) also() []finding.Related {
+	var out []finding.Related
+	if b.away != nil && b.unshown == nil {
+		a := b.away.Away
+		text := a.Name.V + " is away from " + a.From.V.Words() + " to " + a.To.V.Words()
+		if a.Cover.Set() {
+			text += ", covered by " + a.Cover.V + " on visits only"
+		} else {
+			text += ", covered by nobody"
+		}
+		out = append(out, finding.Related{At: a.At, Text: text})
+	}
+	for _, c := range b.held {
+		out = append(out, finding.Related{At: c.At, Text: "held: " + c.Hold.Why + ", " + c.Hold.End})
+	}
+	return out
+}
+
+// mend returns the line that can be changed, what to write there, and a key by which
+// breaches of one cause are said once.
+func (b *breach) mend() (at source.Place, write, once string) {
+	switch {
+	case b.nothing:
+		return b.owner(), b.bring(), ""
+	case b.unshown != nil:
+		return b.mendShown()
+	case b.away != nil && !b.Name.PerMeal:
+		return b.mendAway()
+	case b.Name.PerMeal:
+		return b.care(), "leftovers = \"" + days(b.Allowed) + "\", or killed = true", ""
+	case b.told:
+		by := b.s.Horizon.Date(max(b.today, b.Breach.From+b.Limit.Days))
+		return b.care(), "from = \"" + by.String() + "\", or sooner: what calendars showed until today counts", ""
+	}
+	at = b.care()
+	return at, "every = \"" + step(b.Allowed) + "\", or more often", "every " + place(at) + b.Name.Name
+}
+
+// place makes a key of a place.
+func place(at source.Place) string {
+	return strconv.Itoa(int(at.File)) + ":" + strconv.Itoa(int(at.Start)) + " "
+}
+
+// bring says what block would bring what nothing does.
+func (b *breach) bring() string {
+	if b.Name == schema.NeedFood {
+		name := b.Life.Plan.Name.V
+		if b.Group != nil {
+			name = b.Group.Animals.Name.V
+		}
+		return "feeding \"" + name + "\", with every = \"" + step(b.Allowed) + "\", per_animal and prey in it"
+	}
+	return "a care block of a kind that brings " + b.Name.Noun + ", with every = \"" + step(b.Allowed) + "\""
+}
+
+// mendShown is for care that no calendar shows to who does it.
+func (b *breach) mendShown() (at source.Place, write, once string) {
+	x := b.unshown
+	at = b.owner()
+	if x.Round.At.Written() {
+		at = x.Round.At
+		write = "rounds = [\"" + x.Round.Name.V + "\"] in a calendar, or a calendar that selects nothing; or list = \"paper\" in this round, where it is worked from paper"
+	} else {
+		if x.Origin.File == b.Life.Plan.At.File && x.Origin.Written() {
+			at = b.care()
+		}
+		write = "a round at " + x.At().String() + " that a calendar shows, or a calendar that selects no rounds"
+	}
+	if x.Keeper != "" && len(b.s.Plan.Keepers) > 1 {
+		write += "; a calendar with keepers has to name " + b.doer(x)
+	}
+	return at, write, x.UnshownFor()
+}
+
+// doer names who does an entry on the first day of the breach on which it is not shown.
+func (b *breach) doer(x *roster.Entry) string {
+	if i := x.Unshown(max(b.today, b.Breach.From+1)); i >= 0 {
+		if who, there := b.s.Doer(x, i); there {
+			return who
 		}
 	}
-	return n
+	return x.Keeper
 }
 
-func (p *Proof) subject() string {
-	name := p.Life.Plan.Name.V
-	if p.Group != nil && len(p.Life.Groups) > 1 {
-		name += " " + p.Group.Animals.Name.V
+// mendAway is for an absence: with what visits, or until which day, it would be
+// sound, and what is filled on the eve.
+func (b *breach) mendAway() (at source.Place, write, once string) {
+	a := b.away.Away
+	eve := b.s.Horizon.Date(max(b.Breach.From, 0))
+	visits := "cover = \"…\", every day"
+	if w := weekdays(b.repeated(), eve); w != "" {
+		visits = "cover = \"…\" with visits = " + w
 	}
-	return name
+	switch w := weekdays(b.repeated(), eve); {
+	case len(a.Visits) > 0 && w != "":
+		at, write = a.Visits[0].At, "visits = "+w
+	case len(a.Visits) > 0:
+		at, write = a.Visits[0].At, "no visits, so that "+a.Cover.V+" comes every day"
+	case a.Cover.Set():
+		at, write = a.Cover.At, "a cover who is there on those days"
+	default:
+		at, write = a.At, visits
+		if back := eve + civil.Date(b.Limit.Days); back > a.From.V {
+			write = "to = \"" + back.String() + "\" at the latest, or " + write
+		}
+	}
+	if b.Name == schema.NeedWater {
+		write += "; on the eve every dish is filled"
+	}
+	return at, write, "away " + place(a.At)
 }
 
-// at is the plan line that has to change: that of the care, where the plan wrote
-// one, else the animals or the enclosure.
-func (p *Proof) at() source.Place {
-	for _, s := range p.By {
-		if s.Timing == nil {
+// repeated is how far apart visits may be again and again.
+func (p *Proof) repeated() int { return max(p.Allowed, (p.Unattended+1)/2) }
+
+// weekdays writes the fewest weekdays on which visits are never further apart than so
+// many days, counted from a day with somebody there; "" where only every day will do.
+func weekdays(apart int, from civil.Date) string {
+	n := 1
+	for n < 7 && (7+n-1)/n > apart {
+		n++
+	}
+	if n == 7 {
+		return ""
+	}
+	var out []string
+	for k := 1; k <= n; k++ {
+		d := from + civil.Date(k*7/n)
+		if n == 1 {
+			d = from + civil.Date(min(apart, 7))
+		}
+		out = append(out, strconv.Quote(strings.ToLower(d.Weekday().String()[:3])))
+	}
+	return "[" + strings.Join(out, ", ") + "]"
+}
+
+// care is the plan line of the care: how often it is done, where the plan wrote it,
+// else the animals or the enclosure.
+func (p *Proof) care() source.Place {
+	for _, x := range p.By {
+		if x.Timing == nil {
 			continue
 		}
-		for _, t := range []source.Place{timingPlace(s.Timing), s.Origin} {
-			if t.Written() && t.File == p.Life.Plan.At.File {
-				return t
+		for _, at := range []source.Place{timingPlace(x.Timing), x.Origin} {
+			if at.Written() && !x.FromSheet {
+				return at
 			}
 		}
 	}
+	return p.owner()
+}
+
+func (p *Proof) owner() source.Place {
 	if p.Group != nil {
 		return p.Group.Animals.At
 	}
@@ -141,75 +326,27 @@ func timingPlace(t *plan.Timing) source.Place {
 	return t.AfterLast.At
 }
 
-// causes are the holds and absences that lie in the breach.
-func (p *Proof) causes(s *roster.Roster) []finding.Related {
-	var out []finding.Related
+// missed says by how much a need was missed, once that cannot be helped any more.
+func (p *Proof) missed(s *roster.Roster) finding.Finding {
 	h := s.Horizon
-	overlaps := func(from, to int) bool { return from < p.Breach.To && to > p.Breach.From }
-	for k := range s.People.Absences {
-		a := &s.People.Absences[k]
-		if !overlaps(a.From, a.To) {
-			continue
-		}
-		for _, x := range p.By {
-			if x.Keeper != a.Away.Name.V || x.Left == nil {
-				continue
-			}
-			text := a.Away.Name.V + " is away from " + a.Away.From.V.Words() + " to " + a.Away.To.V.Words()
-			if a.Away.Cover.Set() {
-				text += ", covered by " + a.Away.Cover.V + " on visits only"
-			} else {
-				text += ", covered by nobody"
-			}
-			out = append(out, finding.Related{At: a.Away.At, Text: text})
-			break
-		}
+	until := h.Date(min(p.Missed.To, h.Days-1))
+	f := finding.Finding{Rule: ruleMissed, At: p.care(), In: p.Life.Plan.Whole,
+		Text:   p.subject() + ": " + days(p.length(p.Missed)) + " without " + p.Name.Noun + ", from " + h.Date(p.Missed.From).Words() + " to " + until.Words(),
+		Limit:  days(p.Allowed) + " at the longest, need " + strconv.Quote(p.Need.Name.V) + " of " + p.Life.Plan.Sheet.Name.V,
+		Source: s.Plan.Library.Cite(p.Need.Cited),
+		Write:  "nothing: it comes first in the round of " + until.Short() + "; look closely at the animals"}
+	if p.Missed.From < 0 {
+		f.Text = p.subject() + ": more than " + days(horizon.Past) + " without " + p.Name.Noun
 	}
-	for _, g := range p.Life.Groups {
-		if p.Group != nil && g != p.Group {
-			continue
-		}
-		for _, x := range g.Holds {
-			if Holds(&x, p.Name) && overlaps(int(x.From-h.From), int(x.Until-h.From)) {
-				out = append(out, finding.Related{At: x.At, Text: "held: " + x.Why + ", " + x.End})
-			}
-		}
-	}
-	return out
+	return f
 }
 
-// mend says the smallest change that would mend the breach.
-func (p *Proof) mend(s *roster.Roster) string {
-	if len(p.By) == 0 {
-		if p.Name == schema.NeedFood {
-			return "feeding \"" + p.name() + "\", with every = \"" + step(p.Allowed) + "\", per_animal and prey in it"
-		}
-		return "a care block of a kind that brings " + p.Name.Noun + ", with every = \"" + step(p.Allowed) + "\""
+func (p *Proof) subject() string {
+	name := p.Life.Plan.Name.V
+	if p.Group != nil && len(p.Life.Groups) > 1 {
+		name += " " + p.Group.Animals.Name.V
 	}
-	for k := range s.People.Absences {
-		a := &s.People.Absences[k]
-		if a.From < p.Breach.To && a.To > p.Breach.From {
-			for _, x := range p.By {
-				if x.Keeper == a.Away.Name.V && x.Left != nil {
-					if !a.Away.Cover.Set() {
-						return "cover = \"…\" in this absence, with a visit every " + step(p.Allowed)
-					}
-					return "visits in this absence no further than " + days(p.Allowed) + " apart"
-				}
-			}
-		}
-	}
-	if p.Name.PerMeal {
-		return "leftovers = \"" + days(p.Allowed) + "\", or killed = true"
-	}
-	return "every = \"" + step(p.Allowed) + "\", or more often"
-}
-
-func (p *Proof) name() string {
-	if p.Group != nil {
-		return p.Group.Animals.Name.V
-	}
-	return p.Life.Plan.Name.V
+	return name
 }
 
 // step is an interval of so many days as a plan writes it.
@@ -230,7 +367,7 @@ func stretch(h horizon.Horizon, g Gap) string {
 	if g.To < h.Days {
 		to = "to " + h.Date(g.To).Words()
 	}
-	return strings.TrimSpace(from + " " + to)
+	return from + " " + to
 }
 
 func after(h horizon.Horizon, g Gap) string {

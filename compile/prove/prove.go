@@ -20,33 +20,47 @@ type Proof struct {
 	Need    *plan.Need
 	Name    *schema.NeedName
 	Allowed int // the longest time between two occasions, in days
-	// Unattended is the longest time while nobody is there, in days, where the sheet
-	// says that the animals may be left so long with a full dish; else Allowed.
+	// Unattended is the longest time while nobody at all comes to the enclosure, in
+	// days, where the sheet says that the animals may be left so long with a full dish;
+	// else Allowed. Alone is the figure that says so.
 	Unattended int
+	Alone      *plan.Figure
 
-	// Missed is a time that was too long and is over with the first occasion on the
-	// horizon, as the log or an absence shows; From = To where there is none.
+	// Missed is a time that is too long whatever is done from today on; From = To
+	// where there is none.
 	Missed Gap
 
-	// Longest is the longest time found, in days, from the place From on the
-	// horizon to To. From is -1 where it runs from the last occasion before the
-	// horizon; To is the horizon's number of days where nothing follows.
+	// Longest is the longest time found that ends today or later, in days, from the
+	// place From in the window to To, which is the window's number of days where nothing
+	// follows.
 	Longest, From, To int
-	// Breach is the first time that is too long, as places on the horizon, or has
-	// From = To where there is none.
+	// Breach is the first time that is too long and that the plan can mend, or has
+	// From = To where there is none; Limit is the limit that it passes.
 	Breach Gap
-	// By are the series that meet the need.
+	Limit  Limit
+	// By are the entries that meet the need.
 	By []*roster.Entry
-	// Times is on how many days the need is met.
+	// Times is on how many days from today on the need is met.
 	Times int
-	away  horizon.Days // days on which somebody who meets the need is absent
+	// Nobody are the days on which nobody at all comes to the enclosure, since who
+	// looks after it is away.
+	Nobody horizon.Days
 	// Excused are days on which the need does not hold: meals while an animal must
 	// not be fed, for the reason of the hold.
 	Excused horizon.Days
+	today   int
 }
 
 // Gap is a stretch of days without an occasion.
 type Gap struct{ From, To int }
+
+// Limit is how long a gap may be, and by what.
+type Limit struct {
+	Days int
+	// Alone says that it is the figure for an enclosure to which nobody comes, and
+	// Again that it is half of it, since it had been left before.
+	Alone, Again bool
+}
 
 // Met reports whether the need is met on time throughout.
 func (p *Proof) Met() bool { return p.Breach.From == p.Breach.To }
@@ -58,15 +72,15 @@ func Of(s *roster.Roster, i int) []Proof {
 	if sheet == nil || len(l.Groups) == 0 {
 		return nil
 	}
-	w := prover{s: s, life: l, series: s.Of[i]}
+	w := prover{s: s, life: l, entries: s.Of[i]}
 	for _, n := range shared(sheet, l, s) {
 		w.need(n, nil)
 	}
 	for _, g := range l.Groups {
-		if g.Count(s.Horizon.From) == 0 {
+		if g.Count(s.Horizon.Now()) == 0 {
 			continue
 		}
-		for _, n := range sheet.NeedsOf(g.Stage(s.Horizon.From)) {
+		for _, n := range sheet.NeedsOf(g.Stage(s.Horizon.Now())) {
 			if n.What.OfGroup {
 				w.need(n, g)
 			}
@@ -80,11 +94,11 @@ func Of(s *roster.Roster, i int) []Proof {
 func shared(sheet *plan.SpeciesSheet, l *life.Enclosure, s *roster.Roster) []*plan.Need {
 	var out []*plan.Need
 	for _, g := range l.Groups {
-		if g.Count(s.Horizon.From) == 0 {
+		if g.Count(s.Horizon.Now()) == 0 {
 			continue
 		}
 	next:
-		for _, n := range sheet.NeedsOf(g.Stage(s.Horizon.From)) {
+		for _, n := range sheet.NeedsOf(g.Stage(s.Horizon.Now())) {
 			if n.What.OfGroup {
 				continue
 			}
@@ -103,88 +117,139 @@ func shared(sheet *plan.SpeciesSheet, l *life.Enclosure, s *roster.Roster) []*pl
 }
 
 type prover struct {
-	s      *roster.Roster
-	life   *life.Enclosure
-	series []roster.Entry
-	out    []Proof
+	s       *roster.Roster
+	life    *life.Enclosure
+	entries []roster.Entry
+	nobody  horizon.Days // made when it is first asked for
+	asked   bool
+	out     []Proof
 }
 
 func (w *prover) need(n *plan.Need, g *life.Group) {
 	name := n.What
-	if !n.Longest.Set() || name.Heated && !w.life.Plan.Heated() {
+	if name == nil || !n.Longest.Set() || name.Heated && !w.life.Plan.Heated() {
 		return
 	}
-	p := Proof{Life: w.life, Group: g, Need: n, Name: name, Allowed: max(1, int(n.Longest.V.Value/(24*60)))}
+	p := Proof{Life: w.life, Group: g, Need: n, Name: name, Allowed: max(1, int(n.Longest.V.Value/(24*60))), today: w.s.Horizon.Today}
 	p.Unattended = p.Allowed
 	if !name.OfGroup {
-		p.Unattended = max(p.Allowed, w.unattended())
+		w.unattended(&p)
 	}
 	met := w.s.Horizon.New()
-	for i := range w.series {
-		x := &w.series[i]
-		if x.Kind.Needs != name && !(name == schema.NeedFood && x.Once != nil && x.Once.Meal) {
-			continue
-		}
-		if g != nil && x.Group != nil && x.Group != g {
-			continue
-		}
-		if g != nil && x.Group == nil && name.PerMeal {
-			continue
-		}
-		p.By = append(p.By, x)
-		met.Union(x.Days)
-		if x.Left != nil {
-			if p.away == nil {
-				p.away = w.s.Horizon.New()
-			}
-			left := x.Left.Clone()
-			if x.Passed != nil {
-				left.Subtract(x.Passed) // somebody was there, and passed it over
-			}
-			p.away.Union(left)
+	for i := range w.entries {
+		if x := &w.entries[i]; meets(x, name, g) {
+			p.By = append(p.By, x)
+			met.Union(x.Shown)
+			w.before(met, x)
 		}
 	}
-	p.Times = met.Count()
+	p.Times = met.CountFrom(p.today)
 	if name.PerMeal {
 		w.leftovers(&p, met, g)
 	} else {
 		p.Excused = w.excused(name, g)
-		p.longest(met, w.s.Horizon)
+		p.longest(met, w.s.Horizon.Days)
 	}
 	w.out = append(w.out, p)
 }
 
-// unattended returns how many days the enclosure may be left with a full dish: the
-// shortest of its groups' figures, or 0 where a sheet has none.
-func (w *prover) unattended() int {
+// meets reports whether an entry meets a need of a group, or of the whole enclosure.
+func meets(x *roster.Entry, name *schema.NeedName, g *life.Group) bool {
+	if x.Kind.Needs != name && !(name == schema.NeedFood && x.Feeds()) {
+		return false
+	}
+	return g == nil || x.Group == g || x.Group == nil && !name.PerMeal
+}
+
+// before adds the days of an entry that are over: whoever was shown what then, what
+// stood is taken as done, since only the log says otherwise.
+func (w *prover) before(met horizon.Days, x *roster.Entry) {
+	for k := range w.s.Horizon.Today >> 6 {
+		met[k] |= x.Days[k]
+	}
+}
+
+// unattended finds how long the enclosure may be left with a full dish: the shortest
+// of its groups' figures, or not at all where a sheet has none; and the days on which
+// that counts.
+func (w *prover) unattended(p *Proof) {
 	least := -1
 	for _, g := range w.life.Groups {
 		n := 0
-		if f := w.life.Plan.Sheet.Figure("unattended", g.Stage(w.s.Horizon.From)); f != nil {
+		f := w.life.Plan.Sheet.Figure(schema.FigureUnattended, g.Stage(w.s.Horizon.Now()))
+		if f != nil {
 			n = int(f.Range.Low / (24 * 60))
 		}
 		if least < 0 || n < least {
-			least = n
+			least, p.Alone = n, f
 		}
 	}
-	return max(0, least)
+	if least <= p.Allowed {
+		p.Alone = nil
+		return
+	}
+	p.Unattended, p.Nobody = least, w.alone()
 }
 
-// allowed returns how long a gap may be. While nobody is there the animals may be
-// left longer. Half of that they bear again and again, as between two visits; more
-// of it only once they have had as many days of care as usual since the last time,
-// which ended at back.
-func (p *Proof) allowed(from, to, back int) int {
-	if p.away == nil || p.Unattended <= p.Allowed {
-		return p.Allowed
+// alone returns the days on which somebody who looks after the enclosure is away with
+// nobody in their place, and nobody else comes: one keeper's absence leaves no
+// enclosure alone at which another stands every day. It is nil for none.
+func (w *prover) alone() horizon.Days {
+	if w.asked {
+		return w.nobody
 	}
-	if d := p.away.Next(from + 1); d < 0 || d >= to {
-		return p.Allowed
+	w.asked = true
+	for i := range w.entries {
+		x := &w.entries[i]
+		d := w.s.People.Of(x.Keeper)
+		if d == nil {
+			continue
+		}
+		if w.nobody == nil {
+			w.nobody = w.s.Horizon.New()
+		}
+		gone := d.Away.Clone()
+		gone.Subtract(d.Visits)
+		w.nobody.Union(gone)
+	}
+	for i := range w.entries {
+		if w.nobody != nil {
+			w.nobody.Subtract(w.entries[i].Days)
+		}
+	}
+	return w.nobody
+}
+
+// limit returns how long the time between two occasions may be. On days on which
+// nobody comes the animals may be left longer. Half of that they bear again and
+// again, as between two visits; more of it only once they have had as many days of
+// care as usual since the last time, which ended at back.
+func (p *Proof) limit(from, to, back int) Limit {
+	if p.Nobody == nil || !p.left(from, to) {
+		return Limit{Days: p.Allowed}
 	}
 	if from-back >= p.Unattended {
-		return p.Unattended
+		return Limit{Days: p.Unattended, Alone: true}
 	}
-	return max(p.Allowed, (p.Unattended+1)/2)
+	if half := (p.Unattended + 1) / 2; half > p.Allowed {
+		return Limit{Days: half, Alone: true, Again: true}
+	}
+	return Limit{Days: p.Allowed}
+}
+
+// left reports whether nobody comes on any day between two occasions.
+func (p *Proof) left(from, to int) bool {
+	some := false
+	for d := from + 1; d < to; d++ {
+		switch {
+		case d < 0 || d >= len(p.Nobody)*64:
+		case p.Nobody.Has(d):
+			some = true
+		case p.Excused == nil || !p.Excused.Has(d):
+			return false
+		}
+	}
+	return some
 }
 
 // excused returns the days on which a hold keeps a need from being met for the
@@ -227,10 +292,10 @@ func (w *prover) season(need *schema.NeedName, g *life.Group) int {
 	switch {
 	case need.Heated:
 		return longestSeason
-	case need != schema.NeedFood || w.life.Plan.Sheet.Figure("winter-rest", "") == nil:
+	case need != schema.NeedFood || w.life.Plan.Sheet.Figure(schema.FigureWinterRest, "") == nil:
 		return 0
 	}
-	if stage := g.Stage(w.s.Horizon.From); stage == "young" || stage == "newborn" {
+	if stage := g.Stage(w.s.Horizon.Now()); stage == "young" || stage == "newborn" {
 		return 0
 	}
 	return longestSeason
@@ -239,7 +304,7 @@ func (w *prover) season(need *schema.NeedName, g *life.Group) int {
 // fast returns for how many days a hold excuses a group: the fast after which its
 // sheet would have it looked into.
 func (w *prover) fast(g *life.Group) int {
-	if f := w.life.Plan.Sheet.Figure("fast-alarm", g.Stage(w.s.Horizon.From)); f != nil {
+	if f := w.life.Plan.Sheet.Figure(schema.FigureFastAlarm, g.Stage(w.s.Horizon.Now())); f != nil {
 		return int(f.Range.High / (24 * 60))
 	}
 	return longestFast
@@ -255,65 +320,57 @@ func Holds(h *life.Hold, need *schema.NeedName) bool {
 	return false
 }
 
-// lastDone returns when the need was last met before the horizon, as a place on
-// it. What was due before counts as done, unless the log or an absence shows that
-// all that could meet it was left undone.
-func (p *Proof) lastDone(from civil.Date) int {
-	last := -1
-	for k, s := range p.By {
-		if !s.Owed {
-			return -1
-		}
-		if at := int(s.Last - from); k == 0 || at > last {
-			last = at
+// lastDone returns the last occasion before today. Where none is known it is
+// yesterday: what was due before counts as done, unless the log or an absence shows
+// that it was left undone.
+func (p *Proof) lastDone(met horizon.Days) int {
+	if last := met.Last(p.today); last >= 0 {
+		return last
+	}
+	for _, x := range p.By {
+		for k := range x.Causes {
+			if c := &x.Causes[k]; !c.Why.Stands() && c.Days.Next(0) >= 0 && c.Days.Next(0) < p.today {
+				return -1
+			}
 		}
 	}
-	return last
+	return p.today - 1
 }
 
-// longest finds the longest time between two days of met, and the first that is
-// too long. Time runs from the day before the horizon: what was due before it
-// counts as done. Excused days are not counted.
-func (p *Proof) longest(met horizon.Days, h horizon.Horizon) {
-	if p.Times == h.Days && p.lastDone(h.From) == -1 {
-		p.Longest, p.From, p.To = 1, -1, 0 // every day, as most care is
+// longest finds the longest time between two days of met that ends today or later,
+// and the first that is too long. Excused days are not counted.
+func (p *Proof) longest(met horizon.Days, days int) {
+	last := p.lastDone(met)
+	if p.Times == days-p.today && last == p.today-1 {
+		p.Longest, p.From, p.To = 1, last, p.today // every day, as most care is
 		return
 	}
-	last, days := p.lastDone(h.From), h.Days
-	back := -days // the end of the last time when nobody was there
+	back := p.back(met, last)
 	for {
-		next := met.Next(last + 1)
-		to := next
-		if next < 0 || next >= days {
+		to := met.Next(max(p.today, last+1))
+		if to < 0 {
 			to = days
 		}
-		gap := to - last
-		if p.Excused != nil {
-			for d := max(0, last+1); d < to; d++ {
-				if p.Excused.Has(d) {
-					gap--
-				}
-			}
-		}
+		g := Gap{last, to}
+		gap := p.length(g)
 		if to == days {
-			// Nothing is known of the days after the horizon: the need is broken
-			// only if it is broken before its end.
+			// Nothing is known of the days after the window: the need is broken only
+			// if it is broken before its end.
 			gap--
 		}
-		most := p.allowed(last, to, back)
-		switch {
-		case last < -1 && to <= 1:
-			// It is met at the next occasion there is: no plan makes it sooner.
-			if gap > most {
-				p.Missed = Gap{last, to}
+		most := p.limit(last, to, back)
+		if late := p.length(Gap{last, p.today}); last < p.today && late > most.Days {
+			// No plan makes it sooner than today; from then on the plan is asked.
+			p.Missed = Gap{last, to}
+			g.From = p.today - 1
+			if gap = p.length(g); to == days {
+				gap--
 			}
-		default:
-			if gap > p.Longest {
-				p.Longest, p.From, p.To = gap, last, to
-			}
-			if gap > most && p.Met() {
-				p.Breach = Gap{last, to}
-			}
+		} else if gap > p.Longest {
+			p.Longest, p.From, p.To = gap, last, to
+		}
+		if gap > most.Days && p.Met() {
+			p.Breach, p.Limit = g, most
 		}
 		if to == days {
 			return
@@ -325,15 +382,51 @@ func (p *Proof) longest(met horizon.Days, h horizon.Horizon) {
 	}
 }
 
+// back returns when the last long time alone that began before today ended: the
+// animals bear another only once they have recovered.
+func (p *Proof) back(met horizon.Days, until int) int {
+	back := -len(met) * 64
+	if p.Nobody == nil {
+		return back
+	}
+	last := met.Next(0)
+	for last >= 0 && last < until {
+		to := met.Next(last + 1)
+		if to < 0 || to > until {
+			break
+		}
+		if p.length(Gap{last, to}) > max(p.Allowed, (p.Unattended+1)/2) {
+			back = to
+		}
+		last = to
+	}
+	return back
+}
+
+// length is a gap without the days that are excused.
+func (p *Proof) length(g Gap) int {
+	n := g.To - g.From
+	if p.Excused != nil {
+		for d := max(0, g.From+1); d < g.To; d++ {
+			if p.Excused.Has(d) {
+				n--
+			}
+		}
+	}
+	return n
+}
+
 // leftovers looks whether each live meal is followed in time by a look for what
-// is left of it. A meal so near the end that its look lies beyond is passed over.
+// is left of it. A meal so near the end that its look lies beyond is passed over, and
+// one of the days before today whose look was due before.
 func (w *prover) leftovers(p *Proof, met horizon.Days, g *life.Group) {
-	for i := range w.series {
-		x := &w.series[i]
+	p.Limit = Limit{Days: p.Allowed}
+	for i := range w.entries {
+		x := &w.entries[i]
 		if x.Kind != schema.KindFeed || x.Group != g || x.Meal == nil || x.Meal.Killed.V {
 			continue
 		}
-		for d := x.Days.Next(0); d >= 0; d = x.Days.Next(d + 1) {
+		for d := x.Days.Next(max(0, p.today-p.Allowed)); d >= 0; d = x.Days.Next(d + 1) {
 			if x.Killed != nil && x.Killed.Has(d) {
 				continue
 			}
@@ -343,6 +436,9 @@ func (w *prover) leftovers(p *Proof, met horizon.Days, g *life.Group) {
 				if to-d <= p.Allowed {
 					continue
 				}
+			}
+			if to < p.today {
+				continue
 			}
 			if to-d > p.Longest {
 				p.Longest, p.From, p.To = to-d, d, to

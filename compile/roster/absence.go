@@ -2,204 +2,256 @@ package roster
 
 import (
 	"slices"
-	"strings"
 
 	"vivary/schema"
-	"vivary/schema/civil"
 )
 
-// absences says what becomes of a series while its keeper is away.
+// absences says what becomes of an entry while its keeper is away.
 //
 // What animals need every few days is done by the stand-in on the days of the
-// visits: what falls between two visits is done at the next, once. Meals are left
-// out where the animals can wait until the return, and are killed prey where
-// nobody comes the next day to take out what is left. Everything else waits for
-// the keeper: it is done before leaving where a need depends on it, and on the
-// return.
-func (b *builder) absences(s *Entry) {
-	for k := range b.s.People.over {
-		a := &b.s.People.over[k]
-		if a.Away.Name.V == s.Keeper && s.isMeal() {
-			b.mealsBefore(s, a)
-		}
-	}
-	for k := range b.s.People.Absences {
-		a := &b.s.People.Absences[k]
-		if a.Away.Name.V != s.Keeper {
-			continue
-		}
-		switch {
-		case s.isMeal():
-			b.mealsAway(s, a)
-		case s.Once != nil:
-			b.onceAway(s, a)
-		case s.Kind.StandIn:
-			b.toVisits(s, a)
-		default:
-			b.around(s, a)
-		}
-	}
-}
-
-// toVisits moves what falls between visits to the next, or to the return.
-func (b *builder) toVisits(s *Entry, a *Absence) {
-	for i := a.since(s); i < a.To; i++ {
-		if b.due(s, i) && !a.visit(i) {
-			b.leave(s, i)
-			b.put(s, a.present(i))
-		}
-	}
-}
-
-// around takes a series out of an absence. It is done on the return, and on the
-// last day before leaving too where a need depends on it; feeders that were for a meal
-// of the next day need nothing on the return.
-func (b *builder) around(s *Entry, a *Absence) {
-	any := false
-	for i := a.since(s); i < a.To; i++ {
-		if b.due(s, i) {
-			b.leave(s, i)
-			any = true
-		}
-	}
-	if !any || s.After != 0 {
+// visits: what falls between two visits is done at both of them, and what falls
+// between leaving and the first at both of these. So it never depends on the phase
+// of an interval whether a trip is sound, and dishes are full when the last to be
+// there goes. Meals are left out where the animals can wait until the return, and
+// are killed prey where nobody comes the next day to take out what is left.
+// Everything else waits for the keeper: it is done before leaving where a need
+// depends on it, and on the return.
+func (b *builder) absences(e *Entry) {
+	d := b.People.Of(e.Keeper)
+	if d == nil {
 		return
 	}
-	b.put(s, a.To)
-	if s.Kind.Needs != nil && a.From > 0 {
-		b.put(s, a.From-1)
+	for k := range d.Runs {
+		r := &d.Runs[k]
+		switch {
+		case e.isMeal():
+			b.mealsAway(e, d, r)
+		case e.Once != nil:
+			b.onceAway(e, d, r)
+		case e.Kind.StandIn:
+			b.toVisits(e, d, r)
+		default:
+			b.around(e, r)
+		}
+	}
+}
+
+// toVisits moves what falls on days without anybody to the days with somebody before
+// and after them.
+func (b *builder) toVisits(e *Entry, d *Duty, r *Run) {
+	due := b.within(e, r)
+	for _, i := range due {
+		if d.Visits.Has(i) {
+			continue
+		}
+		away := r.block(i)
+		b.take(e, Cause{Why: Nobody, Away: away, At: away.At}, i)
+		if e.needs() && e.After == 0 {
+			b.last(e, d, r, i)
+		}
+		b.next(e, d, r, i)
+	}
+}
+
+// last puts what falls on day i, when nobody comes, on the last day before it with
+// somebody: it is the last fill-up.
+func (b *builder) last(e *Entry, d *Duty, r *Run, i int) {
+	if to := d.before(i); to >= 0 {
+		away := r.block(max(to, r.From))
+		b.put(e, Cause{Why: Leaving, Away: away, At: away.At}, to)
+	}
+}
+
+// next puts what falls on day i, when nobody comes, on the first day after it with
+// somebody: a visit, or the return.
+func (b *builder) next(e *Entry, d *Duty, r *Run, i int) {
+	to := d.present(i)
+	c := Cause{Why: Visit, Away: r.block(min(to, r.To-1)), At: r.block(min(to, r.To-1)).At}
+	if to >= r.To {
+		c.Why, c.Last = Return, b.lastDone(e, i)
+	}
+	b.put(e, c, to)
+}
+
+// within returns the days of an entry in a run of days away.
+func (b *builder) within(e *Entry, r *Run) []int {
+	var out []int
+	for i := e.Days.Next(r.From); i >= 0 && i < r.To; i = e.Days.Next(i + 1) {
+		out = append(out, i)
+	}
+	return out
+}
+
+// around takes an entry out of a run of days away. It is done on the return, and on
+// the last day before leaving too where a need depends on it; feeders that were for
+// a meal of the next day need nothing on the return.
+func (b *builder) around(e *Entry, r *Run) {
+	due := b.within(e, r)
+	for _, i := range due {
+		b.take(e, Cause{Why: Nobody, Away: r.block(i), At: r.block(i).At}, i)
+	}
+	if len(due) == 0 || e.After != 0 {
+		return
+	}
+	first, last := r.Blocks[0], r.block(r.To-1)
+	b.put(e, Cause{Why: Return, Away: last, At: last.At}, r.To)
+	if e.Kind.Needs != nil && r.From > 0 {
+		b.put(e, Cause{Why: Leaving, Away: first, At: first.At}, r.From-1)
 	}
 }
 
 // mealsAway moves the last meal before leaving so that its leftovers are taken
 // out in time, and says what becomes of the meals that fall into the absence.
-func (b *builder) mealsAway(s *Entry, a *Absence) {
-	after := leftoversAfter(s.Meal)
-	most, least := b.mealGaps(s)
-	begin := a.begin()
-	last := b.lastMeal(s, a.Before)
-	// stays reports whether live prey of a day before leaving would stay in.
-	stays := func(i int) bool { return !s.Meal.Killed.V && i+after >= begin && i+after < a.To && !a.visit(i+after) }
-	for i := begin - after; i < begin && begin == a.Before; i++ {
-		if to := begin - 1 - after; b.due(s, i) && stays(i) {
-			b.leave(s, i)
-			if last = b.lastMeal(s, to); to-last >= least {
-				b.put(s, to)
-				last = to
+func (b *builder) mealsAway(e *Entry, d *Duty, r *Run) {
+	after := leftoversAfter(e.Meal)
+	most, least := b.mealGaps(e)
+	last := b.beforeLeaving(e, d, r, after, least)
+	due := b.within(e, r)
+	if len(due) == 0 {
+		return
+	}
+	if r.To-last <= most {
+		for _, i := range due {
+			b.take(e, Cause{Why: Waits, Away: r.block(i), At: r.block(i).At}, i)
+		}
+		if next := e.Days.Next(r.To); next < 0 || next-last > most {
+			b.put(e, Cause{Why: Return, Away: r.block(r.To - 1), At: r.block(r.To - 1).At}, r.To)
+		}
+		return
+	}
+	for _, i := range due {
+		at := d.present(i)
+		switch {
+		case at == last:
+			if at != i {
+				b.take(e, Cause{Why: Nobody, Away: r.block(i), At: r.block(i).At}, i)
 			}
-		}
-	}
-	planned := b.planned(s, begin, a.To)
-	if len(planned) == 0 {
-		return
-	}
-	if a.To-last <= most {
-		for _, i := range planned {
-			b.leave(s, i)
-		}
-		if next, ok := b.next(s, a.To-1); !ok || next-last > most {
-			b.put(s, a.To)
-		}
-		return
-	}
-	for _, i := range planned {
-		at := a.present(i)
-		if at != i || at-last < least {
-			b.leave(s, i)
-		}
-		if at-last < least {
-			continue // moved so near to the one before that it falls out
+			continue // one that was moved there is this one
+		case at-last < least:
+			b.take(e, Cause{Why: TooSoon, Away: r.block(i), At: r.block(i).At}, i)
+			continue
+		case at != i:
+			b.take(e, Cause{Why: Nobody, Away: r.block(i), At: r.block(i).At}, i)
+			b.next(e, d, r, i)
 		}
 		last = at
-		b.give(s, a, at, after)
+		b.give(e, at, after)
 	}
 }
 
-// mealsBefore notes what became of the meals of an absence that is over: what is left
-// of them may still have to be taken out. Where nobody stood in they were caught up on
-// the return.
-func (b *builder) mealsBefore(s *Entry, a *Absence) {
-	if a.Away.Cover.Set() {
-		b.mealsAway(s, a)
+// beforeLeaving moves live meals of the last days before a run of days away to where
+// what is left of them is still taken out. It returns the last meal before the run.
+func (b *builder) beforeLeaving(e *Entry, d *Duty, r *Run, after, least int) int {
+	last := b.lastMeal(e, r.From)
+	stays := func(i int) bool {
+		k := i + after
+		return !e.Meal.Killed.V && k >= r.From && k < r.To && !d.Visits.Has(k)
+	}
+	away := r.Blocks[0]
+	for i := max(0, r.From-after); i < r.From; i++ {
+		if !e.Days.Has(i) || !stays(i) {
+			continue
+		}
+		b.take(e, Cause{Why: Waits, Away: away, At: away.At}, i)
+		to := r.From - 1 - after
+		if last = b.lastMeal(e, to); to >= 0 && to-last >= least {
+			b.put(e, Cause{Why: Leaving, Away: away, At: away.At}, to)
+			last = to
+		}
+	}
+	return last
+}
+
+// give says of a meal of day i whether its prey is killed first: where what is left of
+// it would stay in, or whoever gives it is not to feed it live, unless the plan has
+// it live.
+func (b *builder) give(e *Entry, i, after int) {
+	if i < 0 || i >= b.Horizon.Days || e.Meal != nil && e.Meal.Killed.Set() || !b.alone(e, i, after) {
 		return
 	}
-	planned := b.planned(s, max(a.Before, -LookBack), a.To)
-	for _, i := range planned {
-		b.leave(s, i)
+	if e.Killed == nil {
+		e.Killed = b.days()
 	}
-	if len(planned) > 0 {
-		b.put(s, a.To)
+	e.Killed.Add(i)
+	c := Cause{Why: PreyKilled}
+	if r := b.run(e, i); r != nil {
+		c.Away = r.block(i)
+		c.At = c.Away.At
 	}
+	b.mark(e, c, i)
 }
 
-// give puts a meal on a day of an absence, or of the return. Where what is left of
-// it would stay in, the prey is killed first, unless the plan has it live.
-func (b *builder) give(s *Entry, a *Absence, i, after int) {
-	b.put(s, i)
-	if i >= a.From && i < a.To && !s.Meal.Killed.Set() && b.alone(a, i, after) {
-		if s.Killed == nil {
-			s.Killed = b.days()
-		}
-		s.Killed.Add(i)
+// run returns the run of days away that has day i, or nil.
+func (b *builder) run(e *Entry, i int) *Run {
+	d := b.People.Of(e.Keeper)
+	if d == nil || !d.Away.Has(i) {
+		return nil
 	}
-}
-
-// alone reports whether live prey given on day i must not be: nobody comes in time
-// to take out what is left, or whoever comes is not to feed it.
-func (b *builder) alone(a *Absence, i, after int) bool {
-	return i >= a.From && !b.trained(a.Away.Cover.V, "feeding") || a.present(i+1)-i > after
-}
-
-// onceAway moves a task of the log, and has its prey killed where nobody is there to
-// take out what is left.
-func (b *builder) onceAway(s *Entry, a *Absence) {
-	b.toVisits(s, a)
-	i := s.Days.Next(max(0, a.From-1))
-	if s.Once.Meal && i >= 0 && i < a.To && b.alone(a, i, 1) && !strings.Contains(s.Task, "killed") {
-		s.Task += ", killed"
-	}
-}
-
-// due reports whether a series has day i, which may lie before the horizon.
-func (b *builder) due(s *Entry, i int) bool {
-	if i >= 0 {
-		return i < b.s.Horizon.Days && s.Days.Has(i)
-	}
-	if given, changed := s.past[i]; changed {
-		return given
-	}
-	d := b.s.Horizon.From + civil.Date(i)
-	return s.planned(d) && !b.heldThen(s, d)
-}
-
-// planned returns the days of a series from one until another.
-func (b *builder) planned(s *Entry, from, until int) []int {
-	var out []int
-	for i := from; i < until; i++ {
-		if b.due(s, i) {
-			out = append(out, i)
+	for k := range d.Runs {
+		if r := &d.Runs[k]; r.From <= i && i < r.To {
+			return r
 		}
 	}
-	return out
+	return nil
+}
+
+// alone reports whether live prey given on day i must not be: whoever comes is not
+// to feed it, or nobody comes in time to take out what is left.
+func (b *builder) alone(e *Entry, i, after int) bool {
+	d := b.People.Of(e.Keeper)
+	if d == nil || !d.Away.Has(i) {
+		return false
+	}
+	who, _ := d.who(i)
+	return !b.MayFeedLive(who) || d.present(i+1)-i > after
+}
+
+// who is who stands in on day i.
+func (d *Duty) who(i int) (string, bool) {
+	for _, s := range d.stands {
+		if s.days.Has(i) {
+			return s.keeper, true
+		}
+	}
+	return "", false
+}
+
+// onceAway moves a task of the log to the next day when somebody is there, and has
+// its prey killed where nobody is to take out what is left.
+func (b *builder) onceAway(e *Entry, d *Duty, r *Run) {
+	for _, i := range b.within(e, r) {
+		at := i
+		if !d.Visits.Has(i) {
+			b.take(e, Cause{Why: Nobody, Away: r.block(i), At: r.block(i).At}, i)
+			b.next(e, d, r, i)
+			at = d.present(i)
+		}
+		if e.Once.Meal && !e.Once.Killed && at < r.To && b.alone(e, at, 1) {
+			b.give(e, at, 1)
+		}
+	}
 }
 
 // lastMeal returns the last day before i on which a group is fed, or was. Where none
-// is known it is the day before the horizon: what was due before it counts as done.
-func (b *builder) lastMeal(s *Entry, i int) int {
-	h, g := b.s.Horizon, s.Group
-	for k := i - 1; k >= -LookBack; k-- {
-		if b.due(s, k) || g.HasFed && g.Fed == h.From+civil.Date(k) || slices.Contains(g.Offered, h.From+civil.Date(k)) {
-			return k
+// is known it is the day before today: what was due before it counts as done.
+func (b *builder) lastMeal(e *Entry, i int) int {
+	last := e.Days.Last(i)
+	for _, d := range e.Group.Offered {
+		if k := int(d - b.Horizon.From); k < i && k > last {
+			last = k
 		}
 	}
-	return -1
+	if last < 0 {
+		return min(i, b.Horizon.Today) - 1
+	}
+	return last
 }
 
 // mealGaps returns the longest and the shortest time between two meals of a group,
 // in days.
-func (b *builder) mealGaps(s *Entry) (most, least int) {
-	for _, n := range b.life.Plan.Sheet.NeedsOf(s.Group.Stage(b.s.Horizon.From)) {
-		if n.What != schema.NeedFood {
+func (b *builder) mealGaps(e *Entry) (most, least int) {
+	for _, n := range b.life.Plan.Sheet.NeedsOf(e.Group.Stage(b.Horizon.Now())) {
+		if n.Name.V != schema.NeedFood.Name {
 			continue
 		}
 		if n.Longest.Set() {
@@ -212,97 +264,8 @@ func (b *builder) mealGaps(s *Entry) (most, least int) {
 	return most, least
 }
 
-func (b *builder) trained(keeper, skill string) bool {
-	k := b.s.Plan.Keeper(keeper)
-	return k != nil && slices.Contains(k.Trained.V, skill)
-}
-
-// leave takes a day out of a series because nobody is there to do it.
-func (b *builder) leave(s *Entry, i int) {
-	if i < 0 {
-		s.note(i, false)
-		return
-	}
-	if s.Left == nil {
-		s.Left = b.days()
-	}
-	s.Left.Add(i)
-	s.Days.Remove(i)
-}
-
-// pass takes a day out of a series though somebody may be there: the log says that
-// it was skipped, or another meal stands in its place.
-func (b *builder) pass(s *Entry, i int) {
-	b.leave(s, i)
-	if i < 0 {
-		return
-	}
-	if s.Passed == nil {
-		s.Passed = b.days()
-	}
-	s.Passed.Add(i)
-}
-
-func (b *builder) put(s *Entry, i int) {
-	if i < 0 {
-		s.note(i, true)
-	} else if i < b.s.Horizon.Days {
-		s.Days.Add(i)
-	}
-}
-
-// note notes what an absence made of a meal before the horizon.
-func (s *Entry) note(i int, given bool) {
-	if !s.isMeal() {
-		return
-	}
-	if s.past == nil {
-		s.past = map[int]bool{}
-	}
-	s.past[i] = given
-}
-
-// begin returns the first day of an absence as a place on the horizon. It lies
-// before the horizon where somebody stands in and the absence has begun: what fell
-// between two visits is done at the next, whenever the plan is built. Where nobody
-// stands in, what was left undone is caught up.
-func (a *Absence) begin() int {
-	if a.Away.Cover.Set() {
-		return max(a.Before, -LookBack)
-	}
-	return a.From
-}
-
-// since is begin for a series. What goes with meals has no days of its own before the
-// horizon: those meals may have been moved, and bring it where they were given.
-func (a *Absence) since(s *Entry) int {
-	if s.After != 0 {
-		return a.From
-	}
-	return a.begin()
-}
-
-// visit reports whether the stand-in comes, or came, on a day of the absence.
-func (a *Absence) visit(i int) bool {
-	if i >= 0 {
-		return i < a.To && a.Visits.Has(i)
-	}
-	return a.Away.Cover.Set() && i >= a.Before && i < a.To && visited(a.Away, a.Away.From.V+civil.Date(i-a.Before))
-}
-
-// present returns the first day from i on when somebody is there: a visit, or the
-// day of return.
-func (a *Absence) present(i int) int {
-	for ; i < 0 && i < a.To; i++ {
-		if a.visit(i) {
-			return i
-		}
-	}
-	if i >= a.To {
-		return a.To
-	}
-	if v := a.Visits.Next(i); v >= 0 && v < a.To {
-		return v
-	}
-	return a.To
+// MayFeedLive reports whether a keeper may feed live prey while standing in.
+func (s *Shared) MayFeedLive(keeper string) bool {
+	k := s.Plan.Keeper(keeper)
+	return k != nil && slices.Contains(k.Trained.V, "feeding")
 }

@@ -10,17 +10,17 @@ import (
 // clockChanges finds rounds that begin at a time which a clock change on the
 // horizon leaves out or repeats. Most changes are at night, when no round may
 // begin anyway; some zones change in the evening.
-func (s *Roster) clockChanges() {
+func (s *Shared) clockChanges() (found []finding.Finding) {
 	loc := s.Plan.Location
 	if loc == nil {
-		return
+		return nil
 	}
-	at := s.Horizon.From.At(0, loc)
+	at := s.Horizon.Now().At(0, loc)
 	last := s.Horizon.Last().At(24*60-1, loc)
 	for range 400 { // a zone changes twice a year; the bound is for odd data
 		_, end := at.ZoneBounds()
 		if end.IsZero() || end.After(last) {
-			return
+			return found
 		}
 		if !end.After(at) {
 			// Of leap years it says on 31 December that the period ends that day.
@@ -44,7 +44,7 @@ func (s *Roster) clockChanges() {
 				if after < before {
 					what = "comes twice"
 				}
-				s.Findings = append(s.Findings, finding.Finding{Rule: ruleClockChange, Severity: ruleClockChange.Severity, At: r.Clock.At,
+				found = append(found, finding.Finding{Rule: ruleClockChange, Severity: ruleClockChange.Severity, At: r.Clock.At,
 					Text:  r.Clock.V.String() + " " + what + " on " + day.Words() + ", when the clocks change",
 					Write: "a time before " + civil.Clock(from.Hour()*60+from.Minute()).String()})
 				break
@@ -52,4 +52,5 @@ func (s *Roster) clockChanges() {
 		}
 		at = end
 	}
+	return found
 }

@@ -1,49 +1,104 @@
 package roster
 
-import "vivary/plan"
+import (
+	"vivary/compile/identity"
+	"vivary/plan"
+	"vivary/schema/civil"
+)
 
 // Leave is what an absence means for people on one day, apart from the rounds.
 type Leave struct {
 	Name  string // stable: part of the entry's identity
 	Title string
 	Lines []string
-	From  int // place on the horizon of the first day
+	From  civil.Date // the first day
 	Days  int
-	// Keeper says whom it is for: the one who is away, the one who stands in, or
-	// everybody, "".
-	Keeper string
+	// For says whom it is for: the one who is away, the one who stands in, or
+	// everybody, "". Away is who is away.
+	For, Away string
 }
 
-// Leaves returns what an absence means: getting ready on the last day before it,
-// the days away, and the return, for the keeper; standing in and handing back for
-// whoever covers.
-func (p *People) Leaves(c *plan.Collection) []Leave {
+// Leaves returns what absences mean: getting ready on the last day before, the days
+// away, and the return, for the keeper; standing in and handing back for whoever
+// covers. It is one set for a run of days away, however many blocks make it.
+func (s *Shared) Leaves() []Leave {
 	var out []Leave
-	for k := range p.Absences {
-		a := &p.Absences[k]
-		keeper, cover := shown(c, a.Away.Name.V), shown(c, a.Away.Cover.V)
-		id := a.Away.Name.V + "/" + a.Away.From.V.String()
-		until := a.Away.To.V.Short()
-		away := Leave{Name: id + "/away", Title: keeper + " is away", From: a.Before, Days: int(a.Away.To.V - a.Away.From.V)}
-		ready := []string{"Fill every dish", "Check every lid, lock and thermostat"}
-		back := []string{"Count the animals and look at every lid", "Read the lowest and the highest temperatures", "Write down what was seen"}
-		if a.Away.Cover.Set() {
-			away.Lines = []string{cover + " stands in until " + until}
-			ready = append(ready, "Lay out the portions and label them with their dates", "Leave the numbers of a mentor and a veterinarian")
-			back = append([]string{"Tell " + cover + " that you are back", "Read the notes"}, back...)
-			out = append(out,
-				Leave{Name: id + "/stand-in", Title: "You stand in for " + keeper, From: a.Before, Days: 1, Keeper: a.Away.Cover.V,
-					Lines: []string{"Do what each round says, and no more", "Lift no animal; open no lid that need not be opened", "Write down what looks wrong, and ring"}},
-				Leave{Name: id + "/handed-back", Title: "Handed back to " + keeper, From: a.To, Days: 1, Keeper: a.Away.Cover.V,
-					Lines: []string{keeper + " does the rounds again from today"}})
-		} else {
-			away.Lines = []string{"Nobody stands in until " + until}
+	for _, d := range s.People.Duties() {
+		for k := range d.Runs {
+			out = append(out, s.leaves(d, &d.Runs[k])...)
 		}
-		out = append(out, away,
-			Leave{Name: id + "/ready", Title: "Get ready to leave tomorrow", Lines: ready, From: a.Before - 1, Days: 1, Keeper: a.Away.Name.V},
-			Leave{Name: id + "/return", Title: "Back today", Lines: back, From: a.To, Days: 1, Keeper: a.Away.Name.V})
 	}
 	return out
+}
+
+func (s *Shared) leaves(d *Duty, r *Run) []Leave {
+	keeper := shown(s.Plan, d.Keeper)
+	first := d.Keeper
+	if k := s.Plan.Keeper(d.Keeper); k != nil {
+		first = identity.Keeper(k)
+	}
+	id := first + "/" + r.Begun.String()
+	until := r.Ends.Short()
+	away := Leave{Away: d.Keeper, Name: id + "/away", Title: keeper + " is away", From: r.Begun, Days: int(r.Ends - r.Begun)}
+	ready := []string{"Fill every dish", "Check every lid, lock and thermostat"}
+	back := []string{"Count the animals and look at every lid", "Read the lowest and the highest temperatures", "Write down what was seen"}
+	var out []Leave
+	for k, name := range r.covers() {
+		cover, suffix := shown(s.Plan, name), ""
+		if k > 0 {
+			suffix = "/" + name
+		}
+		away.Lines = append(away.Lines, cover+" stands in until "+r.until(name).Short())
+		back = append([]string{"Tell " + cover + " that you are back"}, back...)
+		out = append(out,
+			Leave{Away: d.Keeper, Name: id + "/stand-in" + suffix, Title: "You stand in for " + keeper, From: r.since(name), Days: 1, For: name,
+				Lines: []string{"Do what each round says, and no more", "Lift no animal; open no lid that need not be opened", "Write down what looks wrong, and ring"}},
+			Leave{Away: d.Keeper, Name: id + "/handed-back" + suffix, Title: "Handed back to " + keeper, From: r.until(name), Days: 1, For: name,
+				Lines: []string{keeper + " does the rounds again from today"}})
+	}
+	if len(out) == 0 {
+		away.Lines = []string{"Nobody stands in until " + until}
+	} else {
+		ready = append(ready, "Lay out the portions and label them with their dates", "Leave the numbers of a mentor and a veterinarian")
+		back = append(back[:len(back)-3:len(back)-3], append([]string{"Read the notes"}, back[len(back)-3:]...)...)
+	}
+	return append(out, away,
+		Leave{Away: d.Keeper, Name: id + "/ready", Title: "Get ready to leave tomorrow", Lines: ready, From: r.Begun - 1, Days: 1, For: d.Keeper},
+		Leave{Away: d.Keeper, Name: id + "/return", Title: "Back today", Lines: back, From: r.Ends, Days: 1, For: d.Keeper})
+}
+
+// covers are those who stand in during a run, by the first day on which they do.
+func (r *Run) covers() []string {
+	var out []string
+	seen := map[string]bool{"": true}
+	for _, a := range r.Blocks {
+		if name := a.Cover.Or(""); !seen[name] {
+			seen[name] = true
+			out = append(out, name)
+		}
+	}
+	return out
+}
+
+// since and until are the first day on which somebody stands in, and the day on which
+// they have handed back.
+func (r *Run) since(cover string) civil.Date {
+	for _, a := range r.Blocks {
+		if a.Cover.Or("") == cover {
+			return a.From.V
+		}
+	}
+	return r.Begun
+}
+
+func (r *Run) until(cover string) civil.Date {
+	last := r.Begun
+	for _, a := range r.Blocks {
+		if a.Cover.Or("") == cover {
+			last = max(last, a.To.V)
+		}
+	}
+	return last
 }
 
 func shown(c *plan.Collection, keeper string) string {
@@ -53,11 +108,11 @@ func shown(c *plan.Collection, keeper string) string {
 	return keeper
 }
 
-// Regular reports whether a keeper does any round as their own, and does not only
+// Regular reports whether a keeper does anything as their own, and does not only
 // stand in for others.
-func (s *Roster) Regular(keeper string) bool {
-	for x := range s.All() {
-		if x.Keeper == keeper {
+func (r *Roster) Regular(keeper string) bool {
+	for e := range r.All() {
+		if e.Keeper == keeper {
 			return true
 		}
 	}

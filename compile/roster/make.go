@@ -7,6 +7,7 @@ import (
 	"sync"
 
 	"vivary/compile/horizon"
+	"vivary/compile/identity"
 	"vivary/compile/life"
 	"vivary/plan"
 	"vivary/plan/finding"
@@ -14,54 +15,91 @@ import (
 	"vivary/schema/civil"
 )
 
-// MaxSeries is how many series a collection may have.
-const MaxSeries = 600_000
+// MaxEntries is how many entries a collection may have.
+const MaxEntries = 600_000
 
 // DefaultRound is the time of the round that is used where a plan has none.
 const DefaultRound civil.Clock = 19*60 + 30
 
-// Make makes the schedule of a collection. lives are those of its enclosures, in
-// the same order.
-func Make(c *plan.Collection, lives []*life.Enclosure, h horizon.Horizon) *Roster {
-	s := &Roster{Plan: c, Horizon: h, Lives: lives, People: people(c, h)}
+// steps are what becomes of an entry, in this order. Each takes it as the ones
+// before have left it, and says why of every day that it changes.
+//
+// First stand the days as they are planned: everything else is an exception to them.
+// Rounds come next, since a day without a round is no day for anything. Holds go
+// before absences: what must not be done need not be moved, and a stand-in is never
+// asked to do it. What the log put in the place of a meal is looked at once it is
+// known on which day somebody is there to give it. What was skipped is caught up
+// last, for only then is it known whether something stands soon enough anyway.
+var steps = []func(*builder, *Entry){
+	(*builder).plan,
+	(*builder).onRounds,
+	(*builder).hold,
+	(*builder).absences,
+	(*builder).inPlace,
+	(*builder).catchUp,
+}
+
+// Share works out what the entries of all enclosures depend on. told is what the
+// last feeds showed, nil where there are none.
+func Share(c *plan.Collection, h horizon.Horizon, told Told) (*Shared, []finding.Finding) {
+	p, found := people(c, h)
+	s := &Shared{Plan: c, Horizon: h, People: p, Told: told}
 	s.Rounds = append(s.Rounds, c.Rounds...)
 	if len(s.Rounds) == 0 {
 		s.Rounds = append(s.Rounds, madeRound("daily", DefaultRound))
 	}
-	r := newRounds(s)
+	s.rounds = newRounds(s)
 	noted := map[*plan.SpeciesSheet]bool{nil: true}
-	for _, l := range lives {
-		r.note(l.Plan.Care, l.Plan.Feeding)
-		if sheet := l.Plan.Sheet; !noted[sheet] {
+	for _, e := range c.Enclosures {
+		s.rounds.note(e.Care, e.Feeding)
+		if sheet := e.Sheet; !noted[sheet] {
 			noted[sheet] = true
-			r.note(sheet.Care, sheet.Feeding)
+			s.rounds.note(sheet.Care, sheet.Feeding)
 		}
 	}
-	s.clockChanges()
-	parts := make([]builder, len(lives))
-	Each(len(lives), func(i int) {
-		parts[i] = builder{s: s, rounds: r, life: lives[i]}
-		parts[i].enclosure()
-	})
+	s.shows = newShows(s)
+	return s, append(found, s.clockChanges()...)
+}
+
+// Enclosure makes the entries of one enclosure: a function of what is shared and of
+// that enclosure's own plan and log, so that one can be worked out alone.
+func (s *Shared) Enclosure(l *life.Enclosure) ([]Entry, []finding.Finding) {
+	b := builder{Shared: s, life: l}
+	b.enclosure()
+	return b.entries, b.found.All
+}
+
+// Sheet is what was worked out for one enclosure.
+type Sheet struct {
+	Entries  []Entry
+	Findings []finding.Finding
+}
+
+// Make puts the entries of all enclosures together. sheets are those of the lives, in
+// the same order, as Enclosure makes them.
+func Make(s *Shared, lives []*life.Enclosure, sheets []Sheet) *Roster {
+	r := &Roster{Shared: s, Lives: lives}
 	n := 0
-	for i := range parts {
-		n += len(parts[i].series)
-		s.Findings = append(s.Findings, parts[i].found.All...)
+	for i := range sheets {
+		n += len(sheets[i].Entries)
+		r.Findings = append(r.Findings, sheets[i].Findings...)
 	}
-	if n > MaxSeries {
-		s.Findings = append(s.Findings, finding.Finding{Rule: ruleTooManySeries, Severity: finding.Error,
+	if n > MaxEntries {
+		r.Findings = append(r.Findings, finding.Finding{Rule: ruleTooManySeries, Severity: finding.Error,
 			Text: "there are more repeating cares than are read", Limit: "600,000 in a collection", Write: "split the collection"})
-		return s
+		return r
 	}
-	s.Of = make([][]Entry, len(lives))
-	for i := range parts {
-		s.Of[i] = parts[i].series
+	r.Of = make([][]Entry, len(lives))
+	for i := range sheets {
+		r.Of[i] = sheets[i].Entries
 	}
-	s.In = make(map[*plan.Round][]*Entry, len(s.Rounds))
-	for x := range s.All() {
-		s.In[x.Round] = append(s.In[x.Round], x)
+	r.Findings = append(r.Findings, r.clashes()...)
+	r.In = make(map[*plan.Round][]*Entry, len(s.Rounds))
+	for e := range r.All() {
+		r.In[e.Round] = append(r.In[e.Round], e)
 	}
-	return s
+	r.Calendars = s.shows.gather(r)
+	return r
 }
 
 // Each calls do for 0 to n-1, from as many goroutines as there are processors.
@@ -69,30 +107,27 @@ func Each(n int, do func(int)) {
 	workers := min(runtime.GOMAXPROCS(0), n)
 	var wg sync.WaitGroup
 	for w := range workers {
-		wg.Add(1)
-		go func() {
-			defer wg.Done()
+		wg.Go(func() {
 			for i := n * w / workers; i < n*(w+1)/workers; i++ {
 				do(i)
 			}
-		}()
+		})
 	}
 	wg.Wait()
 }
 
-// builder makes the series of one enclosure.
+// builder makes the entries of one enclosure.
 type builder struct {
-	s      *Roster
-	rounds *rounds
-	life   *life.Enclosure
-	series []Entry
-	found  finding.List
-	slab   horizon.Days // day sets are cut from it
+	*Shared
+	life    *life.Enclosure
+	entries []Entry
+	found   finding.List
+	slab    horizon.Days // day sets are cut from it
 }
 
 // days returns an empty day set.
 func (b *builder) days() horizon.Days {
-	n := horizon.Words(b.s.Horizon.Days)
+	n := horizon.Words(b.Horizon.Days)
 	if len(b.slab) < n {
 		b.slab = make(horizon.Days, 32*n)
 	}
@@ -106,66 +141,49 @@ func (b *builder) enclosure() {
 	if e.Sheet == nil {
 		return // said already; without a sheet nothing is known
 	}
-	b.series = make([]Entry, 0, 16)
-	if b.deserted() {
-		b.tasks()
-		return
-	}
-	for _, c := range e.Care {
-		b.care(c, b.sheetCare(c))
-	}
-	for _, c := range e.Sheet.Care {
-		if k := c.What(); k != nil && k.Needs != nil && k.Needs.Heated && !e.Heated() {
-			continue // there is nothing to test
+	b.entries = make([]Entry, 0, 16)
+	if !b.deserted() {
+		for _, c := range e.Care {
+			b.care(c, b.sheetCare(c))
 		}
-		if !replaced(e, c) && b.stageFits(c.Stages) {
-			b.care(c, c)
+		for _, c := range e.Sheet.Care {
+			if c.KindName() == schema.KindDeviceTest.Name && !e.Heated() {
+				continue // there is nothing to test
+			}
+			if !replaced(e, c) && b.stageFits(c.Stages) {
+				b.care(c, c)
+			}
 		}
-	}
-	for _, g := range b.life.Groups {
-		b.meals(g)
+		for _, g := range b.life.Groups {
+			b.meals(g)
+		}
 	}
 	b.tasks()
+	b.entries = ranked(b.entries)
+	for i := range b.entries {
+		b.show(&b.entries[i])
+	}
 }
 
 // deserted reports whether all animals that lived here are dead or gone.
 func (b *builder) deserted() bool {
 	for _, g := range b.life.Groups {
-		if g.Count(b.s.Horizon.From) > 0 {
+		if g.Count(b.Horizon.Now()) > 0 {
 			return false
 		}
 	}
 	return len(b.life.Groups) > 0
 }
 
-// tasks adds what the log brought, and puts all series in their order.
+// tasks adds what the log brought.
 func (b *builder) tasks() {
-	add := func(g *life.Group, tasks, over []life.Task) {
-		for i := range tasks {
-			b.once(g, &tasks[i])
-		}
-		for i := range over {
-			b.waiting(g, over[i])
-		}
-	}
-	add(nil, b.life.Tasks, b.life.Over)
+	b.once(nil, b.life.Tasks)
 	for _, g := range b.life.Groups {
-		add(g, g.Tasks, g.Over)
-	}
-	b.series = ranked(b.series)
-}
-
-// waiting adds a task of a day on which nobody was there: it waits for who comes next.
-func (b *builder) waiting(g *life.Group, t life.Task) {
-	round := b.rounds.usual(b.life.Plan)
-	i := b.attended(round.Keeper.Or(b.s.People.Only), int(t.On-b.s.Horizon.From))
-	if i >= 0 && i < b.s.Horizon.Days {
-		t.On = b.s.Horizon.Date(i)
-		b.once(g, &t)
+		b.once(g, g.Tasks)
 	}
 }
 
-// ranked returns the series in the order of their kinds. A series is large, so that
+// ranked returns the entries in the order of their kinds. An entry is large, so that
 // places are sorted and each is moved once.
 func ranked(all []Entry) []Entry {
 	order := make([]int, len(all))
@@ -216,10 +234,10 @@ func (b *builder) stageFits(stages []plan.Written[string]) bool {
 		return true
 	}
 	for _, g := range b.life.Groups {
-		if g.Count(b.s.Horizon.From) == 0 {
+		if g.Count(b.Horizon.Now()) == 0 {
 			continue
 		}
-		stage := g.Stage(b.s.Horizon.From)
+		stage := g.Stage(b.Horizon.Now())
 		if stage == "" || plan.Lists(stages, stage) {
 			return true
 		}
@@ -227,11 +245,11 @@ func (b *builder) stageFits(stages []plan.Written[string]) bool {
 	return false
 }
 
-// care adds the series of a care, one for each of its rounds. What the plan does
+// care adds the entries of a care, one for each of its rounds. What the plan does
 // not say of when it is done is taken from the sheet's, which is c itself where the
 // plan has none of its own.
 func (b *builder) care(c, sheet *plan.Care) {
-	kind := c.What()
+	kind := schema.FindKind(c.KindName())
 	if kind == nil || c.Off.V {
 		return
 	}
@@ -241,8 +259,9 @@ func (b *builder) care(c, sheet *plan.Care) {
 		merged.Every, merged.On, merged.Cron, merged.AfterLast = sheet.Every, sheet.On, sheet.Cron, sheet.AfterLast
 		t = &merged
 	}
-	last, has := b.life.Done[c.Name.V]
-	w, ok := b.when(t, c.At, b.life.Plan.Formerly.Or(b.life.Plan.Name.V)+"/"+t.Formerly.Or(c.Name.V), last, has)
+	id := identity.OfCare(b.life.Plan, c.Name, t.Formerly)
+	last, has := b.life.Done[id.Care]
+	w, ok := b.when(t, c.At, id, last, has)
 	if !ok {
 		return
 	}
@@ -254,7 +273,7 @@ func (b *builder) care(c, sheet *plan.Care) {
 		task += " " + c.Amount.V.String()
 	}
 	for _, r := range b.rounds.of(b.life.Plan, t, w.clocks) {
-		b.add(Entry{Life: b.life, Name: c.Name.V, Kind: kind, Round: r, Rules: w.rules, Task: task,
+		b.add(Entry{ID: id.In(t, r), Life: b.life, Name: c.Name.V, Kind: kind, Round: r, Rules: w.rules, Task: task,
 			Minutes: minutes(t, kind), Origin: c.At, Cited: plan.Cited{Source: c.Source, Quality: c.Quality, Seen: c.Seen}, FromSheet: c == sheet, Timing: t})
 	}
 }
@@ -266,116 +285,37 @@ func minutes(t *plan.Timing, kind *schema.CareKind) int {
 	return kind.Minutes
 }
 
-// add fills in the days of a series: as planned, on days with a round, without
-// what is held, and with somebody there.
-func (b *builder) add(s Entry) *Entry {
-	h := b.s.Horizon
-	s.Keeper = b.keeper(&s)
-	s.Days = b.days()
-	for _, r := range s.Rules {
-		r.Fill(s.Days, h)
+// add takes an entry through all steps.
+func (b *builder) add(e Entry) *Entry {
+	e.Keeper = b.keeper(&e)
+	e.Days, e.logged = b.days(), -1
+	for _, step := range steps {
+		step(b, &e)
 	}
-	if s.Once != nil {
-		for k := range max(1, s.Once.Times) {
-			if i, ok := h.Index(s.Once.On + civil.Date(k*s.Once.Interval)); ok {
-				s.Days.Add(i)
-			}
-		}
-	}
-	if len(s.Rules) > 0 && s.Days.Count() == 0 && b.never(&s) {
-		b.found.Add(finding.Finding{Rule: ruleNeverHappens, At: s.Origin, Text: s.Name + " does not come up on any day of the coming year", Write: "other days, or other from and until"})
-	}
-	b.onRounds(&s)
-	b.hold(&s)
-	b.absences(&s)
-	b.inPlace(&s)
-	b.catchUp(&s)
-	b.series = append(b.series, s)
-	return &b.series[len(b.series)-1]
+	b.entries = append(b.entries, e)
+	return &b.entries[len(b.entries)-1]
 }
 
-// never reports whether a series without days on the horizon is a mistake: one
-// whose time is over, or is still to come, is not.
-func (b *builder) never(s *Entry) bool {
-	for _, r := range s.Rules {
-		if _, ok := r.Next(b.s.Horizon.From); ok {
-			return false
-		}
-		if _, until := r.Bounds(); !r.Never() && until < b.s.Horizon.From {
-			return false
-		}
-	}
-	return true
-}
-
-func (b *builder) keeper(s *Entry) string {
+// keeper is whose an entry is: as the care says, the round, or the only one there is.
+func (b *builder) keeper(e *Entry) string {
 	switch {
-	case s.Timing != nil && s.Timing.Keeper.Set():
-		return s.Timing.Keeper.V
-	case s.Round.Keeper.Set():
-		return s.Round.Keeper.V
+	case e.Timing != nil && e.Timing.Keeper.Set():
+		return e.Timing.Keeper.V
+	case e.Round.Keeper.Set():
+		return e.Round.Keeper.V
 	}
-	return b.s.People.Only
+	return b.People.Only
 }
 
-// onRounds moves days on which the round is not held to the nearest on which it
-// is, as far as the care's window allows. Days beyond the ends of the horizon may
-// be moved onto it: yesterday's care is done today, whenever the plan is built.
-func (b *builder) onRounds(s *Entry) {
-	if b.rounds.held[s.Round] == nil {
-		return
-	}
-	free := s.FromSheet || s.Once != nil // the keeper has chosen no day
-	window := 0
-	switch {
-	case s.Timing != nil && s.Timing.Window.Set():
-		window = windowDays(s.Timing.Window.V)
-	case free:
-		window = 3
-	}
-	h := b.s.Horizon
-	move := func(i int) bool {
-		s.Moved = true
-		for k := 1; k <= window; k++ {
-			for _, to := range [2]int{i - k, i + k} {
-				if b.rounds.on(s.Round, to) {
-					b.put(s, to)
-					return true
-				}
-			}
+// once adds tasks that the log brought.
+func (b *builder) once(g *life.Group, tasks []life.Task) {
+	for i := range tasks {
+		t := &tasks[i]
+		id := identity.OfTask(b.life.Plan, t.Name)
+		if g != nil && slices.ContainsFunc(b.entries, func(e Entry) bool { return e.ID == id }) {
+			id = id.Of(g.Animals)
 		}
-		return false
+		b.add(Entry{ID: id, Life: b.life, Group: g, Name: t.Name, Kind: t.Kind, Round: b.rounds.usual(b.life.Plan), Task: t.Text,
+			Minutes: t.Kind.Minutes, High: t.High, Origin: t.At, Cited: t.Cited, Once: t, Moved: true})
 	}
-	for k := 1; k <= window; k++ {
-		for _, i := range [2]int{-k, h.Days - 1 + k} {
-			if s.planned(h.Date(i)) && !b.rounds.on(s.Round, i) {
-				move(i)
-			}
-		}
-	}
-	said := free // the proof says whether what is left is enough
-	for i := s.Days.Next(0); i >= 0; i = s.Days.Next(i + 1) {
-		if b.rounds.on(s.Round, i) {
-			continue
-		}
-		s.Days.Remove(i)
-		if !move(i) && !said {
-			said = true
-			b.found.Add(finding.Finding{Rule: ruleOffRound, At: s.Origin,
-				Text:  s.Name + " falls on " + h.Date(i).Words() + ", when there is no " + s.Round.Shown(),
-				Write: "window = \"2 days\", other days, or a round on more days",
-				Also:  []finding.Related{{At: s.Round.At, Text: "the round"}}})
-		}
-	}
-}
-
-// once adds a task that the log brought.
-func (b *builder) once(g *life.Group, t *life.Task) {
-	kind := schema.FindKind(t.Kind)
-	if kind == nil {
-		return
-	}
-	s := b.add(Entry{Life: b.life, Group: g, Name: t.Name, Kind: kind, Round: b.rounds.usual(b.life.Plan), Task: t.Text,
-		Minutes: kind.Minutes, High: t.High, Origin: t.At, Cited: t.Cited, Once: t})
-	s.Moved = true
 }

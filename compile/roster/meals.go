@@ -5,6 +5,7 @@ import (
 	"strconv"
 
 	"vivary/compile/horizon"
+	"vivary/compile/identity"
 	"vivary/compile/life"
 	"vivary/compile/recur"
 	"vivary/plan"
@@ -19,52 +20,51 @@ var menuEpoch = civil.Must(2024, 1, 1)
 // meals adds the meals of a group: those of the plan, else those that the species
 // sheet brings for its stage. Each live meal brings a look for leftovers.
 func (b *builder) meals(g *life.Group) {
-	e := b.life.Plan
-	if g.Count(b.s.Horizon.From) == 0 {
+	e, today := b.life.Plan, b.Horizon.Now()
+	if g.Count(today) == 0 {
 		return // what the last of them left is looked for after a death
 	}
-	var own, sheet *plan.Feeding
-	for _, f := range e.Feeding {
-		if f.Name.V == g.Animals.Name.V {
-			own = f
-		}
-	}
-	sheet = sheetMeal(e.Sheet, g.Stage(b.s.Horizon.From))
-	f := own
-	if f == nil {
-		f = sheet
+	own := feedingOf(e, g)
+	f := sheetMeal(e.Sheet, g.Stage(today))
+	if own != nil {
+		f = complete(own, f)
 	}
 	if f == nil || f.Off.V {
 		return
 	}
-	if own != nil && sheet != nil {
-		f = complete(own, sheet)
-	}
-	identity := e.Formerly.Or(e.Name.V) + "/feed " + f.Timing.Formerly.Or(g.Animals.Formerly.Or(g.Animals.Name.V))
-	w, ok := b.when(&f.Timing, f.At, identity, g.Fed, g.HasFed)
+	id := identity.OfMeal(e, schema.KindFeed, g.Animals, f)
+	w, ok := b.when(&f.Timing, f.At, id, g.Fed, g.HasFed)
 	if !ok {
 		return
 	}
-	after := leftoversAfter(f)
 	if f.AfterLast.Set() {
-		w.rules = b.fromOffered(g, w.rules, wholeDays(f.AfterLast.V), after)
+		w.rules = b.fromOffered(g, w.rules, wholeDays(f.AfterLast.V))
 	}
-	name := "feed " + g.Animals.Formerly.Or(g.Animals.Name.V)
 	cited := plan.Cited{Source: f.Source, Quality: f.Quality, Seen: f.Seen}
-	rounds := b.rounds.of(e, &f.Timing, w.clocks)
-	for _, r := range rounds {
+	for _, r := range b.rounds.of(e, &f.Timing, w.clocks) {
 		base := Entry{Life: b.life, Group: g, Round: r, Origin: f.At, Cited: cited, FromSheet: own == nil, Timing: &f.Timing, Meal: f}
 		meal := base
-		meal.Name, meal.Kind, meal.Rules, meal.Task, meal.Minutes = name, schema.KindFeed, w.rules, "Feed", minutes(&f.Timing, schema.KindFeed)
+		meal.ID, meal.Name = id.In(&f.Timing, r), identity.Meal(schema.KindFeed, identity.Animals(g.Animals))
+		meal.Kind, meal.Rules, meal.Task, meal.Minutes = schema.KindFeed, w.rules, schema.KindFeed.Phrase, minutes(&f.Timing, schema.KindFeed)
 		meal.Menu = b.menu(f, w.rules)
 		added := *b.add(meal)
 		if !f.Killed.V {
-			b.companion(base, &added, schema.KindLeftovers, "leftovers "+g.Animals.Formerly.Or(g.Animals.Name.V), after)
+			b.companion(base, &added, schema.KindLeftovers, leftoversAfter(f))
 		}
 		if f.GutLoad.V {
-			b.companion(base, &added, schema.KindGutLoad, "gut-load "+g.Animals.Formerly.Or(g.Animals.Name.V), schema.KindGutLoad.OfMeal)
+			b.companion(base, &added, schema.KindGutLoad, schema.KindGutLoad.OfMeal)
 		}
 	}
+}
+
+// feedingOf returns what the plan says of the meals of a group, or nil.
+func feedingOf(e *plan.Enclosure, g *life.Group) *plan.Feeding {
+	for _, f := range e.Feeding {
+		if f.Name.V == g.Animals.Name.V {
+			return f
+		}
+	}
+	return nil
 }
 
 // leftoversAfter is how many days after a live meal what is left is taken out.
@@ -76,62 +76,62 @@ func leftoversAfter(f *plan.Feeding) int {
 }
 
 // companion adds what goes with a meal: something to do so many days after it, or
-// before it.
-func (b *builder) companion(s Entry, meal *Entry, kind *schema.CareKind, name string, after int) {
-	s.Name, s.Kind, s.Task, s.Minutes, s.After = name, kind, kind.Phrase, kind.Minutes, after
-	s.Moved = meal.Moved
+// before it. It has no days of its own: it stands where the meal does, and so comes
+// after all that was done to the meal; rounds and absences move it once more, since
+// it falls on another day.
+func (b *builder) companion(e Entry, meal *Entry, kind *schema.CareKind, after int) {
+	e.ID = identity.OfMeal(b.life.Plan, kind, e.Group.Animals, e.Meal).In(e.Timing, e.Round)
+	e.Name = identity.Meal(kind, identity.Animals(e.Group.Animals))
+	e.Kind, e.Task, e.Minutes, e.After = kind, kind.Phrase, kind.Minutes, after
+	e.Moved, e.logged = meal.Moved, -1
 	for _, r := range meal.Rules {
 		if r, ok := r.Shift(after); ok {
-			s.Rules = append(s.Rules, r)
+			e.Rules = append(e.Rules, r)
 		} else {
-			s.Moved = true
+			e.Moved = true
 		}
 	}
-	s.Keeper = b.keeper(&s)
-	s.Days = b.days()
-	h := b.s.Horizon
-	for i := meal.Days.Next(0); i >= 0; i = meal.Days.Next(i + 1) {
-		if k := i + after; k >= 0 && k < h.Days {
-			s.Days.Add(k)
+	e.Keeper = b.keeper(&e)
+	e.Days = b.days()
+	b.shift(e.Days, meal.Days, after)
+	for _, c := range meal.Causes {
+		if c.Why != PreyKilled && c.Why != CaughtUp {
+			days := b.days()
+			b.shift(days, c.Days, after)
+			c.Days = days
+			e.Causes = append(e.Causes, c)
 		}
 	}
-	// The meals beyond the ends of the horizon bring theirs too: today's leftovers
-	// are those of yesterday's meal.
-	if after > 0 {
-		b.beyond(&s, meal, h.From-civil.Date(after), h.From)
-	} else {
-		b.beyond(&s, meal, h.Last()+1, h.Last()+1-civil.Date(after))
-	}
-	b.onRounds(&s)
 	if kind == schema.KindLeftovers {
-		b.leftBehind(&s, meal)
+		b.leftBehind(&e)
 	}
-	b.absences(&s)
-	b.catchUp(&s)
-	b.series = append(b.series, s)
+	b.asTold(&e)
+	b.onRounds(&e)
+	b.absences(&e)
+	b.catchUp(&e)
+	b.entries = append(b.entries, e)
 }
 
-// beyond adds what goes with the meals of the days from one until another, neither
-// of which is on the horizon.
-func (b *builder) beyond(s, meal *Entry, from, until civil.Date) {
-	out := map[civil.Date]bool{}
-	meal.EachHeld(from, until, func(d civil.Date) { out[d] = true })
-	open, ends := meal.HeldFrom()
-	for d := from; d < until; d++ {
-		i := int(d - b.s.Horizon.From)
-		given, changed := meal.past[i]
-		if !changed {
-			given = meal.planned(d) && !out[d] && !(ends && open <= d)
+// shift adds the days of one set to another, so many days later.
+func (b *builder) shift(to, from horizon.Days, by int) {
+	for i := from.Next(0); i >= 0; i = from.Next(i + 1) {
+		if k := i + by; k >= 0 && k < b.Horizon.Days {
+			to.Add(k)
 		}
-		if given {
-			s.Days.Add(i + s.After)
-		}
+	}
+}
+
+// leftBehind adds looks for what is left of the meals that stand in place of others.
+func (b *builder) leftBehind(e *Entry) {
+	for _, at := range e.Group.Offered {
+		i := b.attended(e.Keeper, int(at-b.Horizon.From))
+		b.put(e, Cause{Why: WithMeal, At: e.Origin}, i+e.After)
 	}
 }
 
 // complete returns a plan's meal with what it leaves open taken from the sheet's.
 func complete(own, sheet *plan.Feeding) *plan.Feeding {
-	if says(&own.Timing) && own.PerAnimal.Set() && len(own.Menu()) > 0 {
+	if sheet == nil || says(&own.Timing) && own.PerAnimal.Set() && len(own.Menu()) > 0 {
 		return own
 	}
 	f := *own
@@ -179,7 +179,7 @@ func (b *builder) menu(f *plan.Feeding, rules []recur.Rule) []Portion {
 	if len(items) == 0 {
 		return nil
 	}
-	h := b.s.Horizon
+	h := b.Horizon
 	menu := make([]Portion, len(items))
 	for k := range items {
 		menu[k] = Portion{Prey: items[k].V, Items: per}
@@ -224,13 +224,13 @@ func (b *builder) menu(f *plan.Feeding, rules []recur.Rule) []Portion {
 
 // Dish says what an item of a meal is on a day: "Feed adult crickets, 4 each", and
 // how many that are for the animals there are, "×12".
-func (s *Roster) Dish(x *Entry, p *Portion, on civil.Date) (text, total string) {
+func (s *Shared) Dish(x *Entry, p *Portion, on civil.Date) (text, total string) {
 	i, ok := s.Horizon.Index(on)
 	return s.DishAs(x, p, on, ok && x.Killed != nil && x.Killed.Has(i))
 }
 
 // DishAs is Dish for prey that is killed first, or is not.
-func (s *Roster) DishAs(x *Entry, p *Portion, on civil.Date, killed bool) (text, total string) {
+func (s *Shared) DishAs(x *Entry, p *Portion, on civil.Date, killed bool) (text, total string) {
 	word := p.Prey.String()
 	if f := s.Plan.Library.Feeder(p.Prey.Feeder); f != nil {
 		plural := f.Plural.Or(f.Name.V + "s")

@@ -1,88 +1,194 @@
 package roster
 
 import (
+	"cmp"
+	"slices"
+
 	"vivary/compile/horizon"
 	"vivary/compile/recur"
 	"vivary/plan"
+	"vivary/plan/finding"
 	"vivary/schema/civil"
 )
 
-// People are the days of the keepers.
+// People are the days of the keepers: who is there, and who stands in.
 type People struct {
-	Only     string // the one keeper of a collection that has just one
-	Absences []Absence
-	over     []Absence // those that ended not long before the horizon
-	away     map[string]horizon.Days
+	Only string // the one keeper of a collection that has just one
+	duty map[string]*Duty
+	all  []*Duty // by keeper
 }
 
-// Absence is one away block on the horizon.
-type Absence struct {
-	Away     *plan.Away
-	Days     horizon.Days // the days away
-	Visits   horizon.Days // those of them on which the stand-in comes
-	From, To int          // places on the horizon, cut to it; To is the day of return
-	Before   int          // the place of the first day away, which may lie before the horizon
+// Duty is one keeper's days. The absences of a keeper are one set of days, however
+// many blocks say so: they may overlap, touch and nest, and who stands in is decided
+// day by day.
+type Duty struct {
+	Keeper string
+	Away   horizon.Days // the days away
+	Visits horizon.Days // those of them on which somebody stands in
+	Runs   []Run        // the days away in runs, by first day
+	stands []stand
 }
 
-func people(c *plan.Collection, h horizon.Horizon) *People {
-	p := &People{away: map[string]horizon.Days{}}
+// Run is a run of days away.
+type Run struct {
+	From, To int          // places in the window, cut to it; To is the day of return
+	Begun    civil.Date   // the first day, which may lie before the window
+	Ends     civil.Date   // the day of return, which may lie behind it
+	Blocks   []*plan.Away // those that make it, by first day
+	days     []horizon.Days
+}
+
+// stand is who stands in, and on which days.
+type stand struct {
+	keeper string
+	days   horizon.Days
+}
+
+func people(c *plan.Collection, h horizon.Horizon) (*People, []finding.Finding) {
+	p := &People{duty: map[string]*Duty{}}
 	if len(c.Keepers) == 1 {
 		p.Only = c.Keepers[0].Name.V
 	}
+	blocks := map[string][]*plan.Away{}
 	for _, a := range c.Aways {
-		if !a.From.Set() || !a.To.Set() || a.To.V < a.From.V {
-			continue
-		}
-		from, to := int(a.From.V-h.From), int(a.To.V-h.From)
-		if to < 0 && to >= -margin {
-			p.over = append(p.over, Absence{Away: a, To: to, Before: from})
-		}
-		if to < 0 || from >= h.Days {
-			continue
-		}
-		x := Absence{Away: a, Days: h.New(), Visits: h.New(), From: max(from, 0), To: min(to, h.Days), Before: from}
-		x.Days.AddRun(from, to, h.Days)
-		if a.Cover.Set() {
-			if len(a.Visits) == 0 {
-				x.Visits.Union(x.Days)
-			} else {
-				x.Visits = listed(a.Visits, h)
-				for i := range x.Visits {
-					x.Visits[i] &= x.Days[i]
-				}
-			}
-		}
-		p.Absences = append(p.Absences, x)
-		if p.away[a.Name.V] == nil {
-			p.away[a.Name.V] = h.New()
-		}
-		p.away[a.Name.V].Union(x.Days)
-	}
-	// Somebody who is away does not stand in for others.
-	for k := range p.Absences {
-		if days := p.away[p.Absences[k].Away.Cover.V]; days != nil {
-			p.Absences[k].Visits.Subtract(days)
+		if a.From.Set() && a.To.Set() && a.To.V >= a.From.V && a.To.V > h.From && a.From.V <= h.Last() {
+			blocks[a.Name.V] = append(blocks[a.Name.V], a)
 		}
 	}
-	return p
+	for name, all := range blocks {
+		p.duty[name] = away(name, all, h)
+		p.all = append(p.all, p.duty[name])
+	}
+	slices.SortFunc(p.all, func(a, b *Duty) int { return cmp.Compare(a.Keeper, b.Keeper) })
+	var found finding.List
+	for _, d := range p.all {
+		for _, a := range blocks[d.Keeper] {
+			d.cover(p, a, h, &found)
+		}
+	}
+	return p, found.All
 }
 
+// away makes one set of days, and runs of it, of a keeper's blocks.
+func away(keeper string, blocks []*plan.Away, h horizon.Horizon) *Duty {
+	d := &Duty{Keeper: keeper, Away: h.New(), Visits: h.New()}
+	for _, a := range blocks { // by first day
+		from, to := int(a.From.V-h.From), int(a.To.V-h.From)
+		days := h.New()
+		days.AddRun(from, to, h.Days)
+		d.Away.Union(days)
+		if n := len(d.Runs); n > 0 && a.From.V <= d.Runs[n-1].Ends {
+			r := &d.Runs[n-1]
+			r.Ends = max(r.Ends, a.To.V)
+			r.Blocks, r.days = append(r.Blocks, a), append(r.days, days)
+			continue
+		}
+		d.Runs = append(d.Runs, Run{Begun: a.From.V, Ends: a.To.V, Blocks: []*plan.Away{a}, days: []horizon.Days{days}})
+	}
+	for i := range d.Runs {
+		r := &d.Runs[i]
+		r.From, r.To = max(0, int(r.Begun-h.From)), min(int(r.Ends-h.From), h.Days)
+	}
+	return d
+}
+
+// cover adds the days on which a block has somebody stand in. Somebody who is away
+// does not; and where two blocks name two people for one day, which of them comes is
+// for the plan to say.
+func (d *Duty) cover(p *People, a *plan.Away, h horizon.Horizon, found *finding.List) {
+	if !a.Cover.Set() {
+		return
+	}
+	in := h.New()
+	in.AddRun(int(a.From.V-h.From), int(a.To.V-h.From), h.Days)
+	if len(a.Visits) > 0 {
+		in.Keep(listed(a.Visits, h))
+	}
+	if other := p.duty[a.Cover.V]; other != nil {
+		in.Subtract(other.Away)
+	}
+	for _, s := range d.stands {
+		if s.keeper != a.Cover.V && s.days.Intersects(in) {
+			found.Add(d.twoCovers(a, s.keeper, h, in, s.days))
+		}
+	}
+	in.Subtract(d.Visits)
+	d.Visits.Union(in)
+	d.stands = append(d.stands, stand{a.Cover.V, in})
+}
+
+func (d *Duty) twoCovers(a *plan.Away, other string, h horizon.Horizon, in, theirs horizon.Days) finding.Finding {
+	both := in.Clone()
+	both.Keep(theirs)
+	f := finding.Finding{Rule: ruleTwoCovers, At: a.Cover.At,
+		Text:  "on " + h.Date(both.Next(0)).Words() + " both " + other + " and " + a.Cover.V + " stand in for " + d.Keeper + ", and each may think that the other comes",
+		Write: "cover = \"" + other + "\" here too, or visits on other days"}
+	for _, r := range d.Runs {
+		for _, b := range r.Blocks {
+			if b.Cover.V == other && b.From.V < a.To.V && a.From.V < b.To.V {
+				f.Also = append(f.Also, finding.Related{At: b.Cover.At, Text: "the other"})
+				return f
+			}
+		}
+	}
+	return f
+}
+
+// Duties returns the days of every keeper who is away at some time, by name.
+func (p *People) Duties() []*Duty { return p.all }
+
+// Of returns the days of a keeper, or nil for one who is never away.
+func (p *People) Of(keeper string) *Duty { return p.duty[keeper] }
+
 // Away returns the days on which a keeper is away, or nil for none.
-func (p *People) Away(keeper string) horizon.Days { return p.away[keeper] }
+func (p *People) Away(keeper string) horizon.Days {
+	if d := p.duty[keeper]; d != nil {
+		return d.Away
+	}
+	return nil
+}
 
 // Doer returns who does what keeper would do on day i: the keeper, the stand-in
 // on a day of a visit, or "" and false where nobody is there.
 func (p *People) Doer(keeper string, i int) (string, bool) {
-	for k := range p.Absences {
-		a := &p.Absences[k]
-		if a.Away.Name.V == keeper && a.Days.Has(i) {
-			if a.Visits.Has(i) {
-				return a.Away.Cover.V, true
-			}
-			return "", false
+	d := p.duty[keeper]
+	if d == nil || !d.Away.Has(i) {
+		return keeper, true
+	}
+	return d.who(i)
+}
+
+// there reports whether anybody does what keeper would do on day i.
+func (p *People) there(keeper string, i int) bool {
+	_, ok := p.Doer(keeper, i)
+	return ok
+}
+
+// present returns the first day from i on when somebody does what keeper would do.
+func (d *Duty) present(i int) int {
+	for i < len(d.Away)*64 && d.Away.Has(i) && !d.Visits.Has(i) {
+		i++
+	}
+	return i
+}
+
+// before returns the last day up to i when somebody does, or -1.
+func (d *Duty) before(i int) int {
+	for i >= 0 && d.Away.Has(i) && !d.Visits.Has(i) {
+		i--
+	}
+	return i
+}
+
+// block returns the away block by which the keeper is away on day i: the last to
+// begin, which is what an extended trip goes by.
+func (r *Run) block(i int) *plan.Away {
+	for k := len(r.days) - 1; k > 0; k-- {
+		if r.days[k].Has(i) {
+			return r.Blocks[k]
 		}
 	}
-	return keeper, true
+	return r.Blocks[0]
 }
 
 // listed returns the days of a list such as ["tue", "first sat"].

@@ -7,8 +7,8 @@ import (
 
 	"vivary/compile"
 	"vivary/compile/roster"
+	"vivary/internal/planned"
 	"vivary/schema/civil"
-	"vivary/testdata/planned"
 )
 
 // sheet is a species without care of its own, so that a plan has only the care

@@ -1,12 +1,14 @@
-// Package schedule turns the care of a collection into series: what is done, on
-// which days, at what time, by whom, and why. It holds back what the animals'
-// state forbids; whether enough is left is for package prove to say.
+// Package roster says who does what, for whom, on which day and why, and to whom
+// it is shown: one value that feeds, the day's list, the proof, the checks and the
+// reasons read, and none of them concludes again. It judges nothing: whether what
+// is left is enough is for package prove to say.
 package roster
 
 import (
 	"iter"
 
 	"vivary/compile/horizon"
+	"vivary/compile/identity"
 	"vivary/compile/life"
 	"vivary/compile/recur"
 	"vivary/plan"
@@ -19,6 +21,7 @@ import (
 // Entry is one thing done again and again at one time of day, for one enclosure
 // or for one group in it.
 type Entry struct {
+	ID     identity.Identity
 	Life   *life.Enclosure
 	Group  *life.Group // nil for care of the whole enclosure
 	Name   string      // the care's name, or the kind and the group's name of a meal
@@ -27,22 +30,17 @@ type Entry struct {
 	Keeper string // who does it where nobody is away; "" where nobody is named
 
 	// Rules give the days as planned. Where days were moved, or depend on those of
-	// another series, Moved is set and only Days tells.
+	// another entry, Moved is set and only Days tells.
 	Rules []recur.Rule
 	Moved bool
-	// Days are the days on the horizon on which it is done; Held those on which a
-	// hold takes it out; Left those on which it is left out, because nobody is there to
-	// do it; Passed those of Left on which it is not that: the log says that it was
-	// skipped today, or another meal stands in its place or was given so near to it
-	// that it comes too soon. Killed are those of Days on which prey is killed first,
-	// because nobody comes the next day.
-	Days, Held, Left, Passed, Killed horizon.Days
-
-	// Owed says that the last occasion before today was left undone. It is caught up
-	// on day CaughtUp; Last is the last day on which it was done.
-	Owed     bool
-	CaughtUp int
-	Last     civil.Date
+	// Days are the days of the window on which it stands; Shown those of them on which
+	// a calendar, or a list on paper, shows it to who does it.
+	Days, Shown horizon.Days
+	// Causes say why days are not as planned, in the order of the steps that made them.
+	Causes []Cause
+	// Killed are those of Days on which prey is killed first, because nobody comes in
+	// time to take out what is left, or whoever comes is not to feed it live.
+	Killed horizon.Days
 
 	Task    string // what to do, as a line of a round begins
 	Menu    []Portion
@@ -59,9 +57,7 @@ type Entry struct {
 	After     int           // of what goes with a meal: how many days after it, -1 for the day before
 	Once      *life.Task    // of a task that the log brought
 
-	// past says of places before the horizon what an absence made of a meal there:
-	// given on that day, or left out.
-	past map[int]bool
+	logged int // the last day on which the log says that it was done, or -1
 }
 
 // Portion is one item of a rotating menu.
@@ -72,63 +68,77 @@ type Portion struct {
 }
 
 // Plan returns the enclosure's plan.
-func (s *Entry) Plan() *plan.Enclosure { return s.Life.Plan }
+func (e *Entry) Plan() *plan.Enclosure { return e.Life.Plan }
 
 // isMeal reports whether it is the meals of a group, not something that goes with
 // them or that the log brought.
-func (s *Entry) isMeal() bool { return s.Meal != nil && s.Kind == schema.KindFeed }
+func (e *Entry) isMeal() bool { return e.Meal != nil && e.Kind == schema.KindFeed }
 
-// At returns the time of day.
-func (s *Entry) At() civil.Clock { return s.Round.Clock.V }
-
-// Identity names the series for ever: the enclosure and the care by the names
-// they had first, and the round where the care is done in more than one.
-func (s *Entry) Identity() string {
-	id := s.Life.Plan.Formerly.Or(s.Life.Plan.Name.V) + "/" + s.Name
-	if s.Timing == nil {
-		return id
-	}
-	if s.Timing.Formerly.Set() {
-		id = s.Life.Plan.Formerly.Or(s.Life.Plan.Name.V) + "/" + s.Timing.Formerly.V
-	}
-	if len(s.Timing.Round)+len(s.Timing.Clocks) > 1 || s.Timing.Cron.Set() {
-		id += "/" + s.Round.Formerly.Or(s.Round.Name.V)
-	}
-	return id
+// Feeds reports whether it offers food to its group: a meal, or a task of the log
+// that is one.
+func (e *Entry) Feeds() bool {
+	return e.Kind.Needs == schema.NeedFood || e.Once != nil && e.Once.Meal
 }
 
+// At returns the time of day.
+func (e *Entry) At() civil.Clock { return e.Round.Clock.V }
+
 // Portion returns the menu item whose turn it is on day i, or nil.
-func (s *Entry) Portion(i int) *Portion {
-	for k := range s.Menu {
-		if s.Menu[k].Days.Has(i) {
-			return &s.Menu[k]
+func (e *Entry) Portion(i int) *Portion {
+	for k := range e.Menu {
+		if e.Menu[k].Days.Has(i) {
+			return &e.Menu[k]
 		}
 	}
 	return nil
 }
 
-// Roster is all series of a collection, with the days of its people. It is not
-// changed once Make has returned it.
-type Roster struct {
-	Plan     *plan.Collection
-	Horizon  horizon.Horizon
-	Lives    []*life.Enclosure        // in walking order
-	Of       [][]Entry                // of each of Lives, by kind
-	Rounds   []*plan.Round            // those of the plan, and those made for times of their own
-	In       map[*plan.Round][]*Entry // the series of each round, in walking order
-	People   *People
-	Findings []finding.Finding
+// Planned reports whether one of the entry's rules has the day.
+func (e *Entry) Planned(d civil.Date) bool {
+	for _, r := range e.Rules {
+		if r.Contains(d) {
+			return true
+		}
+	}
+	return false
 }
 
-// All yields every series, by enclosure in walking order, then by kind.
-func (s *Roster) All() iter.Seq[*Entry] {
+// Roster is all entries of a collection, with the days of its people and what falls
+// into its calendars. It is not changed once Make has returned it.
+type Roster struct {
+	*Shared
+	Lives     []*life.Enclosure        // in walking order
+	Of        [][]Entry                // of each of Lives, by kind
+	In        map[*plan.Round][]*Entry // the entries of each round, in walking order
+	Calendars []Calendar               // as in the plan; one that shows everything where it has none
+	Findings  []finding.Finding
+}
+
+// Shared is what the entries of every enclosure depend on beside the enclosure's own
+// plan and log.
+type Shared struct {
+	Plan    *plan.Collection
+	Horizon horizon.Horizon
+	Rounds  []*plan.Round // those of the plan, and those made for times of their own
+	People  *People
+	Told    Told // what the last feeds showed, nil for nothing known
+	rounds  *rounds
+	shows   *shows
+}
+
+// All yields every entry, by enclosure in walking order, then by kind.
+func (r *Roster) All() iter.Seq[*Entry] {
 	return func(yield func(*Entry) bool) {
-		for i := range s.Of {
-			for k := range s.Of[i] {
-				if !yield(&s.Of[i][k]) {
+		for i := range r.Of {
+			for k := range r.Of[i] {
+				if !yield(&r.Of[i][k]) {
 					return
 				}
 			}
 		}
 	}
 }
+
+// Doer returns who does an entry on day i, and whether anybody does: "" and true
+// where it is nobody's in particular.
+func (s *Shared) Doer(e *Entry, i int) (string, bool) { return s.People.Doer(e.Keeper, i) }

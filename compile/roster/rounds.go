@@ -7,6 +7,7 @@ import (
 	"vivary/compile/horizon"
 	"vivary/compile/recur"
 	"vivary/plan"
+	"vivary/plan/finding"
 	"vivary/schema/civil"
 )
 
@@ -16,11 +17,11 @@ type rounds struct {
 	first   *plan.Round
 	byName  map[string]*plan.Round
 	byClock map[civil.Clock]*plan.Round
-	held    map[*plan.Round]horizon.Days // of rounds that are not held every day, from margin days before the horizon
-	s       *Roster
+	held    map[*plan.Round]horizon.Days // of rounds that are not held every day
+	s       *Shared
 }
 
-func newRounds(s *Roster) *rounds {
+func newRounds(s *Shared) *rounds {
 	r := &rounds{s: s, first: s.Rounds[0], byName: map[string]*plan.Round{}, byClock: map[civil.Clock]*plan.Round{}, held: map[*plan.Round]horizon.Days{}}
 	for _, x := range s.Rounds {
 		r.byName[x.Name.V] = x
@@ -28,7 +29,7 @@ func newRounds(s *Roster) *rounds {
 			r.byClock[x.Clock.V] = x
 		}
 		if len(x.On) > 0 {
-			r.held[x] = listed(x.On, horizon.Horizon{From: s.Horizon.From - margin, Days: s.Horizon.Days + 2*margin})
+			r.held[x] = listed(x.On, s.Horizon)
 		}
 	}
 	return r
@@ -105,15 +106,63 @@ func (r *rounds) usual(e *plan.Enclosure) *plan.Round {
 	return r.first
 }
 
-// margin is for how many days beyond either end of the horizon it is known whether
-// a round is held.
-const margin = 64
-
-// on reports whether a round is held on day i of the horizon, or as far as margin
-// beyond it.
+// on reports whether a round is held on day i, which may lie outside the window.
 func (r *rounds) on(x *plan.Round, i int) bool {
 	days := r.held[x]
-	return days == nil || days.Has(i+margin)
+	return days == nil || i >= 0 && i < r.s.Horizon.Days && days.Has(i)
+}
+
+// onRounds moves days on which the round is not held to the nearest on which it is,
+// as far as the care's window allows.
+func (b *builder) onRounds(e *Entry) {
+	held := b.rounds.held[e.Round]
+	if held == nil {
+		return
+	}
+	said := e.free() // the proof says whether what is left is enough
+	for i := e.Days.Next(0); i >= 0; i = e.Days.Next(i + 1) {
+		if held.Has(i) {
+			continue
+		}
+		e.Moved = true
+		b.take(e, Cause{Why: NoRound, At: e.Round.At}, i)
+		if to, ok := b.nearest(e, i); ok {
+			b.put(e, Cause{Why: Moved, At: e.Round.At}, to)
+		} else if !said && i >= b.Horizon.Today {
+			said = true
+			b.found.Add(finding.Finding{Rule: ruleOffRound, At: e.Origin,
+				Text:  e.Name + " falls on " + b.Horizon.Date(i).Words() + ", when there is no " + e.Round.Shown(),
+				Write: "window = \"2 days\", other days, or a round on more days",
+				Also:  []finding.Related{{At: e.Round.At, Text: "the round"}}})
+		}
+	}
+}
+
+// free reports whether the keeper has chosen no day.
+func (e *Entry) free() bool { return e.FromSheet || e.Once != nil }
+
+// usualWindow is by how many days what has no window of its own may be moved to a
+// round (common practice, no source).
+const usualWindow = 3
+
+// nearest returns the nearest day to i on which the round of an entry is held, the
+// earlier of two, within its window.
+func (b *builder) nearest(e *Entry, i int) (int, bool) {
+	window := 0
+	switch {
+	case e.Timing != nil && e.Timing.Window.Set():
+		window = windowDays(e.Timing.Window.V)
+	case e.free():
+		window = usualWindow
+	}
+	for k := 1; k <= window; k++ {
+		for _, to := range [2]int{i - k, i + k} {
+			if b.rounds.on(e.Round, to) {
+				return to, true
+			}
+		}
+	}
+	return 0, false
 }
 
 // madeRound returns a round that nobody wrote.

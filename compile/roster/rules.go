@@ -4,7 +4,7 @@ import "vivary/plan/finding"
 
 // Rules are what can be found while series are made. Each example is the inside
 // of an enclosure of emperor scorpions that is otherwise sound.
-var Rules = []*finding.Rule{ruleNoTiming, ruleTwoTimings, ruleCron, ruleCronMeaning, ruleNeverHappens, ruleOffRound, ruleWindow, ruleClockChange, ruleTooManySeries}
+var Rules = []*finding.Rule{ruleNoTiming, ruleTwoTimings, ruleCron, ruleCronMeaning, ruleNeverHappens, ruleOffRound, ruleWindow, ruleClockChange, ruleTwoCovers, ruleOneIdentity, ruleTooManySeries}
 
 var (
 	ruleNoTiming = &finding.Rule{ID: "no-timing", Severity: finding.Error,
@@ -59,6 +59,20 @@ var (
 		Instead: "Choose a time outside the hour of the change.",
 		Bad:     "collection \"c\" {\n  time_zone = \"America/Nuuk\"\n}\nround \"evening\" {\n  at     = \"23:30\"\n  keeper = \"lead\"\n}\n",
 		Good:    "collection \"c\" {\n  time_zone = \"America/Nuuk\"\n}\nround \"evening\" {\n  at     = \"19:30\"\n  keeper = \"lead\"\n}\n"}
+	ruleTwoCovers = &finding.Rule{ID: "two-covers", Severity: finding.Error,
+		Title:   "Two people stand in for the same keeper on the same day.",
+		Why:     "Each thinks that the other comes, and nobody does.",
+		Source:  "the design of this program",
+		Instead: "Let absences that overlap have the same cover, or visits on different days.",
+		Bad:     "keeper \"lead\" {\n}\nkeeper \"relief\" {\n  phone   = \"1\"\n  trained = \"feeding\"\n}\nkeeper \"second\" {\n  phone   = \"2\"\n  trained = \"feeding\"\n}\naway \"lead\" {\n  from  = \"2027-03-01\"\n  to    = \"2027-03-05\"\n  cover = \"relief\"\n}\naway \"lead\" {\n  from  = \"2027-03-03\"\n  to    = \"2027-03-08\"\n  cover = \"second\"\n}\n",
+		Good:    "keeper \"lead\" {\n}\nkeeper \"relief\" {\n  phone   = \"1\"\n  trained = \"feeding\"\n}\nkeeper \"second\" {\n  phone   = \"2\"\n  trained = \"feeding\"\n}\naway \"lead\" {\n  from  = \"2027-03-01\"\n  to    = \"2027-03-05\"\n  cover = \"relief\"\n}\naway \"lead\" {\n  from  = \"2027-03-05\"\n  to    = \"2027-03-08\"\n  cover = \"second\"\n}\n"}
+	ruleOneIdentity = &finding.Rule{ID: "one-identity", Severity: finding.Error,
+		Title:   "Two things would be one and the same in every calendar.",
+		Why:     "A phone knows an entry by the names that things had first. Two of one name overwrite each other, and one is never shown.",
+		Source:  "RFC 5545, 3.8.4.7: a UID is unique; the design of this program",
+		Instead: "Look at formerly: it names what this very thing was called before, and nothing else may have that name.",
+		Bad:     "enclosure \"box-2\" {\n  formerly = \"box\"\n  species  = \"pandinus-imperator\"\n  room     = \"east\"\n  housing {\n    kind      = \"glass\"\n    inside    = \"76 x 46 x 41 cm\"\n    lid       = \"solid, latched\"\n    substrate = \"coir and topsoil\"\n    moisture  = \"damp\"\n    depth     = \"16 cm\"\n    hides     = 4\n  }\n  animals \"adults\" {\n    count  = 1\n    stage  = \"adult\"\n    origin = \"captive bred\"\n    paper  = \"invoice 118\"\n  }\n}\n",
+		Good:    "enclosure \"box-2\" {\n  formerly = \"tank\"\n  species  = \"pandinus-imperator\"\n  room     = \"east\"\n  housing {\n    kind      = \"glass\"\n    inside    = \"76 x 46 x 41 cm\"\n    lid       = \"solid, latched\"\n    substrate = \"coir and topsoil\"\n    moisture  = \"damp\"\n    depth     = \"16 cm\"\n    hides     = 4\n  }\n  animals \"adults\" {\n    count  = 1\n    stage  = \"adult\"\n    origin = \"captive bred\"\n    paper  = \"invoice 118\"\n  }\n}\n"}
 	ruleTooManySeries = &finding.Rule{ID: "too-many-series", Severity: finding.Error,
 		Title:   "The collection has more repeating cares than are read.",
 		Why:     "A bound keeps a mistake from using up the machine.",

@@ -6,8 +6,8 @@ import (
 	"testing"
 
 	"vivary/compile/rounds"
+	"vivary/internal/planned"
 	"vivary/schema/civil"
-	"vivary/testdata/planned"
 )
 
 // week lists every round of some days, as a keeper sees it.

@@ -5,6 +5,7 @@ import (
 	"strings"
 	"time"
 
+	"vivary/compile/identity"
 	"vivary/compile/recur"
 	"vivary/plan"
 	"vivary/plan/finding"
@@ -24,9 +25,9 @@ func says(t *plan.Timing) bool {
 	return t.Every.Set() || len(t.On) > 0 || t.Cron.Set() || t.AfterLast.Set()
 }
 
-// when reads the timing of a care. identity gives an interval without a first day
+// when reads the timing of a care. its identity gives an interval without a first day
 // its phase; last is the day on which the care was last done, if that is known.
-func (b *builder) when(t *plan.Timing, at source.Place, identity string, last civil.Date, hasLast bool) (timing, bool) {
+func (b *builder) when(t *plan.Timing, at source.Place, id identity.Identity, last civil.Date, hasLast bool) (timing, bool) {
 	var out timing
 	if n := ways(t); n != 1 {
 		if n == 0 {
@@ -47,7 +48,7 @@ func (b *builder) when(t *plan.Timing, at source.Place, identity string, last ci
 		if t.From.Set() {
 			return t.From.V
 		}
-		return recur.Phase(identity, days)
+		return id.Phase(days)
 	}
 	switch {
 	case t.Cron.Set():
@@ -87,7 +88,7 @@ func (b *builder) when(t *plan.Timing, at source.Place, identity string, last ci
 		}
 		out.rules = rules
 	default:
-		out.rules = []recur.Rule{every(t.Every.V, identity, t.From)}
+		out.rules = []recur.Rule{every(t.Every.V, id, t.From)}
 	}
 	if t.From.Set() || t.Until.Set() {
 		from, until := t.From.Or(recur.MinDate), t.Until.Or(recur.MaxDate)
@@ -120,12 +121,14 @@ func ways(t *plan.Timing) int {
 // wholeDays returns a duration in days, at least one.
 func wholeDays(q quantity.Quantity) int { return max(1, int(q.Value/(24*60))) }
 
-// windowDays returns a window in days, for no more than it is known whether a round
-// is held.
-func windowDays(q quantity.Quantity) int { return min(int(q.Value/(24*60)), margin/2) }
+// maxWindow is by how many days care is moved at the most.
+const maxWindow = 32
+
+// windowDays returns a window in days.
+func windowDays(q quantity.Quantity) int { return min(int(q.Value/(24*60)), maxWindow) }
 
 // every returns the rule of an interval alone.
-func every(v quantity.Interval, identity string, from plan.Written[civil.Date]) recur.Rule {
+func every(v quantity.Interval, id identity.Identity, from plan.Written[civil.Date]) recur.Rule {
 	switch v.Unit {
 	case quantity.Day, quantity.Week:
 		n := v.N
@@ -135,7 +138,7 @@ func every(v quantity.Interval, identity string, from plan.Written[civil.Date]) 
 		if from.Set() {
 			return recur.EveryDays(n, from.V)
 		}
-		return recur.EveryDays(n, recur.Phase(identity, n))
+		return recur.EveryDays(n, id.Phase(n))
 	}
 	n := v.N
 	if v.Unit == quantity.Year {
@@ -145,7 +148,7 @@ func every(v quantity.Interval, identity string, from plan.Written[civil.Date]) 
 		return recur.EveryMonths(n, from.V)
 	}
 	// A day from the 1st to the 28th, which every month has, of one of n months.
-	p := int(recur.Phase(identity, 28*n))
+	p := int(id.Phase(28 * n))
 	return recur.EveryMonths(n, civil.Must(1970, time.January, 1+p%28).AddMonths(p/28))
 }
 
@@ -198,23 +201,20 @@ func (b *builder) on(t *plan.Timing, anchor func(int) civil.Date) ([]recur.Rule,
 }
 
 // Words says how often, for a keeper.
-func (s *Entry) Words() string {
-	if s.Once != nil {
+func (e *Entry) Words() string {
+	switch {
+	case e.Once != nil:
 		return "once, because of the log"
+	case e.After > 0:
+		return "after each live meal"
+	case e.After < 0:
+		return "before each meal"
+	case e.Timing.AfterLast.Set():
+		return e.Timing.AfterLast.V.String() + " after it was last done"
 	}
 	var parts []string
-	for _, r := range s.Rules {
+	for _, r := range e.Rules {
 		parts = append(parts, r.Words())
 	}
-	words := strings.Join(parts, " and ")
-	if s.Timing != nil && s.Timing.AfterLast.Set() {
-		words = s.Timing.AfterLast.V.String() + " after it was last done"
-	}
-	switch {
-	case s.Meal != nil && s.Kind.OfMeal > 0:
-		return "after each live meal"
-	case s.Meal != nil && s.Kind.OfMeal < 0:
-		return "before each meal"
-	}
-	return words
+	return strings.Join(parts, " and ")
 }

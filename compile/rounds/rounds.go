@@ -1,7 +1,7 @@
 // Package rounds says what stands in a round on a day, worded for the person in
 // front of the tanks: what is held and what is pressing first, equal tasks of
-// several enclosures in one line, in walking order. Calendars, the agenda and
-// sheets all print what it returns.
+// several enclosures in one line, in walking order. Calendars, the list of what
+// is due and sheets all print what it returns.
 package rounds
 
 import (
@@ -69,20 +69,13 @@ func urgency(x *roster.Entry, today civil.Date) int {
 	return urgent + x.Kind.Rank
 }
 
-// Pick says which series a round is made of, and on which days. A nil Days is
-// every day of the series.
-type Pick struct {
-	Series *roster.Entry
-	Days   horizon.Days
-}
-
 // New prepares a round. The picks are in walking order.
-func New(s *roster.Roster, r *plan.Round, picks []Pick) *Round {
+func New(s *roster.Roster, r *plan.Round, picks []roster.Pick) *Round {
 	out := &Round{Plan: r, Horizon: s.Horizon, Days: s.Horizon.New(), items: make([]item, 0, len(picks)+len(picks)/4)}
 	boxes := map[*life.Enclosure]int{}
 	var lives []*life.Enclosure
 	for _, p := range picks {
-		x := p.Series
+		x := p.Entry
 		box, ok := boxes[x.Life]
 		if !ok {
 			box = len(boxes)
@@ -90,23 +83,13 @@ func New(s *roster.Roster, r *plan.Round, picks []Pick) *Round {
 			lives = append(lives, x.Life)
 		}
 		days := p.Days
-		if days == nil {
-			days = x.Days
-		}
 		out.Days.Union(days)
 		it := item{days: days, text: x.Task, target: Target(x), box: box, rank: x.Kind.Rank, minutes: x.Minutes, high: x.High, kind: x.Kind, series: x}
 		if it.high {
 			it.rank = urgent + it.rank
 		}
-		if x.Owed && days.Has(x.CaughtUp) {
-			// The day on which it is caught up is a task of its own, before all others.
-			owed := it
-			owed.days = s.Horizon.New()
-			owed.days.Add(x.CaughtUp)
-			owed.high, owed.rank, owed.since = true, urgency(x, s.Horizon.From), "last done "+x.Last.Short()
-			it.days = days.Clone()
-			it.days.Remove(x.CaughtUp)
-			out.dishes(s, x, owed)
+		for k := range x.Causes {
+			it.days = out.pressing(s, x, &x.Causes[k], it)
 		}
 		out.dishes(s, x, it)
 	}
@@ -123,6 +106,24 @@ func New(s *roster.Roster, r *plan.Round, picks []Pick) *Round {
 		out.held(s.Horizon, l)
 	}
 	return out
+}
+
+// pressing makes a task of its own, before all others, of what is caught up and of
+// what is done first on a return; it returns the days that are left.
+func (r *Round) pressing(s *roster.Roster, x *roster.Entry, c *roster.Cause, it item) horizon.Days {
+	if c.Why != roster.CaughtUp && (c.Why != roster.Return || x.Kind.Needs == nil) || !c.Days.Intersects(it.days) {
+		return it.days
+	}
+	rest := it.days.Clone()
+	rest.Subtract(c.Days)
+	it.days = it.days.Clone()
+	it.days.Keep(c.Days)
+	it.high, it.rank = true, urgency(x, s.Horizon.Now())
+	if c.Last != 0 {
+		it.since = "last done " + c.Last.Short()
+	}
+	r.dishes(s, x, it)
+	return rest
 }
 
 // sort puts the items in the order in which they are done. An item is large, so
@@ -177,7 +178,7 @@ func (r *Round) dishes(s *roster.Roster, x *roster.Entry, it item) {
 // menu adds an item for each item of a menu. Equal items of a menu are one line.
 func (r *Round) menu(s *roster.Roster, x *roster.Entry, it item, killed bool) {
 	if len(x.Menu) == 1 {
-		it.text, it.total = s.DishAs(x, &x.Menu[0], s.Horizon.From, killed)
+		it.text, it.total = s.DishAs(x, &x.Menu[0], s.Horizon.Now(), killed)
 		r.items = append(r.items, it)
 		return
 	}
@@ -185,7 +186,7 @@ func (r *Round) menu(s *roster.Roster, x *roster.Entry, it item, killed bool) {
 next:
 	for k := range x.Menu {
 		one := it
-		one.text, one.total = s.DishAs(x, &x.Menu[k], s.Horizon.From, killed)
+		one.text, one.total = s.DishAs(x, &x.Menu[k], s.Horizon.Now(), killed)
 		one.days = s.Horizon.New()
 		for i := range one.days {
 			one.days[i] = it.days[i] & x.Menu[k].Days[i]
@@ -210,7 +211,7 @@ func (r *Round) apart(lives []*life.Enclosure) {
 		if l.HasMites && l.Mites+28 > until {
 			until = l.Mites + 28
 		}
-		if until <= r.Horizon.From {
+		if until <= r.Horizon.Now() {
 			continue
 		}
 		n := min(int(until-r.Horizon.From), r.Horizon.Days)

@@ -16,7 +16,7 @@ const MaxText = 1500
 // of what a build writes.
 //
 // Where the text would grow past MaxText, the lines with most names give numbers
-// instead; the agenda and the printed sheet have the names.
+// instead; the list of what is due and the printed sheet have the names.
 func (r *Round) Text(dst []byte, day int) []byte {
 	start := len(dst)
 	dst = r.body(dst, day, 1<<30)
@@ -31,7 +31,7 @@ func (r *Round) Text(dst []byte, day int) []byte {
 }
 
 // more ends a text whose words alone are too long.
-const more = "…\nMore than fits here: see the agenda"
+const more = "…\nMore than fits here: see vivary due"
 
 // cut shortens text to at most n bytes, between characters.
 func cut(text []byte, n int) []byte {
@@ -58,7 +58,7 @@ func (r *Round) body(dst []byte, day, names int) []byte {
 	if extra := held - max(4, names); extra > 0 {
 		dst = append(dst, "and "...)
 		dst = strconv.AppendInt(dst, int64(extra), 10)
-		dst = append(dst, " more holds: see the agenda\n"...)
+		dst = append(dst, " more holds: see vivary due\n"...)
 	}
 	if held > 0 {
 		dst = append(dst, '\n')
@@ -86,7 +86,7 @@ func (r *Round) body(dst []byte, day, names int) []byte {
 			dst = strconv.AppendInt(dst, int64(x.boxes), 10)
 			dst = append(dst, " of "...)
 			dst = strconv.AppendInt(dst, int64(r.part(first.last, day)), 10)
-			dst = append(dst, ", see the agenda"...)
+			dst = append(dst, ", see vivary due"...)
 		default:
 			dst = r.names(dst, x, day)
 		}

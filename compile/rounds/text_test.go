@@ -11,10 +11,10 @@ import (
 
 	"vivary/compile"
 	"vivary/compile/rounds"
+	"vivary/internal/generated"
+	"vivary/internal/planned"
 	"vivary/plan"
 	"vivary/schema/civil"
-	"vivary/testdata/generated"
-	"vivary/testdata/planned"
 )
 
 var today = civil.Must(2027, 2, 15)
@@ -68,7 +68,7 @@ func house(n int, rng *rand.Rand, name func(int) string) map[string]string {
 	return map[string]string{"a.care.hcl": b.String(), "a.care.log": log.String()}
 }
 
-// TestTextIsTheSheet: the text of a calendar entry and the sheet of the agenda say
+// TestTextIsTheSheet: the text of a calendar entry and the sheet of what is due say
 // the same, and both say what the series of the round say of that day, once each.
 func TestTextIsTheSheet(t *testing.T) {
 	rng := rand.New(rand.NewPCG(1, 2))

@@ -57,8 +57,8 @@ func (r *Round) gather() {
 func (a *item) shares(b *item) bool { return a.text == b.text && a.last == b.last && a.high == b.high }
 
 // walk calls use for every line that has something to do on a day. Entries of a
-// calendar, the agenda and sheets all walk a round by it, so that they cannot
-// disagree about its lines.
+// calendar, the list of what is due and sheets all walk a round by it, so that they
+// cannot disagree about its lines.
 func (r *Round) walk(day int, use func(run)) {
 	for k := range r.lines {
 		l := &r.lines[k]

@@ -10,6 +10,7 @@ import (
 	"testing"
 	"time"
 
+	"vivary/internal/oracles"
 	"vivary/schema/civil"
 	"vivary/schema/zone"
 )
@@ -113,14 +114,10 @@ func calendar(t *testing.T, zones string) string {
 	return file
 }
 
-// icaljs needs node, and ical.js below the folder VIVARY_ORACLES.
+// icaljs needs node, and ical.js as the tests of feeds do.
 func icaljs(t *testing.T, file string, qs []question) []string {
 	t.Helper()
-	oracles := os.Getenv("VIVARY_ORACLES")
-	if oracles == "" {
-		oracles = filepath.Join("..", "..", "testdata", "oracles")
-	}
-	return answers(t, exec.Command("node", filepath.Join("testdata", "icaljs.mjs"), file, oracles), qs)
+	return answers(t, exec.Command("node", filepath.Join("testdata", "icaljs.mjs"), file, oracles.Folder(t)), qs)
 }
 
 // libical needs gcc, pkg-config and libical's headers.

@@ -4,8 +4,10 @@
 package finding
 
 import (
+	"cmp"
 	"slices"
 	"sort"
+	"strconv"
 
 	"vivary/plan/source"
 )
@@ -61,6 +63,9 @@ type Finding struct {
 	Source string // where the limit is from
 	Write  string // what to write
 	Also   []Related
+	// Once is the same for findings of one cause, which are said together; "" for one
+	// that stands alone.
+	Once string
 }
 
 // Related is another place that belongs to a finding.
@@ -121,4 +126,42 @@ func Sort(set *source.Set, all []Finding) []Finding {
 		return a.Text < b.Text
 	})
 	return slices.CompactFunc(all, func(a, b Finding) bool { return a.At == b.At && a.Rule == b.Rule && a.Text == b.Text })
+}
+
+// told is how many of the findings of one cause are named beneath the first.
+const told = 12
+
+// Together says findings of one cause once: the worst, and beneath it what else it
+// brings. The order of the others stays.
+func Together(all []Finding) []Finding {
+	first := map[string]int{}
+	out := all[:0:0]
+	more := map[string]int{}
+	for _, f := range worstFirst(all) {
+		k, again := first[f.Once]
+		if f.Once == "" || !again {
+			first[f.Once] = len(out)
+			out = append(out, f)
+			continue
+		}
+		if more[f.Once]++; more[f.Once] <= told {
+			also := out[k].Also
+			out[k].Also = append(also[:len(also):len(also)], Related{At: f.In, Text: f.Text + " (" + f.Limit + ")"})
+		}
+	}
+	for once, n := range more {
+		if n > told {
+			k := first[once]
+			out[k].Also = append(out[k].Also, Related{Text: "and " + strconv.Itoa(n-told) + " more"})
+		}
+	}
+	return out
+}
+
+// worstFirst returns the findings with those that refuse before the others, in the
+// order in which they were.
+func worstFirst(all []Finding) []Finding {
+	out := slices.Clone(all)
+	slices.SortStableFunc(out, func(a, b Finding) int { return cmp.Compare(b.Severity, a.Severity) })
+	return out
 }

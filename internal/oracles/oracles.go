@@ -48,7 +48,7 @@ func (a Answer) Feed(i int) []Occurrence {
 	return of
 }
 
-// readers are the commands, relative to this folder, that setup makes ready.
+// readers are the commands, relative to Folder, that setup makes ready.
 var readers = map[string][]string{
 	"libical":          {"bin/libical"},
 	"ical.js":          {"node", "programs/icaljs.mjs"},
@@ -60,7 +60,7 @@ var readers = map[string][]string{
 // reader is missing or breaks down.
 func Expand(t testing.TB, feeds [][]byte, from, to time.Time) map[string]Answer {
 	t.Helper()
-	here := folder(t)
+	here := Folder(t)
 	if _, err := os.Stat(filepath.Join(here, "bin/libical")); err != nil {
 		t.Fatal("the calendar readers are not installed: run testdata/oracles/setup")
 	}
@@ -98,9 +98,14 @@ func Expand(t testing.TB, feeds [][]byte, from, to time.Time) map[string]Answer 
 	return answers
 }
 
-// folder finds this folder from the module's root, which lies above every test.
-func folder(t testing.TB) string {
+// Folder returns where setup has installed the readers: testdata/oracles of the
+// module, which lies above every test, unless VIVARY_ORACLES names another by its
+// whole path, so that several checkouts can share one installation.
+func Folder(t testing.TB) string {
 	t.Helper()
+	if named := os.Getenv("VIVARY_ORACLES"); filepath.IsAbs(named) {
+		return named
+	}
 	dir, err := os.Getwd()
 	if err != nil {
 		t.Fatal(err)

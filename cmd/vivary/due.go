@@ -6,16 +6,17 @@ import (
 	"strings"
 
 	"vivary/compile"
+	"vivary/compile/roster"
 	"vivary/compile/rounds"
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema/civil"
 )
 
-func agenda(w *world, f *flags, args []string) int {
+func dueRounds(w *world, f *flags, args []string) int {
 	root, err := folder(f, args)
 	if err != nil {
-		fmt.Fprintf(w.err, "vivary agenda: %v\n", err)
+		fmt.Fprintf(w.err, "vivary due: %v\n", err)
 		return usage
 	}
 	r, status := w.compiled(f, root)
@@ -23,23 +24,23 @@ func agenda(w *world, f *flags, args []string) int {
 		return status
 	}
 	if r.Refused() {
-		return w.refuse(r, "There is no agenda until this is put right")
+		return w.refuse(r, "There is no list of what is due until this is put right")
 	}
 	if f.round != "" && !hasRound(r, f.round) {
-		fmt.Fprintf(w.err, "vivary agenda: there is no round %q\n", f.round)
+		fmt.Fprintf(w.err, "vivary due: there is no round %q\n", f.round)
 		return usage
 	}
 	if f.keeper != "" && r.Plan.Keeper(f.keeper) == nil {
-		fmt.Fprintf(w.err, "vivary agenda: there is no keeper %q\n", f.keeper)
+		fmt.Fprintf(w.err, "vivary due: there is no keeper %q\n", f.keeper)
 		return usage
 	}
-	if f.days < 1 || f.days > r.Horizon.Days {
-		fmt.Fprintf(w.err, "vivary agenda: --days is from 1 to %d\n", r.Horizon.Days)
+	if f.days < 1 || f.days > r.Horizon.Ahead() {
+		fmt.Fprintf(w.err, "vivary due: --days is from 1 to %d\n", r.Horizon.Ahead())
 		return usage
 	}
-	sheets := due(r, f)
+	sheets := sheetsOf(r, f)
 	if f.format == "json" {
-		return agendaJSON(w, sheets)
+		return dueJSON(w, sheets)
 	}
 	var on civil.Date = -1
 	for _, s := range sheets {
@@ -53,9 +54,9 @@ func agenda(w *world, f *flags, args []string) int {
 				day += ", today"
 			}
 			fmt.Fprintln(w.out, day)
-			printLeaves(w, r, int(on-r.Today), f.keeper)
+			printLeaves(w, r, on, f.keeper)
 		}
-		printSheet(w, &s)
+		printSheet(w, r.Plan, &s)
 	}
 	if len(sheets) == 0 {
 		fmt.Fprintln(w.out, "Nothing is due.")
@@ -67,9 +68,9 @@ func agenda(w *world, f *flags, args []string) int {
 }
 
 // printLeaves says who is away, and what that asks of people on a day.
-func printLeaves(w *world, r *compile.Result, day int, keeper string) {
-	for _, x := range r.Roster.People.Leaves(r.Plan) {
-		if x.From <= day && day < x.From+max(1, x.Days) && (keeper == "" || x.Keeper == "" || x.Keeper == keeper) {
+func printLeaves(w *world, r *compile.Result, on civil.Date, keeper string) {
+	for _, x := range r.Roster.Leaves() {
+		if x.From <= on && on < x.From+civil.Date(max(1, x.Days)) && (keeper == "" || x.For == "" || x.For == keeper) {
 			fmt.Fprintf(w.out, "  %s: %s\n", x.Title, strings.Join(x.Lines, "; "))
 		}
 	}
@@ -79,45 +80,62 @@ func hasRound(r *compile.Result, name string) bool {
 	return slices.ContainsFunc(r.Roster.Rounds, func(x *plan.Round) bool { return x.Name.V == name })
 }
 
-// sheet is a round on a day, with who does it: nil where nobody is named.
+// sheet is a round on a day, with those who do it; none where nobody is named.
 type sheet struct {
 	rounds.Sheet
-	keeper *plan.Keeper
+	keepers []string
 }
 
-// due returns the rounds of the days asked for, by day and time.
-func due(r *compile.Result, f *flags) []sheet {
-	picks := map[*plan.Round][]rounds.Pick{}
-	for round, all := range r.Roster.In {
-		for _, x := range all {
-			picks[round] = append(picks[round], rounds.Pick{Series: x})
+// sheetsOf returns the rounds of the days asked for, by day and time: all of them, or
+// what one keeper does.
+func sheetsOf(r *compile.Result, f *flags) []sheet {
+	type walk struct {
+		round *rounds.Round
+		picks []roster.Pick
+	}
+	var walks []walk
+	for _, round := range r.Roster.Rounds {
+		if f.round != "" && round.Name.V != f.round {
+			continue
+		}
+		if picks := r.Roster.Picks(round, f.keeper); len(picks) > 0 {
+			walks = append(walks, walk{rounds.New(r.Roster, round, picks), picks})
 		}
 	}
 	var out []sheet
-	for day := range f.days {
-		for _, round := range r.Roster.Rounds {
-			if len(picks[round]) == 0 || f.round != "" && round.Name.V != f.round {
-				continue
+	for day := r.Horizon.Today; day < r.Horizon.Today+f.days; day++ {
+		for _, x := range walks {
+			if x.round.Days.Has(day) {
+				out = append(out, sheet{x.round.On(day), doers(r, x.picks, day)})
 			}
-			keeper := round.Keeper.Or(r.Roster.People.Only)
-			who, there := r.Roster.People.Doer(keeper, day)
-			if f.keeper != "" && (who != f.keeper || !there) {
-				continue
-			}
-			s := rounds.New(r.Roster, round, picks[round])
-			if !s.Days.Has(day) {
-				continue
-			}
-			out = append(out, sheet{s.On(day), r.Plan.Keeper(who)})
 		}
 	}
 	return out
 }
 
-func printSheet(w *world, s *sheet) {
+// doers names those who do something of a round on a day, by name.
+func doers(r *compile.Result, picks []roster.Pick, day int) []string {
+	var out []string
+	for _, p := range picks {
+		if who, _ := r.Roster.Doer(p.Entry, day); p.Days.Has(day) && who != "" && !slices.Contains(out, who) {
+			out = append(out, who)
+		}
+	}
+	slices.Sort(out)
+	return out
+}
+
+func shownKeeper(c *plan.Collection, name string) string {
+	if k := c.Keeper(name); k != nil {
+		return k.Shown()
+	}
+	return name
+}
+
+func printSheet(w *world, c *plan.Collection, s *sheet) {
 	fmt.Fprintf(w.out, "  %s %s", s.Round.Clock.V, s.Round.Shown())
-	if s.keeper != nil {
-		fmt.Fprintf(w.out, ", %s", s.keeper.Shown())
+	for _, k := range s.keepers {
+		fmt.Fprintf(w.out, ", %s", shownKeeper(c, k))
 	}
 	fmt.Fprintf(w.out, ", about %d min\n", max(1, s.Minutes))
 	for _, h := range s.Holds {
@@ -144,7 +162,7 @@ type jsonRound struct {
 	Date    string     `json:"date"`
 	At      string     `json:"at"`
 	Round   string     `json:"round"`
-	Keeper  string     `json:"keeper,omitempty"`
+	Keepers []string   `json:"keepers,omitempty"`
 	Minutes int        `json:"minutes"`
 	Holds   []string   `json:"holds,omitempty"`
 	Lines   []jsonLine `json:"lines"`
@@ -165,14 +183,12 @@ type jsonStop struct {
 	Total     string `json:"total,omitempty"`
 }
 
-func agendaJSON(w *world, sheets []sheet) int {
+func dueJSON(w *world, sheets []sheet) int {
 	out := []jsonRound{}
 	for i := range sheets {
 		s := &sheets[i]
 		j := jsonRound{Date: s.Date.String(), At: s.Round.Clock.V.String(), Round: s.Round.Name.V, Minutes: s.Minutes, Holds: s.Holds, Lines: []jsonLine{}}
-		if s.keeper != nil {
-			j.Keeper = s.keeper.Name.V
-		}
+		j.Keepers = s.keepers
 		for _, l := range s.Lines {
 			jl := jsonLine{Kind: l.Kind.Name, Text: l.Text, First: l.High, Last: l.Last}
 			for _, t := range l.Targets {

@@ -1,0 +1,128 @@
+package explain
+
+import (
+	"strings"
+
+	"vivary/compile"
+	"vivary/compile/roster"
+	"vivary/schema/civil"
+)
+
+// why says why a care is, or is not, on a day: what decided it, who does it, and
+// where that is shown. It concludes nothing: all of it stands in the roster.
+func why(r *compile.Result, e *roster.Entry, d civil.Date) []string {
+	i, on := r.Horizon.Index(d)
+	if !on {
+		return []string{"that is outside the days that are looked at, " + r.Horizon.From.Words() + " to " + r.Horizon.Last().Words()}
+	}
+	if !e.Days.Has(i) {
+		out := []string{"no: " + reason(r, e, i)}
+		if next := e.Days.Next(i); next >= 0 {
+			return append(out, "next "+r.Horizon.Date(next).Words())
+		}
+		return append(out, "it does not come up again until "+r.Horizon.Last().Words())
+	}
+	out := []string{"yes: " + reason(r, e, i)}
+	if c := e.Cause(roster.PreyKilled, i); c != nil {
+		out = append(out, "prey killed first: "+killed(r, e, i))
+	}
+	if c := e.Cause(roster.Leaving, i); c != nil && e.Reason(i) != c {
+		out = append(out, said[roster.Leaving](r, e, c, i))
+	}
+	who, _ := r.Roster.Doer(e, i)
+	if who != "" {
+		out = append(out, "done by "+person(r, who))
+	}
+	return append(out, shownIn(r, e, i))
+}
+
+// reason says what decided a day.
+func reason(r *compile.Result, e *roster.Entry, i int) string {
+	if c := e.Reason(i); c != nil {
+		return said[c.Why](r, e, c, i)
+	}
+	if e.Days.Has(i) || !e.Planned(r.Horizon.Date(i)) {
+		return e.Words()
+	}
+	return "what calendars showed then was another day"
+}
+
+// said has the words for each reason. They name the one that it is, and no other.
+var said = map[roster.Why]func(*compile.Result, *roster.Entry, *roster.Cause, int) string{
+	roster.Held: func(_ *compile.Result, _ *roster.Entry, c *roster.Cause, _ int) string {
+		return "held: " + c.Hold.Why + "; " + c.Hold.End
+	},
+	roster.Halved: func(_ *compile.Result, _ *roster.Entry, c *roster.Cause, _ int) string {
+		return "every second time is left out: " + c.Hold.Why + "; " + c.Hold.End
+	},
+	roster.NoRound: func(_ *compile.Result, e *roster.Entry, _ *roster.Cause, _ int) string {
+		return "there is no " + e.Round.Shown() + " on that day; it is moved to the nearest that its window allows"
+	},
+	roster.Moved: func(_ *compile.Result, e *roster.Entry, _ *roster.Cause, _ int) string {
+		return "moved here from a day without the " + e.Round.Shown()
+	},
+	roster.Nobody: func(r *compile.Result, e *roster.Entry, c *roster.Cause, _ int) string {
+		return away(r, c) + " and nobody does it that day; it is done before and after"
+	},
+	roster.Waits: func(r *compile.Result, _ *roster.Entry, c *roster.Cause, _ int) string {
+		return away(r, c) + " and the animals can wait for this meal, or its leftovers would stay in"
+	},
+	roster.Visit: func(r *compile.Result, e *roster.Entry, c *roster.Cause, i int) string {
+		return away(r, c) + "; on a visit, for the days between"
+	},
+	roster.Leaving: func(r *compile.Result, e *roster.Entry, c *roster.Cause, i int) string {
+		return "the last time before days when nobody comes: " + away(r, c)
+	},
+	roster.Return: func(r *compile.Result, _ *roster.Entry, c *roster.Cause, _ int) string {
+		return "on the return of " + person(r, c.Away.Name.V)
+	},
+	roster.Skipped: func(*compile.Result, *roster.Entry, *roster.Cause, int) string {
+		return "the log says that it was skipped"
+	},
+	roster.InPlace: func(*compile.Result, *roster.Entry, *roster.Cause, int) string {
+		return "a meal that the log brought stands in its place"
+	},
+	roster.TooSoon: func(*compile.Result, *roster.Entry, *roster.Cause, int) string {
+		return "too soon after another meal: nothing is fed double"
+	},
+	roster.CaughtUp: func(*compile.Result, *roster.Entry, *roster.Cause, int) string {
+		return "caught up: the log says that it was skipped"
+	},
+	roster.Done: func(*compile.Result, *roster.Entry, *roster.Cause, int) string {
+		return "the log says that it was done"
+	},
+	roster.WithMeal: func(*compile.Result, *roster.Entry, *roster.Cause, int) string {
+		return "it goes with a meal that the log brought"
+	},
+}
+
+func away(r *compile.Result, c *roster.Cause) string {
+	return person(r, c.Away.Name.V) + " is away until " + c.Away.To.V.Short()
+}
+
+// killed says why prey is killed first.
+func killed(r *compile.Result, e *roster.Entry, i int) string {
+	if who, _ := r.Roster.Doer(e, i); who != e.Keeper && !r.Roster.MayFeedLive(who) {
+		return person(r, who) + " is not trained for live prey"
+	}
+	return "nobody comes in time to take out what is left"
+}
+
+// shownIn names the calendars that show an entry on a day.
+func shownIn(r *compile.Result, e *roster.Entry, i int) string {
+	var names []string
+	for _, c := range r.Roster.Calendars {
+		for _, p := range c.Picks {
+			if p.Entry == e && p.Days.Has(i) {
+				names = append(names, c.Plan.Shown())
+			}
+		}
+	}
+	switch {
+	case e.Round.ListedElsewhere():
+		return "worked from " + map[string]string{"paper": "paper", "terminal": "the list at the terminal"}[e.Round.List.V]
+	case len(names) == 0:
+		return "shown in no calendar: nobody is told"
+	}
+	return "shown in " + strings.Join(names, ", ")
+}

@@ -1,0 +1,208 @@
+package explain
+
+import (
+	"fmt"
+	"strings"
+
+	"vivary/compile"
+	"vivary/compile/balance"
+	"vivary/compile/food"
+	"vivary/compile/growth"
+	"vivary/compile/life"
+	"vivary/compile/prove"
+	"vivary/compile/roster"
+	"vivary/plan"
+	"vivary/schema"
+)
+
+func listEnclosures(r *compile.Result) []Line {
+	var out []Line
+	for _, e := range r.Plan.Enclosures {
+		out = append(out, Line{Name: e.Name.V, Text: describe(e)})
+	}
+	return out
+}
+
+// describe says what an enclosure is: its title, who lives there and where it stands.
+func describe(e *plan.Enclosure) string {
+	out := e.Shown()
+	if e.Sheet != nil {
+		out += ", " + e.Sheet.Shown()
+	}
+	if e.Place != nil {
+		out += ", in " + e.Place.Shown()
+	}
+	return out
+}
+
+func explainEnclosure(r *compile.Result, word string) []Answer {
+	var out []Answer
+	for i, l := range r.Lives {
+		if worked(r) && means(word, l.Plan.Name.V, l.Plan.Shown()) {
+			out = append(out, enclosure(r, i))
+		}
+	}
+	return out
+}
+
+func enclosure(r *compile.Result, i int) Answer {
+	l := r.Lives[i]
+	parts := part(nil, "Animals", animals(r, l))
+	parts = part(parts, "Care", careLines(r, i))
+	parts = part(parts, "If nobody comes", leaving(r, l))
+	parts = part(parts, "Climate", plainly(climate(r, l.Plan)))
+	if g, ok := growth.Of(l, r.Plan, r.Today); ok {
+		parts = part(parts, "Growth and room", plainly(g.Lines()))
+	}
+	parts = part(parts, "Food", eats(r, i))
+	var proofs []Line
+	for k := range r.Proofs[i] {
+		p := &r.Proofs[i][k]
+		proofs = append(proofs, Line{Name: needOf(p), Text: proven(r, p)})
+	}
+	parts = part(parts, "Proof, from today to "+r.Horizon.Last().Words(), proofs)
+	return Answer{Title: "Enclosure " + l.Plan.Name.V + ": " + describe(l.Plan), Parts: parts}
+}
+
+func eats(r *compile.Result, i int) []Line {
+	var out []Line
+	for _, g := range r.Lives[i].Groups {
+		if f, ok := food.Of(r.Roster, r.Roster.Of[i], g, r.Today); ok {
+			out = append(out, plainly(f.Lines(r.Lives[i].Plan))...)
+		}
+	}
+	return out
+}
+
+func climate(r *compile.Result, e *plan.Enclosure) []string {
+	b, ok := balance.Of(r.Plan, e)
+	if !ok {
+		return []string{"The plan does not say enough: it takes the inside of the housing, the temperature of the room and a species."}
+	}
+	return b.Lines(e)
+}
+
+// animals says who lives there, and what is held and expected.
+func animals(r *compile.Result, l *life.Enclosure) []Line {
+	var out []Line
+	for _, g := range l.Groups {
+		stage := g.Stage(r.Today)
+		if stage == "" {
+			stage = "stage unknown"
+		}
+		line := Line{Name: g.Animals.Name.V, Text: fmt.Sprintf("%d, %s", g.Count(r.Today), stage)}
+		for _, h := range g.Holds {
+			if h.Until > r.Today {
+				line.Under = append(line.Under, "held: "+h.Why+"; "+h.End)
+			}
+		}
+		for _, x := range g.Windows {
+			line.Under = append(line.Under, x.Title+": "+x.From.Words()+" to "+(x.Until-1).Words())
+		}
+		out = append(out, line)
+	}
+	for _, h := range l.Holds {
+		if h.Until > r.Today {
+			out = append(out, Line{Text: "All held: " + h.Why + "; " + h.End})
+		}
+	}
+	return out
+}
+
+// careLines says of each care how often, when next and where it is from; once for
+// one that is done at several times of a day.
+func careLines(r *compile.Result, i int) []Line {
+	var out []Line
+	for k := range r.Roster.Of[i] {
+		s := &r.Roster.Of[i][k]
+		if k > 0 && again(s, &r.Roster.Of[i][k-1]) {
+			continue
+		}
+		times := s.At().String()
+		for j := k + 1; j < len(r.Roster.Of[i]) && again(&r.Roster.Of[i][j], s); j++ {
+			times += " and " + r.Roster.Of[i][j].At().String()
+		}
+		out = append(out, Line{Name: s.Name, Text: s.Words() + " at " + times + "; next " + coming(r, s, 1), Under: []string{origin(r, s)}})
+	}
+	return out
+}
+
+// again reports whether a care is another one at another time of the same day.
+func again(s, before *roster.Entry) bool {
+	return s.Name == before.Name && s.Origin == before.Origin && s.Words() == before.Words()
+}
+
+// leaving says how long the enclosure can be left, and what fails first.
+func leaving(r *compile.Result, l *life.Enclosure) []Line {
+	sheet := l.Plan.Sheet
+	if sheet == nil {
+		return nil
+	}
+	var out []Line
+	for _, g := range l.Groups {
+		stage := g.Stage(r.Today)
+		var parts []string
+		if f := sheet.Figure(schema.FigureUnattended, stage); f != nil {
+			parts = append(parts, f.Range.LowQ().String()+" with a full dish")
+		}
+		for _, n := range sheet.NeedsOf(stage) {
+			if n.Name.V == "food" || n.Name.V == "water" && len(parts) == 0 {
+				parts = append(parts, n.Longest.V.String()+" without "+n.Name.V)
+			}
+		}
+		if len(parts) == 0 {
+			parts = append(parts, "the sheet has no figure: do not leave it alone")
+		}
+		out = append(out, Line{Name: g.Animals.Name.V, Text: strings.Join(parts, ", ")})
+	}
+	return out
+}
+
+// needOf names the need of a proof, with the animals where it is theirs alone.
+func needOf(p *prove.Proof) string {
+	if p.Group != nil {
+		return p.Name.Name + ", " + p.Group.Animals.Name.V
+	}
+	return p.Name.Name
+}
+
+// livesThere names the enclosure of a proof, with the animals where the need is
+// theirs alone.
+func livesThere(p *prove.Proof) string {
+	if p.Group != nil {
+		return p.Life.Plan.Name.V + " " + p.Group.Animals.Name.V
+	}
+	return p.Life.Plan.Name.V
+}
+
+// proven says what the proof found for a need.
+func proven(r *compile.Result, p *prove.Proof) string {
+	out := "met: at most " + days(p.Longest) + " apart"
+	switch {
+	case !p.Met():
+		out = fmt.Sprintf("NOT MET: %s from %s, %d allowed", days(p.Breach.To-p.Breach.From), r.Horizon.Date(max(0, p.Breach.From)).Words(), p.Limit.Days)
+	case p.Longest > p.Allowed:
+		out += fmt.Sprintf(", with nobody there (%d allowed then, else %d)", p.Unattended, p.Allowed)
+	default:
+		out += fmt.Sprintf(", %d allowed", p.Allowed)
+	}
+	return fmt.Sprintf("%s; on %s, by %s", out, days(p.Times), met(p))
+}
+
+// met names the cares that meet a need, each once.
+func met(p *prove.Proof) string {
+	var out []string
+	for _, s := range p.By {
+		name := s.Name
+		if s.Once != nil {
+			name = s.Kind.Name + " because of the log"
+		}
+		if len(out) == 0 || out[len(out)-1] != name {
+			out = append(out, name)
+		}
+	}
+	if len(out) == 0 {
+		return "nothing"
+	}
+	return strings.Join(out, ", ")
+}

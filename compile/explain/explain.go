@@ -1,0 +1,131 @@
+// Package explain says why things are as they are: a rule, a figure and whose it is,
+// an enclosure with its whole proof, a care on a day. What it returns is words in
+// parts, to be printed by a terminal or shown by an editor; it concludes nothing that
+// other packages have not found out.
+package explain
+
+import (
+	"strings"
+
+	"vivary/compile"
+	"vivary/plan/finding"
+	"vivary/schema/civil"
+)
+
+// Answer is what there is to say of one thing.
+type Answer struct {
+	Title string
+	Parts []Part
+}
+
+// Part is what an answer says under one heading. The part without a heading comes
+// first.
+type Part struct {
+	Head  string
+	Lines []Line
+	Code  string // lines of a plan, in place of Lines
+}
+
+// Line is one fact.
+type Line struct {
+	Name  string   // what it is about, where that stands in a column of its own
+	Text  string   // the fact
+	Under []string // what belongs to it: whose word it is, what others say
+}
+
+// Topic is one sort of things that can be explained.
+type Topic struct {
+	Name string // for several: "rules"
+	// list names every one, with a few words on what it is; of explains what a word
+	// means among them, and returns nothing where it means none.
+	list func(*compile.Result) []Line
+	of   func(*compile.Result, string) []Answer
+}
+
+// Topics are all sorts of things that can be explained. Of a collection's own things
+// nothing is explained while its plan cannot be worked out; of what is known of
+// animals everything is.
+var Topics = []*Topic{
+	{"enclosures", listEnclosures, explainEnclosure},
+	{"cares", listCares, explainCare},
+	{"rounds", listRounds, explainRound},
+	{"rules", listRules, explainRule},
+	{"species", listSpecies, explainSpecies},
+	{"needs", listNeeds, explainNeed},
+	{"kinds", listKinds, explainKind},
+	{"figures", listFigures, explainFigure},
+	{"feeders", listFeeders, explainFeeder},
+	{"sources", listSources, explainSource},
+}
+
+// Of explains a word in everything that it means. It returns nothing where it means
+// nothing.
+func Of(r *compile.Result, word string) []Answer {
+	var out []Answer
+	for _, t := range Topics {
+		if means(word, t.Name) {
+			out = append(out, Answer{Title: heading(t.Name), Parts: []Part{{Lines: t.list(r)}}})
+		}
+		out = append(out, t.of(r, word)...)
+	}
+	return out
+}
+
+// On says why a care, ENCLOSURE/CARE, is or is not done on a day. It returns nothing
+// where there is no such care.
+func On(r *compile.Result, care string, d civil.Date) []Answer {
+	var out []Answer
+	for _, x := range caresOf(r, care) {
+		s := x.series()
+		out = append(out, Answer{Title: x.title(), Parts: []Part{{Lines: []Line{
+			{Text: d.Words() + ": " + strings.Join(why(r, s, d), "; ")}, {Text: origin(r, s)},
+		}}}})
+	}
+	return out
+}
+
+// Index says what can be explained: how much of each sort, and a few of them.
+func Index(r *compile.Result) Answer {
+	var lines []Line
+	for _, t := range Topics {
+		all := t.list(r)
+		if len(all) == 0 {
+			continue
+		}
+		lines = append(lines, Line{Name: t.Name, Text: number(len(all)) + ": " + examples(all)})
+	}
+	return Answer{Title: "What can be explained", Parts: []Part{{Lines: lines}}}
+}
+
+// examples names a few of a list, from all along it.
+func examples(all []Line) string {
+	const most = 3
+	var some []string
+	for k := range min(most, len(all)) {
+		some = append(some, all[k*max(1, len(all)/most)].Name)
+	}
+	if len(all) > most {
+		some = append(some, "…")
+	}
+	return strings.Join(some, ", ")
+}
+
+// Nearest returns the name that was most likely meant by a word that means nothing,
+// or "".
+func Nearest(r *compile.Result, word string) string {
+	if s := nearestCare(r, word); s != "" {
+		return s
+	}
+	var known []string
+	for _, t := range Topics {
+		known = append(known, t.Name)
+		for _, l := range t.list(r) {
+			known = append(known, l.Name)
+		}
+	}
+	return finding.Suggest(word, known)
+}
+
+// worked reports whether the plan could be read well enough for its days to be
+// worked out.
+func worked(r *compile.Result) bool { return r.Roster != nil && len(r.Roster.Of) == len(r.Lives) }

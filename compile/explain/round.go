@@ -1,0 +1,204 @@
+package explain
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+	"time"
+
+	"vivary/compile"
+	"vivary/compile/rounds"
+	"vivary/plan"
+	"vivary/schema/civil"
+)
+
+// weeksAhead is for how many weeks the minutes of a round are told by weekday: time
+// enough for what is done once a month.
+const weeksAhead = 8
+
+func listRounds(r *compile.Result) []Line {
+	if !worked(r) {
+		return nil
+	}
+	var out []Line
+	for _, x := range r.Roster.Rounds {
+		out = append(out, Line{Name: x.Name.V, Text: x.Shown() + " at " + x.Clock.V.String()})
+	}
+	return out
+}
+
+func explainRound(r *compile.Result, word string) []Answer {
+	if !worked(r) {
+		return nil
+	}
+	var out []Answer
+	for _, x := range r.Roster.Rounds {
+		if means(word, x.Name.V, x.Shown()) {
+			out = append(out, round(r, x))
+		}
+	}
+	return out
+}
+
+func round(r *compile.Result, x *plan.Round) Answer {
+	first := []Line{{Text: "When: " + held(x) + " at " + x.Clock.V.String()}, {Text: "Who: " + who(r, x)}}
+	for _, a := range absences(r, x) {
+		first = append(first, Line{Text: a})
+	}
+	if x.Note.Set() {
+		first = append(first, Line{Text: x.Note.V})
+	}
+	parts := part([]Part{{Lines: first}}, "Enclosures", passed(r, x))
+	return Answer{Title: "Round " + x.Name.V + ": " + x.Shown(), Parts: part(parts, "Minutes", minutes(r, x))}
+}
+
+// held says on which days there is a round.
+func held(x *plan.Round) string {
+	if len(x.On) == 0 {
+		return "every day"
+	}
+	return spoken(x.On)
+}
+
+func spoken(list []plan.Written[plan.Day]) string {
+	var out []string
+	for _, d := range list {
+		if d.V.Kind == plan.EachWeekday {
+			out = append(out, short(d.V.Weekday))
+		} else {
+			out = append(out, d.V.String())
+		}
+	}
+	return strings.Join(out, ", ")
+}
+
+func short(w time.Weekday) string { return w.String()[:3] }
+
+func who(r *compile.Result, x *plan.Round) string {
+	out := "nobody is named"
+	if k := keeper(r, x); k != "" {
+		out = person(r, k)
+	}
+	if x.People.Set() {
+		out += ", " + number(x.People.V) + " people"
+	}
+	return out
+}
+
+// keeper is whose round it is: the one named, or the only one there is.
+func keeper(r *compile.Result, x *plan.Round) string {
+	return x.Keeper.Or(r.Roster.People.Only)
+}
+
+// absences says who does the round while its keeper is away.
+func absences(r *compile.Result, x *plan.Round) []string {
+	var out []string
+	for _, a := range r.Plan.Aways {
+		if a.Name.V != keeper(r, x) || a.To.V < r.Today {
+			continue
+		}
+		text := "From " + a.From.V.Words() + ", back on " + a.To.V.Words() + ": "
+		switch {
+		case !a.Cover.Set():
+			text += "nobody"
+		case len(a.Visits) == 0:
+			text += person(r, a.Cover.V)
+		default:
+			text += person(r, a.Cover.V) + " on " + spoken(a.Visits)
+		}
+		out = append(out, text)
+	}
+	return out
+}
+
+// passed says which enclosures the round passes, and what is done there; those with
+// the same care stand together.
+func passed(r *compile.Result, x *plan.Round) []Line {
+	var g gather
+	all := r.Roster.In[x]
+	for i := 0; i < len(all); {
+		var kinds []string
+		k := i
+		for ; k < len(all) && all[k].Life == all[i].Life; k++ {
+			if n := len(kinds); n == 0 || kinds[n-1] != all[k].Kind.Name {
+				kinds = append(kinds, all[k].Kind.Name)
+			}
+		}
+		g.add(all[i].Plan().Name.V, strings.Join(kinds, ", "))
+		i = k
+	}
+	return g.lines()
+}
+
+// minutes says how long the round takes: today, by weekday, and at its longest.
+func minutes(r *compile.Result, x *plan.Round) []Line {
+	on := taken(r, x)
+	var some []int // of the days on which anything is done
+	for _, m := range on {
+		if m > 0 {
+			some = append(some, m)
+		}
+	}
+	switch {
+	case len(some) == 0:
+		return []Line{{Text: "Nothing is done in it until " + r.Horizon.Last().Words()}}
+	case slices.Min(some) == slices.Max(some):
+		return []Line{{Text: "About " + number(some[0]) + " min each time" + meant(x)}}
+	}
+	var out []Line
+	if on[0] > 0 {
+		out = append(out, Line{Text: "Today: about " + number(on[0]) + " min"})
+	}
+	worst := slices.Max(on)
+	first := r.Today + civil.Date(slices.Index(on, worst))
+	return append(out,
+		Line{Text: fmt.Sprintf("Over the next %d weeks: %s", weeksAhead, byWeekday(r, on))},
+		Line{Text: fmt.Sprintf("At its longest until %s: about %d min, first on %s%s", r.Horizon.Last().Words(), worst, first.Words(), meant(x))})
+}
+
+// meant says how long the round may take, where the plan does.
+func meant(x *plan.Round) string {
+	if !x.Within.Set() {
+		return ""
+	}
+	return "; it is to be done within " + x.Within.V.String()
+}
+
+// taken returns the minutes of the round on each day from today on, 0 where nothing
+// is done.
+func taken(r *compile.Result, x *plan.Round) []int {
+	walk := rounds.New(r.Roster, x, r.Roster.Picks(x, ""))
+	out := make([]int, r.Horizon.Ahead())
+	for d := range out {
+		if i := r.Horizon.Today + d; walk.Days.Has(i) {
+			s := walk.On(i)
+			out[d] = max(1, s.Minutes)
+		}
+	}
+	return out
+}
+
+// byWeekday says for each weekday between which ends the minutes lie in the coming
+// weeks.
+func byWeekday(r *compile.Result, on []int) string {
+	var least, most [7]int
+	for d, m := range on[:min(len(on), 7*weeksAhead)] {
+		w := (r.Today + civil.Date(d)).Weekday()
+		if m > 0 && (least[w] == 0 || m < least[w]) {
+			least[w] = m
+		}
+		most[w] = max(most[w], m)
+	}
+	var out []string
+	for k := range 7 {
+		w := time.Weekday((k + 1) % 7) // a week begins on Monday
+		switch {
+		case most[w] == 0:
+		case least[w] == most[w]:
+			out = append(out, fmt.Sprintf("%s %d", short(w), most[w]))
+		default:
+			out = append(out, fmt.Sprintf("%s %d to %d", short(w), least[w], most[w]))
+		}
+	}
+	return strings.Join(out, ", ") + " min"
+}

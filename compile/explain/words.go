@@ -1,0 +1,109 @@
+package explain
+
+import (
+	"strconv"
+	"strings"
+
+	"vivary/plan"
+)
+
+func number(n int) string { return strconv.Itoa(n) }
+
+// days is a number of days in words.
+func days(n int) string {
+	if n == 1 {
+		return "1 day"
+	}
+	return number(n) + " days"
+}
+
+// heading is a word as it begins a line.
+func heading(word string) string { return strings.ToUpper(word[:1]) + word[1:] }
+
+// means reports whether a word that somebody typed is one of these names, whatever
+// its capitals, and with spaces or hyphens.
+func means(word string, names ...string) bool {
+	for _, n := range names {
+		if n != "" && plain(word) == plain(n) {
+			return true
+		}
+	}
+	return false
+}
+
+func plain(s string) string { return strings.ReplaceAll(strings.ToLower(s), " ", "-") }
+
+// texts are the words of a list.
+func texts(list []plan.Written[string]) []string {
+	var out []string
+	for _, w := range list {
+		out = append(out, w.V)
+	}
+	return out
+}
+
+// holding is the name of a fact with the stages that it holds for.
+func holding(name string, stages []plan.Written[string]) string {
+	if len(stages) == 0 {
+		return name
+	}
+	return name + " (" + strings.Join(texts(stages), ", ") + ")"
+}
+
+// cited says whose word a fact is, what others say, and what is noted of it.
+func cited(l *plan.Library, c plan.Cited, disputed, note string) []string {
+	out := []string{l.Cite(c)}
+	if disputed != "" {
+		out = append(out, "others: "+disputed)
+	}
+	if note != "" {
+		out = append(out, "note: "+note)
+	}
+	return out
+}
+
+// gather puts the names of which the same is said into one line each, in the order
+// in which they come.
+type gather struct {
+	said  []string
+	names map[string][]string
+}
+
+func (g *gather) add(name, said string) {
+	if g.names == nil {
+		g.names = map[string][]string{}
+	}
+	names := g.names[said]
+	if len(names) == 0 {
+		g.said = append(g.said, said)
+	}
+	if len(names) == 0 || names[len(names)-1] != name {
+		g.names[said] = append(names, name)
+	}
+}
+
+// lines are the names with what is said of them.
+func (g *gather) lines() []Line {
+	var out []Line
+	for _, s := range g.said {
+		out = append(out, Line{Text: strings.Join(g.names[s], ", ") + ": " + s})
+	}
+	return out
+}
+
+// part adds a part to those of an answer, unless it is empty.
+func part(to []Part, head string, lines []Line) []Part {
+	if len(lines) == 0 {
+		return to
+	}
+	return append(to, Part{Head: head, Lines: lines})
+}
+
+// plainly makes lines of texts.
+func plainly(all []string) []Line {
+	var out []Line
+	for _, s := range all {
+		out = append(out, Line{Text: s})
+	}
+	return out
+}

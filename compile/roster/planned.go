@@ -1,0 +1,88 @@
+package roster
+
+import (
+	"vivary/plan/finding"
+	"vivary/schema"
+	"vivary/schema/civil"
+)
+
+// Told is what the last published feeds showed people. It is evidence: where a plan
+// was edited, the days before today are those that were shown then, and not those
+// that the new text would have had.
+type Told interface {
+	// Days returns the days on which an entry was shown, by the text of its identity,
+	// and from which day until which that is known; false where nothing is.
+	Days(identity string) (on func(civil.Date) bool, from, until civil.Date, ok bool)
+}
+
+// plan fills in the days as planned. Where it is known what people were told, the
+// days that are over are those. What the log says was done, was.
+func (b *builder) plan(e *Entry) {
+	for _, r := range e.Rules {
+		r.Fill(e.Days, b.Horizon)
+	}
+	if t := e.Once; t != nil {
+		for k := range max(1, t.Times) {
+			if i, ok := b.Horizon.Index(t.On + civil.Date(k*t.Interval)); ok {
+				e.Days.Add(i)
+			}
+		}
+	}
+	if len(e.Rules) > 0 && e.Days.Next(b.Horizon.Today) < 0 && b.never(e) {
+		b.found.Add(finding.Finding{Rule: ruleNeverHappens, At: e.Origin, Text: e.Name + " does not come up on any day of the coming year", Write: "other days, or other from and until"})
+	}
+	b.asTold(e)
+	b.asLogged(e)
+}
+
+// asTold takes the days before today from what the last feeds showed.
+func (b *builder) asTold(e *Entry) {
+	if b.Told == nil || e.Once != nil {
+		return
+	}
+	on, from, until, ok := b.Told.Days(e.ID.String())
+	if !ok {
+		return
+	}
+	h := b.Horizon
+	for d := max(h.From, from); d < min(h.Now(), until); d++ {
+		i := int(d - h.From)
+		if on(d) {
+			e.Days.Add(i)
+		} else {
+			e.Days.Remove(i)
+		}
+	}
+}
+
+// asLogged adds the last day on which the log says that it was done.
+func (b *builder) asLogged(e *Entry) {
+	last, ok := b.life.Done[e.ID.Care]
+	if e.isMeal() && e.Group.HasFed && (!ok || e.Group.Fed > last) {
+		last, ok = e.Group.Fed, true
+	}
+	i, in := b.Horizon.Index(last)
+	if !ok || !in || e.Once != nil {
+		return
+	}
+	if e.logged = i; !e.Days.Has(i) {
+		b.put(e, Cause{Why: Done, At: e.Origin}, i)
+	}
+}
+
+// never reports whether an entry without days to come is a mistake: one whose time is
+// over, or is still to come, is not.
+func (b *builder) never(e *Entry) bool {
+	for _, r := range e.Rules {
+		if _, ok := r.Next(b.Horizon.Now()); ok {
+			return false
+		}
+		if _, until := r.Bounds(); !r.Never() && until < b.Horizon.Now() {
+			return false
+		}
+	}
+	return true
+}
+
+// needs reports whether an entry is counted on by a need of the animals.
+func (e *Entry) needs() bool { return e.Kind.Needs != nil && e.Kind.Needs != schema.NeedLeftovers }

@@ -1,0 +1,214 @@
+package roster
+
+import (
+	"vivary/compile/horizon"
+	"vivary/plan"
+)
+
+// Calendar is a calendar with what falls into it. Feeds write what stands here, and
+// the proof counts on nothing else.
+type Calendar struct {
+	Plan  *plan.Calendar
+	Picks []Pick // in walking order
+}
+
+// Pick is an entry in a calendar, on the days on which that shows it.
+type Pick struct {
+	Entry *Entry
+	Days  horizon.Days
+}
+
+// shows finds the calendars that may hold an entry by the narrowest of what they
+// select, so that a plan with a calendar for each of many rooms is gone through once.
+type shows struct {
+	all                                []*plan.Calendar
+	any                                []int // calendars that select none of the following
+	enclosures, rooms, rounds, keepers map[string][]int
+	// days has for each calendar that selects keepers, by whose an entry is, the days on
+	// which one of the calendar's does it.
+	days []map[string]horizon.Days
+}
+
+func newShows(s *Shared) *shows {
+	x := &shows{all: s.Plan.Calendars, enclosures: map[string][]int{}, rooms: map[string][]int{}, rounds: map[string][]int{}, keepers: map[string][]int{}}
+	if len(x.all) == 0 {
+		x.all = []*plan.Calendar{everything(s.Plan)}
+	}
+	put := func(m map[string][]int, names []plan.Written[string], i int) {
+		seen := map[string]bool{}
+		for _, n := range names {
+			if !seen[n.V] {
+				seen[n.V] = true
+				m[n.V] = append(m[n.V], i)
+			}
+		}
+	}
+	x.days = make([]map[string]horizon.Days, len(x.all))
+	for i, c := range x.all {
+		switch {
+		case len(c.Enclosures) > 0:
+			put(x.enclosures, c.Enclosures, i)
+		case len(c.Rooms) > 0:
+			put(x.rooms, c.Rooms, i)
+		case len(c.Rounds) > 0:
+			put(x.rounds, c.Rounds, i)
+		case len(c.Keepers) > 0:
+			for whose := range s.daysOf(of(c)) { // those who stand in see it too
+				x.keepers[whose] = append(x.keepers[whose], i)
+			}
+		default:
+			x.any = append(x.any, i)
+		}
+		if len(c.Keepers) > 0 {
+			x.days[i] = s.daysOf(of(c))
+		}
+	}
+	return x
+}
+
+// Picks returns what is done in a round, in walking order: all of it, or what one
+// keeper does of it.
+func (r *Roster) Picks(round *plan.Round, keeper string) []Pick {
+	var mask map[string]horizon.Days
+	if keeper != "" {
+		mask = r.daysOf(func(who string) bool { return who == keeper })
+	}
+	var out []Pick
+	for _, e := range r.In[round] {
+		days := e.Days
+		if keeper != "" {
+			days = done(e, mask)
+		}
+		if !days.Empty() {
+			out = append(out, Pick{e, days})
+		}
+	}
+	return out
+}
+
+// done returns the days of an entry that are among those on which it is done by
+// whoever the days are of.
+func done(e *Entry, of map[string]horizon.Days) horizon.Days {
+	out := e.Days.Clone()
+	if days, ok := of[e.Keeper]; ok {
+		out.Keep(days)
+	} else {
+		clear(out)
+	}
+	return out
+}
+
+// everything is the calendar of a plan that has none.
+func everything(p *plan.Collection) *plan.Calendar {
+	c := &plan.Calendar{}
+	if p.About != nil {
+		c.Name.V, c.Title.V, c.Title.At = p.About.Name.V, p.Title(), p.About.Name.At
+	}
+	return c
+}
+
+// daysOf returns, by whose an entry is, the days on which it is done by one of some.
+// What is nobody's is done by none of them.
+func (s *Shared) daysOf(of func(who string) bool) map[string]horizon.Days {
+	out := map[string]horizon.Days{}
+	for _, k := range s.Plan.Keepers {
+		days, name := s.Horizon.New(), k.Name.V
+		for i := range s.Horizon.Days {
+			if who, there := s.People.Doer(name, i); there && of(who) {
+				days.Add(i)
+			}
+		}
+		if !days.Empty() {
+			out[name] = days
+		}
+	}
+	return out
+}
+
+// candidates calls use for the calendars that may hold an entry.
+func (x *shows) candidates(e *Entry, use func(int)) {
+	room := ""
+	if place := e.Plan().Place; place != nil {
+		room = place.Name.V
+	}
+	for _, list := range [...][]int{x.enclosures[e.Plan().Name.V], x.rooms[room], x.rounds[e.Round.Name.V], x.keepers[e.Keeper], x.any} {
+		for _, i := range list {
+			if c := x.all[i]; selects(c.Enclosures, e.Plan().Name.V) && selects(c.Rooms, room) && selects(c.Rounds, e.Round.Name.V) && selects(c.Kinds, e.Kind.Name) {
+				use(i)
+			}
+		}
+	}
+}
+
+// selects reports whether a list of names has one; an empty list has all.
+func selects(list []plan.Written[string], name string) bool {
+	return len(list) == 0 || plan.Lists(list, name)
+}
+
+// show says on which days an entry is shown to who does it: by a calendar, or where
+// its round is worked from a list on paper or at the terminal. A calendar without
+// keepers is seen by everybody, one with keepers only by them.
+func (b *builder) show(e *Entry) {
+	if e.Round.ListedElsewhere() {
+		e.Shown = e.Days
+		return
+	}
+	some := false
+	b.shows.candidates(e, func(i int) {
+		if b.shows.days[i] == nil {
+			e.Shown = e.Days
+			return
+		}
+		some = true
+	})
+	if e.Shown != nil {
+		return
+	}
+	e.Shown = b.days()
+	if some {
+		b.shows.candidates(e, func(i int) {
+			e.Shown.Union(b.shows.within(i, e))
+		})
+	}
+}
+
+// UnshownFor names why an entry is shown to nobody: its round and whose it is. What
+// has the same is said once.
+func (e *Entry) UnshownFor() string { return "unshown " + e.Round.Name.V + " " + e.Keeper }
+
+// Unshown returns the first day from i on on which an entry stands and nobody is shown
+// it, or -1.
+func (e *Entry) Unshown(i int) int {
+	for i = e.Days.Next(i); i >= 0 && e.Shown.Has(i); i = e.Days.Next(i + 1) {
+	}
+	return i
+}
+
+// within returns the days on which calendar i shows an entry.
+func (x *shows) within(i int, e *Entry) horizon.Days {
+	if x.days[i] == nil {
+		return e.Days
+	}
+	return done(e, x.days[i])
+}
+
+// of reports whether somebody is one of a calendar's keepers.
+func of(c *plan.Calendar) func(string) bool {
+	return func(who string) bool { return plan.Lists(c.Keepers, who) }
+}
+
+// gather makes the calendars: what falls into each, in walking order.
+func (x *shows) gather(r *Roster) []Calendar {
+	out := make([]Calendar, len(x.all))
+	for i, c := range x.all {
+		out[i].Plan = c
+	}
+	for e := range r.All() {
+		x.candidates(e, func(i int) {
+			if days := x.within(i, e); !days.Empty() {
+				out[i].Picks = append(out[i].Picks, Pick{e, days})
+			}
+		})
+	}
+	return out
+}

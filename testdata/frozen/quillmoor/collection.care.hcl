@@ -1,0 +1,67 @@
+# Quillmoor Field Centre is an invention. So are its people and its animals.
+collection "quillmoor" {
+  title      = "Quillmoor Field Centre"
+  time_zone  = "Europe/London"
+  web        = "https://care.quillmoor.example/feeds"
+  quarantine = "60 days"
+}
+
+keeper "lead" {
+  title   = "Lead keeper"
+  trained = "venom, hairs, breeding, feeding"
+  budget  = "110 min"
+  phone   = "the office"
+}
+
+keeper "relief" {
+  title   = "Relief keeper"
+  trained = "hairs, feeding"
+  budget  = "90 min"
+  phone   = "the farm shop"
+}
+
+round "morning" {
+  at     = "08:15"
+  keeper = "lead"
+  within = "30 min"
+}
+
+round "evening" {
+  at     = "19:30"
+  keeper = "lead"
+  within = "60 min"
+}
+
+# A fortnight in July. The relief keeper comes on four days of the week.
+away "lead" {
+  from   = "2027-07-10"
+  to     = "2027-07-24"
+  cover  = "relief"
+  visits = ["mon", "wed", "fri", "sat"]
+}
+
+# A short look in the morning, at the east room only.
+calendar "morning" {
+  rounds = ["morning"]
+  color  = "teal"
+}
+
+calendar "evening" {
+  rounds = ["evening"]
+  remind = "10 min"
+  color  = "olive"
+}
+
+# For whoever stands in: only what the relief keeper does.
+calendar "relief" {
+  title   = "Relief at Quillmoor"
+  keepers = ["relief"]
+  remind  = "30 min"
+}
+
+# Endless entries, one for each care, which go on reminding even if nobody builds.
+calendar "desert" {
+  title = "Desert shelf, care by care"
+  rooms = ["west"]
+  entry = "per care"
+}
