@@ -77,8 +77,7 @@ var (
 )
 
 // accept takes out the findings that accept blocks silence and adds those about
-// the blocks themselves. A rule that kills, and whatever cannot be understood, is
-// never silenced.
+// the blocks themselves.
 func accept(c *plan.Collection, all []finding.Finding, today civil.Date) []finding.Finding {
 	var about finding.List
 	silenced := map[silence]bool{}
@@ -97,7 +96,7 @@ func accept(c *plan.Collection, all []finding.Finding, today civil.Date) []findi
 					f.Write = "accept \"" + s + "\""
 				}
 				about.Add(f)
-			case r.Kills || !silenceable(r):
+			case r.Silence == finding.Never:
 				about.Add(finding.Finding{Rule: ruleAcceptNever, At: a.Name.At, Text: r.ID + " is never silenced: " + r.Title, Write: r.Instead})
 			case a.Until.Set() && a.Until.V <= today:
 				about.Add(finding.Finding{Rule: ruleAcceptOver, At: a.Until.At, Text: r.ID + " was accepted until " + a.Until.V.Words() + ", which has passed",
@@ -111,10 +110,8 @@ func accept(c *plan.Collection, all []finding.Finding, today civil.Date) []findi
 		}
 	}
 	if len(silenced) > 0 {
-		// A need that is broken is put right, not silenced: only what the sheet itself
-		// calls a caution may be.
 		all = slices.DeleteFunc(all, func(f finding.Finding) bool {
-			return silenced[silence{f.In, f.Rule}] && !(f.Severity.Refuses() && slices.Contains(prove.Rules, f.Rule))
+			return silenced[silence{f.In, f.Rule}] && f.Silenced()
 		})
 	}
 	return append(all, about.All...)
@@ -127,25 +124,4 @@ const longestAccept = 400
 type silence struct {
 	in   source.Place
 	rule *finding.Rule
-}
-
-// silenceable reports whether a rule is about the animals. What is about the text
-// of the plan is put right, not silenced.
-func silenceable(r *finding.Rule) bool {
-	for _, x := range check.Rules {
-		if &x.Rule == r {
-			return true
-		}
-	}
-	for _, x := range prove.Rules {
-		if x == r {
-			return true
-		}
-	}
-	for _, x := range life.Rules {
-		if x == r {
-			return true
-		}
-	}
-	return false
 }

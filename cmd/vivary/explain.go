@@ -104,9 +104,7 @@ func explain(w *world, f *flags, args []string) int {
 func explainRule(w *world, r *finding.Rule) {
 	fmt.Fprintf(w.out, "%s (%s)\n\n%s\n%s\n\n", r.ID, r.Severity, r.Title, r.Why)
 	fmt.Fprintf(w.out, "What to do: %s\nSource: %s\n", r.Instead, r.Source)
-	if r.Kills {
-		fmt.Fprintln(w.out, "It can kill an animal or hurt a person: no accept block silences it.")
-	}
+	fmt.Fprintln(w.out, r.Silence)
 	if r.Bad != "" {
 		fmt.Fprintf(w.out, "\nThis is found:\n%s", indent(r.Bad))
 	}

@@ -37,13 +37,11 @@ func (s Severity) Refuses() bool { return s >= Error }
 type Rule struct {
 	ID       string
 	Severity Severity
-	// Kills marks what can kill an animal or hurt a person: no accept block
-	// silences it.
-	Kills   bool
-	Title   string // what is wrong, in general
-	Why     string // why that matters
-	Source  string // on whose word
-	Instead string // what to do
+	Silence  Silence // what an accept block may do about it
+	Title    string  // what is wrong, in general
+	Why      string  // why that matters
+	Source   string  // on whose word
+	Instead  string  // what to do
 	Bad     string // a plan, or the part that differs from a sound one, that the rule finds
 	Good    string // the same, put right
 }
