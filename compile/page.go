@@ -6,6 +6,7 @@ import (
 
 	"vivary/plan"
 	"vivary/plan/finding"
+	"vivary/plan/finding/example"
 	"vivary/plan/source"
 	"vivary/schema"
 )
@@ -20,14 +21,21 @@ func RulesPage() string {
 	}
 	for _, r := range Rules() {
 		fmt.Fprintf(&b, "\n## %s\n\n%s %s\n\nWhat to do: %s\n\nSource: %s\n", r.ID, r.Title, r.Why, r.Instead, r.Source)
-		if r.Bad != "" {
-			fmt.Fprintf(&b, "\n```hcl\n# found\n%s```\n", ended(r.Bad))
-		}
-		if r.Good != "" {
-			fmt.Fprintf(&b, "\n```hcl\n# not found\n%s```\n", ended(r.Good))
-		}
+		show(&b, Example(r.ID))
 	}
 	return b.String()
+}
+
+func show(b *strings.Builder, e example.Example) {
+	if e.Words != "" {
+		fmt.Fprintf(b, "\n%s\n", e.Words)
+	}
+	if e.Found.Text != "" {
+		fmt.Fprintf(b, "\n```hcl\n# found\n%s```\n", e.Found.Shown())
+	}
+	if e.NotFound.Text != "" {
+		fmt.Fprintf(b, "\n```hcl\n# not found\n%s```\n", e.NotFound.Shown())
+	}
 }
 
 // silenceMarks stand behind the severities of rules that cannot simply be silenced.
@@ -121,5 +129,3 @@ func of(stages []plan.Written[string]) string {
 func cell(s string) string {
 	return strings.ReplaceAll(strings.ReplaceAll(s, "|", "\\|"), "\n", " ")
 }
-
-func ended(s string) string { return strings.TrimRight(s, "\n") + "\n" }

@@ -105,11 +105,15 @@ func explainRule(w *world, r *finding.Rule) {
 	fmt.Fprintf(w.out, "%s (%s)\n\n%s\n%s\n\n", r.ID, r.Severity, r.Title, r.Why)
 	fmt.Fprintf(w.out, "What to do: %s\nSource: %s\n", r.Instead, r.Source)
 	fmt.Fprintln(w.out, r.Silence)
-	if r.Bad != "" {
-		fmt.Fprintf(w.out, "\nThis is found:\n%s", indent(r.Bad))
+	e := compile.Example(r.ID)
+	if e.Words != "" {
+		fmt.Fprintf(w.out, "\n%s\n", e.Words)
 	}
-	if r.Good != "" {
-		fmt.Fprintf(w.out, "\nThis is not:\n%s", indent(r.Good))
+	if e.Found.Text != "" {
+		fmt.Fprintf(w.out, "\nThis is found:\n%s", indent(e.Found.Shown()))
+	}
+	if e.NotFound.Text != "" {
+		fmt.Fprintf(w.out, "\nThis is not:\n%s", indent(e.NotFound.Shown()))
 	}
 }
 

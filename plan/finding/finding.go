@@ -34,6 +34,7 @@ func (s Severity) Refuses() bool { return s >= Error }
 
 // Rule is one thing that can be found, with what there is to say about it. Rules
 // are listed in registries; their ids are a closed list and never change meaning.
+// The example of a rule stands in a file that has the id for its name.
 type Rule struct {
 	ID       string
 	Severity Severity
@@ -42,8 +43,6 @@ type Rule struct {
 	Why      string  // why that matters
 	Source   string  // on whose word
 	Instead  string  // what to do
-	Bad     string // a plan, or the part that differs from a sound one, that the rule finds
-	Good    string // the same, put right
 }
 
 // Finding is one thing found in a plan.
