@@ -55,6 +55,9 @@ func accept(c *plan.Collection, all []finding.Finding, today civil.Date) []findi
 				if s := finding.Suggest(a.Name.V, ids); s != "" {
 					f.Text += ": did you mean " + s + "?"
 					f.Write = "accept \"" + s + "\""
+					if FindRule(s).Silence != finding.Never {
+						f.Edits = finding.Instead(a.Name.At, a.Name.V, s)
+					}
 				}
 				about.Add(f)
 			case r.Silence == finding.Never:
@@ -64,7 +67,8 @@ func accept(c *plan.Collection, all []finding.Finding, today civil.Date) []findi
 					Write: "put it right, or a new date and reason"})
 			case a.Until.Set() && int(a.Until.V-today) > longestAccept:
 				about.Add(finding.Finding{Rule: ruleAcceptLong, At: a.Until.At, Text: r.ID + " would be accepted until " + a.Until.V.Words(),
-					Limit: "a year and a month ahead", Write: "until = \"" + (today + 365).String() + "\", or sooner"})
+					Limit: "a year and a month ahead", Write: "until = \"" + (today + 365).String() + "\", or sooner",
+					Edits: finding.Instead(a.Until.At, a.Until.V.String(), (today + 365).String())})
 			case a.Until.Set():
 				silenced[silence{e.Whole, r}] = true
 			}

@@ -36,7 +36,7 @@ type Suite struct {
 
 // Run tries every example: the rule finds in it what is wanted, on the lines on
 // which it is wanted, and nothing else; once put right, nothing of it, and nothing
-// that refuses.
+// that refuses. A finding whose edits are made is gone.
 func (s Suite) Run(t *testing.T) {
 	s.files(t)
 	for _, r := range s.Rules {
@@ -80,6 +80,9 @@ func (s Suite) found(t *testing.T, r *finding.Rule, p example.Plan) {
 	for _, f := range all {
 		if f.Rule == r && s.Told != nil {
 			s.Told(t, f)
+		}
+		if len(f.Edits) > 0 {
+			s.mended(t, f, whole.Files(), files, all)
 		}
 	}
 	if t.Failed() {

@@ -43,3 +43,25 @@ func TestCompare(t *testing.T) {
 		}
 	}
 }
+
+// An edit that leaves its finding, or that brings an error, is told; one that brings
+// mere advice is not.
+func TestUnmended(t *testing.T) {
+	rule := &finding.Rule{ID: "rule"}
+	f := finding.Finding{Rule: rule, Text: "a", Severity: finding.Caution}
+	old := finding.Finding{Rule: rule, Text: "b", Severity: finding.Error}
+	for _, c := range []struct {
+		after []finding.Finding
+		wrong int
+	}{
+		{nil, 0},
+		{[]finding.Finding{old}, 0},
+		{[]finding.Finding{f}, 1},
+		{[]finding.Finding{{Rule: rule, Text: "c", Severity: finding.Error}}, 1},
+		{[]finding.Finding{{Rule: rule, Text: "c", Severity: finding.Caution}}, 0},
+	} {
+		if wrong := unmended(f, []finding.Finding{f, old}, c.after); len(wrong) != c.wrong {
+			t.Errorf("%v: %q", c.after, wrong)
+		}
+	}
+}

@@ -56,8 +56,10 @@ type Finding struct {
 	Text   string // what is wrong here
 	Limit  string // the limit that was passed, and whose it is
 	Source string // where the limit is from
-	Write  string // what to write
-	Also   []Related
+	Write  string // what to write, in words
+	// Edits are the same as a change of what was typed, where it is plain which.
+	Edits []Edit
+	Also  []Related
 }
 
 // Related is another place that belongs to a finding.
