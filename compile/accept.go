@@ -3,82 +3,42 @@ package compile
 import (
 	"slices"
 
-	"vivary/compile/check"
-	"vivary/compile/life"
-	"vivary/compile/prove"
-	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/plan/source"
 	"vivary/schema/civil"
 )
 
-// Rules returns every rule there is: what can be found while reading, in the
-// schedule, in the animals' lives, by the checks, by the proof, and about accept
-// blocks. The list is the one that explains rules and makes their page.
-func Rules() []*finding.Rule {
-	var all []*finding.Rule
-	all = append(all, plan.Rules...)
-	all = append(all, roster.Rules...)
-	all = append(all, life.Rules...)
-	for _, r := range check.Rules {
-		all = append(all, &r.Rule)
-	}
-	all = append(all, prove.Rules...)
-	return append(all, ruleAcceptUnknown, ruleAcceptNever, ruleAcceptOver, ruleAcceptLong, ruleTooFar)
-}
-
-// FindRule returns the rule of that id, or nil.
-func FindRule(id string) *finding.Rule {
-	for _, r := range Rules() {
-		if r.ID == id {
-			return r
-		}
-	}
-	return nil
-}
-
 var (
 	ruleAcceptUnknown = &finding.Rule{ID: "accept-unknown", Severity: finding.Error,
 		Title:   "An accept block names no rule.",
 		Why:     "It would silence nothing, while whoever wrote it thinks that it does.",
 		Source:  "the design of this program",
-		Instead: "Use the id that stands in brackets at the end of the finding.",
-		Bad:     "accept \"substrate-shalow\" {\n  because = \"deeper tank in January\"\n  until   = \"2027-06-01\"\n}\n",
-		Good:    "accept \"substrate-shallow\" {\n  because = \"deeper tank in January\"\n  until   = \"2027-06-01\"\n}\n"}
+		Instead: "Use the id that stands in brackets at the end of the finding."}
 	ruleAcceptNever = &finding.Rule{ID: "accept-never", Severity: finding.Error,
 		Title:   "An accept block tries to silence what is never silenced.",
 		Why:     "What can kill an animal or hurt a person, and what cannot be understood, has to be put right.",
 		Source:  "the design of this program",
-		Instead: "Put the cause right, and take the accept block out.",
-		Bad:     "accept \"heater-bare\" {\n  because = \"it never gets hot\"\n  until   = \"2027-06-01\"\n}\n",
-		Good:    "accept \"mesh-top\" {\n  because = \"a pane lies on two thirds of it\"\n  until   = \"2027-06-01\"\n}\n"}
+		Instead: "Put the cause right, and take the accept block out."}
 	ruleAcceptOver = &finding.Rule{ID: "accept-over", Severity: finding.Caution,
 		Title:   "The date of an accept block has passed.",
 		Why:     "The finding that it silenced is back, so that somebody looks at it again.",
 		Source:  "the design of this program",
-		Instead: "Put the cause right, or give a new date and a reason that holds today.",
-		Bad:     "accept \"substrate-shallow\" {\n  because = \"deeper tank in January\"\n  until   = \"2026-01-15\"\n}\n",
-		Good:    "accept \"substrate-shallow\" {\n  because = \"deeper tank in January\"\n  until   = \"2027-01-15\"\n}\n"}
+		Instead: "Put the cause right, or give a new date and a reason that holds today."}
 	ruleAcceptLong = &finding.Rule{ID: "accept-long", Severity: finding.Error,
 		Title:   "An accept block silences a rule for longer than a year.",
 		Why:     "A finding that never comes back is looked at by nobody.",
 		Source:  "the design of this program",
-		Instead: "Give a date within a year, and look at it again then.",
-		Bad:     "accept \"substrate-shallow\" {\n  because = \"deeper tank some day\"\n  until   = \"2032-01-15\"\n}\n",
-		Good:    "accept \"substrate-shallow\" {\n  because = \"deeper tank in January\"\n  until   = \"2027-01-15\"\n}\n"}
+		Instead: "Give a date within a year, and look at it again then."}
 	ruleTooFar = &finding.Rule{ID: "too-far", Severity: finding.Error,
 		Title:   "An absence ends further ahead than is looked.",
 		Why:     "The proof reaches to the end of every absence, up to ten years ahead. Beyond that nothing would be proved.",
 		Source:  "a bound of this program",
-		Instead: "Look at the year of the return.",
-		Bad:     "away \"lead\" {\n  from  = \"2027-03-01\"\n  to    = \"2207-03-03\"\n  cover = \"lead\"\n}\n",
-		Good:    "keeper \"lead\" {\n}\nkeeper \"relief\" {\n  trained = \"feeding\"\n}\naway \"lead\" {\n  from  = \"2027-03-01\"\n  to    = \"2027-03-03\"\n  cover = \"relief\"\n}\n"}
+		Instead: "Look at the year of the return."}
 )
 
 // accept takes out the findings that accept blocks silence and adds those about
-// the blocks themselves. A rule that kills, and whatever cannot be understood, is
-// never silenced.
+// the blocks themselves.
 func accept(c *plan.Collection, all []finding.Finding, today civil.Date) []finding.Finding {
 	var about finding.List
 	silenced := map[silence]bool{}
@@ -95,26 +55,28 @@ func accept(c *plan.Collection, all []finding.Finding, today civil.Date) []findi
 				if s := finding.Suggest(a.Name.V, ids); s != "" {
 					f.Text += ": did you mean " + s + "?"
 					f.Write = "accept \"" + s + "\""
+					if FindRule(s).Silence != finding.Never {
+						f.Edits = finding.Instead(a.Name.At, a.Name.V, s)
+					}
 				}
 				about.Add(f)
-			case r.Kills || !silenceable(r):
+			case r.Silence == finding.Never:
 				about.Add(finding.Finding{Rule: ruleAcceptNever, At: a.Name.At, Text: r.ID + " is never silenced: " + r.Title, Write: r.Instead})
 			case a.Until.Set() && a.Until.V <= today:
 				about.Add(finding.Finding{Rule: ruleAcceptOver, At: a.Until.At, Text: r.ID + " was accepted until " + a.Until.V.Words() + ", which has passed",
 					Write: "put it right, or a new date and reason"})
 			case a.Until.Set() && int(a.Until.V-today) > longestAccept:
 				about.Add(finding.Finding{Rule: ruleAcceptLong, At: a.Until.At, Text: r.ID + " would be accepted until " + a.Until.V.Words(),
-					Limit: "a year and a month ahead", Write: "until = \"" + (today + 365).String() + "\", or sooner"})
+					Limit: "a year and a month ahead", Write: "until = \"" + (today + 365).String() + "\", or sooner",
+					Edits: finding.Instead(a.Until.At, a.Until.V.String(), (today + 365).String())})
 			case a.Until.Set():
 				silenced[silence{e.Whole, r}] = true
 			}
 		}
 	}
 	if len(silenced) > 0 {
-		// A need that is broken is put right, not silenced: only what the sheet itself
-		// calls a caution may be.
 		all = slices.DeleteFunc(all, func(f finding.Finding) bool {
-			return silenced[silence{f.In, f.Rule}] && !(f.Severity.Refuses() && slices.Contains(prove.Rules, f.Rule))
+			return silenced[silence{f.In, f.Rule}] && f.Silenced()
 		})
 	}
 	return append(all, about.All...)
@@ -127,25 +89,4 @@ const longestAccept = 400
 type silence struct {
 	in   source.Place
 	rule *finding.Rule
-}
-
-// silenceable reports whether a rule is about the animals. What is about the text
-// of the plan is put right, not silenced.
-func silenceable(r *finding.Rule) bool {
-	for _, x := range check.Rules {
-		if &x.Rule == r {
-			return true
-		}
-	}
-	for _, x := range prove.Rules {
-		if x == r {
-			return true
-		}
-	}
-	for _, x := range life.Rules {
-		if x == r {
-			return true
-		}
-	}
-	return false
 }

@@ -26,20 +26,6 @@ func finds(r *compile.Result, id string) bool {
 	return false
 }
 
-// The rules about accept blocks and the horizon find their bad examples and not
-// the good ones.
-func TestOwnRules(t *testing.T) {
-	for _, id := range []string{"accept-unknown", "accept-never", "accept-over", "accept-long", "too-far"} {
-		r := compile.FindRule(id)
-		if !finds(example(t, r.Bad), id) {
-			t.Errorf("%s: the bad example is not found", id)
-		}
-		if good := example(t, r.Good); finds(good, id) || good.Refused() {
-			t.Errorf("%s: the good example is found, or refused", id)
-		}
-	}
-}
-
 // An accept block silences its rule in its own enclosure until its date, and no
 // other, and nothing that kills.
 func TestAccept(t *testing.T) {

@@ -5,6 +5,8 @@ import (
 	"strings"
 
 	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/plan/finding/example"
 	"vivary/plan/source"
 	"vivary/schema"
 )
@@ -13,25 +15,31 @@ import (
 func RulesPage() string {
 	var b strings.Builder
 	b.WriteString("# The rules\n\nThis page is generated from the registries: `go test ./compile -run Page -update`. In a terminal: `vivary why RULE`.\n\n")
-	b.WriteString("`danger` harms an animal or a person, `error` cannot be understood or met: both refuse a build. `caution` and `advice` do not. Rules marked † can kill and are never silenced; a rule about the text of a plan is put right, not silenced.\n\n| rule | | what is wrong |\n|---|---|---|\n")
+	b.WriteString("`danger` harms an animal or a person, `error` cannot be understood or met: both refuse a build. `caution` and `advice` do not. An accept block silences a rule for a while, with a reason. It never silences those marked †, which can kill or are about the text of a plan; those marked ‡ it silences only where they refuse nothing.\n\n| rule | | what is wrong |\n|---|---|---|\n")
 	for _, r := range Rules() {
-		mark := ""
-		if r.Kills {
-			mark = " †"
-		}
-		fmt.Fprintf(&b, "| [`%s`](#%s) | %s%s | %s |\n", r.ID, r.ID, r.Severity, mark, cell(r.Title))
+		fmt.Fprintf(&b, "| [`%s`](#%s) | %s%s | %s |\n", r.ID, r.ID, r.Severity, silenceMarks[r.Silence], cell(r.Title))
 	}
 	for _, r := range Rules() {
 		fmt.Fprintf(&b, "\n## %s\n\n%s %s\n\nWhat to do: %s\n\nSource: %s\n", r.ID, r.Title, r.Why, r.Instead, r.Source)
-		if r.Bad != "" {
-			fmt.Fprintf(&b, "\n```hcl\n# found\n%s```\n", ended(r.Bad))
-		}
-		if r.Good != "" {
-			fmt.Fprintf(&b, "\n```hcl\n# not found\n%s```\n", ended(r.Good))
-		}
+		show(&b, Example(r.ID))
 	}
 	return b.String()
 }
+
+func show(b *strings.Builder, e example.Example) {
+	if e.Words != "" {
+		fmt.Fprintf(b, "\n%s\n", e.Words)
+	}
+	if e.Found.Text != "" {
+		fmt.Fprintf(b, "\n```hcl\n# found\n%s```\n", e.Found.Shown())
+	}
+	if e.NotFound.Text != "" {
+		fmt.Fprintf(b, "\n```hcl\n# not found\n%s```\n", e.NotFound.Shown())
+	}
+}
+
+// silenceMarks stand behind the severities of rules that cannot simply be silenced.
+var silenceMarks = map[finding.Silence]string{finding.Never: " †", finding.OnlyCaution: " ‡"}
 
 // SpeciesPage returns the page of every built-in figure with its source.
 func SpeciesPage() string {
@@ -121,5 +129,3 @@ func of(stages []plan.Written[string]) string {
 func cell(s string) string {
 	return strings.ReplaceAll(strings.ReplaceAll(s, "|", "\\|"), "\n", " ")
 }
-
-func ended(s string) string { return strings.TrimRight(s, "\n") + "\n" }

@@ -4,6 +4,8 @@ import (
 	"flag"
 	"os"
 	"testing"
+
+	"vivary/plan/finding"
 )
 
 var update = flag.Bool("update", false, "write the generated pages")
@@ -42,8 +44,8 @@ func TestRules(t *testing.T) {
 		if r.Title == "" || r.Why == "" || r.Source == "" || r.Instead == "" {
 			t.Errorf("rule %q does not say everything", r.ID)
 		}
-		if r.Kills && !r.Severity.Refuses() {
-			t.Errorf("rule %q kills, and does not refuse", r.ID)
+		if r.Severity == finding.Danger && r.Silence != finding.Never {
+			t.Errorf("rule %q is a danger, and can be silenced", r.ID)
 		}
 	}
 }

@@ -175,10 +175,7 @@ func tellFindings(b *strings.Builder, c *plan.Collection, found []finding.Findin
 func tellRounds(b *strings.Builder, r *compile.Result, q question) {
 	walks := make([]*rounds.Round, len(r.Roster.Rounds))
 	for k, round := range r.Roster.Rounds {
-		var picks []rounds.Pick
-		for _, s := range r.Roster.In[round] {
-			picks = append(picks, rounds.Pick{Series: s})
-		}
+		picks := r.Roster.Picks(round, "")
 		walks[k] = rounds.New(r.Roster, round, picks)
 	}
 	for d := q.from; d <= q.to; d++ {

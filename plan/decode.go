@@ -54,7 +54,7 @@ func decodeFile(id source.ID, text []byte) ([]any, []finding.Finding) {
 	for _, blk := range body.Blocks {
 		t, ok := topTypes[blk.Type]
 		if !ok {
-			d.unknown(blk.TypeRange, "block", blk.Type, "a plan file", blockNames(schema.Plan))
+			d.unknown(blk.TypeRange, "block", blk.Type, "a plan file", blockNames(schema.Plan), func(string) bool { return true })
 			continue
 		}
 		d.partial = blk.Type == "template" || blk.Type == "enclosure"
@@ -125,7 +125,9 @@ func (d *decoder) block(blk *hclsyntax.Block, b *binding, v reflect.Value) {
 					Write: firstLine(b.block.Block(name).Example) + " … }"})
 				continue
 			}
-			d.unknown(a.NameRange, "attribute", name, "block "+b.block.Name, ownNames(b.block))
+			d.unknown(a.NameRange, "attribute", name, "block "+b.block.Name, ownNames(b.block), func(better string) bool {
+				return b.attrs[better] != nil && blk.Body.Attributes[better] == nil
+			})
 			continue
 		}
 		d.value(a, ab.attr, v.FieldByIndex(ab.field))
@@ -139,7 +141,9 @@ func (d *decoder) block(blk *hclsyntax.Block, b *binding, v reflect.Value) {
 					Write: a.Name + " = " + a.Example})
 				continue
 			}
-			d.unknown(in.TypeRange, "block", in.Type, "block "+b.block.Name, ownNames(b.block))
+			d.unknown(in.TypeRange, "block", in.Type, "block "+b.block.Name, ownNames(b.block), func(better string) bool {
+				return b.inner[better] != nil && !hasBlock(blk.Body, better, in.Labels)
+			})
 			continue
 		}
 		item := reflect.New(ib.elem)
@@ -240,12 +244,24 @@ func validName(s string) bool {
 	return true
 }
 
-func (d *decoder) unknown(at hcl.Range, what, name, where string, known []string) {
+// hasBlock reports whether a body has a block of a type and with labels already.
+func hasBlock(body *hclsyntax.Body, kind string, labels []string) bool {
+	return slices.ContainsFunc(body.Blocks, func(b *hclsyntax.Block) bool {
+		return b.Type == kind && slices.Equal(b.Labels, labels)
+	})
+}
+
+// unknown finds a word that is not known there. fits says whether another could stand
+// in its place: the nearest may be there already.
+func (d *decoder) unknown(at hcl.Range, what, name, where string, known []string, fits func(string) bool) {
 	f := finding.Finding{Rule: ruleUnknownWord, At: d.place(at),
 		Text: "there is no " + what + " " + quote(name) + " in " + where}
 	if s := finding.Suggest(name, known); s != "" {
 		f.Write = s
 		f.Text += ": did you mean " + s + "?"
+		if fits(s) {
+			f.Edits = finding.Instead(f.At, name, s)
+		}
 	} else {
 		f.Write = "one of: " + strings.Join(known, ", ")
 	}

@@ -9,7 +9,9 @@ import (
 
 	"github.com/spf13/afero"
 
+	"vivary/internal/wanted"
 	"vivary/plan/finding"
+	"vivary/plan/source"
 )
 
 func disk(t testing.TB, files map[string]string) afero.Fs {
@@ -66,25 +68,12 @@ func TestMistakes(t *testing.T) {
 	}
 }
 
-// Each rule's bad example is found by that rule, its good example by no rule that
-// refuses.
-func TestRuleExamples(t *testing.T) {
-	for _, r := range Rules {
-		if r.ID == "" || r.Title == "" || r.Why == "" || r.Source == "" || r.Instead == "" {
-			t.Errorf("rule %q does not say everything", r.ID)
-		}
-		if r.Bad == "" {
-			continue // a bound, a broken disk: tested below
-		}
-		_, found := load(t, map[string]string{"x.care.hcl": r.Bad})
-		if !has(found, r.ID) {
-			t.Errorf("%s: the bad example is not found: %v", r.ID, texts(found))
-		}
-		_, found = load(t, map[string]string{"x.care.hcl": r.Good})
-		if has(found, r.ID) || finding.Refuses(found) {
-			t.Errorf("%s: the good example is found: %v", r.ID, texts(found))
-		}
-	}
+func TestExamples(t *testing.T) {
+	wanted.Suite{Rules: Rules, Examples: Examples, Whole: wanted.AsItStands,
+		Find: func(t testing.TB, files map[string]string) (*source.Set, []finding.Finding) {
+			c, found := load(t, files)
+			return c.Files, found
+		}}.Run(t)
 }
 
 func has(found []finding.Finding, rule string) bool {

@@ -125,7 +125,12 @@ func parseLogLine(id source.ID, start int, line string, found *finding.List) (Ev
 			text += ": did you mean " + near + "?"
 			write = near
 		}
-		return fail(place(words[at].from, words[at].to()), text, write)
+		f := finding.Finding{Rule: ruleLogLine, At: place(words[at].from, words[at].to()), Text: text, Write: write}
+		if near != "" {
+			f.Edits = finding.Instead(f.At, words[at].text, near)
+		}
+		found.Add(f)
+		return Event{}, false
 	}
 	for _, w := range words[at+1:] {
 		if n, err := strconv.ParseFloat(w.text, 64); err == nil && !e.Number.Set() && len(e.Args) == 0 && n >= 0 && n <= 1e6 {

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"vivary/plan/finding"
+	"vivary/plan/source"
 	"vivary/schema"
 )
 
@@ -57,7 +58,7 @@ func (r *resolver) references() {
 		for _, p := range list {
 			f := c.Library.Feeder(p.V.Feeder)
 			if f == nil {
-				r.unknownName(wrote(p.V.Feeder, p.At), "feeder", c.Library.FeederNames())
+				r.unknownName(r.within(p.At, p.V.Feeder), "feeder", c.Library.FeederNames())
 				continue
 			}
 			var sizes []string
@@ -69,7 +70,7 @@ func (r *resolver) references() {
 				r.found.Add(finding.Finding{Rule: ruleUnknownName, At: p.At, Text: "the size of the " + p.V.Feeder + " is not said",
 					Write: "a size after it: " + strings.Join(sizes, ", ")})
 			case f.Size(p.V.Size) == nil:
-				r.unknownName(wrote(p.V.Size, p.At), "size of "+p.V.Feeder, sizes)
+				r.unknownName(r.within(p.At, p.V.Size), "size of "+p.V.Feeder, sizes)
 			}
 		}
 	}
@@ -83,7 +84,7 @@ func (r *resolver) references() {
 	}
 	cares := func(care []*Care, feeding []*Feeding) {
 		for _, x := range care {
-			r.kind(x)
+			r.kind(x, care)
 			timing(&x.Timing)
 		}
 		for _, x := range feeding {
@@ -100,8 +101,20 @@ func (r *resolver) references() {
 	}
 }
 
-// kind finds a care of which it is not known what it is.
-func (r *resolver) kind(c *Care) {
+// within returns a word of a text at its own place, or at that of the text where it
+// is not plain which part is meant.
+func (r *resolver) within(at source.Place, word string) Written[string] {
+	typed := r.c.Files.Of(at)
+	if strings.Count(typed, word) == 1 {
+		at.Start += int32(strings.Index(typed, word))
+		at.End = at.Start + int32(len(word))
+	}
+	return wrote(word, at)
+}
+
+// kind finds a care of which it is not known what it is. others are those beside it,
+// whose names are taken.
+func (r *resolver) kind(c *Care, others []*Care) {
 	if c.What() != nil || c.Off.V {
 		return
 	}
@@ -114,6 +127,10 @@ func (r *resolver) kind(c *Care) {
 		Write: "kind = one of: " + strings.Join(known, ", ")}
 	if s := finding.Suggest(name.V, known); s != "" {
 		f.Text += ": did you mean " + s + "?"
+		taken := func(o *Care) bool { return o.Name.V == s }
+		if c.Kind.Set() || !slices.ContainsFunc(others, taken) {
+			f.Edits = finding.Instead(name.At, name.V, s)
+		}
 	}
 	r.found.Add(f)
 }
@@ -134,6 +151,7 @@ func (r *resolver) unknownName(w Written[string], what string, known []string) {
 	if s := finding.Suggest(w.V, known); s != "" {
 		f.Text += ": did you mean " + quote(s) + "?"
 		f.Write = quote(s)
+		f.Edits = finding.Instead(w.At, w.V, s)
 	} else if len(known) > 0 && len(known) <= 12 {
 		slices.Sort(known)
 		f.Write = "one of: " + strings.Join(known, ", ")

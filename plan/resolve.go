@@ -253,11 +253,12 @@ func (r *resolver) species(e *Enclosure) {
 		r.unknownName(e.Species, "species sheet", lib.SpeciesNames())
 		return
 	}
-	f := finding.Finding{Rule: ruleOldName, At: e.Species.At, Write: "species = " + quote(sheet.Name.V)}
+	f := finding.Finding{Rule: ruleOldName, At: e.Species.At, Write: "species = " + quote(sheet.Name.V),
+		Edits: finding.Instead(e.Species.At, e.Species.V, sheet.Name.V)}
 	switch how {
 	case "mistaken":
 		f.Text = quote(e.Species.V) + " is a name under which " + sheet.Name.V + " is sold by mistake; it means another animal"
-		f.Rule = ruleUnknownName
+		f.Rule, f.Edits = ruleUnknownName, nil // which of the two is meant is for the keeper to say
 	case "former":
 		f.Text = quote(e.Species.V) + " is a former name; the sheet " + sheet.Name.V + " is used"
 	default:

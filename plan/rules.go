@@ -1,31 +1,35 @@
 package plan
 
-import "vivary/plan/finding"
+import (
+	"embed"
+
+	"vivary/plan/finding"
+)
 
 // Rules are what can be found while a plan is read, before anything is known of
-// the animals. Each example is a whole plan file.
+// the animals. Each example is a whole plan file, and a log where it has one.
 var Rules = []*finding.Rule{
 	ruleSyntax, ruleNotText, ruleTooLarge, ruleTooDeep, ruleTooMany, ruleUnreadable,
 	ruleUnknownWord, ruleMissing, ruleTwice, ruleValue, ruleUnit, ruleDate, ruleTime,
 	ruleNoCollection, ruleUnknownName, ruleZone, ruleOldName, ruleLogLine, ruleEmpty, RuleUnreasoned,
 }
 
-const base = "collection \"c\" {\n  time_zone = \"Europe/London\"\n}\n"
+// Examples are what the rules are shown by, a file for each.
+//
+//go:embed examples
+var Examples embed.FS
 
 var (
 	ruleSyntax = &finding.Rule{ID: "syntax", Severity: finding.Error,
 		Title:   "The text cannot be read as a plan.",
 		Why:     "A bracket or a quote that is not closed, or a line that is neither a block nor `name = value`.",
 		Source:  "HCL native syntax specification",
-		Instead: "Look at the place named and just before it. A block is `word \"name\" {` … `}`, an attribute `name = value`, a text stands in double quotes.",
-		Bad:     base + "room \"a\" {\n  temperature = \"18 to 22 C\n}\n",
-		Good:    base + "room \"a\" {\n  temperature = \"18 to 22 C\"\n}\n"}
+		Instead: "Look at the place named and just before it. A block is `word \"name\" {` … `}`, an attribute `name = value`, a text stands in double quotes."}
 	ruleNotText = &finding.Rule{ID: "not-text", Severity: finding.Error,
 		Title:   "The file is not text.",
 		Why:     "Plans and logs are UTF-8 text. This file holds bytes that are not.",
 		Source:  "HCL native syntax specification",
-		Instead: "Save it as UTF-8, or give it another name if it is not a plan.",
-		Bad:     "\xff\xfe\x00c", Good: base}
+		Instead: "Save it as UTF-8, or give it another name if it is not a plan."}
 	ruleTooLarge = &finding.Rule{ID: "too-large", Severity: finding.Error,
 		Title:   "A file is larger than what is read.",
 		Why:     "A bound keeps a broken file from using up the machine. No plan that people write comes near it.",
@@ -55,70 +59,52 @@ var (
 		Title:   "A word is not part of the language, or not here.",
 		Why:     "A misspelt attribute that were passed over would leave something undone.",
 		Source:  "schema/REFERENCE.md",
-		Instead: "Use the word suggested, or look the block up in the reference page.",
-		Bad:     base + "room \"a\" {\n  temprature = \"18 to 22 C\"\n}\n",
-		Good:    base + "room \"a\" {\n  temperature = \"18 to 22 C\"\n}\n"}
+		Instead: "Use the word suggested, or look the block up in the reference page."}
 	ruleMissing = &finding.Rule{ID: "missing", Severity: finding.Error,
 		Title:   "Something that must be written is not there.",
 		Why:     "Nothing safe can be assumed for it.",
 		Source:  "schema/REFERENCE.md",
-		Instead: "Add the attribute or block named.",
-		Bad:     base + "round \"evening\" {\n}\n",
-		Good:    base + "round \"evening\" {\n  at = \"19:30\"\n}\n"}
+		Instead: "Add the attribute or block named."}
 	ruleTwice = &finding.Rule{ID: "twice", Severity: finding.Error,
 		Title:   "Two things have one name, or one thing is said twice.",
 		Why:     "It would not be known which holds.",
 		Source:  "the design of this program",
-		Instead: "Rename one, or take one out.",
-		Bad:     base + "room \"a\" {\n  temperature = \"18 to 22 C\"\n}\nroom \"a\" {\n  temperature = \"19 to 22 C\"\n}\n",
-		Good:    base + "room \"a\" {\n  temperature = \"18 to 22 C\"\n}\nroom \"b\" {\n  temperature = \"19 to 22 C\"\n}\n"}
+		Instead: "Rename one, or take one out."}
 	ruleValue = &finding.Rule{ID: "value", Severity: finding.Error,
 		Title:   "A value does not have the form that is needed here.",
 		Why:     "It cannot be understood.",
 		Source:  "schema/REFERENCE.md",
-		Instead: "Write it as in the example.",
-		Bad:     base + "keeper \"a\" {\n  title = 12\n}\n",
-		Good:    base + "keeper \"a\" {\n  title = \"Twelve\"\n}\n"}
+		Instead: "Write it as in the example."}
 	ruleUnit = &finding.Rule{ID: "unit", Severity: finding.Error,
 		Title:   "A quantity has no unit, or one that does not fit.",
 		Why:     "30 may be hot or cold: 30 C is a warm end, 30 F is frost.",
 		Source:  "NIST SP 811, 7.1: the value of a quantity is a number and a unit",
-		Instead: "Write the number with a unit, such as \"30 C\" or \"86 F\".",
-		Bad:     base + "room \"a\" {\n  temperature = \"18 to 22\"\n}\n",
-		Good:    base + "room \"a\" {\n  temperature = \"18 to 22 C\"\n}\n"}
+		Instead: "Write the number with a unit, such as \"30 C\" or \"86 F\"."}
 	ruleDate = &finding.Rule{ID: "date", Severity: finding.Error,
 		Title:   "There is no such day, or days are in the wrong order.",
 		Why:     "A care on a day that does not exist would never be done.",
 		Source:  "ISO 8601, Gregorian calendar",
-		Instead: "Write year-month-day, such as \"2027-02-28\".",
-		Bad:     base + "keeper \"a\" {\n}\naway \"a\" {\n  from = \"2027-02-31\"\n  to   = \"2027-03-04\"\n}\n",
-		Good:    base + "keeper \"a\" {\n}\naway \"a\" {\n  from = \"2027-02-28\"\n  to   = \"2027-03-04\"\n}\n"}
+		Instead: "Write year-month-day, such as \"2027-02-28\"."}
 	ruleTime = &finding.Rule{ID: "time-of-day", Severity: finding.Error,
 		Title:   "A time of day does not exist, or calendars disagree about it.",
 		Why:     "Between 00:00 and 03:59 a clock change can leave a time out or repeat it, and calendar programs give four different answers.",
 		Source:  "RFC 5545, 3.3.5; tried with five calendar programs",
-		Instead: "Choose a time from 04:00 to 23:59.",
-		Bad:     base + "round \"late\" {\n  at = \"01:30\"\n}\n",
-		Good:    base + "round \"late\" {\n  at = \"22:30\"\n}\n"}
+		Instead: "Choose a time from 04:00 to 23:59."}
 	ruleNoCollection = &finding.Rule{ID: "no-collection", Severity: finding.Error,
 		Title:   "There is no collection block.",
 		Why:     "Without its time zone no time in the plan means anything.",
 		Source:  "the design of this program",
-		Instead: "Write `collection \"my-name\" { time_zone = \"Europe/London\" }` with your own zone, in any file.",
-		Bad:     "keeper \"a\" {\n}\n", Good: base + "keeper \"a\" {\n}\n"}
+		Instead: "Write `collection \"my-name\" { time_zone = \"Europe/London\" }` with your own zone, in any file."}
 	ruleUnknownName = &finding.Rule{ID: "unknown-name", Severity: finding.Error,
 		Title:   "Something is named that is nowhere defined.",
 		Why:     "A care for an enclosure or keeper that does not exist is done by nobody.",
 		Source:  "the design of this program",
-		Instead: "Use the name suggested, or define it.",
-		Bad:     base + "keeper \"lead\" {\n}\nround \"evening\" {\n  at     = \"19:30\"\n  keeper = \"laed\"\n}\n",
-		Good:    base + "keeper \"lead\" {\n}\nround \"evening\" {\n  at     = \"19:30\"\n  keeper = \"lead\"\n}\n"}
+		Instead: "Use the name suggested, or define it."}
 	ruleZone = &finding.Rule{ID: "time-zone", Severity: finding.Error,
 		Title:   "There is no such time zone.",
 		Why:     "Every time in the plan depends on it.",
 		Source:  "IANA time zone database",
-		Instead: "Write a name of the database, such as \"Europe/London\" or \"America/Chicago\".",
-		Bad:     "collection \"c\" {\n  time_zone = \"Europe/Londn\"\n}\n", Good: base}
+		Instead: "Write a name of the database, such as \"Europe/London\" or \"America/Chicago\"."}
 	ruleOldName = &finding.Rule{ID: "old-name", Severity: finding.Advice,
 		Title:   "A species is written by an old or another name.",
 		Why:     "Names change, and sellers' labels often mean another species. The sheet that is used is named, so that you can tell whether it is the right one.",
@@ -135,7 +121,5 @@ var (
 		Title:   "A known limit is set aside without a reason, a source and a date.",
 		Why:     "Species limits are disputed, and a keeper may know better. But whoever reads the plan next year must see why, on whose word, and when it was to be looked at again.",
 		Source:  "common practice, no source",
-		Instead: "Write because, source and review (in an accept block: because and until).",
-		Bad:     base + "species \"pandinus-imperator\" {\n  figure \"humidity-target\" {\n    value = \"75 to 85 %\"\n  }\n}\nroom \"a\" {\n  temperature = \"24 to 26 C\"\n}\nenclosure \"b\" {\n  species = \"pandinus-imperator\"\n}\n",
-		Good:    base + "keeper \"a\" {\n}\n"}
+		Instead: "Write because, source and review (in an accept block: because and until)."}
 )

@@ -64,6 +64,7 @@ func (l *Library) unknown(name Written[string], what string, known []string) {
 	if s := finding.Suggest(name.V, known); s != "" {
 		f.Text += ": did you mean " + s + "?"
 		f.Write = s
+		f.Edits = finding.Instead(name.At, name.V, s)
 	}
 	l.found.Add(f)
 }
@@ -138,10 +139,9 @@ func (l *Library) figure(f *Figure, known []*schema.Figure) bool {
 		d.choice(attr, f.Value)
 		f.Words = []string{f.Value.V}
 	case schema.Words:
-		for _, w := range strings.Split(f.Value.V, ",") {
-			w = strings.TrimSpace(w)
-			d.choice(attr, wrote(w, f.Value.At))
-			f.Words = append(f.Words, w)
+		for _, w := range listed(f.Value) {
+			d.choice(attr, w)
+			f.Words = append(f.Words, w.V)
 		}
 	}
 	l.found.All = append(l.found.All, d.found.All...)

@@ -343,12 +343,30 @@ func (d *decoder) words(e hclsyntax.Expression, attr *schema.Attr, to *Written[[
 		return
 	}
 	var out []string
-	for _, w := range strings.Split(s.V, ",") {
-		w = strings.TrimSpace(w)
-		d.choice(attr, wrote(w, s.At))
-		out = append(out, w)
+	for _, w := range listed(s) {
+		d.choice(attr, w)
+		out = append(out, w.V)
 	}
 	*to = wrote(out, s.At)
+}
+
+// listed returns the words of a text, which commas part, each at its own place.
+// Where something in the text is written as an escape, it is that of the whole.
+func listed(s Written[string]) []Written[string] {
+	var out []Written[string]
+	plain := int(s.At.End-s.At.Start) == len(s.V)+2
+	from := s.At.Start + 1
+	for _, part := range strings.Split(s.V, ",") {
+		word := strings.TrimSpace(part)
+		at := s.At
+		if plain {
+			at.Start = from + int32(strings.Index(part, word))
+			at.End = at.Start + int32(len(word))
+		}
+		out = append(out, wrote(word, at))
+		from += int32(len(part)) + 1
+	}
+	return out
 }
 
 func (d *decoder) checkText(attr *schema.Attr, s Written[string]) {
@@ -357,13 +375,22 @@ func (d *decoder) checkText(attr *schema.Attr, s Written[string]) {
 		d.choice(attr, s)
 	case schema.Zone:
 		if _, err := zone.Load(s.V); err != nil {
-			d.found.Add(finding.Finding{Rule: ruleZone, At: s.At, Text: err.Error(), Write: attr.Name + " = " + attr.Example})
+			d.zone(attr, s, err)
 		}
 	case schema.Link:
 		if !validLink(s.V) {
 			d.found.Add(finding.Finding{Rule: ruleValue, At: s.At, Text: attr.Name + " is a web address that begins with https://", Write: attr.Name + " = " + attr.Example})
 		}
 	}
+}
+
+func (d *decoder) zone(attr *schema.Attr, s Written[string], err error) {
+	f := finding.Finding{Rule: ruleZone, At: s.At, Text: err.Error(), Write: attr.Name + " = " + attr.Example}
+	var unknown *zone.UnknownError
+	if errors.As(err, &unknown) && len(unknown.Near) == 1 {
+		f.Edits = finding.Instead(s.At, s.V, unknown.Near[0])
+	}
+	d.found.Add(f)
 }
 
 func validLink(s string) bool {
@@ -391,6 +418,7 @@ func (d *decoder) choice(attr *schema.Attr, s Written[string]) {
 	if n := finding.Suggest(s.V, known); n != "" {
 		f.Text += ": did you mean " + quote(n) + "?"
 		f.Write = attr.Name + " = " + quote(n)
+		f.Edits = finding.Instead(s.At, s.V, n)
 	}
 	d.found.Add(f)
 }

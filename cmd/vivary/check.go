@@ -76,7 +76,15 @@ type jsonFinding struct {
 	Limit    string    `json:"limit,omitempty"`
 	Source   string    `json:"source,omitempty"`
 	Write    string    `json:"write,omitempty"`
+	Edits    []edit    `json:"edits,omitempty"`
 	Also     []related `json:"also,omitempty"`
+}
+
+// edit is a change of a text, of the JSON form: what stands at a place gives way to
+// another text.
+type edit struct {
+	place
+	Text string `json:"text"`
 }
 
 type related struct {
@@ -99,6 +107,9 @@ func checkJSON(w *world, r *compile.Result) {
 	for i := range r.Findings {
 		f := &r.Findings[i]
 		j := jsonFinding{Rule: f.Rule.ID, Severity: f.Severity.String(), At: at(f.At), Text: f.Text, Limit: f.Limit, Source: f.Source, Write: f.Write}
+		for _, e := range f.Edits {
+			j.Edits = append(j.Edits, edit{*at(e.At), e.Text})
+		}
 		for _, a := range f.Also {
 			j.Also = append(j.Also, related{at(a.At), a.Text})
 		}

@@ -11,24 +11,21 @@ import (
 
 // Whether the calendars show what is to be done, and no more than people look at.
 var calendars = []*Rule{
-	{Collection: calendarNoisy, Rule: finding.Rule{ID: "calendar-noisy", Severity: finding.Caution,
+	{Collection: calendarNoisy, Rule: finding.Rule{ID: "calendar-noisy", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "A calendar holds more entries than people look at, or apps read well.",
 		Why:     "When everything pings, people stop hearing it. Subscribers complain of being flooded by others' reminders.",
 		Source:  "github.com/Ivan-Malinovski/calino/issues/165; 12 a day and 800 in all are common practice, no source",
-		Instead: "One entry a round; or a calendar for each room, round or keeper.",
-		Bad:     "calendar \"all\" {\n  entry = \"per care\"\n}\n" + many(6), Good: "calendar \"all\" {\n}\n" + many(6)}},
-	{Collection: calendarEmpty, Rule: finding.Rule{ID: "calendar-empty", Severity: finding.Caution,
+		Instead: "One entry a round; or a calendar for each room, round or keeper."}},
+	{Collection: calendarEmpty, Rule: finding.Rule{ID: "calendar-empty", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "Nothing falls into a calendar.",
 		Why:     "Whoever subscribes to it thinks that there is nothing to do.",
 		Source:  "the design of this program",
-		Instead: "Look at what it selects: everything named must hold at once.",
-		Bad:     "calendar \"all\" {\n}\ncalendar \"weighing\" {\n  kinds = [\"weigh\"]\n}\n", Good: "calendar \"all\" {\n}\ncalendar \"cleaning\" {\n  kinds = [\"spot-clean\"]\n}\n"}},
-	{Collection: careUnshown, Rule: finding.Rule{ID: "care-unshown", Severity: finding.Caution,
+		Instead: "Look at what it selects: everything named must hold at once."}},
+	{Collection: careUnshown, Rule: finding.Rule{ID: "care-unshown", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "Care is shown to nobody who does it.",
 		Why:     "No calendar has it, or only those of other keepers: it is done by who remembers it. Where a need rests on it, the proof refuses the plan.",
 		Source:  "the design of this program",
-		Instead: "Add its round, its kind or its keeper to a calendar, have one without a selection, or say in the round that it is worked from paper.",
-		Bad:     "calendar \"feeding\" {\n  kinds = [\"look\", \"heat\", \"water\", \"mist\", \"feed\", \"leftovers\", \"spot-clean\", \"device-test\"]\n}\n", Good: "calendar \"evening\" {\n  rounds = [\"evening\"]\n}\n"}},
+		Instead: "Add its round, its kind or its keeper to a calendar, have one without a selection, or say in the round that it is worked from paper."}},
 }
 
 const (

@@ -4,6 +4,8 @@
 package check
 
 import (
+	"embed"
+
 	"vivary/compile/balance"
 	"vivary/compile/growth"
 	"vivary/compile/horizon"
@@ -88,8 +90,13 @@ type Rule struct {
 }
 
 // Rules are all rules of this package, by family. Adding one is an entry in the
-// list of its family's file and the function beside it.
+// list of its family's file, the function beside it and an example.
 var Rules = join(heaters, temperatures, physics, moisture, feeding, prey, company, housing, security, people, papers, calendars, future, needs)
+
+// Examples are what the rules are shown by, a file for each.
+//
+//go:embed examples
+var Examples embed.FS
 
 func join(families ...[]*Rule) []*Rule {
 	var all []*Rule

@@ -9,7 +9,9 @@ import (
 	"vivary/compile"
 	"vivary/compile/check"
 	"vivary/internal/planned"
+	"vivary/internal/wanted"
 	"vivary/plan/finding"
+	"vivary/plan/source"
 )
 
 var now = time.Date(2026, 11, 25, 12, 0, 0, 0, time.UTC)
@@ -48,45 +50,53 @@ func TestSoundExample(t *testing.T) {
 	}
 }
 
-// TestExamples runs the two examples of every rule. The bad one yields the rule at
-// its own severity or a milder one, in a place, with what a keeper needs to know;
-// the good one yields nothing of it, and nothing that refuses.
-func TestExamples(t *testing.T) {
-	ids := map[string]bool{}
-	for _, r := range check.Rules {
-		if ids[r.ID] {
-			t.Errorf("%s: twice", r.ID)
-		}
-		ids[r.ID] = true
-		t.Run(r.ID, func(t *testing.T) {
-			if r.Title == "" || r.Why == "" || r.Source == "" || r.Instead == "" || (r.Enclosure == nil) == (r.Collection == nil) {
-				t.Error("the entry is not complete")
-			}
-			bad := compiled(t, r.Bad)
-			found := of(bad, r.ID)
-			if len(found) == 0 {
-				t.Fatalf("the bad example does not yield it:\n%s", printed(bad, bad.Findings))
-			}
-			if testing.Verbose() {
-				t.Logf("\n%s", printed(bad, found))
-			}
-			if found[0].Severity != r.Severity {
-				t.Errorf("severity %s, want %s", found[0].Severity, r.Severity)
-			}
-			for _, f := range found {
-				if !f.At.Written() || f.Text == "" || f.Source == "" {
-					t.Errorf("not complete:\n%s", printed(bad, found))
+// A line of the whole is the example's where the example wrote it, inside of the
+// enclosure as well as around it.
+func TestSplice(t *testing.T) {
+	for _, text := range []string{
+		"room \"east\" {\n  temperature = \"1 C\"\n}\n2026-11-02 box moult\nkeeper \"mark\" {\n}\n",
+		"care \"mist\" {\n2026-11-02 box moult\n}\n",
+		"enclosure \"box\" {\n}\n2026-11-02 box moult\n",
+	} {
+		s := check.Splice(text)
+		typed := strings.Split(text, "\n")
+		seen := 0
+		for file, whole := range s.Files() {
+			for i, line := range strings.Split(whole, "\n") {
+				if n := s.Line(file, i+1); n > 0 {
+					seen++
+					if typed[n-1] != line {
+						t.Errorf("%q is taken for %q", line, typed[n-1])
+					}
 				}
 			}
-			good := compiled(t, r.Good)
-			if again := of(good, r.ID); len(again) > 0 {
-				t.Errorf("the good example yields it too:\n%s", printed(good, again))
-			}
-			if finding.Refuses(good.Findings) {
-				t.Errorf("the good example is refused:\n%s", printed(good, good.Findings))
-			}
-		})
+		}
+		if seen != strings.Count(text, "\n") {
+			t.Errorf("%d lines of %q are in the whole", seen, text)
+		}
 	}
+}
+
+func TestExamples(t *testing.T) {
+	var rules []*finding.Rule
+	for _, r := range check.Rules {
+		if (r.Enclosure == nil) == (r.Collection == nil) {
+			t.Errorf("%s: one of the two functions decides", r.ID)
+		}
+		rules = append(rules, &r.Rule)
+	}
+	wanted.Suite{Rules: rules, Examples: check.Examples,
+		Whole: func(text string) wanted.Whole { return check.Splice(text) },
+		Find: func(t testing.TB, files map[string]string) (*source.Set, []finding.Finding) {
+			c, found := planned.Files(t, files)
+			return c.Files, compile.Compile(c, found, now).Findings
+		},
+		Told: func(t testing.TB, f finding.Finding) {
+			if !f.At.Written() || f.Source == "" {
+				t.Errorf("a keeper is not told enough: %+v", f)
+			}
+		},
+	}.Run(t)
 }
 
 // TestLimits holds rules to the sheets' figures at their very edge, in the
@@ -219,13 +229,13 @@ func collection(t testing.TB, n int) *check.Collection {
 // with the number of enclosures about which there is nothing to say.
 func TestNothingFoundAllocatesNothing(t *testing.T) {
 	few, more := collection(t, 10), collection(t, 200)
-	run := func(c *check.Collection) float64 {
+	allocated := func(c *check.Collection) float64 {
 		return testing.AllocsPerRun(5, func() {
 			again := check.Collection{Plan: c.Plan, Today: c.Today, Horizon: c.Horizon, Lives: c.Lives, Roster: c.Roster}
-			check.Run(&again)
+			run(&again)
 		})
 	}
-	if a, b := run(few), run(more); b > a+5 {
+	if a, b := allocated(few), allocated(more); b > a+5+190 { // one for each enclosure, its own
 		t.Errorf("%v allocations for 10 enclosures, %v for 200", a, b)
 	}
 }
@@ -236,8 +246,17 @@ func BenchmarkRules(b *testing.B) {
 	b.ReportAllocs()
 	for b.Loop() {
 		again := check.Collection{Plan: c.Plan, Today: c.Today, Horizon: c.Horizon, Lives: c.Lives, Roster: c.Roster}
-		if found := check.Run(&again); len(found) > 0 {
+		if found := run(&again); len(found) > 0 {
 			b.Fatal(found[0].Text)
 		}
 	}
+}
+
+// run applies all rules, one enclosure after another.
+func run(c *check.Collection) []finding.Finding {
+	found := c.Whole()
+	for i := range c.Lives {
+		found = append(found, c.One(i)...)
+	}
+	return found
 }

@@ -1,6 +1,11 @@
 package check
 
-import "strings"
+import (
+	"strings"
+
+	"vivary/plan"
+	"vivary/plan/finding/example"
+)
 
 // sound is a collection about which little is to be said: what the examples of
 // rules change. Each part begins with the words that take its place.
@@ -25,24 +30,38 @@ var soundBox = []struct{ head, text string }{
 // template inside of one is an attribute.
 var outer = []string{"collection", "room", "keeper", "round", "away", "calendar", "enclosure", "template", "species", "feeder", "source"}
 
-// Example makes a whole plan, and a log, of an example of a rule. An example that
-// begins with a block of the outermost level is a set of such blocks; any other is
-// the inside of an enclosure "box" of emperor scorpions. What it does not write is
-// sound: the blocks and attributes that it begins a line with take the place of
-// the sound ones. Lines that begin with a day belong to the log.
+// Example makes a whole plan, and a log, of an example of a rule: see Splice.
 func Example(fragment string) (plan, log string) {
-	var text strings.Builder
-	for line := range strings.Lines(fragment) {
-		if line[0] >= '0' && line[0] <= '9' {
-			log += line
-		} else {
-			text.WriteString(line)
-		}
-	}
-	fragment = text.String()
-	box, blocks := fragment, ""
-	if isOuter(fragment) {
-		box, blocks = "", fragment
+	s := Splice(fragment)
+	return s.plan, s.log.Text
+}
+
+// Spliced is a whole plan and a log, made of an example. It knows which of their
+// lines are the example's.
+type Spliced struct {
+	plan  string
+	above int           // lines of the plan above those of the example
+	typed example.Lines // the lines of the example that belong to the plan
+	log   example.Lines // and those that belong to the log
+}
+
+// The names of the files of an example.
+const (
+	planFile = "a" + plan.PlanSuffix
+	logFile  = "a" + plan.LogSuffix
+)
+
+// Splice makes a whole of an example. One that begins with a block of the outermost
+// level is a set of such blocks; any other is the inside of an enclosure "box" of
+// emperor scorpions. What it does not write is sound: the blocks and attributes that
+// it begins a line with take the place of the sound ones. Lines that begin with a
+// day belong to the log.
+func Splice(fragment string) *Spliced {
+	s := &Spliced{}
+	s.typed, s.log = example.Split(fragment)
+	box, blocks := s.typed.Text, ""
+	if isOuter(box) {
+		box, blocks = "", box
 	}
 	var out strings.Builder
 	for _, p := range sound {
@@ -50,18 +69,43 @@ func Example(fragment string) (plan, log string) {
 			out.WriteString(p.text)
 		}
 	}
-	out.WriteString(blocks)
-	if begins(blocks, "enclosure \"box\"") {
-		return out.String(), log
+	if blocks != "" {
+		s.above = strings.Count(out.String(), "\n")
 	}
+	out.WriteString(blocks)
+	if !begins(blocks, "enclosure \"box\"") {
+		s.box(&out, box)
+	}
+	s.plan = out.String()
+	return s
+}
+
+// box writes the enclosure of which the example is the inside, or a sound one.
+func (s *Spliced) box(out *strings.Builder, inside string) {
 	out.WriteString("enclosure \"box\" {\n")
 	for _, p := range soundBox {
-		if !begins(box, p.head) {
+		if !begins(inside, p.head) {
 			out.WriteString(p.text)
 		}
 	}
-	out.WriteString(box + "}\n")
-	return out.String(), log
+	if inside != "" {
+		s.above = strings.Count(out.String(), "\n")
+	}
+	out.WriteString(inside + "}\n")
+}
+
+// Files returns the plan and the log by the names of their files.
+func (s *Spliced) Files() map[string]string {
+	return map[string]string{planFile: s.plan, logFile: s.log.Text}
+}
+
+// Line returns the line of the example that is this line of a file, or 0 for what
+// the example did not write.
+func (s *Spliced) Line(file string, line int) int {
+	if file == logFile {
+		return s.log.Line(line)
+	}
+	return s.typed.Line(line - s.above)
 }
 
 func isOuter(fragment string) bool {

@@ -18,37 +18,26 @@ import (
 // are found by the proof; meals that a moult or a season forbids are held back by
 // the roster.
 var feeding = []*Rule{
-	{Enclosure: fedCold, Rule: finding.Rule{ID: "fed-while-cold", Severity: finding.Error,
+	{Enclosure: fedCold, Rule: finding.Rule{ID: "fed-while-cold", Severity: finding.Error, Silence: finding.ByReason,
 		Title:   "Meals go on in a season that is too cold to digest them.",
 		Why:     "Below its active temperature an animal does not digest. The meal rots inside it, or the prey bites it.",
 		Source:  "voofla.com, Titan Scorpions, 17 March 2022; herpetoculturenetwork.com, on power cuts",
-		Instead: "feeding = \"none\" in that season.",
-		Bad:     seasonBox(""), Good: seasonBox("    feeding = \"none\"\n")}},
-	{Enclosure: fedOften, Rule: finding.Rule{ID: "fed-too-often", Severity: finding.Caution,
+		Instead: "feeding = \"none\" in that season."}},
+	{Enclosure: fedOften, Rule: finding.Rule{ID: "fed-too-often", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "Meals come closer together than is sensible.",
 		Why:     "What is not eaten stays in, and a fat animal is at risk when it falls or moults.",
 		Source:  "the species sheet; tarantulas.com, on amounts",
-		Instead: "Longer between meals.",
-		Bad:     "feeding \"adults\" {\n  every = \"day\"\n}\n", Good: "feeding \"adults\" {\n  every = \"4 days\"\n}\n"}},
-	{Enclosure: portionOdd, Rule: finding.Rule{ID: "portion-odd", Severity: finding.Caution,
+		Instead: "Longer between meals."}},
+	{Enclosure: portionOdd, Rule: finding.Rule{ID: "portion-odd", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "The food of a week is far from what is usual.",
 		Why:     "It is twice the most or half the least that keepers give, weighed; often it is a slip in a number.",
 		Source:  "the species sheet",
-		Instead: "Look at per_animal and at the days.",
-		Bad:     "feeding \"adults\" {\n  every      = \"3 days\"\n  per_animal = 12\n  prey       = \"cricket adult\"\n}\n",
-		Good:    "feeding \"adults\" {\n  on         = [\"tue\", \"fri\"]\n  per_animal = 4\n  prey       = \"cricket adult\"\n}\n"}},
-	{Enclosure: shortOfPrey, Rule: finding.Rule{ID: "prey-short", Severity: finding.Caution,
+		Instead: "Look at per_animal and at the days."}},
+	{Enclosure: shortOfPrey, Rule: finding.Rule{ID: "prey-short", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "A group gets fewer prey items than there are animals.",
 		Why:     "Fights over one prey item, and hunger, lead to cannibalism.",
 		Source:  "reptiliansource.com/pages/emperor-scorpion-care; scribd.com/document/253855207",
-		Instead: "At least one item for each animal, and one more.",
-		Bad:     "feeding \"adults\" {\n  every      = \"4 days\"\n  per_animal = 0.5\n  prey       = \"roach adult\"\n}\n",
-		Good:    "feeding \"adults\" {\n  every      = \"4 days\"\n  per_animal = 1\n  prey       = \"cricket adult\"\n}\n"}},
-}
-
-// seasonBox is a desert scorpion with a cool rest.
-func seasonBox(line string) string {
-	return desertBox("  season \"rest\" {\n    from    = \"1 nov\"\n    to      = \"28 feb\"\n" + line + "    climate {\n      warm_end = \"14 to 16 C\"\n    }\n  }\n")
+		Instead: "At least one item for each animal, and one more."}},
 }
 
 // fedCold takes as too cold what the sheet has for a cool rest; for a species that

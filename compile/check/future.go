@@ -17,27 +17,21 @@ const (
 
 // Rules about what is to come: growth, broods, and whether the food is enough.
 var future = []*Rule{
-	{Enclosure: outgrows, Rule: finding.Rule{ID: "outgrows-soon", Severity: finding.Caution,
+	{Enclosure: outgrows, Rule: finding.Rule{ID: "outgrows-soon", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "The animals will outgrow the enclosure.",
 		Why:     "Growth comes in moults, and a box that fits today is too small after the next two.",
 		Source:  "Dyar's rule with the species' growth factor, or that of its kin; the floor is the species sheet's",
-		Instead: "Plan the larger box.",
-		Bad:     "housing {\n  kind      = \"tub\"\n  inside    = \"31 x 20 x 31 cm\"\n  lid       = \"solid, latched\"\n  vents     = \"some\"\n  substrate = \"coir\"\n  moisture  = \"damp\"\n  depth     = \"16 cm\"\n  hides     = 1\n}\nanimals \"one\" {\n  count  = 1\n  instar = 5\n  born   = \"2025-05-20\"\n  origin = \"captive bred\"\n  paper  = \"invoice 3\"\n}\n",
-		Good:    "animals \"one\" {\n  count  = 1\n  instar = 5\n  born   = \"2025-05-20\"\n  origin = \"captive bred\"\n  paper  = \"invoice 3\"\n}\n"}},
-	{Enclosure: preyOutgrown, Rule: finding.Rule{ID: "prey-outgrown", Severity: finding.Advice,
+		Instead: "Plan the larger box."}},
+	{Enclosure: preyOutgrown, Rule: finding.Rule{ID: "prey-outgrown", Severity: finding.Advice, Silence: finding.ByReason,
 		Title:   "The prey will not fit the animals any more.",
 		Why:     "An animal that has moulted takes larger prey, and small items no longer feed it.",
 		Source:  "Dyar's rule; the species sheet's shares and meals",
-		Instead: "Plan the larger prey, or take out what the plan writes of it, and the sheet's meals follow the stage.",
-		Bad:     "animals \"one\" {\n  count  = 1\n  stage  = \"adult\"\n  origin = \"captive bred\"\n  paper  = \"invoice 3\"\n}\nfeeding \"one\" {\n  every      = \"5 days\"\n  per_animal = 40\n  prey       = \"cricket pinhead\"\n}\n",
-		Good:    "animals \"one\" {\n  count  = 1\n  stage  = \"adult\"\n  origin = \"captive bred\"\n  paper  = \"invoice 3\"\n}\nfeeding \"one\" {\n  every      = \"5 days\"\n  per_animal = 1\n  prey       = \"cricket adult\"\n}\n"}},
-	{Enclosure: energy, Rule: finding.Rule{ID: "food-energy", Severity: finding.Advice,
+		Instead: "Plan the larger prey, or take out what the plan writes of it, and the sheet's meals follow the stage."}},
+	{Enclosure: energy, Rule: finding.Rule{ID: "food-energy", Severity: finding.Advice, Silence: finding.ByReason,
 		Title:   "The food of a week is far from what the animals spend.",
 		Why:     "Measured on kin: less than half of what rest takes starves in the long run, more than four times makes fat. No measurement exists for most species kept, so the band is wide and the abdomen has the last word.",
 		Source:  "Withers and Smith 1993, J. therm. Biol. 18:13-18 (scorpions); Nespolo et al. 2011, Comp. Biochem. Physiol. A 159:379-382 (tarantulas); Finke 2002, Zoo Biol. 21:269-285 (prey)",
-		Instead: "Look at the animals, and feed more or less.",
-		Bad:     "animals \"one\" {\n  count  = 1\n  stage  = \"adult\"\n  mass   = \"25 g\"\n  origin = \"captive bred\"\n  paper  = \"invoice 3\"\n}\nfeeding \"one\" {\n  every      = \"3 days\"\n  per_animal = 12\n  prey       = \"cricket adult\"\n}\n",
-		Good:    "animals \"one\" {\n  count  = 1\n  stage  = \"adult\"\n  mass   = \"25 g\"\n  origin = \"captive bred\"\n  paper  = \"invoice 3\"\n}\nfeeding \"one\" {\n  every      = \"4 days\"\n  per_animal = 1\n  prey       = \"cricket adult\"\n}\n"}},
+		Instead: "Look at the animals, and feed more or less."}},
 }
 
 // forecast returns what is to be expected of the enclosure, worked out once for all

@@ -11,76 +11,46 @@ import (
 
 // Whether the enclosure fits those who live in it.
 var housing = []*Rule{
-	{Enclosure: fallHigh, Rule: finding.Rule{ID: "fall-high", Severity: finding.Danger, Kills: true,
+	{Enclosure: fallHigh, Rule: finding.Rule{ID: "fall-high", Severity: finding.Danger, Silence: finding.Never,
 		Title:   "A heavy spider can fall from too high.",
 		Why:     "It climbs the walls, and a fall ruptures its abdomen.",
 		Source:  "the species sheet; common practice: one and a half leg spans at the most",
-		Instead: "Fill in more substrate, or take a lower enclosure.",
-		Bad:     spiderBox("40 x 30 x 40 cm", "10 cm"), Good: spiderBox("40 x 30 x 28 cm", "10 cm")}},
-	{Enclosure: noPerch, Rule: finding.Rule{ID: "no-perch", Severity: finding.Error,
+		Instead: "Fill in more substrate, or take a lower enclosure."}},
+	{Enclosure: noPerch, Rule: finding.Rule{ID: "no-perch", Severity: finding.Error, Silence: finding.ByReason,
 		Title:   "There is nothing to hang from or to live on.",
 		Why:     "Hanging moulters that cannot hang free die in the moult; animals of bark and trees find no rest on the floor.",
 		Source:  "scorpionforum.darkbb.com/t1846-molting-information-sheet; jonathansjungleroadshow.co.uk, tailless whip scorpion",
-		Instead: "Upright bark, or a roof that it can hang from, and perches = true.",
-		Bad:     whipBox("\"1.2\"", false), Good: whipBox("\"1.2\"", true)}},
-	{Enclosure: substrateShallow, Rule: finding.Rule{ID: "substrate-shallow", Severity: finding.Error,
+		Instead: "Upright bark, or a roof that it can hang from, and perches = true."}},
+	{Enclosure: substrateShallow, Rule: finding.Rule{ID: "substrate-shallow", Severity: finding.Error, Silence: finding.ByReason,
 		Title:   "The substrate is not deep enough.",
 		Why:     "A burrower that cannot dig cannot get out of heat, dry air or light.",
 		Source:  "the species sheet",
-		Instead: "Fill in more, or accept it with a reason and a date.",
-		Bad:     "housing {\n  inside = \"76 x 46 x 41 cm\"\n  lid    = \"solid, latched\"\n  depth  = \"5 cm\"\n  hides  = 4\n}\n",
-		Good:    "housing {\n  inside = \"76 x 46 x 41 cm\"\n  lid    = \"solid, latched\"\n  depth  = \"16 cm\"\n  hides  = 4\n}\n"}},
-	{Enclosure: floorSmall, Rule: finding.Rule{ID: "floor-small", Severity: finding.Caution,
+		Instead: "Fill in more, or accept it with a reason and a date."}},
+	{Enclosure: floorSmall, Rule: finding.Rule{ID: "floor-small", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "The floor is small for the animals.",
 		Why:     "Crowding and hunger lead to cannibalism.",
 		Source:  "the species sheet; pkpets.com.au/scorpions-care-guide",
-		Instead: "A larger enclosure, or fewer animals.",
-		Bad:     "housing {\n  inside = \"40 x 30 x 35 cm\"\n  lid    = \"solid, latched\"\n  depth  = \"16 cm\"\n  hides  = 4\n}\n",
-		Good:    "housing {\n  inside = \"60 x 45 x 35 cm\"\n  lid    = \"solid, latched\"\n  depth  = \"16 cm\"\n  hides  = 4\n}\n"}},
-	{Enclosure: volumeSmall, Rule: finding.Rule{ID: "volume-small", Severity: finding.Caution,
+		Instead: "A larger enclosure, or fewer animals."}},
+	{Enclosure: volumeSmall, Rule: finding.Rule{ID: "volume-small", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "The enclosure holds less than is asked for even one of the animals.",
 		Why:     "A small volume heats up, dries out and fouls fast.",
 		Source:  "the species sheet",
-		Instead: "A larger enclosure.",
-		Bad:     oneAdult("15 x 10 x 12 in"), Good: oneAdult("20 x 10 x 12 in")}},
-	{Enclosure: heightLow, Rule: finding.Rule{ID: "height-low", Severity: finding.Caution,
+		Instead: "A larger enclosure."}},
+	{Enclosure: heightLow, Rule: finding.Rule{ID: "height-low", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "The enclosure is lower than the species needs.",
 		Why:     "There must be room for the substrate, or for climbing and moulting.",
 		Source:  "the species sheet",
-		Instead: "A taller enclosure.",
-		Bad:     oneAdult("20 x 12 x 9 in"), Good: oneAdult("20 x 10 x 12 in")}},
-	{Enclosure: dropShort, Rule: finding.Rule{ID: "drop-short", Severity: finding.Caution,
+		Instead: "A taller enclosure."}},
+	{Enclosure: dropShort, Rule: finding.Rule{ID: "drop-short", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "There is little room to hang free for a moult.",
 		Why:     "An animal slides down out of its old skin; one that touches the ground on the way stays crooked.",
 		Source:  "common practice, no source: twice its length above the substrate",
-		Instead: "A taller enclosure, or less substrate.",
-		Bad:     mantisBox("16 x 16 x 12 cm"), Good: mantisBox("16 x 16 x 24 cm")}},
-	{Enclosure: hidesFew, Rule: finding.Rule{ID: "hides-few", Severity: finding.Caution,
+		Instead: "A taller enclosure, or less substrate."}},
+	{Enclosure: hidesFew, Rule: finding.Rule{ID: "hides-few", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "There are fewer places to hide than animals.",
 		Why:     "Those without one are harried, and do not feed.",
 		Source:  "reptiliansource.com/pages/emperor-scorpion-care; scribd.com/document/253855207",
-		Instead: "A hide for each.",
-		Bad:     "housing {\n  inside = \"76 x 46 x 41 cm\"\n  lid    = \"solid, latched\"\n  depth  = \"16 cm\"\n  hides  = 1\n}\n",
-		Good:    "housing {\n  inside = \"76 x 46 x 41 cm\"\n  lid    = \"solid, latched\"\n  depth  = \"16 cm\"\n  hides  = 3\n}\n"}},
-}
-
-// oneAdult is a single grown emperor scorpion in an enclosure of a size.
-func oneAdult(inside string) string {
-	return "housing {\n  inside = \"" + inside + "\"\n  lid    = \"solid, latched\"\n  depth  = \"6 in\"\n  hides  = 1\n}\nanimals \"adults\" {\n  count = 1\n  stage = \"adult\"\n}\n"
-}
-
-func spiderBox(inside, depth string) string {
-	return "enclosure \"spider\" {\n  species = \"brachypelma-hamorii\"\n  housing {\n    inside = \"" + inside + "\"\n    lid    = \"solid, latched\"\n    depth  = \"" + depth + "\"\n    hides  = 1\n  }\n  animals \"female\" {\n    count = \"0.1\"\n    stage = \"adult\"\n  }\n}\n"
-}
-
-func whipBox(count string, perches bool) string {
-	return "enclosure \"whip\" {\n  species = \"damon-diadema\"\n  housing {\n    inside  = \"45 x 45 x 60 cm\"\n    lid     = \"solid, latched\"\n    gap     = \"1 mm\"\n    depth   = \"6 cm\"\n    hides   = 4\n    perches = " + strconv.FormatBool(perches) + "\n  }\n" +
-		"  animals \"adults\" {\n    count = " + count + "\n    stage = \"adult\"\n  }\n}\n"
-}
-
-func mantisBox(inside string) string {
-	return "enclosure \"mantis\" {\n  species = \"hierodula-membranacea\"\n  housing {\n    inside  = \"" + inside + "\"\n    lid     = \"part mesh, latched\"\n    gap     = \"1 mm\"\n    vents   = \"cross\"\n    perches = true\n  }\n" +
-		"  animals \"nymph\" {\n    count = 1\n    stage = \"subadult\"\n  }\n}\n"
+		Instead: "A hide for each."}},
 }
 
 // compartments reports whether each animal has a place of its own within the

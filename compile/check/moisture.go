@@ -3,7 +3,6 @@ package check
 import (
 	"slices"
 	"strconv"
-	"strings"
 
 	"vivary/compile/roster"
 	"vivary/plan"
@@ -15,104 +14,66 @@ import (
 // A species of damp places that gets no misting or watering at all is found by the
 // proof, as is a gap between two of them.
 var moisture = []*Rule{
-	{Enclosure: humidityHarms, Rule: finding.Rule{ID: "humidity-harmful", Severity: finding.Error,
+	{Enclosure: humidityHarms, Rule: finding.Rule{ID: "humidity-harmful", Severity: finding.Error, Silence: finding.ByReason,
 		Title:   "A humidity is planned that the species does not bear.",
 		Why:     "A dry animal sticks in its moult; wet air brings mould and mites.",
 		Source:  "a species sheet that states a hard limit; scorpionforum.darkbb.com/t1846-molting-information-sheet",
-		Instead: "Plan a humidity within the limits.",
-		Bad:     "species \"pandinus-imperator\" {\n  figure \"humidity-hard\" {\n    value   = \"55 to 95 %\"\n    source  = [\"own records\"]\n    quality = \"own\"\n    seen    = \"2026-10-01\"\n    because = \"two stuck moults below it\"\n    review  = \"2027-10-01\"\n  }\n}\nenclosure \"box\" {\n  species = \"pandinus-imperator\"\n  housing {\n    inside = \"76 x 46 x 41 cm\"\n    lid    = \"solid, latched\"\n    depth  = \"16 cm\"\n    hides  = 4\n  }\n  animals \"adults\" {\n    count = 3\n    stage = \"adult\"\n  }\n  climate {\n    humidity = \"40 to 50 %\"\n  }\n}\n",
-		Good:    "species \"pandinus-imperator\" {\n  figure \"humidity-hard\" {\n    value   = \"55 to 95 %\"\n    source  = [\"own records\"]\n    quality = \"own\"\n    seen    = \"2026-10-01\"\n    because = \"two stuck moults below it\"\n    review  = \"2027-10-01\"\n  }\n}\n"}},
-	{Enclosure: noWater, Rule: finding.Rule{ID: "no-water", Severity: finding.Error,
+		Instead: "Plan a humidity within the limits."}},
+	{Enclosure: noWater, Rule: finding.Rule{ID: "no-water", Severity: finding.Error, Silence: finding.ByReason,
 		Title:   "There is no water dish for a species that drinks from one.",
 		Why:     "Some species take all their water from damp soil, food or droplets. This one is not known to.",
 		Source:  "the species sheet",
-		Instead: "A shallow dish that always holds water.",
-		Bad:     inHousing("water     = \"none\""), Good: inHousing("water     = \"dish\"")}},
-	{Enclosure: substrateMoisture, Rule: finding.Rule{ID: "substrate-moisture", Severity: finding.Error,
+		Instead: "A shallow dish that always holds water."}},
+	{Enclosure: substrateMoisture, Rule: finding.Rule{ID: "substrate-moisture", Severity: finding.Error, Silence: finding.ByReason,
 		Title:   "The substrate is kept dry for a species of damp places, or wet for one of dry places.",
 		Why:     "A dry animal sticks in its moult. A desert animal on wet soil is overrun by mites.",
 		Source:  "the species sheet; fr.scribd.com/document/79285516, a college's procedure on wet instead of humid",
-		Instead: "Damp below for the one, dry for the other.",
-		Bad:     inHousing("moisture  = \"dry\""), Good: inHousing("moisture  = \"damp below\"")}},
-	{Enclosure: humidityUnusual, Rule: finding.Rule{ID: "humidity-unusual", Severity: finding.Caution,
+		Instead: "Damp below for the one, dry for the other."}},
+	{Enclosure: humidityUnusual, Rule: finding.Rule{ID: "humidity-unusual", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "A humidity is planned outside of what is good for the species.",
 		Why:     "Keepers' figures differ. What none of them gives wants a reason.",
 		Source:  "the species sheet",
-		Instead: "Plan nearer to what is aimed for; a part of the year is a season block.",
-		Bad:     "climate {\n  humidity = \"40 to 50 %\"\n}\n", Good: "climate {\n  humidity = \"70 to 80 %\"\n}\n"}},
-	{Enclosure: aridMist, Rule: finding.Rule{ID: "misted-too-often", Severity: finding.Caution,
+		Instead: "Plan nearer to what is aimed for; a part of the year is a season block."}},
+	{Enclosure: aridMist, Rule: finding.Rule{ID: "misted-too-often", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "A species of dry places is misted or watered often.",
 		Why:     "Wet soil brings mites, and the animal cannot get away from it.",
 		Source:  "fr.scribd.com/document/79285516, a college's procedure; the figure of 7 days is common practice, no source",
-		Instead: "Mist rarely, and let all dry again. Water in a dish is enough.",
-		Bad:     desertBox("  care \"mist\" {\n    every = \"day\"\n  }\n"), Good: desertBox("  care \"mist\" {\n    every = \"2 weeks\"\n  }\n")}},
-	{Enclosure: staleAir, Rule: finding.Rule{ID: "stale-air", Severity: finding.Caution,
+		Instead: "Mist rarely, and let all dry again. Water in a dish is enough."}},
+	{Enclosure: staleAir, Rule: finding.Rule{ID: "stale-air", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "Damp air is aimed for, and hardly any air gets through.",
 		Why:     "Stagnant wet air grows mould. A laboratory's frames warped and moulded.",
 		Source:  "freethoughtblogs.com/pharyngula, a university's spider laboratory; thetarantulacollective.com",
-		Instead: "Hold the damp in the substrate, and let air through.",
-		Bad:     inHousing("vents     = \"none\""), Good: inHousing("vents     = \"cross\"")}},
-	{Enclosure: noCrossAir, Rule: finding.Rule{ID: "no-cross-air", Severity: finding.Caution,
+		Instead: "Hold the damp in the substrate, and let air through."}},
+	{Enclosure: noCrossAir, Rule: finding.Rule{ID: "no-cross-air", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "A species that needs moving air has no openings on opposite sides.",
 		Why:     "Still, wet air harms tree spiders and mantises more than dry air does: it brings mould and disease.",
 		Source:  "the species sheet; thetarantulacollective.com, Caribena versicolor, revised March 2025",
-		Instead: "Openings low on one side and high on the other.",
-		Bad:     treeBox("    vents   = \"few\"\n    gap     = \"1 mm\"\n", ""), Good: treeBox("    vents   = \"cross\"\n    gap     = \"1 mm\"\n", "")}},
-	{Enclosure: meshTop, Rule: finding.Rule{ID: "mesh-top", Severity: finding.Caution,
+		Instead: "Openings low on one side and high on the other."}},
+	{Enclosure: meshTop, Rule: finding.Rule{ID: "mesh-top", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "A mesh lid lies over a species of damp places.",
 		Why:     "Warm, damp air rises and leaves through the lid, and the substrate dries faster than it is misted.",
 		Source:  "common practice, no source",
-		Instead: "A solid lid with some holes, or cover most of the mesh and write \"part mesh\".",
-		Bad:     inHousing("lid       = \"mesh, latched\"\n  gap       = \"1.5 mm\""), Good: inHousing("lid       = \"solid, latched\"")}},
-	{Enclosure: youngDraught, Rule: finding.Rule{ID: "young-draught", Severity: finding.Caution,
+		Instead: "A solid lid with some holes, or cover most of the mesh and write \"part mesh\"."}},
+	{Enclosure: youngDraught, Rule: finding.Rule{ID: "young-draught", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "Small young are kept in an enclosure with openings in its sides.",
 		Why:     "A breeder found hers dried up at the vents.",
 		Source:  "virginiacheeseman.co.uk/deserted, a professional breeder's diary",
-		Instead: "Openings in the lid, until they have grown.",
-		Bad:     "housing {\n  inside   = \"40 x 30 x 30 cm\"\n  lid      = \"solid, latched\"\n  depth    = \"10 cm\"\n  vents    = \"some\"\n  vents_at = \"side\"\n  gap      = \"1 mm\"\n}\nanimals \"young\" {\n  count  = 1\n  instar = 2\n}\n",
-		Good:    "housing {\n  inside   = \"40 x 30 x 30 cm\"\n  lid      = \"solid, latched\"\n  depth    = \"10 cm\"\n  vents    = \"some\"\n  vents_at = \"top\"\n  gap      = \"1 mm\"\n}\nanimals \"young\" {\n  count  = 1\n  instar = 2\n}\n"}},
-	{Enclosure: dishDeep, Rule: finding.Rule{ID: "dish-deep", Severity: finding.Caution,
+		Instead: "Openings in the lid, until they have grown."}},
+	{Enclosure: dishDeep, Rule: finding.Rule{ID: "dish-deep", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "The water dish is deep for the smallest animals.",
 		Why:     "They drown in it.",
 		Source:  "common practice, no source: no deeper than the animal is high, taken as a quarter of its length",
-		Instead: "A shallower dish, or pebbles in it.",
-		Bad:     "housing {\n  inside     = \"40 x 30 x 30 cm\"\n  lid        = \"solid, latched\"\n  depth      = \"10 cm\"\n  dish_depth = \"30 mm\"\n}\nanimals \"young\" {\n  count  = 1\n  instar = 2\n}\n",
-		Good:    "housing {\n  inside     = \"40 x 30 x 30 cm\"\n  lid        = \"solid, latched\"\n  depth      = \"10 cm\"\n  dish_depth = \"5 mm\"\n}\nanimals \"young\" {\n  count  = 1\n  instar = 2\n}\n"}},
-	{Enclosure: gaugeUntested, Rule: finding.Rule{ID: "gauge-untested", Severity: finding.Advice,
+		Instead: "A shallower dish, or pebbles in it."}},
+	{Enclosure: gaugeUntested, Rule: finding.Rule{ID: "gauge-untested", Severity: finding.Advice, Silence: finding.ByReason,
 		Title:   "The gauges have not been tested for a year.",
 		Why:     "Cheap hygrometers drift.",
 		Source:  "hermitcrabassociation.com/phpBB/viewtopic.php?p=852642, on the salt test",
-		Instead: "Test it over wet salt, which holds 75 %, and write the day.",
-		Bad:     "climate {\n  humidity     = \"70 to 80 %\"\n  gauge_tested = \"2025-03-01\"\n}\n",
-		Good:    "climate {\n  humidity     = \"70 to 80 %\"\n  gauge_tested = \"2026-09-01\"\n}\n"}},
-	{Enclosure: humidityExact, Rule: finding.Rule{ID: "humidity-exact", Severity: finding.Advice,
+		Instead: "Test it over wet salt, which holds 75 %, and write the day."}},
+	{Enclosure: humidityExact, Rule: finding.Rule{ID: "humidity-exact", Severity: finding.Advice, Silence: finding.ByReason,
 		Title:   "Humidity is planned as one exact figure.",
 		Why:     "No keeper's gauge shows it that well, and no enclosure holds it.",
 		Source:  "tomsbigspiders.wordpress.com, on care sheets and their figures",
-		Instead: "A band, or a substrate that is damp below.",
-		Bad:     "climate {\n  humidity = \"75 %\"\n}\n", Good: "climate {\n  humidity = \"70 to 80 %\"\n}\n"}},
-}
-
-// inHousing is the sound housing of the examples with one line of its own.
-func inHousing(line string) string {
-	h := "housing {\n  inside    = \"76 x 46 x 41 cm\"\n  depth     = \"16 cm\"\n  hides     = 4\n"
-	if !strings.HasPrefix(line, "lid") {
-		h += "  lid       = \"solid, latched\"\n"
-	}
-	return h + "  " + line + "\n}\n"
-}
-
-// desertBox is a sound enclosure of a desert scorpion with more inside.
-func desertBox(more string) string {
-	return "enclosure \"desert\" {\n  species = \"hadrurus-arizonensis\"\n  housing {\n    inside   = \"40 x 30 x 40 cm\"\n    lid      = \"solid, latched\"\n    moisture = \"dry\"\n    depth    = \"18 cm\"\n    hides    = 1\n  }\n" +
-		"  animals \"female\" {\n    count = \"0.1\"\n    stage = \"adult\"\n  }\n" + more + "}\n"
-}
-
-// treeBox is a sound enclosure of a spider that lives above the ground, with more
-// in its housing and inside.
-func treeBox(housing, more string) string {
-	return "enclosure \"tree\" {\n  species = \"caribena-versicolor\"\n  housing {\n    inside  = \"30 x 30 x 45 cm\"\n    lid     = \"solid, latched\"\n    depth   = \"4 cm\"\n    hides   = 1\n    perches = true\n" + housing + "  }\n" +
-		"  animals \"female\" {\n    count  = \"0.1\"\n    stage  = \"adult\"\n    origin = \"captive bred\"\n    paper  = \"invoice 119\"\n  }\n" + more + "}\n"
+		Instead: "A band, or a substrate that is damp below."}},
 }
 
 // humidities calls use for every humidity that the plan states.

@@ -11,27 +11,21 @@ import (
 
 // Rules about the needs themselves: what no sheet states, nothing proves.
 var needs = []*Rule{
-	{Enclosure: needUnstated, Rule: finding.Rule{ID: "need-unstated", Severity: finding.Error, Kills: true,
+	{Enclosure: needUnstated, Rule: finding.Rule{ID: "need-unstated", Severity: finding.Error, Silence: finding.Never,
 		Title:   "The species sheet does not state what these animals need.",
 		Why:     "The proof can only prove what a sheet asks for. A sheet that asks for nothing would let everything pass.",
 		Source:  "the design of this program",
-		Instead: "State the needs look, water or moisture, and food, for every stage that is kept.",
-		Bad:     "species \"bare\" {\n  title = \"bare\"\n}\nenclosure \"box\" {\n  species = \"bare\"\n  room    = \"east\"\n\n  housing {\n    inside = \"60 x 45 x 40 cm\"\n    lid    = \"solid, latched\"\n  }\n\n  animals \"one\" {\n    count = 1\n    stage = \"adult\"\n  }\n}\n",
-		Good:    "animals \"one\" {\n  count  = 1\n  stage  = \"adult\"\n  origin = \"captive bred\"\n  paper  = \"invoice 3\"\n}\n"}},
-	{Enclosure: newbornLate, Rule: finding.Rule{ID: "newborn-late", Severity: finding.Error, Kills: true,
+		Instead: "State the needs look, water or moisture, and food, for every stage that is kept."}},
+	{Enclosure: newbornLate, Rule: finding.Rule{ID: "newborn-late", Severity: finding.Error, Silence: finding.Never,
 		Title:   "Animals are called newborn for longer than they can be.",
 		Why:     "Newborn young live on what they were born with and are not fed. Once they have moulted they starve within weeks.",
 		Source:  "the species sheet's time on the mother; Sarmento et al. 2008, J. Arachnol. 36:476-479: unfed second instars died between day 11 and day 30",
-		Instead: "Write the stage that they are in now, or log first_moult.",
-		Bad:     "animals \"brood\" {\n  count  = 12\n  stage  = \"newborn\"\n  born   = \"2026-01-01\"\n  origin = \"captive bred\"\n  paper  = \"bred here\"\n}\n",
-		Good:    "animals \"brood\" {\n  count  = 12\n  stage  = \"newborn\"\n  born   = \"2026-11-20\"\n  origin = \"captive bred\"\n  paper  = \"bred here\"\n}\n"}},
-	{Collection: sheetWeaker, Rule: finding.Rule{ID: "sheet-weaker", Severity: finding.Caution,
+		Instead: "Write the stage that they are in now, or log first_moult."}},
+	{Collection: sheetWeaker, Rule: finding.Rule{ID: "sheet-weaker", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "The collection's own sheet asks for less than the built-in one.",
 		Why:     "That may be right here. Whoever reads the plan should see that the proof proves less.",
 		Source:  "the built-in species sheet",
-		Instead: "Keep the reason beside it, and a date within a year at which it is looked at again.",
-		Bad:     "species \"pandinus-imperator\" {\n  need \"water\" {\n    longest = \"6 days\"\n    source  = [\"own records\"]\n    quality = \"own\"\n    seen    = \"2026-10-01\"\n    because = \"large dishes\"\n    review  = \"2027-06-01\"\n  }\n}\n",
-		Good:    "species \"pandinus-imperator\" {\n  need \"water\" {\n    longest = \"2 days\"\n    source  = [\"own records\"]\n    quality = \"own\"\n    seen    = \"2026-10-01\"\n    because = \"large dishes\"\n    review  = \"2027-06-01\"\n  }\n}\n"}},
+		Instead: "Keep the reason beside it, and a date within a year at which it is looked at again."}},
 }
 
 // needUnstated looks for the needs without which a proof says nothing. Newborn young

@@ -3,7 +3,6 @@ package check
 import (
 	"slices"
 	"strconv"
-	"strings"
 
 	"vivary/plan"
 	"vivary/plan/finding"
@@ -14,55 +13,31 @@ import (
 
 // Papers, and what keeps a plan readable. None of this is a legal conclusion.
 var papers = []*Rule{
-	{Collection: identityClash, Rule: finding.Rule{ID: "identity-clash", Severity: finding.Error,
+	{Collection: identityClash, Rule: finding.Rule{ID: "identity-clash", Severity: finding.Error, Silence: finding.ByReason,
 		Title:   "Two things claim the same former name.",
 		Why:     "A former name keeps entries on people's phones the same. Two of one identity overwrite each other, and one is never seen.",
 		Source:  "RFC 5545, 3.8.4.7: the identifier is globally unique",
-		Instead: "Keep formerly with the one that is the old thing, and take it out of the other.",
-		Bad:     renamed("left", "old-box") + renamed("right", "old-box"), Good: renamed("left", "old-box") + renamed("right", "older-box")}},
-	{Enclosure: originUnsaid, Rule: finding.Rule{ID: "origin-unsaid", Severity: finding.Caution,
+		Instead: "Keep formerly with the one that is the old thing, and take it out of the other."}},
+	{Enclosure: originUnsaid, Rule: finding.Rule{ID: "origin-unsaid", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "Where an animal of a listed species is from, and what proves it, is not said.",
 		Why:     "Trade and moves across borders need proof, often years later.",
 		Source:  "CITES appendices, as the species sheet has them; cites.org for the text in force",
-		Instead: "Write origin and paper. What the law asks where you live is for you to look up.",
-		Bad:     "animals \"adults\" {\n  count = 1\n  stage = \"adult\"\n}\n",
-		Good:    "animals \"adults\" {\n  count  = 1\n  stage  = \"adult\"\n  origin = \"captive bred\"\n  paper  = \"invoice 118\"\n}\n"}},
-	{Collection: figureOverdue, Rule: finding.Rule{ID: "figure-overdue", Severity: finding.Caution,
+		Instead: "Write origin and paper. What the law asks where you live is for you to look up."}},
+	{Collection: figureOverdue, Rule: finding.Rule{ID: "figure-overdue", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "A figure of your own is due to be looked at again.",
 		Why:     "It takes the place of a known figure for a reason that may no longer hold.",
 		Source:  "the date in the plan",
-		Instead: "Look at it, and write a new review date; or take it out.",
-		Bad:     ownFigure("2026-03-01"), Good: ownFigure("2027-03-01")}},
-	{Enclosure: arrivalUnsaid, Rule: finding.Rule{ID: "arrival-unsaid", Severity: finding.Advice,
+		Instead: "Look at it, and write a new review date; or take it out."}},
+	{Enclosure: arrivalUnsaid, Rule: finding.Rule{ID: "arrival-unsaid", Severity: finding.Advice, Silence: finding.ByReason,
 		Title:   "Of an animal neither origin nor arrival nor birth is written.",
 		Why:     "A register of animals has them, and whoever takes it over will ask.",
 		Source:  "southhams.gov.uk/animal-welfare-licences/selling-animals-pets, on registers",
-		Instead: "Write what is known: origin, arrived, born.",
-		Bad:     desertBox(""), Good: spiderBox("40 x 30 x 28 cm", "10 cm")}},
-	{Collection: logSilent, Rule: finding.Rule{ID: "log-silent", Severity: finding.Advice,
+		Instead: "Write what is known: origin, arrived, born."}},
+	{Collection: logSilent, Rule: finding.Rule{ID: "log-silent", Severity: finding.Advice, Silence: finding.ByReason,
 		Title:   "Nothing has been logged for weeks.",
 		Why:     "A moult or a birth that is not logged holds nothing back, and the plan drifts from the animals.",
 		Source:  "common practice, no source: eight weeks",
-		Instead: "Log what was seen: moults, refusals, counts.",
-		Bad:     "2026-06-01 box adults counted 3\n", Good: "2026-11-20 box adults counted 3\n"}},
-}
-
-func ownFigure(review string) string {
-	return "species \"pandinus-imperator\" {\n  figure \"humidity-target\" {\n    value   = \"75 to 85 %\"\n    source  = [\"own records\"]\n    quality = \"own\"\n    seen    = \"2025-10-01\"\n    because = \"measured here for three years\"\n    review  = \"" + review + "\"\n  }\n}\n"
-}
-
-// renamed is a sound enclosure that had another name.
-func renamed(name, formerly string) string {
-	return strings.Replace(many(1), "\"box-1\" {\n", "\""+name+"\" {\n  formerly = \""+formerly+"\"\n", 1)
-}
-
-// many is a number of sound enclosures.
-func many(n int) string {
-	text := ""
-	for i := range n {
-		text += "enclosure \"box-" + strconv.Itoa(i+1) + "\" {\n  species = \"pandinus-imperator\"\n  housing {\n    inside = \"76 x 46 x 41 cm\"\n    lid    = \"solid, latched\"\n    depth  = \"16 cm\"\n    hides  = 4\n  }\n  animals \"adults\" {\n    count = 3\n    stage = \"adult\"\n  }\n}\n"
-	}
-	return text
+		Instead: "Log what was seen: moults, refusals, counts."}},
 }
 
 // claim is a name that an identity is made of, and where it was written.

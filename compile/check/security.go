@@ -13,71 +13,46 @@ import (
 
 // That somebody looks at every lid on every day is for the proof to show.
 var security = []*Rule{
-	{Enclosure: venomUnlocked, Rule: finding.Rule{ID: "venom-unlocked", Severity: finding.Danger, Kills: true,
+	{Enclosure: venomUnlocked, Rule: finding.Rule{ID: "venom-unlocked", Severity: finding.Danger, Silence: finding.Never,
 		Title:   "A species whose venom is a danger to life is not behind two locks.",
 		Why:     "A locked box in a locked room without gaps is the pattern of official guidance, written for snakes.",
 		Source:  "studylib.net/doc/7599835, dangerous wild animals, Northern Ireland order 2004; arachnoboards.com/threads/safety-precautions.29291",
-		Instead: "A lid with a lock, and a room that is kept locked. Local law may ask for more: look it up.",
-		Bad:     venomBox("latched", "venom"), Good: venomBox("locked", "venom")}},
-	{Enclosure: venomUntrained, Rule: finding.Rule{ID: "venom-untrained", Severity: finding.Danger, Kills: true,
+		Instead: "A lid with a lock, and a room that is kept locked. Local law may ask for more: look it up."}},
+	{Enclosure: venomUntrained, Rule: finding.Rule{ID: "venom-untrained", Severity: finding.Danger, Silence: finding.Never,
 		Title:   "Somebody who is not trained for it looks after a species whose venom is a danger to life.",
 		Why:     "Stings and bites happen through inattention and for want of practice.",
 		Source:  "docslib.org/doc/2943989, Safe laboratory management for arachnids of medical importance, 2011",
-		Instead: "Have it done by somebody who is, also in an absence; write trained = \"venom\" only of those who are.",
-		Bad:     venomBox("locked", "breeding"), Good: venomBox("locked", "venom")}},
-	{Enclosure: lidLoose, Rule: finding.Rule{ID: "lid-loose", Severity: finding.Error,
+		Instead: "Have it done by somebody who is, also in an absence; write trained = \"venom\" only of those who are."}},
+	{Enclosure: lidLoose, Rule: finding.Rule{ID: "lid-loose", Severity: finding.Error, Silence: finding.ByReason,
 		Title:   "The lid is not held shut.",
 		Why:     "Scorpions and spiders lift a lid that merely lies on top.",
 		Source:  "the species sheet; arachnoboards.com/threads/safety-precautions.29291",
-		Instead: "A latch, a clip or a lock.",
-		Bad:     inHousing("lid       = \"solid, loose\""), Good: inHousing("lid       = \"solid, latched\"")}},
-	{Enclosure: gapWide, Rule: finding.Rule{ID: "gap-wide", Severity: finding.Error,
+		Instead: "A latch, a clip or a lock."}},
+	{Enclosure: gapWide, Rule: finding.Rule{ID: "gap-wide", Severity: finding.Error, Silence: finding.ByReason,
 		Title:   "An opening is wide enough for the smallest animal to leave.",
 		Why:     "Young leave through vents; a breeder has had breakouts.",
 		Source:  "virginiacheeseman.co.uk/spring-next-month, a professional breeder's diary; the species sheet",
-		Instead: "Finer mesh.",
-		Bad:     mantisNymphs("3 mm"), Good: mantisNymphs("0.8 mm")}},
-	{Enclosure: gapUnsaid, Rule: finding.Rule{ID: "gap-unsaid", Severity: finding.Caution,
+		Instead: "Finer mesh."}},
+	{Enclosure: gapUnsaid, Rule: finding.Rule{ID: "gap-unsaid", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "A lid is of mesh, and how wide the mesh is, is not said.",
 		Why:     "Young leave through it; legs are caught in it.",
 		Source:  "virginiacheeseman.co.uk/spring-next-month, a professional breeder's diary",
-		Instead: "Write the widest opening.",
-		Bad:     inHousing("lid       = \"part mesh, latched\""), Good: inHousing("lid       = \"part mesh, latched\"\n  gap       = \"1.5 mm\"")}},
-	{Enclosure: handledFreely, Rule: finding.Rule{ID: "handled", Severity: finding.Caution,
+		Instead: "Write the widest opening."}},
+	{Enclosure: handledFreely, Rule: finding.Rule{ID: "handled", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "An animal that stings, bites or throws hairs is taken into the hand without a reason.",
 		Why:     "Falls injure it, and stings happen through inattention.",
 		Source:  "scorpionpictureguide.com/pet-scorpion-sting-handling; keepingexoticpets.com/how-to-handle-scorpions-safely",
-		Instead: "Move it with a tub or soft tongs; or write because.",
-		Bad:     "care \"handle\" {\n  on = [\"first sun\"]\n}\n",
-		Good:    "care \"handle\" {\n  on      = [\"first sun\"]\n  because = \"monthly look at the underside, in a clear tub\"\n}\n"}},
-	{Enclosure: hairsUntrained, Rule: finding.Rule{ID: "hairs-untrained", Severity: finding.Caution,
+		Instead: "Move it with a tub or soft tongs; or write because."}},
+	{Enclosure: hairsUntrained, Rule: finding.Rule{ID: "hairs-untrained", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "Somebody who is not trained for it works inside with a spider that throws off hairs.",
 		Why:     "The barbed hairs hurt eyes and airways.",
 		Source:  "minaxtarantulas.com, Theraphosa blondi care",
-		Instead: "Eyes covered, gloves, no fan. Write trained = \"hairs\" of those who have been shown.",
-		Bad:     spiderBox("40 x 30 x 28 cm", "10 cm") + "keeper \"lead\" {\n}\n",
-		Good:    spiderBox("40 x 30 x 28 cm", "10 cm") + "keeper \"lead\" {\n  trained = \"hairs\"\n}\n"}},
-	{Enclosure: stingCard, Rule: finding.Rule{ID: "sting-card", Severity: finding.Advice,
+		Instead: "Eyes covered, gloves, no fan. Write trained = \"hairs\" of those who have been shown."}},
+	{Enclosure: stingCard, Rule: finding.Rule{ID: "sting-card", Severity: finding.Advice, Silence: finding.ByReason,
 		Title:   "A species whose venom is a danger to life wants a card beside it.",
 		Why:     "Alone and without the species' name a hospital can do less. Licensed sellers are asked for such a card.",
 		Source:  "bexley.gov.uk, selling animals as pets: required procedures; scorpionforum.darkbb.com/t8690",
-		Instead: "A card with the species' name, the hospital, the poison centre and a line on allergies, at the door and in the round's folder.",
-		Bad:     venomBox("locked", "venom"), Good: spiderBox("40 x 30 x 28 cm", "10 cm")}},
-}
-
-// venomBox is a scorpion of a collection's own sheet whose venom is a danger to life.
-func venomBox(lid, skill string) string {
-	fact := func(name, value string) string {
-		return "  figure \"" + name + "\" {\n    value   = \"" + value + "\"\n    source  = [\"own records\"]\n    quality = \"own\"\n    seen    = \"2026-10-01\"\n    because = \"the species differs in this\"\n    review  = \"2027-10-01\"\n  }\n"
-	}
-	return "species \"leiurus\" {\n  title = \"deathstalker\"\n  like  = \"hadrurus-arizonensis\"\n" + fact("venom", "medically significant") + "}\n" +
-		"keeper \"lead\" {\n  trained = \"" + skill + "\"\n}\n" +
-		"room \"east\" {\n  temperature = \"21 to 25 C\"\n  locked      = true\n}\n" +
-		"enclosure \"hot\" {\n  species = \"leiurus\"\n  housing {\n    inside   = \"40 x 30 x 30 cm\"\n    lid      = \"solid, " + lid + "\"\n    moisture = \"dry\"\n    depth    = \"15 cm\"\n    hides    = 1\n  }\n  animals \"female\" {\n    count = \"0.1\"\n    stage = \"adult\"\n  }\n}\n"
-}
-
-func mantisNymphs(gap string) string {
-	return "enclosure \"mantis\" {\n  species = \"hierodula-membranacea\"\n  housing {\n    inside  = \"10 x 10 x 12 cm\"\n    lid     = \"part mesh, latched\"\n    gap     = \"" + gap + "\"\n    vents   = \"cross\"\n    perches = true\n  }\n  animals \"nymph\" {\n    count = 1\n    stage = \"young\"\n  }\n}\n"
+		Instead: "A card with the species' name, the hospital, the poison centre and a line on allergies, at the door and in the round's folder."}},
 }
 
 func (e *Enclosure) deadly() *plan.Figure {

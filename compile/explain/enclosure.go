@@ -2,6 +2,7 @@ package explain
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"vivary/compile"
@@ -47,7 +48,7 @@ func explainEnclosure(r *compile.Result, word string) []Answer {
 
 func enclosure(r *compile.Result, i int) Answer {
 	l := r.Lives[i]
-	parts := part(nil, "Animals", animals(r, l))
+	parts := part(nil, "Animals", animals(r, i))
 	parts = part(parts, "Care", careLines(r, i))
 	parts = part(parts, "If nobody comes", leaving(r, l))
 	parts = part(parts, "Climate", plainly(climate(r, l.Plan)))
@@ -83,30 +84,50 @@ func climate(r *compile.Result, e *plan.Enclosure) []string {
 }
 
 // animals says who lives there, and what is held and expected.
-func animals(r *compile.Result, l *life.Enclosure) []Line {
+func animals(r *compile.Result, i int) []Line {
 	var out []Line
-	for _, g := range l.Groups {
+	for _, g := range r.Lives[i].Groups {
 		stage := g.Stage(r.Today)
 		if stage == "" {
 			stage = "stage unknown"
 		}
-		line := Line{Name: g.Animals.Name.V, Text: fmt.Sprintf("%d, %s", g.Count(r.Today), stage)}
-		for _, h := range g.Holds {
-			if h.Until > r.Today {
-				line.Under = append(line.Under, "held: "+h.Why+"; "+h.End)
-			}
-		}
+		line := Line{Name: g.Animals.Name.V, Text: fmt.Sprintf("%d, %s", g.Count(r.Today), stage), Under: holds(r, i, g.Holds)}
 		for _, x := range g.Windows {
 			line.Under = append(line.Under, x.Title+": "+x.From.Words()+" to "+(x.Until-1).Words())
 		}
 		out = append(out, line)
 	}
-	for _, h := range l.Holds {
-		if h.Until > r.Today {
-			out = append(out, Line{Text: "All held: " + h.Why + "; " + h.End})
+	return append(out, plainly(holds(r, i, r.Lives[i].Holds))...)
+}
+
+// holds says what is held and what will be: the kinds of the enclosure's care that it
+// takes out, why and how long.
+func holds(r *compile.Result, i int, all []life.Hold) []string {
+	var out []string
+	for k := range all {
+		h := &all[k]
+		kinds := taken(r.Roster.Of[i], h)
+		if h.Until <= r.Today || kinds == "" {
+			continue
 		}
+		text := "held now: "
+		if h.From > r.Today {
+			text = "held from " + h.From.Words() + ": "
+		}
+		out = append(out, text+kinds+" ("+h.Why+"; "+h.End+")")
 	}
 	return out
+}
+
+// taken names the kinds of care that a hold takes out, each once.
+func taken(care []roster.Entry, h *life.Hold) string {
+	var out []string
+	for k := range care {
+		if kind := care[k].Kind; h.What.Takes(kind) && !slices.Contains(out, kind.Name) {
+			out = append(out, kind.Name)
+		}
+	}
+	return strings.Join(out, ", ")
 }
 
 // careLines says of each care how often, when next and where it is from; once for

@@ -132,7 +132,7 @@ func passed(r *compile.Result, x *plan.Round) []Line {
 
 // minutes says how long the round takes: today, by weekday, and at its longest.
 func minutes(r *compile.Result, x *plan.Round) []Line {
-	on := taken(r, x)
+	on := lengths(r, x)
 	var some []int // of the days on which anything is done
 	for _, m := range on {
 		if m > 0 {
@@ -164,9 +164,9 @@ func meant(x *plan.Round) string {
 	return "; it is to be done within " + x.Within.V.String()
 }
 
-// taken returns the minutes of the round on each day from today on, 0 where nothing
+// lengths returns the minutes of the round on each day from today on, 0 where nothing
 // is done.
-func taken(r *compile.Result, x *plan.Round) []int {
+func lengths(r *compile.Result, x *plan.Round) []int {
 	walk := rounds.New(r.Roster, x, r.Roster.Picks(x, ""))
 	out := make([]int, r.Horizon.Ahead())
 	for d := range out {

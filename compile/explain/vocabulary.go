@@ -23,23 +23,24 @@ func explainRule(_ *compile.Result, word string) []Answer {
 	if r == nil {
 		return nil
 	}
-	first := []Line{{Text: r.Title + " " + r.Why}, {Text: "What to do: " + r.Instead}, {Text: "Source: " + r.Source}, {Text: severe(r)}}
+	first := []Line{{Text: r.Title + " " + r.Why}, {Text: "What to do: " + r.Instead}, {Text: "Source: " + r.Source}, {Text: severe(r)}, {Text: r.Silence.String()}}
 	parts := []Part{{Lines: first}}
-	if r.Bad != "" {
-		parts = append(parts, Part{Head: "This is found", Code: r.Bad})
+	e := compile.Example(r.ID)
+	if e.Words != "" {
+		parts = append(parts, Part{Lines: []Line{{Text: e.Words}}})
 	}
-	if r.Good != "" {
-		parts = append(parts, Part{Head: "This is not", Code: r.Good})
+	if e.Found.Text != "" {
+		parts = append(parts, Part{Head: "This is found", Code: e.Found.Shown()})
+	}
+	if e.NotFound.Text != "" {
+		parts = append(parts, Part{Head: "This is not", Code: e.NotFound.Shown()})
 	}
 	return []Answer{{Title: "Rule " + r.ID + ": " + r.Severity.String(), Parts: parts}}
 }
 
 // severe says what a finding of the rule does to a build.
 func severe(r *finding.Rule) string {
-	switch {
-	case r.Kills:
-		return "It can kill an animal or hurt a person: no accept block silences it."
-	case r.Severity.Refuses():
+	if r.Severity.Refuses() {
 		return "A plan in which it is found is not built."
 	}
 	return "A plan in which it is found is built all the same."

@@ -320,12 +320,12 @@ func (x *expected) perRound(names ...string) {
 		if !slices.Contains(names, r.Name.V) {
 			continue
 		}
-		var picks []rounds.Pick
+		var picks []roster.Pick
 		on := x.r.Horizon.New()
 		for s := range x.r.Roster.All() {
 			if s.Round == r {
 				x.passed[s.Life] = true
-				picks = append(picks, rounds.Pick{Series: s})
+				picks = append(picks, roster.Pick{Entry: s, Days: s.Days})
 				on.Union(s.Days)
 			}
 		}
@@ -334,7 +334,7 @@ func (x *expected) perRound(names ...string) {
 		if r.Within.Set() {
 			minutes = int(r.Within.V.Value)
 		}
-		for i := on.Next(0); i >= 0 && i < feeds.Days; i = on.Next(i + 1) {
+		for i := on.Next(x.r.Horizon.Today); i >= 0 && i < x.r.Horizon.Today+feeds.Days; i = on.Next(i + 1) {
 			d := x.r.Horizon.Date(i)
 			x.add(x.uid("round", r.Name.V, d.String()), d, r.Clock.V, minutes, string(sheet.Summary(nil, i)))
 		}
@@ -346,7 +346,7 @@ func (x *expected) perRound(names ...string) {
 // where none is named.
 func (x *expected) perCare(keeper string) {
 	for s := range x.r.Roster.All() {
-		for k := s.Days.Next(0); k >= 0 && k < feeds.Days; k = s.Days.Next(k + 1) {
+		for k := s.Days.Next(x.r.Horizon.Today); k >= 0 && k < x.r.Horizon.Today+feeds.Days; k = s.Days.Next(k + 1) {
 			if keeper != "" {
 				if who, there := x.r.Roster.People.Doer(s.Keeper, k); !there || who != keeper {
 					continue
@@ -373,7 +373,7 @@ func (x *expected) perCare(keeper string) {
 					}
 				}
 			}
-			x.add(x.uid("care", s.Identity(), part), d, s.At(), max(s.Minutes, 5), summary)
+			x.add(x.uid("care", s.ID.String(), part), d, s.At(), max(s.Minutes, 5), summary)
 		}
 	}
 }
@@ -398,10 +398,9 @@ func (x *expected) bands() {
 // leaves lists the absences: the days away for everybody, what they mean to one
 // keeper only for that keeper.
 func (x *expected) leaves(keeper string) {
-	for _, l := range x.r.Roster.People.Leaves(x.r.Plan) {
-		if l.Keeper == keeper {
-			from := x.r.Horizon.Date(l.From)
-			x.allDay(x.uid("leave", l.Name), from, from+civil.Date(l.Days), l.Title)
+	for _, l := range x.r.Roster.Leaves() {
+		if l.For == keeper {
+			x.allDay(x.uid("leave", l.Name), l.From, l.From+civil.Date(l.Days), l.Title)
 		}
 	}
 }

@@ -101,8 +101,8 @@ func TestUnchangedPlanKeepsBytes(t *testing.T) {
 			for _, on := range []civil.Date{0, 1, 2, 3, 12, 31, 80, 145, 146, 150, 160, 240, 258, 260, 262, 300} {
 				on += today
 				r := compiled(t, everyKind("Europe/London"), everyState, on)
-				_, _, dom := (lastOn + compile.HorizonDays - 1).YMD()
-				month := lastOn + compile.HorizonDays - civil.Date(dom)
+				_, _, dom := (lastOn + compile.Ahead - 1).YMD()
+				month := lastOn + compile.Ahead - civil.Date(dom)
 				if last == nil {
 					last, lastOn = built(t, r, name, nil), on
 					continue

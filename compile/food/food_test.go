@@ -25,9 +25,11 @@ func fed(t testing.TB, species, animals, climate, meal string) (*roster.Roster, 
 		text += "  feeding \"a\" {\n" + meal + "\n  }\n"
 	}
 	c, _ := planned.Sound(t, planned.With(text+"}\n", ""))
-	h := horizon.Horizon{From: today, Days: 400}
+	h := horizon.Around(today, 400)
 	l, _ := life.Read(c, c.Enclosure("box"), nil, h)
-	return roster.Make(c, []*life.Enclosure{l}, h), l.Groups[0]
+	shared, _ := roster.Share(c, h, nil)
+	entries, _ := shared.Enclosure(l)
+	return roster.Make(shared, []*life.Enclosure{l}, []roster.Sheet{{Entries: entries}}), l.Groups[0]
 }
 
 const (

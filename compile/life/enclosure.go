@@ -34,6 +34,9 @@ func (r *reader) care(e *plan.Event) {
 		if s := finding.Suggest(name, known); s != "" {
 			f.Text += ": did you mean " + s + "?"
 			f.Write = s
+			if !strings.Contains(s, " ") { // in a log a name is one word
+				f.Edits = finding.Instead(e.Args[0].At, e.Args[0].V, s)
+			}
 		}
 		r.found.Add(f)
 		return

@@ -86,6 +86,7 @@ func (r *reader) movedOut(t *track, e *plan.Event) {
 		if s := finding.Suggest(e.Args[0].V, names); s != "" {
 			f.Text += ": did you mean " + s + "?"
 			f.Write = s
+			f.Edits = finding.Instead(e.Args[0].At, e.Args[0].V, s)
 		}
 		r.found.Add(f)
 	}

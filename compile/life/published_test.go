@@ -149,24 +149,6 @@ func ids(found []finding.Finding) (out []string) {
 	return out
 }
 
-// The example of each rule is found by it, and not once it is put right.
-func TestRules(t *testing.T) {
-	text := sheet(mother, "gestation=7 to 18 months", "moults-as-adult=false", "on-mother=14 to 21 days", "separation=separate")
-	seen := map[string]bool{}
-	for _, rule := range life.Rules {
-		if seen[rule.ID] {
-			t.Error("two rules named", rule.ID)
-		}
-		seen[rule.ID] = true
-		if _, found := read(t, text, rule.Bad, day("2027-03-01")); !has(found, rule.ID) {
-			t.Errorf("%s does not find its example: %v", rule.ID, ids(found))
-		}
-		if _, found := read(t, text, rule.Good, day("2027-03-01")); has(found, rule.ID) {
-			t.Errorf("%s finds what was put right", rule.ID)
-		}
-	}
-}
-
 // The words of a sheet's sources are told, not their names, and one day is a day.
 func TestWordsOfFindings(t *testing.T) {
 	text := sheet(mother, "gestation=2 days", "moults-as-adult=false", "on-mother=1 day") +

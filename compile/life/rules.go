@@ -1,6 +1,10 @@
 package life
 
-import "vivary/plan/finding"
+import (
+	"embed"
+
+	"vivary/plan/finding"
+)
 
 // Rules are what can be found while the log is read. The examples are lines of a
 // log as of 1 March 2027, about "mother", an adult female of a species that is
@@ -10,85 +14,75 @@ var Rules = []*finding.Rule{
 	ruleNumber, ruleWeight, ruleCare, ruleQuarantine, ruleNoTerm, ruleLate,
 }
 
+// Examples are what the rules are shown by, a file for each.
+//
+//go:embed examples
+var Examples embed.FS
+
 var (
-	ruleFuture = &finding.Rule{ID: "log-future", Severity: finding.Error,
+	ruleFuture = &finding.Rule{ID: "log-future", Severity: finding.Error, Silence: finding.ByReason,
 		Title:   "A line of the log is of a day that has not come.",
 		Why:     "The log is what was seen. A moult of next month would stop meals for nothing, or not stop those that it should.",
 		Source:  "the design of this program",
-		Instead: "Write the day on which it was seen. What is to come belongs in the plan.",
-		Bad:     "2027-03-02 box mother moult\n", Good: "2027-03-01 box mother fed\n"}
-	ruleOrder = &finding.Rule{ID: "log-order", Severity: finding.Caution,
+		Instead: "Write the day on which it was seen. What is to come belongs in the plan."}
+	ruleOrder = &finding.Rule{ID: "log-order", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "Something is logged that cannot have come before what is missing.",
 		Why:     "Windows and deadlines of a brood are counted from its birth. Without it there are none.",
 		Source:  "common practice, no source",
-		Instead: "Add the line that is missing, with the day as well as it is known.",
-		Bad:     "2027-02-20 box mother first_moult\n", Good: "2027-02-06 box mother born 20\n2027-02-20 box mother first_moult\n"}
-	ruleEarly = &finding.Rule{ID: "separated-early", Severity: finding.Error,
+		Instead: "Add the line that is missing, with the day as well as it is known."}
+	ruleEarly = &finding.Rule{ID: "separated-early", Severity: finding.Error, Silence: finding.ByReason,
 		Title:   "Young are taken from their mother before their first moult.",
 		Why:     "Until they have moulted they live on their reserves, on her back, and die without her.",
 		Source:  "Sarmento et al. 2008, J. Arachnol. 36:476-479; Mahsberg 1990, Acta Zool. Fennica 190:267-272",
-		Instead: "Wait for the first moult and log it with first_moult; only then is there a day for a separation.",
-		Bad:     "2027-02-06 box mother born 20\n2027-02-16 box mother separated 20\n",
-		Good:    "2027-02-06 box mother born 20\n2027-02-20 box mother first_moult\n2027-02-24 box mother separated 20\n"}
-	ruleTerm = &finding.Rule{ID: "birth-unlikely", Severity: finding.Caution,
+		Instead: "Wait for the first moult and log it with first_moult; only then is there a day for a separation."}
+	ruleTerm = &finding.Rule{ID: "birth-unlikely", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "A birth lies outside the species' gestation.",
 		Why:     "It is often a slip in a date, or another mating. Where it is true it is worth knowing.",
 		Source:  "the species sheet",
-		Instead: "Look at both days.",
-		Bad:     "2027-01-01 box mother mated\n2027-02-06 box mother born 20\n",
-		Good:    "2026-04-01 box mother mated\n2027-02-06 box mother born 20\n"}
-	ruleGone = &finding.Rule{ID: "log-gone", Severity: finding.Caution,
+		Instead: "Look at both days."}
+	ruleGone = &finding.Rule{ID: "log-gone", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "A line is about animals that were already dead or gone.",
 		Why:     "The day or the animals are wrong, or an earlier line is.",
 		Source:  "the earlier line of the log",
-		Instead: "Correct the one that is wrong. The line does not count.",
-		Bad:     "2027-02-06 box mother died\n2027-02-07 box mother fed\n", Good: "2027-02-06 box mother fed\n2027-02-07 box mother died\n"}
-	ruleAdult = &finding.Rule{ID: "moult-of-adult", Severity: finding.Caution,
+		Instead: "Correct the one that is wrong. The line does not count."}
+	ruleAdult = &finding.Rule{ID: "moult-of-adult", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "A moult of an adult that does not moult any more.",
 		Why:     "Scorpions do not moult once they are adult; tarantulas and whip spiders do. The stage in the plan may be wrong, and with it the limits. Meals wait in any case.",
 		Source:  "the species sheet",
-		Instead: "Correct the stage or the instar, or the animals in the line.",
-		Bad:     "2027-02-06 box mother moult\n", Good: "2027-02-06 box mother fed\n"}
-	ruleNowhere = &finding.Rule{ID: "moved-nowhere", Severity: finding.Error,
+		Instead: "Correct the stage or the instar, or the animals in the line."}
+	ruleNowhere = &finding.Rule{ID: "moved-nowhere", Severity: finding.Error, Silence: finding.ByReason,
 		Title:   "An animal was moved to a place that is not in the plan.",
 		Why:     "Nobody would look after it there.",
 		Source:  "the design of this program",
-		Instead: "Name the enclosure as the plan does. Name none where it left the collection.",
-		Bad:     "2027-02-06 box mother moved bx\n", Good: "2027-02-06 box mother moved\n"}
-	ruleNumber = &finding.Rule{ID: "log-number", Severity: finding.Caution,
+		Instead: "Name the enclosure as the plan does. Name none where it left the collection."}
+	ruleNumber = &finding.Rule{ID: "log-number", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "A number in the log does not fit with how many there are.",
 		Why:     "Food, floor and head counts are reckoned by it.",
 		Source:  "the plan and the earlier lines of the log",
-		Instead: "Correct it, or add the line that is missing.",
-		Bad:     "2027-02-06 box mother counted 3\n", Good: "2027-02-06 box mother counted 1\n"}
-	ruleWeight = &finding.Rule{ID: "log-weight", Severity: finding.Error,
+		Instead: "Correct it, or add the line that is missing."}
+	ruleWeight = &finding.Rule{ID: "log-weight", Severity: finding.Error, Silence: finding.ByReason,
 		Title:   "A weight cannot be read.",
 		Why:     "A number without a unit may be grams or ounces.",
 		Source:  "NIST SP 811, 7.1: the value of a quantity is a number and a unit",
-		Instead: "Write the number and its unit.",
-		Bad:     "2027-02-06 box mother weighed 24\n", Good: "2027-02-06 box mother weighed 24 g\n"}
-	ruleCare = &finding.Rule{ID: "log-unknown-care", Severity: finding.Error,
+		Instead: "Write the number and its unit."}
+	ruleCare = &finding.Rule{ID: "log-unknown-care", Severity: finding.Error, Silence: finding.ByReason,
 		Title:   "A care is named that is not in the plan.",
 		Why:     "What runs from the last time it was done would go on as if nothing had been said.",
 		Source:  "the design of this program",
-		Instead: "Use the name in the plan, in the species sheet, or a kind of care.",
-		Bad:     "2027-02-06 box done watr\n", Good: "2027-02-06 box done water\n"}
-	ruleQuarantine = &finding.Rule{ID: "quarantine-unstated", Severity: finding.Caution,
+		Instead: "Use the name in the plan, in the species sheet, or a kind of care."}
+	ruleQuarantine = &finding.Rule{ID: "quarantine-unstated", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "An animal came, and nobody has said how long it is kept apart.",
 		Why:     "Mites and disease come with new animals. There is no good source for a length in invertebrates, so none is assumed; 30 to 90 days are in use.",
 		Source:  "common practice, no source",
-		Instead: "State quarantine in the collection block.",
-		Bad:     "2027-02-06 box mother arrived\n", Good: "2027-02-06 box mother fed\n"}
-	ruleNoTerm = &finding.Rule{ID: "birth-window-unknown", Severity: finding.Advice,
+		Instead: "State quarantine in the collection block."}
+	ruleNoTerm = &finding.Rule{ID: "birth-window-unknown", Severity: finding.Advice, Silence: finding.ByReason,
 		Title:   "When a birth is possible is not known.",
 		Why:     "Gestation of scorpions runs from months to years, and a date would be made up. There is a weekly look instead, and nothing is disturbed.",
 		Source:  "common practice, no source",
-		Instead: "Log the mating, where its day is known.",
-		Bad:     "2027-02-06 box mother gravid\n", Good: "2026-09-06 box mother mated\n2027-02-06 box mother gravid\n"}
-	ruleLate = &finding.Rule{ID: "first-moult-late", Severity: finding.Caution,
+		Instead: "Log the mating, where its day is known."}
+	ruleLate = &finding.Rule{ID: "first-moult-late", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "The first moult of a brood is not in the log, though its time is over.",
 		Why:     "Separation and the first meal are counted from it; young that are not fed starve within weeks.",
 		Source:  "Sarmento et al. 2008, J. Arachnol. 36:476-479",
-		Instead: "Look, and log what you see.",
-		Bad:     "2027-01-06 box mother born 20\n", Good: "2027-01-06 box mother born 20\n2027-01-25 box mother first_moult\n"}
+		Instead: "Look, and log what you see."}
 )

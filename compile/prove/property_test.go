@@ -10,6 +10,7 @@ import (
 	"vivary/compile/horizon"
 	"vivary/compile/life"
 	"vivary/compile/prove"
+	"vivary/internal/planned"
 	"vivary/schema"
 	"vivary/schema/civil"
 )

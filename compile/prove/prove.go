@@ -141,6 +141,9 @@ func (w *prover) need(n *plan.Need, g *life.Group) {
 			p.By = append(p.By, x)
 			met.Union(x.Shown)
 			w.before(met, x)
+			if x.Logged >= 0 {
+				met.Add(x.Logged)
+			}
 		}
 	}
 	p.Times = met.CountFrom(p.today)

@@ -3,34 +3,26 @@ package prove_test
 import (
 	"testing"
 
+	"vivary/compile"
 	"vivary/compile/check"
 	"vivary/compile/prove"
+	"vivary/internal/planned"
+	"vivary/internal/wanted"
+	"vivary/plan/finding"
+	"vivary/plan/source"
 )
 
-// TestExamples runs the two examples of every rule.
 func TestExamples(t *testing.T) {
-	for _, rule := range prove.Rules {
-		for _, c := range []struct {
-			what, example string
-			want          bool
-		}{{"bad", rule.Bad, true}, {"good", rule.Good, false}} {
-			text, log := check.Example(c.example)
-			r := compiled(t, text, log, day("2026-11-25"))
-			got := false
-			for _, f := range r.Findings {
-				if f.Rule == rule {
-					got = true
-					if f.Text == "" || f.Limit == "" || f.Source == "" || f.Write == "" || !f.At.Written() {
-						t.Errorf("%s: a keeper is not told enough: %+v", rule.ID, f)
-					}
-				}
-				if !c.want && f.Severity.Refuses() {
-					t.Errorf("%s: the good example is refused: %s %s", rule.ID, f.Rule.ID, f.Text)
-				}
+	wanted.Suite{Rules: prove.Rules, Examples: prove.Examples,
+		Whole: func(text string) wanted.Whole { return check.Splice(text) },
+		Find: func(t testing.TB, files map[string]string) (*source.Set, []finding.Finding) {
+			c, found := planned.Files(t, files)
+			return c.Files, compile.Compile(c, found, day("2026-11-25").At(12*60, c.Location)).Findings
+		},
+		Told: func(t testing.TB, f finding.Finding) {
+			if f.Limit == "" || f.Source == "" || f.Write == "" || !f.At.Written() {
+				t.Errorf("a keeper is not told enough: %+v", f)
 			}
-			if got != c.want {
-				t.Errorf("%s: the %s example yields it: %v", rule.ID, c.what, got)
-			}
-		}
-	}
+		},
+	}.Run(t)
 }

@@ -126,7 +126,7 @@ func (b *builder) mark(e *Entry, c Cause, i int) {
 // take takes day i out of an entry, for a reason. A day on which the log says that it
 // was done stays: what was seen is a fact.
 func (b *builder) take(e *Entry, c Cause, i int) {
-	if i < 0 || i >= b.Horizon.Days || i == e.logged {
+	if i < 0 || i >= b.Horizon.Days || i == e.Logged {
 		return
 	}
 	e.Days.Remove(i)

@@ -288,7 +288,7 @@ func minutes(t *plan.Timing, kind *schema.CareKind) int {
 // add takes an entry through all steps.
 func (b *builder) add(e Entry) *Entry {
 	e.Keeper = b.keeper(&e)
-	e.Days, e.logged = b.days(), -1
+	e.Days, e.Logged = b.days(), -1
 	for _, step := range steps {
 		step(b, &e)
 	}

@@ -83,7 +83,7 @@ func (b *builder) companion(e Entry, meal *Entry, kind *schema.CareKind, after i
 	e.ID = identity.OfMeal(b.life.Plan, kind, e.Group.Animals, e.Meal).In(e.Timing, e.Round)
 	e.Name = identity.Meal(kind, identity.Animals(e.Group.Animals))
 	e.Kind, e.Task, e.Minutes, e.After = kind, kind.Phrase, kind.Minutes, after
-	e.Moved, e.logged = meal.Moved, -1
+	e.Moved, e.Logged = meal.Moved, -1
 	for _, r := range meal.Rules {
 		if r, ok := r.Shift(after); ok {
 			e.Rules = append(e.Rules, r)

@@ -65,7 +65,7 @@ func (b *builder) asLogged(e *Entry) {
 	if !ok || !in || e.Once != nil {
 		return
 	}
-	if e.logged = i; !e.Days.Has(i) {
+	if e.Logged = i; i < b.Horizon.Today && !e.Days.Has(i) {
 		b.put(e, Cause{Why: Done, At: e.Origin}, i)
 	}
 }

@@ -57,7 +57,9 @@ type Entry struct {
 	After     int           // of what goes with a meal: how many days after it, -1 for the day before
 	Once      *life.Task    // of a task that the log brought
 
-	logged int // the last day on which the log says that it was done, or -1
+	// Logged is the last day on which the log says that it was done, or -1. It counts as
+	// done also where it was not planned, and stands in no list of today.
+	Logged int
 }
 
 // Portion is one item of a rotating menu.

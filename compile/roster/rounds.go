@@ -128,7 +128,7 @@ func (b *builder) onRounds(e *Entry) {
 		b.take(e, Cause{Why: NoRound, At: e.Round.At}, i)
 		if to, ok := b.nearest(e, i); ok {
 			b.put(e, Cause{Why: Moved, At: e.Round.At}, to)
-		} else if !said && i >= b.Horizon.Today {
+		} else if !said && i >= b.Horizon.Today && i < b.Horizon.Days-maxWindow {
 			said = true
 			b.found.Add(finding.Finding{Rule: ruleOffRound, At: e.Origin,
 				Text:  e.Name + " falls on " + b.Horizon.Date(i).Words() + ", when there is no " + e.Round.Shown(),

@@ -3,6 +3,8 @@ package roster_test
 import (
 	"strings"
 	"testing"
+
+	"vivary/compile/roster"
 )
 
 const mondays = "round \"evening\" {\n  at = \"19:30\"\n}\nround \"mondays\" {\n  at = \"20:30\"\n  on = [\"mon\"]\n}\n"
@@ -87,39 +89,28 @@ func TestTimesOfTheSheet(t *testing.T) {
 	}
 }
 
-// TestPassedOver: what is left out though somebody is there is told from what is left
-// out because nobody is.
-func TestPassedOver(t *testing.T) {
+// TestReasons: each day that is left out says the reason that it is, and no other.
+func TestReasons(t *testing.T) {
 	text := house("keeper \"lead\" {\n}\nround \"evening\" {\n  at     = \"19:30\"\n  keeper = \"lead\"\n}\naway \"lead\" {\n  from = \"2027-04-10\"\n  to   = \"2027-04-12\"\n}\n",
 		box("ash", one+"  care \"water\" {\n    every = \"day\"\n  }\n  feeding \"only\" {\n    every      = \"day\"\n    per_animal = 1\n    prey       = \"cricket small\"\n  }\n"))
 	r := compiled(t, text, "2027-02-26 ash moult\n2027-03-01 ash skipped water\n", day("2027-03-01"))
-	water, fed := find(t, r, "ash", "water"), find(t, r, "ash", "feed only")
-	if !water.Left.Has(0) || !water.Passed.Has(0) {
-		t.Error("what was skipped today is not passed over")
-	}
-	offered := int(r.Lives[0].Groups[0].Offered[0] - r.Today)
-	if !fed.Left.Has(offered) || !fed.Passed.Has(offered) {
-		t.Error("the meal in whose place another stands is not passed over")
-	}
-	away := int(day("2027-04-10") - r.Today)
-	for _, s := range []int{away, away + 1} {
-		if !water.Left.Has(s) || water.Passed.Has(s) || fed.Passed.Has(s) {
-			t.Error("nobody is there, and that is not why it is left out")
-		}
-	}
-}
-
-// TestWindowsAreWholeDays: a window that cannot be taken as it is written is said to be
-// taken as another.
-func TestWindowsAreWholeDays(t *testing.T) {
-	for window, want := range map[string]string{"2 days": "", "0 days": "", "1 week": "", "12 hours": "a window of 12 h is taken as 0 days", "36 hours": "a window of 36 h is taken as 1 day", "40 days": "a window of 40 days is taken as 32 days"} {
-		r := compiled(t, house(box("ash", one+"  care \"weigh\" {\n    on     = [\"tue\"]\n    window = \""+window+"\"\n  }\n")), "", day("2027-03-01"))
-		got := ""
-		for _, f := range r.Roster.Findings {
-			got += f.Text
-		}
-		if got != want {
-			t.Errorf("%s: %q, want %q", window, got, want)
+	for _, x := range []struct {
+		care, on string
+		why      roster.Why
+		stands   bool
+	}{
+		{"water", "2027-03-01", roster.Skipped, false},
+		{"water", "2027-03-02", roster.CaughtUp, true},
+		{"water", "2027-04-10", roster.Nobody, false},
+		{"water", "2027-04-12", roster.Return, true},
+		{"water", "2027-04-09", roster.Leaving, true},
+		{"feed only", "2027-03-01", roster.Held, false},
+		{"feed only", r.Lives[0].Groups[0].Offered[0].String(), roster.InPlace, false},
+	} {
+		e := find(t, r, "ash", x.care)
+		i, _ := r.Horizon.Index(day(x.on))
+		if c := e.Reason(i); c == nil || c.Why != x.why || e.Days.Has(i) != x.stands {
+			t.Errorf("%s on %s: %+v, stands %v", x.care, x.on, c, e.Days.Has(i))
 		}
 	}
 }

@@ -10,6 +10,7 @@ import (
 	"unicode/utf8"
 
 	"vivary/compile"
+	"vivary/compile/roster"
 	"vivary/compile/rounds"
 	"vivary/internal/generated"
 	"vivary/internal/planned"
@@ -27,13 +28,7 @@ func compiled(t testing.TB, files map[string]string) *compile.Result {
 }
 
 // picks returns the series of a round, in walking order.
-func picks(r *compile.Result, round *plan.Round) []rounds.Pick {
-	var out []rounds.Pick
-	for _, s := range r.Roster.In[round] {
-		out = append(out, rounds.Pick{Series: s})
-	}
-	return out
-}
+func picks(r *compile.Result, round *plan.Round) []roster.Pick { return r.Roster.Picks(round, "") }
 
 // house returns a collection of n enclosures of one or two groups each, some in
 // quarantine, some with mites, some held, with titles made by name.
@@ -76,13 +71,13 @@ func TestTextIsTheSheet(t *testing.T) {
 	for range 12 {
 		r := compiled(t, house(1+rng.IntN(7), rng, func(i int) string { return fmt.Sprint("Box ", i) }))
 		for _, round := range r.Roster.Rounds {
-			var some []rounds.Pick
+			var some []roster.Pick
 			for _, p := range picks(r, round) {
 				if rng.IntN(8) == 0 {
 					continue
 				}
 				if rng.IntN(4) == 0 {
-					p.Days = p.Series.Days.Clone()
+					p.Days = p.Entry.Days.Clone()
 					for i := range p.Days {
 						p.Days[i] &= rng.Uint64()
 					}
@@ -127,10 +122,10 @@ func named(s rounds.Sheet) string {
 }
 
 // due lists what the series say of a day.
-func due(r *compile.Result, some []rounds.Pick, i int) string {
+func due(r *compile.Result, some []roster.Pick, i int) string {
 	said := map[string]bool{}
 	for _, p := range some {
-		days, s := p.Days, p.Series
+		days, s := p.Days, p.Entry
 		if days == nil {
 			days = s.Days
 		}

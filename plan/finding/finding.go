@@ -36,18 +36,15 @@ func (s Severity) Refuses() bool { return s >= Error }
 
 // Rule is one thing that can be found, with what there is to say about it. Rules
 // are listed in registries; their ids are a closed list and never change meaning.
+// The example of a rule stands in a file that has the id for its name.
 type Rule struct {
 	ID       string
 	Severity Severity
-	// Kills marks what can kill an animal or hurt a person: no accept block
-	// silences it.
-	Kills   bool
-	Title   string // what is wrong, in general
-	Why     string // why that matters
-	Source  string // on whose word
-	Instead string // what to do
-	Bad     string // a plan, or the part that differs from a sound one, that the rule finds
-	Good    string // the same, put right
+	Silence  Silence // what an accept block may do about it
+	Title    string  // what is wrong, in general
+	Why      string  // why that matters
+	Source   string  // on whose word
+	Instead  string  // what to do
 }
 
 // Finding is one thing found in a plan.
@@ -61,8 +58,10 @@ type Finding struct {
 	Text   string // what is wrong here
 	Limit  string // the limit that was passed, and whose it is
 	Source string // where the limit is from
-	Write  string // what to write
-	Also   []Related
+	Write  string // what to write, in words
+	// Edits are the same as a change of what was typed, where it is plain which.
+	Edits []Edit
+	Also  []Related
 	// Once is the same for findings of one cause, which are said together; "" for one
 	// that stands alone.
 	Once string

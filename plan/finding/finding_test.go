@@ -64,3 +64,18 @@ func TestPrint(t *testing.T) {
 		}
 	}
 }
+
+// What nothing is said about is never silenced, and what may be only where it is
+// milder is not where it refuses.
+func TestSilenced(t *testing.T) {
+	for _, c := range []struct {
+		silence  Silence
+		severity Severity
+		want     bool
+	}{{0, Advice, false}, {Never, Danger, false}, {ByReason, Error, true}, {OnlyCaution, Caution, true}, {OnlyCaution, Error, false}} {
+		f := Finding{Rule: &Rule{Silence: c.silence}, Severity: c.severity}
+		if f.Silenced() != c.want {
+			t.Errorf("%s, %q: %v", c.severity, c.silence, !c.want)
+		}
+	}
+}

@@ -17,7 +17,7 @@ type Printer struct {
 
 // Print writes all findings: the place, severity, text and rule in one line as
 // compilers do, then the line of the plan with the part meant, the limit and its
-// source, and what to write.
+// source, and what to write: the line that is right, where it is known, else words.
 func (p Printer) Print(w io.Writer, all []Finding) error {
 	b := bufio.NewWriter(w)
 	for i := range all {
@@ -53,8 +53,21 @@ func (p Printer) one(b *bufio.Writer, f *Finding) {
 	}
 	line("limit", f.Limit)
 	line("source", f.Source)
-	line("write", f.Write)
+	fix := edited(p.Files, f.Edits, width)
+	if len(fix) == 0 {
+		line("write", f.Write)
+	}
+	for i, l := range fix {
+		label := "write: "
+		if i > 0 {
+			label = "       "
+		}
+		b.WriteString("    " + label + clean(l) + "\n")
+	}
 }
+
+// width is how much of a line is shown.
+const width = 110
 
 func (p Printer) place(at source.Place) string {
 	pos := p.Files.Start(at)
@@ -64,7 +77,6 @@ func (p Printer) place(at source.Place) string {
 // excerpt shows the line and marks the part meant. A very long line is cut around
 // that part, so that a plan on one line still gives a readable finding.
 func (p Printer) excerpt(b *bufio.Writer, at source.Place) {
-	const width = 110
 	text, from, to := p.Files.Line(at)
 	runes := []rune(strings.ReplaceAll(text, "\t", " "))
 	if len(runes) == 0 || strings.TrimSpace(text) == "" {

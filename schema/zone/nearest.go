@@ -10,7 +10,15 @@ import (
 // offered is the most names that one message suggests.
 const offered = 3
 
-// unknown is the error for a name that is not a zone.
+// UnknownError is the error for a name that is not a zone.
+type UnknownError struct {
+	Near []string // the zones that may be meant
+	text string
+}
+
+// Error says what is wrong with the name.
+func (e *UnknownError) Error() string { return e.text }
+
 func unknown(name string, names []string) error {
 	switch near := nearest(name, names); {
 	case strings.TrimSpace(name) == "":
@@ -18,7 +26,7 @@ func unknown(name string, names []string) error {
 	case name == "Local":
 		return fmt.Errorf(`"Local" would mean a different time on each machine: write region and city, for example "Europe/London"`)
 	case len(near) > 0:
-		return fmt.Errorf(`there is no time zone %q: did you mean "%s"?`, name, strings.Join(near, `" or "`))
+		return &UnknownError{near, fmt.Sprintf(`there is no time zone %q: did you mean "%s"?`, name, strings.Join(near, `" or "`))}
 	default:
 		return fmt.Errorf(`there is no time zone %q: write region and city as the IANA database has them, for example "Europe/London"`, name)
 	}

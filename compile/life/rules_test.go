@@ -1,0 +1,38 @@
+package life_test
+
+import (
+	"testing"
+
+	"vivary/compile/life"
+	"vivary/internal/planned"
+	"vivary/internal/wanted"
+	"vivary/plan/finding"
+	"vivary/plan/source"
+)
+
+// logOf is an example that is the log of a plan about "mother", an adult female of a
+// species that is carried for 7 to 18 months and does not moult once it is adult.
+type logOf string
+
+func (l logOf) Files() map[string]string {
+	text := sheet(mother, "gestation=7 to 18 months", "moults-as-adult=false", "on-mother=14 to 21 days", "separation=separate")
+	return planned.With(text, string(l))
+}
+
+func (l logOf) Line(file string, line int) int {
+	if file == "a.care.log" {
+		return line
+	}
+	return 0
+}
+
+func TestExamples(t *testing.T) {
+	wanted.Suite{Rules: life.Rules, Examples: life.Examples,
+		Whole: func(text string) wanted.Whole { return logOf(text) },
+		Find: func(t testing.TB, files map[string]string) (*source.Set, []finding.Finding) {
+			c, found := planned.Files(t, files)
+			_, lived := life.Read(c, c.Enclosure("box"), life.Lines(c)["box"], year(day("2027-03-01")))
+			return c.Files, finding.Sort(c.Files, append(found, lived...))
+		},
+	}.Run(t)
+}

@@ -1,0 +1,56 @@
+package compile
+
+import (
+	"embed"
+	"io/fs"
+
+	"vivary/compile/check"
+	"vivary/compile/life"
+	"vivary/compile/prove"
+	"vivary/compile/roster"
+	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/plan/finding/example"
+)
+
+// Rules returns every rule there is: what can be found while reading, in the
+// schedule, in the animals' lives, by the checks, by the proof, and about accept
+// blocks. The list is the one that explains rules and makes their page.
+func Rules() []*finding.Rule {
+	var all []*finding.Rule
+	all = append(all, plan.Rules...)
+	all = append(all, roster.Rules...)
+	all = append(all, life.Rules...)
+	for _, r := range check.Rules {
+		all = append(all, &r.Rule)
+	}
+	all = append(all, prove.Rules...)
+	return append(all, own...)
+}
+
+// FindRule returns the rule of that id, or nil.
+func FindRule(id string) *finding.Rule {
+	for _, r := range Rules() {
+		if r.ID == id {
+			return r
+		}
+	}
+	return nil
+}
+
+// own are the rules of this package.
+var own = []*finding.Rule{ruleAcceptUnknown, ruleAcceptNever, ruleAcceptOver, ruleAcceptLong, ruleTooFar}
+
+//go:embed examples
+var examples embed.FS
+
+// Example returns the example of the rule of that id. It is empty only where there
+// is no such rule: tests hold that each has an example that can be read.
+func Example(id string) example.Example {
+	for _, files := range []fs.FS{plan.Examples, roster.Examples, life.Examples, check.Examples, prove.Examples, examples} {
+		if e, err := example.Read(files, id); err == nil {
+			return e
+		}
+	}
+	return example.Example{}
+}

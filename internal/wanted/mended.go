@@ -1,0 +1,52 @@
+package wanted
+
+import (
+	"maps"
+	"path"
+	"slices"
+	"testing"
+
+	"vivary/plan/finding"
+	"vivary/plan/source"
+)
+
+// mended holds that a finding is gone once its edits are made, and that no error is
+// there that was not there before.
+func (s Suite) mended(t *testing.T, f finding.Finding, texts map[string]string, files *source.Set, before []finding.Finding) {
+	edited, err := apply(files, texts, f.Edits)
+	if err != nil {
+		t.Errorf("%s: %v", f.Text, err)
+		return
+	}
+	now, after := s.Find(t, edited)
+	for _, wrong := range unmended(f, before, after) {
+		t.Errorf("%s: once the edits are made, there is: %s\n%s", f.Text, wrong, told(now, after))
+	}
+}
+
+// unmended returns what an edit has left of its finding, and the errors that it made.
+func unmended(f finding.Finding, before, after []finding.Finding) (wrong []string) {
+	for _, a := range after {
+		same := func(b finding.Finding) bool { return b.Rule == a.Rule && b.Text == a.Text }
+		if same(f) || a.Severity.Refuses() && !slices.ContainsFunc(before, same) {
+			wrong = append(wrong, a.Text)
+		}
+	}
+	return wrong
+}
+
+func apply(files *source.Set, texts map[string]string, edits []finding.Edit) (map[string]string, error) {
+	byFile := map[source.ID][]finding.Edit{}
+	for _, e := range edits {
+		byFile[e.At.File] = append(byFile[e.At.File], e)
+	}
+	edited := maps.Clone(texts)
+	for id, list := range byFile {
+		text, err := finding.Apply(files.Text(id), list)
+		if err != nil {
+			return nil, err
+		}
+		edited[path.Base(files.Name(id))] = string(text)
+	}
+	return edited, nil
+}
