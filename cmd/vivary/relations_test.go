@@ -128,19 +128,35 @@ func TestEntriesHaveTheirOwnNames(t *testing.T) {
 		if err != nil || m.refused {
 			return err
 		}
-		_, uids, err := m.read(p.Today, p.Today+1)
+		shown, uids, err := m.read(p.Today, p.Today+year)
 		if err != nil {
 			return err
 		}
 		slices.Sort(uids)
 		for i := 1; i < len(uids); i++ {
 			if uids[i] == uids[i-1] {
-				return fmt.Errorf("two entries have one UID: %s", uids[i])
+				return twice(uids[i], shown)
 			}
 		}
 		_, err = builtOn(t, p, p.Today+1, m.feeds)
 		return err
 	})
+}
+
+// twice tells of a UID that two entries have.
+func twice(uid string, shown []feedoracle.Occurrence) error {
+	what, said := "of the calendar's own", map[string]bool{}
+	for _, o := range shown {
+		if o.UID != uid {
+			continue
+		}
+		said[fmt.Sprintf("%s on %s", o.Summary, o.Day)] = true
+		if o.At != "" {
+			what = "of care"
+		}
+	}
+	some := slices.Sorted(maps.Keys(said))
+	return fmt.Errorf("two entries %s have one UID: %s", what, strings.Join(some[:min(4, len(some))], "; "))
 }
 
 // TestByCareIsByRound: calendars by care and calendars by round tell of the same care
@@ -179,9 +195,13 @@ func TestByCareIsByRound(t *testing.T) {
 		if err != nil {
 			return err
 		}
+		for i := range want {
+			want[i].Animals = ""
+		}
+		want = feedoracle.Once(want)
 		leave := map[feedoracle.Stop]bool{}
 		for _, u := range unread {
-			leave[u.Stop] = true
+			leave[u] = true
 		}
 		counted := func(s feedoracle.Stop) bool { return leave[feedoracle.Stop{Day: s.Day, Kind: s.Kind}] }
 		if d := feedoracle.Difference(slices.DeleteFunc(want, counted), slices.DeleteFunc(got, counted)); d != "" {
@@ -214,8 +234,12 @@ func TestListIsWhatIsShown(t *testing.T) {
 			if err != nil {
 				return err
 			}
-			if d := feedoracle.Difference(want, got); d != "" {
-				return fmt.Errorf("the calendar of a keeper (-) and the list (+) differ: %s\n%s", keeper, d)
+			switch d := feedoracle.Difference(want, got); {
+			case d == "":
+			case len(want) > len(got):
+				return fmt.Errorf("the list lacks (-) what the keeper's calendar shows: %s\n%s", keeper, d)
+			default:
+				return fmt.Errorf("the list has more (+) than the keeper's calendar shows: %s\n%s", keeper, d)
 			}
 		}
 		return nil

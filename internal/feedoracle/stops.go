@@ -30,7 +30,7 @@ func (s Stop) String() string {
 }
 
 // total is how many items a meal is, after the name of the animals.
-var total = regexp.MustCompile(` ×[0-9]+$`)
+var total = regexp.MustCompile(`( ×[0-9]+| \([^()]*\))$`)
 
 // find returns the target of that name.
 func (n Names) find(name string) (Target, bool) {

@@ -118,7 +118,7 @@ func (p *Plan) meal(g *Group, prey []string) *Block {
 		f.set("gut_load", "true")
 	}
 	if p.chance(6) {
-		f.text("formerly", "former-meal")
+		f.text("formerly", "former-"+g.Name)
 	}
 	return f
 }

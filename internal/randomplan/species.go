@@ -80,7 +80,7 @@ func (p *Plan) enclosures() {
 	for i := range min(p.between(1, 6), p.between(1, 6)) {
 		r := &recipes[p.rng.IntN(len(recipes))]
 		b := &Box{Block: block("enclosure", fmt.Sprintf("box-%d", i+1)), Species: r.species, Heated: r.heater != nil}
-		b.text("title", fmt.Sprintf("Box %c", 'A'+i))
+		b.text("title", fmt.Sprintf("Box %d", i+1))
 		if p.chance(8) {
 			b.text("formerly", fmt.Sprintf("old-%d", i+1))
 		}
