@@ -102,7 +102,7 @@ func builtOn(t testing.TB, p *randomplan.Plan, on civil.Date, before map[string]
 		var last *ical.Memory
 		if b := before[f.Name]; b != nil {
 			if last, err = ical.Remember(b); err != nil {
-				return m, fmt.Errorf("the last feed %s is refused: %w", f.Name, err)
+				return m, fmt.Errorf("the last feed is refused: %s: %w", f.Name, err)
 			}
 		}
 		text, err := f.Bytes(last)
