@@ -19,7 +19,7 @@ func (b *builder) catchUp(e *Entry) {
 	if last < 0 || e.Once != nil {
 		return
 	}
-	if since := e.Days.Last(b.Horizon.Today); since > last {
+	if b.stoodSince(e, last) {
 		return
 	}
 	at := b.firstThere(e, max(b.Horizon.Today, last+1))
@@ -32,6 +32,15 @@ func (b *builder) catchUp(e *Entry) {
 		b.give(e, at, leftoversAfter(e.Meal))
 		b.tooSoon(e, at)
 	}
+}
+
+// stoodSince reports whether an entry, or a meal in its place, stood between day i and
+// today.
+func (b *builder) stoodSince(e *Entry, i int) bool {
+	since := func(k int) bool { return k > i && k < b.Horizon.Today }
+	return since(e.Days.Last(b.Horizon.Today)) || e.isMeal() && slices.ContainsFunc(e.Group.Offered, func(at civil.Date) bool {
+		return since(b.attended(e.Keeper, int(at-b.Horizon.From)))
+	})
 }
 
 // skip takes out the days that the log says were skipped, and returns the last, or -1.

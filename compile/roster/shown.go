@@ -205,7 +205,9 @@ func (x *shows) gather(r *Roster) []Calendar {
 	}
 	for e := range r.All() {
 		x.candidates(e, func(i int) {
-			if days := x.within(i, e); !days.Empty() {
+			// What is held for longer than the window is still in the calendar of its
+			// enclosure, which shows the hold.
+			if days := x.within(i, e); x.days[i] == nil || !days.Empty() {
 				out[i].Picks = append(out[i].Picks, Pick{e, days})
 			}
 		})

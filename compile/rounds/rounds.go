@@ -108,10 +108,10 @@ func New(s *roster.Roster, r *plan.Round, picks []roster.Pick) *Round {
 	return out
 }
 
-// pressing makes a task of its own, before all others, of what is caught up and of
-// what is done first on a return; it returns the days that are left.
+// pressing makes a task of its own, before all others, of what is caught up; it returns
+// the days that are left.
 func (r *Round) pressing(s *roster.Roster, x *roster.Entry, c *roster.Cause, it item) horizon.Days {
-	if c.Why != roster.CaughtUp && (c.Why != roster.Return || x.Kind.Needs == nil) || !c.Days.Intersects(it.days) {
+	if c.Why != roster.CaughtUp || !c.Days.Intersects(it.days) {
 		return it.days
 	}
 	rest := it.days.Clone()
@@ -158,7 +158,7 @@ func (r *Round) sort() {
 // dishes adds an item, or one for each item of its menu.
 func (r *Round) dishes(s *roster.Roster, x *roster.Entry, it item) {
 	if len(x.Menu) == 0 || x.Kind != schema.KindFeed {
-		r.items = append(r.items, it)
+		r.task(x, it)
 		return
 	}
 	if x.Killed != nil {
@@ -173,6 +173,21 @@ func (r *Round) dishes(s *roster.Roster, x *roster.Entry, it item) {
 		return
 	}
 	r.menu(s, x, it, false)
+}
+
+// task adds an item of a task that is no meal of a menu; on some days its prey may be
+// killed first.
+func (r *Round) task(x *roster.Entry, it item) {
+	if x.Killed != nil && x.Killed.Intersects(it.days) {
+		dead := it
+		dead.text += ", killed"
+		dead.days = it.days.Clone()
+		dead.days.Keep(x.Killed)
+		it.days = it.days.Clone()
+		it.days.Subtract(x.Killed)
+		r.items = append(r.items, dead)
+	}
+	r.items = append(r.items, it)
 }
 
 // menu adds an item for each item of a menu. Equal items of a menu are one line.

@@ -1,0 +1,275 @@
+package main
+
+import (
+	"bytes"
+	"flag"
+	"fmt"
+	"maps"
+	"slices"
+	"strings"
+	"testing"
+	"time"
+
+	"vivary/internal/feedoracle"
+	"vivary/internal/randomplan"
+	"vivary/schema/civil"
+)
+
+// Relations that hold for every plan, log and day, whatever is in them: between the
+// feeds of a build, between two builds, and between feeds and what animals need.
+// Feeds are read back by libraries that had no part in writing them.
+
+var (
+	plans = flag.Int("plans", 200, "how many random plans each relation is held against")
+	seed  = flag.Int("seed", -1, "the one random plan that relations are held against; it is printed")
+)
+
+// year is for how many days feeds are read.
+const year = 366
+
+// relation says how a plan breaks it, or nil.
+type relation func(testing.TB, *randomplan.Plan) error
+
+// hold holds a relation against random plans, one in so many of them. What breaks is
+// counted by its first words, and the first plan of each sort is told.
+func hold(t *testing.T, every int, r relation) {
+	t.Helper()
+	if *seed >= 0 {
+		p := randomplan.New(uint64(*seed))
+		t.Logf("%s\n%s\ntoday is %s", p.Text(), p.LogUntil(p.Today+1000), p.Today)
+		if err := r(t, p); err != nil {
+			t.Error(err)
+		}
+		return
+	}
+	type broken struct {
+		first error
+		seeds []int
+	}
+	sorts := map[string]*broken{}
+	begun := time.Now()
+	n := max(1, *plans/every)
+	for i := range n {
+		err := r(t, randomplan.New(uint64(i)))
+		if err == nil {
+			continue
+		}
+		sort, _, _ := strings.Cut(err.Error(), ":")
+		if sorts[sort] == nil {
+			sorts[sort] = &broken{first: err}
+		}
+		sorts[sort].seeds = append(sorts[sort].seeds, i)
+	}
+	for _, sort := range slices.Sorted(maps.Keys(sorts)) {
+		b := sorts[sort]
+		t.Errorf("%d of %d plans, by -seed %v\n%v", len(b.seeds), n, b.seeds[:min(12, len(b.seeds))], b.first)
+	}
+	t.Logf("%d plans, %.1f ms each", n, float64(time.Since(begun).Microseconds())/1000/float64(n))
+}
+
+// known are the names of a plan's targets, as people see them.
+func known(p *randomplan.Plan) feedoracle.Names {
+	out := feedoracle.Names{}
+	for _, b := range p.Boxes {
+		out[b.Title()] = feedoracle.Target{Box: b.Name}
+		if len(b.Groups) > 1 {
+			for _, g := range b.Groups {
+				out[b.Title()+" "+g.Name] = feedoracle.Target{Box: b.Name, Animals: g.Name}
+			}
+		}
+	}
+	return out
+}
+
+// read is what all feeds of a build show from one day until another, and their UIDs.
+func (m *made) read(from, until civil.Date) (shown []feedoracle.Occurrence, uids []string, err error) {
+	for _, name := range m.order {
+		some, ids, err := feedoracle.Read(name, m.feeds[name], from, until)
+		if err != nil {
+			return nil, nil, err
+		}
+		shown, uids = append(shown, some...), append(uids, ids...)
+	}
+	return shown, uids, nil
+}
+
+// TestPlansAreOfUse: of the random plans many compile and some do not; those that do
+// have much of everything in them.
+func TestPlansAreOfUse(t *testing.T) {
+	sound, rules := 0, map[string]int{}
+	for i := range *plans {
+		m, err := builtOn(t, randomplan.New(uint64(i)), randomplan.New(uint64(i)).Today, nil)
+		if err != nil {
+			t.Fatalf("-seed %d: %v", i, err)
+		}
+		if !m.refused {
+			sound++
+			continue
+		}
+		seen := map[string]bool{}
+		for _, f := range m.found {
+			if f.refuses && !seen[f.rule] {
+				seen[f.rule] = true
+				rules[f.rule]++
+			}
+		}
+	}
+	t.Logf("%d of %d compile; the others are refused by %v", sound, *plans, rules)
+	if sound*10 < *plans*4 || sound == *plans {
+		t.Errorf("%d of %d plans compile: too few or too many to show anything", sound, *plans)
+	}
+}
+
+// TestEntriesHaveTheirOwnNames: no two entries of a build have one UID, in whatever
+// calendars they stand, and the next build takes what was published for its memory.
+func TestEntriesHaveTheirOwnNames(t *testing.T) {
+	hold(t, 1, func(t testing.TB, p *randomplan.Plan) error {
+		m, err := builtOn(t, p, p.Today, nil)
+		if err != nil || m.refused {
+			return err
+		}
+		shown, uids, err := m.read(p.Today, p.Today+year)
+		if err != nil {
+			return err
+		}
+		slices.Sort(uids)
+		for i := 1; i < len(uids); i++ {
+			if uids[i] == uids[i-1] {
+				return twice(uids[i], shown)
+			}
+		}
+		_, err = builtOn(t, p, p.Today+1, m.feeds)
+		return err
+	})
+}
+
+// twice tells of a UID that two entries have.
+func twice(uid string, shown []feedoracle.Occurrence) error {
+	what, said := "of the calendar's own", map[string]bool{}
+	for _, o := range shown {
+		if o.UID != uid {
+			continue
+		}
+		said[fmt.Sprintf("%s on %s", o.Summary, o.Day)] = true
+		if o.At != "" {
+			what = "of care"
+		}
+	}
+	some := slices.Sorted(maps.Keys(said))
+	return fmt.Errorf("two entries %s have one UID: %s", what, strings.Join(some[:min(4, len(some))], "; "))
+}
+
+// TestByCareIsByRound: calendars by care and calendars by round tell of the same care
+// for the same enclosures on the same days.
+func TestByCareIsByRound(t *testing.T) {
+	hold(t, 1, func(t testing.TB, p *randomplan.Plan) error {
+		names := known(p)
+		show := func(care bool) (*made, []feedoracle.Occurrence, error) {
+			q := p.Clone()
+			q.PerCare(care)
+			m, err := builtOn(t, q, p.Today, nil)
+			if err != nil || m.refused {
+				return m, nil, err
+			}
+			shown, _, err := m.read(p.Today, p.Today+year)
+			return m, shown, err
+		}
+		m, byCare, err := show(true)
+		if err != nil || m.refused {
+			return err
+		}
+		m, byRound, err := show(false)
+		if err != nil {
+			return err
+		}
+		if m.refused {
+			return fmt.Errorf("refused only by round: %v", m.found)
+		}
+		words := feedoracle.Words{}
+		words.Learn(names, byCare)
+		want, err := names.Stops(byCare)
+		if err != nil {
+			return err
+		}
+		got, unread, err := names.Rounds(words, byRound, p.Selected())
+		if err != nil {
+			return err
+		}
+		for i := range want {
+			want[i].Animals = ""
+		}
+		want = feedoracle.Once(want)
+		leave := map[feedoracle.Stop]bool{}
+		for _, u := range unread {
+			leave[u] = true
+		}
+		counted := func(s feedoracle.Stop) bool { return leave[feedoracle.Stop{Day: s.Day, Kind: s.Kind}] }
+		if d := feedoracle.Difference(slices.DeleteFunc(want, counted), slices.DeleteFunc(got, counted)); d != "" {
+			return fmt.Errorf("by care (-) and by round (+) differ:\n%s", d)
+		}
+		return nil
+	})
+}
+
+// TestListIsWhatIsShown: what the day's list has for a keeper is what a calendar of
+// that keeper's own shows, on each of the coming days.
+func TestListIsWhatIsShown(t *testing.T) {
+	const days = 40
+	hold(t, 1, func(t testing.TB, p *randomplan.Plan) error {
+		own := p.OwnCalendars()
+		m, err := builtOn(t, p, p.Today, nil)
+		if err != nil || m.refused {
+			return err
+		}
+		for _, keeper := range p.Keepers() {
+			shown, _, err := feedoracle.Read(own[keeper], m.feeds[own[keeper]], p.Today, p.Today+days)
+			if err != nil {
+				return err
+			}
+			want, err := known(p).Stops(shown)
+			if err != nil {
+				return err
+			}
+			got, err := listed(t, p, keeper, days)
+			if err != nil {
+				return err
+			}
+			switch d := feedoracle.Difference(want, got); {
+			case d == "":
+			case len(want) > len(got):
+				return fmt.Errorf("the list lacks (-) what the keeper's calendar shows: %s\n%s", keeper, d)
+			default:
+				return fmt.Errorf("the list has more (+) than the keeper's calendar shows: %s\n%s", keeper, d)
+			}
+		}
+		return nil
+	})
+}
+
+// TestSameInputSameBytes: a plan built twice gives the same bytes, and so it does once
+// they are remembered.
+func TestSameInputSameBytes(t *testing.T) {
+	hold(t, 2, func(t testing.TB, p *randomplan.Plan) error {
+		a, err := builtOn(t, p, p.Today, nil)
+		if err != nil || a.refused {
+			return err
+		}
+		b, err := builtOn(t, p, p.Today, nil)
+		if err != nil {
+			return err
+		}
+		c, err := builtOn(t, p, p.Today, a.feeds)
+		if err != nil {
+			return err
+		}
+		for name := range a.feeds {
+			if !bytes.Equal(a.feeds[name], b.feeds[name]) {
+				return fmt.Errorf("built twice, it differs: %s", name)
+			}
+			if !bytes.Equal(a.feeds[name], c.feeds[name]) {
+				return fmt.Errorf("remembered, it differs: %s", name)
+			}
+		}
+		return nil
+	})
+}
