@@ -14,25 +14,26 @@ type CareKind struct {
 	Water    bool      // whether it brings drinking water: never held, never hidden
 	StandIn  bool      // whether somebody who stands in does it: what keeps an animal alive and opens nothing that must stay shut
 	OfMeal   int       // how many days after a meal that brings it, or 0 where none does
-	Routine  bool      // whether a round's summary leaves it unnamed
+	Routine  bool      // whether a round's summary names it only on a day that has nothing else
+	Word     string    // in a summary; the name where there is none
 	Doc      string
 }
 
 // The kinds of care.
 var (
 	KindLook       = &CareKind{Name: "look", Phrase: "Lid shut? Animals seen or hidden", Needs: NeedLook, Rank: 10, Minutes: 1, StandIn: true, Routine: true, Doc: "The look-round: lid shut, every animal seen or plausibly hidden."}
-	KindHeat       = &CareKind{Name: "heat", Phrase: "Read lowest and highest temperature, reset", Needs: NeedHeat, Rank: 20, Minutes: 1, StandIn: true, Routine: true, Doc: "Reading the lowest and the highest temperature since the last time."}
-	KindMoisture   = &CareKind{Name: "moisture", Phrase: "Feel the substrate, read the gauge", Rank: 22, Minutes: 1, StandIn: true, Doc: "Feeling the substrate and reading the gauge."}
-	KindWater      = &CareKind{Name: "water", Phrase: "Fresh water", Needs: NeedWater, Rank: 30, Minutes: 1, Water: true, StandIn: true, Doc: "Fresh drinking water."}
-	KindMist       = &CareKind{Name: "mist", Phrase: "Mist", Needs: NeedMoisture, Rank: 40, Minutes: 1, StandIn: true, Doc: "Spraying fine water."}
-	KindMoisten    = &CareKind{Name: "moisten", Phrase: "Water the substrate", Needs: NeedMoisture, Rank: 41, Minutes: 2, StandIn: true, Doc: "Watering the substrate."}
+	KindHeat       = &CareKind{Name: "heat", Phrase: "Read lowest and highest temperature, reset", Word: "read", Needs: NeedHeat, Rank: 20, Minutes: 1, StandIn: true, Routine: true, Doc: "Reading the lowest and the highest temperature since the last time."}
+	KindMoisture   = &CareKind{Name: "moisture", Phrase: "Feel the substrate, read the gauge", Word: "feel", Rank: 22, Minutes: 1, StandIn: true, Routine: true, Doc: "Feeling the substrate and reading the gauge."}
+	KindWater      = &CareKind{Name: "water", Phrase: "Fresh water", Needs: NeedWater, Rank: 30, Minutes: 1, Water: true, StandIn: true, Routine: true, Doc: "Fresh drinking water."}
+	KindMist       = &CareKind{Name: "mist", Phrase: "Mist", Needs: NeedMoisture, Rank: 40, Minutes: 1, StandIn: true, Routine: true, Doc: "Spraying fine water."}
+	KindMoisten    = &CareKind{Name: "moisten", Phrase: "Water the substrate", Needs: NeedMoisture, Rank: 41, Minutes: 2, StandIn: true, Routine: true, Doc: "Watering the substrate."}
 	KindFeed       = &CareKind{Name: "feed", Phrase: "Feed", Needs: NeedFood, Rank: 50, Minutes: 2, Meal: true, Doc: "A meal."}
-	KindLeftovers  = &CareKind{Name: "leftovers", Phrase: "Take out leftovers", Needs: NeedLeftovers, Rank: 35, Minutes: 1, StandIn: true, OfMeal: 1, Doc: "Taking out what was not eaten."}
+	KindLeftovers  = &CareKind{Name: "leftovers", Phrase: "Take out leftovers", Needs: NeedLeftovers, Rank: 35, Minutes: 1, StandIn: true, OfMeal: 1, Routine: true, Doc: "Taking out what was not eaten."}
 	KindGutLoad    = &CareKind{Name: "gut-load", Phrase: "Feed the feeders well for tomorrow", Rank: 60, Minutes: 2, OfMeal: -1, Doc: "Feeding the feeder animals before they are used."}
 	KindLeaves     = &CareKind{Name: "leaves", Phrase: "Top up leaves and wood", Needs: NeedFood, Rank: 52, Minutes: 3, StandIn: true, Doc: "Topping up the leaf litter that is the food."}
-	KindSpotClean  = &CareKind{Name: "spot-clean", Phrase: "Spot clean, look for mould and mites", Needs: NeedCleaning, Rank: 70, Minutes: 3, StandIn: true, Doc: "Taking out waste, looking for mould and mites."}
+	KindSpotClean  = &CareKind{Name: "spot-clean", Phrase: "Spot clean, look for mould and mites", Word: "clean", Needs: NeedCleaning, Rank: 70, Minutes: 3, StandIn: true, Doc: "Taking out waste, looking for mould and mites."}
 	KindDish       = &CareKind{Name: "dish", Phrase: "Scrub the dish", Rank: 71, Minutes: 2, StandIn: true, Doc: "Scrubbing the water dish."}
-	KindDeepClean  = &CareKind{Name: "deep-clean", Phrase: "Change the substrate", Rank: 80, Minutes: 45, Disturbs: true, Doc: "Changing the substrate."}
+	KindDeepClean  = &CareKind{Name: "deep-clean", Phrase: "Change the substrate", Word: "new substrate", Rank: 80, Minutes: 45, Disturbs: true, Doc: "Changing the substrate."}
 	KindCount      = &CareKind{Name: "count", Phrase: "Head count", Rank: 72, Minutes: 5, Doc: "Counting a group; some may stay hidden."}
 	KindWeigh      = &CareKind{Name: "weigh", Phrase: "Weigh", Rank: 73, Minutes: 5, Disturbs: true, Doc: "Weighing."}
 	KindHandle     = &CareKind{Name: "handle", Phrase: "Handle", Rank: 74, Minutes: 5, Disturbs: true, Doc: "Taking an animal into the hand."}
@@ -40,10 +41,10 @@ var (
 	KindSeparate   = &CareKind{Name: "separate", Phrase: "Separate", Rank: 82, Minutes: 30, Disturbs: true, Doc: "Taking young from the mother, or animals from each other."}
 	KindPair       = &CareKind{Name: "pair", Phrase: "Pair", Rank: 83, Minutes: 60, Disturbs: true, Doc: "Bringing a pair together, watched."}
 	KindWatch      = &CareKind{Name: "watch", Phrase: "Look without opening", Rank: 12, Minutes: 1, StandIn: true, Doc: "Looking without opening or lifting anything."}
-	KindDeviceTest = &CareKind{Name: "device-test", Phrase: "Test heater and thermostat", Needs: NeedDeviceTest, Rank: 90, Minutes: 5, Doc: "Testing that the thermostat switches off."}
-	KindCalibrate  = &CareKind{Name: "calibrate", Phrase: "Test the gauge", Rank: 91, Minutes: 10, Doc: "Testing a thermometer or hygrometer."}
+	KindDeviceTest = &CareKind{Name: "device-test", Phrase: "Test heater and thermostat", Word: "test heaters", Needs: NeedDeviceTest, Rank: 90, Minutes: 5, Doc: "Testing that the thermostat switches off."}
+	KindCalibrate  = &CareKind{Name: "calibrate", Phrase: "Test the gauge", Word: "test gauges", Rank: 91, Minutes: 10, Doc: "Testing a thermometer or hygrometer."}
 	KindPrepare    = &CareKind{Name: "prepare", Phrase: "Prepare", Rank: 84, Minutes: 15, Doc: "Getting something ready."}
-	KindOther      = &CareKind{Name: "other", Rank: 99, Minutes: 5, Routine: true, Doc: "Anything else; `task` says what."}
+	KindOther      = &CareKind{Name: "other", Rank: 99, Minutes: 5, Doc: "Anything else; `task` says what."}
 )
 
 // CareKinds are the kinds of care.
@@ -51,6 +52,14 @@ var CareKinds = []*CareKind{
 	KindLook, KindHeat, KindMoisture, KindWater, KindMist, KindMoisten, KindFeed, KindLeftovers,
 	KindGutLoad, KindLeaves, KindSpotClean, KindDish, KindDeepClean, KindCount, KindWeigh, KindHandle,
 	KindRehouse, KindSeparate, KindPair, KindWatch, KindDeviceTest, KindCalibrate, KindPrepare, KindOther,
+}
+
+// Short is the word for a kind in a summary, where there is little room.
+func (k *CareKind) Short() string {
+	if k.Word != "" {
+		return k.Word
+	}
+	return k.Name
 }
 
 // FindKind returns the kind of that name, or nil.
