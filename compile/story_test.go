@@ -201,20 +201,8 @@ func tellSheet(b *strings.Builder, r *compile.Result, s rounds.Sheet, day int) {
 		b.WriteString(", " + who)
 	}
 	b.WriteByte('\n')
-	for _, h := range s.Holds {
-		fmt.Fprintf(b, "    (%s)\n", h)
-	}
-	for i := range s.Lines {
-		l := &s.Lines[i]
-		switch {
-		case l.High:
-			b.WriteString("    FIRST: ")
-		case l.Last:
-			b.WriteString("    last: ")
-		default:
-			b.WriteString("    ")
-		}
-		fmt.Fprintf(b, "%s: %s\n", l.Text, l.Names())
+	for _, l := range s.Lines {
+		b.WriteString(strings.TrimRight("    "+l, " ") + "\n")
 	}
 }
 

@@ -49,7 +49,8 @@ type CareKind struct {
 	Water    bool      // whether it brings drinking water: never held, never hidden
 	StandIn  bool      // whether somebody who stands in does it: what keeps an animal alive and opens nothing that must stay shut
 	OfMeal   int       // how many days after a meal that brings it, or 0 where none does
-	Routine  bool      // whether a round's summary leaves it unnamed
+	Routine  bool      // whether a round's summary names it only on a day that has nothing else
+	Word     string    // in a summary; the name where there is none
 	Doc      string
 }
 
@@ -60,18 +61,18 @@ var CareKinds []*CareKind
 // above: Go fills in what is ready first.
 var (
 	KindLook       = listed(&CareKinds, CareKind{Name: "look", Phrase: "Lid shut? Animals seen or hidden", Needs: NeedLook, Rank: 10, Minutes: 1, StandIn: true, Routine: true, Doc: "The look-round: lid shut, every animal seen or plausibly hidden."})
-	KindHeat       = listed(&CareKinds, CareKind{Name: "heat", Phrase: "Read lowest and highest temperature, reset", Needs: NeedHeat, Rank: 20, Minutes: 1, StandIn: true, Routine: true, Doc: "Reading the lowest and the highest temperature since the last time."})
-	KindMoisture   = listed(&CareKinds, CareKind{Name: "moisture", Phrase: "Feel the substrate, read the gauge", Rank: 22, Minutes: 1, StandIn: true, Doc: "Feeling the substrate and reading the gauge."})
-	KindWater      = listed(&CareKinds, CareKind{Name: "water", Phrase: "Fresh water", Needs: NeedWater, Rank: 30, Minutes: 1, Water: true, StandIn: true, Doc: "Fresh drinking water."})
-	KindMist       = listed(&CareKinds, CareKind{Name: "mist", Phrase: "Mist", Needs: NeedMoisture, Rank: 40, Minutes: 1, StandIn: true, Doc: "Spraying fine water."})
-	KindMoisten    = listed(&CareKinds, CareKind{Name: "moisten", Phrase: "Water the substrate", Needs: NeedMoisture, Rank: 41, Minutes: 2, StandIn: true, Doc: "Watering the substrate."})
+	KindHeat       = listed(&CareKinds, CareKind{Name: "heat", Phrase: "Read lowest and highest temperature, reset", Word: "read", Needs: NeedHeat, Rank: 20, Minutes: 1, StandIn: true, Routine: true, Doc: "Reading the lowest and the highest temperature since the last time."})
+	KindMoisture   = listed(&CareKinds, CareKind{Name: "moisture", Phrase: "Feel the substrate, read the gauge", Word: "feel", Rank: 22, Minutes: 1, StandIn: true, Routine: true, Doc: "Feeling the substrate and reading the gauge."})
+	KindWater      = listed(&CareKinds, CareKind{Name: "water", Phrase: "Fresh water", Needs: NeedWater, Rank: 30, Minutes: 1, Water: true, StandIn: true, Routine: true, Doc: "Fresh drinking water."})
+	KindMist       = listed(&CareKinds, CareKind{Name: "mist", Phrase: "Mist", Needs: NeedMoisture, Rank: 40, Minutes: 1, StandIn: true, Routine: true, Doc: "Spraying fine water."})
+	KindMoisten    = listed(&CareKinds, CareKind{Name: "moisten", Phrase: "Water the substrate", Needs: NeedMoisture, Rank: 41, Minutes: 2, StandIn: true, Routine: true, Doc: "Watering the substrate."})
 	KindFeed       = listed(&CareKinds, CareKind{Name: "feed", Phrase: "Feed", Needs: NeedFood, Rank: 50, Minutes: 2, Meal: true, Doc: "A meal."})
-	KindLeftovers  = listed(&CareKinds, CareKind{Name: "leftovers", Phrase: "Take out leftovers", Needs: NeedLeftovers, Rank: 35, Minutes: 1, StandIn: true, OfMeal: 1, Doc: "Taking out what was not eaten."})
+	KindLeftovers  = listed(&CareKinds, CareKind{Name: "leftovers", Phrase: "Take out leftovers", Needs: NeedLeftovers, Rank: 35, Minutes: 1, StandIn: true, OfMeal: 1, Routine: true, Doc: "Taking out what was not eaten."})
 	KindGutLoad    = listed(&CareKinds, CareKind{Name: "gut-load", Phrase: "Feed the feeders well for tomorrow", Rank: 60, Minutes: 2, OfMeal: -1, Doc: "Feeding the feeder animals before they are used."})
 	KindLeaves     = listed(&CareKinds, CareKind{Name: "leaves", Phrase: "Top up leaves and wood", Needs: NeedFood, Rank: 52, Minutes: 3, StandIn: true, Doc: "Topping up the leaf litter that is the food."})
-	KindSpotClean  = listed(&CareKinds, CareKind{Name: "spot-clean", Phrase: "Spot clean, look for mould and mites", Needs: NeedCleaning, Rank: 70, Minutes: 3, StandIn: true, Doc: "Taking out waste, looking for mould and mites."})
+	KindSpotClean  = listed(&CareKinds, CareKind{Name: "spot-clean", Phrase: "Spot clean, look for mould and mites", Word: "clean", Needs: NeedCleaning, Rank: 70, Minutes: 3, StandIn: true, Doc: "Taking out waste, looking for mould and mites."})
 	KindDish       = listed(&CareKinds, CareKind{Name: "dish", Phrase: "Scrub the dish", Rank: 71, Minutes: 2, StandIn: true, Doc: "Scrubbing the water dish."})
-	KindDeepClean  = listed(&CareKinds, CareKind{Name: "deep-clean", Phrase: "Change the substrate", Rank: 80, Minutes: 45, Disturbs: true, Doc: "Changing the substrate."})
+	KindDeepClean  = listed(&CareKinds, CareKind{Name: "deep-clean", Phrase: "Change the substrate", Word: "new substrate", Rank: 80, Minutes: 45, Disturbs: true, Doc: "Changing the substrate."})
 	KindCount      = listed(&CareKinds, CareKind{Name: "count", Phrase: "Head count", Rank: 72, Minutes: 5, Doc: "Counting a group; some may stay hidden."})
 	KindWeigh      = listed(&CareKinds, CareKind{Name: "weigh", Phrase: "Weigh", Rank: 73, Minutes: 5, Disturbs: true, Doc: "Weighing."})
 	KindHandle     = listed(&CareKinds, CareKind{Name: "handle", Phrase: "Handle", Rank: 74, Minutes: 5, Disturbs: true, Doc: "Taking an animal into the hand."})
@@ -79,11 +80,19 @@ var (
 	KindSeparate   = listed(&CareKinds, CareKind{Name: "separate", Phrase: "Separate", Rank: 82, Minutes: 30, Disturbs: true, Doc: "Taking young from the mother, or animals from each other."})
 	KindPair       = listed(&CareKinds, CareKind{Name: "pair", Phrase: "Pair", Rank: 83, Minutes: 60, Disturbs: true, Doc: "Bringing a pair together, watched."})
 	KindWatch      = listed(&CareKinds, CareKind{Name: "watch", Phrase: "Look without opening", Rank: 12, Minutes: 1, StandIn: true, Doc: "Looking without opening or lifting anything."})
-	KindDeviceTest = listed(&CareKinds, CareKind{Name: "device-test", Phrase: "Test heater and thermostat", Needs: NeedDeviceTest, Rank: 90, Minutes: 5, Doc: "Testing that the thermostat switches off."})
-	KindCalibrate  = listed(&CareKinds, CareKind{Name: "calibrate", Phrase: "Test the gauge", Rank: 91, Minutes: 10, Doc: "Testing a thermometer or hygrometer."})
+	KindDeviceTest = listed(&CareKinds, CareKind{Name: "device-test", Phrase: "Test heater and thermostat", Word: "test heaters", Needs: NeedDeviceTest, Rank: 90, Minutes: 5, Doc: "Testing that the thermostat switches off."})
+	KindCalibrate  = listed(&CareKinds, CareKind{Name: "calibrate", Phrase: "Test the gauge", Word: "test gauges", Rank: 91, Minutes: 10, Doc: "Testing a thermometer or hygrometer."})
 	KindPrepare    = listed(&CareKinds, CareKind{Name: "prepare", Phrase: "Prepare", Rank: 84, Minutes: 15, Doc: "Getting something ready."})
-	KindOther      = listed(&CareKinds, CareKind{Name: "other", Rank: 99, Minutes: 5, Routine: true, Doc: "Anything else; `task` says what."})
+	KindOther      = listed(&CareKinds, CareKind{Name: "other", Rank: 99, Minutes: 5, Doc: "Anything else; `task` says what."})
 )
+
+// Short is the word for a kind in a summary, where there is little room.
+func (k *CareKind) Short() string {
+	if k.Word != "" {
+		return k.Word
+	}
+	return k.Name
+}
 
 // FindKind returns the kind of that name, or nil.
 func FindKind(name string) *CareKind {

@@ -138,21 +138,8 @@ func printSheet(w *world, c *plan.Collection, s *sheet) {
 		fmt.Fprintf(w.out, ", %s", shownKeeper(c, k))
 	}
 	fmt.Fprintf(w.out, ", about %d min\n", max(1, s.Minutes))
-	for _, h := range s.Holds {
-		fmt.Fprintf(w.out, "    %s\n", h)
-	}
-	lasts := false
-	for i := range s.Lines {
-		l := &s.Lines[i]
-		if l.Last && !lasts {
-			lasts = true
-			fmt.Fprintln(w.out, "    Last, with tools of their own:")
-		}
-		mark := "-"
-		if l.High {
-			mark = "FIRST:"
-		}
-		fmt.Fprintf(w.out, "    %s %s: %s\n", mark, l.Text, l.Names())
+	for _, l := range s.Lines {
+		fmt.Fprintln(w.out, strings.TrimRight("    "+l, " "))
 	}
 }
 
@@ -177,26 +164,33 @@ type jsonLine struct {
 }
 
 type jsonStop struct {
-	Enclosure string `json:"enclosure"`
-	Animals   string `json:"animals,omitempty"`
-	Shown     string `json:"shown"`
-	Total     string `json:"total,omitempty"`
+	Enclosure string    `json:"enclosure"`
+	Animals   string    `json:"animals,omitempty"`
+	Shown     string    `json:"shown"`
+	Prey      *jsonPrey `json:"prey,omitempty"`
+}
+
+// jsonPrey is what the animals of a stop are given: so many items for each of so
+// many animals.
+type jsonPrey struct {
+	Name      string  `json:"name"`
+	PerAnimal float64 `json:"per_animal"`
+	Animals   int     `json:"animals"`
+	Total     int     `json:"total"`
+	Killed    bool    `json:"killed,omitempty"`
+	Dusted    bool    `json:"dusted,omitempty"`
 }
 
 func dueJSON(w *world, sheets []sheet) int {
 	out := []jsonRound{}
 	for i := range sheets {
 		s := &sheets[i]
-		j := jsonRound{Date: s.Date.String(), At: s.Round.Clock.V.String(), Round: s.Round.Name.V, Minutes: s.Minutes, Holds: s.Holds, Lines: []jsonLine{}}
+		j := jsonRound{Date: s.Date.String(), At: s.Round.Clock.V.String(), Round: s.Round.Name.V, Minutes: s.Minutes, Holds: s.Held, Lines: []jsonLine{}}
 		j.Keepers = s.keepers
-		for _, l := range s.Lines {
-			jl := jsonLine{Kind: l.Kind.Name, Text: l.Text, First: l.High, Last: l.Last}
-			for _, t := range l.Targets {
-				stop := jsonStop{Enclosure: t.Series.Plan().Name.V, Shown: t.Name, Total: t.Total}
-				if t.Series.Group != nil {
-					stop.Animals = t.Series.Group.Animals.Name.V
-				}
-				jl.Enclosures = append(jl.Enclosures, stop)
+		for _, d := range s.Due {
+			jl := jsonLine{Kind: d.Kind.Name, Text: d.Text, First: d.First, Last: d.Last}
+			for _, t := range d.Stops {
+				jl.Enclosures = append(jl.Enclosures, jsonStop{Enclosure: t.Place.Name, Animals: t.Item.Animals, Shown: t.Shown, Prey: preyJSON(&t.Item.Prey)})
 			}
 			j.Lines = append(j.Lines, jl)
 		}
@@ -204,4 +198,11 @@ func dueJSON(w *world, sheets []sheet) int {
 	}
 	printJSON(w, out)
 	return fine
+}
+
+func preyJSON(p *rounds.Prey) *jsonPrey {
+	if p.Many == "" {
+		return nil
+	}
+	return &jsonPrey{Name: p.Many, PerAnimal: p.Each, Animals: p.Animals, Total: p.Total(), Killed: p.Killed, Dusted: p.Dust}
 }

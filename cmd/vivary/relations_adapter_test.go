@@ -18,6 +18,7 @@ import (
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/plan/source"
+	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -164,7 +165,7 @@ func needsOf(t testing.TB, p *randomplan.Plan, species, stage string) map[string
 	}
 	sheet := c.Library.Species(species)
 	left := 0
-	if f := sheet.Figure("unattended", stage); f != nil {
+	if f := sheet.Figure(schema.FigureUnattended, stage); f != nil {
 		left = int(f.Range.High / (24 * 60))
 	}
 	out := map[string]bears{}
@@ -179,7 +180,7 @@ func needsOf(t testing.TB, p *randomplan.Plan, species, stage string) map[string
 // listed is what the day's list has for a keeper on the coming days.
 func listed(t testing.TB, p *randomplan.Plan, keeper string, days int) ([]feedoracle.Stop, error) {
 	t.Helper()
-	status, out, errs := at(disk(t, p.Files(p.Today)), noonOf(p, p.Today), "agenda", "c", "--keeper", keeper, "--days", fmt.Sprint(days), "--format", "json")
+	status, out, errs := at(disk(t, p.Files(p.Today)), noonOf(p, p.Today), "due", "c", "--keeper", keeper, "--days", fmt.Sprint(days), "--format", "json")
 	if status != fine {
 		return nil, fmt.Errorf("the list for %s: status %d, %s", keeper, status, errs)
 	}

@@ -62,10 +62,10 @@ var said = map[roster.Why]func(*compile.Result, *roster.Entry, *roster.Cause, in
 		return "moved here from a day without the " + e.Round.Shown()
 	},
 	roster.Nobody: func(r *compile.Result, e *roster.Entry, c *roster.Cause, _ int) string {
-		return away(r, c) + " and nobody does it that day; it is done before and after"
+		return away(r, c) + ", and nobody does it that day"
 	},
 	roster.Waits: func(r *compile.Result, _ *roster.Entry, c *roster.Cause, _ int) string {
-		return away(r, c) + " and the animals can wait for this meal, or its leftovers would stay in"
+		return away(r, c) + ", and the animals can wait for this meal, or its leftovers would stay in"
 	},
 	roster.Visit: func(r *compile.Result, e *roster.Entry, c *roster.Cause, i int) string {
 		return away(r, c) + "; on a visit, for the days between"

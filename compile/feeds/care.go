@@ -2,7 +2,6 @@ package feeds
 
 import (
 	"slices"
-	"strings"
 
 	"vivary/compile/horizon"
 	"vivary/compile/ical"
@@ -135,8 +134,7 @@ func (s *selection) each(feed *ical.Feed, base ical.Entry, x *roster.Entry, days
 		e.Date = s.r.Horizon.Date(i)
 		e.UID = s.uid("care", x.ID.String(), e.Date.String())
 		if p := x.Portion(i); p != nil && x.Kind == schema.KindFeed {
-			text, total := s.r.Roster.Dish(x, p, e.Date)
-			e.Summary = strings.TrimRight(text+": "+rounds.Target(x)+" "+total, " ")
+			e.Summary = alone(x, s.dish(x, p, x.Killed != nil && x.Killed.Has(i)))
 		}
 		feed.Entries = append(feed.Entries, e)
 	}
@@ -145,17 +143,15 @@ func (s *selection) each(feed *ical.Feed, base ical.Entry, x *roster.Entry, days
 // entry returns what all entries of a series have in common.
 func (s *selection) entry(x *roster.Entry) ical.Entry {
 	e := ical.Entry{At: x.At(), Minutes: max(x.Minutes, 5), Remind: s.remind(), Categories: []string{x.Kind.Name}}
-	e.Summary = x.Task + ": " + rounds.Target(x)
-	if len(x.Menu) > 0 && x.Kind == schema.KindFeed {
-		text, total := s.r.Roster.DishAs(x, &x.Menu[0], s.r.Today, false)
-		e.Summary = strings.TrimRight(text+": "+rounds.Target(x)+" "+total, " ")
-		if len(x.Menu) > 1 {
-			e.Summary = "Feed: " + rounds.Target(x)
-			e.Description = "In turn:"
-			for k := range x.Menu {
-				text, total := s.r.Roster.DishAs(x, &x.Menu[k], s.r.Today, false)
-				e.Description += strings.TrimRight("\n- "+text+" "+total, " ")
-			}
+	e.Summary = alone(x, rounds.TaskOf(x))
+	if len(x.Menu) == 1 && x.Kind == schema.KindFeed {
+		e.Summary = alone(x, s.dish(x, &x.Menu[0], false))
+	}
+	if len(x.Menu) > 1 && x.Kind == schema.KindFeed {
+		e.Description = "In turn:"
+		for k := range x.Menu {
+			task := s.dish(x, &x.Menu[k], false)
+			e.Description += "\n- " + task.Sentence()
 		}
 	}
 	if place := x.Plan().Place; place != nil {
@@ -169,3 +165,14 @@ func (s *selection) entry(x *roster.Entry) ical.Entry {
 	}
 	return e
 }
+
+// dish is a meal when it is an item's turn.
+func (s *selection) dish(x *roster.Entry, p *roster.Portion, killed bool) rounds.Task {
+	t := rounds.TaskOf(x)
+	t.Prey = rounds.PreyOf(s.r.Roster, x, p)
+	t.Prey.Killed = t.Prey.Killed || killed
+	return t
+}
+
+// alone is the title of an entry that has nothing but one task.
+func alone(x *roster.Entry, t rounds.Task) string { return t.Sentence() + ": " + rounds.Target(x) }

@@ -88,7 +88,7 @@ func TestNastyTitles(t *testing.T) {
 	if strings.ContainsAny(target, "\r\n") || len([]rune(target)) > 60 || !strings.Contains(target, "; d\\ e: \"f\" 🦂 \u202bעקרב\u202c") {
 		t.Errorf("in a list the enclosure is called %q", target)
 	}
-	title := shown + ": " + target
+	title := strings.Join(strings.FieldsFunc(nasty, func(r rune) bool { return r <= ' ' || r == 0x7f }), " ") + ": " + target
 	feed := built(t, r, "care", nil)
 
 	cal, err := ics.ParseCalendar(bytes.NewReader(feed))

@@ -14,6 +14,7 @@ import (
 	"vivary/compile/rounds"
 	"vivary/internal/oracles"
 	"vivary/internal/planned"
+	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -362,17 +363,12 @@ func (x *expected) perCare(keeper string) {
 					}
 				}
 			}
-			summary := s.Task + ": " + rounds.Target(s)
-			if p := s.Portion(k); p != nil && s.Kind.Name == "feed" {
-				if part != d.String() && len(s.Menu) > 1 {
-					summary = "Feed: " + rounds.Target(s)
-				} else {
-					text, total := x.r.Roster.Dish(s, p, d)
-					if summary = text + ": " + rounds.Target(s); total != "" {
-						summary += " " + total
-					}
-				}
+			task := rounds.TaskOf(s)
+			if p := s.Portion(k); p != nil && s.Kind == schema.KindFeed && (part == d.String() || len(s.Menu) == 1) {
+				task.Prey = rounds.PreyOf(x.r.Roster, s, p)
+				task.Prey.Killed = task.Prey.Killed || s.Killed != nil && s.Killed.Has(k)
 			}
+			summary := task.Sentence() + ": " + rounds.Target(s)
 			x.add(x.uid("care", s.ID.String(), part), d, s.At(), max(s.Minutes, 5), summary)
 		}
 	}

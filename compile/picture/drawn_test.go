@@ -25,7 +25,7 @@ func collection(t *testing.T, name string) string {
 func TestMealsOnTuesdays(t *testing.T) {
 	text := strings.TrimSuffix(collection(t, "no heater"), "}\n") + "  feeding \"one\" {\n    on = [\"tue\"]\n    per_animal = 1\n    prey = \"cricket adult\"\n  }\n  season \"rest\" {\n    from = \"1 dec\"\n    to = \"28 feb\"\n    feeding = \"none\"\n  }\n}\n"
 	drawn := draw(t, read(t, text, ""), 0)
-	if _, _, desc := labels(t, drawn); !strings.Contains(desc, "Meals: adult crickets, 1 each, on 39 days; left out on 13.") {
+	if _, _, desc := labels(t, drawn); !strings.Contains(desc, "Meals: 1 adult cricket, on 39 days; left out on 13.") {
 		t.Error(desc)
 	}
 	marks := regexp.MustCompile(`<path d="(M[^"]*)" stroke="`+ink+`" stroke-width="1.7"`).FindAllStringSubmatch(drawn, -1)

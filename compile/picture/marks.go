@@ -9,6 +9,7 @@ import (
 	"vivary/compile/horizon"
 	"vivary/compile/life"
 	"vivary/compile/roster"
+	"vivary/compile/rounds"
 	"vivary/schema"
 	"vivary/schema/civil"
 )
@@ -34,8 +35,8 @@ func (p *page) meals(n int) []marked {
 			continue
 		}
 		for k := range s.Menu {
-			dish, _ := p.r.Roster.DishAs(s, &s.Menu[k], p.r.Today, false)
-			rows = p.mark(rows, s, strings.TrimPrefix(dish, "Feed ")+p.of(s.Group), s.Menu[k].Days)
+			prey := rounds.PreyOf(p.r.Roster, s, &s.Menu[k])
+			rows = p.mark(rows, s, prey.String()+p.of(s.Group), s.Menu[k].Days)
 		}
 	}
 	for _, r := range rows {

@@ -40,12 +40,12 @@ type breach struct {
 
 // cause is what decided a breach: one of these, looked for in this order.
 type cause struct {
-	nothing bool            // no care meets the need
-	unshown *roster.Entry   // care that nobody is shown
-	away    *roster.Cause   // an absence
-	held    []*roster.Cause // holds
-	skipped bool            // the log says that it was not done
-	told    bool            // the last feeds showed it on other days
+	nothing     bool            // no care meets the need
+	unshown     *roster.Entry   // care that nobody is shown
+	away        *roster.Cause   // an absence
+	held        []*roster.Cause // holds
+	skipped     bool            // the log says that it was not done
+	shownBefore bool            // the last feeds showed it on other days
 }
 
 func (p *Proof) breach(s *roster.Roster) *breach {
@@ -59,7 +59,7 @@ func (p *Proof) breach(s *roster.Roster) *breach {
 			b.causedBy(&x.Causes[k])
 		}
 	}
-	b.told = s.Told != nil && p.Breach.From < p.today && p.Breach.To > p.today && !b.skipped
+	b.shownBefore = s.Told != nil && p.Breach.From < p.today && p.Breach.To > p.today && !b.skipped
 	return b
 }
 
@@ -185,7 +185,7 @@ func (b *breach) mend() (at source.Place, write, once string) {
 		return b.mendAway()
 	case b.Name.PerMeal:
 		return b.care(), "leftovers = \"" + days(b.Allowed) + "\", or killed = true", ""
-	case b.told:
+	case b.shownBefore:
 		by := b.s.Horizon.Date(max(b.today, b.Breach.From+b.Limit.Days))
 		return b.care(), "from = \"" + by.String() + "\", or sooner: what calendars showed until today counts", ""
 	}

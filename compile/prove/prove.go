@@ -49,6 +49,7 @@ type Proof struct {
 	// not be fed, for the reason of the hold.
 	Excused horizon.Days
 	today   int
+	told    bool // it is known what people were shown before today
 }
 
 // Gap is a stretch of days without an occasion.
@@ -130,7 +131,7 @@ func (w *prover) need(n *plan.Need, g *life.Group) {
 	if name == nil || !n.Longest.Set() || name.Heated && !w.life.Plan.Heated() {
 		return
 	}
-	p := Proof{Life: w.life, Group: g, Need: n, Name: name, Allowed: max(1, int(n.Longest.V.Value/(24*60))), today: w.s.Horizon.Today}
+	p := Proof{Life: w.life, Group: g, Need: n, Name: name, Allowed: max(1, int(n.Longest.V.Value/(24*60))), today: w.s.Horizon.Today, told: w.s.Told != nil}
 	p.Unattended = p.Allowed
 	if !name.OfGroup {
 		w.unattended(&p)
@@ -362,7 +363,7 @@ func (p *Proof) longest(met horizon.Days, days int) {
 			gap--
 		}
 		most := p.limit(last, to, back)
-		if late := p.length(Gap{last, p.today}); last < p.today && late > most.Days {
+		if last < p.today && p.length(Gap{last, p.today}) > most.Days && p.happened(last) {
 			// No plan makes it sooner than today; from then on the plan is asked.
 			p.Missed = Gap{last, to}
 			g.From = p.today - 1
@@ -383,6 +384,24 @@ func (p *Proof) longest(met horizon.Days, days int) {
 		}
 		last = to
 	}
+}
+
+// happened reports whether what passed since day from is known to have been so: the
+// last feeds showed it, or the log or an absence took care out. What only follows
+// from how often the plan has it is for the plan to mend.
+func (p *Proof) happened(from int) bool {
+	if p.told || from < 0 {
+		return true
+	}
+	for _, x := range p.By {
+		for k := range x.Causes {
+			c := &x.Causes[k]
+			if i := c.Days.Next(from); !c.Why.Stands() && i >= 0 && i < p.today {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // back returns when the last long time alone that began before today ended: the

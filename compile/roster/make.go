@@ -273,7 +273,7 @@ func (b *builder) care(c, sheet *plan.Care) {
 		task += " " + c.Amount.V.String()
 	}
 	for _, r := range b.rounds.of(b.life.Plan, t, w.clocks) {
-		b.add(Entry{ID: id.In(t, r), Life: b.life, Name: c.Name.V, Kind: kind, Round: r, Rules: w.rules, Task: task,
+		b.add(Entry{ID: id.In(t, r), Life: b.life, Name: c.Name.V, Kind: kind, Round: r, Rules: w.rules, Task: task, Own: c.Task.Set() || kind.Phrase == "",
 			Minutes: minutes(t, kind), Origin: c.At, Cited: plan.Cited{Source: c.Source, Quality: c.Quality, Seen: c.Seen}, FromSheet: c == sheet, Timing: t})
 	}
 }

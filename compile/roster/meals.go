@@ -1,9 +1,6 @@
 package roster
 
 import (
-	"math"
-	"strconv"
-
 	"vivary/compile/horizon"
 	"vivary/compile/identity"
 	"vivary/compile/life"
@@ -220,35 +217,4 @@ func (b *builder) menu(f *plan.Feeding, rules []recur.Rule) []Portion {
 		i = next
 	}
 	return menu
-}
-
-// Dish says what an item of a meal is on a day: "Feed adult crickets, 4 each", and
-// how many that are for the animals there are, "×12".
-func (s *Shared) Dish(x *Entry, p *Portion, on civil.Date) (text, total string) {
-	i, ok := s.Horizon.Index(on)
-	return s.DishAs(x, p, on, ok && x.Killed != nil && x.Killed.Has(i))
-}
-
-// DishAs is Dish for prey that is killed first, or is not.
-func (s *Shared) DishAs(x *Entry, p *Portion, on civil.Date, killed bool) (text, total string) {
-	word := p.Prey.String()
-	if f := s.Plan.Library.Feeder(p.Prey.Feeder); f != nil {
-		plural := f.Plural.Or(f.Name.V + "s")
-		word = plural
-		if p.Prey.Size != "" {
-			word = p.Prey.Size + " " + plural
-		}
-	}
-	if killed || x.Meal.Killed.V {
-		word = "killed " + word
-	}
-	if x.Meal.Dusted.V {
-		word += ", dusted"
-	}
-	n := x.Group.Count(on)
-	text = "Feed " + word + ", " + strconv.FormatFloat(p.Items, 'f', -1, 64) + " each"
-	if n == 1 {
-		return text, ""
-	}
-	return text, "×" + strconv.Itoa(int(math.Ceil(p.Items*float64(n)-1e-9)))
 }

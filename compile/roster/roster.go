@@ -43,6 +43,7 @@ type Entry struct {
 	Killed horizon.Days
 
 	Task    string // what to do, as a line of a round begins
+	Own     bool   // the task is in the keeper's own words
 	Menu    []Portion
 	Minutes int
 	High    bool // before everything else in its round

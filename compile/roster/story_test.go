@@ -26,7 +26,7 @@ func week(t testing.TB, text, log string, on, from, until civil.Date) string {
 			}
 			fmt.Fprintf(&b, "%s %s %s\n", d.Weekday().String()[:3], d, round.Clock.V)
 			for _, l := range sheet.Lines {
-				fmt.Fprintf(&b, "  %s: %s\n", l.Text, l.Names())
+				fmt.Fprintf(&b, "  %s\n", l)
 			}
 		}
 	}
@@ -52,28 +52,21 @@ func TestOneQuietRound(t *testing.T) {
 `
 	text := house("round \"evening\" {\n  at     = \"19:30\"\n  within = \"20 min\"\n}\n", box("ash", rest), box("birch", rest), box("cedar", rest))
 	const want = `Mon 2027-01-04 19:30
-  Lid shut? Animals seen or hidden: Ash, Birch, Cedar
-  Fresh water: Ash, Birch, Cedar
-  Take out leftovers: Ash, Birch, Cedar
+  - Ash, Birch, Cedar: lid shut? animals seen or hidden; fresh water; take out leftovers
 Tue 2027-01-05 19:30
-  Lid shut? Animals seen or hidden: Ash, Birch, Cedar
+  - Ash, Birch, Cedar: lid shut? animals seen or hidden
 Wed 2027-01-06 19:30
-  Lid shut? Animals seen or hidden: Ash, Birch, Cedar
-  Fresh water: Ash, Birch, Cedar
+  - Ash, Birch, Cedar: lid shut? animals seen or hidden; fresh water
 Thu 2027-01-07 19:30
-  Lid shut? Animals seen or hidden: Ash, Birch, Cedar
+  - Ash, Birch, Cedar: lid shut? animals seen or hidden
 Fri 2027-01-08 19:30
-  Lid shut? Animals seen or hidden: Ash, Birch, Cedar
-  Fresh water: Ash, Birch, Cedar
+  - Ash, Birch, Cedar: lid shut? animals seen or hidden; fresh water
 Sat 2027-01-09 19:30
-  Lid shut? Animals seen or hidden: Ash, Birch, Cedar
+  - Ash, Birch, Cedar: lid shut? animals seen or hidden
 Sun 2027-01-10 19:30
-  Lid shut? Animals seen or hidden: Ash, Birch, Cedar
-  Feed small crickets, 1 each: Ash ×2, Birch ×2, Cedar ×2
+  - Ash, Birch, Cedar: lid shut? animals seen or hidden; feed 1 small cricket each (2 for 2 animals)
 Mon 2027-01-11 19:30
-  Lid shut? Animals seen or hidden: Ash, Birch, Cedar
-  Fresh water: Ash, Birch, Cedar
-  Take out leftovers: Ash, Birch, Cedar
+  - Ash, Birch, Cedar: lid shut? animals seen or hidden; fresh water; take out leftovers
 `
 	// Whether it is built on that Monday or weeks before makes no difference.
 	for _, on := range []string{"2026-12-20", "2027-01-03", "2027-01-04"} {

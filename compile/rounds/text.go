@@ -1,175 +1,178 @@
 package rounds
 
 import (
+	"bytes"
 	"strconv"
-	"unicode/utf8"
-
-	"vivary/schema"
 )
 
-// MaxText is the length in bytes that the text of a round is kept to, however
-// many enclosures it passes.
-const MaxText = 1500
+// MaxText is how many bytes the text of an entry has at most. A calendar program
+// that keeps less than what it was sent would do so in silence (8,192 characters
+// is the least that we remember of any; no source), so that we say it ourselves.
+const MaxText = 8000
 
-// Text is the body of a calendar entry for a round on one day. Its lines are
-// written straight from the round, since a year of rounds for many rooms is most
-// of what a build writes.
-//
-// Where the text would grow past MaxText, the lines with most names give numbers
-// instead; the list of what is due and the printed sheet have the names.
-func (r *Round) Text(dst []byte, day int) []byte {
-	start := len(dst)
-	dst = r.body(dst, day, 1<<30)
-	for names := 24; len(dst)-start > MaxText && names >= 0; names = names*2/3 - 1 {
-		dst = r.body(dst[:start], day, names)
+// more ends a text that is longer than that.
+const more = " …\nMore than fits here: split this round.\n"
+
+// Text appends the body of a calendar entry for the round on one day. Every
+// enclosure is named in it, whatever their number, unless it would grow past
+// MaxText.
+func (r *Round) Text(dst []byte, on int) []byte {
+	start, end := len(dst), r.end(on)
+	limit := MaxText - len(end)
+	dst = r.write(dst, on, limit)
+	if r.day.full {
+		dst = append(cut(dst, start+limit-len(more)), more...)
 	}
-	if len(dst)-start > MaxText {
-		dst = cut(dst, start+MaxText-len(more))
-		dst = append(dst, more...)
+	if len(dst) > start {
+		dst = append(dst, end...)
 	}
 	return dst
 }
 
-// more ends a text whose words alone are too long.
-const more = "…\nMore than fits here: see vivary due"
+// end is the last line of a text.
+func (r *Round) end(on int) string {
+	return "\nAbout " + strconv.Itoa(max(1, r.Minutes(on))) + " min"
+}
 
-// cut shortens text to at most n bytes, between characters.
+// cut shortens text to at most n bytes, between words: half a name may be another.
 func cut(text []byte, n int) []byte {
-	for n > 0 && !utf8.RuneStart(text[n]) {
-		n--
+	if i := bytes.LastIndexAny(text[:n], " \n"); i >= 0 {
+		n = i
 	}
 	return text[:n]
 }
 
-// body appends the text with at most so many names in a line.
-func (r *Round) body(dst []byte, day, names int) []byte {
-	start := len(dst)
-	held := 0
-	for k := range r.holds {
-		h := &r.holds[k]
-		if h.from > day || day >= h.until {
+// TooLong returns the day with the longest text among those on which it does not
+// fit into an entry, and how many bytes it has; ok reports whether there is one.
+// Days that cannot come near it are not written.
+func (r *Round) TooLong() (on, length int, ok bool) {
+	var text []byte
+	for i := r.Days.Next(0); i >= 0; i = r.Days.Next(i + 1) {
+		if r.atMost(i) <= MaxText {
 			continue
 		}
-		if held++; held <= max(4, names) {
-			dst = append(dst, h.text...)
-			dst = append(dst, '\n')
+		text = r.write(text[:0], i, 1<<30)
+		if n := len(text) + len(r.end(i)); n > MaxText && n > length {
+			on, length, ok = i, n, true
 		}
 	}
-	if extra := held - max(4, names); extra > 0 {
-		dst = append(dst, "and "...)
-		dst = strconv.AppendInt(dst, int64(extra), 10)
-		dst = append(dst, " more holds: see vivary due\n"...)
-	}
-	if held > 0 {
-		dst = append(dst, '\n')
-	}
-	minutes, lasts := 0, false
-	r.walk(day, func(x run) {
-		first := &r.items[x.from]
-		minutes += x.minutes
-		if first.last && !lasts {
-			lasts = true
-			dst = append(dst, "\nLast, with tools of their own:\n"...)
-		}
-		if first.high {
-			dst = append(dst, "FIRST: "...)
-		} else {
-			dst = append(dst, "- "...)
-		}
-		dst = append(dst, first.text...)
-		dst = append(dst, ": "...)
-		switch {
-		case r.all(&x, day):
-			dst = append(dst, "all "...)
-			dst = strconv.AppendInt(dst, int64(x.boxes), 10)
-		case x.stops > names:
-			dst = strconv.AppendInt(dst, int64(x.boxes), 10)
-			dst = append(dst, " of "...)
-			dst = strconv.AppendInt(dst, int64(r.part(first.last, day)), 10)
-			dst = append(dst, ", see vivary due"...)
-		default:
-			dst = r.names(dst, x, day)
-		}
-		dst = append(dst, '\n')
-	})
-	if len(dst) > start {
-		dst = append(dst, "\nAbout "...)
-		dst = strconv.AppendInt(dst, int64(max(1, minutes)), 10)
-		dst = append(dst, " min"...)
-	}
-	return dst
+	return on, length, ok
 }
 
-func (r *Round) names(dst []byte, x run, day int) []byte {
-	r.stops(x.line, day, func(i, last int) {
-		if last >= 0 {
-			dst = append(dst, ", "...)
+// atMost is no less than the length of a day's text, found by counting.
+func (r *Round) atMost(on int) int {
+	const head, mark = 64, 16 // what stands between the words: headings, commas
+	n := head
+	for i := range r.holds {
+		h := &r.holds[i]
+		n += len(h.what) + len(h.why) + mark
+		for k := range h.spans {
+			n += len(r.names[h.spans[k].place].text) + mark
 		}
-		it := &r.items[i]
-		dst = append(dst, it.target...)
-		if it.total != "" {
-			dst = append(dst, ' ')
-			dst = append(dst, it.total...)
+	}
+	for i := range r.sections {
+		n += len(r.sections[i].title) + mark
+	}
+	for i := range r.lines {
+		l := &r.lines[i]
+		if due := l.count(on); due > 0 {
+			longest := len(r.tasks[l.task].text) + mark
+			if r.sections[l.section].byTask {
+				n += longest
+			} else {
+				n += due * longest
+			}
+			l.each(on, func(c *cell) { n += len(r.names[c.place].text) + mark })
 		}
-	})
-	return dst
+	}
+	return n
 }
 
-// Summary is the title of a calendar entry: the round, and what is more than
-// routine in it, in the order in which it is done.
-func (r *Round) Summary(dst []byte, day int) []byte {
-	dst = append(dst, r.Plan.Shown()...)
-	said, pressing := 0, 0
-	say := func(n int, before, after string) {
-		if said++; said == 1 {
-			dst = append(dst, ": "...)
-		} else {
+// Summary appends the title of a calendar entry: what is more than routine first,
+// since a month shows twelve letters of it, in the order in which it is done; the
+// round last, since its time says which it is. On a day of routine that is named.
+//
+//	1 FIRST, 1 held, feed 4, clean 2 · Evening round
+//	Look, water · Evening round
+func (r *Round) Summary(dst []byte, on int) []byte {
+	start := len(dst)
+	say := func(n int, word string) {
+		if len(dst) > start {
 			dst = append(dst, ", "...)
 		}
-		dst = append(dst, before...)
-		dst = strconv.AppendInt(dst, int64(n), 10)
-		dst = append(dst, after...)
-	}
-	var kinds [4]struct {
-		kind  *schema.CareKind
-		count int
-	}
-	used := 0
-	r.walk(day, func(x run) {
-		first := &r.items[x.from]
-		if first.high {
-			pressing += x.stops
-			return
+		if n > 0 {
+			dst = strconv.AppendInt(dst, int64(n), 10)
 		}
-		if first.kind.Routine {
-			return
-		}
-		// What is kept apart comes last with kinds that were there before.
-		for k := range kinds {
-			if k == used {
-				kinds[k].kind = first.kind
-				used++
-			}
-			if kinds[k].kind == first.kind {
-				kinds[k].count += x.stops
-				return
-			}
-		}
-	})
-	for _, k := range kinds[:used] {
-		say(k.count, k.kind.Name+" ", "")
+		dst = append(dst, word...)
 	}
+	pressing, kinds := r.tally(on)
 	if pressing > 0 {
-		say(pressing, "", " pressing")
+		say(pressing, " FIRST")
 	}
-	held := 0
-	for k := range r.holds {
-		if h := &r.holds[k]; h.from <= day && day < h.until {
-			held++
+	if n := r.heldPlaces(on); n > 0 {
+		say(n, " held")
+	}
+	routine := true
+	for i, k := range r.kinds {
+		if kinds[i] > 0 && !k.Routine {
+			routine = false
+			say(0, k.Short())
+			dst = append(dst, ' ')
+			dst = strconv.AppendInt(dst, int64(kinds[i]), 10)
 		}
 	}
-	if held > 0 {
-		say(held, "", " held")
+	for i, k := range r.kinds {
+		if kinds[i] > 0 && routine {
+			say(0, k.Short())
+		}
 	}
-	return dst
+	if c := dst[start]; 'a' <= c && c <= 'z' {
+		dst[start] -= 'a' - 'A'
+	}
+	dst = append(dst, " · "...)
+	return append(dst, flat(r.Plan.Shown())...)
+}
+
+// tally counts what is done before everything else, and at how many enclosures
+// there is something of each of the round's kinds.
+func (r *Round) tally(on int) (pressing int, kinds []int) {
+	d := &r.day
+	clear(d.seen)
+	clear(d.kinds)
+	for i := range r.tasks {
+		t := &r.tasks[i]
+		switch {
+		case t.high:
+			pressing += t.count(on)
+		case r.kinds[t.kind].Routine:
+			d.kinds[t.kind] += t.count(on)
+		default:
+			for k := range t.lines {
+				t.lines[k].each(on, func(c *cell) {
+					if bit := uint64(1) << t.kind; d.seen[c.place]&bit == 0 {
+						d.seen[c.place] |= bit
+						d.kinds[t.kind]++
+					}
+				})
+			}
+		}
+	}
+	return pressing, d.kinds
+}
+
+// heldPlaces returns at how many enclosures something must be left alone.
+func (r *Round) heldPlaces(on int) int {
+	if len(r.holds) == 0 {
+		return 0
+	}
+	d := &r.day
+	clear(d.seen)
+	n := 0
+	for i := range r.holds {
+		for _, p := range r.holds[i].places(on, d.due[:0]) {
+			n += 1 - int(d.seen[p])
+			d.seen[p] = 1
+		}
+	}
+	return n
 }

@@ -1,0 +1,324 @@
+package rounds
+
+import (
+	"slices"
+	"strconv"
+)
+
+// day is the room in which the text of a day is put together.
+type day struct {
+	dst    []byte
+	start  int
+	limit  int  // how many bytes the text may have
+	full   bool // it would have more
+	gap    bool // an empty line is wanted before the next one
+	on     int
+	shared []bool    // of each task: it has been said for all
+	todo   [][]int32 // of each place: the tasks that are said of it alone
+	due    []int32   // places
+	others []int32
+	a, b   []byte
+	seen   []uint64 // of each place: which kinds have been counted
+	kinds  []int
+}
+
+func (d *day) init(r *Round) {
+	d.shared = make([]bool, len(r.tasks))
+	d.todo = make([][]int32, len(r.places))
+	d.seen = make([]uint64, len(r.places))
+	d.kinds = make([]int, len(r.kinds))
+}
+
+// write appends the text of a day, as far as so many bytes. Calendars, the day's
+// list and the printed sheet are all written here, so that they cannot disagree.
+//
+// What is pressing stands first, then what must be left alone; then the round.
+func (r *Round) write(dst []byte, on, limit int) []byte {
+	d := &r.day
+	d.dst, d.start, d.limit, d.on, d.full, d.gap = dst, len(dst), limit, on, false, false
+	clear(d.shared)
+	r.pressing(false)
+	r.held()
+	d.gap = true
+	r.part(false)
+	if !d.full && r.any(true) {
+		d.gap = true
+		d.line("Last, with tools of their own:")
+		d.gap = false
+		r.pressing(true)
+		r.part(true)
+	}
+	return d.dst
+}
+
+// any reports whether something is to be done on the day of what is kept apart, or
+// of what is not.
+func (r *Round) any(apart bool) bool {
+	for i := range r.tasks {
+		if t := &r.tasks[i]; t.apart == apart && t.count(r.day.on) > 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// part writes the round proper, or the part of it that is kept apart.
+func (r *Round) part(apart bool) {
+	r.share(apart)
+	for i := range r.sections {
+		if (i == r.apart()) == apart {
+			r.section(&r.sections[i])
+		}
+	}
+}
+
+// pressing writes what is done before everything else, in the order of urgency.
+func (r *Round) pressing(apart bool) {
+	d := &r.day
+	for i := range r.tasks {
+		if t := &r.tasks[i]; t.high && t.apart == apart && !d.full && t.count(d.on) > 0 {
+			d.shared[i] = true
+			d.begin("FIRST: ")
+			d.add(t.text)
+			d.add(": ")
+			d.names(r, t.places(d.on, d.due[:0]))
+			d.end()
+		}
+	}
+}
+
+// held writes what must be left alone.
+func (r *Round) held() {
+	d := &r.day
+	for i := range r.holds {
+		h := &r.holds[i]
+		d.due = h.places(d.on, d.due[:0])
+		if d.full || len(d.due) == 0 {
+			continue
+		}
+		d.begin("")
+		d.dst = h.append(d.dst, r.names, d.due)
+		d.end()
+	}
+}
+
+// most is of how many enclosures a task is the same before it is said of all: of
+// more than three, and of half of those there are.
+func most(n, of int) bool { return n > 3 && 2*n >= of }
+
+// share writes the tasks that are the same for all, or for most, a line for each.
+func (r *Round) share(apart bool) {
+	d := &r.day
+	of := r.count(apart)
+	for i := range r.tasks {
+		t := &r.tasks[i]
+		if t.apart != apart || t.high || d.full || !most(t.count(d.on), of) {
+			continue
+		}
+		d.shared[i] = true
+		r.all(t, of)
+	}
+}
+
+// all writes a task that most enclosures have, by those that have not where they are
+// few: a long list of exceptions is not to be worked from.
+func (r *Round) all(t *task, of int) {
+	d := &r.day
+	d.due = t.places(d.on, d.due[:0])
+	if len(d.due) == of {
+		d.begin("- All ")
+		d.dst = strconv.AppendInt(d.dst, int64(of), 10)
+		d.add(": ")
+		d.add(t.text)
+		d.end()
+		return
+	}
+	d.a = appendNames(d.a[:0], r.names, d.due)
+	if few := of - len(d.due); 4*few <= of {
+		d.b = appendNames(append(d.b[:0], "All but "...), r.names, r.without(t.apart, d.due))
+		if len(d.b) <= len(d.a) {
+			d.begin("- ")
+			d.dst = append(d.dst, d.b...)
+			d.add(": ")
+			d.add(t.text)
+			d.end()
+			return
+		}
+	}
+	d.begin("- ")
+	d.add(t.first)
+	d.add(": ")
+	d.dst = append(d.dst, d.a...)
+	d.end()
+}
+
+// without returns the places of a part of the round that are not among some.
+func (r *Round) without(apart bool, some []int32) []int32 {
+	d := &r.day
+	d.others = d.others[:0]
+	for i := range r.places {
+		if len(some) > 0 && some[0] == int32(i) {
+			some = some[1:]
+		} else if (d.on < r.places[i].Apart) == apart {
+			d.others = append(d.others, int32(i))
+		}
+	}
+	return d.others
+}
+
+// count returns how many enclosures a part of the round has on the day.
+func (r *Round) count(apart bool) int {
+	n := 0
+	for _, i := range r.sections[r.apart()].places {
+		if r.day.on < r.places[i].Apart {
+			n++
+		}
+	}
+	if apart {
+		return n
+	}
+	return len(r.places) - n
+}
+
+// section writes what remains in a room, or of what is kept apart.
+func (r *Round) section(s *section) {
+	title := s.title
+	head := func() {
+		if title != "" {
+			r.day.gap = true
+			r.day.line(title)
+			r.day.gap = false
+			title = ""
+		}
+	}
+	if s.byTask {
+		r.byTask(s, head)
+	} else {
+		r.byPlace(s, head)
+	}
+}
+
+// byTask writes a line for each task.
+func (r *Round) byTask(s *section, head func()) {
+	d := &r.day
+	for _, i := range s.lines {
+		l := &r.lines[i]
+		if d.full || d.shared[l.task] || l.count(d.on) == 0 {
+			continue
+		}
+		head()
+		d.begin("- ")
+		d.add(r.tasks[l.task].first)
+		if !s.alone {
+			d.add(": ")
+			d.names(r, l.places(d.on, d.due[:0]))
+		}
+		d.end()
+	}
+}
+
+// byPlace writes a line for each enclosure, and one for neighbours of which the very
+// same is to be said.
+func (r *Round) byPlace(s *section, head func()) {
+	d := &r.day
+	for _, i := range s.lines {
+		l := &r.lines[i]
+		if !d.shared[l.task] {
+			l.each(d.on, func(c *cell) { d.todo[c.place] = append(d.todo[c.place], int32(l.task)) })
+		}
+	}
+	d.due = d.due[:0]
+	for _, p := range s.places {
+		if len(d.todo[p]) == 0 {
+			continue
+		}
+		if len(d.due) > 0 && !slices.Equal(d.todo[d.due[0]], d.todo[p]) {
+			r.neighbours(head)
+		}
+		d.due = append(d.due, p)
+	}
+	r.neighbours(head)
+	for _, p := range s.places {
+		d.todo[p] = d.todo[p][:0]
+	}
+}
+
+// neighbours writes what is to be done at the places that were put together.
+func (r *Round) neighbours(head func()) {
+	d := &r.day
+	if d.full || len(d.due) == 0 {
+		return
+	}
+	head()
+	d.begin("- ")
+	d.names(r, d.due)
+	for k, t := range d.todo[d.due[0]] {
+		d.add(separator[min(k, 1)])
+		d.add(r.tasks[t].text)
+	}
+	d.end()
+	d.due = d.due[:0]
+}
+
+// separator is what stands before the first task of a line, and before the others.
+var separator = [2]string{": ", "; "}
+
+// count returns at how many places a task is due on a day.
+func (t *task) count(on int) int {
+	n := 0
+	for i := range t.lines {
+		n += t.lines[i].count(on)
+	}
+	return n
+}
+
+// places appends where a task is due on a day, in walking order.
+func (t *task) places(on int, dst []int32) []int32 {
+	for i := range t.lines {
+		dst = t.lines[i].places(on, dst)
+	}
+	return dst
+}
+
+func (l *line) places(on int, dst []int32) []int32 {
+	l.each(on, func(c *cell) { dst = append(dst, c.place) })
+	return dst
+}
+
+// places appends where a hold stands on a day, each place once.
+func (h *held) places(on int, dst []int32) []int32 {
+	for i := range h.spans {
+		x := &h.spans[i]
+		if x.from <= on && on < x.until && (len(dst) == 0 || dst[len(dst)-1] != x.place) {
+			dst = append(dst, x.place)
+		}
+	}
+	return dst
+}
+
+// begin begins a line.
+func (d *day) begin(text string) {
+	if d.gap && len(d.dst) > d.start {
+		d.dst = append(d.dst, '\n')
+	}
+	d.gap = false
+	d.add(text)
+}
+
+func (d *day) add(text string) { d.dst = append(d.dst, text...) }
+
+func (d *day) names(r *Round, places []int32) {
+	d.due = places
+	d.dst = appendNames(d.dst, r.names, places)
+}
+
+// end ends a line. Once the text is full nothing more is written.
+func (d *day) end() {
+	d.dst = append(d.dst, '\n')
+	d.full = len(d.dst)-d.start > d.limit
+}
+
+func (d *day) line(text string) {
+	d.begin(text)
+	d.end()
+}

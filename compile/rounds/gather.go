@@ -1,0 +1,247 @@
+package rounds
+
+import (
+	"strings"
+
+	"vivary/compile/horizon"
+	"vivary/compile/life"
+	"vivary/compile/roster"
+	"vivary/plan"
+	"vivary/schema"
+	"vivary/schema/civil"
+)
+
+// Everything that reads the roster stands in this file; the form of a round knows
+// only places, items and holds.
+
+// gatherer collects what stands in a round.
+type gatherer struct {
+	roster *roster.Roster
+	lives  []*life.Enclosure
+	places []Place
+	items  []Item
+	holds  []Hold
+}
+
+// New prepares a round. The picks are in walking order.
+func New(s *roster.Roster, r *plan.Round, picks []roster.Pick) *Round {
+	g := &gatherer{roster: s, items: make([]Item, 0, len(picks)+len(picks)/4)}
+	at := map[*life.Enclosure]int{}
+	for _, p := range picks {
+		l := p.Entry.Life
+		place, known := at[l]
+		if !known {
+			place = len(g.places)
+			at[l] = place
+			g.place(l)
+		}
+		g.entry(p.Entry, place, p.Days)
+	}
+	for i, l := range g.lives {
+		g.held(l, i)
+	}
+	return Make(r, s.Horizon, g.places, g.items, g.holds)
+}
+
+func (g *gatherer) place(l *life.Enclosure) {
+	p := Place{Name: l.Plan.Name.V, Title: l.Plan.Shown(), Apart: g.apart(l)}
+	if l.Plan.Place != nil {
+		p.Room = flat(l.Plan.Place.Shown())
+	}
+	g.places, g.lives = append(g.places, p), append(g.lives, l)
+}
+
+// mitesApart is for how many days an enclosure that had mites comes last.
+const mitesApart = 28
+
+// apart returns for how many days of the horizon an enclosure is kept apart.
+func (g *gatherer) apart(l *life.Enclosure) int {
+	until := civil.Date(0)
+	for _, x := range l.Groups {
+		until = max(until, x.Quarantined)
+	}
+	if l.HasMites {
+		until = max(until, l.Mites+mitesApart)
+	}
+	h := g.roster.Horizon
+	return min(max(0, int(until-h.From)), h.Days)
+}
+
+// entry adds what an entry is in the round. A day on which it is caught up is a task
+// of its own, before all others, and so is the last fill-up before days when nobody
+// comes.
+func (g *gatherer) entry(x *roster.Entry, place int, days horizon.Days) {
+	it := Item{Task: taskOf(x), Place: place, Days: days, Rank: x.Kind.Rank, Minutes: x.Minutes, High: x.High, Passing: x.Once != nil}
+	if x.Group != nil {
+		it.Animals = x.Group.Animals.Name.V
+	}
+	for k := range x.Causes {
+		switch c := &x.Causes[k]; {
+		case !c.Days.Intersects(it.Days):
+		case c.Why == roster.CaughtUp:
+			it.Days = g.caughtUp(x, c, it)
+		case c.Why == roster.Leaving && x.Kind.Water:
+			it.Days = g.fillUp(x, c, it)
+		}
+	}
+	g.dishes(x, it)
+}
+
+// caughtUp adds what is caught up, and returns the days that are left.
+func (g *gatherer) caughtUp(x *roster.Entry, c *roster.Cause, it Item) horizon.Days {
+	rest := it.Days.Clone()
+	rest.Subtract(c.Days)
+	it.Days = both(it.Days, c.Days)
+	it.High, it.Passing, it.Rank = true, true, urgency(x, g.roster.Horizon.Now())
+	if c.Last != 0 {
+		it.Note = "last done " + c.Last.Short()
+	}
+	g.dishes(x, it)
+	return rest
+}
+
+// fillUp adds the last time before days when nobody comes, and returns the days that
+// are left.
+func (g *gatherer) fillUp(x *roster.Entry, c *roster.Cause, it Item) horizon.Days {
+	rest, on := it.Days.Clone(), both(it.Days, c.Days)
+	rest.Subtract(c.Days)
+	for i := on.Next(0); i >= 0; i = on.Next(i + 1) {
+		full := it
+		full.Days = g.roster.Horizon.New()
+		full.Days.Add(i)
+		full.Passing = true
+		full.Phrase += ", to the brim"
+		full.Note = "nobody comes until " + g.roster.Horizon.Date(g.roster.People.Present(x.Keeper, i+1)).Short()
+		g.dishes(x, full)
+	}
+	return rest
+}
+
+// urgency is the order in which things are caught up: water, then the young, then
+// the rest.
+func urgency(x *roster.Entry, today civil.Date) int {
+	const before = -1000
+	switch {
+	case x.Kind.Water:
+		return 2*before + x.Kind.Rank
+	case x.Group != nil && x.Group.Stage(today) == "young":
+		return before + x.Kind.Rank
+	}
+	return x.Kind.Rank
+}
+
+// taskOf is what a series asks for, without the prey of a meal.
+func taskOf(x *roster.Entry) Task {
+	t := Task{Kind: x.Kind, Phrase: x.Task, Own: x.Own}
+	if x.Group != nil && len(x.Life.Groups) > 1 {
+		t.Group = flat(x.Group.Animals.Name.V)
+	}
+	return t
+}
+
+// dishes adds an item for each item of the menu, on the days of its turn, apart
+// from those on which the prey is killed first.
+func (g *gatherer) dishes(x *roster.Entry, it Item) {
+	if len(x.Menu) == 0 || x.Kind != schema.KindFeed {
+		g.task(x, it)
+		return
+	}
+	for k := range x.Menu {
+		one := it
+		one.Prey = PreyOf(g.roster, x, &x.Menu[k])
+		if one.Days = it.Days; len(x.Menu) > 1 {
+			one.Days = both(it.Days, x.Menu[k].Days)
+		}
+		if x.Killed != nil && one.Days.Intersects(x.Killed) {
+			dead := one
+			dead.Days, dead.Prey.Killed, dead.Passing = both(one.Days, x.Killed), true, true
+			g.items = append(g.items, dead)
+			one.Days = one.Days.Clone()
+			one.Days.Subtract(x.Killed)
+		}
+		g.items = append(g.items, one)
+	}
+}
+
+// task adds an item without a menu. Where the log brought it, its prey may have to be
+// killed on some days.
+func (g *gatherer) task(x *roster.Entry, it Item) {
+	if x.Killed != nil && it.Days.Intersects(x.Killed) {
+		dead := it
+		dead.Days = both(it.Days, x.Killed)
+		dead.Phrase += ", killed"
+		g.items = append(g.items, dead)
+		it.Days = it.Days.Clone()
+		it.Days.Subtract(x.Killed)
+	}
+	g.items = append(g.items, it)
+}
+
+// both returns the days that are in two sets.
+func both(a, b horizon.Days) horizon.Days {
+	out := a.Clone()
+	for i := range out {
+		out[i] &= b[i]
+	}
+	return out
+}
+
+// PreyOf is an item of a menu for the animals that there are today.
+func PreyOf(s *roster.Roster, x *roster.Entry, p *roster.Portion) Prey {
+	out := Prey{One: p.Prey.String(), Many: p.Prey.String(), Each: p.Items, Animals: x.Group.Count(s.Horizon.Now()), Killed: x.Meal.Killed.V, Dust: x.Meal.Dusted.V}
+	if f := s.Plan.Library.Feeder(p.Prey.Feeder); f != nil {
+		// A title may be longer than what is said every day: "house cricket".
+		out.One, out.Many = strings.ReplaceAll(f.Name.V, "-", " "), f.Plural.Or(f.Name.V+"s")
+		if p.Prey.Size != "" {
+			out.One, out.Many = p.Prey.Size+" "+out.One, p.Prey.Size+" "+out.Many
+		}
+	}
+	return out
+}
+
+var holdWords = []struct {
+	mask life.Mask
+	text string
+}{{life.Meals, "no food"}, {life.Disturbing, "leave alone"}, {life.Misting, "no misting"}, {life.Heating, "heating off"}}
+
+// held adds the holds of an enclosure.
+func (g *gatherer) held(l *life.Enclosure, place int) {
+	add := func(holds []life.Hold, group string) {
+		for i := range holds {
+			x := &holds[i]
+			var said []string
+			for _, w := range holdWords {
+				if x.What&w.mask != 0 {
+					said = append(said, w.text)
+				}
+			}
+			from := g.roster.Horizon.From
+			g.holds = append(g.holds, Hold{Place: place, From: int(x.From - from), Until: int(x.Until - from),
+				What: large(strings.Join(said, ", ")), Group: group, Why: x.Why + "; " + x.End})
+		}
+	}
+	add(l.Holds, "")
+	for _, x := range l.Groups {
+		group := ""
+		if len(l.Groups) > 1 {
+			group = flat(x.Animals.Name.V)
+		}
+		add(x.Holds, group)
+	}
+}
+
+// Target is the name of what a series is for, where it stands alone.
+func Target(x *roster.Entry) string {
+	name := brief(x.Life.Plan.Shown())
+	if x.Group != nil && len(x.Life.Groups) > 1 {
+		name += " " + x.Group.Animals.Name.V
+	}
+	return name
+}
+
+// TaskOf is what a series asks for, without prey or group, where it stands alone.
+func TaskOf(x *roster.Entry) Task {
+	t := taskOf(x)
+	t.Group = ""
+	return t
+}

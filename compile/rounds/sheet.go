@@ -1,0 +1,73 @@
+package rounds
+
+import (
+	"strings"
+
+	"vivary/plan"
+	"vivary/schema"
+	"vivary/schema/civil"
+)
+
+// Sheet is a round on one day.
+type Sheet struct {
+	Round   *plan.Round
+	Date    civil.Date
+	Lines   []string // as they are printed, without the minutes; an empty one is a gap
+	Due     []Due    // everything that is to be done, by task
+	Held    []string // the lines among Lines of what must be left alone
+	Minutes int
+}
+
+// Due is a task with the places at which it is due.
+type Due struct {
+	Kind  *schema.CareKind
+	Text  string
+	First bool // before everything else
+	Last  bool // with what is kept apart, after everything else
+	Stops []Stop
+}
+
+// Stop is one enclosure of a task.
+type Stop struct {
+	Place *Place
+	Shown string // as the round names it
+	Item  *Item
+}
+
+// On returns the round on day i of the horizon. On a day on which nothing is to be
+// done it has no lines.
+func (r *Round) On(i int) Sheet {
+	s := Sheet{Round: r.Plan, Date: r.Horizon.Date(i), Minutes: r.Minutes(i)}
+	if !r.Days.Has(i) {
+		return s
+	}
+	s.Lines = strings.Split(strings.TrimSuffix(string(r.write(nil, i, 1<<30)), "\n"), "\n")
+	for k := range r.tasks {
+		t := &r.tasks[k]
+		d := Due{Kind: r.kinds[t.kind], Text: t.first, First: t.high, Last: t.apart}
+		for n := range t.lines {
+			t.lines[n].each(i, func(c *cell) {
+				d.Stops = append(d.Stops, Stop{&r.places[c.place], r.names[c.place].text, &r.items[c.item]})
+			})
+		}
+		if len(d.Stops) > 0 {
+			s.Due = append(s.Due, d)
+		}
+	}
+	d := &r.day
+	for k := range r.holds {
+		h := &r.holds[k]
+		if d.due = h.places(i, d.due[:0]); len(d.due) > 0 {
+			s.Held = append(s.Held, string(h.append(nil, r.names, d.due)))
+		}
+	}
+	return s
+}
+
+// append appends a hold at some places: "Leave alone: Burrow B (young since 5 Nov;
+// until Sat 5 Dec)".
+func (h *held) append(dst []byte, names []name, places []int32) []byte {
+	dst = append(append(dst, h.what...), ": "...)
+	dst = append(appendNames(dst, names, places), " ("...)
+	return append(append(dst, h.why...), ')')
+}
