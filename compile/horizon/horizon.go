@@ -71,16 +71,6 @@ func (s Days) Subtract(t Days) {
 	}
 }
 
-// Intersects reports whether a day is in both sets.
-func (s Days) Intersects(t Days) bool {
-	for i := range s {
-		if s[i]&t[i] != 0 {
-			return true
-		}
-	}
-	return false
-}
-
 // Count returns the number of days in the set.
 func (s Days) Count() int {
 	n := 0
