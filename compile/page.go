@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"vivary/plan"
-	"vivary/plan/source"
 	"vivary/schema"
 )
 
@@ -36,7 +35,7 @@ func RulesPage() string {
 // SpeciesPage returns the page of every built-in figure with its source.
 func SpeciesPage() string {
 	var b strings.Builder
-	lib := plan.NewLibrary(schema.Library, &source.Set{})
+	lib := plan.NewLibrary()
 	b.WriteString("# What is known of the species\n\nThis page is generated from the sheets in `schema/species` and `schema/feeders`: `go test ./compile -run Page -update`. Every figure says where it is from and how good that is:\n\n")
 	for _, q := range schema.Qualities {
 		fmt.Fprintf(&b, "- **%s**: %s\n", q.Name, q.Doc)

@@ -66,6 +66,7 @@ type Collection struct {
 	Log        []Event      // by day
 	Library    *Library
 
+	files      []*file // in the order of their names
 	enclosures map[string]*Enclosure
 	rounds     map[string]*Round
 	keepers    map[string]*Keeper
