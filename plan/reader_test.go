@@ -296,17 +296,18 @@ func TestReaderKeeps(t *testing.T) {
 	for name, x := range map[string]struct {
 		file, old, new string
 		anew           string
+		shared         bool // whether what enclosures have in common stays
 	}{
-		"nothing":            {"c.care.hcl", "", "", ""},
-		"the enclosure":      {"own.care.hcl", "60 x 45", "61 x 45", "own"},
-		"its template":       {"t.care.hcl", "\"b\"", "\"a\"", "tub"},
-		"its room":           {"room.care.hcl", "18", "19", "second tub"},
-		"the own sheet":      {"s.care.hcl", "33 C", "34 C", "own tub"},
-		"a sheet it is like": {"s.care.hcl", "measured", "reckoned", "own tub"},
-		"the sheet on top":   {"s.care.hcl", "a kin of it", "kin", "tub"},
-		"further down":       {"pair.care.hcl", "\nenclosure \"second\"", "\n\nenclosure \"second\"", "second"},
-		"a new room":         {"c.care.hcl", "}\n", "}\nroom \"z\" {\n  temperature = \"18 to 22 C\"\n}\n", "first own"},
-		"the log":            {"x.care.log", "", "2026-11-02 own moult\n", ""},
+		"nothing":            {"c.care.hcl", "", "", "", true},
+		"the enclosure":      {"own.care.hcl", "60 x 45", "61 x 45", "own", true},
+		"its template":       {"t.care.hcl", "\"b\"", "\"a\"", "tub", true},
+		"its room":           {"room.care.hcl", "18", "19", "second tub", false},
+		"the own sheet":      {"s.care.hcl", "33 C", "34 C", "own tub", true},
+		"a sheet it is like": {"s.care.hcl", "measured", "reckoned", "own tub", true},
+		"the sheet on top":   {"s.care.hcl", "a kin of it", "kin", "tub", false}, // the feeder below it moves,
+		"further down":       {"pair.care.hcl", "\nenclosure \"second\"", "\n\nenclosure \"second\"", "second", true},
+		"a new room":         {"c.care.hcl", "}\n", "}\nroom \"z\" {\n  temperature = \"18 to 22 C\"\n}\n", "first own", false},
+		"the log":            {"x.care.log", "", "2026-11-02 own moult\n", "", true},
 	} {
 		t.Run(name, func(t *testing.T) {
 			r := &Reader{}
@@ -329,6 +330,9 @@ func TestReaderKeeps(t *testing.T) {
 				if !e.SameAs(was) {
 					anew = append(anew, e.Name.V)
 				}
+			}
+			if got := after.SharesWith(before); got != x.shared {
+				t.Errorf("what they have in common is the same: %t", got)
 			}
 			slices.Sort(anew)
 			if got := strings.Join(anew, " "); got != x.anew {
