@@ -144,20 +144,20 @@ func parseLogLine(id source.ID, start int, line string, found *finding.List) (Ev
 // count that is passed over would leave animals in the plan that are dead.
 func misread(e *Event) (at source.Place, text string) {
 	switch e.Word.After {
-	case "":
+	case schema.AfterNothing:
 		if at, ok := first(e); ok {
 			return at, "something stands after " + e.Word.Name + ", which takes nothing but a note in quotes"
 		}
-	case "how many":
+	case schema.AfterNumber:
 		if len(e.Args) > 0 {
 			return e.Args[0].At, "after " + e.Word.Name + " stands how many, such as 3, and nothing else but a note in quotes"
 		}
 		if e.Number.V != math.Trunc(e.Number.V) {
 			return e.Number.At, "animals come whole: after " + e.Word.Name + " stands how many, such as 3"
 		}
-	case "the care":
+	case schema.AfterCare:
 		if len(e.Args) == 0 {
-			return e.WordAt, "after " + e.Word.Name + " stands " + e.Word.After
+			return e.WordAt, "after " + e.Word.Name + " stands " + e.Word.After.String()
 		}
 	}
 	return source.Place{}, ""

@@ -17,6 +17,7 @@ import (
 
 	"vivary/plan/finding"
 	"vivary/plan/source"
+	"vivary/schema"
 )
 
 // quillmoor returns the files of the example, by name.
@@ -377,7 +378,7 @@ func TestCollectionsAreApart(t *testing.T) {
 	for _, files := range []map[string]string{own, plain, own, plain} {
 		together.Go(func() {
 			c, found := load(t, files)
-			hard := c.Enclosure("e").Sheet.Figure("temperature-hard", "")
+			hard := c.Enclosure("e").Sheet.Figure(schema.FigureTemperatureHard, "")
 			_, overlaid := files["s.care.hcl"]
 			if len(found) > 0 || hard.Own != overlaid || (c.Library.Feeder("cricket").Size("huge") != nil) != overlaid || (c.Library.Source("own") != nil) != overlaid {
 				t.Errorf("own sheets %t: %v, %s", overlaid, texts(found), hard.Value.V)

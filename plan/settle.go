@@ -99,7 +99,7 @@ func (d *decoder) reason(h Head, because Written[string], review Written[civil.D
 
 // figures reads the values of figures and returns those that could be read: a
 // figure without a value must not stand for one of 0, nor hide the built-in one.
-func (d *decoder) figures(all []*Figure, known []schema.Figure) []*Figure {
+func (d *decoder) figures(all []*Figure, known []*schema.Figure) []*Figure {
 	out := make([]*Figure, 0, len(all))
 	for _, f := range all {
 		f.Own = d.own
@@ -110,7 +110,7 @@ func (d *decoder) figures(all []*Figure, known []schema.Figure) []*Figure {
 	return out
 }
 
-func (d *decoder) figure(f *Figure, known []schema.Figure) bool {
+func (d *decoder) figure(f *Figure, known []*schema.Figure) bool {
 	f.What = schema.FindFigure(known, f.Name.V)
 	if f.What == nil {
 		var names []string

@@ -106,8 +106,8 @@ func (f *FeederSheet) Size(name string) *FeederSize {
 	return nil
 }
 
-// Figure returns the feeder's figure of that name, or nil.
-func (f *FeederSheet) Figure(name string) *Figure { return pick(f.Figures, name, "") }
+// Figure returns what is stated of the feeder, or nil.
+func (f *FeederSheet) Figure(what *schema.Figure) *Figure { return pick(f.Figures, what, "") }
 
 // FeederSize is one size class of a feeder animal.
 type FeederSize struct {
@@ -129,22 +129,24 @@ type Source struct {
 
 // Figure returns the figure that holds for a stage: the one that names the stage,
 // else the one for all stages, else nil. An empty stage asks for the latter.
-func (s *SpeciesSheet) Figure(name, stage string) *Figure { return pick(s.Figures, name, stage) }
+func (s *SpeciesSheet) Figure(what *schema.Figure, stage string) *Figure {
+	return pick(s.Figures, what, stage)
+}
 
 // Instar returns the figure stated for one instar, or nil.
-func (s *SpeciesSheet) Instar(name string, instar int) *Figure {
+func (s *SpeciesSheet) Instar(what *schema.Figure, instar int) *Figure {
 	for _, f := range s.Figures {
-		if f.Name.V == name && f.Instar.Set() && f.Instar.V == instar {
+		if f.What == what && f.Instar.Set() && f.Instar.V == instar {
 			return f
 		}
 	}
 	return nil
 }
 
-func pick(all []*Figure, name, stage string) *Figure {
+func pick(all []*Figure, what *schema.Figure, stage string) *Figure {
 	var general *Figure
 	for _, f := range all {
-		if f.Name.V != name || f.Instar.Set() {
+		if f.What != what || f.Instar.Set() {
 			continue
 		}
 		if len(f.Stages) == 0 {
@@ -156,18 +158,18 @@ func pick(all []*Figure, name, stage string) *Figure {
 	return general
 }
 
-// Each calls use for every figure of that name that holds for some stage.
-func (s *SpeciesSheet) Each(name string, use func(*Figure)) {
+// Each calls use for all that is stated of a figure, for whatever stage or instar.
+func (s *SpeciesSheet) Each(what *schema.Figure, use func(*Figure)) {
 	for _, f := range s.Figures {
-		if f.Name.V == name {
+		if f.What == what {
 			use(f)
 		}
 	}
 }
 
 // Is reports whether the sheet states the figure with that word, or true.
-func (s *SpeciesSheet) Is(name, word string) bool {
-	f := s.Figure(name, "")
+func (s *SpeciesSheet) Is(what *schema.Figure, word string) bool {
+	f := s.Figure(what, "")
 	if f == nil {
 		return false
 	}

@@ -1,6 +1,10 @@
 package plan
 
-import "testing"
+import (
+	"testing"
+
+	"vivary/schema"
+)
 
 // What is said of a stage goes before what is said of all; of an unknown stage the
 // strictest holds, and what is said of one instar only never does.
@@ -24,14 +28,14 @@ func TestSheetByStage(t *testing.T) {
 		}
 	}
 	for stage, want := range map[string]string{"adult": "20 g", "young": "9 g", "": "9 g"} {
-		if f := s.Figure("mass", stage); f == nil || f.Value.V != want {
+		if f := s.Figure(schema.FigureMass, stage); f == nil || f.Value.V != want {
 			t.Errorf("mass for stage %q: %v", stage, f)
 		}
 	}
-	if f := s.Figure("instar-length", ""); f == nil || f.Value.V != "30 days" {
+	if f := s.Figure(schema.FigureInstarLength, ""); f == nil || f.Value.V != "30 days" {
 		t.Errorf("instar-length: %v", f)
 	}
-	if f := s.Instar("instar-length", 3); f == nil || f.Value.V != "60 days" || s.Instar("instar-length", 4) != nil {
+	if f := s.Instar(schema.FigureInstarLength, 3); f == nil || f.Value.V != "60 days" || s.Instar(schema.FigureInstarLength, 4) != nil {
 		t.Errorf("instar-length of instar 3: %v", f)
 	}
 }
@@ -61,13 +65,13 @@ species "its-kin" {
 }
 `})
 	s := c.Library.Species("pandinus-imperator")
-	if f := s.Figure("temperature-hard", ""); f == nil || f.Own || f.Range.High < 30 {
+	if f := s.Figure(schema.FigureTemperatureHard, ""); f == nil || f.Own || f.Range.High < 30 {
 		t.Errorf("temperature-hard: %+v", f)
 	}
-	if f := s.Figure("humidity-target", ""); f == nil || !f.Own || f.Range.Low != 70 {
+	if f := s.Figure(schema.FigureHumidityTarget, ""); f == nil || !f.Own || f.Range.Low != 70 {
 		t.Errorf("humidity-target: %+v", f)
 	}
-	if s := c.Library.Species("its-kin"); !s.Figure("humidity-target", "").Own || s.Figure("temperature-hard", "") == nil {
+	if s := c.Library.Species("its-kin"); !s.Figure(schema.FigureHumidityTarget, "").Own || s.Figure(schema.FigureTemperatureHard, "") == nil {
 		t.Errorf("its-kin is not like it")
 	}
 	if len(found) != 1 || found[0].Rule.ID != "value" || found[0].Write != "value = \"…\"" {

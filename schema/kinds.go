@@ -1,5 +1,40 @@
 package schema
 
+// NeedName is something that animals need again and again.
+type NeedName struct {
+	Name    string
+	Noun    string // as it stands in a sentence: "goes 5 days without fresh water"
+	OfGroup bool   // whether it is each group's own; what is done for the box serves all that live in it
+	PerMeal bool   // whether its time runs from each live meal
+	Heated  bool   // whether it holds only where there is a heater
+	Doc     string
+}
+
+// Needs are the needs that a species sheet may state.
+var Needs []*NeedName
+
+// The needs, in the order in which they are listed.
+var (
+	NeedLook       = listed(&Needs, NeedName{Name: "look", Noun: "a look at lid and animals", Doc: "Somebody sees that the lid is shut and the animals are there."})
+	NeedWater      = listed(&Needs, NeedName{Name: "water", Noun: "fresh water", Doc: "Drinking water is renewed."})
+	NeedMoisture   = listed(&Needs, NeedName{Name: "moisture", Noun: "misting or watering of the substrate", Doc: "The substrate or the air is made damp again."})
+	NeedFood       = listed(&Needs, NeedName{Name: "food", Noun: "a meal", OfGroup: true, Doc: "Food is offered."})
+	NeedLeftovers  = listed(&Needs, NeedName{Name: "leftovers", Noun: "a look for leftovers", OfGroup: true, PerMeal: true, Doc: "What was not eaten is taken out. Its time runs from each live meal."})
+	NeedHeat       = listed(&Needs, NeedName{Name: "heat", Noun: "a reading of the temperature", Doc: "Lowest and highest temperature are read."})
+	NeedCleaning   = listed(&Needs, NeedName{Name: "cleaning", Noun: "a spot clean", Doc: "Waste and mould are taken out."})
+	NeedDeviceTest = listed(&Needs, NeedName{Name: "device-test", Noun: "a test of heater and thermostat", Heated: true, Doc: "The thermostat is seen to switch off."})
+)
+
+// FindNeed returns the need of that name, or nil.
+func FindNeed(name string) *NeedName {
+	for _, n := range Needs {
+		if n.Name == name {
+			return n
+		}
+	}
+	return nil
+}
+
 // CareKind is one kind of thing that keepers do, with the words for it. Kinds are
 // the vocabulary shared by plans, species sheets, holds and the lists in a round.
 // What is done with a kind follows from its fields and never from its name.
@@ -18,83 +53,43 @@ type CareKind struct {
 	Doc      string
 }
 
-// The kinds of care.
-var (
-	KindLook       = &CareKind{Name: "look", Phrase: "Lid shut? Animals seen or hidden", Needs: NeedLook, Rank: 10, Minutes: 1, StandIn: true, Routine: true, Doc: "The look-round: lid shut, every animal seen or plausibly hidden."}
-	KindHeat       = &CareKind{Name: "heat", Phrase: "Read lowest and highest temperature, reset", Needs: NeedHeat, Rank: 20, Minutes: 1, StandIn: true, Routine: true, Doc: "Reading the lowest and the highest temperature since the last time."}
-	KindMoisture   = &CareKind{Name: "moisture", Phrase: "Feel the substrate, read the gauge", Rank: 22, Minutes: 1, StandIn: true, Doc: "Feeling the substrate and reading the gauge."}
-	KindWater      = &CareKind{Name: "water", Phrase: "Fresh water", Needs: NeedWater, Rank: 30, Minutes: 1, Water: true, StandIn: true, Doc: "Fresh drinking water."}
-	KindMist       = &CareKind{Name: "mist", Phrase: "Mist", Needs: NeedMoisture, Rank: 40, Minutes: 1, StandIn: true, Doc: "Spraying fine water."}
-	KindMoisten    = &CareKind{Name: "moisten", Phrase: "Water the substrate", Needs: NeedMoisture, Rank: 41, Minutes: 2, StandIn: true, Doc: "Watering the substrate."}
-	KindFeed       = &CareKind{Name: "feed", Phrase: "Feed", Needs: NeedFood, Rank: 50, Minutes: 2, Meal: true, Doc: "A meal."}
-	KindLeftovers  = &CareKind{Name: "leftovers", Phrase: "Take out leftovers", Needs: NeedLeftovers, Rank: 35, Minutes: 1, StandIn: true, OfMeal: 1, Doc: "Taking out what was not eaten."}
-	KindGutLoad    = &CareKind{Name: "gut-load", Phrase: "Feed the feeders well for tomorrow", Rank: 60, Minutes: 2, OfMeal: -1, Doc: "Feeding the feeder animals before they are used."}
-	KindLeaves     = &CareKind{Name: "leaves", Phrase: "Top up leaves and wood", Needs: NeedFood, Rank: 52, Minutes: 3, StandIn: true, Doc: "Topping up the leaf litter that is the food."}
-	KindSpotClean  = &CareKind{Name: "spot-clean", Phrase: "Spot clean, look for mould and mites", Needs: NeedCleaning, Rank: 70, Minutes: 3, StandIn: true, Doc: "Taking out waste, looking for mould and mites."}
-	KindDish       = &CareKind{Name: "dish", Phrase: "Scrub the dish", Rank: 71, Minutes: 2, StandIn: true, Doc: "Scrubbing the water dish."}
-	KindDeepClean  = &CareKind{Name: "deep-clean", Phrase: "Change the substrate", Rank: 80, Minutes: 45, Disturbs: true, Doc: "Changing the substrate."}
-	KindCount      = &CareKind{Name: "count", Phrase: "Head count", Rank: 72, Minutes: 5, Doc: "Counting a group; some may stay hidden."}
-	KindWeigh      = &CareKind{Name: "weigh", Phrase: "Weigh", Rank: 73, Minutes: 5, Disturbs: true, Doc: "Weighing."}
-	KindHandle     = &CareKind{Name: "handle", Phrase: "Handle", Rank: 74, Minutes: 5, Disturbs: true, Doc: "Taking an animal into the hand."}
-	KindRehouse    = &CareKind{Name: "rehouse", Phrase: "Rehouse", Rank: 81, Minutes: 30, Disturbs: true, Doc: "Moving to another box."}
-	KindSeparate   = &CareKind{Name: "separate", Phrase: "Separate", Rank: 82, Minutes: 30, Disturbs: true, Doc: "Taking young from the mother, or animals from each other."}
-	KindPair       = &CareKind{Name: "pair", Phrase: "Pair", Rank: 83, Minutes: 60, Disturbs: true, Doc: "Bringing a pair together, watched."}
-	KindWatch      = &CareKind{Name: "watch", Phrase: "Look without opening", Rank: 12, Minutes: 1, StandIn: true, Doc: "Looking without opening or lifting anything."}
-	KindDeviceTest = &CareKind{Name: "device-test", Phrase: "Test heater and thermostat", Needs: NeedDeviceTest, Rank: 90, Minutes: 5, Doc: "Testing that the thermostat switches off."}
-	KindCalibrate  = &CareKind{Name: "calibrate", Phrase: "Test the gauge", Rank: 91, Minutes: 10, Doc: "Testing a thermometer or hygrometer."}
-	KindPrepare    = &CareKind{Name: "prepare", Phrase: "Prepare", Rank: 84, Minutes: 15, Doc: "Getting something ready."}
-	KindOther      = &CareKind{Name: "other", Rank: 99, Minutes: 5, Routine: true, Doc: "Anything else; `task` says what."}
-)
-
 // CareKinds are the kinds of care.
-var CareKinds = []*CareKind{
-	KindLook, KindHeat, KindMoisture, KindWater, KindMist, KindMoisten, KindFeed, KindLeftovers,
-	KindGutLoad, KindLeaves, KindSpotClean, KindDish, KindDeepClean, KindCount, KindWeigh, KindHandle,
-	KindRehouse, KindSeparate, KindPair, KindWatch, KindDeviceTest, KindCalibrate, KindPrepare, KindOther,
-}
+var CareKinds []*CareKind
+
+// The kinds of care, in the order in which they are listed. What they satisfy stands
+// above: Go fills in what is ready first.
+var (
+	KindLook       = listed(&CareKinds, CareKind{Name: "look", Phrase: "Lid shut? Animals seen or hidden", Needs: NeedLook, Rank: 10, Minutes: 1, StandIn: true, Routine: true, Doc: "The look-round: lid shut, every animal seen or plausibly hidden."})
+	KindHeat       = listed(&CareKinds, CareKind{Name: "heat", Phrase: "Read lowest and highest temperature, reset", Needs: NeedHeat, Rank: 20, Minutes: 1, StandIn: true, Routine: true, Doc: "Reading the lowest and the highest temperature since the last time."})
+	KindMoisture   = listed(&CareKinds, CareKind{Name: "moisture", Phrase: "Feel the substrate, read the gauge", Rank: 22, Minutes: 1, StandIn: true, Doc: "Feeling the substrate and reading the gauge."})
+	KindWater      = listed(&CareKinds, CareKind{Name: "water", Phrase: "Fresh water", Needs: NeedWater, Rank: 30, Minutes: 1, Water: true, StandIn: true, Doc: "Fresh drinking water."})
+	KindMist       = listed(&CareKinds, CareKind{Name: "mist", Phrase: "Mist", Needs: NeedMoisture, Rank: 40, Minutes: 1, StandIn: true, Doc: "Spraying fine water."})
+	KindMoisten    = listed(&CareKinds, CareKind{Name: "moisten", Phrase: "Water the substrate", Needs: NeedMoisture, Rank: 41, Minutes: 2, StandIn: true, Doc: "Watering the substrate."})
+	KindFeed       = listed(&CareKinds, CareKind{Name: "feed", Phrase: "Feed", Needs: NeedFood, Rank: 50, Minutes: 2, Meal: true, Doc: "A meal."})
+	KindLeftovers  = listed(&CareKinds, CareKind{Name: "leftovers", Phrase: "Take out leftovers", Needs: NeedLeftovers, Rank: 35, Minutes: 1, StandIn: true, OfMeal: 1, Doc: "Taking out what was not eaten."})
+	KindGutLoad    = listed(&CareKinds, CareKind{Name: "gut-load", Phrase: "Feed the feeders well for tomorrow", Rank: 60, Minutes: 2, OfMeal: -1, Doc: "Feeding the feeder animals before they are used."})
+	KindLeaves     = listed(&CareKinds, CareKind{Name: "leaves", Phrase: "Top up leaves and wood", Needs: NeedFood, Rank: 52, Minutes: 3, StandIn: true, Doc: "Topping up the leaf litter that is the food."})
+	KindSpotClean  = listed(&CareKinds, CareKind{Name: "spot-clean", Phrase: "Spot clean, look for mould and mites", Needs: NeedCleaning, Rank: 70, Minutes: 3, StandIn: true, Doc: "Taking out waste, looking for mould and mites."})
+	KindDish       = listed(&CareKinds, CareKind{Name: "dish", Phrase: "Scrub the dish", Rank: 71, Minutes: 2, StandIn: true, Doc: "Scrubbing the water dish."})
+	KindDeepClean  = listed(&CareKinds, CareKind{Name: "deep-clean", Phrase: "Change the substrate", Rank: 80, Minutes: 45, Disturbs: true, Doc: "Changing the substrate."})
+	KindCount      = listed(&CareKinds, CareKind{Name: "count", Phrase: "Head count", Rank: 72, Minutes: 5, Doc: "Counting a group; some may stay hidden."})
+	KindWeigh      = listed(&CareKinds, CareKind{Name: "weigh", Phrase: "Weigh", Rank: 73, Minutes: 5, Disturbs: true, Doc: "Weighing."})
+	KindHandle     = listed(&CareKinds, CareKind{Name: "handle", Phrase: "Handle", Rank: 74, Minutes: 5, Disturbs: true, Doc: "Taking an animal into the hand."})
+	KindRehouse    = listed(&CareKinds, CareKind{Name: "rehouse", Phrase: "Rehouse", Rank: 81, Minutes: 30, Disturbs: true, Doc: "Moving to another box."})
+	KindSeparate   = listed(&CareKinds, CareKind{Name: "separate", Phrase: "Separate", Rank: 82, Minutes: 30, Disturbs: true, Doc: "Taking young from the mother, or animals from each other."})
+	KindPair       = listed(&CareKinds, CareKind{Name: "pair", Phrase: "Pair", Rank: 83, Minutes: 60, Disturbs: true, Doc: "Bringing a pair together, watched."})
+	KindWatch      = listed(&CareKinds, CareKind{Name: "watch", Phrase: "Look without opening", Rank: 12, Minutes: 1, StandIn: true, Doc: "Looking without opening or lifting anything."})
+	KindDeviceTest = listed(&CareKinds, CareKind{Name: "device-test", Phrase: "Test heater and thermostat", Needs: NeedDeviceTest, Rank: 90, Minutes: 5, Doc: "Testing that the thermostat switches off."})
+	KindCalibrate  = listed(&CareKinds, CareKind{Name: "calibrate", Phrase: "Test the gauge", Rank: 91, Minutes: 10, Doc: "Testing a thermometer or hygrometer."})
+	KindPrepare    = listed(&CareKinds, CareKind{Name: "prepare", Phrase: "Prepare", Rank: 84, Minutes: 15, Doc: "Getting something ready."})
+	KindOther      = listed(&CareKinds, CareKind{Name: "other", Rank: 99, Minutes: 5, Routine: true, Doc: "Anything else; `task` says what."})
+)
 
 // FindKind returns the kind of that name, or nil.
 func FindKind(name string) *CareKind {
 	for _, k := range CareKinds {
 		if k.Name == name {
 			return k
-		}
-	}
-	return nil
-}
-
-// NeedName is something that animals need again and again.
-type NeedName struct {
-	Name    string
-	Noun    string // as it stands in a sentence: "goes 5 days without fresh water"
-	OfGroup bool   // whether it is each group's own; what is done for the box serves all that live in it
-	PerMeal bool   // whether its time runs from each live meal
-	Heated  bool   // whether it holds only where there is a heater
-	Doc     string
-}
-
-// The needs that a species sheet may state.
-var (
-	NeedLook       = &NeedName{Name: "look", Noun: "a look at lid and animals", Doc: "Somebody sees that the lid is shut and the animals are there."}
-	NeedWater      = &NeedName{Name: "water", Noun: "fresh water", Doc: "Drinking water is renewed."}
-	NeedMoisture   = &NeedName{Name: "moisture", Noun: "misting or watering of the substrate", Doc: "The substrate or the air is made damp again."}
-	NeedFood       = &NeedName{Name: "food", Noun: "a meal", OfGroup: true, Doc: "Food is offered."}
-	NeedLeftovers  = &NeedName{Name: "leftovers", Noun: "a look for leftovers", OfGroup: true, PerMeal: true, Doc: "What was not eaten is taken out. Its time runs from each live meal."}
-	NeedHeat       = &NeedName{Name: "heat", Noun: "a reading of the temperature", Doc: "Lowest and highest temperature are read."}
-	NeedCleaning   = &NeedName{Name: "cleaning", Noun: "a spot clean", Doc: "Waste and mould are taken out."}
-	NeedDeviceTest = &NeedName{Name: "device-test", Noun: "a test of heater and thermostat", Heated: true, Doc: "The thermostat is seen to switch off."}
-)
-
-// Needs are the needs that a species sheet may state.
-var Needs = []*NeedName{
-	NeedLook, NeedWater, NeedMoisture, NeedFood, NeedLeftovers, NeedHeat, NeedCleaning, NeedDeviceTest,
-}
-
-// FindNeed returns the need of that name, or nil.
-func FindNeed(name string) *NeedName {
-	for _, n := range Needs {
-		if n.Name == name {
-			return n
 		}
 	}
 	return nil

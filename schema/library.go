@@ -124,97 +124,101 @@ type Figure struct {
 	Doc       string
 }
 
-// Figures are the facts that a species sheet may state.
-var Figures = []Figure{
-	{Name: "temperature-hard", Kind: Range, Dimension: quantity.Temperature, Required: true, Doc: "Outside this the animals are harmed. Nothing may be set beyond it."},
-	{Name: "temperature-soft", Kind: Range, Dimension: quantity.Temperature, Required: true, Doc: "Outside this a reason is asked for."},
-	{Name: "temperature-target", Kind: Range, Dimension: quantity.Temperature, Required: true, Doc: "What to aim for by day."},
-	{Name: "night", Kind: Range, Dimension: quantity.Temperature, Doc: "What to aim for by night."},
-	{Name: "night-drop", Kind: Range, Dimension: quantity.TemperatureStep, Doc: "How much cooler the night should be."},
-	{Name: "winter-rest", Kind: Range, Dimension: quantity.Temperature, Doc: "The temperature of a cool rest, for species that take one."},
-	{Name: "humidity-hard", Kind: Range, Dimension: quantity.Humidity, Doc: "Outside this the animals are harmed."},
-	{Name: "humidity-soft", Kind: Range, Dimension: quantity.Humidity, Required: true, Doc: "Outside this a reason is asked for."},
-	{Name: "humidity-target", Kind: Range, Dimension: quantity.Humidity, Required: true, Doc: "What to aim for."},
-	{Name: "humidity-premoult", Kind: Range, Dimension: quantity.Humidity, Doc: "What to hold before and during a moult."},
-	{Name: "moisture", Kind: Word, Choices: choices("arid", "kept dry on top: too much water kills", "damp", "depends on a damp substrate", "either", "takes both"), Required: true, Doc: "What kind of moisture the species lives in."},
-	{Name: "mist-interval-min", Kind: Range, Dimension: quantity.Duration, Doc: "The shortest time between two mistings, for species of dry places."},
-	{Name: "ventilation", Kind: Word, Choices: choices("any", "no special need", "cross", "openings on opposite sides"), Doc: "The air it needs."},
-	{Name: "substrate-depth-min", Kind: Range, Dimension: quantity.Length, Required: true, Doc: "The least depth of substrate."},
-	{Name: "substrate-depth-advised", Kind: Range, Dimension: quantity.Length, Doc: "The depth advised."},
-	{Name: "floor-first", Kind: Range, Dimension: quantity.Area, Required: true, Doc: "Floor for one animal, or for the first of a group.", ByStage: true},
-	{Name: "floor-further", Kind: Range, Dimension: quantity.Area, Doc: "Floor for each further animal.", ByStage: true},
-	{Name: "volume-first", Kind: Range, Dimension: quantity.Volume, Doc: "Volume for one animal.", ByStage: true},
-	{Name: "height-min", Kind: Range, Dimension: quantity.Length, Doc: "The least height inside.", ByStage: true},
-	{Name: "fall-max", Kind: Range, Dimension: quantity.Length, Doc: "The greatest height between substrate and lid, for animals that a fall kills.", ByStage: true},
-	{Name: "keeping", Kind: Word, Choices: choices("alone", "one to a box", "alone, or mother with brood", "one to a box, or a mother with her young", "groups", "groups are possible", "groups of one male", "groups with one adult male at the most"), Required: true, Doc: "How many may share a box."},
-	{Name: "group-max", Kind: Numbers, Doc: "The largest group."},
-	{Name: "lifestyle", Kind: Word, Choices: choices("burrower", "digs and lives below", "ground", "lives on the ground", "bark", "lives on bark or rock", "tree", "lives above the ground"), Required: true, Doc: "Where it lives."},
-	{Name: "climbs", Kind: Word, Choices: choices("no", "climbs nothing smooth", "seams", "climbs silicone seams and decor", "glass", "climbs glass"), Required: true, Doc: "What it climbs."},
-	{Name: "lid", Kind: Word, Choices: choices("any", "any lid", "latched", "a lid that is held shut"), Required: true, Doc: "The lid it needs."},
-	{Name: "gap-max", Kind: Range, Dimension: quantity.Length, Doc: "The widest opening that still holds it.", ByStage: true},
-	{Name: "hangs-to-moult", Kind: Truth, Required: true, Doc: "Whether it must hang free to moult."},
-	{Name: "moults-as-adult", Kind: Truth, Required: true, Doc: "Whether adults go on moulting."},
-	{Name: "drinks", Kind: Word, Choices: choices("dish", "from a dish", "droplets", "from droplets", "soil", "from damp soil and food"), Required: true, Doc: "How it takes water."},
-	{Name: "heater-not", Kind: Words, Choices: Heater.Attr("place").Choices, Doc: "Where a heater must not be."},
-	{Name: "uv-not", Kind: Truth, Doc: "Whether ultraviolet light is to be kept away."},
-	{Name: "length", Kind: Range, Dimension: quantity.Length, Required: true, Doc: "Body length.", ByStage: true},
-	{Name: "mass", Kind: Range, Dimension: quantity.Mass, Required: true, Doc: "Weight.", ByStage: true},
-	{Name: "growth-factor", Kind: Numbers, Doc: "By how much a length grows at a moult (Dyar's rule)."},
-	{Name: "moults-to-adult", Kind: Numbers, Doc: "The number of moults to maturity."},
-	{Name: "instar-length", Kind: Range, Dimension: quantity.Duration, Doc: "How long an instar lasts. Stated for each instar."},
-	{Name: "age-at-maturity", Kind: Range, Dimension: quantity.Duration, Doc: "Age at maturity."},
-	{Name: "lifespan", Kind: Range, Dimension: quantity.Duration, Doc: "How long it lives."},
-	{Name: "gestation", Kind: Range, Dimension: quantity.Duration, Doc: "From mating to birth, or to the egg sac. Always a window, never a date."},
-	{Name: "brood-size", Kind: Numbers, Doc: "How many young at a time."},
-	{Name: "on-mother", Kind: Range, Dimension: quantity.Duration, Doc: "From birth to the first moult."},
-	{Name: "dispersal", Kind: Range, Dimension: quantity.Duration, Doc: "From the first moult until the young leave the mother."},
-	{Name: "separation", Kind: Word, Choices: choices("keep with mother", "the young stay with the mother", "separate", "the young are taken out after dispersal"), Doc: "What to do with the young."},
-	{Name: "first-meal", Kind: Range, Dimension: quantity.Duration, Doc: "From the first moult until the young must have eaten."},
-	{Name: "isolate-before", Kind: Range, Dimension: quantity.Duration, Doc: "How long before the earliest birth a gravid female is moved to a box of her own."},
-	{Name: "undisturbed", Kind: Range, Dimension: quantity.Duration, Doc: "How long after a birth nothing is disturbed."},
-	{Name: "wait-after-moult", Kind: Range, Dimension: quantity.Duration, Required: true, Doc: "From a moult to the first meal.", ByStage: true},
-	{Name: "handling-wait", Kind: Range, Dimension: quantity.Duration, Doc: "From a moult to the first time it may be moved.", ByStage: true},
-	{Name: "moult-takes", Kind: Range, Dimension: quantity.Duration, Doc: "How long a moult takes."},
-	{Name: "fast-alarm", Kind: Range, Dimension: quantity.Duration, Doc: "A fast longer than this is looked into.", ByStage: true},
-	{Name: "refusals-to-pause", Kind: Numbers, Doc: "After so many refusals in a row meals pause.", ByStage: true},
-	{Name: "refusal-pause", Kind: Range, Dimension: quantity.Duration, Doc: "How long meals pause after refusals.", ByStage: true},
-	{Name: "prey-mass-share", Kind: Range, Dimension: quantity.Ratio, Doc: "The greatest weight of one prey item, as a share of the animal's.", ByStage: true},
-	{Name: "prey-length-share", Kind: Range, Dimension: quantity.Ratio, Doc: "The greatest length of one prey item, as a share of the animal's body.", ByStage: true},
-	{Name: "items-a-week", Kind: Numbers, Doc: "Prey items a week for one animal.", ByStage: true},
-	{Name: "unattended", Kind: Range, Dimension: quantity.Duration, Doc: "The longest time it may be left with a full dish.", ByStage: true},
-	{Name: "substrate-change", Kind: Range, Dimension: quantity.Duration, Doc: "How often the substrate is renewed."},
-	{Name: "venom", Kind: Word, Choices: choices("none", "no venom", "mild", "painful; dangerous to people with an allergy", "medically significant", "a danger to life"), Required: true, Doc: "What its venom does to people."},
-	{Name: "hairs", Kind: Word, Choices: choices("none", "none", "contact", "hairs that irritate on contact", "thrown", "throws barbed hairs at eyes and airways"), Doc: "Hairs that hurt people."},
-	{Name: "defence", Kind: Text, Doc: "What else it does to people."},
-	{Name: "cites", Kind: Word, Choices: choices("none", "not listed", "I", "Appendix I", "II", "Appendix II", "III", "Appendix III"), Required: true, Doc: "Its listing in CITES."},
-	{Name: "law", Kind: Text, Doc: "Other law to look up. No conclusion is drawn from it."},
-	{Name: "climate-origin", Kind: Text, Doc: "Where it is from and how it lives there."},
-	{Name: "sexing", Kind: Text, Doc: "How males and females are told apart."},
-	{Name: "metabolic-kin", Kind: Word, Choices: choices("scorpion", "as the scorpions measured by Withers and Smith 1993", "tarantula", "as the tarantula measured by Nespolo and others 2011", "none", "no equation"), Doc: "Which measured animals stand for it in the energy check."},
-}
+// Figures are the facts that a species sheet may state, and FeederFigures those that
+// a feeder's may, in the order in which they are declared below.
+var Figures, FeederFigures []*Figure
 
-// FeederFigures are the facts that a feeder's sheet may state.
-var FeederFigures = []Figure{
-	{Name: "energy", Kind: Range, Dimension: quantity.EnergyDensity, Required: true, Doc: "Energy in the wet animal."},
-	{Name: "water", Kind: Range, Dimension: quantity.Ratio, Doc: "Water in the wet animal."},
-	{Name: "protein", Kind: Range, Dimension: quantity.Ratio, Doc: "Protein in the wet animal."},
-	{Name: "fat", Kind: Range, Dimension: quantity.Ratio, Doc: "Fat in the wet animal."},
-	{Name: "calcium-to-phosphorus", Kind: Numbers, Doc: "Calcium to phosphorus."},
-	{Name: "usable", Kind: Range, Dimension: quantity.Duration, Doc: "How long bought ones can be used."},
-	{Name: "weekly-loss", Kind: Range, Dimension: quantity.Ratio, Doc: "How many die in a week."},
-	{Name: "temperature", Kind: Range, Dimension: quantity.Temperature, Doc: "How warm they are kept."},
-	{Name: "humidity", Kind: Range, Dimension: quantity.Humidity, Doc: "How damp they are kept."},
-	{Name: "gut-load-before", Kind: Range, Dimension: quantity.Duration, Doc: "How long before the meal they are fed well."},
-	{Name: "gut-load-lost", Kind: Range, Dimension: quantity.Duration, Doc: "When the gain is gone after the food is taken away."},
-	{Name: "share-max", Kind: Range, Dimension: quantity.Ratio, Doc: "The greatest share of meals it should make up."},
-	{Name: "law", Kind: Text, Doc: "Law to look up. No conclusion is drawn from it."},
-}
+// The facts that a species sheet may state.
+var (
+	FigureTemperatureHard       = listed(&Figures, Figure{Name: "temperature-hard", Kind: Range, Dimension: quantity.Temperature, Required: true, Doc: "Outside this the animals are harmed. Nothing may be set beyond it."})
+	FigureTemperatureSoft       = listed(&Figures, Figure{Name: "temperature-soft", Kind: Range, Dimension: quantity.Temperature, Required: true, Doc: "Outside this a reason is asked for."})
+	FigureTemperatureTarget     = listed(&Figures, Figure{Name: "temperature-target", Kind: Range, Dimension: quantity.Temperature, Required: true, Doc: "What to aim for by day."})
+	FigureNight                 = listed(&Figures, Figure{Name: "night", Kind: Range, Dimension: quantity.Temperature, Doc: "What to aim for by night."})
+	FigureNightDrop             = listed(&Figures, Figure{Name: "night-drop", Kind: Range, Dimension: quantity.TemperatureStep, Doc: "How much cooler the night should be."})
+	FigureWinterRest            = listed(&Figures, Figure{Name: "winter-rest", Kind: Range, Dimension: quantity.Temperature, Doc: "The temperature of a cool rest, for species that take one."})
+	FigureHumidityHard          = listed(&Figures, Figure{Name: "humidity-hard", Kind: Range, Dimension: quantity.Humidity, Doc: "Outside this the animals are harmed."})
+	FigureHumiditySoft          = listed(&Figures, Figure{Name: "humidity-soft", Kind: Range, Dimension: quantity.Humidity, Required: true, Doc: "Outside this a reason is asked for."})
+	FigureHumidityTarget        = listed(&Figures, Figure{Name: "humidity-target", Kind: Range, Dimension: quantity.Humidity, Required: true, Doc: "What to aim for."})
+	FigureHumidityPremoult      = listed(&Figures, Figure{Name: "humidity-premoult", Kind: Range, Dimension: quantity.Humidity, Doc: "What to hold before and during a moult."})
+	FigureMoisture              = listed(&Figures, Figure{Name: "moisture", Kind: Word, Choices: choices("arid", "kept dry on top: too much water kills", "damp", "depends on a damp substrate", "either", "takes both"), Required: true, Doc: "What kind of moisture the species lives in."})
+	FigureMistIntervalMin       = listed(&Figures, Figure{Name: "mist-interval-min", Kind: Range, Dimension: quantity.Duration, Doc: "The shortest time between two mistings, for species of dry places."})
+	FigureVentilation           = listed(&Figures, Figure{Name: "ventilation", Kind: Word, Choices: choices("any", "no special need", "cross", "openings on opposite sides"), Doc: "The air it needs."})
+	FigureSubstrateDepthMin     = listed(&Figures, Figure{Name: "substrate-depth-min", Kind: Range, Dimension: quantity.Length, Required: true, Doc: "The least depth of substrate."})
+	FigureSubstrateDepthAdvised = listed(&Figures, Figure{Name: "substrate-depth-advised", Kind: Range, Dimension: quantity.Length, Doc: "The depth advised."})
+	FigureFloorFirst            = listed(&Figures, Figure{Name: "floor-first", Kind: Range, Dimension: quantity.Area, Required: true, Doc: "Floor for one animal, or for the first of a group.", ByStage: true})
+	FigureFloorFurther          = listed(&Figures, Figure{Name: "floor-further", Kind: Range, Dimension: quantity.Area, Doc: "Floor for each further animal.", ByStage: true})
+	FigureVolumeFirst           = listed(&Figures, Figure{Name: "volume-first", Kind: Range, Dimension: quantity.Volume, Doc: "Volume for one animal.", ByStage: true})
+	FigureHeightMin             = listed(&Figures, Figure{Name: "height-min", Kind: Range, Dimension: quantity.Length, Doc: "The least height inside.", ByStage: true})
+	FigureFallMax               = listed(&Figures, Figure{Name: "fall-max", Kind: Range, Dimension: quantity.Length, Doc: "The greatest height between substrate and lid, for animals that a fall kills.", ByStage: true})
+	FigureKeeping               = listed(&Figures, Figure{Name: "keeping", Kind: Word, Choices: choices("alone", "one to a box", "alone, or mother with brood", "one to a box, or a mother with her young", "groups", "groups are possible", "groups of one male", "groups with one adult male at the most"), Required: true, Doc: "How many may share a box."})
+	FigureGroupMax              = listed(&Figures, Figure{Name: "group-max", Kind: Numbers, Doc: "The largest group."})
+	FigureLifestyle             = listed(&Figures, Figure{Name: "lifestyle", Kind: Word, Choices: choices("burrower", "digs and lives below", "ground", "lives on the ground", "bark", "lives on bark or rock", "tree", "lives above the ground"), Required: true, Doc: "Where it lives."})
+	FigureClimbs                = listed(&Figures, Figure{Name: "climbs", Kind: Word, Choices: choices("no", "climbs nothing smooth", "seams", "climbs silicone seams and decor", "glass", "climbs glass"), Required: true, Doc: "What it climbs."})
+	FigureLid                   = listed(&Figures, Figure{Name: "lid", Kind: Word, Choices: choices("any", "any lid", "latched", "a lid that is held shut"), Required: true, Doc: "The lid it needs."})
+	FigureGapMax                = listed(&Figures, Figure{Name: "gap-max", Kind: Range, Dimension: quantity.Length, Doc: "The widest opening that still holds it.", ByStage: true})
+	FigureHangsToMoult          = listed(&Figures, Figure{Name: "hangs-to-moult", Kind: Truth, Required: true, Doc: "Whether it must hang free to moult."})
+	FigureMoultsAsAdult         = listed(&Figures, Figure{Name: "moults-as-adult", Kind: Truth, Required: true, Doc: "Whether adults go on moulting."})
+	FigureDrinks                = listed(&Figures, Figure{Name: "drinks", Kind: Word, Choices: choices("dish", "from a dish", "droplets", "from droplets", "soil", "from damp soil and food"), Required: true, Doc: "How it takes water."})
+	FigureHeaterNot             = listed(&Figures, Figure{Name: "heater-not", Kind: Words, Choices: Heater.Attr("place").Choices, Doc: "Where a heater must not be."})
+	FigureUVNot                 = listed(&Figures, Figure{Name: "uv-not", Kind: Truth, Doc: "Whether ultraviolet light is to be kept away."})
+	FigureLength                = listed(&Figures, Figure{Name: "length", Kind: Range, Dimension: quantity.Length, Required: true, Doc: "Body length.", ByStage: true})
+	FigureMass                  = listed(&Figures, Figure{Name: "mass", Kind: Range, Dimension: quantity.Mass, Required: true, Doc: "Weight.", ByStage: true})
+	FigureGrowthFactor          = listed(&Figures, Figure{Name: "growth-factor", Kind: Numbers, Doc: "By how much a length grows at a moult (Dyar's rule)."})
+	FigureMoultsToAdult         = listed(&Figures, Figure{Name: "moults-to-adult", Kind: Numbers, Doc: "The number of moults to maturity."})
+	FigureInstarLength          = listed(&Figures, Figure{Name: "instar-length", Kind: Range, Dimension: quantity.Duration, Doc: "How long an instar lasts. Stated for each instar."})
+	FigureAgeAtMaturity         = listed(&Figures, Figure{Name: "age-at-maturity", Kind: Range, Dimension: quantity.Duration, Doc: "Age at maturity."})
+	FigureLifespan              = listed(&Figures, Figure{Name: "lifespan", Kind: Range, Dimension: quantity.Duration, Doc: "How long it lives."})
+	FigureGestation             = listed(&Figures, Figure{Name: "gestation", Kind: Range, Dimension: quantity.Duration, Doc: "From mating to birth, or to the egg sac. Always a window, never a date."})
+	FigureBroodSize             = listed(&Figures, Figure{Name: "brood-size", Kind: Numbers, Doc: "How many young at a time."})
+	FigureOnMother              = listed(&Figures, Figure{Name: "on-mother", Kind: Range, Dimension: quantity.Duration, Doc: "From birth to the first moult."})
+	FigureDispersal             = listed(&Figures, Figure{Name: "dispersal", Kind: Range, Dimension: quantity.Duration, Doc: "From the first moult until the young leave the mother."})
+	FigureSeparation            = listed(&Figures, Figure{Name: "separation", Kind: Word, Choices: choices("keep with mother", "the young stay with the mother", "separate", "the young are taken out after dispersal"), Doc: "What to do with the young."})
+	FigureFirstMeal             = listed(&Figures, Figure{Name: "first-meal", Kind: Range, Dimension: quantity.Duration, Doc: "From the first moult until the young must have eaten."})
+	FigureIsolateBefore         = listed(&Figures, Figure{Name: "isolate-before", Kind: Range, Dimension: quantity.Duration, Doc: "How long before the earliest birth a gravid female is moved to a box of her own."})
+	FigureUndisturbed           = listed(&Figures, Figure{Name: "undisturbed", Kind: Range, Dimension: quantity.Duration, Doc: "How long after a birth nothing is disturbed."})
+	FigureWaitAfterMoult        = listed(&Figures, Figure{Name: "wait-after-moult", Kind: Range, Dimension: quantity.Duration, Required: true, Doc: "From a moult to the first meal.", ByStage: true})
+	FigureHandlingWait          = listed(&Figures, Figure{Name: "handling-wait", Kind: Range, Dimension: quantity.Duration, Doc: "From a moult to the first time it may be moved.", ByStage: true})
+	FigureMoultTakes            = listed(&Figures, Figure{Name: "moult-takes", Kind: Range, Dimension: quantity.Duration, Doc: "How long a moult takes."})
+	FigureFastAlarm             = listed(&Figures, Figure{Name: "fast-alarm", Kind: Range, Dimension: quantity.Duration, Doc: "A fast longer than this is looked into.", ByStage: true})
+	FigureRefusalsToPause       = listed(&Figures, Figure{Name: "refusals-to-pause", Kind: Numbers, Doc: "After so many refusals in a row meals pause.", ByStage: true})
+	FigureRefusalPause          = listed(&Figures, Figure{Name: "refusal-pause", Kind: Range, Dimension: quantity.Duration, Doc: "How long meals pause after refusals.", ByStage: true})
+	FigurePreyMassShare         = listed(&Figures, Figure{Name: "prey-mass-share", Kind: Range, Dimension: quantity.Ratio, Doc: "The greatest weight of one prey item, as a share of the animal's.", ByStage: true})
+	FigurePreyLengthShare       = listed(&Figures, Figure{Name: "prey-length-share", Kind: Range, Dimension: quantity.Ratio, Doc: "The greatest length of one prey item, as a share of the animal's body.", ByStage: true})
+	FigureItemsAWeek            = listed(&Figures, Figure{Name: "items-a-week", Kind: Numbers, Doc: "Prey items a week for one animal.", ByStage: true})
+	FigureUnattended            = listed(&Figures, Figure{Name: "unattended", Kind: Range, Dimension: quantity.Duration, Doc: "The longest time it may be left with a full dish.", ByStage: true})
+	FigureSubstrateChange       = listed(&Figures, Figure{Name: "substrate-change", Kind: Range, Dimension: quantity.Duration, Doc: "How often the substrate is renewed."})
+	FigureVenom                 = listed(&Figures, Figure{Name: "venom", Kind: Word, Choices: choices("none", "no venom", "mild", "painful; dangerous to people with an allergy", "medically significant", "a danger to life"), Required: true, Doc: "What its venom does to people."})
+	FigureHairs                 = listed(&Figures, Figure{Name: "hairs", Kind: Word, Choices: choices("none", "none", "contact", "hairs that irritate on contact", "thrown", "throws barbed hairs at eyes and airways"), Doc: "Hairs that hurt people."})
+	FigureDefence               = listed(&Figures, Figure{Name: "defence", Kind: Text, Doc: "What else it does to people."})
+	FigureCITES                 = listed(&Figures, Figure{Name: "cites", Kind: Word, Choices: choices("none", "not listed", "I", "Appendix I", "II", "Appendix II", "III", "Appendix III"), Required: true, Doc: "Its listing in CITES."})
+	FigureLaw                   = listed(&Figures, Figure{Name: "law", Kind: Text, Doc: "Other law to look up. No conclusion is drawn from it."})
+	FigureClimateOrigin         = listed(&Figures, Figure{Name: "climate-origin", Kind: Text, Doc: "Where it is from and how it lives there."})
+	FigureSexing                = listed(&Figures, Figure{Name: "sexing", Kind: Text, Doc: "How males and females are told apart."})
+	FigureMetabolicKin          = listed(&Figures, Figure{Name: "metabolic-kin", Kind: Word, Choices: choices("scorpion", "as the scorpions measured by Withers and Smith 1993", "tarantula", "as the tarantula measured by Nespolo and others 2011", "none", "no equation"), Doc: "Which measured animals stand for it in the energy check."})
+)
+
+// The facts that a feeder's sheet may state.
+var (
+	FeederEnergy              = listed(&FeederFigures, Figure{Name: "energy", Kind: Range, Dimension: quantity.EnergyDensity, Required: true, Doc: "Energy in the wet animal."})
+	FeederWater               = listed(&FeederFigures, Figure{Name: "water", Kind: Range, Dimension: quantity.Ratio, Doc: "Water in the wet animal."})
+	FeederProtein             = listed(&FeederFigures, Figure{Name: "protein", Kind: Range, Dimension: quantity.Ratio, Doc: "Protein in the wet animal."})
+	FeederFat                 = listed(&FeederFigures, Figure{Name: "fat", Kind: Range, Dimension: quantity.Ratio, Doc: "Fat in the wet animal."})
+	FeederCalciumToPhosphorus = listed(&FeederFigures, Figure{Name: "calcium-to-phosphorus", Kind: Numbers, Doc: "Calcium to phosphorus."})
+	FeederUsable              = listed(&FeederFigures, Figure{Name: "usable", Kind: Range, Dimension: quantity.Duration, Doc: "How long bought ones can be used."})
+	FeederWeeklyLoss          = listed(&FeederFigures, Figure{Name: "weekly-loss", Kind: Range, Dimension: quantity.Ratio, Doc: "How many die in a week."})
+	FeederTemperature         = listed(&FeederFigures, Figure{Name: "temperature", Kind: Range, Dimension: quantity.Temperature, Doc: "How warm they are kept."})
+	FeederHumidity            = listed(&FeederFigures, Figure{Name: "humidity", Kind: Range, Dimension: quantity.Humidity, Doc: "How damp they are kept."})
+	FeederGutLoadBefore       = listed(&FeederFigures, Figure{Name: "gut-load-before", Kind: Range, Dimension: quantity.Duration, Doc: "How long before the meal they are fed well."})
+	FeederGutLoadLost         = listed(&FeederFigures, Figure{Name: "gut-load-lost", Kind: Range, Dimension: quantity.Duration, Doc: "When the gain is gone after the food is taken away."})
+	FeederShareMax            = listed(&FeederFigures, Figure{Name: "share-max", Kind: Range, Dimension: quantity.Ratio, Doc: "The greatest share of meals it should make up."})
+	FeederLaw                 = listed(&FeederFigures, Figure{Name: "law", Kind: Text, Doc: "Law to look up. No conclusion is drawn from it."})
+)
 
 // FindFigure returns the figure of that name in a list, or nil.
-func FindFigure(list []Figure, name string) *Figure {
-	for i := range list {
-		if list[i].Name == name {
-			return &list[i]
+func FindFigure(list []*Figure, name string) *Figure {
+	for _, f := range list {
+		if f.Name == name {
+			return f
 		}
 	}
 	return nil

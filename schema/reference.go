@@ -43,7 +43,7 @@ func Reference() string {
 	return b.String()
 }
 
-func figures(b *strings.Builder, list []Figure) {
+func figures(b *strings.Builder, list []*Figure) {
 	for _, f := range list {
 		kind := kindInfo[f.Kind].name
 		if f.Dimension != 0 {

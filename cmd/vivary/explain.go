@@ -142,7 +142,7 @@ func explainFigure(w *world, c *plan.Collection, x *schema.Figure) {
 	for _, e := range c.Enclosures {
 		if s := e.Sheet; s != nil && !shown[s] {
 			shown[s] = true
-			s.Each(x.Name, func(f *plan.Figure) { figure(w, c.Library, s.Name.V, f) })
+			s.Each(x, func(f *plan.Figure) { figure(w, c.Library, s.Name.V, f) })
 		}
 	}
 }
@@ -263,11 +263,11 @@ func explainLeaving(w *world, r *compile.Result, i int) {
 	for _, g := range r.Lives[i].Groups {
 		stage := g.Stage(r.Today)
 		var parts []string
-		if f := sheet.Figure("unattended", stage); f != nil {
+		if f := sheet.Figure(schema.FigureUnattended, stage); f != nil {
 			parts = append(parts, f.Range.LowQ().String()+" with a full dish")
 		}
 		for _, n := range sheet.NeedsOf(stage) {
-			if n.Name.V == "food" || n.Name.V == "water" && len(parts) == 0 {
+			if n.What == schema.NeedFood || n.What == schema.NeedWater && len(parts) == 0 {
 				parts = append(parts, n.Longest.V.String()+" without "+n.Name.V)
 			}
 		}

@@ -8,6 +8,7 @@ import (
 
 	"vivary/compile/climate"
 	"vivary/plan"
+	"vivary/schema"
 	"vivary/schema/quantity"
 )
 
@@ -41,7 +42,7 @@ func (r *Report) Read(c *plan.Collection, e *plan.Enclosure) bool {
 	if e.Housing == nil || !e.Housing.Inside.Set() || e.Place == nil || !e.Place.Temperature.Set() || e.Sheet == nil {
 		return false
 	}
-	hard, target, humid := e.Sheet.Figure("temperature-hard", ""), e.Sheet.Figure("temperature-target", ""), e.Sheet.Figure("humidity-target", "")
+	hard, target, humid := e.Sheet.Figure(schema.FigureTemperatureHard, ""), e.Sheet.Figure(schema.FigureTemperatureTarget, ""), e.Sheet.Figure(schema.FigureHumidityTarget, "")
 	if hard == nil || target == nil || humid == nil {
 		return false
 	}

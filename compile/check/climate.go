@@ -6,6 +6,7 @@ import (
 	"vivary/compile/balance"
 	"vivary/compile/climate"
 	"vivary/plan/finding"
+	"vivary/schema"
 	"vivary/schema/quantity"
 )
 
@@ -97,7 +98,7 @@ func heatLost(r *Rule, e *Enclosure) {
 	f := finding.Finding{Rule: &r.Rule, At: e.Plan.Place.Temperature.At,
 		Text:   "at " + e.temperature(p.Box.Room.Low) + " in the room, holding " + e.Plan.Name.V + " above " + e.temperature(p.HardLow) + " takes about " + band(b.Needed, "W") + ", and the heaters give " + band(b.Supply, "W") + " inside",
 		Limit:  e.temperature(p.HardLow) + " at the least, temperature-hard of " + e.Sheet.Name.V,
-		Source: e.Cite(e.figure("temperature-hard")),
+		Source: e.Cite(e.figure(schema.FigureTemperatureHard)),
 		Write:  "more power, or a room that is never so cold",
 		Also:   []finding.Related{{At: e.Plan.Climate.Heaters[0].At, Text: "the heater"}}}
 	if b.Verdict == climate.CannotHold {
@@ -127,7 +128,7 @@ func heatShort(r *Rule, e *Enclosure) {
 
 func humidityLost(r *Rule, e *Enclosure) {
 	p, ok := e.report()
-	if !ok || e.word("moisture") == "arid" || p.Water.Verdict == climate.Holds || p.Water.Verdict == 0 {
+	if !ok || e.word(schema.FigureMoisture) == "arid" || p.Water.Verdict == climate.Holds || p.Water.Verdict == 0 {
 		return
 	}
 	low := climate.Percent(p.RH.Low)
@@ -171,6 +172,6 @@ func stuckHot(r *Rule, e *Enclosure) {
 	e.Add(finding.Finding{Rule: &r.Rule, At: e.Plan.Climate.Heaters[0].At,
 		Text:   "with its heaters always on, " + e.Plan.Name.V + " gets to about " + e.temperature(hot.Likely) + " (" + e.temperature(hot.Low) + " to " + e.temperature(hot.High) + ") in the warmest room",
 		Limit:  e.temperature(p.HardHigh) + " at the most, temperature-hard of " + e.Sheet.Name.V,
-		Source: e.Cite(e.figure("temperature-hard")),
+		Source: e.Cite(e.figure(schema.FigureTemperatureHard)),
 		Write:  "a second thermostat in line, or fewer watts"})
 }

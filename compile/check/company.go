@@ -3,12 +3,12 @@ package check
 import (
 	"math"
 	"strconv"
-	"strings"
 
 	"vivary/compile/growth"
 	"vivary/compile/life"
 	"vivary/plan"
 	"vivary/plan/finding"
+	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -153,11 +153,11 @@ func broodInGroup(r *Rule, e *Enclosure) {
 // tells.
 func (e *Enclosure) isolateBy(g *life.Group) (civil.Date, bool) {
 	lead := civil.Date(isolateLead)
-	if f := e.of("isolate-before", "adult"); f != nil {
+	if f := e.of(schema.FigureIsolateBefore, "adult"); f != nil {
 		lead = civil.Date(math.Ceil(f.Range.High / (24 * 60)))
 	}
 	for _, w := range g.Windows {
-		if strings.HasPrefix(w.Name, "birth/") {
+		if w.Kind == life.BirthWindow {
 			return w.From - lead, true
 		}
 	}
@@ -208,7 +208,7 @@ func fixed(t *plan.Timing) bool {
 }
 
 func keptAlone(r *Rule, e *Enclosure) {
-	keeping := e.word("keeping")
+	keeping := e.word(schema.FigureKeeping)
 	if keeping != "alone" && keeping != "alone, or mother with brood" || e.compartments() {
 		return
 	}
@@ -225,14 +225,14 @@ func keptAlone(r *Rule, e *Enclosure) {
 	if keeping != "alone" && grown == 1 || grown+young < 2 {
 		return
 	}
-	f := e.figure("keeping")
+	f := e.figure(schema.FigureKeeping)
 	g := e.Life.Groups[0]
 	e.Add(finding.Finding{Rule: &r.Rule, At: g.Animals.Count.At, Text: strconv.Itoa(grown+young) + " animals share a box, and " + e.Sheet.Name.V + " is kept one to a box",
 		Limit: e.limit(keeping, f), Source: e.Cite(f), Write: "an enclosure for each"})
 }
 
 func oneMale(r *Rule, e *Enclosure) {
-	if e.word("keeping") != "groups of one male" || e.compartments() {
+	if e.word(schema.FigureKeeping) != "groups of one male" || e.compartments() {
 		return
 	}
 	males := 0
@@ -241,7 +241,7 @@ func oneMale(r *Rule, e *Enclosure) {
 			continue
 		}
 		if males += min(g.Animals.Count.V.Males, e.count(g)); males > 1 {
-			f := e.figure("keeping")
+			f := e.figure(schema.FigureKeeping)
 			e.Add(finding.Finding{Rule: &r.Rule, At: g.Animals.Count.At, Text: strconv.Itoa(males) + " grown males are together", Limit: e.limit("one male to a group", f), Source: e.Cite(f), Write: "count = \"1.2\", and another enclosure"})
 			return
 		}
@@ -269,7 +269,7 @@ func quarantineMixed(r *Rule, e *Enclosure) {
 }
 
 func groupLarge(r *Rule, e *Enclosure) {
-	f := e.figure("group-max")
+	f := e.figure(schema.FigureGroupMax)
 	if n := e.total(); f != nil && float64(n) > f.Range.High && !e.compartments() {
 		e.Add(finding.Finding{Rule: &r.Rule, At: e.Life.Groups[0].Animals.Count.At, Text: strconv.Itoa(n) + " animals are together", Limit: e.limit(strconv.Itoa(int(f.Range.High))+" at the most", f), Source: e.Cite(f), Write: "two groups"})
 	}
@@ -321,11 +321,11 @@ func (e *Enclosure) typicalLength(g *life.Group) float64 {
 	if l := g.Animals.Length; l.Set() {
 		return l.V.Value
 	}
-	if f := e.of("length", stage); f != nil && (len(f.Stages) > 0 || stage == "") {
+	if f := e.of(schema.FigureLength, stage); f != nil && (len(f.Stages) > 0 || stage == "") {
 		return (f.Range.Low + f.Range.High) / 2
 	}
 	grown := 100.0
-	if f := e.of("length", "adult"); f != nil {
+	if f := e.of(schema.FigureLength, "adult"); f != nil {
 		grown = (f.Range.Low + f.Range.High) / 2
 	}
 	switch stage {
@@ -362,8 +362,8 @@ func softInGroup(r *Rule, e *Enclosure) {
 }
 
 func nurseryFull(r *Rule, e *Enclosure) {
-	size := e.figure("brood-size")
-	if size == nil || e.word("separation") != "separate" {
+	size := e.figure(schema.FigureBroodSize)
+	if size == nil || e.word(schema.FigureSeparation) != "separate" {
 		return
 	}
 	for _, g := range e.Life.Groups {

@@ -10,6 +10,7 @@ import (
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/plan/source"
+	"vivary/schema"
 	"vivary/schema/quantity"
 )
 
@@ -60,11 +61,11 @@ func fedCold(r *Rule, e *Enclosure) {
 		if s.Heating.V == "off" && !s.Feeding.Set() {
 			continue // no meals, without a word
 		}
-		warm, f := s.Climate.WarmEnd, e.figure("winter-rest")
+		warm, f := s.Climate.WarmEnd, e.figure(schema.FigureWinterRest)
 		switch {
 		case f != nil && warm.V.High <= f.Range.High:
-		case f == nil && e.figure("temperature-soft") != nil && warm.V.High < e.figure("temperature-soft").Range.Low:
-			f = e.figure("temperature-soft")
+		case f == nil && e.figure(schema.FigureTemperatureSoft) != nil && warm.V.High < e.figure(schema.FigureTemperatureSoft).Range.Low:
+			f = e.figure(schema.FigureTemperatureSoft)
 		default:
 			continue
 		}
@@ -123,7 +124,7 @@ func fedOften(r *Rule, e *Enclosure) {
 		if e.own(s.Group) == nil {
 			return
 		}
-		n := e.need("food", e.stage(s.Group))
+		n := e.need(schema.NeedFood, e.stage(s.Group))
 		if n == nil || !n.Shortest.Set() {
 			return
 		}
@@ -137,11 +138,11 @@ func fedOften(r *Rule, e *Enclosure) {
 
 func days(n int) string { return quantity.Format(float64(n)*24*60, quantity.Days) }
 
-func (e *Enclosure) need(name, stage string) *plan.Need {
+func (e *Enclosure) need(what *schema.NeedName, stage string) *plan.Need {
 	var general *plan.Need
 	for _, n := range e.Sheet.Needs {
 		switch {
-		case n.Name.V != name:
+		case n.What != what:
 		case len(n.Stages) == 0:
 			general = n
 		case plan.Lists(n.Stages, stage):
@@ -160,7 +161,7 @@ func portionOdd(r *Rule, e *Enclosure) {
 			continue
 		}
 		stage := e.stage(g)
-		usual := e.of("items-a-week", stage)
+		usual := e.of(schema.FigureItemsAWeek, stage)
 		if usual == nil {
 			continue
 		}

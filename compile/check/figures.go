@@ -3,31 +3,32 @@ package check
 import (
 	"vivary/compile/life"
 	"vivary/plan"
+	"vivary/schema"
 	"vivary/schema/quantity"
 )
 
-// facts are the figures of a sheet by name. Rules ask for some forty of them in
+// facts are what a sheet states, by figure. Rules ask for some forty of them in
 // every enclosure, and a sheet has a hundred.
-type facts map[string][]*plan.Figure
+type facts map[*schema.Figure][]*plan.Figure
 
 func factsOf(s *plan.SpeciesSheet) facts {
 	f := make(facts, len(s.Figures))
 	for _, x := range s.Figures {
 		if !x.Instar.Set() {
-			f[x.Name.V] = append(f[x.Name.V], x)
+			f[x.What] = append(f[x.What], x)
 		}
 	}
 	return f
 }
 
 // figure returns what the sheet states of the species as a whole, or nil.
-func (e *Enclosure) figure(name string) *plan.Figure { return e.of(name, "") }
+func (e *Enclosure) figure(what *schema.Figure) *plan.Figure { return e.of(what, "") }
 
 // of returns the figure that holds for a stage: the one that names it, else the
 // one for all stages, else nil.
-func (e *Enclosure) of(name, stage string) *plan.Figure {
+func (e *Enclosure) of(what *schema.Figure, stage string) *plan.Figure {
 	var general *plan.Figure
-	for _, f := range e.facts[name] {
+	for _, f := range e.facts[what] {
 		if len(f.Stages) == 0 {
 			general = f
 		} else if stage != "" && plan.Lists(f.Stages, stage) {
@@ -39,21 +40,21 @@ func (e *Enclosure) of(name, stage string) *plan.Figure {
 
 // most returns the figure for a stage; where the stage is not known, the largest
 // of all stages. It is for what there must be enough of.
-func (e *Enclosure) most(name, stage string) *plan.Figure {
-	return e.strictest(name, stage, func(f, best *plan.Figure) bool { return f.Range.Low > best.Range.Low })
+func (e *Enclosure) most(what *schema.Figure, stage string) *plan.Figure {
+	return e.strictest(what, stage, func(f, best *plan.Figure) bool { return f.Range.Low > best.Range.Low })
 }
 
 // least is most for what there must not be too much of.
-func (e *Enclosure) least(name, stage string) *plan.Figure {
-	return e.strictest(name, stage, func(f, best *plan.Figure) bool { return f.Range.High < best.Range.High })
+func (e *Enclosure) least(what *schema.Figure, stage string) *plan.Figure {
+	return e.strictest(what, stage, func(f, best *plan.Figure) bool { return f.Range.High < best.Range.High })
 }
 
-func (e *Enclosure) strictest(name, stage string, stricter func(f, best *plan.Figure) bool) *plan.Figure {
+func (e *Enclosure) strictest(what *schema.Figure, stage string, stricter func(f, best *plan.Figure) bool) *plan.Figure {
 	if stage != "" {
-		return e.of(name, stage)
+		return e.of(what, stage)
 	}
 	var best *plan.Figure
-	for _, f := range e.facts[name] {
+	for _, f := range e.facts[what] {
 		if best == nil || stricter(f, best) {
 			best = f
 		}
@@ -62,16 +63,16 @@ func (e *Enclosure) strictest(name, stage string, stricter func(f, best *plan.Fi
 }
 
 // word returns the word that the sheet states, or "".
-func (e *Enclosure) word(name string) string {
-	if f := e.figure(name); f != nil && len(f.Words) > 0 {
+func (e *Enclosure) word(what *schema.Figure) string {
+	if f := e.figure(what); f != nil && len(f.Words) > 0 {
 		return f.Words[0]
 	}
 	return ""
 }
 
 // true reports whether the sheet states that it is so.
-func (e *Enclosure) true(name string) bool {
-	f := e.figure(name)
+func (e *Enclosure) true(what *schema.Figure) bool {
+	f := e.figure(what)
 	return f != nil && f.Truth
 }
 
@@ -151,7 +152,7 @@ func (e *Enclosure) bodyLength(g *life.Group) (quantity.Range, bool) {
 	if l := g.Animals.Length; l.Set() {
 		return quantity.Range{Low: l.V.Value, High: l.V.Value, Unit: l.V.Unit}, true
 	}
-	if f := e.least("length", e.stage(g)); f != nil {
+	if f := e.least(schema.FigureLength, e.stage(g)); f != nil {
 		return f.Range, true
 	}
 	return quantity.Range{}, false
@@ -166,7 +167,7 @@ func (e *Enclosure) bodyMass(g *life.Group) (quantity.Range, bool) {
 	if m.Set() {
 		return quantity.Range{Low: m.V.Value, High: m.V.Value, Unit: m.V.Unit}, true
 	}
-	if f := e.least("mass", e.stage(g)); f != nil {
+	if f := e.least(schema.FigureMass, e.stage(g)); f != nil {
 		return f.Range, true
 	}
 	return quantity.Range{}, false

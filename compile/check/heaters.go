@@ -6,6 +6,7 @@ import (
 
 	"vivary/plan"
 	"vivary/plan/finding"
+	"vivary/schema"
 	"vivary/schema/quantity"
 )
 
@@ -111,7 +112,7 @@ func heaterBare(r *Rule, e *Enclosure) {
 		if h.Channel.Set() {
 			text = "the " + h.Name.V + " is on outlet " + strconv.Quote(h.Channel.V) + ", of which no heater says its thermostat"
 		}
-		f := e.figure("temperature-target")
+		f := e.figure(schema.FigureTemperatureTarget)
 		write := "thermostat = \"…\""
 		if f != nil {
 			write = "thermostat = \"" + quantity.FormatAtMost(f.Range.High, e.degrees()) + "\""
@@ -121,7 +122,7 @@ func heaterBare(r *Rule, e *Enclosure) {
 }
 
 func heaterOvershoot(r *Rule, e *Enclosure) {
-	hard := e.figure("temperature-hard")
+	hard := e.figure(schema.FigureTemperatureHard)
 	if hard == nil {
 		return
 	}
@@ -145,7 +146,7 @@ func heaterOvershoot(r *Rule, e *Enclosure) {
 
 // aim is the upper end of what is aimed for, and at most v.
 func (e *Enclosure) aim(v float64) float64 {
-	if f := e.figure("temperature-target"); f != nil {
+	if f := e.figure(schema.FigureTemperatureTarget); f != nil {
 		v = min(v, f.Range.High)
 	}
 	return v
@@ -156,13 +157,13 @@ func heaterMisplaced(r *Rule, e *Enclosure) {
 		if !h.Place.Set() {
 			continue
 		}
-		not := e.figure("heater-not")
+		not := e.figure(schema.FigureHeaterNot)
 		switch {
 		case not != nil && slices.Contains(not.Words, h.Place.V):
 			e.Add(finding.Finding{Rule: &r.Rule, At: h.Place.At, Text: "the " + h.Name.V + " is " + placed(h.Place.V) + ", where " + e.Sheet.Name.V + " must not have one",
 				Limit: e.limit("not "+not.Value.V, not), Source: e.Cite(not), Write: "place = \"side\""})
-		case h.Place.V == "under" && e.word("lifestyle") == "burrower":
-			life := e.figure("lifestyle")
+		case h.Place.V == "under" && e.word(schema.FigureLifestyle) == "burrower":
+			life := e.figure(schema.FigureLifestyle)
 			e.Add(finding.Finding{Rule: &r.Rule, At: h.Place.At, Text: "the " + h.Name.V + " is beneath the floor, where " + e.Sheet.Name.V + " digs down to get away from heat",
 				Limit: e.limit("a burrower", life), Source: e.Cite(life), Write: "place = \"side\""})
 		}
@@ -244,7 +245,7 @@ func wanted(e *plan.Enclosure) (quantity.Range, bool) {
 	if e.Climate.WarmEnd.Set() {
 		return e.Climate.WarmEnd.V, true
 	}
-	if f := e.Sheet.Figure("temperature-soft", ""); f != nil {
+	if f := e.Sheet.Figure(schema.FigureTemperatureSoft, ""); f != nil {
 		return f.Range, true
 	}
 	return quantity.Range{}, false
@@ -311,8 +312,8 @@ func thermostatOff(r *Rule, e *Enclosure) {
 
 func uvLamp(r *Rule, e *Enclosure) {
 	for _, h := range e.heaters() {
-		if h.UV.V && e.true("uv-not") {
-			f := e.figure("uv-not")
+		if h.UV.V && e.true(schema.FigureUVNot) {
+			f := e.figure(schema.FigureUVNot)
 			e.Add(finding.Finding{Rule: &r.Rule, At: h.UV.At, Text: "the " + h.Name.V + " gives off ultraviolet light", Limit: e.limit("no ultraviolet light", f), Source: e.Cite(f), Write: "uv = false, with another lamp"})
 		}
 	}

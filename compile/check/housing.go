@@ -5,6 +5,7 @@ import (
 
 	"vivary/compile/growth"
 	"vivary/plan/finding"
+	"vivary/schema"
 	"vivary/schema/quantity"
 )
 
@@ -92,12 +93,12 @@ func fallHigh(r *Rule, e *Enclosure) {
 		return
 	}
 	depth := h.Depth.V.Value
-	if f := e.figure("substrate-depth-min"); !h.Depth.Set() && f != nil {
+	if f := e.figure(schema.FigureSubstrateDepthMin); !h.Depth.Set() && f != nil {
 		depth = f.Range.Low
 	}
 	free := h.Inside.V.Height - depth
 	for _, g := range e.Life.Groups {
-		f := e.least("fall-max", e.stage(g))
+		f := e.least(schema.FigureFallMax, e.stage(g))
 		if f == nil || e.count(g) == 0 || free <= f.Range.High+0.5 {
 			continue
 		}
@@ -110,7 +111,7 @@ func fallHigh(r *Rule, e *Enclosure) {
 
 // hangs reports whether animals of a stage still have a moult to hang for.
 func (e *Enclosure) hangs(stage string) bool {
-	return e.true("hangs-to-moult") && (stage != "adult" || e.true("moults-as-adult"))
+	return e.true(schema.FigureHangsToMoult) && (stage != "adult" || e.true(schema.FigureMoultsAsAdult))
 }
 
 func noPerch(r *Rule, e *Enclosure) {
@@ -118,15 +119,15 @@ func noPerch(r *Rule, e *Enclosure) {
 	if h.Perches.V || h.Perches.Bad {
 		return
 	}
-	climber := e.word("lifestyle") == "tree" || e.word("lifestyle") == "bark"
+	climber := e.word(schema.FigureLifestyle) == "tree" || e.word(schema.FigureLifestyle) == "bark"
 	for _, g := range e.Life.Groups {
 		stage := e.stage(g)
 		if e.count(g) == 0 || stage == "newborn" || !climber && !e.hangs(stage) {
 			continue
 		}
-		f, limit, text := e.figure("lifestyle"), "lives above the ground", g.Animals.Name.V+" live above the ground, and there is nothing to live on"
+		f, limit, text := e.figure(schema.FigureLifestyle), "lives above the ground", g.Animals.Name.V+" live above the ground, and there is nothing to live on"
 		if e.hangs(stage) {
-			f, limit, text = e.figure("hangs-to-moult"), "hangs free", g.Animals.Name.V+" must hang free to moult, and there is nothing to hang from"
+			f, limit, text = e.figure(schema.FigureHangsToMoult), "hangs free", g.Animals.Name.V+" must hang free to moult, and there is nothing to hang from"
 		}
 		at := h.Perches.At
 		if !at.Written() {
@@ -138,7 +139,7 @@ func noPerch(r *Rule, e *Enclosure) {
 }
 
 func substrateShallow(r *Rule, e *Enclosure) {
-	h, least := e.Plan.Housing, e.figure("substrate-depth-min")
+	h, least := e.Plan.Housing, e.figure(schema.FigureSubstrateDepthMin)
 	if least == nil || least.Range.Low == 0 || h.Depth.Bad || h.Inside.Bad {
 		return
 	}
@@ -161,7 +162,7 @@ func substrateShallow(r *Rule, e *Enclosure) {
 		e.Soft(x, finding.Advice) // the figure is for the grown; young dig their own length
 		return
 	}
-	if f := e.figure("substrate-depth-advised"); f != nil && depth < f.Range.Low-1e-9 {
+	if f := e.figure(schema.FigureSubstrateDepthAdvised); f != nil && depth < f.Range.Low-1e-9 {
 		e.Soft(finding.Finding{Rule: &r.Rule, At: h.Depth.At, Text: h.Depth.V.String() + " of substrate is enough, and more is advised",
 			Limit: e.atLeast(f.Range.Low, u, f), Source: e.Cite(f), Write: "depth = \"" + quantity.FormatAtLeast(f.Range.Low, u) + "\""}, finding.Advice)
 	}
@@ -191,7 +192,7 @@ func volumeSmall(r *Rule, e *Enclosure) {
 		return
 	}
 	for _, g := range e.Life.Groups {
-		f := e.most("volume-first", e.stage(g))
+		f := e.most(schema.FigureVolumeFirst, e.stage(g))
 		if f == nil || e.count(g) == 0 || 1000*size.V.VolumeLitres() >= f.Range.Low*growth.Tolerance {
 			continue
 		}
@@ -207,7 +208,7 @@ func heightLow(r *Rule, e *Enclosure) {
 		return
 	}
 	for _, g := range e.Life.Groups {
-		f := e.most("height-min", e.stage(g))
+		f := e.most(schema.FigureHeightMin, e.stage(g))
 		if f == nil || e.count(g) == 0 || size.V.Height >= f.Range.Low*growth.Tolerance {
 			continue
 		}
@@ -219,7 +220,7 @@ func heightLow(r *Rule, e *Enclosure) {
 
 func dropShort(r *Rule, e *Enclosure) {
 	h := e.Plan.Housing
-	if !h.Inside.Set() || !e.true("hangs-to-moult") {
+	if !h.Inside.Set() || !e.true(schema.FigureHangsToMoult) {
 		return
 	}
 	free := h.Inside.V.Height - h.Depth.V.Value

@@ -128,7 +128,7 @@ func (e *Enclosure) humidities(use func(words string, season *plan.Season, h pla
 }
 
 func humidityHarms(r *Rule, e *Enclosure) {
-	hard := e.figure("humidity-hard")
+	hard := e.figure(schema.FigureHumidityHard)
 	if hard == nil {
 		return
 	}
@@ -141,7 +141,7 @@ func humidityHarms(r *Rule, e *Enclosure) {
 }
 
 func humidityUnusual(r *Rule, e *Enclosure) {
-	soft, hard := e.figure("humidity-soft"), e.figure("humidity-hard")
+	soft, hard := e.figure(schema.FigureHumiditySoft), e.figure(schema.FigureHumidityHard)
 	if soft == nil {
 		return
 	}
@@ -150,7 +150,7 @@ func humidityUnusual(r *Rule, e *Enclosure) {
 			return
 		}
 		f := soft
-		if t := e.figure("humidity-target"); t != nil {
+		if t := e.figure(schema.FigureHumidityTarget); t != nil {
 			f = t // which says what is disputed
 		}
 		dry := "drier"
@@ -163,9 +163,9 @@ func humidityUnusual(r *Rule, e *Enclosure) {
 }
 
 func (e *Enclosure) humidityInstead() string {
-	f := e.figure("humidity-target")
+	f := e.figure(schema.FigureHumidityTarget)
 	if f == nil {
-		f = e.figure("humidity-soft")
+		f = e.figure(schema.FigureHumiditySoft)
 	}
 	if f == nil {
 		return ""
@@ -184,8 +184,8 @@ func humidityExact(r *Rule, e *Enclosure) {
 
 func noWater(r *Rule, e *Enclosure) {
 	w := e.Plan.Housing.Water
-	if w.Set() && w.V == "none" && e.word("drinks") == "dish" {
-		f := e.figure("drinks")
+	if w.Set() && w.V == "none" && e.word(schema.FigureDrinks) == "dish" {
+		f := e.figure(schema.FigureDrinks)
 		e.Add(finding.Finding{Rule: &r.Rule, At: w.At, Text: "there is no dish, and " + e.Sheet.Name.V + " drinks from one", Limit: e.limit("drinks from a dish", f), Source: e.Cite(f), Write: "water = \"dish\""})
 	}
 }
@@ -196,7 +196,7 @@ func substrateMoisture(r *Rule, e *Enclosure) {
 		return
 	}
 	text, write := "", ""
-	switch e.word("moisture") {
+	switch e.word(schema.FigureMoisture) {
 	case "damp":
 		if m.V == "dry" {
 			text, write = "the substrate is kept dry through, and "+e.Sheet.Name.V+" depends on damp", "moisture = \"damp below\""
@@ -207,7 +207,7 @@ func substrateMoisture(r *Rule, e *Enclosure) {
 		}
 	}
 	if text != "" {
-		f := e.figure("moisture")
+		f := e.figure(schema.FigureMoisture)
 		e.Add(finding.Finding{Rule: &r.Rule, At: m.At, Text: text, Limit: e.limit(f.Value.V, f), Source: e.Cite(f), Write: write})
 	}
 }
@@ -217,10 +217,10 @@ func substrateMoisture(r *Rule, e *Enclosure) {
 const usualMistGap = 7
 
 func aridMist(r *Rule, e *Enclosure) {
-	if e.word("moisture") != "arid" {
+	if e.word(schema.FigureMoisture) != "arid" {
 		return
 	}
-	f := e.figure("mist-interval-min")
+	f := e.figure(schema.FigureMistIntervalMin)
 	least := usualMistGap
 	if f != nil {
 		least = int(f.Range.Low / (24 * 60))
@@ -262,13 +262,13 @@ const dampAir = 75
 
 func staleAir(r *Rule, e *Enclosure) {
 	h := e.Plan.Housing
-	if e.word("ventilation") == "cross" {
+	if e.word(schema.FigureVentilation) == "cross" {
 		return // said by no-cross-air
 	}
 	aim := 0.0
 	if c := e.Plan.Climate; c != nil && c.Humidity.Set() {
 		aim = c.Humidity.V.High
-	} else if f := e.figure("humidity-target"); f != nil {
+	} else if f := e.figure(schema.FigureHumidityTarget); f != nil {
 		aim = f.Range.High
 	}
 	if aim <= dampAir {
@@ -286,10 +286,10 @@ func staleAir(r *Rule, e *Enclosure) {
 
 func noCrossAir(r *Rule, e *Enclosure) {
 	h := e.Plan.Housing
-	if e.word("ventilation") != "cross" || h.Vents.Bad || h.Vents.V == "cross" || h.Vents.V == "all" || h.Kind.V == "mesh" {
+	if e.word(schema.FigureVentilation) != "cross" || h.Vents.Bad || h.Vents.V == "cross" || h.Vents.V == "all" || h.Kind.V == "mesh" {
 		return
 	}
-	f := e.figure("ventilation")
+	f := e.figure(schema.FigureVentilation)
 	x := finding.Finding{Rule: &r.Rule, At: h.Vents.At, Text: "the openings of the enclosure are not on opposite sides", Limit: e.limit("openings on opposite sides", f), Source: e.Cite(f), Write: "vents = \"cross\""}
 	if !h.Vents.Set() {
 		x.At, x.Text = h.At, "it is not said that air gets through from side to side"
@@ -299,8 +299,8 @@ func noCrossAir(r *Rule, e *Enclosure) {
 
 func meshTop(r *Rule, e *Enclosure) {
 	h := e.Plan.Housing
-	if e.word("moisture") == "damp" && h.Lid.Set() && h.LidIs("mesh") {
-		f := e.figure("moisture")
+	if e.word(schema.FigureMoisture) == "damp" && h.Lid.Set() && h.LidIs("mesh") {
+		f := e.figure(schema.FigureMoisture)
 		e.Add(finding.Finding{Rule: &r.Rule, At: h.Lid.At, Text: "the damp that " + e.Sheet.Name.V + " depends on leaves through a mesh lid", Limit: e.limit("damp", f), Source: r.Source,
 			Write: "lid = \"part mesh, latched\", with most of it covered"})
 	}
@@ -313,7 +313,7 @@ func youngDraught(r *Rule, e *Enclosure) {
 	if slices.Contains(h.VentsAt.V, "side") {
 		side, at = true, h.VentsAt.At
 	}
-	if !side || e.word("ventilation") == "cross" || e.word("moisture") == "arid" {
+	if !side || e.word(schema.FigureVentilation) == "cross" || e.word(schema.FigureMoisture) == "arid" {
 		return
 	}
 	for _, g := range e.Life.Groups {

@@ -5,6 +5,7 @@ import (
 
 	"vivary/plan"
 	"vivary/plan/finding"
+	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -38,24 +39,20 @@ var needs = []*Rule{
 func needUnstated(r *Rule, e *Enclosure) {
 	for _, g := range e.Life.Groups {
 		stage := e.stage(g)
-		var has [4]bool
-		all := [4]string{"look", "water", "moisture", "food"}
+		has := map[*schema.NeedName]bool{}
 		for _, n := range e.Sheet.Needs {
-			if stage != "" && len(n.Stages) > 0 && !plan.Lists(n.Stages, stage) {
-				continue
-			}
-			for i, name := range all {
-				has[i] = has[i] || n.Name.V == name
+			if stage == "" || len(n.Stages) == 0 || plan.Lists(n.Stages, stage) {
+				has[n.What] = true
 			}
 		}
 		var lacks []string
-		if !has[0] {
+		if !has[schema.NeedLook] {
 			lacks = append(lacks, "look")
 		}
-		if !has[1] && !has[2] {
+		if !has[schema.NeedWater] && !has[schema.NeedMoisture] {
 			lacks = append(lacks, "water or moisture")
 		}
-		if !has[3] && stage != "newborn" {
+		if !has[schema.NeedFood] && stage != "newborn" {
 			lacks = append(lacks, "food")
 		}
 		if len(lacks) > 0 {
@@ -78,7 +75,7 @@ func newbornLate(r *Rule, e *Enclosure) {
 			continue
 		}
 		most := civil.Date(latestNewborn)
-		if f := e.figure("on-mother"); f != nil {
+		if f := e.figure(schema.FigureOnMother); f != nil {
 			most = civil.Date(f.Range.High / (24 * 60) * 2)
 		}
 		if a.Born.V+most < e.Today {
@@ -110,11 +107,11 @@ func sheetWeaker(r *Rule, c *Collection) {
 			}
 		}
 		for _, f := range s.Figures {
-			if !f.Own || f.Name.V != "unattended" && f.Name.V != "temperature-hard" {
+			if !f.Own || f.What != schema.FigureUnattended && f.What != schema.FigureTemperatureHard {
 				continue
 			}
 			for _, b := range base.Figures {
-				if b.Name.V == f.Name.V && sameStages(b.Stages, f.Stages) && (f.Range.High > b.Range.High || f.Name.V == "temperature-hard" && f.Range.Low < b.Range.Low) {
+				if b.What == f.What && sameStages(b.Stages, f.Stages) && (f.Range.High > b.Range.High || f.What == schema.FigureTemperatureHard && f.Range.Low < b.Range.Low) {
 					c.Add(finding.Finding{Rule: &r.Rule, At: f.Value.At, Source: c.cite(b.Cited),
 						Text:  f.Name.V + " is " + f.Value.V + " here",
 						Limit: b.Value.V + ", " + b.Name.V + " of the built-in sheet",

@@ -8,6 +8,7 @@ import (
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/plan/source"
+	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -115,7 +116,7 @@ func identityClash(r *Rule, c *Collection) {
 }
 
 func originUnsaid(r *Rule, e *Enclosure) {
-	f := e.figure("cites")
+	f := e.figure(schema.FigureCITES)
 	if f == nil || len(f.Words) == 0 || slices.Contains(f.Words, "none") {
 		return
 	}
@@ -140,7 +141,7 @@ func originUnsaid(r *Rule, e *Enclosure) {
 }
 
 func arrivalUnsaid(r *Rule, e *Enclosure) {
-	if e.Plan.Culture.V || e.word("cites") != "none" {
+	if e.Plan.Culture.V || e.word(schema.FigureCITES) != "none" {
 		return // of listed species origin-unsaid speaks
 	}
 	for _, g := range e.Life.Groups {

@@ -8,6 +8,7 @@ import (
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/plan/source"
+	"vivary/schema"
 	"vivary/schema/quantity"
 )
 
@@ -62,18 +63,18 @@ func (e *Enclosure) menuAt(s *schedule.Series, k int) source.Place {
 }
 
 func preyHeavy(r *Rule, e *Enclosure) {
-	e.tooBig(r, "prey-mass-share", "weighs up to ", (*Enclosure).bodyMass, func(z *plan.FeederSize) plan.Written[quantity.Range] { return z.Mass })
+	e.tooBig(r, schema.FigurePreyMassShare, "weighs up to ", (*Enclosure).bodyMass, func(z *plan.FeederSize) plan.Written[quantity.Range] { return z.Mass })
 }
 
 func preyLong(r *Rule, e *Enclosure) {
-	e.tooBig(r, "prey-length-share", "is up to ", (*Enclosure).bodyLength, func(z *plan.FeederSize) plan.Written[quantity.Range] { return z.Length })
+	e.tooBig(r, schema.FigurePreyLengthShare, "is up to ", (*Enclosure).bodyLength, func(z *plan.FeederSize) plan.Written[quantity.Range] { return z.Length })
 }
 
 // tooBig compares the largest of a size of prey with the smallest of the animals.
 // Killed prey does not fight back and is taken in pieces.
-func (e *Enclosure) tooBig(r *Rule, figure, is string, body func(*Enclosure, *life.Group) (quantity.Range, bool), of func(*plan.FeederSize) plan.Written[quantity.Range]) {
+func (e *Enclosure) tooBig(r *Rule, what *schema.Figure, is string, body func(*Enclosure, *life.Group) (quantity.Range, bool), of func(*plan.FeederSize) plan.Written[quantity.Range]) {
 	e.meals(func(s *schedule.Series) {
-		share := e.least(figure, e.stage(s.Group))
+		share := e.least(what, e.stage(s.Group))
 		own, known := body(e, s.Group)
 		if share == nil || !known || s.Meal.Killed.V {
 			return
@@ -120,7 +121,7 @@ func richPrey(r *Rule, e *Enclosure) {
 			if sheet == nil {
 				continue
 			}
-			f := sheet.Figure("share-max")
+			f := sheet.Figure(schema.FeederShareMax)
 			if share := 100 * float64(n) / float64(len(s.Menu)); f != nil && share > f.Range.High+1 {
 				e.Add(finding.Finding{Rule: &r.Rule, At: e.menuAt(s, k), Text: sheet.Name.V + " is " + quantity.Format(share, quantity.Percent) + " of the meals",
 					Limit: f.Value.V + " at the most, share-max of " + sheet.Name.V, Source: e.Cite(f), Write: "rotate with more of the others"})

@@ -81,7 +81,7 @@ func mantisNymphs(gap string) string {
 }
 
 func (e *Enclosure) deadly() *plan.Figure {
-	if f := e.figure("venom"); f != nil && slices.Contains(f.Words, "medically significant") {
+	if f := e.figure(schema.FigureVenom); f != nil && slices.Contains(f.Words, "medically significant") {
 		return f
 	}
 	return nil
@@ -148,10 +148,10 @@ func stingCard(r *Rule, e *Enclosure) {
 
 func lidLoose(r *Rule, e *Enclosure) {
 	h := e.Plan.Housing
-	if !h.Lid.Set() || h.LidIs("latched") || h.LidIs("locked") || e.word("lid") != "latched" {
+	if !h.Lid.Set() || h.LidIs("latched") || h.LidIs("locked") || e.word(schema.FigureLid) != "latched" {
 		return
 	}
-	f := e.figure("lid")
+	f := e.figure(schema.FigureLid)
 	e.Add(finding.Finding{Rule: &r.Rule, At: h.Lid.At, Text: "nothing is said to hold the lid shut over " + e.Sheet.Name.V, Limit: e.limit("a lid that is held shut", f), Source: e.Cite(f), Write: "lid = \"solid, latched\", once it is"})
 }
 
@@ -167,13 +167,13 @@ func gapWide(r *Rule, e *Enclosure) {
 	}
 	for _, g := range e.Life.Groups {
 		stage := e.stage(g)
-		if (g.Gravid || g.Brood) && len(e.facts["gap-max"]) > 0 {
+		if (g.Gravid || g.Brood) && len(e.facts[schema.FigureGapMax]) > 0 {
 			stage = "newborn"
 		}
 		if e.count(g) == 0 {
 			continue
 		}
-		if f := e.least("gap-max", stage); f != nil {
+		if f := e.least(schema.FigureGapMax, stage); f != nil {
 			if gap.V.Value > f.Range.High+1e-9 {
 				e.Add(finding.Finding{Rule: &r.Rule, At: gap.At, Text: g.Animals.Name.V + " can leave through a gap of " + gap.V.String(), Limit: e.atMost(f.Range.High, gap.V.Unit, f), Source: e.Cite(f), Write: "gap = \"" + quantity.FormatAtMost(f.Range.High, gap.V.Unit) + "\", with finer mesh"})
 				return
@@ -205,7 +205,7 @@ func lengthUnit(u quantity.Unit) quantity.Unit {
 }
 
 func handledFreely(r *Rule, e *Enclosure) {
-	if (e.word("venom") == "none" || e.word("venom") == "") && (e.word("hairs") == "none" || e.word("hairs") == "") {
+	if (e.word(schema.FigureVenom) == "none" || e.word(schema.FigureVenom) == "") && (e.word(schema.FigureHairs) == "none" || e.word(schema.FigureHairs) == "") {
 		return
 	}
 	for _, c := range e.Plan.Care {
@@ -216,7 +216,7 @@ func handledFreely(r *Rule, e *Enclosure) {
 }
 
 func hairsUntrained(r *Rule, e *Enclosure) {
-	if e.word("hairs") != "thrown" {
+	if e.word(schema.FigureHairs) != "thrown" {
 		return
 	}
 	for i := range e.Series {
@@ -224,7 +224,7 @@ func hairsUntrained(r *Rule, e *Enclosure) {
 		if !inside(s) || s.Keeper == "" || e.trained(s.Keeper, "hairs") {
 			continue
 		}
-		f := e.figure("hairs")
+		f := e.figure(schema.FigureHairs)
 		e.Add(finding.Finding{Rule: &r.Rule, At: e.Plan.Species.At, Text: s.Keeper + " works inside with " + e.Sheet.Name.V + " (" + s.Name + ") and is not said to be trained for its hairs",
 			Limit: e.limit("throws barbed hairs", f), Source: r.Source, Write: "trained = \"hairs\" in keeper " + strconv.Quote(s.Keeper) + ", once shown"})
 		return

@@ -6,6 +6,7 @@ import (
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/plan/source"
+	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/quantity"
 )
@@ -142,7 +143,7 @@ func (t target) what() string {
 }
 
 func targetHarms(r *Rule, e *Enclosure) {
-	hard := e.figure("temperature-hard")
+	hard := e.figure(schema.FigureTemperatureHard)
 	if hard == nil {
 		return
 	}
@@ -160,12 +161,12 @@ func targetHarms(r *Rule, e *Enclosure) {
 
 // insteadOf writes what is aimed for in the place of a target.
 func (e *Enclosure) insteadOf(t target) string {
-	f := e.figure("temperature-target")
-	if n := e.figure("night"); t.night && n != nil {
+	f := e.figure(schema.FigureTemperatureTarget)
+	if n := e.figure(schema.FigureNight); t.night && n != nil {
 		f = n
 	}
 	if f == nil {
-		f = e.figure("temperature-soft")
+		f = e.figure(schema.FigureTemperatureSoft)
 	}
 	if f == nil {
 		return ""
@@ -181,7 +182,7 @@ func (e *Enclosure) insteadOf(t target) string {
 }
 
 func targetUnusual(r *Rule, e *Enclosure) {
-	soft, hard := e.figure("temperature-soft"), e.figure("temperature-hard")
+	soft, hard := e.figure(schema.FigureTemperatureSoft), e.figure(schema.FigureTemperatureHard)
 	if soft == nil {
 		return
 	}
@@ -190,7 +191,7 @@ func targetUnusual(r *Rule, e *Enclosure) {
 			return // a season says why; beyond the hard limit it has been said
 		}
 		bears := soft.Range
-		if n := e.figure("night"); t.night && n != nil {
+		if n := e.figure(schema.FigureNight); t.night && n != nil {
 			bears.Low = min(bears.Low, n.Range.Low)
 		}
 		if bears.Encloses(t.V) {
@@ -206,7 +207,7 @@ func targetUnusual(r *Rule, e *Enclosure) {
 }
 
 func offTarget(r *Rule, e *Enclosure) {
-	c, f := e.Plan.Climate, e.figure("temperature-target")
+	c, f := e.Plan.Climate, e.figure(schema.FigureTemperatureTarget)
 	if c == nil || f == nil {
 		return
 	}
@@ -244,7 +245,7 @@ func (e *Enclosure) roomLimits() (room plan.Written[quantity.Range], hard *plan.
 	if e.Plan.Place == nil || !e.Plan.Place.Temperature.Set() {
 		return room, nil, false
 	}
-	hard = e.figure("temperature-hard")
+	hard = e.figure(schema.FigureTemperatureHard)
 	return e.Plan.Place.Temperature, hard, hard != nil
 }
 
@@ -345,7 +346,7 @@ func dayOf(d plan.Day) (int, bool) {
 }
 
 func noNightDrop(r *Rule, e *Enclosure) {
-	c, drop := e.Plan.Climate, e.figure("night-drop")
+	c, drop := e.Plan.Climate, e.figure(schema.FigureNightDrop)
 	if c == nil || drop == nil || c.Night.Set() || len(c.Heaters) == 0 {
 		return
 	}
@@ -355,7 +356,7 @@ func noNightDrop(r *Rule, e *Enclosure) {
 		}
 	}
 	write := "hours = \"14 h\" for a heater on a timer"
-	if n := e.figure("night"); n != nil {
+	if n := e.figure(schema.FigureNight); n != nil {
 		write = "night = \"" + quantity.FormatRange(n.Range.Low, n.Range.High, e.degrees()) + "\""
 	}
 	e.Add(finding.Finding{Rule: &r.Rule, At: c.At, Text: "it is as warm by night as by day", Limit: e.within(drop.Range, stepUnit(e.degrees()), drop) + ", cooler by night", Source: e.Cite(drop), Write: write})

@@ -41,7 +41,7 @@ func (s *selection) leaves(feed *ical.Feed) {
 		return
 	}
 	for _, x := range s.r.Schedule.People.Leaves(s.r.Plan) {
-		if x.Keeper != "" && !plan.Lists(s.Plan.Keepers, x.Keeper) || x.Keeper == "" && len(s.Plan.Keepers) > 0 && !strings.HasPrefix(x.Name, s.Plan.Keepers[0].V+"/") {
+		if x.Keeper != "" && !plan.Lists(s.Plan.Keepers, x.Keeper) || x.Keeper == "" && len(s.Plan.Keepers) > 0 && x.Away != s.Plan.Keepers[0].V {
 			continue
 		}
 		if x.From >= s.r.Horizon.Days || x.From+x.Days < -Kept {

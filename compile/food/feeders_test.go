@@ -5,6 +5,7 @@ import (
 
 	"vivary/compile/food"
 	"vivary/plan"
+	"vivary/schema"
 )
 
 // Energy of the wet animal in kcal/g, and water, protein and fat in %: M. D. Finke,
@@ -31,21 +32,21 @@ func TestFeedersAgainstFinke(t *testing.T) {
 			t.Errorf("no %s", name)
 			continue
 		}
-		for i, figure := range []string{"energy", "water", "protein", "fat"} {
+		for i, figure := range []*schema.Figure{schema.FeederEnergy, schema.FeederWater, schema.FeederProtein, schema.FeederFat} {
 			x, scale := f.Figure(figure), 1.0
 			if i == 0 {
 				scale = 4.184 // kJ
 			}
 			if x == nil {
-				t.Errorf("%s: no %s", name, figure)
+				t.Errorf("%s: no %s", name, figure.Name)
 				continue
 			}
-			near(t, name+" "+figure, x.Range.Low, want[i]*scale, 1e-9)
-			near(t, name+" "+figure, x.Range.High, want[i]*scale, 1e-9)
+			near(t, name+" "+figure.Name, x.Range.Low, want[i]*scale, 1e-9)
+			near(t, name+" "+figure.Name, x.Range.High, want[i]*scale, 1e-9)
 		}
 	}
-	near(t, "silkworm of the abstract", library.Feeder("silkworm").Figure("energy").Range.Low/4.184, 0.674, 0.01)
-	near(t, "waxworm of the abstract", library.Feeder("waxworm").Figure("energy").Range.Low/4.184, 2.741, 0.01)
+	near(t, "silkworm of the abstract", library.Feeder("silkworm").Figure(schema.FeederEnergy).Range.Low/4.184, 0.674, 0.01)
+	near(t, "waxworm of the abstract", library.Feeder("waxworm").Figure(schema.FeederEnergy).Range.Low/4.184, 2.741, 0.01)
 
 	// 465 mg and 5.86 kJ/g are 2.724 kJ.
 	e, ok := food.Energy(library, plan.Prey{Feeder: "cricket", Size: "adult"})

@@ -9,6 +9,7 @@ import (
 	"vivary/compile/life"
 	"vivary/compile/schedule"
 	"vivary/plan"
+	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -110,12 +111,12 @@ func Of(s *schedule.Schedule, of []schedule.Series, g *life.Group, today civil.D
 	if r.Animals == 0 || r.Items == 0 || e.Sheet == nil {
 		return r, false
 	}
-	r.Kin = kinOf(e.Sheet.Figure("metabolic-kin", ""))
+	r.Kin = kinOf(e.Sheet.Figure(schema.FigureMetabolicKin, ""))
 	stage := g.Stage(today)
 	if r.Kin == NoKin || !r.weigh(e.Sheet, stage) || !r.warm(e) {
 		return r, false
 	}
-	r.Usual = e.Sheet.Figure("items-a-week", stage)
+	r.Usual = e.Sheet.Figure(schema.FigureItemsAWeek, stage)
 	r.Rest = climate.Band[float64]{
 		Low:    Weekly(r.Kin.Rest(r.Mass.Low, float64(r.Temperature.Low))),
 		Likely: Weekly(r.Kin.Rest(r.Mass.Likely, float64(r.Temperature.Likely))),
@@ -145,7 +146,7 @@ func (r *Report) weigh(sheet *plan.SpeciesSheet, stage string) bool {
 	}
 	if m.Set() {
 		r.Mass, r.Measured = climate.Exactly(m.V.Value), true
-	} else if f := sheet.Figure("mass", stage); f != nil {
+	} else if f := sheet.Figure(schema.FigureMass, stage); f != nil {
 		r.Mass = climate.Band[float64]{Low: f.Range.Low, Likely: (f.Range.Low + f.Range.High) / 2, High: f.Range.High}
 	}
 	return r.Mass.Low > 0
@@ -163,7 +164,7 @@ func (r *Report) warm(e *plan.Enclosure) bool {
 	case (c == nil || len(c.Heaters) == 0) && e.Place != nil && e.Place.Temperature.Set():
 		low, high = e.Place.Temperature.V.Low, e.Place.Temperature.V.High
 	default:
-		f := e.Sheet.Figure("temperature-target", "")
+		f := e.Sheet.Figure(schema.FigureTemperatureTarget, "")
 		if f == nil {
 			return false
 		}

@@ -6,6 +6,7 @@ import (
 	"vivary/compile/life"
 	"vivary/compile/schedule"
 	"vivary/plan"
+	"vivary/schema"
 )
 
 func isMeal(s *schedule.Series, g *life.Group) bool {
@@ -62,7 +63,7 @@ func Energy(l *plan.Library, p plan.Prey) (climate.Band[float64], bool) {
 	if f == nil {
 		return climate.Band[float64]{}, false
 	}
-	size, gram := f.Size(p.Size), f.Figure("energy")
+	size, gram := f.Size(p.Size), f.Figure(schema.FeederEnergy)
 	if size == nil || !size.Mass.Set() || gram == nil {
 		return climate.Band[float64]{}, false
 	}

@@ -6,6 +6,7 @@ import (
 
 	"vivary/compile/climate"
 	"vivary/plan"
+	"vivary/schema"
 	"vivary/schema/quantity"
 )
 
@@ -51,7 +52,7 @@ func (r *Report) dries(e *plan.Enclosure) (float64, bool) {
 	var rh float64
 	if c := e.Climate; c != nil && c.Humidity.Set() {
 		rh = c.Humidity.V.Low
-	} else if f := e.Sheet.Figure("humidity-target", ""); f != nil {
+	} else if f := e.Sheet.Figure(schema.FigureHumidityTarget, ""); f != nil {
 		rh = f.Range.Low
 	} else {
 		return 0, false

@@ -1,11 +1,10 @@
 package growth
 
 import (
-	"strings"
-
 	"vivary/compile/climate"
 	"vivary/compile/life"
 	"vivary/plan"
+	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -88,7 +87,7 @@ func (w *world) hasYoung() bool {
 // expectedBirth is the band that package life gives.
 func expectedBirth(g *life.Group) Due {
 	for i := range g.Windows {
-		if w := &g.Windows[i]; strings.HasPrefix(w.Name, "birth/") {
+		if w := &g.Windows[i]; w.Kind == life.BirthWindow {
 			return Due{Between, w.From, w.Until - 1}
 		}
 	}
@@ -103,7 +102,7 @@ const oneBirth = 7
 func (w *world) born(g *life.Group) (birth Due, young int) {
 	for i := len(w.c.Log) - 1; i >= 0; i-- {
 		e := &w.c.Log[i]
-		if e.Word == nil || e.Word.Name != "born" || e.Date > w.today || e.Enclosure.V != w.l.Plan.Name.V ||
+		if e.Word == nil || e.Word != schema.WordBorn || e.Date > w.today || e.Enclosure.V != w.l.Plan.Name.V ||
 			e.Group.V != "" && e.Group.V != g.Animals.Name.V {
 			continue
 		}

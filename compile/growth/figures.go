@@ -1,6 +1,9 @@
 package growth
 
-import "vivary/plan"
+import (
+	"vivary/plan"
+	"vivary/schema"
+)
 
 // The stages by number, as schema.Stages has them; unknown is what no plan says.
 const (
@@ -89,43 +92,43 @@ func (f *figures) read(s *plan.SpeciesSheet) {
 	f.sheet = s
 	for _, x := range s.Figures {
 		if x.Instar.Set() {
-			if n := x.Instar.V; x.Name.V == "instar-length" && n >= 1 && n <= maxInstar && f.instar[n] == nil {
+			if n := x.Instar.V; x.What == schema.FigureInstarLength && n >= 1 && n <= maxInstar && f.instar[n] == nil {
 				f.instar[n] = x
 			}
 			continue
 		}
-		switch x.Name.V {
-		case "floor-first":
+		switch x.What {
+		case schema.FigureFloorFirst:
 			f.floorFirst.atLeast(x)
-		case "floor-further":
+		case schema.FigureFloorFurther:
 			f.floorFurther.atLeast(x)
-		case "volume-first":
+		case schema.FigureVolumeFirst:
 			f.volume.atLeast(x)
-		case "length":
+		case schema.FigureLength:
 			f.length.atMost(x)
-		case "mass":
+		case schema.FigureMass:
 			f.mass.atMost(x)
-		case "prey-length-share":
+		case schema.FigurePreyLengthShare:
 			f.preyLength.atMost(x)
-		case "prey-mass-share":
+		case schema.FigurePreyMassShare:
 			f.preyMass.atMost(x)
-		case "growth-factor":
+		case schema.FigureGrowthFactor:
 			f.factor = x
-		case "moults-to-adult":
+		case schema.FigureMoultsToAdult:
 			f.moults = x
-		case "age-at-maturity":
+		case schema.FigureAgeAtMaturity:
 			f.age = x
-		case "brood-size":
+		case schema.FigureBroodSize:
 			f.broodSize = x
-		case "group-max":
+		case schema.FigureGroupMax:
 			f.groupMax = x
-		case "on-mother":
+		case schema.FigureOnMother:
 			f.onMother = x
-		case "dispersal":
+		case schema.FigureDispersal:
 			f.dispersal = x
-		case "separation":
+		case schema.FigureSeparation:
 			f.separation = word(x)
-		case "metabolic-kin":
+		case schema.FigureMetabolicKin:
 			f.kinWord = word(x)
 		}
 	}

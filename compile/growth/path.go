@@ -2,7 +2,6 @@ package growth
 
 import (
 	"math"
-	"strings"
 
 	"vivary/compile/climate"
 	"vivary/compile/life"
@@ -30,8 +29,7 @@ func pathOf(f *figures, g *life.Group, today civil.Date) path {
 		p.born = Due{Between, b.V, b.V}
 	}
 	for i := range g.Windows {
-		// The name is the window's identity: the days that package life gives for a moult.
-		if w := &g.Windows[i]; strings.HasPrefix(w.Name, "moult/") && w.Until > today {
+		if w := &g.Windows[i]; w.Kind == life.MoultWindow && w.Until > today {
 			p.next = Due{Between, max(w.From, today+1), w.Until - 1}
 		}
 	}

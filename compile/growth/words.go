@@ -6,6 +6,7 @@ import (
 
 	"vivary/compile/life"
 	"vivary/plan"
+	"vivary/schema"
 	"vivary/schema/quantity"
 )
 
@@ -151,7 +152,7 @@ func (r *Report) growthLines(g *life.Group, u units) (out []string) {
 		}
 		out = append(out, line)
 	}
-	if m := sheet.Figure("moults-to-adult", ""); m != nil {
+	if m := sheet.Figure(schema.FigureMoultsToAdult, ""); m != nil {
 		out = append(out, "  Adult after "+m.Value.V+" moults [moults-to-adult of "+sheet.Name.V+"]")
 	}
 	return out
@@ -161,8 +162,8 @@ func (r *Report) growthLines(g *life.Group, u units) (out []string) {
 // length of an adult. A scorpion's length is written without its tail and stands in
 // the sheets with it, so there it can't be told.
 func toGo(g *life.Group, sheet *plan.SpeciesSheet, growth Factor) string {
-	long, adult := g.Animals.Length, sheet.Figure("length", "adult")
-	if !long.Set() || adult == nil || sheet.Is("metabolic-kin", "scorpion") {
+	long, adult := g.Animals.Length, sheet.Figure(schema.FigureLength, "adult")
+	if !long.Set() || adult == nil || sheet.Is(schema.FigureMetabolicKin, "scorpion") {
 		return "  Its instar is not known: write instar, or a length, and the forecast follows."
 	}
 	few := math.Ceil(max(0, Moults(long.V.Value, adult.Range.Low, growth.High)))

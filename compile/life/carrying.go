@@ -4,6 +4,7 @@ import (
 	"vivary/compile/recur"
 	"vivary/plan"
 	"vivary/plan/finding"
+	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -55,7 +56,7 @@ func (t *track) closeLate(r *reader, on civil.Date) {
 
 // term is the days between which a birth is possible after the matings noted.
 func (r *reader) term(t *track) (from, to civil.Date, gestation span) {
-	gestation = r.days("gestation", "adult")
+	gestation = r.days(schema.FigureGestation, "adult")
 	if len(t.matings) == 0 || !gestation.ok {
 		return 0, 0, span{}
 	}
@@ -64,7 +65,7 @@ func (r *reader) term(t *track) (from, to civil.Date, gestation span) {
 	return from, to, gestation
 }
 
-func (r *reader) lead() span { return r.days("isolate-before", "adult").or(isolateLead) }
+func (r *reader) lead() span { return r.days(schema.FigureIsolateBefore, "adult").or(isolateLead) }
 
 // lateHold leaves her alone from the day after she was moved until the birth.
 func (r *reader) lateHold(t *track) (Hold, bool) {
@@ -87,7 +88,7 @@ func (r *reader) lateHold(t *track) (Hold, bool) {
 	default:
 		hold.At, hold.Why = t.Animals.State.At, "gravid, birth possible at any time"
 	}
-	gestation = r.days("gestation", "adult")
+	gestation = r.days(schema.FigureGestation, "adult")
 	if t.gravid.ok && gestation.ok {
 		hold.Until, hold.Cited = after(t.gravid.on, gestation.high)+1, gestation.cited
 	} else {
@@ -110,7 +111,7 @@ func (r *reader) carrying(t *track) {
 	if from, to, gestation := r.term(t); gestation.ok {
 		lead := r.lead()
 		first := t.matings[0]
-		t.Windows = append(t.Windows, Window{From: from, Until: to + 1, Name: "birth/" + first.on.String(), Title: "Birth possible",
+		t.Windows = append(t.Windows, Window{Kind: BirthWindow, From: from, Until: to + 1, Name: "birth/" + first.on.String(), Title: "Birth possible",
 			Text: "Young on her back? Look, do not lift; log born. No digging, no moving, no handling.", At: first.at, Cited: gestation.cited})
 		r.isolate(t, after(from, -lead.high), "birth possible from "+from.Short(), first, lead.cited)
 		return
@@ -135,13 +136,13 @@ func (r *reader) unknownTerm(t *track, hold Hold) {
 	} else {
 		first = r.weekday(t)
 	}
-	t.Tasks = append(t.Tasks, Task{Name: name, Kind: "watch", On: first, Interval: 7, Times: r.weeks(first, hold.Until),
+	t.Tasks = append(t.Tasks, Task{Name: name, Kind: schema.KindWatch, On: first, Interval: 7, Times: r.weeks(first, hold.Until),
 		Text: "young on her back? look, do not lift", At: hold.At})
 	if s.ok || r.company() {
 		r.isolate(t, first, "birth possible at any time", seen{first, hold.At, s.ok}, plan.Cited{})
 	}
 	if s.ok {
-		t.Tasks = append(t.Tasks, Task{Name: "reconsider/" + s.on.String(), Kind: "other", On: after(s.on, reconsiderAfter),
+		t.Tasks = append(t.Tasks, Task{Name: "reconsider/" + s.on.String(), Kind: schema.KindOther, On: after(s.on, reconsiderAfter),
 			Text: "thought gravid since " + s.on.Words() + ", no birth: reconsider", At: hold.At})
 	}
 }
@@ -154,13 +155,13 @@ func (r *reader) isolate(t *track, on civil.Date, why string, s seen, cited plan
 		task.Name += "/" + s.on.String()
 	}
 	if r.company() {
-		task.Kind = "rehouse"
+		task.Kind = schema.KindRehouse
 		if !t.parted {
 			task.On = max(on, r.h.From)
 		}
 		task.Text = "give her a box of her own: " + why
 	} else {
-		task.Kind, task.Text = "prepare", "last day for work inside, then leave her alone: "+why
+		task.Kind, task.Text = schema.KindPrepare, "last day for work inside, then leave her alone: "+why
 	}
 	t.Tasks = append(t.Tasks, task)
 }

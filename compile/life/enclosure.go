@@ -56,7 +56,7 @@ func (r *reader) care(e *plan.Event) {
 }
 
 func (r *reader) note(name string, e *plan.Event) {
-	if e.Word.Name == "done" {
+	if e.Word == schema.WordDone {
 		if r.out.Done == nil {
 			r.out.Done = map[string]civil.Date{}
 		}
@@ -94,11 +94,11 @@ func (r *reader) whole() {
 	if s := r.mites; s.ok {
 		r.out.Mites = s.on
 		r.out.HasMites = after(s.on, outbreak*7) > r.h.From
-		r.out.Tasks = append(r.out.Tasks, Task{Name: "mites/" + s.on.String(), Kind: "other", On: s.on, Times: outbreak, Interval: 7,
+		r.out.Tasks = append(r.out.Tasks, Task{Name: "mites/" + s.on.String(), Kind: schema.KindOther, On: s.on, Times: outbreak, Interval: 7,
 			Text: "mites: look at joints and mouth, take out food remains, own tools, last in the round", At: s.at})
 	}
 	if s := r.died; s.ok {
-		r.out.Tasks = append(r.out.Tasks, Task{Name: "after-death/" + s.on.String(), Kind: "other", On: s.on + 1,
+		r.out.Tasks = append(r.out.Tasks, Task{Name: "after-death/" + s.on.String(), Kind: schema.KindOther, On: s.on + 1,
 			Text: "check the others: water, heat record, leftovers, mites", At: s.at})
 	}
 	free := r.anyone()

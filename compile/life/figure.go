@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"vivary/plan"
+	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/quantity"
 )
@@ -21,13 +22,13 @@ type span struct {
 
 // days returns a figure for a stage. Where the stage is not known the longest of
 // all stages holds, being the strictest of a wait.
-func (r *reader) days(name, stage string) span {
+func (r *reader) days(what *schema.Figure, stage string) span {
 	if r.sheet == nil {
 		return span{}
 	}
-	f := r.sheet.Figure(name, stage)
+	f := r.sheet.Figure(what, stage)
 	if f == nil && stage == "" {
-		r.sheet.Each(name, func(x *plan.Figure) {
+		r.sheet.Each(what, func(x *plan.Figure) {
 			if !x.Instar.Set() && (f == nil || x.Range.High > f.Range.High) {
 				f = x
 			}
@@ -41,7 +42,7 @@ func (r *reader) instar(n int) span {
 	if r.sheet == nil {
 		return span{}
 	}
-	return spanOf(r.sheet.Instar("instar-length", n))
+	return spanOf(r.sheet.Instar(schema.FigureInstarLength, n))
 }
 
 // or returns the span, or n days on no word but common practice.

@@ -8,8 +8,6 @@
 package life
 
 import (
-	"strings"
-
 	"vivary/plan"
 	"vivary/plan/source"
 	"vivary/schema"
@@ -57,8 +55,20 @@ type Hold struct {
 	Cited plan.Cited   // where the length is from; empty for common practice
 }
 
+// WindowKind is what may happen in a window.
+type WindowKind uint8
+
+// The kinds of windows.
+const (
+	BirthWindow      WindowKind = iota
+	FirstMoultWindow            // of a brood, with their mother
+	MoultWindow
+	QuarantineWindow
+)
+
 // Window is a stretch of days in which something may happen, shown as a band.
 type Window struct {
+	Kind        WindowKind
 	From, Until civil.Date // the first day, and the first after
 	Name        string     // stable: part of the entry's identity, such as "birth/2026-11-02"
 	Title       string     // "Birth possible"
@@ -68,15 +78,13 @@ type Window struct {
 }
 
 // Births reports whether the window is for a birth or for what follows one.
-func (w *Window) Births() bool {
-	return strings.HasPrefix(w.Name, "birth/") || strings.HasPrefix(w.Name, "first-moult/")
-}
+func (w *Window) Births() bool { return w.Kind == BirthWindow || w.Kind == FirstMoultWindow }
 
 // Task is something to do once, or on each day of a short run, because of what
 // was seen. Every occasion lies on the horizon, or past its end.
 type Task struct {
 	Name     string // stable: part of the entry's identity
-	Kind     string // a kind of care
+	Kind     *schema.CareKind
 	On       civil.Date
 	Times    int // on how many occasions; 1 is once
 	Interval int // days between them
@@ -84,6 +92,7 @@ type Task struct {
 	High     bool // before everything else in its round
 	Meal     bool // it offers food to the group, so it satisfies the need for it
 	Instead  bool // of a meal: it stands in place of the usual one
+	Killed   bool // its prey is killed first, whoever is there
 	At       source.Place
 	Cited    plan.Cited
 }

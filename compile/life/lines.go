@@ -1,6 +1,9 @@
 package life
 
-import "vivary/plan"
+import (
+	"vivary/plan"
+	"vivary/schema"
+)
 
 // Lines sorts the lines of a collection's log by the enclosure that they are
 // about. A move stands under both enclosures, and where all of a group moved, what
@@ -13,14 +16,14 @@ func Lines(c *plan.Collection) map[string][]plan.Event {
 	for _, e := range c.Log {
 		put(e.Enclosure.V, e)
 		at := group{e.Enclosure.V, e.Group.V}
-		switch e.Word.Name {
-		case "mated", "gravid", "first_moult":
+		switch e.Word {
+		case schema.WordMated, schema.WordGravid, schema.WordFirstMoult:
 			breeding[at] = append(breeding[at], e)
-		case "born":
+		case schema.WordBorn:
 			breeding[at] = []plan.Event{e}
-		case "separated":
+		case schema.WordSeparated:
 			delete(breeding, at)
-		case "moved":
+		case schema.WordMoved:
 			if len(e.Args) == 0 || e.Args[0].V == e.Enclosure.V {
 				continue
 			}

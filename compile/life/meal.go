@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"vivary/plan"
+	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -56,7 +57,7 @@ func (r *reader) pause(t *track) (span, bool) {
 		return span{}, false
 	}
 	stage := t.stage().Stage
-	enough, pause := r.sheet.Figure("refusals-to-pause", stage), r.days("refusal-pause", stage)
+	enough, pause := r.sheet.Figure(schema.FigureRefusalsToPause, stage), r.days(schema.FigureRefusalPause, stage)
 	return pause, enough != nil && float64(t.Refused) >= enough.Range.Low && pause.high > 1
 }
 
@@ -70,16 +71,16 @@ func (r *reader) fasting(t *track) {
 	if pause, ok := r.pause(t); ok {
 		name, end := s.on.String(), after(s.on, pause.high)
 		t.Tasks = append(t.Tasks,
-			Task{Name: "refusals/" + name, Kind: "watch", On: s.on + 1, Interval: 7, Times: r.weeks(s.on+1, end),
+			Task{Name: "refusals/" + name, Kind: schema.KindWatch, On: s.on + 1, Interval: 7, Times: r.weeks(s.on+1, end),
 				Text: "pre-moult watch: do not dig", At: s.at, Cited: pause.cited},
-			Task{Name: "offer/" + name, Kind: "feed", On: end, Text: "offer one small item", Meal: true, Instead: true, At: s.at, Cited: pause.cited})
+			Task{Name: "offer/" + name, Kind: schema.KindFeed, On: end, Text: "offer one small item", Meal: true, Instead: true, At: s.at, Cited: pause.cited})
 	}
-	if alarm := r.days("fast-alarm", t.stage().Stage); alarm.ok {
+	if alarm := r.days(schema.FigureFastAlarm, t.stage().Stage); alarm.ok {
 		since, text := t.firstRefused.on, "first refusal on "
 		if t.HasFed {
 			since, text = t.Fed, "last meal on "
 		}
-		t.Tasks = append(t.Tasks, Task{Name: "fast/" + since.String(), Kind: "watch", On: after(since, alarm.high),
+		t.Tasks = append(t.Tasks, Task{Name: "fast/" + since.String(), Kind: schema.KindWatch, On: after(since, alarm.high),
 			Text: text + since.Short() + ": long fast, look at belly, water and temperature", At: s.at, Cited: alarm.cited})
 	}
 }

@@ -31,7 +31,7 @@ func (r *reader) terminal(t *track, e *plan.Event) bool {
 	if !r.grown(t) {
 		return false
 	}
-	f := r.sheet.Figure("moults-as-adult", "")
+	f := r.sheet.Figure(schema.FigureMoultsAsAdult, "")
 	r.found.Add(finding.Finding{Rule: ruleAdult, At: e.At,
 		Text:   e.Word.Name + " is said of an adult, but " + r.sheet.Shown() + " does not moult once it is adult",
 		Limit:  "moults-as-adult = false, species sheet " + r.sheet.Name.V,
@@ -41,7 +41,7 @@ func (r *reader) terminal(t *track, e *plan.Event) bool {
 }
 
 func (r *reader) grown(t *track) bool {
-	return r.sheet != nil && t.stage().Stage == "adult" && r.sheet.Is("moults-as-adult", "false")
+	return r.sheet != nil && t.stage().Stage == "adult" && r.sheet.Is(schema.FigureMoultsAsAdult, "false")
 }
 
 // moult notes a moult. In a group a line is about one animal unless it says how
@@ -139,12 +139,12 @@ func (r *reader) beforeMoult(t *track) {
 	text := "pre-moult watch: do not dig"
 	var cited plan.Cited
 	if r.sheet != nil {
-		if f := r.sheet.Figure("humidity-premoult", t.stage().Stage); f != nil {
+		if f := r.sheet.Figure(schema.FigureHumidityPremoult, t.stage().Stage); f != nil {
 			text += "; humidity " + f.Range.String()
 			cited = f.Cited
 		}
 	}
-	t.Tasks = append(t.Tasks, Task{Name: "premoult/" + s.on.String(), Kind: "watch", On: s.on,
+	t.Tasks = append(t.Tasks, Task{Name: "premoult/" + s.on.String(), Kind: schema.KindWatch, On: s.on,
 		Interval: 7, Times: r.weeks(s.on, r.h.Last()+1), Text: text, At: s.at, Cited: cited})
 }
 
@@ -157,14 +157,14 @@ func (r *reader) soft(t *track) {
 		t.Holds = append(t.Holds, hold)
 	}
 	put(Meals, r.meal(t))
-	if still := r.days("handling-wait", t.stage().Stage); still.ok {
+	if still := r.days(schema.FigureHandlingWait, t.stage().Stage); still.ok {
 		put(Disturbing, still)
 	}
 }
 
 // meal is the wait from a moult to the first meal.
 func (r *reader) meal(t *track) span {
-	return r.days("wait-after-moult", t.stage().Stage).or(usualWait)
+	return r.days(schema.FigureWaitAfterMoult, t.stage().Stage).or(usualWait)
 }
 
 // afterMoult puts the first meal after the last moult.
@@ -173,10 +173,10 @@ func (r *reader) afterMoult(t *track) {
 	if !s.ok {
 		return
 	}
-	t.Tasks = append(t.Tasks, Task{Name: "moult/" + s.on.String(), Kind: "leftovers", On: s.on,
+	t.Tasks = append(t.Tasks, Task{Name: "moult/" + s.on.String(), Kind: schema.KindLeftovers, On: s.on,
 		Text: "moulted: take out live feeders, keep water, leave alone", At: s.at})
 	if wait := r.meal(t); !t.HasFed || t.Fed <= s.on {
-		t.Tasks = append(t.Tasks, Task{Name: "first-meal/" + s.on.String(), Kind: "feed", On: after(s.on, wait.high),
+		t.Tasks = append(t.Tasks, Task{Name: "first-meal/" + s.on.String(), Kind: schema.KindFeed, On: after(s.on, wait.high),
 			Text: "first meal after the moult: one small item", Meal: true, Instead: true, At: s.at, Cited: wait.cited})
 	}
 }
@@ -190,10 +190,10 @@ const shortestShare, longestShare = 0.6, 2.6
 // forecast gives the days on which the next moult is possible, wide: from the
 // animal's own last two moults, else from the length of its instar in the sheet.
 func (r *reader) forecast(t *track) {
-	if t.stage().Stage == "adult" && (r.sheet == nil || !r.sheet.Is("moults-as-adult", "true")) {
+	if t.stage().Stage == "adult" && (r.sheet == nil || !r.sheet.Is(schema.FigureMoultsAsAdult, "true")) {
 		return
 	}
-	w := Window{Title: "Moult possible (estimate)"}
+	w := Window{Kind: MoultWindow, Title: "Moult possible (estimate)"}
 	if t.now() == 1 && t.before.ok && t.moult.ok {
 		last := float64(t.moult.on - t.before.on)
 		w.From = after(t.moult.on, int(last*shortestShare))

@@ -26,20 +26,20 @@ func random(t testing.TB) *plan.Collection {
 
 // scribble is a log as nobody would write it: any word on any day, about anything.
 func scribble(r *rand.Rand, n int, from civil.Date, days int) []plan.Event {
-	tails := map[string][]string{
-		"":                         {"", "\"a note\""},
-		"how many":                 {"", "0", "1", "3", "40", "3 \"a note\""},
-		"how many of what":         {"", "2", "2 crickets", "3 of nothing known"},
-		"the weight":               {"", "24 g", "heavy"},
-		"the care":                 {"water", "feed", "watr", "feed \"a note\""},
-		"the enclosure it went to": {"other", "2 other", "other young", "nowhere"},
+	tails := map[schema.After][]string{
+		schema.AfterNothing:   {"", "\"a note\""},
+		schema.AfterNumber:    {"", "0", "1", "3", "40", "3 \"a note\""},
+		schema.AfterPrey:      {"", "2", "2 crickets", "3 of nothing known"},
+		schema.AfterWeight:    {"", "24 g", "heavy"},
+		schema.AfterCare:      {"water", "feed", "watr", "feed \"a note\""},
+		schema.AfterEnclosure: {"other", "2 other", "other young", "nowhere"},
 	}
 	var lines []plan.Event
 	for i := range n {
 		w := schema.LogWords[r.Intn(len(schema.LogWords))]
 		at := from + civil.Date(i*days/n)
 		group := []string{"mother", "young"}[r.Intn(2)] + " "
-		if w.Subject == schema.OfEnclosure || w.Name == "counted" && r.Intn(2) == 0 {
+		if w.Subject == schema.OfEnclosure || w == schema.WordCounted && r.Intn(2) == 0 {
 			group = ""
 		}
 		tail := tails[w.After][r.Intn(len(tails[w.After]))]
@@ -104,7 +104,7 @@ func TestLinesMove(t *testing.T) {
 
 func matings(lines []plan.Event) (n int) {
 	for _, e := range lines {
-		if e.Word.Name == "mated" {
+		if e.Word == schema.WordMated {
 			n++
 		}
 	}
@@ -114,7 +114,7 @@ func matings(lines []plan.Event) (n int) {
 func sound(e *life.Enclosure, log []plan.Event, h horizon.Horizon) string {
 	moulted := false
 	for _, x := range log {
-		moulted = moulted || x.Word.Name == "first_moult"
+		moulted = moulted || x.Word == schema.WordFirstMoult
 	}
 	everyone := append([]life.Hold(nil), e.Holds...)
 	for _, g := range e.Groups {
@@ -147,11 +147,11 @@ func sound(e *life.Enclosure, log []plan.Event, h horizon.Horizon) string {
 			switch {
 			case names[x.Name]:
 				return "two tasks named " + x.Name
-			case x.On < h.From || x.On > h.Last() || x.Times < 1 || x.Interval < 1 || last < x.On || x.Text == "" || schema.FindKind(x.Kind) == nil:
+			case x.On < h.From || x.On > h.Last() || x.Times < 1 || x.Interval < 1 || last < x.On || x.Text == "" || x.Kind == nil:
 				return fmt.Sprintf("task off the horizon: %+v", x)
-			case x.Kind == "count" && held(x.On, life.Disturbing, everyone):
+			case x.Kind == schema.KindCount && held(x.On, life.Disturbing, everyone):
 				return "digs on " + x.On.String()
-			case x.Kind == "separate" && !moulted:
+			case x.Kind == schema.KindSeparate && !moulted:
 				return "separates before the first moult"
 			}
 			names[x.Name] = true
@@ -197,7 +197,7 @@ func TestUnrelatedLines(t *testing.T) {
 		var own, mixed []plan.Event
 		for _, e := range scribble(r, 60, day("2026-01-01"), 500) {
 			about := e.Enclosure.V == "box" && e.Group.V == "mother" && e.Word.Subject == schema.OfAnimals && e.Date <= h.From
-			elsewhere := e.Enclosure.V == "other" && (e.Word.Name != "moved" || len(e.Args) == 0)
+			elsewhere := e.Enclosure.V == "other" && (e.Word != schema.WordMoved || len(e.Args) == 0)
 			if about {
 				own = append(own, e)
 			}

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"vivary/plan/finding"
+	"vivary/schema"
 	"vivary/schema/quantity"
 )
 
@@ -41,9 +42,9 @@ func (r *reader) quarantine(t *track) {
 		}
 	} else {
 		t.Quarantined = end
-		t.Windows = append(t.Windows, Window{From: s.on, Until: end, Name: "quarantine/" + s.on.String(), Title: "Quarantine",
+		t.Windows = append(t.Windows, Window{Kind: QuarantineWindow, From: s.on, Until: end, Name: "quarantine/" + s.on.String(), Title: "Quarantine",
 			Text: "Last in every round, tools of its own. No one joins it, it joins no one.", At: s.at})
 	}
-	t.Tasks = append(t.Tasks, Task{Name: "quarantine-end/" + s.on.String(), Kind: "other", On: end,
+	t.Tasks = append(t.Tasks, Task{Name: "quarantine-end/" + s.on.String(), Kind: schema.KindOther, On: end,
 		Text: "end of quarantine: eats, droppings sound, no mites? decide, join or stay apart", At: s.at})
 }

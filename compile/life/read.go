@@ -127,7 +127,7 @@ func (t *track) stage() Stretch { return t.Stages[len(t.Stages)-1] }
 
 func (r *reader) line(e *plan.Event) {
 	own := e.Enclosure.V == r.out.Plan.Name.V
-	in := !own && e.Word.Name == "moved" && len(e.Args) > 0 && e.Args[0].V == r.out.Plan.Name.V
+	in := !own && e.Word == schema.WordMoved && len(e.Args) > 0 && e.Args[0].V == r.out.Plan.Name.V
 	switch {
 	case !own && !in:
 	case e.Date > r.h.From:
@@ -143,7 +143,7 @@ func (r *reader) line(e *plan.Event) {
 	case e.Word.Subject == schema.OfEnclosure:
 		r.mites = see(e)
 	case e.Group.V == "":
-		if e.Word.Name == "counted" {
+		if e.Word == schema.WordCounted {
 			r.countedAll(e)
 		}
 	default:
@@ -163,17 +163,17 @@ func (r *reader) track(name string) *track {
 }
 
 // words say what each word about animals does.
-var words = map[string]func(*reader, *track, *plan.Event){
-	"arrived": (*reader).arrived, "died": (*reader).diedLine, "moved": (*reader).movedOut, "counted": (*reader).counted,
-	"moult": (*reader).moult, "premoult": (*reader).premoult, "hanging": (*reader).hanging,
-	"fed": (*reader).fed, "refused": (*reader).refusal, "weighed": (*reader).weighed,
-	"mated": (*reader).mated, "gravid": (*reader).gravidLine, "born": (*reader).born,
-	"first_moult": (*reader).firstMoult, "separated": (*reader).separated,
-	"treated": func(*reader, *track, *plan.Event) {}, // the note is the record
+var words = map[*schema.LogWord]func(*reader, *track, *plan.Event){
+	schema.WordArrived: (*reader).arrived, schema.WordDied: (*reader).diedLine, schema.WordMoved: (*reader).movedOut, schema.WordCounted: (*reader).counted,
+	schema.WordMoult: (*reader).moult, schema.WordPremoult: (*reader).premoult, schema.WordHanging: (*reader).hanging,
+	schema.WordFed: (*reader).fed, schema.WordRefused: (*reader).refusal, schema.WordWeighed: (*reader).weighed,
+	schema.WordMated: (*reader).mated, schema.WordGravid: (*reader).gravidLine, schema.WordBorn: (*reader).born,
+	schema.WordFirstMoult: (*reader).firstMoult, schema.WordSeparated: (*reader).separated,
+	schema.WordTreated: func(*reader, *track, *plan.Event) {}, // the note is the record
 }
 
 func (r *reader) ofAnimals(t *track, e *plan.Event) {
-	if t.now() == 0 && e.Word.Name != "arrived" && e.Word.Name != "counted" {
+	if t.now() == 0 && e.Word != schema.WordArrived && e.Word != schema.WordCounted {
 		f := finding.Finding{Rule: ruleGone, At: e.At,
 			Text:  "there are no " + t.Animals.Name.V + " in " + e.Enclosure.V + " on " + e.Date.Words(),
 			Write: "the right day or animals; where new ones came, their line with arrived and how many before this one"}
@@ -183,7 +183,7 @@ func (r *reader) ofAnimals(t *track, e *plan.Event) {
 		r.found.Add(f)
 		return
 	}
-	words[e.Word.Name](r, t, e)
+	words[e.Word](r, t, e)
 }
 
 // conclude draws the consequences for one group.

@@ -6,6 +6,7 @@ import (
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/plan/source"
+	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -111,17 +112,19 @@ func (r *reader) separated(t *track, e *plan.Event) {
 
 // onMother is the days from birth to the first moult.
 func (r *reader) onMother() span {
-	if s := r.days("on-mother", "newborn"); s.ok {
+	if s := r.days(schema.FigureOnMother, "newborn"); s.ok {
 		return s
 	}
 	return r.instar(1)
 }
 
 // apart reports whether the young are taken out.
-func (r *reader) apart() bool { return r.sheet != nil && r.sheet.Is("separation", "separate") }
+func (r *reader) apart() bool {
+	return r.sheet != nil && r.sheet.Is(schema.FigureSeparation, "separate")
+}
 
 // leaving is the days from the first moult until they are.
-func (r *reader) leaving() span { return r.days("dispersal", "young").or(hardens) }
+func (r *reader) leaving() span { return r.days(schema.FigureDispersal, "young").or(hardens) }
 
 // rearing says what a brood asks for, from the birth to the first meal.
 func (r *reader) rearing(t *track, b *brood) {
@@ -143,14 +146,14 @@ func (r *reader) rearing(t *track, b *brood) {
 		if b.born.ok {
 			on = b.born.on + 7
 		}
-		t.Tasks = append(t.Tasks, Task{Name: "brood/" + b.name(), Kind: "watch", On: on, Interval: 7, Times: r.weeks(on, r.h.Last()+1),
+		t.Tasks = append(t.Tasks, Task{Name: "brood/" + b.name(), Kind: schema.KindWatch, On: on, Interval: 7, Times: r.weeks(on, r.h.Last()+1),
 			Text: "young moulted? look, do not lift; log first_moult", At: r.broodAt(t, b)})
 	}
 }
 
 func (r *reader) quiet(t *track, b *brood) {
 	if b.born.ok {
-		t.Tasks = append(t.Tasks, Task{Name: "born/" + b.name(), Kind: "watch", On: b.born.on,
+		t.Tasks = append(t.Tasks, Task{Name: "born/" + b.name(), Kind: schema.KindWatch, On: b.born.on,
 			Text: "young on her back: leave alone; note a rough count at the next look", At: b.born.at})
 	}
 }
@@ -159,7 +162,7 @@ func (r *reader) quiet(t *track, b *brood) {
 // least until the first moult is possible no more, or else until it is logged; then
 // until the young are taken out, where they are.
 func (r *reader) broodHolds(t *track, b *brood) []Hold {
-	still := r.days("undisturbed", "adult")
+	still := r.days(schema.FigureUndisturbed, "adult")
 	first := Hold{What: Disturbing, Why: "young with their mother", At: r.broodAt(t, b), Cited: still.cited}
 	if b.born.ok {
 		first.From, first.Why = b.born.on, "young since "+short(b.born.on)
@@ -206,12 +209,12 @@ func (r *reader) broodAt(t *track, b *brood) source.Place {
 func (r *reader) await(t *track, b *brood, riding span) {
 	from, to := after(b.born.on, riding.low), after(b.last, riding.high)
 	name := b.name()
-	t.Windows = append(t.Windows, Window{From: from, Until: to + 1, Name: "first-moult/" + name, Title: "First moult of the brood possible",
+	t.Windows = append(t.Windows, Window{Kind: FirstMoultWindow, From: from, Until: to + 1, Name: "first-moult/" + name, Title: "First moult of the brood possible",
 		Text: "Look without opening. Log first_moult on the day it is seen.", At: b.born.at, Cited: riding.cited})
 	t.Tasks = append(t.Tasks,
-		Task{Name: "first-moult/" + name, Kind: "watch", On: from, Interval: 1, Times: int(to-from) + 1,
+		Task{Name: "first-moult/" + name, Kind: schema.KindWatch, On: from, Interval: 1, Times: int(to-from) + 1,
 			Text: "first moult of the young? look, do not open; log first_moult", At: b.born.at, Cited: riding.cited},
-		Task{Name: "first-moult-late/" + name, Kind: "watch", On: to + 1, High: true,
+		Task{Name: "first-moult-late/" + name, Kind: schema.KindWatch, On: to + 1, High: true,
 			Text: "no first moult of the young in the log: look, and log it or what happened", At: b.born.at, Cited: riding.cited})
 	if to < r.h.From {
 		r.found.Add(finding.Finding{Rule: ruleLate, At: b.born.at, Text: "no first moult is logged of the young born on " + b.born.on.Words(),
@@ -232,7 +235,7 @@ func (r *reader) prepare(t *track, b *brood, riding span, apart bool) {
 	}
 	n, cited := b.number, plan.Cited{}
 	if n == 0 {
-		if f := r.sheet.Figure("brood-size", "adult"); f != nil {
+		if f := r.sheet.Figure(schema.FigureBroodSize, "adult"); f != nil {
 			n, cited = int(f.Range.High), f.Cited
 		}
 	}
@@ -240,7 +243,7 @@ func (r *reader) prepare(t *track, b *brood, riding span, apart bool) {
 	if n > 0 {
 		pots = strconv.Itoa(n) + word(n, " nursery pot", " nursery pots")
 	}
-	t.Tasks = append(t.Tasks, Task{Name: "pots/" + b.name(), Kind: "prepare", On: on,
+	t.Tasks = append(t.Tasks, Task{Name: "pots/" + b.name(), Kind: schema.KindPrepare, On: on,
 		Text: "prepare " + pots + ": wanted from today", At: b.born.at, Cited: cited})
 }
 
@@ -248,8 +251,8 @@ func (r *reader) prepare(t *track, b *brood, riding span, apart bool) {
 // are taken out, and the day by which they must have eaten.
 func (r *reader) firstMeal(t *track, b *brood, apart bool) {
 	s, name := b.first, b.name()
-	meal := r.days("first-meal", "young").or(starves)
-	task := Task{Name: "brood-meal/" + name, Kind: "feed", On: after(s.on, meal.high), High: true,
+	meal := r.days(schema.FigureFirstMeal, "young").or(starves)
+	task := Task{Name: "brood-meal/" + name, Kind: schema.KindFeed, On: after(s.on, meal.high), High: true, Killed: true,
 		Text: "first meal deadline for the young: small, killed", At: s.at, Cited: meal.cited}
 	if !apart && !b.separated.ok {
 		if t.HasFed && t.Fed > s.on {
@@ -270,6 +273,6 @@ func (r *reader) firstMeal(t *track, b *brood, apart bool) {
 		text = "separate the young, due since " + from.Short()
 	}
 	t.Tasks = append(t.Tasks,
-		Task{Name: "separate/" + name, Kind: "separate", On: max(from, r.h.From), Text: text, At: s.at, Cited: leave.cited},
-		Task{Name: "mother-meal/" + name, Kind: "feed", On: from, Meal: true, Instead: true, Text: "the mother: one small item, once the young are out", At: s.at})
+		Task{Name: "separate/" + name, Kind: schema.KindSeparate, On: max(from, r.h.From), Text: text, At: s.at, Cited: leave.cited},
+		Task{Name: "mother-meal/" + name, Kind: schema.KindFeed, On: from, Meal: true, Instead: true, Text: "the mother: one small item, once the young are out", At: s.at})
 }

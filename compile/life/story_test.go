@@ -155,7 +155,7 @@ func holds(b *strings.Builder, word string, all []life.Hold, h horizon.Horizon) 
 
 func tasks(b *strings.Builder, all []life.Task) {
 	for _, x := range all {
-		fmt.Fprintf(b, "  %s %s %s", x.On, x.On.Weekday().String()[:3], x.Kind)
+		fmt.Fprintf(b, "  %s %s %s", x.On, x.On.Weekday().String()[:3], x.Kind.Name)
 		if x.Times > 1 {
 			last := x.On + civil.Date((x.Times-1)*x.Interval)
 			fmt.Fprintf(b, " every %d to %s", x.Interval, last)

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strconv"
 
+	"vivary/schema"
 	"vivary/schema/quantity"
 )
 
@@ -84,11 +85,11 @@ var (
 )
 
 // species returns a figure of the sheet as a range, or nil.
-func (p *page) species(name string) *quantity.Range {
+func (p *page) species(what *schema.Figure) *quantity.Range {
 	if p.plan.Sheet == nil {
 		return nil
 	}
-	f := p.plan.Sheet.Figure(name, "")
+	f := p.plan.Sheet.Figure(what, "")
 	if f == nil || f.Value.Bad {
 		return nil
 	}

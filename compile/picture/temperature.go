@@ -2,6 +2,7 @@ package picture
 
 import (
 	"vivary/plan"
+	"vivary/schema"
 	"vivary/schema/quantity"
 )
 
@@ -39,7 +40,7 @@ func (p *page) targets() [3]target {
 	switch first := &list[0]; {
 	case first.base != nil:
 	case len(c.Heaters) > 0:
-		first.words, first.base = "species sheet", p.species("temperature-target")
+		first.words, first.base = "species sheet", p.species(schema.FigureTemperatureTarget)
 	case p.room() != nil:
 		first.words, first.base, first.styles = asRoom, p.room(), [][]string{outlined(`fill="`+roomFill+`"`, frameLine)}
 	}
@@ -87,7 +88,7 @@ func written(w plan.Written[quantity.Range]) *quantity.Range {
 // temperatures draws what is aimed for by day and by night against what the
 // species bears.
 func (p *page) temperatures(y, height float64) {
-	hard, soft := p.species("temperature-hard"), p.species("temperature-soft")
+	hard, soft := p.species(schema.FigureTemperatureHard), p.species(schema.FigureTemperatureSoft)
 	list, room := p.targets(), p.room()
 	lowest, highest := 1e9, -1e9
 	for _, r := range []*quantity.Range{hard, soft, room} {
@@ -148,7 +149,7 @@ func (p *page) temperatures(y, height float64) {
 
 // humidity draws the humidity that is planned against what the species bears.
 func (p *page) humidity(y, height float64) {
-	base, words := p.species("humidity-target"), "species sheet"
+	base, words := p.species(schema.FigureHumidityTarget), "species sheet"
 	if p.plan.Climate != nil && p.plan.Climate.Humidity.Set() {
 		base, words = written(p.plan.Climate.Humidity), "planned"
 	}
@@ -176,5 +177,5 @@ func (p *page) humidity(y, height float64) {
 		p.say(it.words + ".")
 	}
 	p.key(y, height, "Humidity, %", items)
-	p.limits(s, p.species("humidity-hard"), p.species("humidity-soft"))
+	p.limits(s, p.species(schema.FigureHumidityHard), p.species(schema.FigureHumiditySoft))
 }

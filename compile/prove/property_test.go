@@ -10,6 +10,7 @@ import (
 	"vivary/compile/horizon"
 	"vivary/compile/life"
 	"vivary/compile/prove"
+	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/testdata/planned"
 )
@@ -199,7 +200,7 @@ func waits(r *compile.Result, p *prove.Proof, d civil.Date) bool {
 	switch {
 	case p.Name.Name == "device-test":
 		season = 180
-	case p.Name.Name == "food" && sheet.Figure("winter-rest", "") != nil && p.Group.Animals.Stage.V != "young":
+	case p.Name.Name == "food" && sheet.Figure(schema.FigureWinterRest, "") != nil && p.Group.Animals.Stage.V != "young":
 		season = 180
 	}
 	out := held(r.Lives[0].Holds, season)
@@ -208,7 +209,7 @@ func waits(r *compile.Result, p *prove.Proof, d civil.Date) bool {
 			continue
 		}
 		most := 30
-		if f := sheet.Figure("fast-alarm", g.Animals.Stage.V); f != nil {
+		if f := sheet.Figure(schema.FigureFastAlarm, g.Animals.Stage.V); f != nil {
 			most = int(f.Range.High / (24 * 60))
 		}
 		out = out || held(g.Holds, most)
@@ -231,7 +232,7 @@ func figures(r *compile.Result, p *prove.Proof) (allowed, unattended int) {
 			}
 		}
 		days := 0
-		if f := r.Lives[0].Plan.Sheet.Figure("unattended", stage); f != nil {
+		if f := r.Lives[0].Plan.Sheet.Figure(schema.FigureUnattended, stage); f != nil {
 			days = int(f.Range.Low / (24 * 60))
 		}
 		unattended = min(unattended, days)

@@ -160,7 +160,7 @@ func (w *prover) unattended() int {
 	least := -1
 	for _, g := range w.life.Groups {
 		n := 0
-		if f := w.life.Plan.Sheet.Figure("unattended", g.Stage(w.s.Horizon.From)); f != nil {
+		if f := w.life.Plan.Sheet.Figure(schema.FigureUnattended, g.Stage(w.s.Horizon.From)); f != nil {
 			n = int(f.Range.Low / (24 * 60))
 		}
 		if least < 0 || n < least {
@@ -227,7 +227,7 @@ func (w *prover) season(need *schema.NeedName, g *life.Group) int {
 	switch {
 	case need.Heated:
 		return longestSeason
-	case need != schema.NeedFood || w.life.Plan.Sheet.Figure("winter-rest", "") == nil:
+	case need != schema.NeedFood || w.life.Plan.Sheet.Figure(schema.FigureWinterRest, "") == nil:
 		return 0
 	}
 	if stage := g.Stage(w.s.Horizon.From); stage == "young" || stage == "newborn" {
@@ -239,7 +239,7 @@ func (w *prover) season(need *schema.NeedName, g *life.Group) int {
 // fast returns for how many days a hold excuses a group: the fast after which its
 // sheet would have it looked into.
 func (w *prover) fast(g *life.Group) int {
-	if f := w.life.Plan.Sheet.Figure("fast-alarm", g.Stage(w.s.Horizon.From)); f != nil {
+	if f := w.life.Plan.Sheet.Figure(schema.FigureFastAlarm, g.Stage(w.s.Horizon.From)); f != nil {
 		return int(f.Range.High / (24 * 60))
 	}
 	return longestFast

@@ -2,7 +2,6 @@ package schedule
 
 import (
 	"slices"
-	"strings"
 
 	"vivary/schema"
 	"vivary/schema/civil"
@@ -151,11 +150,12 @@ func (b *builder) alone(a *Absence, i, after int) bool {
 }
 
 // onceAway moves a task of the log, and has its prey killed where nobody is there to
-// take out what is left.
+// take out what is left. Two absences have it killed once: its words are then no more
+// those of the log.
 func (b *builder) onceAway(s *Series, a *Absence) {
 	b.toVisits(s, a)
 	i := s.Days.Next(max(0, a.From-1))
-	if s.Once.Meal && i >= 0 && i < a.To && b.alone(a, i, 1) && !strings.Contains(s.Task, "killed") {
+	if s.Once.Meal && i >= 0 && i < a.To && b.alone(a, i, 1) && !s.Once.Killed && s.Task == s.Once.Text {
 		s.Task += ", killed"
 	}
 }

@@ -12,6 +12,7 @@ type Leave struct {
 	// Keeper says whom it is for: the one who is away, the one who stands in, or
 	// everybody, "".
 	Keeper string
+	Away   string // who is away
 }
 
 // Leaves returns what an absence means: getting ready on the last day before it,
@@ -24,7 +25,7 @@ func (p *People) Leaves(c *plan.Collection) []Leave {
 		keeper, cover := shown(c, a.Away.Name.V), shown(c, a.Away.Cover.V)
 		id := a.Away.Name.V + "/" + a.Away.From.V.String()
 		until := a.Away.To.V.Short()
-		away := Leave{Name: id + "/away", Title: keeper + " is away", From: a.Before, Days: int(a.Away.To.V - a.Away.From.V)}
+		away := Leave{Away: a.Away.Name.V, Name: id + "/away", Title: keeper + " is away", From: a.Before, Days: int(a.Away.To.V - a.Away.From.V)}
 		ready := []string{"Fill every dish", "Check every lid, lock and thermostat"}
 		back := []string{"Count the animals and look at every lid", "Read the lowest and the highest temperatures", "Write down what was seen"}
 		if a.Away.Cover.Set() {
@@ -32,16 +33,16 @@ func (p *People) Leaves(c *plan.Collection) []Leave {
 			ready = append(ready, "Lay out the portions and label them with their dates", "Leave the numbers of a mentor and a veterinarian")
 			back = append([]string{"Tell " + cover + " that you are back", "Read the notes"}, back...)
 			out = append(out,
-				Leave{Name: id + "/stand-in", Title: "You stand in for " + keeper, From: a.Before, Days: 1, Keeper: a.Away.Cover.V,
+				Leave{Away: a.Away.Name.V, Name: id + "/stand-in", Title: "You stand in for " + keeper, From: a.Before, Days: 1, Keeper: a.Away.Cover.V,
 					Lines: []string{"Do what each round says, and no more", "Lift no animal; open no lid that need not be opened", "Write down what looks wrong, and ring"}},
-				Leave{Name: id + "/handed-back", Title: "Handed back to " + keeper, From: a.To, Days: 1, Keeper: a.Away.Cover.V,
+				Leave{Away: a.Away.Name.V, Name: id + "/handed-back", Title: "Handed back to " + keeper, From: a.To, Days: 1, Keeper: a.Away.Cover.V,
 					Lines: []string{keeper + " does the rounds again from today"}})
 		} else {
 			away.Lines = []string{"Nobody stands in until " + until}
 		}
 		out = append(out, away,
-			Leave{Name: id + "/ready", Title: "Get ready to leave tomorrow", Lines: ready, From: a.Before - 1, Days: 1, Keeper: a.Away.Name.V},
-			Leave{Name: id + "/return", Title: "Back today", Lines: back, From: a.To, Days: 1, Keeper: a.Away.Name.V})
+			Leave{Away: a.Away.Name.V, Name: id + "/ready", Title: "Get ready to leave tomorrow", Lines: ready, From: a.Before - 1, Days: 1, Keeper: a.Away.Name.V},
+			Leave{Away: a.Away.Name.V, Name: id + "/return", Title: "Back today", Lines: back, From: a.To, Days: 1, Keeper: a.Away.Name.V})
 	}
 	return out
 }

@@ -371,11 +371,7 @@ func (b *builder) onRounds(s *Series) {
 
 // once adds a task that the log brought.
 func (b *builder) once(g *life.Group, t *life.Task) {
-	kind := schema.FindKind(t.Kind)
-	if kind == nil {
-		return
-	}
-	s := b.add(Series{Life: b.life, Group: g, Name: t.Name, Kind: kind, Round: b.rounds.usual(b.life.Plan), Task: t.Text,
-		Minutes: kind.Minutes, High: t.High, Origin: t.At, Cited: t.Cited, Once: t})
+	s := b.add(Series{Life: b.life, Group: g, Name: t.Name, Kind: t.Kind, Round: b.rounds.usual(b.life.Plan), Task: t.Text,
+		Minutes: t.Kind.Minutes, High: t.High, Origin: t.At, Cited: t.Cited, Once: t})
 	s.Moved = true
 }
