@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"sync"
 	"unicode/utf8"
 
 	"github.com/spf13/afero"
@@ -27,6 +28,8 @@ type file struct {
 	// broken says that it could not be read whole, so that something named elsewhere
 	// may stand in it.
 	broken bool
+	// mentions returns the names that stand in it, looked for when first asked.
+	mentions func() []mention
 }
 
 // readFile reads and decodes a file. Where its text is that of the file as it was,
@@ -34,6 +37,7 @@ type file struct {
 // over them and never wrong.
 func readFile(disk afero.Fs, path string, id source.ID, was *file) *file {
 	f := &file{id: id, name: filepath.ToSlash(path)}
+	f.mentions = sync.OnceValue(f.everyName)
 	text, found := readText(disk, path)
 	if found == nil && was != nil && was.text != nil && bytes.Equal(text, was.text) {
 		return was
