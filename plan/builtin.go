@@ -87,6 +87,3 @@ func (b *builtInSheets) feeder(name string) *FeederSheet {
 	}
 	return nil
 }
-
-// source returns the built-in source of that name, or nil.
-func (b *builtInSheets) source(name string) *Source { return b.sources()[name] }

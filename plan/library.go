@@ -129,8 +129,11 @@ func (l *Library) Source(name string) *Source {
 	if s := l.own.sources[name]; s != nil {
 		return s
 	}
-	return builtIn().source(name)
+	return builtIn().sources()[name]
 }
+
+// SourceNames returns the names of all sources, built-in and own, sorted.
+func (l *Library) SourceNames() []string { return names(builtIn().sources(), l.own.sources) }
 
 // Cite says in one line where a fact is from and how good that is.
 func (l *Library) Cite(c Cited) string {
