@@ -7,7 +7,6 @@ import (
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/plan/finding/example"
-	"vivary/plan/source"
 	"vivary/schema"
 )
 
@@ -44,7 +43,7 @@ var silenceMarks = map[finding.Silence]string{finding.Never: " †", finding.Onl
 // SpeciesPage returns the page of every built-in figure with its source.
 func SpeciesPage() string {
 	var b strings.Builder
-	lib := plan.NewLibrary(schema.Library, &source.Set{})
+	lib := plan.NewLibrary()
 	b.WriteString("# What is known of the species\n\nThis page is generated from the sheets in `schema/species` and `schema/feeders`: `go test ./compile -run Page -update`. Every figure says where it is from and how good that is:\n\n")
 	for _, q := range schema.Qualities {
 		fmt.Fprintf(&b, "- **%s**: %s\n", q.Name, q.Doc)

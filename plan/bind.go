@@ -3,6 +3,7 @@ package plan
 import (
 	"fmt"
 	"reflect"
+	"slices"
 
 	"vivary/schema"
 )
@@ -123,8 +124,9 @@ func taken(b *binding, v reflect.Value) map[string]bool {
 }
 
 // merge copies into dst what src says and dst does not: attributes, and inner
-// blocks, those of the same name attribute by attribute. It never changes src;
-// what both share is only read from then on.
+// blocks, those of the same name attribute by attribute. The struct dst is a copy
+// that belongs to the caller. It never changes src, nor a block that hangs on
+// either: an inner block that both have is copied first.
 func merge(dst, src reflect.Value) {
 	b := bindings[dst.Type()]
 	sb := bindings[src.Type()]
@@ -145,32 +147,51 @@ func merge(dst, src reflect.Value) {
 			continue
 		}
 		to, have := dst.FieldByIndex(ib.field), src.FieldByIndex(from.field)
-		if !ib.list {
-			switch {
-			case have.IsNil():
-			case to.IsNil():
-				to.Set(have)
-			default:
-				merge(to.Elem(), have.Elem())
-			}
-			continue
+		switch {
+		case ib.list:
+			to.Set(mergeLists(to, have))
+		case have.IsNil():
+		case to.IsNil():
+			to.Set(have)
+		default:
+			to.Set(merged(to, have))
 		}
-		var added []reflect.Value
-		for i := 0; i < have.Len(); i++ {
-			item, twin := have.Index(i), reflect.Value{}
-			for j := 0; j < to.Len(); j++ {
-				if headOf(to.Index(j)).Name.V == headOf(item).Name.V {
-					twin = to.Index(j)
-				}
-			}
-			if twin.IsValid() {
-				merge(twin.Elem(), item.Elem())
-			} else {
-				added = append(added, item)
-			}
-		}
-		to.Set(reflect.Append(to, added...))
 	}
+}
+
+// merged returns a copy of the block that to points at, with what have says and it
+// does not.
+func merged(to, have reflect.Value) reflect.Value {
+	both := reflect.New(to.Type().Elem())
+	both.Elem().Set(to.Elem())
+	merge(both.Elem(), have.Elem())
+	return both
+}
+
+// mergeLists returns a list of its own of the blocks of both.
+func mergeLists(to, have reflect.Value) reflect.Value {
+	own, heads := to.Len(), blocksIn(to)
+	both := reflect.MakeSlice(to.Type(), own, own+have.Len())
+	reflect.Copy(both, to)
+	for i := range have.Len() {
+		item := have.Index(i)
+		twin := slices.IndexFunc(heads, func(h *Head) bool { return h.Name.V == headOf(item).Name.V })
+		if twin < 0 {
+			both = reflect.Append(both, item)
+		} else {
+			both.Index(twin).Set(merged(both.Index(twin), item))
+		}
+	}
+	return both
+}
+
+// blocksIn returns the heads of a list of blocks.
+func blocksIn(list reflect.Value) []*Head {
+	heads := make([]*Head, list.Len())
+	for i := range heads {
+		heads[i] = headOf(list.Index(i))
+	}
+	return heads
 }
 
 func headOf(v reflect.Value) *Head { return v.Interface().(interface{ head() *Head }).head() }

@@ -4,6 +4,8 @@
 package plan
 
 import (
+	"maps"
+	"slices"
 	"time"
 
 	"vivary/plan/source"
@@ -66,6 +68,7 @@ type Collection struct {
 	Log        []Event      // by day
 	Library    *Library
 
+	files      []*file // in the order of their names
 	enclosures map[string]*Enclosure
 	rounds     map[string]*Round
 	keepers    map[string]*Keeper
@@ -77,6 +80,17 @@ func (c *Collection) Enclosure(name string) *Enclosure { return c.enclosures[nam
 
 // Keeper returns the keeper of that name, or nil.
 func (c *Collection) Keeper(name string) *Keeper { return c.keepers[name] }
+
+// SharesWith reports whether what enclosures have in common is in two collections of
+// one Reader the very same: the collection block, rooms, keepers, rounds, absences,
+// calendars, and the feeders and sources of its own. Species sheets belong to the
+// enclosures.
+func (c *Collection) SharesWith(o *Collection) bool {
+	l, m := &c.Library.own, &o.Library.own
+	return c.About == o.About && slices.Equal(c.Rooms, o.Rooms) && slices.Equal(c.Keepers, o.Keepers) &&
+		slices.Equal(c.Rounds, o.Rounds) && slices.Equal(c.Aways, o.Aways) && slices.Equal(c.Calendars, o.Calendars) &&
+		maps.Equal(l.feeders, m.feeders) && maps.Equal(l.sources, m.sources)
+}
 
 // Title returns the title of the collection.
 func (c *Collection) Title() string {

@@ -24,6 +24,8 @@ type decoder struct {
 	// partial says that required attributes may be missing, since they can come
 	// from elsewhere: from a template, or from a built-in sheet.
 	partial bool
+	// own says that the file is the collection's, not one of the built-in sheets.
+	own bool
 }
 
 func (d *decoder) place(r hcl.Range) source.Place {
@@ -31,9 +33,9 @@ func (d *decoder) place(r hcl.Range) source.Place {
 }
 
 // decodeFile reads all blocks of a plan file: pointers to structs, in the order of
-// their lines.
-func decodeFile(id source.ID, text []byte) ([]any, []finding.Finding) {
-	d := &decoder{file: id}
+// their lines. Nobody changes a block that it has returned.
+func decodeFile(id source.ID, text []byte, own bool) ([]any, []finding.Finding) {
+	d := &decoder{file: id, own: own}
 	f, diags := hclsyntax.ParseConfig(text, "", hcl.InitialPos)
 	var body *hclsyntax.Body
 	if f != nil {
@@ -60,6 +62,7 @@ func decodeFile(id source.ID, text []byte) ([]any, []finding.Finding) {
 		d.partial = blk.Type == "template" || blk.Type == "enclosure"
 		v := reflect.New(t)
 		d.block(blk, bindings[t], v.Elem())
+		d.settle(v.Interface())
 		out = append(out, v.Interface())
 	}
 	return out, d.found.All

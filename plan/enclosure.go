@@ -24,6 +24,21 @@ type Enclosure struct {
 
 	Sheet *SpeciesSheet // of Species; nil where there is none of that name
 	Place *Room         // of Room; nil where none is named and there is not just one
+
+	// What it was made from, besides its sheet and its room.
+	block    *Enclosure
+	template *Template
+}
+
+// SameAs reports whether two enclosures of one Reader's collections are made from
+// the very same blocks: their own, the template's, the room's and the sheet. Then
+// they mean the same, and every place in them is the same. The log, and what
+// enclosures have in common, stand apart.
+func (e *Enclosure) SameAs(o *Enclosure) bool {
+	if e == o || e == nil || o == nil {
+		return e == o
+	}
+	return e.block != nil && e.block == o.block && e.template == o.template && e.Sheet == o.Sheet && e.Place == o.Place
 }
 
 // Shown returns the title that people see.

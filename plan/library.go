@@ -1,79 +1,59 @@
 package plan
 
 import (
-	"io/fs"
-	"path"
+	"maps"
 	"slices"
 	"strings"
 	"sync"
-
-	"vivary/plan/finding"
-	"vivary/plan/source"
-	"vivary/schema"
 )
 
-// Library is the built-in sheets, read as far as a collection needs them, and the
-// collection's own sheets on top of them.
+// Library is the built-in sheets, which every collection shares, and the
+// collection's own on top of them.
 //
 // Its methods may be called from several goroutines. A sheet, once returned, does
-// not change. Load asks for all of a collection's own sheets, and returns what is
-// found in them; the built-in ones are tested to have nothing to find.
+// not change.
 type Library struct {
-	mu      sync.Mutex
-	fsys    fs.FS
-	files   *source.Set
-	species map[string]*SpeciesSheet
-	built   map[string]*SpeciesSheet // the built-in sheets beneath the collection's own
-	feeders map[string]*FeederSheet
-	sources map[string]*Source
-	own     struct {
+	own struct {
 		species map[string]*SpeciesSheet
 		feeders map[string]*FeederSheet
+		sources map[string]*Source
 	}
-	found finding.List
+	before  map[string]joinedSheet // the sheets of the load before
+	mu      sync.Mutex
+	species map[string]joinedSheet // as far as they were asked for
+	feeders map[string]*FeederSheet
 }
 
-// NewLibrary returns a library over the sheets in fsys, which holds the folders
-// species and feeders. Files that are read are added to files.
-func NewLibrary(fsys fs.FS, files *source.Set) *Library {
-	return &Library{fsys: fsys, files: files, species: map[string]*SpeciesSheet{}, built: map[string]*SpeciesSheet{}, feeders: map[string]*FeederSheet{}}
+// joinedSheet is a species sheet and what it is made from: the topmost first.
+type joinedSheet struct {
+	from  []*SpeciesSheet
+	sheet *SpeciesSheet
 }
 
-// libraryPrefix begins the name under which a built-in sheet is shown.
-const libraryPrefix = "schema/"
+// NewLibrary returns the library of a collection that has no sheets of its own.
+func NewLibrary() *Library {
+	return &Library{species: map[string]joinedSheet{}, feeders: map[string]*FeederSheet{}}
+}
+
+// after returns a library that takes over the sheets of the one before as far as
+// they turn out to be made from the same.
+func (l *Library) after(before *Library) *Library {
+	before.mu.Lock()
+	defer before.mu.Unlock()
+	l.before = maps.Clone(before.species)
+	return l
+}
 
 // SpeciesNames returns the names of all species sheets, built-in and own, sorted.
-func (l *Library) SpeciesNames() []string { return names(l.fsys, "species", l.own.species) }
+func (l *Library) SpeciesNames() []string { return names(builtIn().species, l.own.species) }
 
 // FeederNames returns the names of all feeder sheets, built-in and own, sorted.
-func (l *Library) FeederNames() []string { return names(l.fsys, "feeders", l.own.feeders) }
+func (l *Library) FeederNames() []string { return names(builtIn().feeders, l.own.feeders) }
 
-func names[T any](fsys fs.FS, dir string, own map[string]T) []string {
-	seen := map[string]bool{}
-	for n := range own {
-		seen[n] = true
-	}
-	entries, _ := fs.ReadDir(fsys, dir)
-	for _, e := range entries {
-		if n, ok := strings.CutSuffix(e.Name(), PlanSuffix); ok && n != "sources" {
-			seen[n] = true
-		}
-	}
-	return keys(seen)
-}
-
-// read decodes a built-in file, or returns nil where there is none.
-func (l *Library) read(file string) *blocks {
-	text, err := fs.ReadFile(l.fsys, file)
-	if err != nil {
-		return nil
-	}
-	id := l.files.Add(libraryPrefix+file, text)
-	read, found := decodeFile(id, text)
-	l.found.All = append(l.found.All, found...)
-	b := &blocks{}
-	b.add(read)
-	return b
+func names[B, T any](built map[string]B, own map[string]T) []string {
+	all := slices.AppendSeq(slices.Collect(maps.Keys(built)), maps.Keys(own))
+	slices.Sort(all)
+	return slices.Compact(all)
 }
 
 // Species returns the sheet of that name, or nil. The collection's own sheet is
@@ -81,85 +61,79 @@ func (l *Library) read(file string) *blocks {
 func (l *Library) Species(name string) *SpeciesSheet {
 	l.mu.Lock()
 	defer l.mu.Unlock()
-	return l.sheet(name)
+	j, ok := l.species[name]
+	if !ok {
+		j = l.join(name)
+		l.species[name] = j
+	}
+	return j.sheet
+}
+
+func (l *Library) join(name string) joinedSheet {
+	from := l.layers(name)
+	if was := l.before[name]; slices.Equal(was.from, from) {
+		return was
+	}
+	j := joinedSheet{from: from}
+	for _, s := range slices.Backward(from) {
+		j.sheet = overlay(s, j.sheet)
+	}
+	return j
+}
+
+// layers returns the sheets that make up the one of that name, the topmost first. A
+// sheet that is like itself, in the end, is taken once.
+func (l *Library) layers(name string) (from []*SpeciesSheet) {
+	for seen := map[string]bool{}; name != "" && !seen[name]; {
+		seen[name] = true
+		like := ""
+		for _, s := range []*SpeciesSheet{l.own.species[name], builtIn().sheet(name)} {
+			if s == nil {
+				continue
+			}
+			from = append(from, s)
+			if like == "" && s.Like.Set() {
+				like = s.Like.V
+			}
+		}
+		name = like
+	}
+	return from
 }
 
 // Built returns the built-in sheet over which the collection has laid one of its
 // own, or nil.
 func (l *Library) Built(name string) *SpeciesSheet {
-	l.mu.Lock()
-	defer l.mu.Unlock()
-	return l.built[name]
-}
-
-func (l *Library) sheet(name string) *SpeciesSheet {
-	if s, ok := l.species[name]; ok {
-		return s
+	if l.own.species[name] == nil {
+		return nil
 	}
-	l.species[name] = nil // a sheet that is like itself finds nothing
-	own := l.own.species[name]
-	var s *SpeciesSheet
-	if name != "sources" && !strings.ContainsAny(name, "/\\") {
-		if blocks := l.read(path.Join("species", name+PlanSuffix)); blocks != nil && len(blocks.species) > 0 {
-			s = blocks.species[0]
-			l.settle(s, false)
-		}
-	}
-	if own != nil {
-		l.settle(own, true)
-		l.built[name] = s
-		s = overlay(own, s)
-	}
-	if s != nil && s.Like.Set() {
-		s = overlay(s, l.sheet(s.Like.V))
-	}
-	l.species[name] = s
-	return s
+	return builtIn().sheet(name)
 }
 
 // Feeder returns the feeder sheet of that name, or nil.
 func (l *Library) Feeder(name string) *FeederSheet {
+	own, built := l.own.feeders[name], builtIn().feeder(name)
+	if own == nil {
+		return built
+	}
 	l.mu.Lock()
 	defer l.mu.Unlock()
-	if f, ok := l.feeders[name]; ok {
-		return f
+	if l.feeders[name] == nil {
+		l.feeders[name] = overlayFeeder(own, built)
 	}
-	var f *FeederSheet
-	if !strings.ContainsAny(name, "/\\") {
-		if blocks := l.read(path.Join("feeders", name+PlanSuffix)); blocks != nil && len(blocks.feeders) > 0 {
-			f = blocks.feeders[0]
-			f.Figures = l.figures(f.Figures, schema.FeederFigures, false)
-		}
-	}
-	if own := l.own.feeders[name]; own != nil {
-		own.Figures = l.figures(own.Figures, schema.FeederFigures, true)
-		f = overlayFeeder(own, f)
-	}
-	l.feeders[name] = f
-	return f
+	return l.feeders[name]
 }
 
 // Source returns the source of that name, or nil.
-func (l *Library) Source(name string) *Source { return l.allSources()[name] }
-
-// SourceNames returns the names of all sources, sorted.
-func (l *Library) SourceNames() []string { return keys(l.allSources()) }
-
-// allSources reads the list of sources when it is first asked for. It is not changed
-// afterwards.
-func (l *Library) allSources() map[string]*Source {
-	l.mu.Lock()
-	defer l.mu.Unlock()
-	if l.sources == nil {
-		l.sources = map[string]*Source{}
-		if blocks := l.read("species/sources" + PlanSuffix); blocks != nil {
-			for _, s := range blocks.sources {
-				l.sources[s.Name.V] = s
-			}
-		}
+func (l *Library) Source(name string) *Source {
+	if s := l.own.sources[name]; s != nil {
+		return s
 	}
-	return l.sources
+	return builtIn().sources()[name]
 }
+
+// SourceNames returns the names of all sources, built-in and own, sorted.
+func (l *Library) SourceNames() []string { return names(builtIn().sources(), l.own.sources) }
 
 // Cite says in one line where a fact is from and how good that is.
 func (l *Library) Cite(c Cited) string {

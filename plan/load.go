@@ -1,9 +1,7 @@
 package plan
 
 import (
-	"bytes"
 	"errors"
-	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -13,13 +11,11 @@ import (
 	"strings"
 	"sync"
 	"sync/atomic"
-	"unicode/utf8"
 
 	"github.com/spf13/afero"
 
 	"vivary/plan/finding"
 	"vivary/plan/source"
-	"vivary/schema"
 )
 
 // The endings of the names of files that are read.
@@ -33,6 +29,26 @@ const (
 // that refuse, it holds what could be read. The error is for a root that is no
 // folder; everything else is a finding.
 func Load(disk afero.Fs, root string) (*Collection, []finding.Finding, error) {
+	return new(Reader).Load(disk, root)
+}
+
+// Reader reads a collection again and again. What it has decoded it keeps until the
+// next time, so that only the files that have changed are decoded anew. The zero
+// Reader is ready to use, by one goroutine at a time; what it has returned may be
+// read by any number meanwhile.
+type Reader struct {
+	// ids are of all paths ever read: a path has the same id in every collection.
+	ids   map[string]source.ID
+	files map[string]*file // of the last load, by path
+	last  *Collection
+}
+
+// maxIDs bounds the paths that are remembered. Beyond it all is begun anew.
+const maxIDs = 4 * MaxFiles
+
+// Load is as the function Load. Files, enclosures and sheets that are made from
+// the same text as in the last load are the same values.
+func (r *Reader) Load(disk afero.Fs, root string) (*Collection, []finding.Finding, error) {
 	info, err := disk.Stat(root)
 	if err != nil {
 		if errors.Is(err, os.ErrNotExist) {
@@ -43,30 +59,57 @@ func Load(disk afero.Fs, root string) (*Collection, []finding.Finding, error) {
 	if !info.IsDir() {
 		return nil, nil, errors.New(quote(root) + " is a file: name the folder that holds the collection")
 	}
-	files := &source.Set{}
-	l := &loader{disk: disk, files: files}
+	l := &loader{disk: disk}
 	l.walk(root)
-	texts := l.read()
-	plans, logs := l.decode(texts)
 	if len(l.paths) == 0 {
 		l.found.Add(finding.Finding{Rule: ruleEmpty, Text: "no file below " + quote(root) + " has a name that ends in " + PlanSuffix,
 			Write: "vivary start, in an empty folder, for a first plan"})
 	}
-	c := &Collection{Files: files, Library: NewLibrary(schema.Library, files)}
-	r := &resolver{c: c, blocks: plans, events: logs, silent: l.broken}
-	r.resolve()
-	all := append(l.found.All, r.found.All...)
-	all = append(all, c.Library.found.All...)
-	return c, finding.Sort(files, all), nil
+	files := r.read(l)
+	c := &Collection{Files: source.Over(&builtIn().files), Library: NewLibrary(), files: files}
+	resolver := &resolver{c: c}
+	if r.last != nil {
+		c.Library.after(r.last.Library)
+		resolver.before = r.last.enclosures
+	}
+	l.gather(files, resolver)
+	resolver.resolve()
+	r.last = c
+	return c, finding.Sort(c.Files, append(l.found.All, resolver.found.All...)), nil
+}
+
+// read reads and decodes the files, several at a time, those that are as they were
+// excepted.
+func (r *Reader) read(l *loader) []*file {
+	if len(r.ids) > maxIDs {
+		*r = Reader{}
+	}
+	if r.ids == nil {
+		r.ids = make(map[string]source.ID, len(l.paths))
+	}
+	for _, path := range l.paths {
+		if r.ids[path] == 0 {
+			r.ids[path] = source.ID(len(r.ids) + 1)
+		}
+	}
+	files := make([]*file, len(l.paths))
+	parallel(len(l.paths), func(i int) {
+		path := l.paths[i]
+		files[i] = readFile(l.disk, path, r.ids[path], r.files[path])
+	})
+	r.files = make(map[string]*file, len(files))
+	for i, path := range l.paths {
+		r.files[path] = files[i]
+	}
+	return files
 }
 
 type loader struct {
 	disk  afero.Fs
-	files *source.Set
-	paths []string // of file i+1 of the set
+	paths []string
 	found finding.List
-	// broken says that a file could not be read whole, so that something named
-	// elsewhere may stand in it.
+	// broken says that something could not be read, in which something named
+	// elsewhere may stand.
 	broken bool
 }
 
@@ -110,9 +153,6 @@ func (l *loader) walk(root string) {
 			Limit: strconv.Itoa(MaxFiles) + " files in a collection", Write: "put several enclosures into one file, or split the collection"})
 		l.paths = l.paths[:MaxFiles]
 	}
-	for _, p := range l.paths {
-		l.files.Add(filepath.ToSlash(p), nil)
-	}
 }
 
 func (l *loader) unreadable(path string, err error) {
@@ -121,99 +161,26 @@ func (l *loader) unreadable(path string, err error) {
 		Write: "look at its permissions"})
 }
 
-// read reads the files, several at a time.
-func (l *loader) read() [][]byte {
-	texts := make([][]byte, len(l.paths))
-	found := make([]finding.List, len(l.paths))
-	parallel(len(l.paths), func(i int) {
-		id := source.ID(i + 1)
-		texts[i] = l.readOne(id, l.paths[i], &found[i])
-	})
-	for i := range found {
-		l.files.Fill(source.ID(i+1), texts[i])
-		if len(found[i].All) > 0 {
-			l.broken = true
-			l.found.All = append(l.found.All, found[i].All...)
-		}
+// gather puts what stands in the files together, in the order of their names.
+func (l *loader) gather(files []*file, r *resolver) {
+	lines := 0
+	for _, f := range files {
+		lines += len(f.events)
 	}
-	return texts
-}
-
-func (l *loader) readOne(id source.ID, path string, found *finding.List) []byte {
-	at := source.Place{File: id}
-	f, err := l.disk.Open(path)
-	if err != nil {
-		found.Add(finding.Finding{Rule: ruleUnreadable, At: at, Text: "the file cannot be read: " + err.Error()})
-		return nil
-	}
-	defer f.Close()
-	size := 0
-	if info, err := f.Stat(); err == nil && info.Size() <= MaxFile {
-		size = int(info.Size())
-	}
-	buf := bytes.NewBuffer(make([]byte, 0, size+bytes.MinRead))
-	n, err := buf.ReadFrom(io.LimitReader(f, MaxFile+1))
-	text := buf.Bytes()
-	switch {
-	case err != nil:
-		found.Add(finding.Finding{Rule: ruleUnreadable, At: at, Text: "the file cannot be read: " + err.Error()})
-		return nil
-	case n > MaxFile:
-		found.Add(finding.Finding{Rule: ruleTooLarge, At: at, Text: "the file is larger than what is read",
-			Limit: strconv.Itoa(MaxFile>>20) + " MiB a file", Write: "split it into several files"})
-		return nil
-	case bytes.IndexByte(text, 0) >= 0 || !utf8.Valid(text):
-		found.Add(finding.Finding{Rule: ruleNotText, At: at, Text: "the file is not UTF-8 text", Write: "save it as UTF-8, or give it another name"})
-		return nil
-	}
-	if strings.HasSuffix(path, PlanSuffix) {
-		if i := tooDeep(text); i >= 0 {
-			f := finding.Finding{Rule: ruleTooDeep, At: source.Place{File: id, Start: int32(i), End: int32(i) + 1},
-				Text: "brackets are nested too deep here", Limit: strconv.Itoa(MaxNesting) + " open at once", Write: "look for a bracket that is opened again and again"}
-			if strings.IndexByte("-!?", text[i]) >= 0 {
-				f.Text, f.Limit, f.Write = "up to here the file has more operators than what is read", strconv.Itoa(MaxOperators)+" in a file", "plain values: a plan computes nothing"
-			}
-			found.Add(f)
-			return nil
-		}
-	}
-	return text
-}
-
-// decode turns the texts into blocks and log lines, several files at a time, and
-// puts them together in the order of the files' names.
-func (l *loader) decode(texts [][]byte) (*blocks, []Event) {
-	files := make([][]any, len(texts))
-	events := make([][]Event, len(texts))
-	found := make([][]finding.Finding, len(texts))
-	parallel(len(texts), func(i int) {
-		if texts[i] == nil {
-			return
-		}
-		if strings.HasSuffix(l.paths[i], LogSuffix) {
-			events[i], found[i] = parseLog(source.ID(i+1), texts[i])
-			return
-		}
-		files[i], found[i] = decodeFile(source.ID(i+1), texts[i])
-	})
-	all := &blocks{}
-	var log []Event
-	for i := range texts {
-		all.add(files[i])
-		log = append(log, events[i]...)
-		for _, f := range found[i] {
-			if f.Rule == ruleSyntax {
-				l.broken = true
-			}
-		}
-		l.found.All = append(l.found.All, found[i]...)
+	log := make([]Event, 0, lines) // a copy: the resolver works on it
+	for _, f := range files {
+		r.c.Files.Put(f.id, f.name, f.text)
+		r.blocks.add(f.blocks)
+		log = append(log, f.events...)
+		l.broken = l.broken || f.broken
+		l.found.All = append(l.found.All, f.found...)
 	}
 	if len(log) > MaxLogLines {
 		l.found.Add(finding.Finding{Rule: ruleTooMany, At: log[MaxLogLines].At, Text: "the logs have " + strconv.Itoa(len(log)) + " lines",
 			Limit: strconv.Itoa(MaxLogLines) + " lines", Write: "move old years out of the folder"})
 		log = log[:MaxLogLines]
 	}
-	return all, log
+	r.events, r.silent = log, l.broken
 }
 
 // parallel calls do for 0 to n-1 from as many goroutines as there are processors.

@@ -140,6 +140,11 @@ func FuzzLoad(f *testing.F) {
 				}
 			}
 		}
+		for _, u := range c.Uses() {
+			if p := c.Files.Start(u.At); p.Line == 0 || u.Name == "" {
+				t.Errorf("a name stands nowhere: %+v", u)
+			}
+		}
 		var b strings.Builder
 		if err := (finding.Printer{Files: c.Files}).Print(&b, found); err != nil {
 			t.Fatal(err)

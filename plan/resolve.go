@@ -18,8 +18,9 @@ import (
 // lines does not matter.
 type resolver struct {
 	c      *Collection
-	blocks *blocks
+	blocks blocks
 	events []Event
+	before map[string]*Enclosure // of the load before
 	found  finding.List
 	// silent keeps quiet about names that are nowhere defined, because a file that
 	// could not be read may define them.
@@ -65,8 +66,9 @@ func (r *resolver) resolve() {
 			Limit: strconv.Itoa(MaxEnclosures) + " enclosures in a collection", Write: "split the collection"})
 		c.Enclosures = c.Enclosures[:MaxEnclosures]
 	}
-	for _, e := range c.Enclosures {
-		r.enclosure(e, templates)
+	for i, e := range c.Enclosures {
+		c.Enclosures[i] = r.enclosure(e, templates)
+		c.enclosures[e.Name.V] = c.Enclosures[i]
 	}
 	order := map[*Room]int{}
 	for i, room := range c.Rooms {
@@ -125,23 +127,9 @@ func (r *resolver) library() {
 	lib := r.c.Library
 	_, lib.own.species = byName(r, r.blocks.species, "species")
 	_, lib.own.feeders = byName(r, r.blocks.feeders, "feeder")
-	if len(r.blocks.sources) > 0 {
-		lib.Source("") // reads the built-in list first
-		_, sources := byName(r, r.blocks.sources, "source")
-		for name, s := range sources {
-			lib.sources[name] = s
-		}
-	}
+	_, lib.own.sources = byName(r, r.blocks.sources, "source")
 	for _, s := range lib.own.species {
 		r.like(s)
-	}
-	// Every sheet of the collection's own is read now, used or not, so that what is
-	// wrong with it is found.
-	for _, name := range keys(lib.own.species) {
-		lib.Species(name)
-	}
-	for _, name := range keys(lib.own.feeders) {
-		lib.Feeder(name)
 	}
 }
 
@@ -163,35 +151,70 @@ func (r *resolver) like(s *SpeciesSheet) {
 	}
 }
 
-func (r *resolver) enclosure(e *Enclosure, templates map[string]*Template) {
-	t := templates[e.Template.V]
-	if t != nil {
-		merge(reflect.ValueOf(e).Elem(), reflect.ValueOf(t).Elem())
+// enclosure puts an enclosure together from its own block, its template, its sheet
+// and its room. Where all of these are those of the load before, so is the enclosure.
+func (r *resolver) enclosure(own *Enclosure, templates map[string]*Template) *Enclosure {
+	t := templates[own.Template.V]
+	before := r.before[own.Name.V]
+	e := before
+	if e == nil || e.block != own || e.template != t {
+		e = filled(own, t)
 	}
 	if e.Template.Set() && t == nil {
 		r.unknownName(e.Template, "template", keys(templates)) // which may hold what seems missing
 	} else {
 		r.complete(e)
 	}
-	r.species(e)
+	sheet, place := r.species(e), r.place(e)
+	r.inner(e)
+	if e == before {
+		if e.Sheet == sheet && e.Place == place {
+			return e
+		}
+		again := *e
+		e = &again
+	}
+	e.Sheet, e.Place = sheet, place
+	return e
+}
+
+// filled returns a copy of an enclosure's block with what its template says and it
+// does not.
+func filled(own *Enclosure, t *Template) *Enclosure {
+	e := *own
+	e.block, e.template = own, t
+	if t != nil {
+		merge(reflect.ValueOf(&e).Elem(), reflect.ValueOf(t).Elem())
+	}
+	return &e
+}
+
+// place returns the room in which an enclosure stands, or nil.
+func (r *resolver) place(e *Enclosure) *Room {
+	rooms := r.c.Rooms
+	switch {
+	case e.Room.Set():
+		room := r.c.rooms[e.Room.V]
+		if room == nil {
+			r.unknownName(e.Room, "room", keys(r.c.rooms))
+		}
+		return room
+	case len(rooms) == 1:
+		return rooms[0]
+	case len(rooms) > 1:
+		r.found.Add(finding.Finding{Rule: ruleMissing, At: e.At, Text: "enclosure" + named(&e.Head) + " has no room, and there is more than one",
+			Write: "room = " + quote(rooms[0].Name.V)})
+	}
+	return nil
+}
+
+// inner looks at the blocks in an enclosure that speak of others in it.
+func (r *resolver) inner(e *Enclosure) {
 	for _, c := range e.Care {
 		r.noStages(c.Stages, "a care of its own, with a name that says for whom")
 	}
 	for _, f := range e.Feeding {
 		r.noStages(f.Stages, "feeding \"adults\", with the name of the animals that it is for")
-	}
-	switch {
-	case e.Room.Set():
-		if e.Place = r.c.rooms[e.Room.V]; e.Place == nil {
-			r.unknownName(e.Room, "room", keys(r.c.rooms))
-		}
-	case len(r.c.Rooms) == 1:
-		e.Place = r.c.Rooms[0]
-	case len(r.c.Rooms) > 1:
-		r.found.Add(finding.Finding{Rule: ruleMissing, At: e.At, Text: "enclosure" + named(&e.Head) + " has no room, and there is more than one",
-			Write: "room = " + quote(r.c.Rooms[0].Name.V)})
-	}
-	for _, f := range e.Feeding {
 		if f.Name.Set() && e.Group(f.Name.V) == nil {
 			r.unknownName(f.Name, "animals block in this enclosure", e.groups())
 		}
@@ -240,18 +263,19 @@ func (r *resolver) complete(e *Enclosure) {
 	}
 }
 
-func (r *resolver) species(e *Enclosure) {
+// species returns the sheet of an enclosure's species, or nil.
+func (r *resolver) species(e *Enclosure) *SpeciesSheet {
 	if !e.Species.Set() {
-		return
+		return nil
 	}
 	lib := r.c.Library
-	if e.Sheet = lib.Species(e.Species.V); e.Sheet != nil {
-		return
+	if sheet := lib.Species(e.Species.V); sheet != nil {
+		return sheet
 	}
 	sheet, how := lib.ByOtherName(e.Species.V)
 	if sheet == nil {
 		r.unknownName(e.Species, "species sheet", lib.SpeciesNames())
-		return
+		return nil
 	}
 	f := finding.Finding{Rule: ruleOldName, At: e.Species.At, Write: "species = " + quote(sheet.Name.V),
 		Edits: finding.Instead(e.Species.At, e.Species.V, sheet.Name.V)}
@@ -259,15 +283,14 @@ func (r *resolver) species(e *Enclosure) {
 	case "mistaken":
 		f.Text = quote(e.Species.V) + " is a name under which " + sheet.Name.V + " is sold by mistake; it means another animal"
 		f.Rule, f.Edits = ruleUnknownName, nil // which of the two is meant is for the keeper to say
+		sheet = nil
 	case "former":
 		f.Text = quote(e.Species.V) + " is a former name; the sheet " + sheet.Name.V + " is used"
 	default:
 		f.Text = quote(e.Species.V) + " is another name; the sheet " + sheet.Name.V + " is used"
 	}
-	if how != "mistaken" {
-		e.Sheet = sheet
-	}
 	r.found.Add(f)
+	return sheet
 }
 
 // log joins the lines of the logs to enclosures and animals and sorts them by day.

@@ -10,40 +10,46 @@ import (
 	"vivary/schema/quantity"
 )
 
-// settle reads the values of a sheet's figures and checks its words.
-func (l *Library) settle(s *SpeciesSheet, own bool) {
-	s.Figures = l.figures(s.Figures, schema.Figures, own)
-	for _, f := range s.Figures {
-		l.stages(f.Stages)
-		if own {
-			l.reason(f.Head, f.Because, f.Review, f.Source)
-		}
+// settle reads the values of a sheet's figures and checks its words. Of other
+// blocks it leaves everything as it is.
+func (d *decoder) settle(block any) {
+	switch s := block.(type) {
+	case *SpeciesSheet:
+		d.species(s)
+	case *FeederSheet:
+		s.Figures = d.figures(s.Figures, schema.FeederFigures)
 	}
-	s.Needs = l.needs(s.Needs, own)
+}
+
+func (d *decoder) species(s *SpeciesSheet) {
+	s.Figures = d.figures(s.Figures, schema.Figures)
+	for _, f := range s.Figures {
+		d.stages(f.Stages)
+		d.reason(f.Head, f.Because, f.Review, f.Source)
+	}
+	s.Needs = d.needs(s.Needs)
 	for _, n := range s.Needs {
-		if own {
-			l.reason(n.Head, n.Because, n.Review, n.Source)
-		}
+		d.reason(n.Head, n.Because, n.Review, n.Source)
 	}
 	for _, st := range s.Stages {
-		l.stages([]Written[string]{st.Name})
+		d.stages([]Written[string]{st.Name})
 	}
 	for _, c := range s.Care {
-		l.stages(c.Stages)
+		d.stages(c.Stages)
 	}
 	for _, f := range s.Feeding {
-		l.stages(f.Stages)
+		d.stages(f.Stages)
 	}
 }
 
 // needs returns the needs that there are; each of the others is found.
-func (l *Library) needs(all []*Need, own bool) []*Need {
+func (d *decoder) needs(all []*Need) []*Need {
 	out := make([]*Need, 0, len(all))
 	for _, n := range all {
-		n.What, n.Own = schema.FindNeed(n.Name.V), own
-		l.stages(n.Stages)
+		n.What, n.Own = schema.FindNeed(n.Name.V), d.own
+		d.stages(n.Stages)
 		if n.What == nil {
-			l.unknown(n.Name, "need", needNames())
+			d.noWord(n.Name, "need", needNames())
 			continue
 		}
 		out = append(out, n)
@@ -51,27 +57,30 @@ func (l *Library) needs(all []*Need, own bool) []*Need {
 	return out
 }
 
-func (l *Library) stages(list []Written[string]) {
+func (d *decoder) stages(list []Written[string]) {
 	for _, w := range list {
 		if !isStage(w.V) {
-			l.unknown(w, "stage", choiceNames(schema.Stages))
+			d.noWord(w, "stage", choiceNames(schema.Stages))
 		}
 	}
 }
 
-func (l *Library) unknown(name Written[string], what string, known []string) {
+func (d *decoder) noWord(name Written[string], what string, known []string) {
 	f := finding.Finding{Rule: ruleUnknownWord, At: name.At, Text: "there is no " + what + " " + quote(name.V), Write: "one of: " + strings.Join(known, ", ")}
 	if s := finding.Suggest(name.V, known); s != "" {
 		f.Text += ": did you mean " + s + "?"
 		f.Write = s
 		f.Edits = finding.Instead(name.At, name.V, s)
 	}
-	l.found.Add(f)
+	d.found.Add(f)
 }
 
 // reason finds a figure of the collection's own that does not say why, on whose
 // word and until when.
-func (l *Library) reason(h Head, because Written[string], review Written[civil.Date], src []Written[string]) {
+func (d *decoder) reason(h Head, because Written[string], review Written[civil.Date], src []Written[string]) {
+	if !d.own {
+		return
+	}
 	var lacks []string
 	if !because.Set() {
 		lacks = append(lacks, "because")
@@ -83,7 +92,7 @@ func (l *Library) reason(h Head, because Written[string], review Written[civil.D
 		lacks = append(lacks, "review")
 	}
 	if len(lacks) > 0 {
-		l.found.Add(finding.Finding{Rule: RuleUnreasoned, At: h.At,
+		d.found.Add(finding.Finding{Rule: RuleUnreasoned, At: h.At,
 			Text:  quote(h.Name.V) + " takes the place of a known figure, but has no " + strings.Join(lacks, ", no "),
 			Write: "because = \"…\", source = [\"…\"] and review = a date within a year or so"})
 	}
@@ -91,31 +100,31 @@ func (l *Library) reason(h Head, because Written[string], review Written[civil.D
 
 // figures reads the values of figures and returns those that could be read: a
 // figure without a value must not stand for one of 0, nor hide the built-in one.
-func (l *Library) figures(all []*Figure, known []*schema.Figure, own bool) []*Figure {
+func (d *decoder) figures(all []*Figure, known []*schema.Figure) []*Figure {
 	out := make([]*Figure, 0, len(all))
 	for _, f := range all {
-		f.Own = own
-		if l.figure(f, known) {
+		f.Own = d.own
+		if d.figure(f, known) {
 			out = append(out, f)
 		}
 	}
 	return out
 }
 
-func (l *Library) figure(f *Figure, known []*schema.Figure) bool {
+func (d *decoder) figure(f *Figure, known []*schema.Figure) bool {
 	f.What = schema.FindFigure(known, f.Name.V)
 	if f.What == nil {
 		var names []string
 		for _, k := range known {
 			names = append(names, k.Name)
 		}
-		l.unknown(f.Name, "figure", names)
+		d.noWord(f.Name, "figure", names)
 		return false
 	}
 	if !f.Value.Set() {
 		return false
 	}
-	d := decoder{file: f.Value.At.File}
+	before := len(d.found.All)
 	attr := &schema.Attr{Name: "value", Kind: f.What.Kind, Dimension: f.What.Dimension, Choices: f.What.Choices, Example: "\"…\""}
 	fail := func(err error) {
 		if err != nil {
@@ -144,8 +153,7 @@ func (l *Library) figure(f *Figure, known []*schema.Figure) bool {
 			f.Words = append(f.Words, w.V)
 		}
 	}
-	l.found.All = append(l.found.All, d.found.All...)
-	return len(d.found.All) == 0
+	return len(d.found.All) == before
 }
 
 func isStage(s string) bool {

@@ -81,7 +81,7 @@ var Round = &Block{
 
 // Away is a keeper's absence.
 var Away = &Block{
-	Name: "away", Label: "keeper",
+	Name: "away", Label: "keeper", Names: "keeper",
 	Doc:     "Days on which a keeper is not there. The proof takes these days out, unless somebody covers them.",
 	Example: "away \"lead\" {\n  from   = \"2027-07-10\"\n  to     = \"2027-07-24\"\n  cover  = \"relief\"\n  visits = [\"tue\", \"sat\"]\n}",
 	Attrs: []Attr{
@@ -104,7 +104,7 @@ var Calendar = &Block{
 		{Name: "keepers", Kind: Refs, Ref: "keeper", Default: "all", Doc: "Only what these people do.", Example: `["lead"]`},
 		{Name: "rooms", Kind: Refs, Ref: "room", Default: "all", Doc: "Only enclosures in these rooms.", Example: `["east"]`},
 		{Name: "enclosures", Kind: Refs, Ref: "enclosure", Default: "all", Doc: "Only these enclosures.", Example: `["burrow-a"]`},
-		{Name: "kinds", Kind: Texts, Default: "all", Doc: "Only these kinds of care.", Example: `["feed", "leftovers"]`},
+		{Name: "kinds", Kind: Texts, Ref: NamesKind, Default: "all", Doc: "Only these kinds of care.", Example: `["feed", "leftovers"]`},
 		{Name: "entry", Kind: Word, Choices: choices("per round", "one entry a round and day, with its list inside, for the coming year", "per care", "one endless repeating entry for each care, which goes on reminding even if nobody builds again"), Default: "per round", Doc: "What one entry of the calendar is.", Example: `"per care"`},
 		{Name: "remind", Kind: Quantity, Dimension: quantity.Duration, Default: "no reminder", Doc: "How long before the start to remind. Many apps ignore reminders of a subscribed calendar: set the app's own alert as well.", Example: `"10 min"`},
 		{Name: "color", Kind: Word, Choices: Colors, Default: "the app's choice", Doc: "The colour at first subscription, by its CSS name.", Example: `"olive"`},

@@ -112,7 +112,7 @@ var scheduleAttrs = []Attr{
 
 // Attributes by which the built-in library says where a value is from.
 var sourceAttrs = []Attr{
-	{Name: "source", Kind: Texts, Doc: "The names of the sources it is from.", Example: `["K20"]`},
+	{Name: "source", Kind: Texts, Ref: "source", Doc: "The names of the sources it is from.", Example: `["K20"]`},
 	{Name: "quality", Kind: Word, Choices: Qualities, Doc: "How good the source is.", Example: `"keeper"`},
 	{Name: "seen", Kind: Date, Doc: "When the source was looked at.", Example: `"2026-11-25"`},
 }
@@ -142,7 +142,7 @@ var Care = &Block{
 	Doc:     "One thing that is done again and again. A name that is a kind of care says what is done; any other name needs `kind`. It takes the place of the species sheet's care of the same name or kind; where it does not say how often, the sheet's care of that kind does.",
 	Example: "care \"mist\" {\n  every  = \"day\"\n  round  = \"evening\"\n  amount = \"150 ml\"\n}",
 	Attrs: join([]Attr{
-		{Name: "kind", Kind: Text, Default: "the name", Doc: "What is done: one of the kinds of care.", Example: `"mist"`},
+		{Name: "kind", Kind: Text, Ref: NamesKind, Default: "the name", Doc: "What is done: one of the kinds of care.", Example: `"mist"`},
 		{Name: "task", Kind: Text, Default: "the words of its kind", Doc: "What to do, in the keeper's words.", Example: `"mist the left half"`},
 		{Name: "amount", Kind: Quantity, Dimension: quantity.Volume, Doc: "How much water.", Example: `"150 ml"`},
 		{Name: "off", Kind: Truth, Default: "false", Doc: "Leaves out a care that the species sheet brings.", Example: `true`},
@@ -153,7 +153,7 @@ var Care = &Block{
 
 // Feeding is a meal for one group of animals.
 var Feeding = &Block{
-	Name: "feeding", Label: "animals", Once: true,
+	Name: "feeding", Label: "animals", Names: "animals", Once: true,
 	Doc:     "Meals for the animals named by the label. Each live meal brings a look for leftovers. It takes the place of the species sheet's feeding for those animals; what it does not say of how often, how many and which prey is taken from there.",
 	Example: "feeding \"adults\" {\n  on         = [\"tue\", \"fri\"]\n  round      = \"evening\"\n  per_animal = 4\n  rotate     = [\"cricket adult\", \"roach medium\"]\n}",
 	Attrs: join([]Attr{
@@ -173,13 +173,13 @@ var Feeding = &Block{
 
 // Accept silences one rule for a while.
 var Accept = &Block{
-	Name: "accept", Label: "rule", Once: true,
+	Name: "accept", Label: "rule", Names: NamesRule, Once: true,
 	Doc:     "Silences one rule in this enclosure, with a reason, until a date. It shows in review, and the finding comes back on that date. What can kill is never silenced.",
 	Example: "accept \"substrate-shallow\" {\n  because = \"deeper tank arrives in January\"\n  until   = \"2027-01-15\"\n}",
 	Attrs: []Attr{
 		{Name: "because", Kind: Text, Required: true, Doc: "The reason, for whoever reviews the plan.", Example: `"deeper tank arrives in January"`},
 		{Name: "until", Kind: Date, Required: true, Doc: "The day on which the finding comes back.", Example: `"2027-01-15"`},
-		{Name: "source", Kind: Texts, Doc: "On whose word.", Example: `["curator, 2 Nov 2026"]`},
+		{Name: "source", Kind: Texts, Ref: "source", Doc: "On whose word.", Example: `["curator, 2 Nov 2026"]`},
 	},
 }
 

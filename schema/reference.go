@@ -89,7 +89,7 @@ func reference(b *strings.Builder, block *Block, within string, seen map[*Block]
 		if a.Dimension != 0 {
 			kind += " of " + a.Dimension.String()
 		}
-		if a.Ref != "" {
+		if a.Kind == Ref || a.Kind == Refs {
 			kind += " of a " + a.Ref
 		}
 		def := a.Default

@@ -61,6 +61,12 @@ const (
 	Link
 )
 
+// What can be named besides blocks: words of the program itself.
+const (
+	NamesKind = "kind" // a kind of care
+	NamesRule = "rule"
+)
+
 // Choice is one of the words that an attribute allows.
 type Choice struct{ Name, Doc string }
 
@@ -70,7 +76,7 @@ type Attr struct {
 	Kind      Kind
 	Dimension quantity.Dimension // of Quantity and Range
 	Choices   []Choice           // of Word and Words
-	Ref       string             // of Ref and Refs: the type of block named
+	Ref       string             // what is named: of Ref and Refs always, of texts where it may be
 	Required  bool
 	Default   string // what holds where nothing is written, in words
 	Doc       string
@@ -81,6 +87,7 @@ type Attr struct {
 type Block struct {
 	Name    string
 	Label   string // what the label is; empty for a block without one
+	Names   string // what the label names, where it does not name the block itself
 	Once    bool   // whether one block may hold only one of these (of each label)
 	Doc     string
 	Example string

@@ -33,9 +33,6 @@ type Collection struct {
 // Add adds a finding.
 func (c *Collection) Add(f finding.Finding) { c.found.Add(f) }
 
-// Soft adds a finding at a severity below its rule's own, for a milder case.
-func (c *Collection) Soft(f finding.Finding, s finding.Severity) { c.found.Soft(f, s) }
-
 // Enclosure is what rules about one enclosure look at. Plan.Sheet, Plan.Housing
 // and at least one group are always there; Climate may be nil.
 type Enclosure struct {

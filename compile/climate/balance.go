@@ -2,18 +2,6 @@ package climate
 
 import "math"
 
-// SteadyHeatLoss returns the power that keeps the inside at in while the room is
-// at room; negative if the inside is the colder.
-func SteadyHeatLoss(loss WattPerKelvin, in, room Celsius) Watt {
-	return Watt(float64(loss) * float64(in-room))
-}
-
-// MaxRise returns how far above the room a power ends up: P/UA. This, and not
-// watts for each litre, says whether a heater is big enough.
-func MaxRise(p Watt, loss WattPerKelvin) Kelvin {
-	return Kelvin(float64(p) / float64(loss))
-}
-
 // Balance is the steady heat of an enclosure at a target temperature.
 type Balance struct {
 	Target Celsius

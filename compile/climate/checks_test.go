@@ -71,18 +71,12 @@ func (in inputs) nodes() (TwoNode, Course) {
 var quantities = map[string]func(in inputs) float64{
 	"sat_vapour_pressure":               func(in inputs) float64 { return float64(SaturationPressure(in.celsius("t_C"))) },
 	"sat_vapour_pressure_hyland_wexler": func(in inputs) float64 { return float64(SaturationPressure(in.celsius("t_C"))) },
-	"sat_vapour_pressure_magnus_wmo2008": func(in inputs) float64 {
-		return float64(SaturationPressureMagnus(in.celsius("t_C")))
-	},
-	"dew_point": func(in inputs) float64 { return float64(DewPoint(in.celsius("t_C"), Percent(in.get("rh_pct")))) },
+	"dew_point":                         func(in inputs) float64 { return float64(DewPoint(in.celsius("t_C"), Percent(in.get("rh_pct")))) },
 	"absolute_humidity": func(in inputs) float64 {
 		return float64(AbsoluteHumidity(in.celsius("t_C"), Percent(in.get("rh_pct"))))
 	},
 	"humidity_ratio": func(in inputs) float64 {
 		return float64(HumidityRatio(in.celsius("t_C"), Percent(in.get("rh_pct")), Pascal(in.get("p_Pa"))))
-	},
-	"vapour_pressure_deficit": func(in inputs) float64 {
-		return float64(VapourPressureDeficit(in.celsius("t_C"), Percent(in.get("rh_pct"))))
 	},
 	"altitude_pressure": func(in inputs) float64 { return float64(AltitudePressure(Metre(in.get("z_m")))) },
 	"u_value": func(in inputs) float64 {
@@ -97,15 +91,7 @@ var quantities = map[string]func(in inputs) float64{
 		}
 		return float64(UValue(in.film("rsi_m2KW"), in.film("rse_m2KW"), layers...))
 	},
-	"surface_resistance": func(in inputs) float64 {
-		return float64(SurfaceResistance(in.get("eps"), in.celsius("tm_C"), WattPerSquareMetreKelvin(in.get("hc_Wm2K"))))
-	},
-	"radiative_coefficient": func(in inputs) float64 { return float64(RadiativeCoefficient(in.get("eps"), in.celsius("tm_C"))) },
-	"churchill_chu_h": func(in inputs) float64 {
-		air := Air{WattPerMetreKelvin(in.get("k_WmK")), SquareMetrePerSecond(in.get("nu_m2s")), in.get("Pr")}
-		return float64(VerticalPlate(Metre(in.get("L_m")), Kelvin(in.get("dT_K")), in.celsius("Tf_C"), air))
-	},
-	"volume":    func(in inputs) float64 { return float64(in.box().Volume().Litre()) },
+	"volume":    func(in inputs) float64 { return float64(in.box().Volume()) * 1000 },
 	"wall_area": func(in inputs) float64 { return float64(in.box().WallArea()) },
 	"conductance": func(in inputs) float64 {
 		return float64(in.conductance("walls") + in.conductance("lid") + in.conductance("base"))
@@ -116,23 +102,6 @@ var quantities = map[string]func(in inputs) float64{
 	},
 	"steady_heat_loss_vent": func(in inputs) float64 {
 		return float64(SteadyHeatLoss(WattPerKelvin(in.get("ua_WK"))+in.vents(), in.celsius("t_in_C"), in.celsius("t_room_C")))
-	},
-	"max_temperature_rise": func(in inputs) float64 {
-		return float64(MaxRise(Watt(in.get("heater_W")), WattPerKelvin(in.get("ua_WK"))))
-	},
-	"effective_area": func(in inputs) float64 {
-		return float64(EffectiveArea(SquareMetre(in.get("a1_m2")), SquareMetre(in.get("a2_m2"))))
-	},
-	"stack_flow": func(in inputs) float64 {
-		return float64(StackFlow(in.get("cd"), SquareMetre(in.get("a1_m2")), SquareMetre(in.get("a2_m2")),
-			Metre(in.get("h_m")), in.celsius("t_in_C"), in.celsius("t_room_C")))
-	},
-	"air_change_rate": func(in inputs) float64 {
-		return float64(AirChangeRate(LitrePerSecond(in.get("q_Ls")), CubicMetre(in.get("v_m3")).Litre()))
-	},
-	"horizontal_exchange_flow": func(in inputs) float64 {
-		return float64(HorizontalExchangeFlow(SquareMetre(in.get("a_m2")), Kelvin(in.get("dT_K")),
-			in.celsius("t_mean_K")-zeroCelsius, in.get("coef")))
 	},
 	"heat_capacity_glass": func(in inputs) float64 {
 		return float64(SheetHeatCapacity(SquareMetre(in.get("area_m2")), Metre(in.get("t_mm")/1000),
@@ -160,18 +129,10 @@ var quantities = map[string]func(in inputs) float64{
 	"time_to_temperature": func(in inputs) float64 {
 		return float64(TimeToTemperature(in.tau(), in.celsius("t0_C"), in.celsius("t_room_C"), in.celsius("t_limit_C")).Minute())
 	},
-	"temperature_after": func(in inputs) float64 {
-		return float64(TemperatureAfter(in.tau(), in.celsius("t0_C"), in.celsius("t_room_C"), Second(in.get("elapsed_s"))))
-	},
 	"temperature_after_cooling_room": func(in inputs) float64 {
 		return float64(TemperatureAfterCoolingRoom(in.tau(), in.celsius("t0_C"), in.celsius("t_room0_C"),
 			in.celsius("t_out_C"), Second(in.get("tau_room_s")), Second(in.get("elapsed_s"))))
 	},
-	"warmup_time": func(in inputs) float64 {
-		return float64(WarmupTime(in.tau(), Watt(in.get("heater_W")), WattPerKelvin(in.get("ua_WK")),
-			in.celsius("t0_C"), in.celsius("t_room_C"), in.celsius("t_target_C")).Minute())
-	},
-	"half_life": func(in inputs) float64 { return float64(HalfLife(in.tau()).Minute()) },
 	"two_node_air": func(in inputs) float64 {
 		_, f := in.nodes()
 		air, _ := f.At(Second(in.get("elapsed_s")))
@@ -194,49 +155,14 @@ var quantities = map[string]func(in inputs) float64{
 		return float64(WaterPerDay(PerHour(in.get("ach_per_h")), CubicMetre(in.get("v_m3")), in.celsius("t_in_C"),
 			Percent(in.get("rh_in_pct")), in.celsius("t_room_C"), Percent(in.get("rh_room_pct")), Pascal(in.get("p_Pa"))))
 	},
-	"steady_rh": func(in inputs) float64 {
-		return float64(SteadyRH(GramPerDay(in.get("supply_gday")), PerHour(in.get("ach_per_h")), CubicMetre(in.get("v_m3")),
-			in.celsius("t_in_C"), in.celsius("t_room_C"), Percent(in.get("rh_room_pct")), Pascal(in.get("p_Pa"))))
-	},
-	"rh_after_heating": func(in inputs) float64 {
-		return float64(RHAfterHeating(in.celsius("t_room_C"), Percent(in.get("rh_room_pct")), in.celsius("t_in_C")))
-	},
-	"inner_surface_temperature": func(in inputs) float64 { return float64(in.innerSurface(in.celsius("t_in_C"))) },
-	"condensation_rh_threshold": func(in inputs) float64 {
-		inside := in.celsius("t_in_C")
-		return float64(FoggingThreshold(inside, in.innerSurface(inside)))
-	},
-	"latent_power": func(in inputs) float64 {
-		return float64(LatentPower(GramPerDay(in.get("water_gday")), JoulePerGram(in.get("hfg_kJkg"))))
-	},
-	"evaporation_shah": func(in inputs) float64 {
-		return float64(EvaporationShah(in.celsius("t_water_C"), in.celsius("t_air_C"), Percent(in.get("rh_pct"))))
-	},
-	"evaporation_carrier": func(in inputs) float64 {
-		return float64(EvaporationCarrier(in.celsius("t_water_C"), in.celsius("t_air_C"), Percent(in.get("rh_pct")),
-			MetrePerSecond(in.get("v_ms")), JoulePerGram(in.get("hfg_kJkg"))))
-	},
-	"lewis_mass_transfer": func(in inputs) float64 {
-		return 1000 * float64(LewisMassTransfer(WattPerSquareMetreKelvin(in.get("hc_Wm2K")),
-			KilogramPerCubicMetre(in.get("rho_kgm3")), JoulePerKilogramKelvin(in.get("cp_JkgK")), in.get("le")))
-	},
-	"evaporation_lewis": func(in inputs) float64 {
-		return float64(EvaporationLewis(MetrePerSecond(in.get("hm_mms")/1000), in.celsius("t_surf_C"),
-			in.celsius("t_air_C"), Percent(in.get("rh_pct"))))
-	},
 	"duty_cycle":   func(in inputs) float64 { return float64(DutyCycle(Watt(in.get("load_W")), Watt(in.get("heater_W")))) },
 	"energy_month": func(in inputs) float64 { return float64(Energy(Watt(in.get("mean_W")), Day(in.get("days")))) },
-	"cost_month":   func(in inputs) float64 { return Cost(KilowattHour(in.get("kwh")), in.get("price_per_kwh")) },
 	"surface_rise": func(in inputs) float64 {
 		return float64(SurfaceRise(WattPerSquareMetre(in.get("flux_Wm2")), in.film("r_up_m2KW"), in.film("r_down_m2KW")))
 	},
 	"fraction_into_enclosure": func(in inputs) float64 {
 		return float64(ShareInwards(in.film("r_up_m2KW"), in.film("r_down_m2KW")))
 	},
-}
-
-func (in inputs) innerSurface(inside Celsius) Celsius {
-	return InnerSurfaceTemperature(inside, in.celsius("t_room_C"), WattPerSquareMetreKelvin(in.get("u_Wm2K")), in.film("rsi_m2KW"))
 }
 
 // TestPublishedValues runs climate-checks.csv: values of handbooks, standards,
@@ -290,7 +216,7 @@ func TestPublishedValues(t *testing.T) {
 			}
 		})
 	}
-	if len(ran) != 103 {
-		t.Errorf("%d rows ran, want 103", len(ran))
+	if len(ran) != 75 {
+		t.Errorf("%d rows ran, want 75", len(ran))
 	}
 }

@@ -31,14 +31,6 @@ func TimeConstant(c JoulePerKelvin, loss WattPerKelvin) Second {
 	return Second(float64(c) / float64(loss))
 }
 
-// HalfLife returns the time in which one lump loses half of its rise.
-func HalfLife(tau Second) Second { return tau * math.Ln2 }
-
-// TemperatureAfter returns the temperature of one lump after a time in a constant room.
-func TemperatureAfter(tau Second, start, room Celsius, after Second) Celsius {
-	return room + (start-room)*Celsius(math.Exp(-float64(after/tau)))
-}
-
 // TimeToTemperature returns when one lump has fallen to limit in a constant room:
 // 0 if it starts there, +Inf if the room is no colder than the limit.
 func TimeToTemperature(tau Second, start, room, limit Celsius) Second {
@@ -49,29 +41,6 @@ func TimeToTemperature(tau Second, start, room, limit Celsius) Second {
 		return Second(math.Inf(1))
 	}
 	return tau * Second(math.Log(float64((start-room)/(limit-room))))
-}
-
-// TemperatureAfterCoolingRoom returns the temperature of one lump after a time in
-// a room that itself falls towards outside with its own time constant.
-func TemperatureAfterCoolingRoom(tau Second, start, room0, outside Celsius, roomTau, after Second) Celsius {
-	if math.Abs(float64(roomTau-tau)) < 1e-4*float64(tau) {
-		roomTau *= 1.001 // the formula is 0/0 where both agree
-	}
-	k := (room0 - outside) * Celsius(roomTau/(roomTau-tau))
-	return outside + k*Celsius(math.Exp(-float64(after/roomTau))) + (start-outside-k)*Celsius(math.Exp(-float64(after/tau)))
-}
-
-// WarmupTime returns when one lump heated by p reaches target: +Inf if it never
-// does, 0 if it starts there.
-func WarmupTime(tau Second, p Watt, loss WattPerKelvin, start, room, target Celsius) Second {
-	if start >= target {
-		return 0
-	}
-	final := room + Celsius(MaxRise(p, loss))
-	if final <= target {
-		return Second(math.Inf(1))
-	}
-	return tau * Second(math.Log(float64((final-start)/(final-target))))
 }
 
 // TwoNode is the enclosure as two bodies: the air with the dish and half of the
@@ -142,11 +111,6 @@ func (m TwoNode) Fall(air, substrate, room Celsius, cooling RoomCourse) Course {
 	f.air[1], f.air[2] = (x1-fast*x)/(slow-fast), (slow*x-x1)/(slow-fast)
 	f.sub[1], f.sub[2] = (y1-fast*y)/(slow-fast), (slow*y-y1)/(slow-fast)
 	return f
-}
-
-// SlowTimeConstant returns the longer of the two time constants.
-func (m TwoNode) SlowTimeConstant() Second {
-	return Second(1 / m.Fall(0, 0, 0, RoomCourse{}).rate[1])
 }
 
 // At returns both temperatures after a time.

@@ -104,7 +104,7 @@ func TestParts(t *testing.T) {
 	e := exampleA()
 	near(t, "glass lid", float64(e.Lid.uValue()), 4.90, 0.005)
 	near(t, "mesh lid", float64((&Lid{Kind: MeshLid}).uValue()), 5.0, 1e-9)
-	if got := (Material(200)).String(); got != "glass" {
+	if got := Material(200).properties().Name; got != "glass" {
 		t.Errorf("unknown material is %q", got)
 	}
 }

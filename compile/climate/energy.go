@@ -19,7 +19,3 @@ func DutyCycle(load, heater Watt) Share {
 func Energy(mean Watt, d Day) KilowattHour {
 	return KilowattHour(float64(mean) * float64(d) * 24 / 1000)
 }
-
-// Cost returns the price of energy in the currency of the price for a kWh. There
-// is no default tariff.
-func Cost(e KilowattHour, price float64) float64 { return float64(e) * price }

@@ -4,12 +4,6 @@ package climate
 // resistance on either side to sinks at about the same temperature.
 func ShareInwards(in, out SquareMetreKelvinPerWatt) Share { return Share(out / (in + out)) }
 
-// SurfaceRise returns how much warmer than its surroundings a flat heater gets
-// when nothing turns it off: q/(1/Rup + 1/Rdown).
-func SurfaceRise(flux WattPerSquareMetre, up, down SquareMetreKelvinPerWatt) Kelvin {
-	return Kelvin(float64(flux) / float64(1/up+1/down))
-}
-
 // Shares of heaters that radiate. Unmeasured assumptions without a source: part of
 // a lamp's heat leaves by its reflector, a panel below the lid loses little.
 var (

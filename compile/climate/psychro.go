@@ -35,24 +35,6 @@ func lnSaturation(t Celsius) (ln, slope float64) {
 	return ln, slope
 }
 
-// SaturationPressureMagnus returns the saturation vapour pressure over water in the
-// closed form of WMO-No. 8 (2008) Annex 4.B, -45 to 60 °C. It is up to 0.3 % below
-// [SaturationPressure]; here it only starts the search for a dew point.
-func SaturationPressureMagnus(t Celsius) Pascal {
-	return Pascal(611.2 * math.Exp(17.62*float64(t)/(243.12+float64(t))))
-}
-
-// VapourPressure returns the partial pressure of water vapour in air at t and rh.
-func VapourPressure(t Celsius, rh Percent) Pascal {
-	return Pascal(rh/100) * SaturationPressure(t)
-}
-
-// DewPoint returns the temperature at which air at t and rh is saturated; below
-// the triple point that is the frost point. Air without any water has none: -Inf.
-func DewPoint(t Celsius, rh Percent) Celsius {
-	return dewPointOf(VapourPressure(t, rh))
-}
-
 func dewPointOf(e Pascal) Celsius {
 	if !(e > 0) {
 		return Celsius(math.Inf(-1))
@@ -73,28 +55,12 @@ func dewPointOf(e Pascal) Celsius {
 	return td
 }
 
-// AbsoluteHumidity returns the mass of water in a volume of air: e/(Rv·T).
-func AbsoluteHumidity(t Celsius, rh Percent) GramPerCubicMetre {
-	return vapourDensity(VapourPressure(t, rh), t)
-}
-
 func vapourDensity(e Pascal, t Celsius) GramPerCubicMetre {
 	return GramPerCubicMetre(1000 * float64(e) / (gasConstantVapour * t.kelvin()))
 }
 
-// HumidityRatio returns the mass of water for each mass of dry air at station
-// pressure p. ASHRAE Fundamentals 2017 ch. 1 eq. 20.
-func HumidityRatio(t Celsius, rh Percent, p Pascal) KilogramPerKilogram {
-	return humidityRatioOf(VapourPressure(t, rh), p)
-}
-
 func humidityRatioOf(e, p Pascal) KilogramPerKilogram {
 	return KilogramPerKilogram(molarMassRatio * float64(e) / float64(p-e))
-}
-
-// VapourPressureDeficit returns how far the air at t is from saturation.
-func VapourPressureDeficit(t Celsius, rh Percent) Pascal {
-	return (1 - Pascal(rh/100)) * SaturationPressure(t)
 }
 
 // AltitudePressure returns the standard station pressure at height z above the
@@ -111,15 +77,4 @@ func AltitudePressure(z Metre) Pascal {
 // pressure e at station pressure p.
 func DryAirDensity(t Celsius, e, p Pascal) KilogramPerCubicMetre {
 	return KilogramPerCubicMetre(float64(p-e) / (gasConstantDryAir * t.kelvin()))
-}
-
-// MoistAirDensity returns the density of air with its vapour. Damp air is lighter than dry air.
-func MoistAirDensity(t Celsius, e, p Pascal) KilogramPerCubicMetre {
-	return DryAirDensity(t, e, p) + KilogramPerCubicMetre(vapourDensity(e, t)/1000)
-}
-
-// RHAfterHeating returns the relative humidity of room air once warmed to in
-// without adding water: 50 % at 20 °C becomes 27.5 % at 30 °C.
-func RHAfterHeating(room Celsius, rh Percent, in Celsius) Percent {
-	return rh * Percent(SaturationPressure(room)/SaturationPressure(in))
 }

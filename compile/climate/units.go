@@ -10,7 +10,6 @@ type (
 	SquareMetre              float64
 	CubicMetre               float64
 	Litre                    float64
-	LitrePerSecond           float64
 	Second                   float64
 	Minute                   float64
 	Hour                     float64
@@ -30,24 +29,17 @@ type (
 	GramPerCubicMetre        float64 // absolute humidity
 	KilogramPerKilogram      float64 // water per dry air
 	MetrePerSecond           float64
-	SquareMetrePerSecond     float64
 	GramPerDay               float64 // of water, and so also mL per day
-	GramPerSquareMetreHour   float64
 	KilowattHour             float64
 	Share                    float64 // a part of a whole, 0 to 1
 )
 
 const (
 	zeroCelsius   = 273.15 // K
-	gravity       = 9.80665
-	stefan        = 5.670374e-8 // W/m²K⁴
 	secondsPerDay = 86400.0
 )
 
 func (t Celsius) kelvin() float64 { return float64(t) + zeroCelsius }
-
-// Litre converts to litres.
-func (v CubicMetre) Litre() Litre { return Litre(v * 1000) }
 
 // CubicMetre converts to cubic metres.
 func (v Litre) CubicMetre() CubicMetre { return CubicMetre(v / 1000) }

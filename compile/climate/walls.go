@@ -45,19 +45,12 @@ var materials = [...]Properties{
 	Mesh:          {"mesh", 0, 0, 0, 0.001},
 }
 
-// Properties returns the data of the material; those of glass for an unknown one.
-func (m Material) Properties() Properties {
-	return *m.properties()
-}
-
 func (m Material) properties() *Properties {
 	if int(m) >= len(materials) {
 		m = Glass
 	}
 	return &materials[m]
 }
-
-func (m Material) String() string { return m.properties().Name }
 
 // Sheet is a wall, lid or pane. Thickness 0 means the usual one of the material.
 type Sheet struct {

@@ -1,78 +1,16 @@
 package climate
 
-import "math"
-
 // VaporisationHeat is the latent heat of water at 25 °C. IAPWS-95.
 const VaporisationHeat JoulePerGram = 2441.7
-
-// LatentPower returns the heat that water takes along when it leaves as vapour.
-func LatentPower(water GramPerDay, heat JoulePerGram) Watt {
-	return Watt(float64(water) * float64(heat) / secondsPerDay)
-}
-
-// WaterPerDay returns the water that air changes carry out, which is what must be
-// supplied to hold rh: ρ·n·V·(w_in - w_room)·24, density at inside conditions.
-// Negative if the room is the damper.
-func WaterPerDay(n PerHour, v CubicMetre, in Celsius, rh Percent, room Celsius, roomRH Percent, p Pascal) GramPerDay {
-	e := VapourPressure(in, rh)
-	return waterPerDay(n, v, DryAirDensity(in, e, p), humidityRatioOf(e, p)-HumidityRatio(room, roomRH, p))
-}
 
 func waterPerDay(n PerHour, v CubicMetre, density KilogramPerCubicMetre, w KilogramPerKilogram) GramPerDay {
 	return GramPerDay(float64(density) * float64(n) * float64(v) * float64(w) * 24 * 1000)
 }
 
-// SteadyRH returns the relative humidity that a daily supply holds, the inverse of
-// [WaterPerDay]; at most 100, where the rest runs down the walls.
-func SteadyRH(supply GramPerDay, n PerHour, v CubicMetre, in, room Celsius, roomRH Percent, p Pascal) Percent {
-	// With ρ = (p-e)/RT and w_in = ε·e/(p-e), ρ·(w_in - w) is linear in e.
-	rt := gasConstantDryAir * in.kelvin()
-	w := float64(HumidityRatio(room, roomRH, p))
-	carried := float64(supply) / (24 * 1000 * float64(n) * float64(v))
-	e := (carried*rt + w*float64(p)) / (molarMassRatio + w)
-	return min(100, Percent(100*e/float64(SaturationPressure(in))))
-}
-
-// EvaporationShah returns evaporation from undisturbed water by Shah 2014, ASHRAE
-// Transactions 120(2) (coefficients from memory): the larger of free convection
-// and a linear law. Fitted to pools of 0.07 m² and more; a dish does better.
-func EvaporationShah(water, air Celsius, rh Percent) GramPerSquareMetreHour {
-	pw, pr := SaturationPressure(water), VapourPressure(air, rh)
-	linear := 5.0e-5 * float64(pw-pr)
-	surface := float64(MoistAirDensity(water, pw, StandardPressure))
-	room := float64(MoistAirDensity(air, pr, StandardPressure))
-	if lift := room - surface; lift > 0 {
-		c := 40.0
-		if lift > 0.02 {
-			c = 35
-		}
-		w := float64(humidityRatioOf(pw, StandardPressure) - humidityRatioOf(pr, StandardPressure))
-		linear = max(linear, c*float64(DryAirDensity(water, pw, StandardPressure))*math.Cbrt(lift)*w)
-	}
-	return GramPerSquareMetreHour(1000 * linear)
-}
-
-// EvaporationCarrier returns evaporation from an open pool in moving air, a bound
-// from above on an enclosure. ASHRAE HVAC Applications, natatoriums (from memory).
-func EvaporationCarrier(water, air Celsius, rh Percent, v MetrePerSecond, heat JoulePerGram) GramPerSquareMetreHour {
-	kPa := float64(SaturationPressure(water)-VapourPressure(air, rh)) / 1000
-	return GramPerSquareMetreHour((0.089 + 0.0782*float64(v)) * kPa / float64(heat) * 3.6e6)
-}
-
-// LewisMassTransfer returns the mass transfer coefficient that goes with a
-// convective one: hc/(ρ·cp·Le^(2/3)), Le 0.86 for vapour in air. Incropera, sec. 6.7.
-func LewisMassTransfer(hc WattPerSquareMetreKelvin, density KilogramPerCubicMetre, heat JoulePerKilogramKelvin, lewis float64) MetrePerSecond {
-	return MetrePerSecond(float64(hc) / (float64(density) * float64(heat) * math.Pow(lewis, 2.0/3)))
-}
-
-// EvaporationLewis returns evaporation from a wet surface by a mass transfer coefficient.
-func EvaporationLewis(hm MetrePerSecond, surface, air Celsius, rh Percent) GramPerSquareMetreHour {
-	return GramPerSquareMetreHour(3600 * float64(hm) * float64(AbsoluteHumidity(surface, 100)-AbsoluteHumidity(air, rh)))
-}
-
 // stillAir is the mass transfer coefficient over a wet surface in an enclosure:
-// the geometric mean of what hc 2 and 5 W/m²K give, which lies between Shah and
-// Lewis at hc 4. Judgement; the factors evapLow and evapHigh span the methods.
+// the geometric mean of what hc 2 and 5 W/m²K give, which lies between
+// free convection by Shah 2014, ASHRAE Transactions 120(2), and the Lewis analogy
+// at hc 4, Incropera, sec. 6.7. Judgement; the factors evapLow and evapHigh span the methods.
 const stillAir MetrePerSecond = 2.9e-3
 
 // vapour is the exchange of water between wet surfaces, inside air and room air,

@@ -5,7 +5,6 @@ import (
 
 	"vivary/compile/food"
 	"vivary/plan"
-	"vivary/plan/source"
 	"vivary/schema"
 )
 
@@ -13,7 +12,7 @@ import (
 // table 41.1 in Hand-Rearing Birds, 2nd ed., p. 626, after Finke 2002, Zoo Biol.
 // 21:269-285, whose abstract has 674 kcal/kg for the silkworm and 2,741 for the waxworm.
 func TestFeedersAgainstFinke(t *testing.T) {
-	library := plan.NewLibrary(schema.Library, new(source.Set))
+	library := plan.NewLibrary()
 	for name, want := range map[string][4]float64{
 		"cricket":           {1.40, 69.2, 20.5, 6.8},
 		"mealworm":          {2.05, 61.9, 18.7, 13.4},

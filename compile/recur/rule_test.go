@@ -52,7 +52,7 @@ func randomSample(rng *rand.Rand) sample {
 		s.shift = func(k int) recur.Rule { return recur.Weekly(days, n, anchor+civil.Date(7*k*n)) }
 		o.Freq = rrule.WEEKLY
 		for w := range time.Weekday(7) {
-			if days.Has(w) {
+			if days>>w&1 == 1 {
 				o.Byweekday = append(o.Byweekday, oracleDays[w])
 			}
 		}

@@ -172,6 +172,3 @@ func madeRound(name string, c civil.Clock) *plan.Round {
 	r.Clock.V = c
 	return r
 }
-
-// Made reports whether a round was made for a time of its own, not written.
-func Made(r *plan.Round) bool { return !r.At.Written() }

@@ -141,7 +141,7 @@ func TestPrey(t *testing.T) {
 		}
 	}
 	task := feed(0, 2, 3).Task
-	task.Group, task.Since = "adults", "last done 3 Nov"
+	task.Group, task.Note = "adults", "last done 3 Nov"
 	if got, want := task.String(), "feed 2 adult crickets each (adults, 6 for 3 animals, last done 3 Nov)"; got != want {
 		t.Errorf("%q, want %q", got, want)
 	}

@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"vivary/compile"
+	"vivary/compile/roster"
 	"vivary/compile/rounds"
 	"vivary/internal/generated"
 	"vivary/internal/planned"

@@ -10,7 +10,8 @@ import (
 	"github.com/apparentlymart/go-textseg/v15/textseg"
 )
 
-// ID names a file of a Set. The zero ID is no file.
+// ID names a file of a Set. The zero ID is no file; ids below zero are files of the
+// Shelf beneath it.
 type ID int32
 
 // Place is a stretch of a file, from byte Start up to but not including End.
@@ -23,45 +24,87 @@ type Place struct {
 // Written reports whether the place is in a file.
 func (p Place) Written() bool { return p.File != 0 }
 
-// Set is the files of one run. Add is not safe for use at once from several
-// goroutines; reading is.
-type Set struct{ files []file }
+// Set is the files of one run. The zero Set is ready to use. Add and Put are not
+// safe for use at once from several goroutines; reading is.
+type Set struct {
+	files []file // of ID i+1
+	n     int
+	shelf *Shelf
+}
 
 type file struct {
 	name string
 	text []byte
 }
 
-// Add puts a file into the set. Its text is not copied and must not change.
-func (s *Set) Add(name string, text []byte) ID {
-	s.files = append(s.files, file{name, text})
-	return ID(len(s.files))
+// Shelf is files that are there in every run, under ids that are the same in each:
+// what was read from them once can be shared by all.
+type Shelf struct{ files []shelved }
+
+type shelved struct {
+	name string
+	text func() []byte
 }
 
-// Fill gives a file that was added without one its text.
-func (s *Set) Fill(id ID, text []byte) { s.files[id-1].text = text }
+// Over returns an empty set with the files of a shelf beneath its own.
+func Over(shelf *Shelf) *Set { return &Set{shelf: shelf} }
+
+// Add puts a file on the shelf. Its text is asked for when it is needed, by
+// whichever goroutine needs it, and is the same each time.
+func (s *Shelf) Add(name string, text func() []byte) ID {
+	s.files = append(s.files, shelved{name, text})
+	return ID(-len(s.files))
+}
+
+func (s *Shelf) at(id ID) (shelved, bool) {
+	if s == nil || id >= 0 || -int(id) > len(s.files) {
+		return shelved{}, false
+	}
+	return s.files[-int(id)-1], true
+}
+
+// Add puts a file into the set. Its text is not copied and must not change.
+func (s *Set) Add(name string, text []byte) ID {
+	id := ID(len(s.files) + 1)
+	s.Put(id, name, text)
+	return id
+}
+
+// Put puts a file into the set under an id above zero that it is to have, so that a
+// file can keep the one it had in another set. A set can have gaps.
+func (s *Set) Put(id ID, name string, text []byte) {
+	if n := int(id) - len(s.files); n > 0 {
+		s.files = append(s.files, make([]file, n)...)
+	}
+	s.files[id-1] = file{name, text}
+	s.n++
+}
 
 // Name returns the name of a file, or "" for none.
 func (s *Set) Name(id ID) string {
-	if id <= 0 || int(id) > len(s.files) {
-		return ""
+	if id > 0 && int(id) <= len(s.files) {
+		return s.files[id-1].name
 	}
-	return s.files[id-1].name
+	f, _ := s.shelf.at(id)
+	return f.name
 }
 
 // Text returns the text of a file.
 func (s *Set) Text(id ID) []byte {
-	if id <= 0 || int(id) > len(s.files) {
-		return nil
+	if id > 0 && int(id) <= len(s.files) {
+		return s.files[id-1].text
 	}
-	return s.files[id-1].text
+	if f, ok := s.shelf.at(id); ok {
+		return f.text()
+	}
+	return nil
 }
 
 // Of returns the text of a place.
 func (s *Set) Of(p Place) string { return string(s.Text(p.File)[p.Start:p.End]) }
 
-// Len returns the number of files.
-func (s *Set) Len() int { return len(s.files) }
+// Len returns the number of the set's own files.
+func (s *Set) Len() int { return s.n }
 
 // Position is a place as people read it.
 type Position struct {
@@ -123,7 +166,10 @@ func characters(b []byte) int {
 // Before orders places by file name, then by offset.
 func (s *Set) Before(a, b Place) bool {
 	if a.File != b.File {
-		return s.Name(a.File) < s.Name(b.File)
+		if m, n := s.Name(a.File), s.Name(b.File); m != n {
+			return m < n
+		}
+		return a.File < b.File
 	}
 	if a.Start != b.Start {
 		return a.Start < b.Start

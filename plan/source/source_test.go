@@ -23,3 +23,32 @@ func TestPositions(t *testing.T) {
 		}
 	}
 }
+
+// A file keeps its id over sets, and those on a shelf are beneath every set. Files
+// are in the order of their names, whatever their ids.
+func TestSetOverShelf(t *testing.T) {
+	var shelf Shelf
+	below := shelf.Add("m", func() []byte { return []byte("below") })
+	s := Over(&shelf)
+	s.Put(7, "z", []byte("seven"))
+	s.Put(9, "a", []byte("nine"))
+	for id, want := range map[ID][2]string{below: {"m", "below"}, 7: {"z", "seven"}, 9: {"a", "nine"}, 8: {}, 10: {}, 0: {}, below - 1: {}, -1 << 31: {}} {
+		if name, text := s.Name(id), string(s.Text(id)); name != want[0] || text != want[1] {
+			t.Errorf("file %d is %q: %q", id, name, text)
+		}
+	}
+	if s.Len() != 2 {
+		t.Errorf("%d files", s.Len())
+	}
+	order := []Place{{File: 9, Start: 3}, {File: 9, Start: 4}, {File: below}, {File: 7}}
+	for i := range order {
+		for j := range order {
+			if s.Before(order[i], order[j]) != (i < j) {
+				t.Errorf("%v before %v: %t", order[i], order[j], i >= j)
+			}
+		}
+	}
+	if p := s.Start(Place{File: below, Start: 2}); p != (Position{"m", 1, 3}) {
+		t.Errorf("%+v", p)
+	}
+}

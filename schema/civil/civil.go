@@ -236,9 +236,6 @@ type Weekdays uint8
 // EveryDay is the set of all seven days.
 const EveryDay Weekdays = 0x7f
 
-// Has reports whether w is in the set.
-func (s Weekdays) Has(w time.Weekday) bool { return s&(1<<w) != 0 }
-
 // With returns the set with w added.
 func (s Weekdays) With(w time.Weekday) Weekdays { return s | 1<<w }
 

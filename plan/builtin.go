@@ -1,0 +1,89 @@
+package plan
+
+import (
+	"io/fs"
+	"path"
+	"strings"
+	"sync"
+
+	"vivary/plan/finding"
+	"vivary/plan/source"
+	"vivary/schema"
+)
+
+// libraryPrefix begins the name under which a built-in sheet is shown.
+const libraryPrefix = "schema/"
+
+// sourceList is the name of the file, among those of the species, that lists the
+// sources.
+const sourceList = "sources"
+
+// builtInSheets is the sheets that come with the program. Each is read and decoded
+// when the first collection asks for it, once a process, and then only read.
+type builtInSheets struct {
+	files   source.Shelf
+	species map[string]func() *builtInFile
+	feeders map[string]func() *builtInFile
+	sources func() map[string]*Source
+}
+
+// builtInFile is one decoded file of the library. That nothing is found in it is
+// tested.
+type builtInFile struct {
+	blocks blocks
+	found  []finding.Finding
+}
+
+var builtIn = sync.OnceValue(func() *builtInSheets {
+	b := &builtInSheets{}
+	b.species = b.shelve("species")
+	b.feeders = b.shelve("feeders")
+	list := b.species[sourceList]
+	delete(b.species, sourceList)
+	b.sources = sync.OnceValue(func() map[string]*Source {
+		all := map[string]*Source{}
+		for _, s := range list().blocks.sources {
+			all[s.Name.V] = s
+		}
+		return all
+	})
+	return b
+})
+
+// shelve puts the files of a folder on the shelf, in the order of their names, so
+// that their ids are the same in every run of a program.
+func (b *builtInSheets) shelve(dir string) map[string]func() *builtInFile {
+	all := map[string]func() *builtInFile{}
+	entries, _ := fs.ReadDir(schema.Library, dir)
+	for _, e := range entries {
+		file := path.Join(dir, e.Name())
+		text := sync.OnceValue(func() []byte {
+			text, _ := fs.ReadFile(schema.Library, file)
+			return text
+		})
+		id := b.files.Add(libraryPrefix+file, text)
+		all[strings.TrimSuffix(e.Name(), PlanSuffix)] = sync.OnceValue(func() *builtInFile {
+			read, found := decodeFile(id, text(), false)
+			f := &builtInFile{found: found}
+			f.blocks.add(read)
+			return f
+		})
+	}
+	return all
+}
+
+// sheet returns the built-in species sheet of that name, or nil.
+func (b *builtInSheets) sheet(name string) *SpeciesSheet {
+	if file := b.species[name]; file != nil {
+		return file().blocks.species[0]
+	}
+	return nil
+}
+
+// feeder returns the built-in feeder sheet of that name, or nil.
+func (b *builtInSheets) feeder(name string) *FeederSheet {
+	if file := b.feeders[name]; file != nil {
+		return file().blocks.feeders[0]
+	}
+	return nil
+}

@@ -1,0 +1,143 @@
+package plan
+
+import (
+	"bytes"
+	"io"
+	"path/filepath"
+	"slices"
+	"strconv"
+	"strings"
+	"sync"
+	"unicode/utf8"
+
+	"github.com/spf13/afero"
+
+	"vivary/plan/finding"
+	"vivary/plan/source"
+)
+
+// file is one file as it was read: its text, and what stands in it. Once it is made
+// nobody changes it, and all collections that are made from it share it.
+type file struct {
+	id     source.ID
+	name   string  // as people see it
+	text   []byte  // nil where it is not fit to be read
+	blocks []any   // pointers to structs, in the order of their lines
+	events []Event // the lines of a log
+	found  []finding.Finding
+	// broken says that it could not be read whole, so that something named elsewhere
+	// may stand in it.
+	broken bool
+	// mentions returns the names that stand in it, looked for when first asked.
+	mentions func() []mention
+}
+
+// readFile reads and decodes a file. Where its text is that of the file as it was,
+// it is that file: the texts themselves are compared, which is quicker than a sum
+// over them and never wrong.
+func readFile(disk afero.Fs, path string, id source.ID, was *file) *file {
+	f := &file{id: id, name: filepath.ToSlash(path)}
+	f.mentions = sync.OnceValue(f.everyName)
+	text, found := readText(disk, path)
+	if found == nil && was != nil && was.text != nil && bytes.Equal(text, was.text) {
+		return was
+	}
+	if found == nil {
+		found = unfit(path, text)
+	}
+	if found != nil {
+		found.At.File = id
+		f.found, f.broken = []finding.Finding{*found}, true
+		return f
+	}
+	f.text = text
+	f.decode()
+	f.keep(was)
+	return f
+}
+
+// readText reads a file up to the bound. The finding, which does not know its file
+// yet, says why that did not work.
+func readText(disk afero.Fs, path string) ([]byte, *finding.Finding) {
+	unreadable := func(err error) ([]byte, *finding.Finding) {
+		return nil, found(finding.Finding{Rule: ruleUnreadable, Text: "the file cannot be read: " + err.Error()})
+	}
+	f, err := disk.Open(path)
+	if err != nil {
+		return unreadable(err)
+	}
+	defer f.Close()
+	size := 0
+	if info, err := f.Stat(); err == nil && info.Size() <= MaxFile {
+		size = int(info.Size())
+	}
+	buf := bytes.NewBuffer(make([]byte, 0, size+bytes.MinRead))
+	n, err := buf.ReadFrom(io.LimitReader(f, MaxFile+1))
+	switch {
+	case err != nil:
+		return unreadable(err)
+	case n > MaxFile:
+		return nil, found(finding.Finding{Rule: ruleTooLarge, Text: "the file is larger than what is read",
+			Limit: strconv.Itoa(MaxFile>>20) + " MiB a file", Write: "split it into several files"})
+	}
+	return buf.Bytes(), nil
+}
+
+// unfit says why a text is not given to the parser, or returns nil.
+func unfit(path string, text []byte) *finding.Finding {
+	if bytes.IndexByte(text, 0) >= 0 || !utf8.Valid(text) {
+		return found(finding.Finding{Rule: ruleNotText, Text: "the file is not UTF-8 text", Write: "save it as UTF-8, or give it another name"})
+	}
+	if !strings.HasSuffix(path, PlanSuffix) {
+		return nil
+	}
+	i := tooDeep(text)
+	if i < 0 {
+		return nil
+	}
+	at := source.Place{Start: int32(i), End: int32(i) + 1}
+	if strings.IndexByte("-!?", text[i]) >= 0 {
+		return found(finding.Finding{Rule: ruleTooDeep, At: at, Text: "up to here the file has more operators than what is read",
+			Limit: strconv.Itoa(MaxOperators) + " in a file", Write: "plain values: a plan computes nothing"})
+	}
+	return found(finding.Finding{Rule: ruleTooDeep, At: at, Text: "brackets are nested too deep here",
+		Limit: strconv.Itoa(MaxNesting) + " open at once", Write: "look for a bracket that is opened again and again"})
+}
+
+// found is a finding with the severity of its rule.
+func found(f finding.Finding) *finding.Finding {
+	var l finding.List
+	l.Add(f)
+	return &l.All[0]
+}
+
+func (f *file) decode() {
+	if strings.HasSuffix(f.name, LogSuffix) {
+		f.events, f.found = parseLog(f.id, f.text)
+		return
+	}
+	f.blocks, f.found = decodeFile(f.id, f.text, true)
+	f.broken = slices.ContainsFunc(f.found, func(x finding.Finding) bool { return x.Rule == ruleSyntax })
+}
+
+// keep takes over the blocks of the file as it was that stand where they stood and
+// read as they read. What is made from them then need not be made again.
+func (f *file) keep(was *file) {
+	if was == nil || f.broken || was.broken {
+		return // the parser may have read on in another way
+	}
+	stood := make(map[source.Place]any, len(was.blocks))
+	for _, b := range was.blocks {
+		stood[wholeOf(b)] = b
+	}
+	for i, b := range f.blocks {
+		at := wholeOf(b)
+		if old := stood[at]; old != nil && bytes.Equal(was.text[at.Start:at.End], f.text[at.Start:at.End]) {
+			f.blocks[i] = old
+		}
+	}
+}
+
+func wholeOf(block any) source.Place {
+	return block.(interface{ head() *Head }).head().Whole
+}
