@@ -36,18 +36,23 @@ type Result struct {
 	Roster   *roster.Roster  // nil where the plan was not understood
 	Proofs   [][]prove.Proof // of each of Lives
 	Findings []finding.Finding
-	boxes    []box
+
+	boxes  []box
+	told   roster.Told
+	checks *check.Collection
 }
 
 // box is what follows for one enclosure: from what all share, and from its own plan
 // and log.
 type box struct {
+	log    []plan.Event
 	life   *life.Enclosure
 	lived  []finding.Finding
 	sheet  roster.Sheet
 	checks []finding.Finding
 	proofs []prove.Proof
 	proved []finding.Finding
+	stands bool // it was taken from the compilation before
 }
 
 // Input is what a compilation is made from.
@@ -58,6 +63,9 @@ type Input struct {
 	Now    time.Time
 	// Told is what the last published feeds showed people, or nil.
 	Told roster.Told
+	// Last is the compilation before of the same folder by the same Reader, or nil. What
+	// did not change since is taken from it; the result is the same.
+	Last *Result
 }
 
 // Compile compiles a collection as of a moment, without knowing what was published
@@ -71,7 +79,7 @@ func Compile(c *plan.Collection, loaded []finding.Finding, now time.Time) *Resul
 // only these are returned.
 func From(in Input) *Result {
 	c := in.Plan
-	r := &Result{Plan: c, Findings: in.Loaded}
+	r := &Result{Plan: c, Findings: in.Loaded, told: in.Told}
 	if c.Location == nil {
 		r.Now, r.Today = in.Now, civil.FromTime(in.Now)
 		return r
@@ -81,47 +89,43 @@ func From(in Input) *Result {
 	r.Horizon = horizon.Around(r.Today, reach(c, r.Today))
 
 	shared, found := roster.Share(c, r.Horizon, in.Told)
-	r.live(shared)
+	k := keep(in, r, shared)
+	r.live(shared, k)
 	all := slices.Concat(in.Loaded, found, r.Roster.Findings, tooFar(c, r.Today))
-	all = append(all, r.judge()...)
+	all = append(all, r.judge(k, in.Last)...)
 	r.Findings = finding.Sort(c.Files, finding.Together(accept(c, all, r.Today)))
 	return r
 }
 
 // live works out the animals and the entries of every enclosure, each alone.
-func (r *Result) live(shared *roster.Shared) {
+func (r *Result) live(shared *roster.Shared, k kept) {
 	logs := life.Lines(r.Plan)
 	r.boxes = make([]box, len(r.Plan.Enclosures))
+	roster.Each(len(r.boxes), func(i int) { r.read(i, k, logs, shared) })
 	r.Lives = make([]*life.Enclosure, len(r.boxes))
-	roster.Each(len(r.boxes), func(i int) {
-		e, b := r.Plan.Enclosures[i], &r.boxes[i]
-		b.life, b.lived = life.Read(r.Plan, e, logs[e.Name.V], r.Horizon)
-		b.sheet.Entries, b.sheet.Findings = shared.Enclosure(b.life)
-		r.Lives[i] = b.life
-	})
 	sheets := make([]roster.Sheet, len(r.boxes))
 	for i := range r.boxes {
-		sheets[i] = r.boxes[i].sheet
+		r.Lives[i], sheets[i] = r.boxes[i].life, r.boxes[i].sheet
 	}
 	r.Roster = roster.Make(shared, r.Lives, sheets)
 }
 
 // judge checks and proves.
-func (r *Result) judge() []finding.Finding {
-	c := &check.Collection{Plan: r.Plan, Today: r.Today, Horizon: r.Horizon, Lives: r.Lives, Roster: r.Roster}
-	all := c.Whole()
+func (r *Result) judge(k kept, last *Result) []finding.Finding {
+	r.checks = &check.Collection{Plan: r.Plan, Today: r.Today, Horizon: r.Horizon, Lives: r.Lives, Roster: r.Roster}
+	all := r.checks.Whole()
+	stands := last != nil && k.checked(r.checks, last.checks)
 	r.Proofs = make([][]prove.Proof, len(r.Lives))
 	roster.Each(len(r.boxes), func(i int) {
 		b := &r.boxes[i]
-		b.checks = c.One(i)
-		if len(r.Roster.Of) > 0 {
+		if !b.stands || !stands {
+			b.checks = r.checks.One(i)
+		}
+		if !b.stands && len(r.Roster.Of) > 0 {
 			b.proofs = prove.Of(r.Roster, i)
 			b.proved = prove.Findings(r.Roster, b.proofs)
 		}
 		r.Proofs[i] = b.proofs
-		for k := range b.lived {
-			b.lived[k].In = r.Plan.Enclosures[i].Whole
-		}
 	})
 	for i := range r.boxes {
 		b := &r.boxes[i]

@@ -27,11 +27,11 @@ func build(w *world, f *flags, args []string) int {
 	}
 	dir := f.out
 	if dir == "" {
-		dir = filepath.Join(root, "feeds")
+		dir = feedsIn(root)
 	}
 	done := w.progress("building")
 	defer done()
-	r, status := w.compiled(f, root)
+	r, status := w.compiled(f, root, dir)
 	if status != fine {
 		return status
 	}
@@ -118,6 +118,10 @@ func publishAll(w *world, r *compile.Result, dir string) ([]feed, error) {
 	one := func(i int, buf *[]byte) error {
 		name := all[i].Name + ".ics"
 		last, err := publish.Last(w.disk, dir, name)
+		if before := all[i].Plan.Formerly; err == nil && last == nil && before.Set() {
+			// A calendar that was renamed goes on from what its old name told.
+			last, err = publish.Last(w.disk, dir, before.V+".ics")
+		}
 		if err != nil {
 			return fmt.Errorf("%q cannot be read: %w", filepath.Join(dir, name), err)
 		}

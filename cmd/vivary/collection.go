@@ -3,8 +3,12 @@ package main
 import (
 	"errors"
 	"fmt"
+	"path/filepath"
 
+	"vivary/cmd/internal/publish"
 	"vivary/compile"
+	"vivary/compile/feeds"
+	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/plan/finding"
 )
@@ -26,7 +30,10 @@ func folder(f *flags, args []string) (string, error) {
 
 // compiled reads and compiles a collection. A status other than fine ends the
 // command; what is wrong has been printed.
-func (w *world) compiled(f *flags, root string) (*compile.Result, int) {
+//
+// What the last feeds showed people is evidence of the days before today: dir is the
+// folder in which they are.
+func (w *world) compiled(f *flags, root, dir string) (*compile.Result, int) {
 	c, found, err := plan.Load(w.disk, root)
 	if err != nil {
 		fmt.Fprintf(w.err, "vivary: %v\n", err)
@@ -37,7 +44,28 @@ func (w *world) compiled(f *flags, root string) (*compile.Result, int) {
 		fmt.Fprintf(w.err, "vivary: %v\n", err)
 		return nil, usage
 	}
-	return compile.Compile(c, found, now), fine
+	return compile.From(compile.Input{Plan: c, Loaded: found, Now: now, Told: w.told(c, dir)}), fine
+}
+
+// feedsIn is the folder of a collection's feeds, where no other was named.
+func feedsIn(root string) string { return filepath.Join(root, "feeds") }
+
+// told reads what the last feeds of a collection showed; nil where there are none.
+func (w *world) told(c *plan.Collection, dir string) roster.Told {
+	if c.About == nil {
+		return nil
+	}
+	names := []string{c.About.Name.V}
+	for _, x := range c.Calendars {
+		names = append(names, x.Name.V, x.Formerly.V)
+	}
+	var heads [][]byte
+	for _, name := range names {
+		if head, err := publish.Head(w.disk, dir, name+".ics"); err == nil && name != "" {
+			heads = append(heads, head)
+		}
+	}
+	return feeds.ReadTold(c.About.Name.V, heads)
 }
 
 // refuse prints the findings that keep a command from being carried out.

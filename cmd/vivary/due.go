@@ -19,7 +19,7 @@ func dueRounds(w *world, f *flags, args []string) int {
 		fmt.Fprintf(w.err, "vivary due: %v\n", err)
 		return usage
 	}
-	r, status := w.compiled(f, root)
+	r, status := w.compiled(f, root, feedsIn(root))
 	if status != fine {
 		return status
 	}

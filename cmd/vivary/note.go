@@ -25,7 +25,7 @@ func note(w *world, f *flags, args []string) int {
 		fmt.Fprintln(w.err, "vivary note: write an enclosure, the animals where there are several, a word and a note, for example:\n  vivary note burrow-a young moult \"left alone\"")
 		return usage
 	}
-	before, status := w.compiled(f, root)
+	before, status := w.compiled(f, root, feedsIn(root))
 	if status != fine {
 		return status
 	}
@@ -70,7 +70,7 @@ func note(w *world, f *flags, args []string) int {
 	}
 	inner := *w
 	inner.disk = trial
-	after, status := inner.compiled(f, root)
+	after, status := inner.compiled(f, root, feedsIn(root))
 	if status != fine {
 		return status
 	}

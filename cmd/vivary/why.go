@@ -21,7 +21,7 @@ func why(w *world, f *flags, args []string) int {
 		return usage
 	}
 	root, _ := folder(f, nil)
-	r, status := w.compiled(f, root)
+	r, status := w.compiled(f, root, feedsIn(root))
 	switch {
 	case status != fine:
 		return status

@@ -38,3 +38,6 @@ func (c *Collection) setting(h *plan.Heater) plan.Written[quantity.Quantity] {
 	}
 	return c.channels[h.Channel.V]
 }
+
+// Channels are the settings of the thermostats that several heaters share, by channel.
+func (c *Collection) Channels() map[string]plan.Written[quantity.Quantity] { return c.channels }

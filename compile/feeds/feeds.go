@@ -3,6 +3,8 @@
 package feeds
 
 import (
+	"slices"
+
 	"vivary/compile"
 	"vivary/compile/ical"
 	"vivary/compile/identity"
@@ -40,6 +42,14 @@ func Of(r *compile.Result) []Feed {
 		out = append(out, Feed{c.Plan.Name.V, c.Plan, r, c.Picks})
 	}
 	return out
+}
+
+// Same reports whether a feed has what another has, of the compilation before this one:
+// then it need not be made anew.
+func (f *Feed) Same(o *Feed) bool {
+	return f.Name == o.Name && (f.Plan == o.Plan || !f.Plan.At.Written() && !o.Plan.At.Written()) &&
+		f.r.Today == o.r.Today && f.r.Plan.SharesWith(o.r.Plan) &&
+		slices.EqualFunc(f.picks, o.picks, func(a, b roster.Pick) bool { return a.Entry == b.Entry && slices.Equal(a.Days, b.Days) })
 }
 
 // Bytes makes the feed. last is what was last published, nil for nothing; entries
@@ -89,6 +99,7 @@ func (f *Feed) make(last *ical.Memory) (*ical.Feed, error) {
 		return nil, err
 	}
 	feed.Timezone = zone
+	feed.Told = f.told()
 	s := f.pick()
 	if c.Entry.V == "per care" {
 		s.perCare(feed, last)

@@ -44,5 +44,6 @@ type Feed struct {
 	Hex         string         // the same as "#RRGGBB", for readers that want X-APPLE-CALENDAR-COLOR
 	Source      string         // where the feed is fetched from; left out unless ValidURI
 	Refresh     string         // an RFC 5545 duration such as "PT6H"; left out unless ValidDuration
+	Told        []Told         // what the feed shows, for a later build
 	Entries     []Entry
 }

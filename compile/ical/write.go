@@ -156,6 +156,7 @@ func (w *lines) calendar(f *Feed) {
 	if f.Zone != "" {
 		w.text("X-WR-TIMEZONE", f.Zone)
 	}
+	w.told(f.Told)
 }
 
 // revised writes an entry as if nothing had changed, and once more with a new

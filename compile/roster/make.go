@@ -61,6 +61,19 @@ func Share(c *plan.Collection, h horizon.Horizon, told Told) (*Shared, []finding
 	return s, append(found, s.clockChanges()...)
 }
 
+// SameRounds reports whether the rounds of two are the same, those among them that were
+// made for times of care's own; and takes over the other's, so that entries of both
+// are in the same ones.
+func (s *Shared) SameRounds(o *Shared) bool {
+	if !slices.EqualFunc(s.Rounds, o.Rounds, func(a, b *plan.Round) bool {
+		return a == b || !a.At.Written() && !b.At.Written() && a.Name.V == b.Name.V
+	}) {
+		return false
+	}
+	s.Rounds, s.rounds = o.Rounds, o.rounds
+	return true
+}
+
 // Enclosure makes the entries of one enclosure: a function of what is shared and of
 // that enclosure's own plan and log, so that one can be worked out alone.
 func (s *Shared) Enclosure(l *life.Enclosure) ([]Entry, []finding.Finding) {

@@ -179,6 +179,9 @@ func (e *Entry) UnshownFor() string { return "unshown " + e.Round.Name.V + " " +
 // Unshown returns the first day from i on on which an entry stands and nobody is shown
 // it, or -1.
 func (e *Entry) Unshown(i int) int {
+	if &e.Days[0] == &e.Shown[0] {
+		return -1 // as most are
+	}
 	for i = e.Days.Next(i); i >= 0 && e.Shown.Has(i); i = e.Days.Next(i + 1) {
 	}
 	return i

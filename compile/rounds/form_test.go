@@ -160,7 +160,7 @@ func TestForms(t *testing.T) {
 	apart := tubs(6)
 	apart[2].Apart = 5
 	pressing := do(schema.KindWater, 1)
-	pressing.High, pressing.Since, pressing.Rank = true, "last done 3 Nov", -10
+	pressing.High, pressing.Note, pressing.Rank = true, "last done 3 Nov", -10
 	group := func(it rounds.Item, name string) rounds.Item { it.Group = name; return it }
 	crowd := append(all(schema.KindLook, 60), all(schema.KindWater, 60, 2, 6)...)
 	for i := range 12 {

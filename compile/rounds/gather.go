@@ -110,8 +110,7 @@ func (g *gatherer) fillUp(x *roster.Entry, c *roster.Cause, it Item) horizon.Day
 		full.Days = g.roster.Horizon.New()
 		full.Days.Add(i)
 		full.Passing = true
-		full.Phrase += ", to the brim"
-		full.Note = "nobody comes until " + g.roster.Horizon.Date(g.roster.People.Present(x.Keeper, i+1)).Short()
+		full.Note = "to the brim: nobody comes until " + g.roster.Horizon.Date(g.roster.People.Present(x.Keeper, i+1)).Short()
 		g.dishes(x, full)
 	}
 	return rest

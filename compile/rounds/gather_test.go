@@ -79,7 +79,7 @@ func TestRoundIsTheRoster(t *testing.T) {
 					continue
 				}
 				if rng.IntN(4) == 0 {
-					p.Days = p.Series.Days.Clone()
+					p.Days = p.Entry.Days.Clone()
 					for i := range p.Days {
 						p.Days[i] &= rng.Uint64()
 					}
@@ -121,7 +121,7 @@ func named(s rounds.Sheet) []string {
 func entries(r *compile.Result, some []roster.Pick, i int) []string {
 	var out []string
 	for _, p := range some {
-		days, x := p.Days, p.Series
+		days, x := p.Days, p.Entry
 		if days == nil {
 			days = x.Days
 		}

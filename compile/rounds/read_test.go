@@ -212,7 +212,7 @@ func random(rng *rand.Rand) (places []rounds.Place, items []rounds.Item) {
 			}
 			switch rng.IntN(12) {
 			case 0:
-				it.High, it.Since, it.Rank = true, "last done 3 Nov", it.Rank-1000
+				it.High, it.Note, it.Rank = true, "last done 3 Nov", it.Rank-1000
 			case 1:
 				it.Group = "adults"
 			case 2, 3:

@@ -3,8 +3,11 @@
 package publish
 
 import (
+	"bufio"
+	"bytes"
 	"errors"
 	"fmt"
+	"io"
 	"os"
 	"path/filepath"
 	"sync"
@@ -40,6 +43,27 @@ func Last(disk afero.Fs, dir, name string) ([]byte, error) {
 		return nil, nil
 	}
 	return text, err
+}
+
+// headMost is how much of a calendar's beginning is read.
+const headMost = 16 << 20
+
+// Head returns the beginning of what was last published under a name, up to the first
+// component of the calendar.
+func Head(disk afero.Fs, dir, name string) ([]byte, error) {
+	f, err := disk.Open(filepath.Join(dir, name))
+	if err != nil {
+		return nil, err
+	}
+	defer f.Close()
+	var head []byte
+	r := bufio.NewReader(io.LimitReader(f, headMost))
+	for line, err := r.ReadSlice('\n'); ; line, err = r.ReadSlice('\n') {
+		head = append(head, line...)
+		if err != nil && err != bufio.ErrBufferFull || len(head) > len(line) && bytes.HasPrefix(line, []byte("BEGIN:")) {
+			return head, nil
+		}
+	}
 }
 
 // Stage writes a file beside the one that it is to replace. It may be called from

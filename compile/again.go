@@ -1,0 +1,91 @@
+package compile
+
+import (
+	"maps"
+	"slices"
+
+	"vivary/compile/check"
+	"vivary/compile/life"
+	"vivary/compile/roster"
+	"vivary/plan"
+	"vivary/schema"
+)
+
+// What follows for an enclosure depends on what all share, and on that enclosure's own
+// blocks and lines of the log. Where a compilation knows the one before it, only those
+// enclosures are worked out anew of which any of that has changed.
+
+// kept are the boxes of a compilation before, by enclosure; nil where nothing of it may
+// be used again.
+type kept map[*plan.Enclosure]*box
+
+// keep returns what of the last compilation may stand. in.Last must be of a collection
+// that the same Reader made.
+func keep(in Input, r *Result, shared *roster.Shared) kept {
+	last := in.Last
+	if last == nil || last.Roster == nil || last.Today != r.Today || last.told != in.Told ||
+		!r.Plan.SharesWith(last.Plan) || !shared.SameRounds(last.Roster.Shared) || !sameNurseries(r.Plan, last.Plan) {
+		return nil
+	}
+	out := make(kept, len(last.boxes))
+	for i, e := range last.Plan.Enclosures {
+		out[e] = &last.boxes[i]
+	}
+	return out
+}
+
+// box returns what was worked out for an enclosure before, where it is made from the
+// same blocks and lines. A move says something of two enclosures: it is always read
+// anew.
+func (k kept) box(e *plan.Enclosure, log []plan.Event) (*box, bool) {
+	b := k[e]
+	if b == nil || !slices.EqualFunc(b.log, log, sameEvent) || slices.ContainsFunc(log, func(x plan.Event) bool { return x.Word == schema.WordMoved }) {
+		return nil, false
+	}
+	return b, true
+}
+
+// sameEvent reports whether two lines are the very same: of one place and one text.
+func sameEvent(a, b plan.Event) bool {
+	return a.At == b.At && a.Date == b.Date && a.Word == b.Word && a.Enclosure == b.Enclosure && a.Group == b.Group &&
+		a.Number == b.Number && a.Note == b.Note && slices.Equal(a.Args, b.Args)
+}
+
+// sameNurseries reports whether two collections have the same places for young: how
+// many there are matters to the enclosures that have a brood.
+func sameNurseries(a, b *plan.Collection) bool {
+	places := func(c *plan.Collection) []*plan.Enclosure {
+		var out []*plan.Enclosure
+		for _, e := range c.Enclosures {
+			if e.Housing != nil && e.Housing.Places.Set() {
+				out = append(out, e)
+			}
+		}
+		return out
+	}
+	return slices.Equal(places(a), places(b))
+}
+
+// checked reports whether what was checked before may stand: thermostats that several
+// enclosures share say something of each.
+func (k kept) checked(c, last *check.Collection) bool {
+	return k != nil && last != nil && maps.Equal(c.Channels(), last.Channels())
+}
+
+// reads reads the life of one enclosure and makes its entries, or takes them from
+// before.
+func (r *Result) read(i int, k kept, logs map[string][]plan.Event, shared *roster.Shared) {
+	e, b := r.Plan.Enclosures[i], &r.boxes[i]
+	log := logs[e.Name.V]
+	if old, ok := k.box(e, log); ok {
+		*b = *old
+		b.stands = true
+		return
+	}
+	b.log = log
+	b.life, b.lived = life.Read(r.Plan, e, log, r.Horizon)
+	for n := range b.lived {
+		b.lived[n].In = e.Whole
+	}
+	b.sheet.Entries, b.sheet.Findings = shared.Enclosure(b.life)
+}

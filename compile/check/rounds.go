@@ -1,0 +1,113 @@
+package check
+
+import (
+	"strconv"
+
+	"vivary/compile/roster"
+	"vivary/compile/rounds"
+	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/schema/quantity"
+)
+
+// Whether a round can be done in its time, and read in one entry.
+var walks = []*Rule{
+	{Collection: roundLong, Rule: finding.Rule{ID: "round-long", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "A round takes longer than the time that it has.",
+		Why:     "What does not fit is left out, and it is always the same things that are.",
+		Source:  "the plan's own within; the minutes of each care are common practice, no source",
+		Instead: "Give it the time that it takes, move weekly care to other days, or make a second round for some of the rooms."}},
+	{Collection: roundCrowded, Rule: finding.Rule{ID: "round-crowded", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "What is to be done in a round does not fit into one entry of a calendar.",
+		Why:     "An entry names every enclosure. What a calendar program cuts off is done by nobody.",
+		Source:  "a bound of this program",
+		Instead: "A round for each room, or for each keeper."}},
+}
+
+// seldom is how rarely a day may be too long: new substrate twice a year is no round
+// that is too long. Common practice, no source.
+const seldom = 14
+
+func roundLong(r *Rule, c *Collection) {
+	for _, x := range c.Plan.Rounds {
+		if !x.Within.Set() {
+			continue
+		}
+		has := int(x.Within.V.Value) * max(1, x.People.V)
+		if c.mostMinutes(x) <= has {
+			continue
+		}
+		// Only the round itself knows what is one look at the same animals.
+		walk := rounds.New(c.Roster, x, c.Roster.Picks(x, ""))
+		worst, over := c.Horizon.Today, 0
+		for i := c.Horizon.Today; i < c.Horizon.Days; i++ {
+			m := walk.Minutes(i)
+			if m > has {
+				over++
+			}
+			if m > walk.Minutes(worst) {
+				worst = i
+			}
+		}
+		if over*seldom <= c.Horizon.Ahead() {
+			continue
+		}
+		takes := strconv.Itoa(walk.Minutes(worst)) + " min"
+		c.Add(finding.Finding{Rule: &r.Rule, At: x.Within.At, Source: r.Source,
+			Text:  "the " + x.Shown() + " takes about " + takes + " on " + c.Horizon.Date(worst).Words() + ", the longest of " + strconv.Itoa(over) + " days that are too long for it",
+			Limit: quantity.Format(float64(has), x.Within.V.Unit) + ", as the plan says",
+			Write: "within = \"" + strconv.Itoa((walk.Minutes(worst)/max(1, x.People.V)+5)/5*5) + " min\", or from or on for weekly care, so that it falls on other days"})
+	}
+}
+
+// mostMinutes is at most how long a round takes on its longest day.
+func (c *Collection) mostMinutes(x *plan.Round) int {
+	minutes := make([]int, c.Horizon.Days)
+	most := 0
+	for _, e := range c.Roster.In[x] {
+		for d := e.Days.Next(c.Horizon.Today); d >= 0; d = e.Days.Next(d + 1) {
+			minutes[d] += e.Minutes
+			most = max(most, minutes[d])
+		}
+	}
+	return most
+}
+
+// leastBytes is at least how many bytes there are for each entry of a text that does
+// not fit: no line of a round takes more of them for one enclosure.
+const leastBytes = 200
+
+func roundCrowded(r *Rule, c *Collection) {
+	for _, x := range c.Roster.Rounds {
+		if len(c.Roster.In[x])*leastBytes < rounds.MaxText {
+			continue
+		}
+		on, bytes, ok := rounds.New(c.Roster, x, c.Roster.Picks(x, "")).TooLong()
+		if !ok {
+			continue
+		}
+		c.Add(finding.Finding{Rule: &r.Rule, At: x.At, Source: r.Source,
+			Text:  "what stands in the " + x.Shown() + " on " + c.Horizon.Date(on).Words() + " takes " + strconv.Itoa(bytes) + " bytes",
+			Limit: strconv.Itoa(rounds.MaxText) + " bytes in an entry",
+			Write: split(c.Roster, x)})
+	}
+}
+
+// split says how to split a round: by room where it passes several, else in the middle
+// of the walk.
+func split(r *roster.Roster, x *plan.Round) string {
+	var names []string
+	rooms := map[*plan.Room]bool{}
+	var last *plan.Enclosure
+	for _, e := range r.In[x] {
+		if e.Plan() != last {
+			last = e.Plan()
+			names = append(names, last.Name.V)
+			rooms[last.Place] = true
+		}
+	}
+	if len(rooms) > 1 {
+		return "a round for each of the " + strconv.Itoa(len(rooms)) + " rooms that it passes: round \"…\" with its at, and round = \"…\" in the room"
+	}
+	return "a second round, named by round = \"…\" in the enclosures from " + names[len(names)/2] + " to " + names[len(names)-1]
+}

@@ -1,0 +1,123 @@
+package feeds
+
+import (
+	"bytes"
+	"cmp"
+	"encoding/binary"
+	"slices"
+
+	"vivary/compile/horizon"
+	"vivary/compile/ical"
+	"vivary/compile/roster"
+	"vivary/schema/civil"
+)
+
+// toldBack is for how many days before today a feed says what it showed; the days are
+// counted from the beginning of a month, or an endless feed would change every day.
+const toldBack = 31
+
+// told says what the feed shows of what the proof counts on. Care of every day is left
+// out: whatever becomes of it in the plan, yesterday was one of its days.
+func (f *Feed) told() []ical.Told {
+	h := f.r.Horizon
+	from := month(f.r.Today - toldBack)
+	until := month(f.r.Today + Days)
+	lo, hi := int(from-h.From), min(int(until-h.From), h.Days)
+	byDays := map[string]*ical.Told{}
+	var keys []string
+	for _, p := range f.picks {
+		if p.Entry.Once != nil || p.Entry.Kind.Needs == nil || p.Entry.Kind.Needs.PerMeal {
+			continue
+		}
+		cut := within(p.Days, lo, hi, h)
+		if cut.Count() >= hi-lo {
+			continue
+		}
+		key := keyOf(cut)
+		if byDays[key] == nil {
+			byDays[key] = &ical.Told{From: from, Days: bools(cut, lo, hi)}
+			keys = append(keys, key)
+		}
+		byDays[key].IDs = append(byDays[key].IDs, toldID(f.r.Plan.About.Name.V, p.Entry.ID.String()))
+	}
+	out := make([]ical.Told, len(keys))
+	for i, key := range keys {
+		out[i] = *byDays[key]
+		slices.Sort(out[i].IDs)
+	}
+	slices.SortFunc(out, func(a, b ical.Told) int { return cmp.Compare(a.IDs[0], b.IDs[0]) })
+	return out
+}
+
+// month returns the first day of a day's month.
+func month(d civil.Date) civil.Date {
+	y, m, _ := d.YMD()
+	return civil.Must(y, m, 1)
+}
+
+func within(days horizon.Days, lo, hi int, h horizon.Horizon) horizon.Days {
+	out := h.New()
+	out.AddRun(lo, hi, h.Days)
+	out.Keep(days)
+	return out
+}
+
+func keyOf(days horizon.Days) string {
+	b := make([]byte, 0, 8*len(days))
+	for _, w := range days {
+		b = binary.LittleEndian.AppendUint64(b, w)
+	}
+	return string(b)
+}
+
+func bools(days horizon.Days, lo, hi int) []bool {
+	out := make([]bool, hi-lo)
+	for i := days.Next(lo); i >= 0 && i < hi; i = days.Next(i + 1) {
+		out[i-lo] = true
+	}
+	return out
+}
+
+func toldID(collection, identity string) string { return ical.Short(collection, "told", identity) }
+
+// Told is what the last published feeds of a collection showed.
+type Told struct {
+	collection string
+	of         map[string][]*ical.Told // by id; several where care is shared by calendars
+}
+
+// ReadTold reads what feeds showed from the beginnings of their files, as far as the
+// first component of each. It returns nil where they say nothing.
+func ReadTold(collection string, heads [][]byte) roster.Told {
+	t := &Told{collection: collection, of: map[string][]*ical.Told{}}
+	for _, head := range heads {
+		if !bytes.HasPrefix(head, []byte("BEGIN:VCALENDAR\r\n")) || !ical.Ours(head) {
+			continue
+		}
+		for _, x := range ical.ReadTold(head) {
+			for _, id := range x.IDs {
+				t.of[id] = append(t.of[id], &x)
+			}
+		}
+	}
+	if len(t.of) == 0 {
+		return nil
+	}
+	return t
+}
+
+// Days returns the days on which an entry was shown, and from which until which that
+// is known.
+func (t *Told) Days(identity string) (on func(civil.Date) bool, from, until civil.Date, ok bool) {
+	all := t.of[toldID(t.collection, identity)]
+	if len(all) == 0 {
+		return nil, 0, 0, false
+	}
+	from, until = all[0].From, all[0].From+civil.Date(len(all[0].Days))
+	for _, x := range all[1:] {
+		from, until = max(from, x.From), min(until, x.From+civil.Date(len(x.Days)))
+	}
+	return func(d civil.Date) bool {
+		return slices.ContainsFunc(all, func(x *ical.Told) bool { return x.Days[d-x.From] })
+	}, from, until, true
+}
