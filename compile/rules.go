@@ -14,7 +14,7 @@ import (
 )
 
 // Rules returns every rule there is: what can be found while reading, in the
-// schedule, in the animals' lives, by the checks, by the proof, and about accept
+// roster, in the animals' lives, by the checks, by the proof, and about accept
 // blocks. The list is the one that explains rules and makes their page.
 func Rules() []*finding.Rule {
 	var all []*finding.Rule

@@ -15,6 +15,7 @@ import (
 // wants lives in the wrong place.
 var layers = []string{
 	"schema/civil schema/quantity schema/zone",
+	"schema/wording",
 	"schema",
 	"plan/source",
 	"plan/finding",

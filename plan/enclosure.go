@@ -47,11 +47,32 @@ func (e *Enclosure) Shown() string { return title(e.Title, e.Name.V) }
 // Heated reports whether the enclosure has a heater.
 func (e *Enclosure) Heated() bool { return e.Climate != nil && len(e.Climate.Heaters) > 0 }
 
+// Degrees is the unit in which the keeper writes the temperatures of the enclosure.
+func (e *Enclosure) Degrees() quantity.Unit {
+	switch {
+	case e.Climate != nil && e.Climate.WarmEnd.Set():
+		return e.Climate.WarmEnd.V.Unit
+	case e.Place != nil && e.Place.Temperature.Set():
+		return e.Place.Temperature.V.Unit
+	}
+	return quantity.Celsius
+}
+
 // Group returns the animals of that name, or nil.
 func (e *Enclosure) Group(name string) *Animals {
 	for _, a := range e.Animals {
 		if a.Name.V == name {
 			return a
+		}
+	}
+	return nil
+}
+
+// FeedingOf returns what is written of the meals of some animals, or nil.
+func (e *Enclosure) FeedingOf(a *Animals) *Feeding {
+	for _, f := range e.Feeding {
+		if f.Name.V == a.Name.V {
+			return f
 		}
 	}
 	return nil

@@ -5,11 +5,11 @@ import (
 	"slices"
 	"sort"
 	"strconv"
-	"strings"
 
 	"vivary/plan/finding"
 	"vivary/plan/source"
 	"vivary/schema"
+	"vivary/schema/wording"
 	"vivary/schema/zone"
 )
 
@@ -344,6 +344,6 @@ func (r *resolver) logGroup(e *Event, enclosure *Enclosure) bool {
 		return true
 	}
 	r.found.Add(finding.Finding{Rule: ruleLogLine, At: e.WordAt, Text: quote(enclosure.Name.V) + " has several animals blocks: the line does not say which of them is meant",
-		Write: e.Date.String() + " " + enclosure.Name.V + " " + strings.Join(enclosure.groups(), " or ") + " " + e.Word.Name})
+		Write: e.Date.String() + " " + enclosure.Name.V + " " + wording.Or(enclosure.groups()) + " " + e.Word.Name})
 	return false
 }

@@ -17,6 +17,7 @@ import (
 	"vivary/compile/feeds"
 	"vivary/compile/ical"
 	"vivary/plan/finding"
+	"vivary/schema/wording"
 )
 
 func build(w *world, f *flags, args []string) int {
@@ -50,9 +51,9 @@ func build(w *world, f *flags, args []string) int {
 		_ = p.Print(w.err, r.Findings)
 		fmt.Fprintln(w.err)
 	}
-	fmt.Fprintln(w.out, verdict(r))
+	fmt.Fprintln(w.out, r.Verdict())
 	for _, m := range made {
-		fmt.Fprintf(w.out, "  %s  %s, %s\n", filepath.ToSlash(filepath.Join(dir, m.name)), m.state, size(m.bytes))
+		fmt.Fprintf(w.out, "  %s  %s, %s\n", filepath.ToSlash(filepath.Join(dir, m.name)), m.state, wording.Bytes(m.bytes))
 	}
 	for _, name := range forgotten(w, dir, made) {
 		fmt.Fprintf(w.out, "  %s  stands still: no calendar of the plan writes it any more. Phones go on showing it until it is deleted here and taken off them\n", filepath.ToSlash(filepath.Join(dir, name)))
@@ -88,13 +89,6 @@ type feed struct {
 	name  string // of its file
 	bytes int
 	state string // new, changed or unchanged
-}
-
-func size(n int) string {
-	if n < 10_000 {
-		return fmt.Sprintf("%.1f KB", float64(n)/1000)
-	}
-	return fmt.Sprintf("%d KB", n/1000)
 }
 
 // writers is how many feeds are worked on for each processor: while the disk takes

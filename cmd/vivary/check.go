@@ -27,36 +27,12 @@ func checkPlan(w *world, f *flags, args []string) int {
 		if len(r.Findings) > 0 {
 			fmt.Fprintln(w.out)
 		}
-		fmt.Fprintln(w.out, verdict(r))
+		fmt.Fprintln(w.out, r.Verdict())
 	}
 	if r.Refused() {
 		return refused
 	}
 	return fine
-}
-
-// verdict says in one line how a collection stands.
-func verdict(r *compile.Result) string {
-	n := fmt.Sprintf("%d %s", len(r.Plan.Enclosures), plural(len(r.Plan.Enclosures), "enclosure", "enclosures"))
-	sum := finding.Summary(r.Findings)
-	if r.Refused() {
-		return fmt.Sprintf("Refused: %s in %s.", sum, n)
-	}
-	needs := "Every need is met in time"
-	if late := r.Late(); late > 0 {
-		needs = fmt.Sprintf("%d %s met later than advised, as said above; every other need is met in time", late, plural(late, "need is", "needs are"))
-	}
-	if sum != "" {
-		return fmt.Sprintf("Sound, with %s in %s. %s until %s.", sum, n, needs, r.Horizon.Last().Words())
-	}
-	return fmt.Sprintf("Sound: %s. %s until %s.", n, needs, r.Horizon.Last().Words())
-}
-
-func plural(n int, one, many string) string {
-	if n == 1 {
-		return one
-	}
-	return many
 }
 
 // place is a place of the JSON form. Lines and columns count from 1.

@@ -14,6 +14,7 @@ import (
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema/civil"
+	"vivary/schema/wording"
 )
 
 // note appends one line to the log. The line is tried first on a copy of the
@@ -153,7 +154,7 @@ func follows(w *world, before, after *compile.Result) {
 					use(l.Plan.Shown() + " " + g.Animals.Name.V + ": held, " + h.Why + "; " + h.End)
 				}
 				for _, x := range g.Windows {
-					use(l.Plan.Shown() + " " + g.Animals.Name.V + ": " + x.Title + ", " + x.From.Words() + " to " + (x.Until - 1).Words())
+					use(l.Plan.Shown() + " " + g.Animals.Name.V + ": " + x.Title + ", " + wording.Dates(x.From, x.Until-1))
 				}
 			}
 		}

@@ -3,6 +3,7 @@ package main
 import (
 	"encoding/json"
 	"fmt"
+	"slices"
 	"strings"
 	"sync"
 	"testing"
@@ -11,8 +12,10 @@ import (
 	"github.com/spf13/afero"
 
 	"vivary/compile"
+	"vivary/compile/explain"
 	"vivary/compile/feeds"
 	"vivary/compile/ical"
+	"vivary/compile/rounds"
 	"vivary/internal/feedoracle"
 	"vivary/internal/randomplan"
 	"vivary/plan"
@@ -91,7 +94,11 @@ func builtOn(t testing.TB, p *randomplan.Plan, on civil.Date, before map[string]
 	if err != nil {
 		t.Fatal(err)
 	}
-	r := compile.Compile(c, found, noonOf(p, on))
+	var heads [][]byte
+	for _, text := range before {
+		heads = append(heads, text)
+	}
+	r := compile.From(compile.Input{Plan: c, Loaded: found, Now: noonOf(p, on), Told: feeds.ReadTold(nameOf(c), heads)})
 	m := &made{refused: r.Refused(), feeds: map[string][]byte{}}
 	for i := range r.Findings {
 		m.found = append(m.found, tell(c, &r.Findings[i]))
@@ -114,6 +121,56 @@ func builtOn(t testing.TB, p *randomplan.Plan, on civil.Date, before map[string]
 		m.order = append(m.order, f.Name)
 	}
 	return m, nil
+}
+
+func nameOf(c *plan.Collection) string {
+	if c.About == nil {
+		return ""
+	}
+	return c.About.Name.V
+}
+
+// reasons builds a plan with one more calendar, of everything by care, and returns what
+// that shows, and what is said of each care on each day from today until another: the
+// stops of those of which it is said that they are done.
+func reasons(t testing.TB, p *randomplan.Plan, until civil.Date) (shown []byte, done []string, err error) {
+	t.Helper()
+	files := p.Files(p.Today)
+	files["all-by-care.care.hcl"] = "calendar \"all-by-care\" {\n  entry = \"per care\"\n}\n"
+	c, found, err := plan.Load(disk(t, files), "c")
+	if err != nil {
+		t.Fatal(err)
+	}
+	r := compile.Compile(c, found, noonOf(p, p.Today))
+	if r.Refused() {
+		return nil, nil, nil
+	}
+	for e := range r.Roster.All() {
+		word := e.Plan().Name.V + "/" + e.Name
+		for d := r.Today; d < until; d++ {
+			for _, a := range explain.On(r, word, d) {
+				if !strings.HasSuffix(a.Title, " at "+e.At().String()) {
+					continue
+				}
+				_, said, _ := strings.Cut(a.Parts[0].Lines[0].Text, ": ")
+				switch {
+				case strings.HasPrefix(said, "yes: "):
+					done = append(done, fmt.Sprintf("%s %s %s %s", d, e.At(), e.Kind.Name, rounds.Target(e)))
+				case !strings.HasPrefix(said, "no: "):
+					return nil, nil, fmt.Errorf("said of %s: %s", a.Title, said)
+				case len(e.Rules) > 0 && e.Planned(d) && e.Reason(int(d-r.Horizon.From)) == nil:
+					return nil, nil, fmt.Errorf("no reason is known: %s on %s", word, d)
+				}
+			}
+		}
+	}
+	slices.Sort(done)
+	for _, f := range feeds.Of(r) {
+		if f.Name == "all-by-care" {
+			shown, err = f.Bytes(nil)
+		}
+	}
+	return shown, slices.Compact(done), err
 }
 
 func tell(c *plan.Collection, f *finding.Finding) told {

@@ -273,3 +273,46 @@ func TestSameInputSameBytes(t *testing.T) {
 		return nil
 	})
 }
+
+// TestReasonIsWhatIsShown: what is said of a care on a day, that it is done or that it is
+// not, is what a calendar of everything shows on that day; and a planned day that is
+// not done has a reason.
+func TestReasonIsWhatIsShown(t *testing.T) {
+	const days = 100
+	hold(t, 4, func(t testing.TB, p *randomplan.Plan) error {
+		feed, done, err := reasons(t, p, p.Today+days)
+		if err != nil || feed == nil {
+			return err
+		}
+		occurrences, _, err := feedoracle.Read("all-by-care", feed, p.Today, p.Today+days)
+		if err != nil {
+			return err
+		}
+		var shown []string
+		for _, o := range occurrences {
+			if o.Kind == "" {
+				continue // a band, or an absence
+			}
+			target := o.Summary[strings.LastIndex(o.Summary, ": ")+2:]
+			shown = append(shown, fmt.Sprintf("%s %s %s %s", o.Day, o.At, o.Kind, target))
+		}
+		slices.Sort(shown)
+		if shown = slices.Compact(shown); !slices.Equal(shown, done) {
+			return fmt.Errorf("the feed and the reasons differ: %s", firstDifference(shown, done))
+		}
+		return nil
+	})
+}
+
+// firstDifference is the first line that one of two sorted lists lacks.
+func firstDifference(shown, said []string) string {
+	for i := range max(len(shown), len(said)) {
+		switch {
+		case i >= len(said) || i < len(shown) && shown[i] < said[i]:
+			return "only shown: " + shown[i]
+		case i >= len(shown) || said[i] < shown[i]:
+			return "only said: " + said[i]
+		}
+	}
+	return ""
+}

@@ -1,13 +1,12 @@
 package check
 
 import (
-	"strconv"
-
 	"vivary/compile/balance"
 	"vivary/compile/climate"
 	"vivary/plan/finding"
 	"vivary/schema"
 	"vivary/schema/quantity"
+	"vivary/schema/wording"
 )
 
 // Climate rules compare what the plan aims for with what its devices and its room
@@ -45,26 +44,8 @@ func (e *Enclosure) report() (*balance.Report, bool) {
 	return &e.balance, e.known
 }
 
-// band prints a band of watts, or of any other number that is never below zero.
-func band[T ~float64](b climate.Band[T], unit string) string {
-	r := b.Round()
-	f := func(x T) string { return strconv.FormatFloat(float64(x), 'f', -1, 64) }
-	return f(r.Likely) + " " + unit + " (" + f(r.Low) + " to " + f(r.High) + ")"
-}
-
-// rise prints a difference of temperatures in the keeper's degrees.
-func (e *Enclosure) rise(b climate.Band[climate.Kelvin]) string {
-	if e.degrees() != quantity.Fahrenheit {
-		return band(b, "C")
-	}
-	for _, x := range []*climate.Kelvin{&b.Low, &b.Likely, &b.High} {
-		*x *= 9. / 5 // NIST SP 811, table 8: one kelvin is 9/5 of a degree Fahrenheit
-	}
-	return band(b, "F")
-}
-
 func (e *Enclosure) temperature(t climate.Celsius) string {
-	return quantity.Format(float64(t), e.degrees())
+	return quantity.Format(float64(t), e.Plan.Degrees())
 }
 
 // unsure adds a finding for something that may not hold: a caution where the
@@ -88,7 +69,7 @@ func heatLost(r *Rule, e *Enclosure) {
 		return
 	}
 	f := finding.Finding{Rule: &r.Rule, At: e.Plan.Place.Temperature.At,
-		Text:   "at " + e.temperature(p.Box.Room.Low) + " in the room, holding " + e.Plan.Name.V + " above " + e.temperature(p.HardLow) + " takes about " + band(b.Needed, "W") + ", and the heaters give " + band(b.Supply, "W") + " inside",
+		Text:   "at " + e.temperature(p.Box.Room.Low) + " in the room, holding " + e.Plan.Name.V + " above " + e.temperature(p.HardLow) + " takes about " + wording.Band(b.Needed, "W") + ", and the heaters give " + wording.Band(b.Supply, "W") + " inside",
 		Limit:  e.temperature(p.HardLow) + " at the least, temperature-hard of " + e.Sheet.Name.V,
 		Source: e.Cite(e.figure(schema.FigureTemperatureHard)),
 		Write:  "more power, or a room that is never so cold",
@@ -107,8 +88,8 @@ func heatShort(r *Rule, e *Enclosure) {
 	}
 	b := &p.Gradient.Balance
 	f := finding.Finding{Rule: &r.Rule, At: e.Plan.Climate.WarmEnd.At,
-		Text:   e.temperature(p.Gradient.Mean) + " on average in a room at " + e.temperature(p.Box.Room.Low) + " takes about " + band(b.Needed, "W") + " inside, and the heaters give " + band(b.Supply, "W"),
-		Limit:  "a rise of " + e.rise(b.RiseReachable) + " above the room is all that these heaters reach",
+		Text:   e.temperature(p.Gradient.Mean) + " on average in a room at " + e.temperature(p.Box.Room.Low) + " takes about " + wording.Band(b.Needed, "W") + " inside, and the heaters give " + wording.Band(b.Supply, "W"),
+		Limit:  "a rise of " + wording.Rise(b.RiseReachable, e.Plan.Degrees()) + " above the room is all that these heaters reach",
 		Source: r.Source, Write: "more power, a warmer room, or a lower warm_end; vivary why " + e.Plan.Name.V + " shows the balance",
 		Also: []finding.Related{{At: e.Plan.Climate.Heaters[0].At, Text: "the heater"}}}
 	if b.Verdict == climate.CannotHold {
@@ -131,15 +112,15 @@ func humidityLost(r *Rule, e *Enclosure) {
 	if e.Plan.Climate != nil && e.Plan.Climate.Humidity.Set() {
 		at = e.Plan.Climate.Humidity.At
 	}
-	least := strconv.FormatFloat(p.RH.Low, 'f', -1, 64) + " %"
+	least := quantity.Format(p.RH.Low, quantity.PercentRH)
 	f := finding.Finding{Rule: &r.Rule, At: at, Source: r.Source, Write: "a more closed lid, a damp substrate, or a lower humidity; vivary why " + e.Plan.Name.V + " shows the balance"}
 	w := &p.Water
 	if w.Ceiling <= w.Supply && w.Ceiling != 0 {
-		f.Text = "the coldest wall fogs at about " + band(w.FogsAt, "%") + " humidity, and " + least + " is the least that is aimed for"
+		f.Text = "the coldest wall fogs at about " + wording.Band(w.FogsAt, "%") + " humidity, and " + least + " is the least that is aimed for"
 		f.Limit = "what the glass does not take out of the air, with " + e.temperature(p.Gradient.Mean) + " inside and " + e.temperature(p.Box.Room.Low) + " outside"
 	} else {
-		f.Text = "at " + least + " the air carries out about " + band(w.Needed, "ml") + " of water a day, and dish and substrate give off " + band(w.Sustained, "ml")
-		f.Limit = "what evaporates inside; spray alone is gone in " + band(w.MistFades, "min")
+		f.Text = "at " + least + " the air carries out about " + wording.Band(w.Needed, "ml") + " of water a day, and dish and substrate give off " + wording.Band(w.Sustained, "ml")
+		f.Limit = "what evaporates inside; spray alone is gone in " + wording.Band(w.MistFades, "min")
 	}
 	switch {
 	case w.Verdict == climate.MayNotHold:
@@ -162,7 +143,7 @@ func stuckHot(r *Rule, e *Enclosure) {
 		return
 	}
 	e.Add(finding.Finding{Rule: &r.Rule, At: e.Plan.Climate.Heaters[0].At,
-		Text:   "with its heaters always on, " + e.Plan.Name.V + " gets to about " + e.temperature(hot.Likely) + " (" + e.temperature(hot.Low) + " to " + e.temperature(hot.High) + ") in the warmest room",
+		Text:   "with its heaters always on, " + e.Plan.Name.V + " gets to about " + wording.Degrees(hot, e.Plan.Degrees()) + " in the warmest room",
 		Limit:  e.temperature(p.HardHigh) + " at the most, temperature-hard of " + e.Sheet.Name.V,
 		Source: e.Cite(e.figure(schema.FigureTemperatureHard)),
 		Write:  "a second thermostat in line, or fewer watts"})

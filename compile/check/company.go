@@ -11,6 +11,7 @@ import (
 	"vivary/plan/finding"
 	"vivary/schema"
 	"vivary/schema/civil"
+	"vivary/schema/wording"
 )
 
 // Who lives with whom. Separations, first meals and moults that the log gets wrong
@@ -111,13 +112,13 @@ func broodInGroup(r *Rule, e *Enclosure) {
 		}
 		switch by, known := e.isolateBy(g); {
 		case g.Brood:
-			x.Text = "a female with young is among " + strconv.Itoa(others) + " other" + plural(others)
+			x.Text = "a female with young is among " + wording.Count(others, "other", "others")
 		case known && e.Today < by:
 			continue // a task asks for it in time
 		case known:
-			x.Text = "a gravid female is among " + strconv.Itoa(others) + " other" + plural(others) + ", and should have been alone since " + by.Words()
+			x.Text = "a gravid female is among " + wording.Count(others, "other", "others") + ", and should have been alone since " + by.Words()
 		default:
-			x.Text = "a gravid female is among " + strconv.Itoa(others) + " other" + plural(others) + ", and when she gives birth is not known"
+			x.Text = "a gravid female is among " + wording.Count(others, "other", "others") + ", and when she gives birth is not known"
 		}
 		e.Add(x)
 	}
@@ -138,15 +139,8 @@ func (e *Enclosure) isolateBy(g *life.Group) (civil.Date, bool) {
 	return 0, false
 }
 
-func plural(n int) string {
-	if n == 1 {
-		return ""
-	}
-	return "s"
-}
-
 // disturbed finds work that was fixed on a day and is held on all of its days: the
-// schedule leaves it out, and the keeper means it to be done.
+// roster leaves it out, and the keeper means it to be done.
 func disturbed(r *Rule, e *Enclosure) {
 	for i := range e.Series {
 		s := &e.Series[i]

@@ -12,6 +12,7 @@ import (
 	"vivary/plan/source"
 	"vivary/schema"
 	"vivary/schema/quantity"
+	"vivary/schema/wording"
 )
 
 // When and how much is fed. Too long between two meals, and leftovers that stay in,
@@ -119,13 +120,11 @@ func fedOften(r *Rule, e *Enclosure) {
 		}
 		least := int(n.Shortest.V.Value / (24 * 60))
 		if gap := shortest(s, e.Horizon.Today); gap > 0 && gap < least {
-			e.Add(finding.Finding{Rule: &r.Rule, At: e.mealAt(s), Text: s.Group.Animals.Name.V + " are fed again after " + days(gap),
-				Limit: days(least) + " between meals at the least, need \"food\" of " + e.Sheet.Name.V, Source: e.cite(n.Cited), Write: "every = \"" + days(least) + "\", or longer"})
+			e.Add(finding.Finding{Rule: &r.Rule, At: e.mealAt(s), Text: s.Group.Animals.Name.V + " are fed again after " + wording.Days(gap),
+				Limit: wording.Days(least) + " between meals at the least, need \"food\" of " + e.Sheet.Name.V, Source: e.cite(n.Cited), Write: "every = \"" + wording.Days(least) + "\", or longer"})
 		}
 	})
 }
-
-func days(n int) string { return quantity.Format(float64(n)*24*60, quantity.Days) }
 
 func (e *Enclosure) need(what *schema.NeedName, stage string) *plan.Need {
 	var general *plan.Need
@@ -168,7 +167,7 @@ func portionOdd(r *Rule, e *Enclosure) {
 			continue
 		}
 		low, high, got := usual.Range.Low, usual.Range.High, items
-		text, limit := food.Items(items)+" a week for each animal", e.limit(usual.Value.V+" items a week", usual)
+		text, limit := wording.Items(items)+" a week for each animal", e.limit(usual.Value.V+" items a week", usual)
 		if each, ok := e.defaultMass(stage); ok && known {
 			low, high, got = low*each, high*each, grams
 			text += ", about " + quantity.Format(grams, quantity.Gram)

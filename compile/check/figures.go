@@ -5,6 +5,7 @@ import (
 	"vivary/plan"
 	"vivary/schema"
 	"vivary/schema/quantity"
+	"vivary/schema/wording"
 )
 
 // facts are what a sheet states, by figure. Rules ask for some forty of them in
@@ -90,11 +91,11 @@ func (e *Enclosure) limit(text string, f *plan.Figure) string {
 }
 
 func (e *Enclosure) atMost(v float64, u quantity.Unit, f *plan.Figure) string {
-	return e.limit(quantity.FormatAtMost(v, u)+" at the most", f)
+	return e.limit(wording.AtMost(v, u), f)
 }
 
 func (e *Enclosure) atLeast(v float64, u quantity.Unit, f *plan.Figure) string {
-	return e.limit(quantity.FormatAtLeast(v, u)+" at the least", f)
+	return e.limit(wording.AtLeast(v, u), f)
 }
 
 func (e *Enclosure) within(r quantity.Range, u quantity.Unit, f *plan.Figure) string {
@@ -121,30 +122,6 @@ func (e *Enclosure) total() int {
 
 // small reports whether a stage is that of the smallest animals.
 func small(stage string) bool { return stage == "newborn" || stage == "young" }
-
-// stepUnit is the unit for a difference of temperatures of a keeper who writes them
-// in u.
-func stepUnit(u quantity.Unit) quantity.Unit {
-	if u == quantity.Fahrenheit {
-		return quantity.FahrenheitStep
-	}
-	return quantity.CelsiusStep
-}
-
-// areaUnit and volumeUnit are the units of a keeper who measures in u.
-func areaUnit(u quantity.Unit) quantity.Unit {
-	if u == quantity.Inch || u == quantity.Foot {
-		return quantity.SquareInch
-	}
-	return quantity.SquareCentimetre
-}
-
-func volumeUnit(u quantity.Unit) quantity.Unit {
-	if u == quantity.Inch || u == quantity.Foot {
-		return quantity.Gallon
-	}
-	return quantity.Litre
-}
 
 // bodyLength returns the length of the animals of a group: as written, else as the
 // sheet has it for their stage. A scorpion's in the sheet is with its tail.

@@ -6,6 +6,7 @@ import (
 	"vivary/plan/finding"
 	"vivary/schema/civil"
 	"vivary/schema/quantity"
+	"vivary/schema/wording"
 )
 
 // soon is how many days ahead something that grows out of its box or its prey is a
@@ -50,7 +51,7 @@ func outgrows(r *Rule, e *Enclosure) {
 		return
 	}
 	area := func(cm2 float64) string {
-		return quantity.Format(cm2, areaUnit(e.Plan.Housing.Inside.V.Unit))
+		return quantity.Format(cm2, e.Plan.Housing.Inside.V.Unit.Square())
 	}
 	f := finding.Finding{Rule: &r.Rule, At: e.Plan.Housing.Inside.At, Source: r.Source,
 		Text:  "the enclosure becomes too small " + between(g.TooSmall),
@@ -67,7 +68,7 @@ func between(d growth.Due) string {
 	if d.Until == 0 {
 		return "from " + d.From.Words() + " on, if they grow so"
 	}
-	return "between " + d.From.Words() + " and " + d.Until.Words()
+	return wording.Between(d.From, d.Until)
 }
 
 // preyOutgrown speaks of prey that is too small; prey that is too big is for the
@@ -108,8 +109,8 @@ func energy(r *Rule, e *Enclosure) {
 			at = own.At
 		}
 		e.Add(finding.Finding{Rule: &r.Rule, At: at, Source: r.Source,
-			Text:  "the meals of " + g.Animals.Name.V + " bring " + band(f.Offered, "kJ") + " a week for one animal: " + f.Verdict.String(),
-			Limit: "about " + band(f.Need, "kJ") + " a week by its kin's rate at rest, and what moving and growing add",
+			Text:  "the meals of " + g.Animals.Name.V + " bring " + wording.Band(f.Offered, "kJ") + " a week for one animal: " + f.Verdict.String(),
+			Limit: "about " + wording.Band(f.Need, "kJ") + " a week by its kin's rate at rest, and what moving and growing add",
 			Write: "look at the animals; more or fewer items"})
 	}
 }

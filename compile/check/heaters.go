@@ -89,7 +89,7 @@ func heaterBare(r *Rule, e *Enclosure) {
 		f := e.figure(schema.FigureTemperatureTarget)
 		write := "thermostat = \"…\""
 		if f != nil {
-			write = "thermostat = \"" + quantity.FormatAtMost(f.Range.High, e.degrees()) + "\""
+			write = "thermostat = \"" + quantity.FormatAtMost(f.Range.High, e.Plan.Degrees()) + "\""
 		}
 		e.Add(finding.Finding{Rule: &r.Rule, At: h.At, Text: text, Source: r.Source, Write: write})
 	}
@@ -111,7 +111,7 @@ func heaterOvershoot(r *Rule, e *Enclosure) {
 			over = "as usual may overshoot by "
 		}
 		e.Add(finding.Finding{Rule: &r.Rule, At: t.At,
-			Text: "the thermostat switches off at " + t.V.String() + " and " + over + quantity.Format(s, stepUnit(u)) + ": " +
+			Text: "the thermostat switches off at " + t.V.String() + " and " + over + quantity.Format(s, u.Step()) + ": " +
 				quantity.Format(t.V.Value+s, u) + " is past what " + e.Sheet.Name.V + " bears",
 			Limit: e.atMost(hard.Range.High, u, hard), Source: e.Cite(hard),
 			Write: "thermostat = \"" + quantity.FormatAtMost(e.aim(hard.Range.High-s), u) + "\", or lower"})

@@ -7,6 +7,7 @@ import (
 	"vivary/plan/finding"
 	"vivary/schema"
 	"vivary/schema/quantity"
+	"vivary/schema/wording"
 )
 
 // Whether the enclosure fits those who live in it.
@@ -147,12 +148,12 @@ func floorSmall(r *Rule, e *Enclosure) {
 	if !now.Sized || now.First == nil || now.FloorFits() {
 		return
 	}
-	u := areaUnit(size.V.Unit)
-	limit := quantity.FormatAtLeast(now.Floor, u) + " at the least"
+	u := size.V.Unit.Square()
+	limit := wording.AtLeast(now.Floor, u)
 	if now.Animals > 1 {
 		limit += ": " + quantity.Format(now.First.Range.Low, u) + " for the first and less for each further"
 	}
-	e.Add(finding.Finding{Rule: &r.Rule, At: size.At, Text: "a floor of " + quantity.Format(now.Has, u) + " is small for " + strconv.Itoa(now.Animals) + " animal" + plural(now.Animals),
+	e.Add(finding.Finding{Rule: &r.Rule, At: size.At, Text: "a floor of " + quantity.Format(now.Has, u) + " is small for " + wording.Animals(now.Animals),
 		Limit: e.limit(limit, now.First), Source: e.Cite(now.First), Write: "a larger enclosure, or fewer animals"})
 }
 
@@ -166,7 +167,7 @@ func volumeSmall(r *Rule, e *Enclosure) {
 		if f == nil || e.count(g) == 0 || 1000*size.V.VolumeLitres() >= f.Range.Low*growth.Tolerance {
 			continue
 		}
-		u := volumeUnit(size.V.Unit)
+		u := size.V.Unit.Hollow()
 		e.Add(finding.Finding{Rule: &r.Rule, At: size.At, Text: "the enclosure holds " + quantity.Format(1000*size.V.VolumeLitres(), u), Limit: e.atLeast(f.Range.Low, u, f) + ", for one", Source: e.Cite(f), Write: "a larger enclosure"})
 		return
 	}
@@ -202,7 +203,7 @@ func dropShort(r *Rule, e *Enclosure) {
 		}
 		u := h.Inside.V.Unit
 		e.Add(finding.Finding{Rule: &r.Rule, At: h.Inside.At, Text: "there are " + quantity.Format(free, u) + " between substrate and roof for " + g.Animals.Name.V + " of up to " + quantity.Format(long.High, u),
-			Limit: quantity.FormatAtLeast(2*long.High, u) + " at the least", Source: r.Source, Write: "a taller enclosure"})
+			Limit: wording.AtLeast(2*long.High, u), Source: r.Source, Write: "a taller enclosure"})
 		return
 	}
 }
@@ -214,6 +215,6 @@ func hidesFew(r *Rule, e *Enclosure) {
 	}
 	g, ok := e.forecast()
 	if n := g.Now.Animals; ok && h.V < n {
-		e.Add(finding.Finding{Rule: &r.Rule, At: h.At, Text: strconv.Itoa(h.V) + " place" + plural(h.V) + " to hide for " + strconv.Itoa(n) + " animal" + plural(n), Limit: "one for each", Source: r.Source, Write: "hides = " + strconv.Itoa(n)})
+		e.Add(finding.Finding{Rule: &r.Rule, At: h.At, Text: wording.Count(h.V, "place", "places") + " to hide for " + wording.Animals(n), Limit: "one for each", Source: r.Source, Write: "hides = " + strconv.Itoa(n)})
 	}
 }

@@ -9,6 +9,7 @@ import (
 	"vivary/plan/finding"
 	"vivary/schema"
 	"vivary/schema/quantity"
+	"vivary/schema/wording"
 )
 
 // A species of damp places that gets no misting or watering at all is found by the
@@ -192,8 +193,8 @@ func aridMist(r *Rule, e *Enclosure) {
 			continue
 		}
 		if gap := shortest(s, e.Horizon.Today); gap > 0 && gap < least {
-			x := finding.Finding{Rule: &r.Rule, At: s.Origin, Text: s.Name + " comes up every " + quantity.Interval{N: gap, Unit: quantity.Day}.String() + ", and " + e.Sheet.Name.V + " lives in dry places",
-				Limit: days(least) + " between two at the least", Source: r.Source, Write: "every = \"" + days(least) + "\", or longer"}
+			x := finding.Finding{Rule: &r.Rule, At: s.Origin, Text: s.Name + " comes up every " + wording.Step(gap) + ", and " + e.Sheet.Name.V + " lives in dry places",
+				Limit: wording.Days(least) + " between two at the least", Source: r.Source, Write: "every = \"" + wording.Days(least) + "\", or longer"}
 			if f != nil {
 				x.Limit, x.Source = e.limit(x.Limit, f), e.Cite(f)
 			}
@@ -301,7 +302,7 @@ func dishDeep(r *Rule, e *Enclosure) {
 			continue
 		}
 		e.Add(finding.Finding{Rule: &r.Rule, At: d.At, Text: g.Animals.Name.V + " of " + quantity.Format(long.Low, d.V.Unit) + " may drown in a dish " + d.V.String() + " deep",
-			Limit: quantity.FormatAtMost(long.Low*share, d.V.Unit) + " at the most", Source: r.Source, Write: "dish_depth = \"" + quantity.FormatAtMost(long.Low*share, d.V.Unit) + "\", or pebbles in the dish"})
+			Limit: wording.AtMost(long.Low*share, d.V.Unit), Source: r.Source, Write: "dish_depth = \"" + quantity.FormatAtMost(long.Low*share, d.V.Unit) + "\", or pebbles in the dish"})
 		return
 	}
 }

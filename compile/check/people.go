@@ -7,6 +7,7 @@ import (
 	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/plan/finding"
+	"vivary/schema/wording"
 )
 
 // Rules about the people: whether they have the time, are there when it matters,
@@ -160,7 +161,7 @@ func birthWhileAway(r *Rule, c *Collection) {
 				for _, w := range g.Windows {
 					if w.Births() && w.From < a.To.V && a.From.V < w.Until {
 						c.Add(finding.Finding{Rule: &r.Rule, At: a.At, In: l.Plan.Whole, Source: r.Source,
-							Text:  l.Plan.Name.V + ": " + w.Title + " from " + w.From.Words() + " to " + (w.Until - 1).Words() + ", while " + a.Name.V + " is away",
+							Text:  l.Plan.Name.V + ": " + w.Title + " from " + wording.Dates(w.From, w.Until-1) + ", while " + a.Name.V + " is away",
 							Write: "a cover who is trained in breeding", Also: []finding.Related{{At: w.At, Text: "what was logged"}}})
 					}
 				}

@@ -10,6 +10,7 @@ import (
 	"vivary/plan/source"
 	"vivary/schema"
 	"vivary/schema/quantity"
+	"vivary/schema/wording"
 )
 
 // What is fed. Nothing is checked of vertebrate prey and supplements: no sheet says
@@ -79,7 +80,7 @@ func (e *Enclosure) tooBig(r *Rule, what *schema.Figure, is string, body func(*E
 			if item := of(z).V; item.High > most*(1+1e-9) {
 				e.Add(finding.Finding{Rule: &r.Rule, At: e.menuAt(s, k),
 					Text:  "a " + s.Menu[k].Prey.String() + " " + is + quantity.Format(item.High, item.Unit) + ": too big for " + s.Group.Animals.Name.V + " of " + quantity.Format(own.Low, own.Unit),
-					Limit: quantity.FormatAtMost(most, item.Unit) + " at the most: " + e.limit(quantity.Format(share.Range.High, quantity.Percent)+" of the animal", share), Source: e.Cite(share),
+					Limit: wording.AtMost(most, item.Unit) + ": " + e.limit(quantity.Format(share.Range.High, quantity.Percent)+" of the animal", share), Source: e.Cite(share),
 					Write: "a smaller size, or killed = true"})
 			}
 		}

@@ -34,52 +34,69 @@ func roundLong(r *Rule, c *Collection) {
 			continue
 		}
 		has := int(x.Within.V.Value) * max(1, x.People.V)
-		if c.mostMinutes(x) <= has {
-			continue
-		}
-		// Only the round itself knows what is one look at the same animals.
-		walk := rounds.New(c.Roster, x, c.Roster.Picks(x, ""))
+		minutes := c.minutes(x)
 		worst, over := c.Horizon.Today, 0
 		for i := c.Horizon.Today; i < c.Horizon.Days; i++ {
-			m := walk.Minutes(i)
-			if m > has {
+			if minutes[i] > has {
 				over++
 			}
-			if m > walk.Minutes(worst) {
+			if minutes[i] > minutes[worst] {
 				worst = i
 			}
 		}
 		if over*seldom <= c.Horizon.Ahead() {
 			continue
 		}
-		takes := strconv.Itoa(walk.Minutes(worst)) + " min"
+		takes := minutes[worst]
 		c.Add(finding.Finding{Rule: &r.Rule, At: x.Within.At, Source: r.Source,
-			Text:  "the " + x.Shown() + " takes about " + takes + " on " + c.Horizon.Date(worst).Words() + ", the longest of " + strconv.Itoa(over) + " days that are too long for it",
+			Text:  "the " + x.Shown() + " takes about " + strconv.Itoa(takes) + " min on " + c.Horizon.Date(worst).Words() + ", the longest of " + strconv.Itoa(over) + " days that are too long for it",
 			Limit: quantity.Format(float64(has), x.Within.V.Unit) + ", as the plan says",
-			Write: "within = \"" + strconv.Itoa((walk.Minutes(worst)/max(1, x.People.V)+5)/5*5) + " min\", or from or on for weekly care, so that it falls on other days"})
+			Write: "within = \"" + strconv.Itoa((takes/max(1, x.People.V)+5)/5*5) + " min\", or from or on for weekly care, so that it falls on other days"})
 	}
 }
 
-// mostMinutes is at most how long a round takes on its longest day.
-func (c *Collection) mostMinutes(x *plan.Round) int {
-	minutes := make([]int, c.Horizon.Days)
-	most := 0
-	for _, e := range c.Roster.In[x] {
-		for d := e.Days.Next(c.Horizon.Today); d >= 0; d = e.Days.Next(d + 1) {
-			minutes[d] += e.Minutes
-			most = max(most, minutes[d])
+// minutes returns how long a round takes on each day from today on.
+func (c *Collection) minutes(x *plan.Round) []int {
+	out := make([]int, c.Horizon.Days)
+	always := 0 // of what is done every day, as most is
+	all := c.Roster.In[x]
+	for k, e := range all {
+		days := e.Days
+		if before := sameLook(all[:k], e); before != nil {
+			days = days.Clone()
+			days.Subtract(before.Days)
+		}
+		if days.CountFrom(c.Horizon.Today) == c.Horizon.Ahead() {
+			always += e.Minutes
+			continue
+		}
+		for d := days.Next(c.Horizon.Today); d >= 0; d = days.Next(d + 1) {
+			out[d] += e.Minutes
 		}
 	}
-	return most
+	for d := range out {
+		out[d] += always
+	}
+	return out
 }
 
-// leastBytes is at least how many bytes there are for each entry of a text that does
-// not fit: no line of a round takes more of them for one enclosure.
-const leastBytes = 200
+// sameLook returns an entry before this one that asks for the same of the same animals,
+// or nil: done once, it is done for both.
+func sameLook(before []*roster.Entry, e *roster.Entry) *roster.Entry {
+	for k := len(before) - 1; k >= 0 && before[k].Life == e.Life; k-- {
+		if o := before[k]; o.Task == e.Task && o.Group == e.Group && len(e.Menu) == 0 {
+			return o
+		}
+	}
+	return nil
+}
+
+// perBox is at most how many bytes an enclosure takes of the text of a round, nearly.
+const perBox = 180
 
 func roundCrowded(r *Rule, c *Collection) {
 	for _, x := range c.Roster.Rounds {
-		if len(c.Roster.In[x])*leastBytes < rounds.MaxText {
+		if boxes(c.Roster.In[x])*perBox <= rounds.MaxText {
 			continue
 		}
 		on, bytes, ok := rounds.New(c.Roster, x, c.Roster.Picks(x, "")).TooLong()
@@ -91,6 +108,17 @@ func roundCrowded(r *Rule, c *Collection) {
 			Limit: strconv.Itoa(rounds.MaxText) + " bytes in an entry",
 			Write: split(c.Roster, x)})
 	}
+}
+
+// boxes counts the enclosures of entries in walking order.
+func boxes(all []*roster.Entry) int {
+	n := 0
+	for i, e := range all {
+		if i == 0 || all[i-1].Life != e.Life {
+			n++
+		}
+	}
+	return n
 }
 
 // split says how to split a round: by room where it passes several, else in the middle

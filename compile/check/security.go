@@ -9,6 +9,7 @@ import (
 	"vivary/plan/finding"
 	"vivary/schema"
 	"vivary/schema/quantity"
+	"vivary/schema/wording"
 )
 
 // That somebody looks at every lid on every day is for the proof to show.
@@ -157,7 +158,7 @@ func gapWide(r *Rule, e *Enclosure) {
 		}
 		if long, known := e.bodyLength(g); known && gap.V.Value > long.Low*usualGap {
 			e.Soft(finding.Finding{Rule: &r.Rule, At: gap.At, Text: g.Animals.Name.V + " of " + quantity.Format(long.Low, gap.V.Unit) + " may leave through a gap of " + gap.V.String(),
-				Limit: quantity.FormatAtMost(long.Low*usualGap, gap.V.Unit) + " at the most, an eighth of the animal", Source: "our estimate; common practice, no source", Write: "finer mesh"}, finding.Caution)
+				Limit: wording.AtMost(long.Low*usualGap, gap.V.Unit) + ", an eighth of the animal", Source: "our estimate; common practice, no source", Write: "finer mesh"}, finding.Caution)
 			return
 		}
 	}
@@ -168,15 +169,7 @@ func gapUnsaid(r *Rule, e *Enclosure) {
 	if h.Gap.At.Written() || !h.LidIs("mesh") && !h.LidIs("part mesh") {
 		return
 	}
-	e.Add(finding.Finding{Rule: &r.Rule, At: h.Lid.At, Text: "how wide the mesh of the lid is, is not said", Source: r.Source, Write: "gap = \"" + quantity.Format(1.5, lengthUnit(h.Inside.V.Unit)) + "\", or what it is"})
-}
-
-// lengthUnit is the unit for something small of a keeper who measures in u.
-func lengthUnit(u quantity.Unit) quantity.Unit {
-	if u == quantity.Inch || u == quantity.Foot {
-		return quantity.Inch
-	}
-	return quantity.Millimetre
+	e.Add(finding.Finding{Rule: &r.Rule, At: h.Lid.At, Text: "how wide the mesh of the lid is, is not said", Source: r.Source, Write: "gap = \"" + quantity.Format(1.5, h.Inside.V.Unit.Small()) + "\", or what it is"})
 }
 
 func handledFreely(r *Rule, e *Enclosure) {

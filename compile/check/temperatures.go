@@ -65,17 +65,6 @@ var temperatures = []*Rule{
 		Instead: "Low in the rack, and a plan for hot days: shade, a fan, less food."}},
 }
 
-// degrees is the unit in which the keeper writes temperatures.
-func (e *Enclosure) degrees() quantity.Unit {
-	switch c := e.Plan.Climate; {
-	case c != nil && c.WarmEnd.Set():
-		return c.WarmEnd.V.Unit
-	case e.Plan.Place != nil && e.Plan.Place.Temperature.Set():
-		return e.Plan.Place.Temperature.V.Unit
-	}
-	return quantity.Celsius
-}
-
 // target is one temperature that the plan states.
 type target struct {
 	attr   string // as it is written
@@ -210,7 +199,7 @@ func noGradient(r *Rule, e *Enclosure) {
 	if c.WarmEnd.V.High < c.CoolEnd.V.Low {
 		text = "the cool end, " + c.CoolEnd.V.String() + ", is warmer than the warm end, " + c.WarmEnd.V.String()
 	}
-	e.Add(finding.Finding{Rule: &r.Rule, At: c.CoolEnd.At, Text: text, Limit: quantity.FormatAtLeast(leastGradient, stepUnit(c.WarmEnd.V.Unit)) + " between them at the least",
+	e.Add(finding.Finding{Rule: &r.Rule, At: c.CoolEnd.At, Text: text, Limit: quantity.FormatAtLeast(leastGradient, c.WarmEnd.V.Unit.Step()) + " between them at the least",
 		Source: r.Source, Write: "cool_end = \"" + quantity.FormatAtMost(c.WarmEnd.V.High-leastGradient, c.CoolEnd.V.Unit) + "\", or lower"})
 }
 
@@ -331,7 +320,7 @@ func noNightDrop(r *Rule, e *Enclosure) {
 	}
 	write := "hours = \"14 h\" for a heater on a timer"
 	if n := e.figure(schema.FigureNight); n != nil {
-		write = "night = \"" + quantity.FormatRange(n.Range.Low, n.Range.High, e.degrees()) + "\""
+		write = "night = \"" + quantity.FormatRange(n.Range.Low, n.Range.High, e.Plan.Degrees()) + "\""
 	}
-	e.Add(finding.Finding{Rule: &r.Rule, At: c.At, Text: "it is as warm by night as by day", Limit: e.within(drop.Range, stepUnit(e.degrees()), drop) + ", cooler by night", Source: e.Cite(drop), Write: write})
+	e.Add(finding.Finding{Rule: &r.Rule, At: c.At, Text: "it is as warm by night as by day", Limit: e.within(drop.Range, e.Plan.Degrees().Step(), drop) + ", cooler by night", Source: e.Cite(drop), Write: write})
 }

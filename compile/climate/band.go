@@ -1,6 +1,10 @@
 package climate
 
-import "math"
+import (
+	"math"
+
+	"vivary/schema/quantity"
+)
 
 // Band is a value that is not known exactly: Likely, and the ends between which it
 // is to be expected. Never print Likely without the ends.
@@ -42,32 +46,13 @@ func (b Band[T]) Reaches(need T) Verdict {
 	return MayNotHold
 }
 
-// Round returns b as it should be printed: two significant digits if the ends are
-// within a factor of four, else one, but two where the first digit is 1. It is
-// for quantities with a natural zero, not for temperatures.
+// Round returns b as it should be printed.
 func (b Band[T]) Round() Band[T] {
-	digits := 1
-	if b.High <= 4*b.Low {
-		digits = 2
-	}
+	digits := quantity.BandDigits(float64(b.Low), float64(b.High))
 	return Band[T]{roundTo(b.Low, digits), roundTo(b.Likely, digits), roundTo(b.High, digits)}
 }
 
-func roundTo[T ~float64](x T, digits int) T {
-	if x == 0 || math.IsInf(float64(x), 0) || math.IsNaN(float64(x)) {
-		return x
-	}
-	exponent := int(math.Floor(math.Log10(math.Abs(float64(x)))))
-	if digits == 1 && math.Abs(float64(x))*math.Pow10(-exponent) < 2 {
-		digits = 2
-	}
-	// Dividing by a power of ten, and not multiplying by its inverse, keeps 0.3 at 0.3.
-	if k := exponent - digits + 1; k >= 0 {
-		return T(math.Round(float64(x)/math.Pow10(k)) * math.Pow10(k))
-	} else {
-		return T(math.Round(float64(x)*math.Pow10(-k)) / math.Pow10(-k))
-	}
-}
+func roundTo[T ~float64](x T, digits int) T { return T(quantity.Significant(float64(x), digits)) }
 
 // Input names what an answer depends on, so that a keeper can be told what to measure.
 type Input uint8

@@ -8,6 +8,7 @@ import (
 	"vivary/compile/roster"
 	"vivary/plan/finding"
 	"vivary/schema/civil"
+	"vivary/schema/wording"
 )
 
 // care is one care of one enclosure at one time of day, by its place in the roster.
@@ -121,7 +122,7 @@ func prey(s *roster.Entry) string {
 	}
 	out := strings.Join(menu, ", then ")
 	if s.Meal.PerAnimal.Set() {
-		out = fmt.Sprintf("%g for each animal: %s", s.Meal.PerAnimal.V, out)
+		out = wording.ByHand(s.Meal.PerAnimal.V) + " for each animal: " + out
 	}
 	return ", " + out
 }

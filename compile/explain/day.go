@@ -6,6 +6,7 @@ import (
 	"vivary/compile"
 	"vivary/compile/roster"
 	"vivary/schema/civil"
+	"vivary/schema/wording"
 )
 
 // why says why a care is, or is not, on a day: what decided it, who does it, and
@@ -13,7 +14,7 @@ import (
 func why(r *compile.Result, e *roster.Entry, d civil.Date) []string {
 	i, on := r.Horizon.Index(d)
 	if !on {
-		return []string{"that is outside the days that are looked at, " + r.Horizon.From.Words() + " to " + r.Horizon.Last().Words()}
+		return []string{"that is outside the days that are looked at, " + wording.Dates(r.Horizon.From, r.Horizon.Last())}
 	}
 	if !e.Days.Has(i) {
 		out := []string{"no: " + reason(r, e, i)}

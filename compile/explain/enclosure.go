@@ -14,6 +14,7 @@ import (
 	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/schema"
+	"vivary/schema/wording"
 )
 
 func listEnclosures(r *compile.Result) []Line {
@@ -198,16 +199,16 @@ func livesThere(p *prove.Proof) string {
 
 // proven says what the proof found for a need.
 func proven(r *compile.Result, p *prove.Proof) string {
-	out := "met: at most " + days(p.Longest) + " apart"
+	out := "met: at most " + wording.Days(p.Longest) + " apart"
 	switch {
 	case !p.Met():
-		out = fmt.Sprintf("NOT MET: %s from %s, %d allowed", days(p.Breach.To-p.Breach.From), r.Horizon.Date(max(0, p.Breach.From)).Words(), p.Limit.Days)
+		out = fmt.Sprintf("NOT MET: %s from %s, %d allowed", wording.Days(p.Breach.To-p.Breach.From), r.Horizon.Date(max(0, p.Breach.From)).Words(), p.Limit.Days)
 	case p.Longest > p.Allowed:
 		out += fmt.Sprintf(", with nobody there (%d allowed then, else %d)", p.Unattended, p.Allowed)
 	default:
 		out += fmt.Sprintf(", %d allowed", p.Allowed)
 	}
-	return fmt.Sprintf("%s; on %s, by %s", out, days(p.Times), met(p))
+	return fmt.Sprintf("%s; on %s, by %s", out, wording.Days(p.Times), met(p))
 }
 
 // met names the cares that meet a need, each once.

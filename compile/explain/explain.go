@@ -5,6 +5,7 @@
 package explain
 
 import (
+	"strconv"
 	"strings"
 
 	"vivary/compile"
@@ -92,7 +93,7 @@ func Index(r *compile.Result) Answer {
 		if len(all) == 0 {
 			continue
 		}
-		lines = append(lines, Line{Name: t.Name, Text: number(len(all)) + ": " + examples(all)})
+		lines = append(lines, Line{Name: t.Name, Text: strconv.Itoa(len(all)) + ": " + examples(all)})
 	}
 	return Answer{Title: "What can be explained", Parts: []Part{{Lines: lines}}}
 }

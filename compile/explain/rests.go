@@ -1,6 +1,7 @@
 package explain
 
 import (
+	"strconv"
 	"strings"
 
 	"vivary/compile"
@@ -74,7 +75,7 @@ func (u *uses) figures(all []*plan.Figure) {
 	for _, f := range all {
 		name := holding(f.Name.V, f.Stages)
 		if f.Instar.Set() {
-			name += " (instar " + number(f.Instar.V) + ")"
+			name += " (instar " + strconv.Itoa(f.Instar.V) + ")"
 		}
 		u.note("figures", name, f.Source)
 	}

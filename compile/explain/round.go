@@ -3,6 +3,7 @@ package explain
 import (
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 	"time"
 
@@ -10,6 +11,7 @@ import (
 	"vivary/compile/rounds"
 	"vivary/plan"
 	"vivary/schema/civil"
+	"vivary/schema/wording"
 )
 
 // weeksAhead is for how many weeks the minutes of a round are told by weekday: time
@@ -80,7 +82,7 @@ func who(r *compile.Result, x *plan.Round) string {
 		out = person(r, k)
 	}
 	if x.People.Set() {
-		out += ", " + number(x.People.V) + " people"
+		out += ", " + strconv.Itoa(x.People.V) + " people"
 	}
 	return out
 }
@@ -143,11 +145,11 @@ func minutes(r *compile.Result, x *plan.Round) []Line {
 	case len(some) == 0:
 		return []Line{{Text: "Nothing is done in it until " + r.Horizon.Last().Words()}}
 	case slices.Min(some) == slices.Max(some):
-		return []Line{{Text: "About " + number(some[0]) + " min each time" + meant(x)}}
+		return []Line{{Text: "About " + strconv.Itoa(some[0]) + " min each time" + meant(x)}}
 	}
 	var out []Line
 	if on[0] > 0 {
-		out = append(out, Line{Text: "Today: about " + number(on[0]) + " min"})
+		out = append(out, Line{Text: "Today: about " + strconv.Itoa(on[0]) + " min"})
 	}
 	worst := slices.Max(on)
 	first := r.Today + civil.Date(slices.Index(on, worst))
@@ -194,10 +196,8 @@ func byWeekday(r *compile.Result, on []int) string {
 		w := time.Weekday((k + 1) % 7) // a week begins on Monday
 		switch {
 		case most[w] == 0:
-		case least[w] == most[w]:
-			out = append(out, fmt.Sprintf("%s %d", short(w), most[w]))
 		default:
-			out = append(out, fmt.Sprintf("%s %d to %d", short(w), least[w], most[w]))
+			out = append(out, short(w)+" "+wording.Span(float64(least[w]), float64(most[w])))
 		}
 	}
 	return strings.Join(out, ", ") + " min"

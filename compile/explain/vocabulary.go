@@ -1,6 +1,7 @@
 package explain
 
 import (
+	"strconv"
 	"strings"
 
 	"vivary/compile"
@@ -143,7 +144,7 @@ func kindFacts(k *schema.CareKind) []string {
 		out = append(out, "It is held while an animal must not be fed.")
 	}
 	out = append(out, "Who may do it: "+may(k))
-	return append(out, "It takes about "+number(k.Minutes)+" min where the plan does not say; that is common practice, no source.")
+	return append(out, "It takes about "+strconv.Itoa(k.Minutes)+" min where the plan does not say; that is common practice, no source.")
 }
 
 // may says who may do a kind of care. What a species asks of people is for the rules.

@@ -1,21 +1,10 @@
 package explain
 
 import (
-	"strconv"
 	"strings"
 
 	"vivary/plan"
 )
-
-func number(n int) string { return strconv.Itoa(n) }
-
-// days is a number of days in words.
-func days(n int) string {
-	if n == 1 {
-		return "1 day"
-	}
-	return number(n) + " days"
-}
 
 // heading is a word as it begins a line.
 func heading(word string) string { return strings.ToUpper(word[:1]) + word[1:] }

@@ -1,37 +1,40 @@
 package food
 
 import (
-	"math"
 	"strconv"
 
 	"vivary/compile/climate"
 	"vivary/plan"
 	"vivary/schema"
 	"vivary/schema/quantity"
+	"vivary/schema/wording"
 )
 
 // Lines says the report in a keeper's words and in the units of the plan, one fact a
 // line.
 func (r *Report) Lines(e *plan.Enclosure) []string {
-	deg, gram := unitsOf(e, r)
+	deg, gram := e.Degrees(), quantity.Gram
+	if m := r.Group.Animals.Mass; m.Set() {
+		gram = m.V.Unit
+	}
 	of := "by the sheet"
 	if r.Measured {
 		of = "as weighed"
 	}
 	out := []string{
-		"Food of " + r.Group.Animals.Name.V + ": " + Items(r.Items) + " a week each, " + band(r.Offered, "kJ") + r.usual(),
-		"One of " + quantity.FormatRange(r.Mass.Low, r.Mass.High, gram) + " " + of + " at " + quantity.FormatRange(float64(r.Temperature.Low), float64(r.Temperature.High), deg) +
-			" burns " + band(r.Rest, "kJ") + " a week at rest [" + r.Kin.String() + "]",
-		"At " + number(100*Assimilation) + " % taken up, " + band(r.Need, "kJ") + " a week is plausible: " + r.Verdict.String(),
+		"Food of " + r.Group.Animals.Name.V + ": " + wording.Items(r.Items) + " a week each, " + wording.Band(r.Offered, "kJ") + r.usual(),
+		"One of " + quantity.FormatBetween(r.Mass.Low, r.Mass.High, gram) + " " + of + " at " + quantity.FormatBetween(float64(r.Temperature.Low), float64(r.Temperature.High), deg) +
+			" burns " + wording.Band(r.Rest, "kJ") + " a week at rest [" + r.Kin.String() + "]",
+		"At " + quantity.Format(100*Assimilation, quantity.Percent) + " taken up, " + wording.Band(r.Need, "kJ") + " a week is plausible: " + r.Verdict.String(),
 	}
 	if r.Animals > 1 {
 		n := float64(r.Animals)
-		out = append(out, "All "+strconv.Itoa(r.Animals)+": "+Items(r.Items*n)+" a week, "+
-			band(climate.Band[float64]{Low: n * r.Offered.Low, Likely: n * r.Offered.Likely, High: n * r.Offered.High}, "kJ"))
+		out = append(out, "All "+strconv.Itoa(r.Animals)+": "+wording.Items(r.Items*n)+" a week, "+
+			wording.Band(climate.Band[float64]{Low: n * r.Offered.Low, Likely: n * r.Offered.Likely, High: n * r.Offered.High}, "kJ"))
 	}
 	if d, ok := r.dries(e); ok {
-		out = append(out, "Without drinking it loses "+number(d)+" % of its weight a day or more; the body water of Scorpionidae falls from "+number(DryingLimit)+" % on: "+
-			number(math.Floor(DryingLimit/d))+" days at the most, a damp-loving species fewer [Withers and Smith 1993; Gefen and Ar 2005]")
+		out = append(out, "Without drinking it loses "+quantity.Format(d, quantity.Percent)+" of its weight a day or more; the body water of Scorpionidae falls from "+quantity.Format(DryingLimit, quantity.Percent)+" on: "+
+			wording.Days(int(DryingLimit/d))+" at the most, a damp-loving species fewer [Withers and Smith 1993; Gefen and Ar 2005]")
 	}
 	return append(out, r.Kin.caution())
 }
@@ -91,37 +94,3 @@ func (v Verdict) String() string {
 	}
 	return "no verdict"
 }
-
-func unitsOf(e *plan.Enclosure, r *Report) (deg, gram quantity.Unit) {
-	deg, gram = quantity.Celsius, quantity.Gram
-	switch c := e.Climate; {
-	case c != nil && c.WarmEnd.Set():
-		deg = c.WarmEnd.V.Unit
-	case e.Place != nil && e.Place.Temperature.Set():
-		deg = e.Place.Temperature.V.Unit
-	}
-	if m := r.Group.Animals.Mass; m.Set() {
-		gram = m.V.Unit
-	}
-	return deg, gram
-}
-
-// band prints the likely value and its ends.
-func band(b climate.Band[float64], unit string) string {
-	if b = b.Round(); b.Low == b.High {
-		return exact(b.Likely) + " " + unit
-	}
-	return exact(b.Likely) + " " + unit + " (" + exact(b.Low) + " to " + exact(b.High) + ")"
-}
-
-// Items prints how many prey items a week; a horizon that is no whole number of weeks
-// makes them a little more or less than the plan says.
-func Items(n float64) string {
-	if n = math.Round(n*10) / 10; n == 1 {
-		return "1 item"
-	}
-	return exact(n) + " items"
-}
-
-func exact(v float64) string  { return strconv.FormatFloat(v, 'f', -1, 64) }
-func number(v float64) string { return exact(math.Round(v*100) / 100) }

@@ -8,6 +8,7 @@ import (
 	"vivary/plan"
 	"vivary/schema"
 	"vivary/schema/quantity"
+	"vivary/schema/wording"
 )
 
 // Lines says the report in a keeper's words and in the units in which the plan
@@ -35,10 +36,11 @@ func (r *Report) Lines() []string {
 type units struct{ length, area, volume, mass quantity.Unit }
 
 func unitsOf(e *plan.Enclosure) units {
-	u := units{quantity.Millimetre, quantity.SquareCentimetre, quantity.Litre, quantity.Gram}
-	if h := e.Housing; h != nil && (h.Inside.V.Unit == quantity.Inch || h.Inside.V.Unit == quantity.Foot) {
-		u.length, u.area, u.volume = quantity.Inch, quantity.SquareInch, quantity.Gallon
+	inside := quantity.Centimetre
+	if e.Housing != nil {
+		inside = e.Housing.Inside.V.Unit
 	}
+	u := units{inside.Small(), inside.Square(), inside.Hollow(), quantity.Gram}
 	for _, a := range e.Animals {
 		if a.Length.Set() {
 			u.length = a.Length.V.Unit
@@ -59,9 +61,9 @@ func (d Due) words(why string) string {
 	case d.When == Between && d.Until == 0:
 		when = "from " + d.From.Words() + " at the earliest, or not at all"
 	case d.When == Between && d.From == d.Until:
-		when = "on " + d.From.Words()
+		when = wording.Between(d.From, d.Until)
 	case d.When == Between:
-		when = "between " + d.From.Words() + " and " + d.Until.Words() + " (estimate)"
+		when = wording.Between(d.From, d.Until) + " (estimate)"
 	}
 	if why == "" {
 		return when
@@ -89,10 +91,10 @@ func (r *Report) stockLines(u units) (out []string) {
 		out = append(out, "Volume: "+quantity.FormatAtLeast(s.Volume, u.volume)+" for one; there are "+quantity.Format(s.Holds, u.volume)+verdict(s.volumeFits())+" [volume-first of "+sheet+"]")
 	}
 	if s.HidesSet {
-		out = append(out, "Hides: "+strconv.Itoa(s.Hides)+" for "+animals(s.Animals)+verdict(s.Hides >= s.Animals))
+		out = append(out, "Hides: "+strconv.Itoa(s.Hides)+" for "+wording.Animals(s.Animals)+verdict(s.Hides >= s.Animals))
 	}
 	if s.Most != nil && s.Animals > 1 {
-		out = append(out, "Group: "+animals(s.Animals)+", at most "+strconv.Itoa(int(s.Most.Range.High))+verdict(float64(s.Animals) <= s.Most.Range.High)+" [group-max of "+sheet+"]")
+		out = append(out, "Group: "+wording.Animals(s.Animals)+", at most "+strconv.Itoa(int(s.Most.Range.High))+verdict(float64(s.Animals) <= s.Most.Range.High)+" [group-max of "+sheet+"]")
 	}
 	if g := &r.Grown; g.Sized && g.Floor > s.Floor {
 		out = append(out, "Once all are adult they need "+quantity.FormatAtLeast(g.Floor, u.area)+verdict(g.Fits()))
@@ -108,17 +110,7 @@ func verdict(enough bool) string {
 }
 
 func needing(n int) string {
-	if n == 1 {
-		return "1 animal needs "
-	}
-	return animals(n) + " need "
-}
-
-func animals(n int) string {
-	if n == 1 {
-		return "1 animal"
-	}
-	return strconv.Itoa(n) + " animals"
+	return wording.Animals(n) + wording.Noun(n, " needs ", " need ")
 }
 
 func (r *Report) growthLines(g *life.Group, u units) (out []string) {
@@ -133,17 +125,17 @@ func (r *Report) growthLines(g *life.Group, u units) (out []string) {
 	} else if q := growth.Figure.Quality; q.Set() {
 		from += ", " + q.V
 	}
-	out = append(out, "Growth of "+g.Animals.Name.V+" by Dyar's rule, a length times "+span(growth.Low, growth.High)+" at each moult ["+from+"]:")
+	out = append(out, "Growth of "+g.Animals.Name.V+" by Dyar's rule, a length times "+wording.Span(growth.Low, growth.High)+" at each moult ["+from+"]:")
 	if len(steps) == 0 {
 		return append(out, toGo(g, sheet, growth))
 	}
 	for _, s := range steps {
 		line := "  instar " + strconv.Itoa(s.Instar) + ", " + s.Stage
 		if l := s.Length.Round(); l.High > 0 {
-			line += ": " + quantity.FormatRange(l.Low, l.High, u.length)
+			line += ": " + quantity.FormatBetween(l.Low, l.High, u.length)
 		}
 		if m := s.Mass.Round(); m.High > 0 {
-			line += ", " + quantity.FormatRange(m.Low, m.High, u.mass)
+			line += ", " + quantity.FormatBetween(m.Low, m.High, u.mass)
 		}
 		if s.Due.When == Now {
 			line += "; now"
@@ -168,17 +160,8 @@ func toGo(g *life.Group, sheet *plan.SpeciesSheet, growth Factor) string {
 	}
 	few := math.Ceil(max(0, Moults(long.V.Value, adult.Range.Low, growth.High)))
 	many := math.Ceil(max(0, Moults(long.V.Value, adult.Range.High, growth.Low)))
-	return "  From " + long.V.String() + " about " + span(few, many) + " moults to an adult of " + adult.Value.V + "; no sheet says how long that takes."
+	return "  From " + long.V.String() + " about " + wording.Span(few, many) + " moults to an adult of " + adult.Value.V + "; no sheet says how long that takes."
 }
-
-func span(low, high float64) string {
-	if low == high {
-		return number(low)
-	}
-	return number(low) + " to " + number(high)
-}
-
-func number(v float64) string { return strconv.FormatFloat(math.Round(v*100)/100, 'f', -1, 64) }
 
 func (r *Report) broodLines(u units) (out []string) {
 	b := &r.Brood
@@ -187,7 +170,7 @@ func (r *Report) broodLines(u units) (out []string) {
 	}
 	many := "how many young there may be no sheet says"
 	if b.Young.High > 0 {
-		many = span(b.Young.Low, b.Young.High) + " young"
+		many = wording.Span(b.Young.Low, b.Young.High) + " young"
 	}
 	line := "Brood: " + many + ", birth possible " + b.Birth.words("")
 	if b.Birth.When == Now {
@@ -197,7 +180,7 @@ func (r *Report) broodLines(u units) (out []string) {
 	out = append(out, line)
 	switch {
 	case b.Stay && b.Reared > 0:
-		line = "They stay with their mother [separation of " + r.Life.Plan.Sheet.Name.V + "]: as juveniles up to " + number(b.Total.High) + " animals need " + quantity.FormatAtLeast(b.Reared, u.area)
+		line = "They stay with their mother [separation of " + r.Life.Plan.Sheet.Name.V + "]: as juveniles up to " + wording.Number(b.Total.High) + " animals need " + quantity.FormatAtLeast(b.Reared, u.area)
 		if r.Now.Sized {
 			line += verdict(r.Now.Has >= b.Reared*Tolerance)
 		}

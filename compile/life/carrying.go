@@ -78,13 +78,13 @@ func (r *reader) lateHold(t *track) (Hold, bool) {
 	case gestation.ok:
 		lead := r.lead()
 		hold.From, hold.Until = after(from, 1-lead.high), to+1
-		hold.Why = "birth possible from " + short(from)
+		hold.Why = "birth possible from " + from.Brief()
 		hold.At, hold.Cited = t.matings[0].at, gestation.cited
 		return hold, true
 	case t.gravid.ok:
-		hold.From, hold.At, hold.Why = t.gravid.on+1, t.gravid.at, "gravid since "+short(t.gravid.on)+", birth possible at any time"
+		hold.From, hold.At, hold.Why = t.gravid.on+1, t.gravid.at, "gravid since "+t.gravid.on.Brief()+", birth possible at any time"
 	case len(t.matings) > 0:
-		hold.From, hold.At, hold.Why = t.matings[0].on+1, t.matings[0].at, "mated "+short(t.matings[0].on)+", gestation not known"
+		hold.From, hold.At, hold.Why = t.matings[0].on+1, t.matings[0].at, "mated "+t.matings[0].on.Brief()+", gestation not known"
 	default:
 		hold.At, hold.Why = t.Animals.State.At, "gravid, birth possible at any time"
 	}

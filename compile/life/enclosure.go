@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"vivary/compile/identity"
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema"
@@ -13,9 +14,6 @@ import (
 
 // outbreak is how many weeks mites are followed up (common practice, no source).
 const outbreak = 4
-
-// mealsOf begins the name of the meals of a group among the cares.
-const mealsOf = "feed "
 
 // care notes what was done, or not done, on a day of its own.
 func (r *reader) care(e *plan.Event) {
@@ -44,16 +42,18 @@ func (r *reader) care(e *plan.Event) {
 	if name == "feed" {
 		for _, g := range r.out.Groups {
 			if e.Group.V == "" || e.Group.V == g.Animals.Name.V {
-				r.note(mealsOf+g.Animals.Formerly.Or(g.Animals.Name.V), e)
+				r.note(identity.OfMeal(r.out.Plan, schema.KindFeed, g.Animals, r.out.Plan.FeedingOf(g.Animals)).Care, e)
 			}
 		}
 		return
 	}
 	r.note(name, e)
-	// A kind stands for the cares of that kind, whatever they are called.
+	// A kind stands for the cares of that kind, whatever they are called; and a care is
+	// noted under the name it had first, whichever of its names the line has.
 	for _, c := range r.out.Plan.Care {
-		if c.Name.V != name && c.KindName() == name {
-			r.note(c.Name.V, e)
+		first := identity.OfCare(r.out.Plan, c.Name, c.Formerly).Care
+		if first != name && (c.Name.V == name || c.KindName() == name) {
+			r.note(first, e)
 		}
 	}
 }
@@ -81,7 +81,7 @@ func (r *reader) knows(name string) bool {
 			r.cares[k.Name] = true
 		}
 		for _, c := range r.out.Plan.Care {
-			r.cares[c.Name.V] = true
+			r.cares[c.Name.V], r.cares[identity.OfCare(r.out.Plan, c.Name, c.Formerly).Care] = true, true
 		}
 		if r.sheet != nil {
 			for _, c := range r.sheet.Care {

@@ -65,20 +65,3 @@ func spanOf(f *plan.Figure) span {
 }
 
 func after(d civil.Date, days int) civil.Date { return d + civil.Date(days) }
-
-// days is a number of days as it is shown.
-func days(n int) string { return quantity.Format(float64(n*day), quantity.Days) }
-
-// word is the word that goes with a number.
-func word(n int, one, many string) string {
-	if n == 1 {
-		return one
-	}
-	return many
-}
-
-// until is the end of a hold as it is shown.
-func until(d civil.Date) string { return "until " + d.Short() }
-
-// short is a day without its weekday and year, as in "moulted 2 Nov".
-func short(d civil.Date) string { return d.Short()[len("Mon "):] }

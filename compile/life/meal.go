@@ -1,11 +1,10 @@
 package life
 
 import (
-	"strconv"
-
 	"vivary/plan"
 	"vivary/schema"
 	"vivary/schema/civil"
+	"vivary/schema/wording"
 )
 
 // fed notes a meal that was taken. A single animal that eats is not about to moult.
@@ -47,7 +46,7 @@ func (r *reader) refusal(t *track, e *plan.Event) {
 	}
 	end := after(e.Date, pause.high)
 	t.Holds = append(t.Holds, Hold{From: e.Date + 1, Until: end, What: Meals, At: e.At, Cited: pause.cited,
-		Why: strconv.Itoa(t.Refused) + word(t.Refused, " meal", " meals") + " refused, the last " + short(e.Date), End: until(end)})
+		Why: wording.Count(t.Refused, "meal", "meals") + " refused, the last " + e.Date.Brief(), End: wording.Until(end)})
 	t.pause = len(t.Holds)
 }
 

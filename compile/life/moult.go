@@ -5,6 +5,7 @@ import (
 	"vivary/plan/finding"
 	"vivary/schema"
 	"vivary/schema/civil"
+	"vivary/schema/wording"
 )
 
 // usualWait is how many days meals wait after a moult where the sheet does not say
@@ -121,7 +122,7 @@ func (r *reader) moultHolds(t *track) (out []Hold) {
 	open := func(s seen, what Mask, why string) {
 		if s.ok {
 			out = append(out, Hold{From: s.on, Until: r.h.Last() + 1, Open: true, What: what,
-				Why: why + " since " + short(s.on), End: "until the moult is logged", At: s.at})
+				Why: why + " since " + s.on.Brief(), End: "until the moult is logged", At: s.at})
 		}
 	}
 	open(t.premoult, Meals|Disturbing, "before a moult")
@@ -150,10 +151,10 @@ func (r *reader) beforeMoult(t *track) {
 
 // soft holds meals and keeps hands off until the new skin is hard.
 func (r *reader) soft(t *track) {
-	hold := Hold{From: t.moult.on, Why: "moulted " + short(t.moult.on), At: t.moult.at}
+	hold := Hold{From: t.moult.on, Why: "moulted " + t.moult.on.Brief(), At: t.moult.at}
 	put := func(what Mask, wait span) {
 		hold.What, hold.Until, hold.Cited = what, after(hold.From, wait.high), wait.cited
-		hold.End = until(hold.Until)
+		hold.End = wording.Until(hold.Until)
 		t.Holds = append(t.Holds, hold)
 	}
 	put(Meals, r.meal(t))

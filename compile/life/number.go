@@ -7,6 +7,7 @@ import (
 	"vivary/plan/finding"
 	"vivary/schema/civil"
 	"vivary/schema/quantity"
+	"vivary/schema/wording"
 )
 
 // howMany reads the number after a word, or gives usual where there is none. It is
@@ -21,7 +22,7 @@ func (r *reader) howMany(e *plan.Event, usual, most int) int {
 	case float64(n) != e.Number.V:
 		fault = "animals are whole numbers"
 	case n > most:
-		fault = strconv.Itoa(n) + " " + e.Word.Name + ", but there " + word(most, "is ", "are ") + strconv.Itoa(most) + " on " + e.Date.Words()
+		fault = strconv.Itoa(n) + " " + e.Word.Name + ", but there " + wording.Noun(most, "is ", "are ") + strconv.Itoa(most) + " on " + e.Date.Words()
 	}
 	if fault != "" {
 		r.found.Add(finding.Finding{Rule: ruleNumber, At: e.Number.At, Text: fault,

@@ -1,13 +1,12 @@
 package life
 
 import (
-	"strconv"
-
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/plan/source"
 	"vivary/schema"
 	"vivary/schema/civil"
+	"vivary/schema/wording"
 )
 
 const (
@@ -39,7 +38,7 @@ type brood struct {
 func (r *reader) born(t *track, e *plan.Event) {
 	if from, to, gestation := r.term(t); gestation.ok && (e.Date < from || e.Date > to) {
 		r.found.Add(finding.Finding{Rule: ruleTerm, At: e.At,
-			Text:   "born " + days(int(e.Date-t.matings[0].on)) + " after the mating of " + t.matings[0].on.Words(),
+			Text:   "born " + wording.Days(int(e.Date-t.matings[0].on)) + " after the mating of " + t.matings[0].on.Words(),
 			Limit:  "gestation of " + gestation.String() + ", species sheet " + r.sheet.Name.V,
 			Source: r.c.Library.Cite(gestation.cited),
 			Write:  "the right days; where both are right, leave them: this is worth telling others",
@@ -165,12 +164,12 @@ func (r *reader) broodHolds(t *track, b *brood) []Hold {
 	still := r.days(schema.FigureUndisturbed, "adult")
 	first := Hold{What: Disturbing, Why: "young with their mother", At: r.broodAt(t, b), Cited: still.cited}
 	if b.born.ok {
-		first.From, first.Why = b.born.on, "young since "+short(b.born.on)
+		first.From, first.Why = b.born.on, "young since "+b.born.on.Brief()
 	}
 	quiet := after(first.From, still.high)
 	if still.ok && b.born.ok {
 		first.Until = max(quiet, after(b.last, r.onMother().high)+1)
-		first.End = until(first.Until)
+		first.End = wording.Until(first.Until)
 	} else {
 		first.Until, first.Open, first.End = r.h.Last()+1, true, "until the first moult of the young is logged"
 	}
@@ -178,7 +177,7 @@ func (r *reader) broodHolds(t *track, b *brood) []Hold {
 	if b.first.ok {
 		holds[0].Until, holds[0].Open = min(first.Until, b.first.on), false
 		then := first
-		then.Why = "young moulted " + short(b.first.on)
+		then.Why = "young moulted " + b.first.on.Brief()
 		then.From, then.Until, then.Open = b.first.on, b.first.on, false
 		switch {
 		case r.apart():
@@ -186,7 +185,7 @@ func (r *reader) broodHolds(t *track, b *brood) []Hold {
 		case still.ok && b.born.ok:
 			then.Until = max(b.first.on, quiet)
 		}
-		then.End = until(then.Until)
+		then.End = wording.Until(then.Until)
 		holds = append(holds, then)
 	}
 	if b.separated.ok {
@@ -218,7 +217,7 @@ func (r *reader) await(t *track, b *brood, riding span) {
 			Text: "no first moult of the young in the log: look, and log it or what happened", At: b.born.at, Cited: riding.cited})
 	if to < r.today {
 		r.found.Add(finding.Finding{Rule: ruleLate, At: b.born.at, Text: "no first moult is logged of the young born on " + b.born.on.Words(),
-			Limit:  "by " + to.Words() + ", " + days(riding.high) + ", species sheet " + r.sheet.Name.V,
+			Limit:  "by " + to.Words() + ", " + wording.Days(riding.high) + ", species sheet " + r.sheet.Name.V,
 			Source: r.c.Library.Cite(riding.cited),
 			Write:  "the day of the moult with first_moult; or what became of them, with separated 0"})
 	}
@@ -241,7 +240,7 @@ func (r *reader) prepare(t *track, b *brood, riding span, apart bool) {
 	}
 	pots := "nursery pots"
 	if n > 0 {
-		pots = strconv.Itoa(n) + word(n, " nursery pot", " nursery pots")
+		pots = wording.Count(n, "nursery pot", "nursery pots")
 	}
 	t.Tasks = append(t.Tasks, Task{Name: "pots/" + b.name(), Kind: schema.KindPrepare, On: on,
 		Text: "prepare " + pots + ": wanted from today", At: b.born.at, Cited: cited})

@@ -4,6 +4,7 @@ import (
 	"vivary/compile/horizon"
 	"vivary/plan"
 	"vivary/schema/civil"
+	"vivary/schema/wording"
 )
 
 // seasonsBack is how many years before the horizon seasons are known: what they
@@ -26,7 +27,7 @@ func seasons(all []*plan.Season, h horizon.Horizon) (out, halves []Hold) {
 				continue
 			}
 			all, half := masks(s)
-			hold := Hold{From: from, Until: end, Why: s.Name.V, End: until(end), At: s.At}
+			hold := Hold{From: from, Until: end, Why: s.Name.V, End: wording.Until(end), At: s.At}
 			if all != 0 {
 				hold.What = all
 				out = append(out, hold)

@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"vivary/schema/civil"
+	"vivary/schema/wording"
 )
 
 // axis draws the months and the years behind all charts from y to end.
@@ -16,7 +17,7 @@ func (p *page) axis(y, end float64) {
 		if first >= p.from && first < p.until() {
 			x := p.x(first)
 			p.draw.Line(x, y-4, x, end+4, `stroke="`+gridLine+`"`, `stroke-width="0.8"`)
-			words := "1 " + month.String()[:3]
+			words := first.Brief()
 			p.text(x+2, y-6, size, "start", words)
 			p.text(x+2, end+14, size, "start", words)
 			if month == time.January && first > p.r.Today {
@@ -28,7 +29,7 @@ func (p *page) axis(y, end float64) {
 		}
 	}
 	p.draw.Line(plotLeft, end, plotRight, end, `stroke="`+frameLine+`"`, `stroke-width="0.8"`)
-	p.say("The days from " + p.from.Words() + " to " + (p.until() - 1).Words() + " are shown; today is " + p.r.Today.Words() + ".")
+	p.say("The days from " + wording.Dates(p.from, p.until()-1) + " are shown; today is " + p.r.Today.Words() + ".")
 }
 
 // today marks today across the charts, over what they show.

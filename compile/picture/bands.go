@@ -8,6 +8,7 @@ import (
 	"vivary/compile/life"
 	"vivary/compile/roster"
 	"vivary/schema/civil"
+	"vivary/schema/wording"
 )
 
 // seasons are the stripes of the plan's seasons, each with what it changes.
@@ -108,7 +109,7 @@ func (p *page) absence(d *roster.Duty, r *roster.Run) stripe {
 	}
 	s.label = p.keeper(d.Keeper) + " away " + p.day(s.from) + ", back " + p.day(s.until)
 	if n > 0 {
-		s.label += ", " + strings.Join(who, " and ") + " comes on " + count(n, "day", "days")
+		s.label += ", " + wording.And(who) + " comes on " + wording.Days(n)
 	} else {
 		s.label += ", nobody comes"
 	}
@@ -162,9 +163,9 @@ func (p *page) dates(from, until civil.Date) string {
 
 // day prints a day, with its year where that is not plain.
 func (p *page) day(d civil.Date) string {
-	y, m, n := d.YMD()
-	s := strconv.Itoa(n) + " " + m.String()[:3]
+	s := d.Brief()
 	if d < p.r.Today.AddMonths(-6) || d > p.r.Today.AddMonths(11) {
+		y, _, _ := d.YMD()
 		s += " " + strconv.Itoa(y)
 	}
 	return s
@@ -189,11 +190,4 @@ func maskFills(m life.Mask) []string {
 		}
 	}
 	return fills
-}
-
-func count(n int, one, many string) string {
-	if n == 1 {
-		return "1 " + one
-	}
-	return strconv.Itoa(n) + " " + many
 }

@@ -12,6 +12,7 @@ import (
 	"vivary/compile/rounds"
 	"vivary/schema"
 	"vivary/schema/civil"
+	"vivary/schema/wording"
 )
 
 // marked is a row with a mark on each day on which something is given.
@@ -40,7 +41,7 @@ func (p *page) meals(n int) []marked {
 		}
 	}
 	for _, r := range rows {
-		p.say("Meals: " + r.name + ", on " + count(r.given.Count(), "day", "days") + "; left out on " + strconv.Itoa(r.left.Count()) + ".")
+		p.say("Meals: " + r.name + ", on " + wording.Days(r.given.Count()) + "; left out on " + strconv.Itoa(r.left.Count()) + ".")
 	}
 	if len(rows) > n {
 		rest := &rows[n-1]
@@ -115,7 +116,7 @@ func (r *marked) draw(p *page, y float64) {
 			p.draw.Path(marks.String(), append(stroke(ink, 1.7), `fill="none"`)...)
 		}
 	}
-	p.text(noteLeft, y-1, small, "start", count(r.given.Count(), "time", "times"))
+	p.text(noteLeft, y-1, small, "start", wording.Count(r.given.Count(), "time", "times"))
 }
 
 // density is a row of bars: how often something is done in each whole week.
@@ -158,11 +159,7 @@ func (p *page) waterings() []density {
 
 // often says how often in a week.
 func (d *density) often() string {
-	low, high := slices.Min(d.weeks), slices.Max(d.weeks)
-	if low == high {
-		return strconv.Itoa(low) + " a week"
-	}
-	return fmt.Sprintf("%d to %d a week", low, high)
+	return wording.Span(float64(slices.Min(d.weeks)), float64(slices.Max(d.weeks))) + " a week"
 }
 
 const (

@@ -1,14 +1,13 @@
 package picture
 
 import (
-	"fmt"
 	"math"
 	"strconv"
-	"strings"
 
 	"vivary/compile/balance"
 	"vivary/compile/climate"
 	"vivary/schema/quantity"
+	"vivary/schema/wording"
 )
 
 // Where the power cut is drawn, and where it and the rest are told.
@@ -179,26 +178,5 @@ func reaches(b climate.Band[climate.Minute], low string) string {
 	if b.Likely <= 0 {
 		return "is at " + low + " or below from the start"
 	}
-	b = b.Round()
-	from, to := long(b.Low), long(b.High)
-	number, unit, _ := strings.Cut(from, " ")
-	if strings.HasSuffix(to, " "+unit) {
-		from = number
-	}
-	return fmt.Sprintf("falls to %s in about %s (%s to %s)", low, long(b.Likely), from, to)
-}
-
-// long prints a time: "95 min", "6.5 h", "3 days".
-func long(m climate.Minute) string {
-	switch {
-	case math.IsInf(float64(m), 1):
-		return "never"
-	case m >= 3*24*60:
-		return strconv.Itoa(int(math.Round(float64(m)/1440))) + " days"
-	case m >= 10*60:
-		return strconv.Itoa(int(math.Round(float64(m)/60))) + " h"
-	case m >= 120:
-		return strconv.FormatFloat(math.Round(float64(m)/6)/10, 'f', -1, 64) + " h"
-	}
-	return strconv.Itoa(int(math.Round(float64(m)))) + " min"
+	return "falls to " + low + " in about " + wording.Lasting(b)
 }

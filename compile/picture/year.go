@@ -1,6 +1,6 @@
 // Package picture draws the coming year of one enclosure at a glance, on one page
 // that can be printed and read without colours. It works nothing out itself: all
-// that it shows is said by the plan, the species sheet, the schedule and the
+// that it shows is said by the plan, the species sheet, the roster and the
 // climate balance.
 package picture
 
@@ -61,7 +61,7 @@ func Year(w io.Writer, r *compile.Result, i int) error {
 	}
 	var body bytes.Buffer
 	l := r.Lives[i]
-	p := &page{draw: canvas(&body), r: r, life: l, plan: l.Plan, deg: degrees(l.Plan), from: r.Today - daysBack}
+	p := &page{draw: canvas(&body), r: r, life: l, plan: l.Plan, deg: l.Plan.Degrees(), from: r.Today - daysBack}
 	p.days = int(r.Today.AddMonths(12) - p.from)
 	if i < len(r.Roster.Of) {
 		p.series = r.Roster.Of[i]
@@ -147,14 +147,3 @@ func (p *page) until() civil.Date { return p.from + civil.Date(p.days) }
 
 // shows reports whether any of a stretch of days is shown.
 func (p *page) shows(from, until civil.Date) bool { return until > p.from && from < p.until() }
-
-// degrees is the unit in which the keeper writes temperatures.
-func degrees(e *plan.Enclosure) quantity.Unit {
-	switch {
-	case e.Climate != nil && e.Climate.WarmEnd.Set():
-		return e.Climate.WarmEnd.V.Unit
-	case e.Place != nil && e.Place.Temperature.Set():
-		return e.Place.Temperature.V.Unit
-	}
-	return quantity.Celsius
-}

@@ -11,7 +11,7 @@ import (
 	"vivary/plan/source"
 	"vivary/schema"
 	"vivary/schema/civil"
-	"vivary/schema/quantity"
+	"vivary/schema/wording"
 )
 
 // Findings returns a finding for each need that is not met in time: its first
@@ -42,7 +42,8 @@ type breach struct {
 type cause struct {
 	nothing     bool            // no care meets the need
 	unshown     *roster.Entry   // care that nobody is shown
-	away        *roster.Cause   // an absence
+	away        *plan.Away      // an absence
+	keepers     bool            // and nobody who stands in does this care
 	held        []*roster.Cause // holds
 	skipped     bool            // the log says that it was not done
 	shownBefore bool            // the last feeds showed it on other days
@@ -56,14 +57,31 @@ func (p *Proof) breach(s *roster.Roster) *breach {
 			b.unshown = x
 		}
 		for k := range x.Causes {
-			b.causedBy(&x.Causes[k])
+			b.causedBy(x, &x.Causes[k])
 		}
+	}
+	if b.away != nil {
+		b.away = b.stillAway(b.away)
 	}
 	b.shownBefore = s.Told != nil && p.Breach.From < p.today && p.Breach.To > p.today && !b.skipped
 	return b
 }
 
-func (b *breach) causedBy(c *roster.Cause) {
+// stillAway returns the block by which a keeper is away on the first day that is too
+// late: of several that follow one another it is the one that can be changed.
+func (b *breach) stillAway(first *plan.Away) *plan.Away {
+	out, late := first, b.s.Horizon.Date(b.Breach.From+b.Limit.Days)
+	for _, r := range b.s.People.Of(first.Name.V).Runs {
+		for _, a := range r.Blocks {
+			if a.From.V <= late && late < a.To.V {
+				out = a
+			}
+		}
+	}
+	return out
+}
+
+func (b *breach) causedBy(x *roster.Entry, c *roster.Cause) {
 	i := c.Days.Next(max(0, b.Breach.From+1))
 	if i < 0 || i >= b.Breach.To {
 		return
@@ -71,7 +89,7 @@ func (b *breach) causedBy(c *roster.Cause) {
 	switch c.Why {
 	case roster.Nobody, roster.Waits:
 		if b.away == nil {
-			b.away = c
+			b.away, b.keepers = c.Away, !x.Kind.StandIn && !x.Feeds()
 		}
 	case roster.Held:
 		b.held = append(b.held, c)
@@ -86,7 +104,7 @@ func (b *breach) causedBy(c *roster.Cause) {
 // on, not the plan.
 func (b *breach) severity() finding.Severity {
 	switch {
-	case b.skipped || b.excuses():
+	case b.skipped || b.excuses(b.Breach):
 		return finding.Caution
 	case b.Times == 0:
 		return finding.Error
@@ -94,16 +112,6 @@ func (b *breach) severity() finding.Severity {
 		return finding.Caution
 	}
 	return finding.Error
-}
-
-// excuses reports whether a day of the breach is excused by a hold.
-func (b *breach) excuses() bool {
-	for d := max(0, b.Breach.From); b.Excused != nil && d < b.Breach.To; d++ {
-		if b.Excused.Has(d) {
-			return true
-		}
-	}
-	return false
 }
 
 func (b *breach) finding() finding.Finding {
@@ -117,15 +125,17 @@ func (b *breach) text() string {
 	switch {
 	case b.nothing:
 		return who + ": nothing in the plan or the species sheet brings " + b.Name.Noun
+	case b.Name.PerMeal && b.Breach.To >= h.Days:
+		return who + ": the meal of " + h.Date(b.Breach.From).Words() + " is never followed by a look for leftovers"
 	case b.Name.PerMeal:
-		return who + ": the meal of " + h.Date(b.Breach.From).Words() + " is followed by a look for leftovers only " + after(h, b.Breach)
+		return who + ": the meal of " + h.Date(b.Breach.From).Words() + " is followed by a look for leftovers only on " + h.Date(b.Breach.To).Words() + ", " + wording.Days(b.Breach.To-b.Breach.From) + " later"
 	}
-	text := who + ": " + days(b.length(b.Breach)) + " without " + b.Name.Noun
+	text := who + ": " + wording.Days(b.length(b.Breach)) + " without " + b.Name.Noun
 	if b.unshown != nil {
 		text += " that anybody is shown"
 	}
 	text += ", " + stretch(h, b.Breach)
-	if b.excuses() && len(b.held) > 0 {
+	if b.excuses(b.Breach) && len(b.held) > 0 {
 		text += ", held for longer than anybody should leave it"
 	}
 	return text
@@ -136,11 +146,11 @@ func (b *breach) limits() string {
 	sheet := b.Life.Plan.Sheet.Name.V
 	switch {
 	case b.Limit.Again:
-		return days(b.Limit.Days) + " at the longest while nobody comes, again and again: half of unattended of " + sheet + ", " + days(b.Unattended)
+		return wording.AtLongest(b.Limit.Days) + " while nobody comes, again and again: half of unattended of " + sheet + ", " + wording.Days(b.Unattended)
 	case b.Limit.Alone:
-		return days(b.Limit.Days) + " at the longest while nobody comes, unattended of " + sheet
+		return wording.AtLongest(b.Limit.Days) + " while nobody comes, unattended of " + sheet
 	}
-	text := days(b.Allowed) + " at the longest"
+	text := wording.AtLongest(b.Allowed)
 	if b.Group != nil && b.Group.Stage(b.s.Horizon.Now()) != "" {
 		text += " for stage " + b.Group.Stage(b.s.Horizon.Now())
 	}
@@ -158,12 +168,17 @@ func (b *breach) source() string {
 func (b *breach) also() []finding.Related {
 	var out []finding.Related
 	if b.away != nil && b.unshown == nil {
-		a := b.away.Away
-		text := a.Name.V + " is away from " + a.From.V.Words() + " to " + a.To.V.Words()
-		if a.Cover.Set() {
-			text += ", covered by " + a.Cover.V + " on visits only"
-		} else {
-			text += ", covered by nobody"
+		a := b.away
+		text := a.Name.V + " is away from " + a.From.V.Words() + " to " + a.To.V.Words() + ", covered by "
+		switch {
+		case !a.Cover.Set():
+			text += "nobody"
+		case b.keepers:
+			text += a.Cover.V + ", who does not do this"
+		case len(a.Visits) > 0:
+			text += a.Cover.V + " on visits only"
+		default:
+			text += a.Cover.V + ", who is away too"
 		}
 		out = append(out, finding.Related{At: a.At, Text: text})
 	}
@@ -183,14 +198,32 @@ func (b *breach) mend() (at source.Place, write, once string) {
 		return b.mendShown()
 	case b.away != nil && !b.Name.PerMeal:
 		return b.mendAway()
+	case b.Name.PerMeal && b.away != nil:
+		return b.care(), "killed = true, or somebody who comes on the day after", ""
 	case b.Name.PerMeal:
-		return b.care(), "leftovers = \"" + days(b.Allowed) + "\", or killed = true", ""
+		return b.care(), "leftovers = \"" + wording.Days(b.Allowed) + "\", or killed = true", ""
+	case b.excuses(b.Breach) && len(b.held) > 0:
+		return b.held[0].At, b.mendHeld(), ""
 	case b.shownBefore:
 		by := b.s.Horizon.Date(max(b.today, b.Breach.From+b.Limit.Days))
 		return b.care(), "from = \"" + by.String() + "\", or sooner: what calendars showed until today counts", ""
 	}
 	at = b.care()
-	return at, "every = \"" + step(b.Allowed) + "\", or more often", "every " + place(at) + b.Name.Name
+	return at, b.oftener(), "every " + place(at) + b.Name.Name
+}
+
+// oftener says how often would do, in the words that were typed where they can.
+func (b *breach) oftener() string {
+	x := b.written()
+	switch {
+	case x != nil && x.Timing.AfterLast.Set():
+		return "after_last = \"" + wording.Days(b.Allowed) + "\", or less"
+	case x != nil && len(x.Timing.On) > 0 && x.Timing.On[0].V.Kind == plan.EachWeekday:
+		if on := weekdays(b.Allowed, b.s.Horizon.Date(max(b.Breach.From, 0))); on != "" {
+			return "on = " + on + ", or more days"
+		}
+	}
+	return "every = \"" + wording.Step(b.Allowed) + "\", or more often"
 }
 
 // place makes a key of a place.
@@ -205,9 +238,9 @@ func (b *breach) bring() string {
 		if b.Group != nil {
 			name = b.Group.Animals.Name.V
 		}
-		return "feeding \"" + name + "\", with every = \"" + step(b.Allowed) + "\", per_animal and prey in it"
+		return "feeding \"" + name + "\", with every = \"" + wording.Step(b.Allowed) + "\", per_animal and prey in it"
 	}
-	return "a care block of a kind that brings " + b.Name.Noun + ", with every = \"" + step(b.Allowed) + "\""
+	return "a care block of a kind that brings " + b.Name.Noun + ", with every = \"" + wording.Step(b.Allowed) + "\""
 }
 
 // mendShown is for care that no calendar shows to who does it.
@@ -229,6 +262,15 @@ func (b *breach) mendShown() (at source.Place, write, once string) {
 	return at, write, x.UnshownFor()
 }
 
+// mendHeld is for a hold that is longer than any should be: the log says how it went
+// on, where nothing else ends it.
+func (b *breach) mendHeld() string {
+	if h := b.held[0].Hold; h.Open {
+		return "in the log, how it went on: it is held " + h.End
+	}
+	return "an earlier end"
+}
+
 // doer names who does an entry on the first day of the breach on which it is not shown.
 func (b *breach) doer(x *roster.Entry) string {
 	if i := x.Unshown(max(b.today, b.Breach.From+1)); i >= 0 {
@@ -242,22 +284,30 @@ func (b *breach) doer(x *roster.Entry) string {
 // mendAway is for an absence: with what visits, or until which day, it would be
 // sound, and what is filled on the eve.
 func (b *breach) mendAway() (at source.Place, write, once string) {
-	a := b.away.Away
+	a := b.away
 	eve := b.s.Horizon.Date(max(b.Breach.From, 0))
-	visits := "cover = \"…\", every day"
-	if w := weekdays(b.repeated(), eve); w != "" {
-		visits = "cover = \"…\" with visits = " + w
+	from := eve
+	if a.From.V > eve+1 {
+		from = a.From.V - 7 // somebody comes on its first day
 	}
-	switch w := weekdays(b.repeated(), eve); {
-	case len(a.Visits) > 0 && w != "":
-		at, write = a.Visits[0].At, "visits = "+w
+	visits, back := weekdays(b.repeated(), from), eve+civil.Date(b.Limit.Days)
+	switch {
+	case b.keepers && back > a.From.V:
+		at, write = a.To.At, "to = \""+back.String()+"\" at the latest: whoever stands in does not do this"
+	case b.keepers:
+		at, write = a.To.At, "an earlier day: whoever stands in does not do this"
+	case len(a.Visits) > 0 && visits != "":
+		at, write = a.Visits[0].At, "visits = "+visits
 	case len(a.Visits) > 0:
 		at, write = a.Visits[0].At, "no visits, so that "+a.Cover.V+" comes every day"
 	case a.Cover.Set():
 		at, write = a.Cover.At, "a cover who is there on those days"
 	default:
-		at, write = a.At, visits
-		if back := eve + civil.Date(b.Limit.Days); back > a.From.V {
+		at, write = a.At, "cover = \"…\", every day"
+		if visits != "" {
+			write = "cover = \"…\" with visits = " + visits
+		}
+		if back > a.From.V {
 			write = "to = \"" + back.String() + "\" at the latest, or " + write
 		}
 	}
@@ -291,20 +341,27 @@ func weekdays(apart int, from civil.Date) string {
 	return "[" + strings.Join(out, ", ") + "]"
 }
 
+// written is care of the plan's own, or nil.
+func (p *Proof) written() *roster.Entry {
+	for _, x := range p.By {
+		if x.Timing != nil && !x.FromSheet {
+			return x
+		}
+	}
+	return nil
+}
+
 // care is the plan line of the care: how often it is done, where the plan wrote it,
 // else the animals or the enclosure.
 func (p *Proof) care() source.Place {
-	for _, x := range p.By {
-		if x.Timing == nil {
-			continue
-		}
-		for _, at := range []source.Place{timingPlace(x.Timing), x.Origin} {
-			if at.Written() && !x.FromSheet {
-				return at
-			}
-		}
+	x := p.written()
+	if x == nil {
+		return p.owner()
 	}
-	return p.owner()
+	if at := timingPlace(x.Timing); at.Written() {
+		return at
+	}
+	return x.Origin
 }
 
 func (p *Proof) owner() source.Place {
@@ -329,14 +386,18 @@ func timingPlace(t *plan.Timing) source.Place {
 // missed says by how much a need was missed, once that cannot be helped any more.
 func (p *Proof) missed(s *roster.Roster) finding.Finding {
 	h := s.Horizon
+	was := *p
+	was.Breach, was.Limit = p.Missed, p.Late
+	b := was.breach(s)
 	until := h.Date(min(p.Missed.To, h.Days-1))
-	f := finding.Finding{Rule: ruleMissed, At: p.care(), In: p.Life.Plan.Whole,
-		Text:   p.subject() + ": " + days(p.length(p.Missed)) + " without " + p.Name.Noun + ", from " + h.Date(p.Missed.From).Words() + " to " + until.Words(),
-		Limit:  days(p.Allowed) + " at the longest, need " + strconv.Quote(p.Need.Name.V) + " of " + p.Life.Plan.Sheet.Name.V,
-		Source: s.Plan.Library.Cite(p.Need.Cited),
-		Write:  "nothing: it comes first in the round of " + until.Short() + "; look closely at the animals"}
+	f := finding.Finding{Rule: ruleMissed, At: p.care(), In: p.Life.Plan.Whole, Limit: b.limits(), Source: b.source(), Also: b.also(),
+		Text:  p.subject() + ": " + wording.Days(p.length(p.Missed)) + " without " + p.Name.Noun + ", from " + h.Date(p.Missed.From).Words() + " to " + until.Words(),
+		Write: "nothing: it comes first in the round of " + until.Short() + "; look closely at the animals"}
+	if b.away != nil {
+		f.At, f.Once = b.away.At, "missed "+place(b.away.At)
+	}
 	if p.Missed.From < 0 {
-		f.Text = p.subject() + ": more than " + days(horizon.Past) + " without " + p.Name.Noun
+		f.Text = p.subject() + ": more than " + wording.Days(horizon.Past) + " without " + p.Name.Noun
 	}
 	return f
 }
@@ -349,16 +410,6 @@ func (p *Proof) subject() string {
 	return name
 }
 
-// step is an interval of so many days as a plan writes it.
-func step(n int) string {
-	if n == 1 {
-		return "day"
-	}
-	return days(n)
-}
-
-func days(n int) string { return quantity.Format(float64(n)*24*60, quantity.Days) }
-
 func stretch(h horizon.Horizon, g Gap) string {
 	from, to := "from before "+h.Date(0).Words(), "to the end of what was looked at"
 	if g.From >= 0 {
@@ -368,11 +419,4 @@ func stretch(h horizon.Horizon, g Gap) string {
 		to = "to " + h.Date(g.To).Words()
 	}
 	return from + " " + to
-}
-
-func after(h horizon.Horizon, g Gap) string {
-	if g.To >= h.Days {
-		return "never"
-	}
-	return "on " + h.Date(g.To).Words() + ", " + days(g.To-g.From) + " later"
 }

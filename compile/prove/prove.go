@@ -27,15 +27,17 @@ type Proof struct {
 	Alone      *plan.Figure
 
 	// Missed is a time that is too long whatever is done from today on; From = To
-	// where there is none.
+	// where there is none. Late is the limit that it passes.
 	Missed Gap
+	Late   Limit
 
 	// Longest is the longest time found that ends today or later, in days, from the
 	// place From in the window to To, which is the window's number of days where nothing
 	// follows.
 	Longest, From, To int
 	// Breach is the first time that is too long and that the plan can mend, or has
-	// From = To where there is none; Limit is the limit that it passes.
+	// From = To where there is none; Limit is the limit that it passes. One with excused
+	// days in it, which is the log's, hides none that is the plan's alone.
 	Breach Gap
 	Limit  Limit
 	// By are the entries that meet the need.
@@ -179,6 +181,9 @@ func (w *prover) before(met horizon.Days, x *roster.Entry) {
 func (w *prover) unattended(p *Proof) {
 	least := -1
 	for _, g := range w.life.Groups {
+		if g.Count(w.s.Horizon.Now()) == 0 {
+			continue
+		}
 		n := 0
 		f := w.life.Plan.Sheet.Figure(schema.FigureUnattended, g.Stage(w.s.Horizon.Now()))
 		if f != nil {
@@ -365,7 +370,7 @@ func (p *Proof) longest(met horizon.Days, days int) {
 		most := p.limit(last, to, back)
 		if last < p.today && p.length(Gap{last, p.today}) > most.Days && p.happened(last) {
 			// No plan makes it sooner than today; from then on the plan is asked.
-			p.Missed = Gap{last, to}
+			p.Missed, p.Late = Gap{last, to}, most
 			g.From = p.today - 1
 			if gap = p.length(g); to == days {
 				gap--
@@ -373,13 +378,13 @@ func (p *Proof) longest(met horizon.Days, days int) {
 		} else if gap > p.Longest {
 			p.Longest, p.From, p.To = gap, last, to
 		}
-		if gap > most.Days && p.Met() {
+		if gap > most.Days && (p.Met() || p.excuses(p.Breach) && !p.excuses(g)) {
 			p.Breach, p.Limit = g, most
 		}
 		if to == days {
 			return
 		}
-		if gap > max(p.Allowed, (p.Unattended+1)/2) {
+		if p.length(Gap{last, to}) > p.repeated() { // with the part that cannot be helped any more
 			back = to
 		}
 		last = to
@@ -417,12 +422,21 @@ func (p *Proof) back(met horizon.Days, until int) int {
 		if to < 0 || to > until {
 			break
 		}
-		if p.length(Gap{last, to}) > max(p.Allowed, (p.Unattended+1)/2) {
+		if p.length(Gap{last, to}) > p.repeated() {
 			back = to
 		}
 		last = to
 	}
 	return back
+}
+
+// excuses reports whether a day of a gap is excused.
+func (p *Proof) excuses(g Gap) bool {
+	if p.Excused == nil {
+		return false
+	}
+	d := p.Excused.Next(max(0, g.From))
+	return d >= 0 && d < g.To
 }
 
 // length is a gap without the days that are excused.

@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"vivary/schema/civil"
+	"vivary/schema/wording"
 )
 
 // Words returns the rule as a keeper would say it, without its bounds: "every
@@ -20,7 +21,7 @@ func (r Rule) Words() string {
 		}
 		return "every " + n + " days"
 	case inWeeks:
-		days := list(pick(r.weekdays, dayNames))
+		days := wording.And(pick(r.weekdays, dayNames))
 		if r.every == 1 {
 			return days
 		}
@@ -52,7 +53,7 @@ func (r Rule) monthWords() string {
 	case n%12 == 0:
 		return "every " + strconv.Itoa(n/12) + " years on " + what + " of " + months[0]
 	case n == 1 || 12%n == 0:
-		return what + " of " + list(months)
+		return what + " of " + wording.And(months)
 	default:
 		return "every " + strconv.Itoa(n) + " months on " + what
 	}
@@ -83,12 +84,12 @@ func (r Rule) dayWords() string {
 	case lastToo:
 		the = append(the, "last day")
 	case lastInstead:
-		return "the " + list(the) + " or else the last day"
+		return "the " + wording.And(the) + " or else the last day"
 	}
 	if len(the) > 0 {
 		the[0] = "the " + the[0]
 	}
-	return list(append(the, every...))
+	return wording.And(append(the, every...))
 }
 
 // monthNames returns the months of the year in which r is on.
@@ -110,12 +111,3 @@ func (r Rule) monthNames() []string {
 }
 
 var dayNames = [7]string{"Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"}
-
-// list joins words as in a sentence: "a, b and c".
-func list(words []string) string {
-	last := len(words) - 1
-	if last < 1 {
-		return strings.Join(words, "")
-	}
-	return strings.Join(words[:last], ", ") + " and " + words[last]
-}

@@ -116,9 +116,11 @@ func (b *builder) mealsAway(e *Entry, d *Duty, r *Run) {
 		}
 		if next := e.Days.Next(r.To); next < 0 || next-last > most {
 			b.put(e, Cause{Why: Return, Away: r.block(r.To - 1), At: r.block(r.To - 1).At}, r.To)
+			b.tooSoon(e, r.To)
 		}
 		return
 	}
+	moved := false
 	for _, i := range due {
 		at := d.present(i)
 		switch {
@@ -134,8 +136,11 @@ func (b *builder) mealsAway(e *Entry, d *Duty, r *Run) {
 			b.take(e, Cause{Why: Nobody, Away: r.block(i), At: r.block(i).At}, i)
 			b.next(e, d, r, i)
 		}
-		last = at
+		last, moved = at, at != i
 		b.give(e, at, after)
+	}
+	if moved {
+		b.tooSoon(e, last) // the first after the run
 	}
 }
 

@@ -3,7 +3,6 @@ package roster
 import (
 	"slices"
 
-	"vivary/compile/life"
 	"vivary/schema/civil"
 )
 
@@ -69,8 +68,7 @@ func (b *builder) lastDone(e *Entry, i int) civil.Date {
 // forbidden reports whether an entry must not be done on day i: a hold takes it out,
 // or a meal that stands in its place is still to come.
 func (b *builder) forbidden(e *Entry, i int) bool {
-	d, out := b.Horizon.Date(i), false
-	e.EachHold(func(h *life.Hold) { out = out || h.From <= d && d < h.Until })
+	out := e.heldOn(b.Horizon.Date(i))
 	if e.isMeal() {
 		out = out || slices.ContainsFunc(e.Group.Offered, func(at civil.Date) bool {
 			return b.attended(e.Keeper, int(at-b.Horizon.From)) >= b.Horizon.Today

@@ -91,8 +91,7 @@ func (b *builder) hold(e *Entry) {
 }
 
 // halve holds every second occasion. They are counted from the first day of the
-// stretch, so that the day of the build does not matter. What people were told
-// before today was halved then.
+// stretch, so that the day of the build does not matter.
 func (b *builder) halve(e *Entry, x *life.Hold) {
 	h := b.Horizon
 	n := 0
@@ -101,7 +100,7 @@ func (b *builder) halve(e *Entry, x *life.Hold) {
 		if !e.Planned(d) && !(in && e.Days.Has(i)) {
 			continue
 		}
-		if n++; n%2 == 0 && in && e.Days.Has(i) && (i >= h.Today || b.Told == nil) {
+		if n++; n%2 == 0 && in && e.Days.Has(i) {
 			b.take(e, Cause{Why: Halved, Hold: x, At: x.At}, i)
 		}
 	}

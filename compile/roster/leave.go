@@ -33,11 +33,7 @@ func (s *Shared) Leaves() []Leave {
 
 func (s *Shared) leaves(d *Duty, r *Run) []Leave {
 	keeper := shown(s.Plan, d.Keeper)
-	first := d.Keeper
-	if k := s.Plan.Keeper(d.Keeper); k != nil {
-		first = identity.Keeper(k)
-	}
-	id := first + "/" + r.Begun.String()
+	id := first(s.Plan, d.Keeper) + "/" + r.Begun.String()
 	until := r.Ends.Short()
 	away := Leave{Away: d.Keeper, Name: id + "/away", Title: keeper + " is away", From: r.Begun, Days: int(r.Ends - r.Begun)}
 	ready := []string{"Fill every dish", "Check every lid, lock and thermostat"}
@@ -46,7 +42,7 @@ func (s *Shared) leaves(d *Duty, r *Run) []Leave {
 	for k, name := range r.covers() {
 		cover, suffix := shown(s.Plan, name), ""
 		if k > 0 {
-			suffix = "/" + name
+			suffix = "/" + first(s.Plan, name)
 		}
 		away.Lines = append(away.Lines, cover+" stands in until "+r.until(name).Short())
 		back = append([]string{"Tell " + cover + " that you are back"}, back...)
@@ -99,6 +95,14 @@ func (r *Run) until(cover string) civil.Date {
 		}
 	}
 	return last
+}
+
+// first is the name that a keeper had first.
+func first(c *plan.Collection, keeper string) string {
+	if k := c.Keeper(keeper); k != nil {
+		return identity.Keeper(k)
+	}
+	return keeper
 }
 
 func shown(c *plan.Collection, keeper string) string {

@@ -28,14 +28,17 @@ const DefaultRound civil.Clock = 19*60 + 30
 // Rounds come next, since a day without a round is no day for anything. Holds go
 // before absences: what must not be done need not be moved, and a stand-in is never
 // asked to do it. What the log put in the place of a meal is looked at once it is
-// known on which day somebody is there to give it. What was skipped is caught up
-// last, for only then is it known whether something stands soon enough anyway.
+// known on which day somebody is there to give it. What people were told comes after
+// all these: it is what became of other days long ago, and must not be moved again. What
+// was skipped is caught up last, for only then is it known whether something stands soon
+// enough anyway.
 var steps = []func(*builder, *Entry){
 	(*builder).plan,
 	(*builder).onRounds,
 	(*builder).hold,
 	(*builder).absences,
 	(*builder).inPlace,
+	(*builder).asTold,
 	(*builder).catchUp,
 }
 

@@ -21,7 +21,7 @@ func (b *builder) meals(g *life.Group) {
 	if g.Count(today) == 0 {
 		return // what the last of them left is looked for after a death
 	}
-	own := feedingOf(e, g)
+	own := e.FeedingOf(g.Animals)
 	f := sheetMeal(e.Sheet, g.Stage(today))
 	if own != nil {
 		f = complete(own, f)
@@ -52,16 +52,6 @@ func (b *builder) meals(g *life.Group) {
 			b.companion(base, &added, schema.KindGutLoad, schema.KindGutLoad.OfMeal)
 		}
 	}
-}
-
-// feedingOf returns what the plan says of the meals of a group, or nil.
-func feedingOf(e *plan.Enclosure, g *life.Group) *plan.Feeding {
-	for _, f := range e.Feeding {
-		if f.Name.V == g.Animals.Name.V {
-			return f
-		}
-	}
-	return nil
 }
 
 // leftoversAfter is how many days after a live meal what is left is taken out.
@@ -102,7 +92,6 @@ func (b *builder) companion(e Entry, meal *Entry, kind *schema.CareKind, after i
 	if kind == schema.KindLeftovers {
 		b.leftBehind(&e)
 	}
-	b.asTold(&e)
 	b.onRounds(&e)
 	b.absences(&e)
 	b.catchUp(&e)

@@ -114,7 +114,18 @@ func (d *Duty) cover(p *People, a *plan.Away, h horizon.Horizon, found *finding.
 	}
 	in.Subtract(d.Visits)
 	d.Visits.Union(in)
-	d.stands = append(d.stands, stand{a.Cover.V, in})
+	d.stand(a.Cover.V, in)
+}
+
+// stand notes days on which somebody stands in, once for all blocks that say so.
+func (d *Duty) stand(keeper string, days horizon.Days) {
+	for i := range d.stands {
+		if d.stands[i].keeper == keeper {
+			d.stands[i].days.Union(days)
+			return
+		}
+	}
+	d.stands = append(d.stands, stand{keeper, days})
 }
 
 func (d *Duty) twoCovers(a *plan.Away, other string, h horizon.Horizon, in, theirs horizon.Days) finding.Finding {
@@ -164,12 +175,6 @@ func (p *People) Present(keeper string, i int) int {
 		return d.present(i)
 	}
 	return i
-}
-
-// there reports whether anybody does what keeper would do on day i.
-func (p *People) there(keeper string, i int) bool {
-	_, ok := p.Doer(keeper, i)
-	return ok
 }
 
 // present returns the first day from i on when somebody does what keeper would do.

@@ -1,6 +1,7 @@
 package roster
 
 import (
+	"vivary/compile/life"
 	"vivary/plan/finding"
 	"vivary/schema"
 	"vivary/schema/civil"
@@ -15,8 +16,7 @@ type Told interface {
 	Days(identity string) (on func(civil.Date) bool, from, until civil.Date, ok bool)
 }
 
-// plan fills in the days as planned. Where it is known what people were told, the
-// days that are over are those. What the log says was done, was.
+// plan fills in the days as planned. What the log says was done, was.
 func (b *builder) plan(e *Entry) {
 	for _, r := range e.Rules {
 		r.Fill(e.Days, b.Horizon)
@@ -31,11 +31,11 @@ func (b *builder) plan(e *Entry) {
 	if len(e.Rules) > 0 && e.Days.Next(b.Horizon.Today) < 0 && b.never(e) {
 		b.found.Add(finding.Finding{Rule: ruleNeverHappens, At: e.Origin, Text: e.Name + " does not come up on any day of the coming year", Write: "other days, or other from and until"})
 	}
-	b.asTold(e)
 	b.asLogged(e)
 }
 
-// asTold takes the days before today from what the last feeds showed.
+// asTold puts what the last feeds showed in place of the days before today. A hold of
+// which the log told later still takes them out.
 func (b *builder) asTold(e *Entry) {
 	if b.Told == nil || e.Once != nil {
 		return
@@ -46,13 +46,20 @@ func (b *builder) asTold(e *Entry) {
 	}
 	h := b.Horizon
 	for d := max(h.From, from); d < min(h.Now(), until); d++ {
-		i := int(d - h.From)
-		if on(d) {
+		switch i := int(d - h.From); {
+		case on(d) && !e.heldOn(d):
 			e.Days.Add(i)
-		} else {
+		case i != e.Logged:
 			e.Days.Remove(i)
 		}
 	}
+}
+
+// heldOn reports whether a hold takes out the entry on a day.
+func (e *Entry) heldOn(d civil.Date) bool {
+	out := false
+	e.EachHold(func(h *life.Hold) { out = out || h.From <= d && d < h.Until })
+	return out
 }
 
 // asLogged adds the last day on which the log says that it was done.

@@ -146,7 +146,8 @@ func (e *Entry) free() bool { return e.FromSheet || e.Once != nil }
 const usualWindow = 3
 
 // nearest returns the nearest day to i on which the round of an entry is held, the
-// earlier of two, within its window.
+// earlier of two, within its window. What is looked for after a meal is not looked for
+// on its day.
 func (b *builder) nearest(e *Entry, i int) (int, bool) {
 	window := 0
 	switch {
@@ -157,7 +158,7 @@ func (b *builder) nearest(e *Entry, i int) (int, bool) {
 	}
 	for k := 1; k <= window; k++ {
 		for _, to := range [2]int{i - k, i + k} {
-			if b.rounds.on(e.Round, to) {
+			if b.rounds.on(e.Round, to) && (e.After <= 0 || to > i-e.After) {
 				return to, true
 			}
 		}

@@ -174,3 +174,29 @@ func BenchmarkSummary(b *testing.B) {
 		n++
 	}
 }
+
+// TestWhatIsCaughtUpComesInTheOrderOfUrgency: of what was skipped water stands first,
+// then what the young need, then the rest; all of it before the round.
+func TestWhatIsCaughtUpComesInTheOrderOfUrgency(t *testing.T) {
+	group := func(name, stage string) string {
+		return fmt.Sprintf("  animals %q {\n    count = 1\n    stage = %q\n  }\n  feeding %q {\n    on         = [\"sun\"]\n    per_animal = 1\n    prey       = \"cricket small\"\n  }\n", name, stage, name)
+	}
+	text := "collection \"fixtures\" {\n  time_zone = \"Europe/London\"\n}\nspecies \"fixture\" {\n  title = \"fixture\"\n}\nenclosure \"box\" {\n  species = \"fixture\"\n  housing {\n    kind   = \"glass\"\n    inside = \"60 x 40 x 40 cm\"\n    lid    = \"solid, latched\"\n  }\n" +
+		group("old", "adult") + group("new", "young") + "  care \"look\" {\n    on = [\"sun\"]\n  }\n  care \"water\" {\n    on = [\"sun\"]\n  }\n  care \"heat\" {\n    every = \"day\"\n  }\n}\n"
+	r := compiled(t, map[string]string{"a.care.hcl": text, "a.care.log": "2027-02-14 box skipped look\n2027-02-14 box skipped water\n2027-02-14 box skipped feeding\n"})
+	const want = `FIRST: fresh water (last done Sun 7 Feb): Box
+FIRST: feed 1 small cricket (new, last done Sun 7 Feb): Box
+FIRST: lid shut? animals seen or hidden (last done Sun 7 Feb): Box
+FIRST: feed 1 small cricket (old, last done Sun 7 Feb): Box
+`
+	got := ""
+	round := r.Roster.Rounds[0]
+	for _, l := range rounds.New(r.Roster, round, r.Roster.Picks(round, "")).On(r.Horizon.Today).Lines {
+		if strings.HasPrefix(l, "FIRST") {
+			got += l + "\n"
+		}
+	}
+	if got != want {
+		t.Errorf("got\n%s\nwant\n%s", got, want)
+	}
+}

@@ -340,24 +340,34 @@ func (l *line) fill(days []horizon.Days, n int) {
 //
 // A round of one enclosure names it once, and has a line for each task.
 func (r *Round) layout() {
-	lasting := make([]bool, len(r.tasks))
-	for i := range r.lines {
-		l := &r.lines[i]
-		r.sections[l.section].lines = append(r.sections[l.section].lines, i)
-		for _, c := range l.cells {
-			it := &r.items[c.item]
-			lasting[l.task] = lasting[l.task] || !it.High && !it.Passing
+	section := make([]int, len(r.places))
+	for i := range r.sections {
+		for _, p := range r.sections[i].places {
+			section[p] = i
 		}
+	}
+	// Counted is what the round has for good, also where a hold takes out all of its
+	// days for now: the form must not change with a hold.
+	type lasting struct {
+		section int
+		task    Task
+	}
+	seen := map[lasting]bool{}
+	count := make([]int, len(r.sections))
+	for i := range r.items {
+		it := &r.items[i]
+		if k := (lasting{section[it.Place], it.Task}); !it.High && !it.Passing && !seen[k] {
+			seen[k] = true
+			count[k.section]++
+		}
+	}
+	for i := range r.lines {
+		s := &r.sections[r.lines[i].section]
+		s.lines = append(s.lines, i)
 	}
 	for i := range r.sections {
 		s := &r.sections[i]
-		n := 0
-		for _, l := range s.lines {
-			if lasting[r.lines[l].task] {
-				n++
-			}
-		}
-		s.byTask = n < len(s.places)
+		s.byTask = count[i] < len(s.places)
 		if len(r.places) == 1 {
 			s.title, s.alone, s.byTask = r.names[0].text, true, true
 		}

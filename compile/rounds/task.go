@@ -8,6 +8,7 @@ import (
 	"unicode/utf8"
 
 	"vivary/schema"
+	"vivary/schema/wording"
 )
 
 // Task is what is done, in the parts from which its words are made. Equal tasks of
@@ -82,14 +83,14 @@ func (p *Prey) String() string {
 // of an item can not be given to each, so that only the whole is said.
 func (p *Prey) words() (dish, total string) {
 	all := strconv.Itoa(p.Total())
-	herd := " for " + strconv.Itoa(p.Animals) + " animals"
+	herd := " for " + wording.Animals(p.Animals)
 	switch {
 	case p.Animals <= 1:
-		return p.items(figure(p.Each), p.Each <= 1), ""
+		return p.items(wording.ByHand(p.Each), p.Each <= 1), ""
 	case p.Each != math.Trunc(p.Each):
 		return p.items(all, p.Total() == 1) + herd, ""
 	}
-	return p.items(figure(p.Each), p.Each == 1) + " each", all + herd
+	return p.items(wording.ByHand(p.Each), p.Each == 1) + " each", all + herd
 }
 
 // items is a number of items: "2 killed adult crickets".
@@ -108,19 +109,6 @@ func (p *Prey) items(n string, one bool) string {
 		return n + p.One
 	}
 	return n + p.Many
-}
-
-// figure writes a number of items, halves and quarters as one writes them by hand.
-func figure(x float64) string {
-	whole, part := math.Modf(x)
-	sign := map[float64]string{0.25: "¼", 0.5: "½", 0.75: "¾"}[part]
-	switch {
-	case sign == "":
-		return strconv.FormatFloat(x, 'f', -1, 64)
-	case whole == 0:
-		return sign
-	}
-	return strconv.FormatFloat(whole, 'f', -1, 64) + sign
 }
 
 // small begins the sentences of a text with small letters, as they stand behind a

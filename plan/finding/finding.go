@@ -144,8 +144,11 @@ func Together(all []Finding) []Finding {
 			continue
 		}
 		if more[f.Once]++; more[f.Once] <= told {
-			also := out[k].Also
-			out[k].Also = append(also[:len(also):len(also)], Related{At: f.In, Text: f.Text + " (" + f.Limit + ")"})
+			also, text := out[k].Also, f.Text
+			if f.Limit != "" {
+				text += " (" + f.Limit + ")"
+			}
+			out[k].Also = append(also[:len(also):len(also)], Related{At: f.In, Text: text})
 		}
 	}
 	for once, n := range more {

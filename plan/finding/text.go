@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"vivary/plan/source"
+	"vivary/schema/wording"
 )
 
 // Printer writes findings for people at a terminal.
@@ -128,11 +129,12 @@ func Summary(all []Finding) string {
 		if n[s] == 0 {
 			continue
 		}
-		word := Severity(s).String()
-		if n[s] > 1 && Severity(s) != Advice {
-			word += "s"
+		one := Severity(s).String()
+		many := one + "s"
+		if Severity(s) == Advice {
+			many = one
 		}
-		parts = append(parts, strconv.Itoa(n[s])+" "+word)
+		parts = append(parts, wording.Count(n[s], one, many))
 	}
 	return strings.Join(parts, ", ")
 }

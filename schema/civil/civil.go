@@ -160,14 +160,17 @@ func (d Date) Append(b []byte, sep string) []byte {
 
 // Words returns the date as a keeper reads it, "Sat 10 Jul 2027".
 func (d Date) Words() string {
-	y, m, day := d.YMD()
-	return d.Weekday().String()[:3] + " " + strconv.Itoa(day) + " " + m.String()[:3] + " " + strconv.Itoa(y)
+	y, _, _ := d.YMD()
+	return d.Short() + " " + strconv.Itoa(y)
 }
 
 // Short returns the date without its year, "Sat 10 Jul".
-func (d Date) Short() string {
+func (d Date) Short() string { return d.Weekday().String()[:3] + " " + d.Brief() }
+
+// Brief returns the date without its weekday and year, "10 Jul".
+func (d Date) Brief() string {
 	_, m, day := d.YMD()
-	return d.Weekday().String()[:3] + " " + strconv.Itoa(day) + " " + m.String()[:3]
+	return strconv.Itoa(day) + " " + m.String()[:3]
 }
 
 // Ordinal returns a day of the month, or another small number, as "1st", "22nd", "13th".

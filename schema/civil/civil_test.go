@@ -22,7 +22,7 @@ func TestDaysAsPackageTime(t *testing.T) {
 		if y2, m2, day2 := d.YMD(); y2 != y || m2 != m || day2 != day || d.Weekday() != u.Weekday() {
 			t.Fatalf("%s: %d %s %d, %s", u.Format(time.DateOnly), day2, m2, y2, d.Weekday())
 		}
-		if back, err := civil.Parse(u.Format(time.DateOnly)); err != nil || back != d || d.String() != u.Format(time.DateOnly) || d.Words() != u.Format("Mon 2 Jan ")+strconv.Itoa(u.Year()) {
+		if back, err := civil.Parse(u.Format(time.DateOnly)); err != nil || back != d || d.String() != u.Format(time.DateOnly) || d.Words() != u.Format("Mon 2 Jan ")+strconv.Itoa(u.Year()) || d.Short() != u.Format("Mon 2 Jan") || d.Brief() != u.Format("2 Jan") {
 			t.Fatalf("%s: %s, %s, %v", u.Format(time.DateOnly), d, d.Words(), err)
 		}
 	}

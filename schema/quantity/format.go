@@ -1,9 +1,6 @@
 package quantity
 
-import (
-	"math"
-	"strconv"
-)
+import "strconv"
 
 // Format prints a canonical value in unit u, rounded to what a keeper can
 // measure and without trailing zeros: 0.1 C, whole millilitres, but at least two
@@ -24,61 +21,29 @@ func FormatRange(low, high float64, u Unit) string {
 	u = shown(u, high)
 	l, h := rounded(low, u, up), rounded(high, u, down)
 	if l > h {
-		l, h = rounded(low, u, nearest), rounded(high, u, nearest)
+		return FormatBetween(low, high, u)
 	}
+	return joinRange(l, h, u)
+}
+
+// FormatBetween is FormatRange for two ends that are estimated or measured and no
+// limits: each is rounded by itself.
+func FormatBetween(low, high float64, u Unit) string {
+	u = shown(u, high)
+	return joinRange(rounded(low, u, nearest), rounded(high, u, nearest), u)
+}
+
+// joinRange prints two values, or one where they are the same.
+func joinRange(l, h float64, u Unit) string {
 	if l == h {
 		return join(" to ", u, h)
 	}
 	return join(" to ", u, l, h)
 }
 
-type direction int8
-
-const (
-	nearest direction = iota
-	up
-	down
-)
-
 func format(v float64, u Unit, dir direction) string {
 	u = shown(u, v)
 	return join("", u, rounded(v, u, dir))
-}
-
-// rounded converts a canonical value to unit u and rounds it there. Which side
-// it falls on is judged after converting back, as a reader of the text would.
-func rounded(v float64, u Unit, dir direction) float64 {
-	i := u.info()
-	x := i.written(v)
-	p := math.Pow10(i.decimals)
-	if i.dim != Temperature { // whose zero is a mere convention
-		for x != 0 && math.Abs(x)*p < 10 && p < 1e9 {
-			p *= 10
-		}
-	}
-	n := math.Round(x * p)
-	switch want := settle(v); {
-	case dir == up && i.canonical(n/p) < want:
-		n++
-	case dir == down && i.canonical(n/p) > want:
-		n--
-	}
-	return unsigned(n / p)
-}
-
-// shortest converts a canonical value to unit u, with the fewest decimals that
-// read back as the same canonical value.
-func shortest(v float64, u Unit) float64 {
-	i := u.info()
-	x, want := i.written(v), settle(v)
-	var buf [32]byte
-	for decimals := range 18 {
-		y, err := strconv.ParseFloat(string(strconv.AppendFloat(buf[:0], x, 'f', decimals, 64)), 64)
-		if err == nil && i.canonical(y) == want {
-			return unsigned(y)
-		}
-	}
-	return unsigned(x)
 }
 
 // join prints values with a separator between them and their unit behind the last.

@@ -4,6 +4,7 @@ import (
 	"math"
 	"math/rand/v2"
 	"strconv"
+	"strings"
 	"testing"
 )
 
@@ -116,6 +117,9 @@ func TestFormat(t *testing.T) {
 			t.Errorf("FormatRange(%v, %v, %v) = %q, want %q", c.low, c.high, c.u, got, c.want)
 		}
 	}
+	if got := FormatBetween(150, 200, Inch); got != "5.9 to 7.9 in" { // each end by itself
+		t.Errorf("FormatBetween(150, 200, Inch) = %q", got)
+	}
 }
 
 // What is printed reads back: String as the same value, FormatAtLeast and
@@ -153,6 +157,50 @@ func TestRoundTrip(t *testing.T) {
 				t.Errorf("%v is %v, at most %v: %v", q, q.Value, most.Value, err)
 			}
 		}
+	}
+}
+
+// What Format prints reads back within half of its last digit.
+func TestFormatReadsBack(t *testing.T) {
+	rnd := rand.New(rand.NewPCG(3, 4))
+	for u := None + 1; int(u) < len(units); u++ {
+		for range 500 {
+			v := u.info().canonical(rnd.Float64() * math.Pow10(rnd.IntN(4)-2))
+			if u == Fraction || u.Dimension() == Humidity {
+				v = rnd.Float64() * 100
+			}
+			text := Format(v, u)
+			digits, _, _ := strings.Cut(text, " ")
+			_, decimals, _ := strings.Cut(digits, ".")
+			half := Decimals(0.5*math.Pow10(-len(decimals))*u.info().factor, 12)
+			if back, err := Parse(text, u.Dimension()); err != nil || math.Abs(back.Value-v) > half+1e-9 {
+				t.Errorf("%v in %v is %q, which reads as %v: %v", v, u, text, back.Value, err)
+			}
+		}
+	}
+}
+
+func TestSignificant(t *testing.T) {
+	for _, c := range []struct {
+		x      float64
+		digits int
+		want   float64
+	}{{287, 1, 300}, {123, 1, 120}, {23.29, 2, 23}, {0.0312, 1, 0.03}, {0.3, 1, 0.3}, {9.97, 2, 10}, {1500, 2, 1500}, {-287, 1, -300}, {0, 2, 0}} {
+		if got := Significant(c.x, c.digits); got != c.want {
+			t.Errorf("Significant(%v, %d) = %v, want %v", c.x, c.digits, got, c.want)
+		}
+	}
+}
+
+// A keeper's other measures are in the system in which one is written.
+func TestSameSystem(t *testing.T) {
+	for u, want := range map[Unit][3]Unit{Inch: {Inch, SquareInch, Gallon}, Foot: {Inch, SquareInch, Gallon}, Centimetre: {Millimetre, SquareCentimetre, Litre}, None: {Millimetre, SquareCentimetre, Litre}} {
+		if got := [3]Unit{u.Small(), u.Square(), u.Hollow()}; got != want {
+			t.Errorf("with %v: %v, want %v", u, got, want)
+		}
+	}
+	if Fahrenheit.Step() != FahrenheitStep || Celsius.Step() != CelsiusStep {
+		t.Error("a difference is not in the degrees in which temperatures are written")
 	}
 }
 

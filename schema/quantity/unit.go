@@ -183,6 +183,31 @@ func (u Unit) String() string { return u.info().name }
 // Dimension returns what the unit measures; zero for None.
 func (u Unit) Dimension() Dimension { return u.info().dim }
 
+// Step returns the unit of a difference of temperatures for who writes them in u.
+func (u Unit) Step() Unit {
+	if u == Fahrenheit {
+		return FahrenheitStep
+	}
+	return CelsiusStep
+}
+
+// Small, Square and Hollow return the units of something small, of a floor and of an
+// inside for who measures lengths in u.
+func (u Unit) Small() Unit { return u.customary(Inch, Millimetre) }
+
+// Square is the unit of a floor.
+func (u Unit) Square() Unit { return u.customary(SquareInch, SquareCentimetre) }
+
+// Hollow is the unit of an inside.
+func (u Unit) Hollow() Unit { return u.customary(Gallon, Litre) }
+
+func (u Unit) customary(us, metric Unit) Unit {
+	if u == Inch || u == Foot {
+		return us
+	}
+	return metric
+}
+
 // spelt reports whether s is an accepted spelling of the unit.
 func (i *unitInfo) spelt(s string) bool {
 	return s == i.name || s == i.one || slices.Contains(i.also, s)

@@ -1,0 +1,96 @@
+package identity_test
+
+import (
+	"testing"
+
+	"vivary/compile/identity"
+	"vivary/plan"
+	"vivary/schema"
+	"vivary/schema/civil"
+)
+
+// word is a text that stands in a plan.
+func word(s string) (w plan.Written[string]) {
+	w.V, w.At.File, w.At.End = s, 1, int32(len(s))
+	return w
+}
+
+// TestBlocksKeepTheirFirstName: whatever a block is called now, it is known by the
+// name it had first.
+func TestBlocksKeepTheirFirstName(t *testing.T) {
+	var none plan.Written[string]
+	for _, formerly := range []plan.Written[string]{none, word("was")} {
+		want := formerly.Or("is")
+		e, a, r, k, c := &plan.Enclosure{}, &plan.Animals{}, &plan.Round{}, &plan.Keeper{}, &plan.Calendar{}
+		for _, x := range []*plan.Written[string]{&e.Name, &a.Name, &r.Name, &k.Name, &c.Name} {
+			*x = word("is")
+		}
+		for _, x := range []*plan.Written[string]{&e.Formerly, &a.Formerly, &r.Formerly, &k.Formerly, &c.Formerly} {
+			*x = formerly
+		}
+		for what, got := range map[string]string{"enclosure": identity.Enclosure(e), "animals": identity.Animals(a), "round": identity.Round(r), "keeper": identity.Keeper(k), "calendar": identity.Calendar(c)} {
+			if got != want {
+				t.Errorf("%s: %q, want %q", what, got, want)
+			}
+		}
+		if got := identity.OfCare(e, word("mist"), none).String(); got != want+"/mist" {
+			t.Errorf("care of it is %q", got)
+		}
+		if got := identity.OfTask(e, "moult/2027-03-01"); got.String() != want+"/moult/2027-03-01" || got.Of(a).String() != want+"/moult/2027-03-01/"+want {
+			t.Errorf("a task of the log is %q, and of some animals %q", got, got.Of(a))
+		}
+		if got := identity.OfMeal(e, schema.KindFeed, a, nil).String(); got != want+"/feed "+want {
+			t.Errorf("meals are %q", got)
+		}
+	}
+	if got := identity.OfCare(&plan.Enclosure{Head: plan.Head{Name: word("box")}}, word("dew"), word("mist")); got.Care != "mist" {
+		t.Errorf("care that was renamed is %q", got)
+	}
+}
+
+// TestAMealAndItsLeftoversDiffer: a name that a feeding had formerly is one that the
+// animals had, so that its leftovers have another than its meals.
+func TestAMealAndItsLeftoversDiffer(t *testing.T) {
+	e, a, f := &plan.Enclosure{}, &plan.Animals{}, &plan.Feeding{}
+	e.Name, a.Name, a.Formerly, f.Timing.Formerly = word("box"), word("adults"), word("grown"), word("old")
+	meal, rest := identity.OfMeal(e, schema.KindFeed, a, f), identity.OfMeal(e, schema.KindLeftovers, a, f)
+	if meal.String() != "box/feed old" || rest.String() != "box/leftovers old" {
+		t.Errorf("meals are %q and leftovers %q", meal, rest)
+	}
+	f.Timing.Formerly = plan.Written[string]{}
+	if got := identity.OfMeal(e, schema.KindFeed, a, f).String(); got != "box/feed grown" {
+		t.Errorf("meals of renamed animals are %q", got)
+	}
+}
+
+// TestRoundsOfACare: the round is part of the name where care is done in more than one,
+// at two times, or by a cron line; its phase is the same in each.
+func TestRoundsOfACare(t *testing.T) {
+	r := &plan.Round{}
+	r.Name, r.Formerly = word("dusk"), word("evening")
+	id := identity.Identity{Enclosure: "box", Care: "mist"}
+	two := []plan.Written[string]{word("dusk"), word("dawn")}
+	var at, once plan.Timing
+	at.Clocks = make([]plan.Written[civil.Clock], 2)
+	once.Clocks = at.Clocks[:1]
+	cron := plan.Timing{Cron: word("30 19 * * *")}
+	for _, c := range []struct {
+		t    plan.Timing
+		want string
+	}{
+		{plan.Timing{}, "box/mist"}, {plan.Timing{Round: two[:1]}, "box/mist"}, {once, "box/mist"},
+		{plan.Timing{Round: two}, "box/mist/evening"}, {at, "box/mist/evening"}, {plan.Timing{Round: two[:1], Clocks: once.Clocks}, "box/mist/evening"}, {cron, "box/mist/evening"},
+	} {
+		got := id.In(&c.t, r)
+		if got.String() != c.want {
+			t.Errorf("%q, want %q", got, c.want)
+		}
+		if got.Phase(11) != id.Phase(11) {
+			t.Errorf("%q has a phase of its own", got)
+		}
+	}
+	other := identity.Identity{Enclosure: "box-2", Care: "mist"}
+	if id.Phase(1000) == other.Phase(1000) {
+		t.Error("two boxes are due on one day")
+	}
+}
