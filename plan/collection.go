@@ -158,7 +158,7 @@ type Round struct {
 
 // Shown returns the title that people see.
 func (r *Round) Shown() string {
-	if r.Title.Set() {
+	if r.Title.Set() || !r.At.Written() && r.Title.V != "" { // one that was made has its title
 		return r.Title.V
 	}
 	return title(r.Title, r.Name.V) + " round"

@@ -66,7 +66,10 @@ var said = map[roster.Why]func(*compile.Result, *roster.Entry, *roster.Cause, in
 		return away(r, c) + ", and nobody does it that day"
 	},
 	roster.Waits: func(r *compile.Result, _ *roster.Entry, c *roster.Cause, _ int) string {
-		return away(r, c) + ", and the animals can wait for this meal, or its leftovers would stay in"
+		return away(r, c) + ", and the animals can wait for this meal"
+	},
+	roster.LeftIn: func(r *compile.Result, _ *roster.Entry, c *roster.Cause, _ int) string {
+		return away(r, c) + ", and nobody would take out what is left of live prey"
 	},
 	roster.Visit: func(r *compile.Result, e *roster.Entry, c *roster.Cause, i int) string {
 		return away(r, c) + "; on a visit, for the days between"

@@ -8,6 +8,7 @@ import (
 
 	"vivary/compile/horizon"
 	"vivary/compile/ical"
+	"vivary/compile/identity"
 	"vivary/compile/roster"
 	"vivary/schema/civil"
 )
@@ -38,7 +39,7 @@ func (f *Feed) told() []ical.Told {
 			byDays[key] = &ical.Told{From: from, Days: bools(cut, lo, hi)}
 			keys = append(keys, key)
 		}
-		byDays[key].IDs = append(byDays[key].IDs, toldID(f.r.Plan.About.Name.V, p.Entry.ID.String()))
+		byDays[key].IDs = append(byDays[key].IDs, toldID(f.r.Plan.About.Name.V, p.Entry.ID))
 	}
 	out := make([]ical.Told, len(keys))
 	for i, key := range keys {
@@ -78,7 +79,9 @@ func bools(days horizon.Days, lo, hi int) []bool {
 	return out
 }
 
-func toldID(collection, identity string) string { return ical.Short(collection, "told", identity) }
+func toldID(collection string, id identity.Identity) string {
+	return ical.Short(collection, "told", id.Told())
+}
 
 // Told is what the last published feeds of a collection showed.
 type Told struct {
@@ -106,10 +109,10 @@ func ReadTold(collection string, heads [][]byte) roster.Told {
 	return t
 }
 
-// Days returns the days on which an entry was shown, and from which until which that
+// Days returns the days on which a care was shown, and from which until which that
 // is known.
-func (t *Told) Days(identity string) (on func(civil.Date) bool, from, until civil.Date, ok bool) {
-	all := t.of[toldID(t.collection, identity)]
+func (t *Told) Days(id identity.Identity) (on func(civil.Date) bool, from, until civil.Date, ok bool) {
+	all := t.of[toldID(t.collection, id)]
 	if len(all) == 0 {
 		return nil, 0, 0, false
 	}

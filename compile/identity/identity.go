@@ -65,11 +65,15 @@ func (id Identity) String() string {
 	return s
 }
 
+// Told is the text by which feeds tell on which days a care was shown, in whichever of
+// its rounds.
+func (id Identity) Told() string { return id.Enclosure + "/" + id.Care }
+
 // Phase returns the stable first day of an interval of so many days without one of
 // its own: hashed, so that forty tubs are not all due on one day, and the same in
 // every round of a care.
 func (id Identity) Phase(days int) civil.Date {
-	return recur.Phase(id.Enclosure+"/"+id.Care, days)
+	return recur.Phase(id.Told(), days)
 }
 
 // Enclosure is the name that an enclosure had first; the functions below are the

@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"vivary/compile"
+	"vivary/compile/identity"
 	"vivary/compile/life"
 	"vivary/compile/prove"
 	"vivary/compile/roster"
@@ -131,8 +132,8 @@ type feeds struct {
 	from, until civil.Date
 }
 
-func (f feeds) Days(identity string) (on func(civil.Date) bool, from, until civil.Date, ok bool) {
-	days, ok := f.days[identity]
+func (f feeds) Days(id identity.Identity) (on func(civil.Date) bool, from, until civil.Date, ok bool) {
+	days, ok := f.days[id.Told()]
 	return func(d civil.Date) bool { return slices.Contains(days, d.String()) }, f.from, f.until, ok
 }
 
@@ -214,7 +215,9 @@ func TestADayLess(t *testing.T) {
 		c.lower(&l)
 		r = compiled(t, l.sheet()+people+rounds+c.blocks+box("ash", care), "", day("2027-05-01"))
 		all := found(r)
-		if !slices.ContainsFunc(all, func(f finding.Finding) bool { return f.Rule.ID == c.rule && f.Limit == c.limit && strings.Contains(f.Source, "trial") == strings.Contains(f.Limit, "unattended") }) {
+		if !slices.ContainsFunc(all, func(f finding.Finding) bool {
+			return f.Rule.ID == c.rule && f.Limit == c.limit && strings.Contains(f.Source, "trial") == strings.Contains(f.Limit, "unattended")
+		}) {
 			t.Errorf("%s a day less, and it is not found:\n%s", c.name, said(r, all))
 		}
 	}
@@ -254,6 +257,32 @@ func TestHowBadItIs(t *testing.T) {
 		r := compiled(t, text+people+rounds+box("ash", c.care), "", day("2027-05-01"))
 		if all := found(r); len(all) != 1 || all[0].Severity != c.want {
 			t.Errorf("%q and %q: want one %s\n%s", c.care, c.need, c.want, said(r, all))
+		}
+	}
+}
+
+// TestCareOfTheSheetIsFoundAtTheEnclosure: what the sheet has too rarely is no line of
+// the plan's that could be changed.
+func TestCareOfTheSheetIsFoundAtTheEnclosure(t *testing.T) {
+	text := strings.Replace(limits{water: 3}.sheet(), "  need ", "  care \"water\" {\n    every = \"4 days\"\n    source = [\"fixture\"]\n  }\n  need ", 1)
+	r := compiled(t, text+people+rounds+box("ash", ""), "", day("2027-05-01"))
+	if all := found(r); len(all) != 1 || !strings.HasPrefix(r.Plan.Files.Of(all[0].At), "enclosure") {
+		t.Errorf("said at another line:\n%s", said(r, all))
+	}
+}
+
+// TestWhatAStandInDoesNotDo: somebody who comes every day tests no thermostat, so that
+// no more visits mend it, only an earlier return.
+func TestWhatAStandInDoesNotDo(t *testing.T) {
+	text := strings.Replace(limits{water: 30}.sheet(), "need \"water\"", "need \"device-test\"", 1)
+	care := "  climate {\n    heater \"mat\" {\n      power      = \"10 W\"\n      place      = \"side\"\n      thermostat = \"28 C\"\n    }\n  }\n  care \"device-test\" {\n    every = \"10 days\"\n  }\n"
+	for to, want := range map[string]string{"2027-08-08": "", "2027-08-09": `to = "2027-08-09" | error [device-untested] ash: 31 days without a test of heater and thermostat, from Fri 9 Jul 2027 to Mon 9 Aug 2027
+  limit: 30 days at the longest, need "device-test" of fixture
+  write: to = "2027-08-08" at the latest: whoever stands in does not do this
+  also: lead is away from Sat 10 Jul 2027 to Mon 9 Aug 2027, covered by ben, who does not do this
+`} {
+		if got := proven(t, text+people+rounds+away("lead", "2027-07-10", to, "  cover = \"ben\"\n")+box("ash", care), ""); got != want {
+			t.Errorf("away until %s it says\n%s\nwant\n%s", to, got, want)
 		}
 	}
 }

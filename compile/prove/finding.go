@@ -44,6 +44,7 @@ type cause struct {
 	unshown     *roster.Entry   // care that nobody is shown
 	away        *plan.Away      // an absence
 	keepers     bool            // and nobody who stands in does this care
+	noRound     *roster.Entry   // care of a day on which its round is not held
 	held        []*roster.Cause // holds
 	skipped     bool            // the log says that it was not done
 	shownBefore bool            // the last feeds showed it on other days
@@ -82,12 +83,20 @@ func (b *breach) stillAway(first *plan.Away) *plan.Away {
 }
 
 func (b *breach) causedBy(x *roster.Entry, c *roster.Cause) {
-	i := c.Days.Next(max(0, b.Breach.From+1))
+	from := b.Breach.From
+	if b.Missed.From != b.Missed.To && b.Missed.To == b.Breach.To {
+		from = b.Missed.From // it began before, and what began it is its cause
+	}
+	i := c.Days.Next(max(0, from+1))
 	if i < 0 || i >= b.Breach.To {
 		return
 	}
 	switch c.Why {
-	case roster.Nobody, roster.Waits:
+	case roster.NoRound:
+		if b.noRound == nil && !x.Days.Has(i) {
+			b.noRound = x
+		}
+	case roster.Nobody, roster.Waits, roster.LeftIn:
 		if b.away == nil {
 			b.away, b.keepers = c.Away, !x.Kind.StandIn && !x.Feeds()
 		}

@@ -44,8 +44,8 @@ type Proof struct {
 	By []*roster.Entry
 	// Times is on how many days from today on the need is met.
 	Times int
-	// Nobody are the days on which nobody at all comes to the enclosure, since who
-	// looks after it is away.
+	// Nobody are the days on which nobody at all comes to the enclosure, since those who
+	// meet the need are away.
 	Nobody horizon.Days
 	// Excused are days on which the need does not hold: meals while an animal must
 	// not be fed, for the reason of the hold.
@@ -123,8 +123,6 @@ type prover struct {
 	s       *roster.Roster
 	life    *life.Enclosure
 	entries []roster.Entry
-	nobody  horizon.Days // made when it is first asked for
-	asked   bool
 	out     []Proof
 }
 
@@ -135,9 +133,6 @@ func (w *prover) need(n *plan.Need, g *life.Group) {
 	}
 	p := Proof{Life: w.life, Group: g, Need: n, Name: name, Allowed: max(1, int(n.Longest.V.Value/(24*60))), today: w.s.Horizon.Today, told: w.s.Told != nil}
 	p.Unattended = p.Allowed
-	if !name.OfGroup {
-		w.unattended(&p)
-	}
 	met := w.s.Horizon.New()
 	for i := range w.entries {
 		if x := &w.entries[i]; meets(x, name, g) {
@@ -150,11 +145,14 @@ func (w *prover) need(n *plan.Need, g *life.Group) {
 		}
 	}
 	p.Times = met.CountFrom(p.today)
+	if !name.OfGroup {
+		w.unattended(&p)
+	}
 	if name.PerMeal {
 		w.leftovers(&p, met, g)
 	} else {
 		p.Excused = w.excused(name, g)
-		p.longest(met, w.s.Horizon.Days)
+		p.longest(met, w.s.Horizon)
 	}
 	w.out = append(w.out, p)
 }
@@ -197,36 +195,34 @@ func (w *prover) unattended(p *Proof) {
 		p.Alone = nil
 		return
 	}
-	p.Unattended, p.Nobody = least, w.alone()
+	p.Unattended, p.Nobody = least, w.alone(p.By)
 }
 
-// alone returns the days on which somebody who looks after the enclosure is away with
-// nobody in their place, and nobody else comes: one keeper's absence leaves no
+// alone returns the days on which all those who meet a need are away with nobody in
+// their place, and nobody else comes to the enclosure: one keeper's absence leaves no
 // enclosure alone at which another stands every day. It is nil for none.
-func (w *prover) alone() horizon.Days {
-	if w.asked {
-		return w.nobody
-	}
-	w.asked = true
-	for i := range w.entries {
-		x := &w.entries[i]
-		d := w.s.People.Of(x.Keeper)
-		if d == nil {
+func (w *prover) alone(by []*roster.Entry) horizon.Days {
+	var gone horizon.Days
+	for _, x := range by {
+		if x.Once != nil {
 			continue
 		}
-		if w.nobody == nil {
-			w.nobody = w.s.Horizon.New()
+		d := w.s.People.Of(x.Keeper)
+		if d == nil {
+			return nil
 		}
-		gone := d.Away.Clone()
+		if gone == nil {
+			gone = d.Away.Clone()
+		}
+		gone.Keep(d.Away)
 		gone.Subtract(d.Visits)
-		w.nobody.Union(gone)
 	}
 	for i := range w.entries {
-		if w.nobody != nil {
-			w.nobody.Subtract(w.entries[i].Days)
+		if gone != nil {
+			gone.Subtract(w.entries[i].Days)
 		}
 	}
-	return w.nobody
+	return gone
 }
 
 // limit returns how long the time between two occasions may be. On days on which
@@ -237,7 +233,7 @@ func (p *Proof) limit(from, to, back int) Limit {
 	if p.Nobody == nil || !p.left(from, to) {
 		return Limit{Days: p.Allowed}
 	}
-	if from-back >= p.Unattended {
+	if from-back+1 >= p.Unattended { // both of these days are days of care
 		return Limit{Days: p.Unattended, Alone: true}
 	}
 	if half := (p.Unattended + 1) / 2; half > p.Allowed {
@@ -263,7 +259,7 @@ func (p *Proof) left(from, to int) bool {
 
 // excused returns the days on which a hold keeps a need from being met for the
 // animals' own good, or nil for none. No hold excuses for ever: one that nobody
-// ends in the log is looked into.
+// ends in the log is looked into once it has lasted for so long.
 func (w *prover) excused(need *schema.NeedName, g *life.Group) horizon.Days {
 	var out horizon.Days
 	h := w.s.Horizon
@@ -277,6 +273,10 @@ func (w *prover) excused(need *schema.NeedName, g *life.Group) horizon.Days {
 				out = h.New()
 			}
 			out.AddRun(int(x.From-h.From), int(min(x.Until, x.From+civil.Date(most))-h.From), h.Days)
+			if x.Open {
+				// When it ends is not known: what is to come is judged when it has.
+				out.AddRun(h.Today, int(x.Until-h.From), h.Days)
+			}
 		}
 	}
 	add(w.life.Holds, w.season(need, g))
@@ -330,26 +330,41 @@ func Holds(h *life.Hold, need *schema.NeedName) bool {
 }
 
 // lastDone returns the last occasion before today. Where none is known it is
-// yesterday: what was due before counts as done, unless the log or an absence shows
-// that it was left undone.
-func (p *Proof) lastDone(met horizon.Days) int {
+// yesterday: what was due before counts as done, up to the first day on which the log
+// or an absence shows that it was left undone.
+func (p *Proof) lastDone(met horizon.Days, h horizon.Horizon) int {
 	if last := met.Last(p.today); last >= 0 {
 		return last
 	}
+	first := p.today
 	for _, x := range p.By {
 		for k := range x.Causes {
-			if c := &x.Causes[k]; !c.Why.Stands() && c.Days.Next(0) >= 0 && c.Days.Next(0) < p.today {
-				return -1
+			switch c := &x.Causes[k]; {
+			case !undone(c.Why) || c.Days.Next(0) < 0:
+			case c.Away != nil && c.Away.From.V < h.From:
+				return -1 // since before all that is known
+			default:
+				first = min(first, c.Days.Next(0))
 			}
 		}
 	}
-	return p.today - 1
+	return first - 1
+}
+
+// undone reports whether a reason is a fact of what was not done, and not of how the
+// plan has it.
+func undone(w roster.Why) bool {
+	switch w {
+	case roster.Skipped, roster.Nobody, roster.Waits, roster.LeftIn, roster.Held:
+		return true
+	}
+	return false
 }
 
 // longest finds the longest time between two days of met that ends today or later,
 // and the first that is too long. Excused days are not counted.
-func (p *Proof) longest(met horizon.Days, days int) {
-	last := p.lastDone(met)
+func (p *Proof) longest(met horizon.Days, h horizon.Horizon) {
+	last, days := p.lastDone(met, h), h.Days
 	if p.Times == days-p.today && last == p.today-1 {
 		p.Longest, p.From, p.To = 1, last, p.today // every day, as most care is
 		return
@@ -369,9 +384,10 @@ func (p *Proof) longest(met horizon.Days, days int) {
 		}
 		most := p.limit(last, to, back)
 		if last < p.today && p.length(Gap{last, p.today}) > most.Days && p.happened(last) {
-			// No plan makes it sooner than today; from then on the plan is asked.
+			// No plan makes it sooner than today; from then on the plan is asked, for no
+			// more than what holds on any day.
 			p.Missed, p.Late = Gap{last, to}, most
-			g.From = p.today - 1
+			g.From, most = p.today-1, Limit{Days: p.Allowed}
 			if gap = p.length(g); to == days {
 				gap--
 			}
@@ -401,7 +417,7 @@ func (p *Proof) happened(from int) bool {
 	for _, x := range p.By {
 		for k := range x.Causes {
 			c := &x.Causes[k]
-			if i := c.Days.Next(from); !c.Why.Stands() && i >= 0 && i < p.today {
+			if i := c.Days.Next(from); undone(c.Why) && i >= 0 && i < p.today {
 				return true
 			}
 		}
@@ -463,8 +479,8 @@ func (w *prover) leftovers(p *Proof, met horizon.Days, g *life.Group) {
 			continue
 		}
 		for d := x.Days.Next(max(0, p.today-p.Allowed)); d >= 0; d = x.Days.Next(d + 1) {
-			if x.Killed != nil && x.Killed.Has(d) {
-				continue
+			if x.Killed != nil && x.Killed.Has(d) || d >= p.today && !x.Shown.Has(d) {
+				continue // nothing is left of it, or nobody is told to give it
 			}
 			to := met.Next(d + 1)
 			if to < 0 {

@@ -56,7 +56,11 @@ func (b *builder) toVisits(e *Entry, d *Duty, r *Run) {
 // last puts what falls on day i, when nobody comes, on the last day before it with
 // somebody: it is the last fill-up.
 func (b *builder) last(e *Entry, d *Duty, r *Run, i int) {
-	if to := d.before(i); to >= 0 {
+	to := d.before(i)
+	for to >= 0 && !b.rounds.on(e.Round, to) {
+		to = d.before(to - 1)
+	}
+	if to >= 0 {
 		away := r.block(max(to, r.From))
 		b.put(e, Cause{Why: Leaving, Away: away, At: away.At}, to)
 	}
@@ -65,12 +69,22 @@ func (b *builder) last(e *Entry, d *Duty, r *Run, i int) {
 // next puts what falls on day i, when nobody comes, on the first day after it with
 // somebody: a visit, or the return.
 func (b *builder) next(e *Entry, d *Duty, r *Run, i int) {
-	to := d.present(i)
+	to := b.nextRound(e, d, i)
 	c := Cause{Why: Visit, Away: r.block(min(to, r.To-1)), At: r.block(min(to, r.To-1)).At}
 	if to >= r.To {
 		c.Why, c.Last = Return, b.lastDone(e, i)
 	}
 	b.put(e, c, to)
+}
+
+// nextRound returns the first day from i on with somebody, on which the round of an
+// entry is held.
+func (b *builder) nextRound(e *Entry, d *Duty, i int) int {
+	to := d.present(i)
+	for to < b.Horizon.Days && !b.rounds.on(e.Round, to) {
+		to = d.present(to + 1)
+	}
+	return to
 }
 
 // within returns the days of an entry in a run of days away.
@@ -93,11 +107,21 @@ func (b *builder) around(e *Entry, r *Run) {
 	if len(due) == 0 || e.After != 0 {
 		return
 	}
+	d := b.People.Of(e.Keeper)
 	first, last := r.Blocks[0], r.block(r.To-1)
-	b.put(e, Cause{Why: Return, Away: last, At: last.At}, r.To)
-	if e.Kind.Needs != nil && r.From > 0 {
-		b.put(e, Cause{Why: Leaving, Away: first, At: first.At}, r.From-1)
+	b.put(e, Cause{Why: Return, Away: last, At: last.At}, b.ownRound(e, d, r.To, 1))
+	if e.Kind.Needs != nil {
+		b.put(e, Cause{Why: Leaving, Away: first, At: first.At}, b.ownRound(e, d, r.From-1, -1))
 	}
+}
+
+// ownRound returns the first day from i on, or back, on which the keeper is there and
+// the round of an entry is held; -1 or the end of the window for none.
+func (b *builder) ownRound(e *Entry, d *Duty, i, step int) int {
+	for i >= 0 && i < b.Horizon.Days && (d.Away.Has(i) || !b.rounds.on(e.Round, i)) {
+		i += step
+	}
+	return i
 }
 
 // mealsAway moves the last meal before leaving so that its leftovers are taken
@@ -115,14 +139,18 @@ func (b *builder) mealsAway(e *Entry, d *Duty, r *Run) {
 			b.take(e, Cause{Why: Waits, Away: r.block(i), At: r.block(i).At}, i)
 		}
 		if next := e.Days.Next(r.To); next < 0 || next-last > most {
-			b.put(e, Cause{Why: Return, Away: r.block(r.To - 1), At: r.block(r.To - 1).At}, r.To)
-			b.tooSoon(e, r.To)
+			to := b.ownRound(e, d, r.To, 1)
+			b.put(e, Cause{Why: Return, Away: r.block(r.To - 1), At: r.block(r.To - 1).At}, to)
+			b.tooSoon(e, to)
 		}
 		return
 	}
 	moved := false
 	for _, i := range due {
-		at := d.present(i)
+		at := i
+		if !d.Visits.Has(i) {
+			at = b.nextRound(e, d, i)
+		}
 		switch {
 		case at == last:
 			if at != i {
@@ -157,7 +185,7 @@ func (b *builder) beforeLeaving(e *Entry, d *Duty, r *Run, after, least int) int
 		if !e.Days.Has(i) || !stays(i) {
 			continue
 		}
-		b.take(e, Cause{Why: Waits, Away: away, At: away.At}, i)
+		b.take(e, Cause{Why: LeftIn, Away: away, At: away.At}, i)
 		to := r.From - 1 - after
 		if last = b.lastMeal(e, to); to >= 0 && to-last >= least {
 			b.put(e, Cause{Why: Leaving, Away: away, At: away.At}, to)
@@ -229,7 +257,7 @@ func (b *builder) onceAway(e *Entry, d *Duty, r *Run) {
 		if !d.Visits.Has(i) {
 			b.take(e, Cause{Why: Nobody, Away: r.block(i), At: r.block(i).At}, i)
 			b.next(e, d, r, i)
-			at = d.present(i)
+			at = b.nextRound(e, d, i)
 		}
 		if e.Once.Meal && !e.Once.Killed && at < r.To && b.alone(e, at, 1) {
 			b.give(e, at, 1)

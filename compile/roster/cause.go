@@ -22,9 +22,10 @@ const (
 	Moved
 	// Nobody is out: who does it is away, and it is not done by a stand-in that day.
 	Nobody
-	// Waits is out: a meal that the animals can wait for until somebody is back, or
-	// that would leave live prey with nobody to take it out.
+	// Waits is out: a meal that the animals can wait for until somebody is back.
 	Waits
+	// LeftIn is out: a meal of which live prey would be left in with nobody to take it out.
+	LeftIn
 	// Visit is in: what fell between two visits is done at them.
 	Visit
 	// Leaving is in: somebody comes for the last time before days without anybody.

@@ -31,7 +31,7 @@ type example struct {
 // names of the reasons, as examples have them.
 var names = map[roster.Why]string{
 	roster.Held: "held", roster.Halved: "halved", roster.NoRound: "no round", roster.Moved: "moved", roster.Nobody: "nobody",
-	roster.Waits: "waits", roster.Visit: "visit", roster.Leaving: "leaving", roster.Return: "return", roster.Skipped: "skipped",
+	roster.Waits: "waits", roster.LeftIn: "left in", roster.Visit: "visit", roster.Leaving: "leaving", roster.Return: "return", roster.Skipped: "skipped",
 	roster.InPlace: "another stands in its place", roster.TooSoon: "too soon", roster.CaughtUp: "caught up", roster.Done: "done",
 	roster.PreyKilled: "killed", roster.WithMeal: "with a meal",
 }

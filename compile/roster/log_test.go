@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"vivary/compile"
+	"vivary/compile/identity"
 	"vivary/compile/roster"
 	"vivary/internal/planned"
 	"vivary/schema/civil"
@@ -104,7 +105,7 @@ var logDays = []example{
 		now:   "28 Jun", from: "21 Jun", to: "28 Jun",
 		want: `
 			feed only: Mon 21 Jun; Thu 24 Jun, done; Mon 28 Jun
-			leftovers only: Tue 22 Jun; Fri 25 Jun, done`,
+			leftovers only: Tue 22 Jun; Fri 25 Jun`,
 	},
 	{
 		// Two lines say that a meal was given: it is the later.
@@ -317,8 +318,8 @@ type feeds struct {
 	from, until civil.Date
 }
 
-func (f feeds) Days(identity string) (func(civil.Date) bool, civil.Date, civil.Date, bool) {
-	return func(d civil.Date) bool { return f.shown[d] }, f.from, f.until, identity == f.identity
+func (f feeds) Days(id identity.Identity) (func(civil.Date) bool, civil.Date, civil.Date, bool) {
+	return func(d civil.Date) bool { return f.shown[d] }, f.from, f.until, id.Told() == f.identity
 }
 
 // TestWhatPeopleWereTold: where the plan was edited, the days that are over are those
@@ -348,7 +349,7 @@ func TestWhatPeopleWereTold(t *testing.T) {
 		// have been.
 		{"halved as it was then", ash(`care "mist" { every = "day" } season "rest" { from = "26 jun"; to = "3 jul"; misting = "half" }`), "", "mist",
 			feeds{"ash/mist", map[civil.Date]bool{on("26 Jun"): true, on("27 Jun"): true, on("30 Jun"): true}, on("14 Jun"), on("20 Jul")},
-			"Sat 26 Jun; Sun 27 Jun; Wed 30 Jun; not Thu 1 Jul, halved rest; Fri 2 Jul; not Sat 3 Jul, halved rest; Sun 4 Jul; Mon 5 Jul; Tue 6 Jul"},
+			"Sat 26 Jun; Sun 27 Jun; not Tue 29 Jun, halved rest; Wed 30 Jun; not Thu 1 Jul, halved rest; Fri 2 Jul; not Sat 3 Jul, halved rest; Sun 4 Jul; Mon 5 Jul; Tue 6 Jul"},
 	} {
 		p, found := planned.Sound(t, planned.With(house(c.plan), logged(c.log)))
 		r := compile.From(compile.Input{Plan: p, Loaded: found, Now: on("1 Jul").At(12*60, p.Location), Told: c.told})

@@ -82,7 +82,7 @@ func (b *builder) companion(e Entry, meal *Entry, kind *schema.CareKind, after i
 	e.Days = b.days()
 	b.shift(e.Days, meal.Days, after)
 	for _, c := range meal.Causes {
-		if c.Why != PreyKilled && c.Why != CaughtUp {
+		if c.Why != PreyKilled && c.Why != CaughtUp && c.Why != Done {
 			days := b.days()
 			b.shift(days, c.Days, after)
 			c.Days = days

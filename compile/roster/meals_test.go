@@ -92,7 +92,7 @@ var mealDays = []example{
 		plan:  hungry("4 days", "3 days", staff, away("lead", "10 Jul", "24 Jul", "cover = \"sitter\"\nvisits = [\"tue\", \"fri\"]"), meals(`on = ["mon", "wed", "fri"]`)),
 		now:   "1 Jul", from: "5 Jul", to: "26 Jul",
 		want: `
-			feed only: Mon 5 Jul; Wed 7 Jul; not Fri 9 Jul, waits 10 Jul; not Mon 12 Jul, nobody 10 Jul; Tue 13 Jul, visit 10 Jul, by sitter, killed; not Wed 14 Jul, nobody 10 Jul; Fri 16 Jul, visit 10 Jul, by sitter, killed; not Mon 19 Jul, nobody 10 Jul; Tue 20 Jul, visit 10 Jul, by sitter, killed; not Wed 21 Jul, nobody 10 Jul; Fri 23 Jul, visit 10 Jul, by sitter, killed; Mon 26 Jul`,
+			feed only: Mon 5 Jul; Wed 7 Jul; not Fri 9 Jul, left in 10 Jul; not Mon 12 Jul, nobody 10 Jul; Tue 13 Jul, visit 10 Jul, by sitter, killed; not Wed 14 Jul, nobody 10 Jul; Fri 16 Jul, visit 10 Jul, by sitter, killed; not Mon 19 Jul, nobody 10 Jul; Tue 20 Jul, visit 10 Jul, by sitter, killed; not Wed 21 Jul, nobody 10 Jul; Fri 23 Jul, visit 10 Jul, by sitter, killed; Mon 26 Jul`,
 	},
 	{
 		// Not before four days have gone by: Friday's visit comes three after Tuesday's.
@@ -109,8 +109,8 @@ var mealDays = []example{
 		plan:  hungry("20 days", "3 days", staff, away("lead", "10 Jul", "17 Jul", ""), meals(`on = ["fri"]`)),
 		now:   "1 Jul", from: "2 Jul", to: "23 Jul",
 		want: `
-			feed only: Fri 2 Jul; Thu 8 Jul, leaving 10 Jul; not Fri 9 Jul, waits 10 Jul; not Fri 16 Jul, waits 10 Jul; Fri 23 Jul
-			leftovers only: Sat 3 Jul; Fri 9 Jul, leaving 10 Jul; not Sat 10 Jul, waits 10 Jul; not Sat 17 Jul, waits 10 Jul`,
+			feed only: Fri 2 Jul; Thu 8 Jul, leaving 10 Jul; not Fri 9 Jul, left in 10 Jul; not Fri 16 Jul, waits 10 Jul; Fri 23 Jul
+			leftovers only: Sat 3 Jul; Fri 9 Jul, leaving 10 Jul; not Sat 10 Jul, left in 10 Jul; not Sat 17 Jul, waits 10 Jul`,
 	},
 	{
 		// Of killed prey nothing is taken out, and it stays where it was.
@@ -134,7 +134,7 @@ var mealDays = []example{
 		title: "too soon before leaving",
 		plan:  hungry("20 days", "2 days", staff, away("lead", "10 Jul", "17 Jul", ""), meals(`every = "2 days"; from = "2027-07-01"`)),
 		now:   "1 Jul", from: "5 Jul", to: "17 Jul",
-		want: `feed only: Mon 5 Jul; Wed 7 Jul; not Fri 9 Jul, waits 10 Jul; not Sun 11 Jul, waits 10 Jul; not Tue 13 Jul, waits 10 Jul; not Thu 15 Jul, waits 10 Jul; Sat 17 Jul`,
+		want: `feed only: Mon 5 Jul; Wed 7 Jul; not Fri 9 Jul, left in 10 Jul; not Sun 11 Jul, waits 10 Jul; not Tue 13 Jul, waits 10 Jul; not Thu 15 Jul, waits 10 Jul; Sat 17 Jul`,
 	},
 	{
 		// No meal is known before the absence: what was due before today counts as done, so
@@ -231,7 +231,7 @@ var mealDays = []example{
 		now:   "1 Jul", from: "20 Jun", to: "22 Jul",
 		want: `
 			feed only: Tue 22 Jun, done; Tue 29 Jun; not Tue 6 Jul, held moulted 30 Jun; Wed 14 Jul; Wed 21 Jul
-			leftovers only: Wed 23 Jun, done; Wed 30 Jun; not Wed 7 Jul, held moulted 30 Jun; Thu 8 Jul, with a meal; Thu 15 Jul; Thu 22 Jul
+			leftovers only: Wed 23 Jun; Wed 30 Jun; not Wed 7 Jul, held moulted 30 Jun; Thu 8 Jul, with a meal; Thu 15 Jul; Thu 22 Jul
 			first-meal/2027-06-30: Wed 7 Jul`,
 	},
 	{
@@ -270,8 +270,8 @@ var mealDays = []example{
 		plan:  hungry("20 days", "2 days", staff, away("lead", "10 Jul", "17 Jul", ""), meals(`every = "3 days"; from = "2027-06-29"; leftovers = "2 days"`)),
 		now:   "1 Jul", from: "2 Jul", to: "17 Jul",
 		want: `
-			feed only: Fri 2 Jul; Mon 5 Jul; Wed 7 Jul, leaving 10 Jul; not Thu 8 Jul, waits 10 Jul; not Sun 11 Jul, waits 10 Jul; not Wed 14 Jul, waits 10 Jul; Sat 17 Jul
-			leftovers only: Sun 4 Jul; Wed 7 Jul; Fri 9 Jul, leaving 10 Jul; not Sat 10 Jul, waits 10 Jul; not Tue 13 Jul, waits 10 Jul; not Fri 16 Jul, waits 10 Jul`,
+			feed only: Fri 2 Jul; Mon 5 Jul; Wed 7 Jul, leaving 10 Jul; not Thu 8 Jul, left in 10 Jul; not Sun 11 Jul, waits 10 Jul; not Wed 14 Jul, waits 10 Jul; Sat 17 Jul
+			leftovers only: Sun 4 Jul; Wed 7 Jul; Fri 9 Jul, leaving 10 Jul; not Sat 10 Jul, left in 10 Jul; not Tue 13 Jul, waits 10 Jul; not Fri 16 Jul, waits 10 Jul`,
 	},
 	{
 		// The last meal before leaving is on the first day of the window: 32 days until the

@@ -1,6 +1,9 @@
 package roster
 
 import (
+	"slices"
+
+	"vivary/compile/identity"
 	"vivary/compile/life"
 	"vivary/plan/finding"
 	"vivary/schema"
@@ -11,9 +14,9 @@ import (
 // was edited, the days before today are those that were shown then, and not those
 // that the new text would have had.
 type Told interface {
-	// Days returns the days on which an entry was shown, by the text of its identity,
-	// and from which day until which that is known; false where nothing is.
-	Days(identity string) (on func(civil.Date) bool, from, until civil.Date, ok bool)
+	// Days returns the days on which a care was shown, in whichever of its rounds, and
+	// from which day until which that is known; false where nothing is.
+	Days(identity.Identity) (on func(civil.Date) bool, from, until civil.Date, ok bool)
 }
 
 // plan fills in the days as planned. What the log says was done, was.
@@ -40,7 +43,7 @@ func (b *builder) asTold(e *Entry) {
 	if b.Told == nil || e.Once != nil {
 		return
 	}
-	on, from, until, ok := b.Told.Days(e.ID.String())
+	on, from, until, ok := b.Told.Days(e.ID)
 	if !ok {
 		return
 	}
@@ -49,8 +52,8 @@ func (b *builder) asTold(e *Entry) {
 		switch i := int(d - h.From); {
 		case on(d) && !e.heldOn(d):
 			e.Days.Add(i)
-		case i != e.Logged:
-			e.Days.Remove(i)
+		case i != e.Logged && !slices.Contains(b.life.Skipped[e.ID.Care], d):
+			e.Days.Remove(i) // what was skipped is still to be looked at
 		}
 	}
 }

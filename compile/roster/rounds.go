@@ -9,6 +9,7 @@ import (
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema/civil"
+	"vivary/schema/quantity"
 )
 
 // rounds finds the round in which a care is done. Care at a time of its own, in
@@ -22,7 +23,7 @@ type rounds struct {
 }
 
 func newRounds(s *Shared) *rounds {
-	r := &rounds{s: s, first: s.Rounds[0], byName: map[string]*plan.Round{}, byClock: map[civil.Clock]*plan.Round{}, held: map[*plan.Round]horizon.Days{}}
+	r := &rounds{s: s, first: usualRound(s.Rounds), byName: map[string]*plan.Round{}, byClock: map[civil.Clock]*plan.Round{}, held: map[*plan.Round]horizon.Days{}}
 	for _, x := range s.Rounds {
 		r.byName[x.Name.V] = x
 		if r.byClock[x.Clock.V] == nil && len(x.On) == 0 {
@@ -33,6 +34,16 @@ func newRounds(s *Shared) *rounds {
 		}
 	}
 	return r
+}
+
+// usualRound is the first round that is held every day, or the first of all.
+func usualRound(all []*plan.Round) *plan.Round {
+	for _, x := range all {
+		if len(x.On) == 0 {
+			return x
+		}
+	}
+	return all[0]
 }
 
 // note makes rounds for the times of its own that care has, of an enclosure or of a
@@ -63,6 +74,7 @@ func (r *rounds) clock(c civil.Clock) {
 		return
 	}
 	x := madeRound("at-"+c.String(), c)
+	x.Title.V = c.String() + " round"
 	r.byClock[c] = x
 	i, _ := slices.BinarySearchFunc(r.s.Rounds, c, func(x *plan.Round, c civil.Clock) int { return cmp.Compare(x.Clock.V, c) })
 	r.s.Rounds = slices.Insert(r.s.Rounds, i, x)
@@ -113,7 +125,8 @@ func (r *rounds) on(x *plan.Round, i int) bool {
 }
 
 // onRounds moves days on which the round is not held to the nearest on which it is,
-// as far as the care's window allows.
+// as far as the care's window allows. Of a care that is done in several rounds, those
+// that are held do it.
 func (b *builder) onRounds(e *Entry) {
 	held := b.rounds.held[e.Round]
 	if held == nil {
@@ -126,6 +139,9 @@ func (b *builder) onRounds(e *Entry) {
 		}
 		e.Moved = true
 		b.take(e, Cause{Why: NoRound, At: e.Round.At}, i)
+		if b.elsewhere(e, i) {
+			continue
+		}
 		if to, ok := b.nearest(e, i); ok {
 			b.put(e, Cause{Why: Moved, At: e.Round.At}, to)
 		} else if !said && i >= b.Horizon.Today && i < b.Horizon.Days-maxWindow {
@@ -138,25 +154,63 @@ func (b *builder) onRounds(e *Entry) {
 	}
 }
 
-// free reports whether the keeper has chosen no day.
-func (e *Entry) free() bool { return e.FromSheet || e.Once != nil }
+// elsewhere reports whether another round of a care is held on day i.
+func (b *builder) elsewhere(e *Entry, i int) bool {
+	if e.Timing == nil {
+		return false
+	}
+	for _, n := range e.Timing.Round {
+		if x := b.rounds.byName[n.V]; x != nil && x != e.Round && b.rounds.on(x, i) {
+			return true
+		}
+	}
+	return false
+}
+
+// free reports whether the keeper has chosen no day: the phase of an interval without a
+// first day is ours.
+func (e *Entry) free() bool {
+	if e.FromSheet || e.Once != nil {
+		return true
+	}
+	t := e.Timing
+	return len(t.On) == 0 && !t.Cron.Set() && !t.From.Set()
+}
 
 // usualWindow is by how many days what has no window of its own may be moved to a
 // round (common practice, no source).
 const usualWindow = 3
 
+// window is by how many days an entry may be moved to a round: what is done every so
+// often on no chosen day, by as long as that is.
+func (e *Entry) window() int {
+	switch {
+	case e.Timing != nil && e.Timing.Window.Set():
+		return windowDays(e.Timing.Window.V)
+	case e.Timing != nil && e.Timing.Every.Set() && e.free():
+		return min(max(usualWindow, interval(e.Timing.Every.V)), maxWindow)
+	case e.free():
+		return usualWindow
+	}
+	return 0
+}
+
+// interval is about how many days an interval has.
+func interval(v quantity.Interval) int {
+	switch v.Unit {
+	case quantity.Day:
+		return v.N
+	case quantity.Week:
+		return 7 * v.N
+	}
+	return maxWindow
+}
+
 // nearest returns the nearest day to i on which the round of an entry is held, the
 // earlier of two, within its window. What is looked for after a meal is not looked for
 // on its day.
 func (b *builder) nearest(e *Entry, i int) (int, bool) {
-	window := 0
-	switch {
-	case e.Timing != nil && e.Timing.Window.Set():
-		window = windowDays(e.Timing.Window.V)
-	case e.free():
-		window = usualWindow
-	}
-	for k := 1; k <= window; k++ {
+	for k := 1; k <= e.window(); k++ {
 		for _, to := range [2]int{i - k, i + k} {
 			if b.rounds.on(e.Round, to) && (e.After <= 0 || to > i-e.After) {
 				return to, true

@@ -206,7 +206,7 @@ func (e *Entry) Words() string {
 	case e.Once != nil:
 		return "once, because of the log"
 	case e.After > 0:
-		return "after each live meal"
+		return "after each meal"
 	case e.After < 0:
 		return "before each meal"
 	case e.Timing.AfterLast.Set():

@@ -55,7 +55,7 @@ func TestWhen(t *testing.T) {
 func TestWordsOfAMeal(t *testing.T) {
 	r := compiled(t, house(ash(`feeding "only" { on = ["mon", "first tue"]; per_animal = 1; prey = "cricket small"; gut_load = true }`)), logged("29 Jun ash moult"), on("1 Jul"))
 	for name, want := range map[string]string{
-		"leftovers only": "after each live meal", "gut-load only": "before each meal", "moult/2027-06-29": "once, because of the log",
+		"leftovers only": "after each meal", "gut-load only": "before each meal", "moult/2027-06-29": "once, because of the log",
 	} {
 		if got := find(t, r, "ash", name).Words(); got != want {
 			t.Errorf("%s: %s, want %s", name, got, want)
