@@ -42,38 +42,48 @@ func dueRounds(w *world, f *flags, args []string) int {
 	if f.format == "json" {
 		return dueJSON(w, sheets)
 	}
-	var on civil.Date = -1
-	for _, s := range sheets {
-		if s.Date != on {
-			if on >= 0 {
-				fmt.Fprintln(w.out)
-			}
-			on = s.Date
-			day := s.Date.Words()
-			if s.Date == r.Today {
-				day += ", today"
-			}
-			fmt.Fprintln(w.out, day)
-			printLeaves(w, r, on, f.keeper)
-		}
-		printSheet(w, r.Plan, &s)
-	}
-	if len(sheets) == 0 {
-		fmt.Fprintln(w.out, "Nothing is due.")
-	}
+	printDays(w, r, f, sheets)
 	if sum := finding.Summary(r.Findings); sum != "" {
 		fmt.Fprintf(w.out, "\n%s: see vivary check.\n", sum)
 	}
 	return fine
 }
 
-// printLeaves says who is away, and what that asks of people on a day.
-func printLeaves(w *world, r *compile.Result, on civil.Date, keeper string) {
-	for _, x := range r.Roster.Leaves() {
-		if x.From <= on && on < x.From+civil.Date(max(1, x.Days)) && (keeper == "" || x.For == "" || x.For == keeper) {
-			fmt.Fprintf(w.out, "  %s: %s\n", x.Title, strings.Join(x.Lines, "; "))
+// printDays prints each day that asks something of anybody: a round, or an absence.
+func printDays(w *world, r *compile.Result, f *flags, sheets []sheet) {
+	any := false
+	for on := r.Today; on < r.Today+civil.Date(f.days); on++ {
+		leaves := leavesOn(r, on, f.keeper)
+		due := slices.DeleteFunc(slices.Clone(sheets), func(s sheet) bool { return s.Date != on })
+		if len(leaves)+len(due) == 0 {
+			continue
+		}
+		if any {
+			fmt.Fprintln(w.out)
+		}
+		any = true
+		day := on.Words()
+		if on == r.Today {
+			day += ", today"
+		}
+		fmt.Fprintln(w.out, day)
+		for _, l := range leaves {
+			fmt.Fprintf(w.out, "  %s: %s\n", l.Title, strings.Join(l.Lines, "; "))
+		}
+		for i := range due {
+			printSheet(w, r.Plan, &due[i])
 		}
 	}
+	if !any {
+		fmt.Fprintln(w.out, "Nothing is due.")
+	}
+}
+
+// leavesOn returns who is away, and what that asks of people on a day.
+func leavesOn(r *compile.Result, on civil.Date, keeper string) []roster.Leave {
+	return slices.DeleteFunc(r.Roster.Leaves(), func(x roster.Leave) bool {
+		return on < x.From || on >= x.From+civil.Date(max(1, x.Days)) || keeper != "" && x.For != "" && x.For != keeper
+	})
 }
 
 func hasRound(r *compile.Result, name string) bool {

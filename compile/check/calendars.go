@@ -105,7 +105,8 @@ func (c *Collection) noisyRounds(x finding.Finding, k *roster.Calendar, v volume
 
 func calendarEmpty(r *Rule, c *Collection) {
 	for _, k := range c.Roster.Calendars {
-		if len(k.Picks) == 0 && k.Plan.At.Written() && len(c.Lives) > 0 {
+		// One of a keeper who only stands in is empty while nobody is away.
+		if len(k.Picks) == 0 && len(k.Plan.Keepers) == 0 && k.Plan.At.Written() && len(c.Lives) > 0 {
 			c.Add(finding.Finding{Rule: &r.Rule, At: k.Plan.At, Text: "nothing falls into calendar " + strconv.Quote(k.Plan.Name.V), Source: r.Source, Write: "fewer conditions: rounds, keepers, rooms, enclosures and kinds must all hold at once"})
 		}
 	}
@@ -121,16 +122,14 @@ func careUnshown(r *Rule, c *Collection) {
 			continue
 		}
 		said[e.UnshownFor()] = true
-		who, _ := c.Roster.Doer(e, i)
-		x := finding.Finding{Rule: &r.Rule, At: e.Round.At, In: e.Plan().Whole, Source: r.Source, Once: e.UnshownFor(),
-			Text:  e.Plan().Name.V + " " + e.Name + ", in the " + e.Round.Shown() + ", is in no calendar on " + c.Horizon.Date(i).Words(),
-			Write: "a calendar with rounds = [\"" + e.Round.Name.V + "\"], or one that selects nothing"}
-		if who != "" && len(c.Plan.Keepers) > 1 {
+		l := c.Roster.Lacking(e, i)
+		x := finding.Finding{Rule: &r.Rule, At: l.At, In: e.Plan().Whole, Source: r.Source, Once: e.UnshownFor(), Write: l.Write,
+			Text: e.Plan().Name.V + " " + e.Name + ", in the " + e.Round.Shown() + ", is in no calendar on " + c.Horizon.Date(i).Words()}
+		if who, _ := c.Roster.Doer(e, i); who != "" && len(c.Plan.Keepers) > 1 {
 			x.Text += " that " + who + " sees"
-			x.Write += "; one with keepers has to name " + who
 		}
 		if !x.At.Written() {
-			x.At, x.Write = e.Origin, "a round at "+e.At().String()+" that a calendar shows, or a calendar that selects no rounds"
+			x.At = e.Origin
 		}
 		c.Add(x)
 	}

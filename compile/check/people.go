@@ -7,6 +7,7 @@ import (
 	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/plan/finding"
+	"vivary/schema"
 	"vivary/schema/wording"
 )
 
@@ -33,6 +34,11 @@ var people = []*Rule{
 		Why:     "A brood that nobody sees is not separated, not fed and not held apart in time.",
 		Source:  "lifeandscience.org/keepers/2011/05/18/scorplings: young found by surprise",
 		Instead: "Let somebody trained in breeding cover it, or be there."}},
+	{Enclosure: livePrey, Rule: finding.Rule{ID: "live-prey-untrained", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "Somebody who is not trained in feeding gives live prey while standing in.",
+		Why:     "Live prey that is not watched bites a soft animal, and gets out. Without killed = false in the plan it would be killed first.",
+		Source:  "common practice, no source",
+		Instead: "Take out killed = false, or train them, or let the meal wait."}},
 	{Collection: contactUnsaid, Rule: finding.Rule{ID: "contact-unsaid", Severity: finding.Advice, Silence: finding.ByReason,
 		Title:   "Somebody stands in, and how to reach the keeper is not said.",
 		Why:     "At ten in the evening a stand-in with a question needs a number, and a second one.",
@@ -181,6 +187,26 @@ func contactUnsaid(r *Rule, c *Collection) {
 			if p := c.Plan.Keeper(name); p != nil && a.Cover.Set() && !p.Phone.Set() {
 				c.Add(finding.Finding{Rule: &r.Rule, At: a.At, Source: r.Source, Text: "how to reach " + p.Shown() + " is not said, and " + a.Cover.V + " stands in", Write: "phone = \"…\" in keeper \"" + name + "\""})
 			}
+		}
+	}
+}
+
+// livePrey finds meals that a plan has live, by somebody who is not to feed live prey.
+func livePrey(r *Rule, e *Enclosure) {
+	for i := range e.Series {
+		s := &e.Series[i]
+		if s.Meal == nil || s.Kind != schema.KindFeed || !s.Meal.Killed.Set() || s.Meal.Killed.V {
+			continue
+		}
+		for d := s.Days.Next(e.Horizon.Today); d >= 0; d = s.Days.Next(d + 1) {
+			who, _ := e.Roster.Doer(s, d)
+			if who == s.Keeper || e.Roster.MayFeedLive(who) {
+				continue
+			}
+			e.Add(finding.Finding{Rule: &r.Rule, At: s.Meal.Killed.At, Source: r.Source,
+				Text:  who + " gives live prey on " + e.Horizon.Date(d).Words() + ", and is not said to be trained in feeding",
+				Write: "no killed = false, or trained = \"feeding\" in keeper \"" + who + "\""})
+			break
 		}
 	}
 }

@@ -12,7 +12,7 @@ import (
 
 // Whether a round can be done in its time, and read in one entry.
 var walks = []*Rule{
-	{Collection: roundLong, Rule: finding.Rule{ID: "round-long", Severity: finding.Caution, Silence: finding.ByReason,
+	{Collection: roundLong, Rule: finding.Rule{ID: "round-long", Severity: finding.Advice, Silence: finding.ByReason,
 		Title:   "A round takes longer than the time that it has.",
 		Why:     "What does not fit is left out, and it is always the same things that are.",
 		Source:  "the plan's own within; the minutes of each care are common practice, no source",

@@ -3,8 +3,10 @@ package prove
 import (
 	"strconv"
 	"strings"
+	"time"
 
 	"vivary/compile/horizon"
+	"vivary/compile/recur"
 	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/plan/finding"
@@ -126,6 +128,7 @@ func (b *breach) severity() finding.Severity {
 func (b *breach) finding() finding.Finding {
 	f := finding.Finding{Rule: byNeed[b.Name], In: b.Life.Plan.Whole, Text: b.text(), Limit: b.limits(), Source: b.source(), Also: b.also()}
 	f.At, f.Write, f.Once = b.mend()
+	f.Strict = min(b.Limit.Days, b.repeated())
 	return f
 }
 
@@ -217,6 +220,9 @@ func (b *breach) mend() (at source.Place, write, once string) {
 		by := b.s.Horizon.Date(max(b.today, b.Breach.From+b.Limit.Days))
 		return b.care(), "from = \"" + by.String() + "\", or sooner: what calendars showed until today counts", ""
 	}
+	if x := b.noRound; x != nil && len(x.Round.On) > 0 {
+		return x.Round.On[0].At, "more days in on: the " + x.Round.Shown() + " is not held often enough, or another round for this care", "round " + place(x.Round.At)
+	}
 	at = b.care()
 	return at, b.oftener(), "every " + place(at) + b.Name.Name
 }
@@ -228,7 +234,7 @@ func (b *breach) oftener() string {
 	case x != nil && x.Timing.AfterLast.Set():
 		return "after_last = \"" + wording.Days(b.Allowed) + "\", or less"
 	case x != nil && len(x.Timing.On) > 0 && x.Timing.On[0].V.Kind == plan.EachWeekday:
-		if on := weekdays(b.Allowed, b.s.Horizon.Date(max(b.Breach.From, 0))); on != "" {
+		if on := weekdays(b.Allowed, b.s.Horizon.Date(max(b.Breach.From, 0)), recur.MaxDate); on != "" {
 			return "on = " + on + ", or more days"
 		}
 	}
@@ -255,20 +261,15 @@ func (b *breach) bring() string {
 // mendShown is for care that no calendar shows to who does it.
 func (b *breach) mendShown() (at source.Place, write, once string) {
 	x := b.unshown
-	at = b.owner()
-	if x.Round.At.Written() {
-		at = x.Round.At
-		write = "rounds = [\"" + x.Round.Name.V + "\"] in a calendar, or a calendar that selects nothing; or list = \"paper\" in this round, where it is worked from paper"
-	} else {
-		if x.Origin.File == b.Life.Plan.At.File && x.Origin.Written() {
-			at = b.care()
-		}
-		write = "a round at " + x.At().String() + " that a calendar shows, or a calendar that selects no rounds"
+	l := b.s.Lacking(x, x.Unshown(max(b.today, b.Breach.From+1)))
+	switch {
+	case l.At.Written():
+	case x.FromSheet:
+		l.At = b.owner()
+	default:
+		l.At = b.care()
 	}
-	if x.Keeper != "" && len(b.s.Plan.Keepers) > 1 {
-		write += "; a calendar with keepers has to name " + b.doer(x)
-	}
-	return at, write, x.UnshownFor()
+	return l.At, l.Write, x.UnshownFor()
 }
 
 // mendHeld is for a hold that is longer than any should be: the log says how it went
@@ -280,33 +281,24 @@ func (b *breach) mendHeld() string {
 	return "an earlier end"
 }
 
-// doer names who does an entry on the first day of the breach on which it is not shown.
-func (b *breach) doer(x *roster.Entry) string {
-	if i := x.Unshown(max(b.today, b.Breach.From+1)); i >= 0 {
-		if who, there := b.s.Doer(x, i); there {
-			return who
-		}
-	}
-	return x.Keeper
-}
-
 // mendAway is for an absence: with what visits, or until which day, it would be
 // sound, and what is filled on the eve.
 func (b *breach) mendAway() (at source.Place, write, once string) {
+	const full = "; on the eve every dish is filled"
 	a := b.away
 	eve := b.s.Horizon.Date(max(b.Breach.From, 0))
-	from := eve
-	if a.From.V > eve+1 {
+	from := min(eve, a.From.V-1) // all visits are written anew
+	if _, there := b.s.People.Doer(a.Name.V, max(0, int(a.From.V-1-b.s.Horizon.From))); !there || a.From.V > eve+1 {
 		from = a.From.V - 7 // somebody comes on its first day
 	}
-	visits, back := weekdays(b.repeated(), from), eve+civil.Date(b.Limit.Days)
+	visits, back := weekdays(b.repeated(), from, a.To.V), eve+civil.Date(b.Limit.Days)
 	switch {
 	case b.keepers && back > a.From.V:
 		at, write = a.To.At, "to = \""+back.String()+"\" at the latest: whoever stands in does not do this"
 	case b.keepers:
 		at, write = a.To.At, "an earlier day: whoever stands in does not do this"
 	case len(a.Visits) > 0 && visits != "":
-		at, write = a.Visits[0].At, "visits = "+visits
+		at, write = a.Visits[0].At, "visits = "+visits+full
 	case len(a.Visits) > 0:
 		at, write = a.Visits[0].At, "no visits, so that "+a.Cover.V+" comes every day"
 	case a.Cover.Set():
@@ -319,9 +311,7 @@ func (b *breach) mendAway() (at source.Place, write, once string) {
 		if back > a.From.V {
 			write = "to = \"" + back.String() + "\" at the latest, or " + write
 		}
-	}
-	if b.Name == schema.NeedWater {
-		write += "; on the eve every dish is filled"
+		write += full
 	}
 	return at, write, "away " + place(a.At)
 }
@@ -330,8 +320,9 @@ func (b *breach) mendAway() (at source.Place, write, once string) {
 func (p *Proof) repeated() int { return max(p.Allowed, (p.Unattended+1)/2) }
 
 // weekdays writes the fewest weekdays on which visits are never further apart than so
-// many days, counted from a day with somebody there; "" where only every day will do.
-func weekdays(apart int, from civil.Date) string {
+// many days, from a day with somebody there until the return; "" where only every day
+// will do. Days on which nobody is away are not named.
+func weekdays(apart int, from, until civil.Date) string {
 	n := 1
 	for n < 7 && (7+n-1)/n > apart {
 		n++
@@ -339,13 +330,23 @@ func weekdays(apart int, from civil.Date) string {
 	if n == 7 {
 		return ""
 	}
-	var out []string
-	for k := 1; k <= n; k++ {
-		d := from + civil.Date(k*7/n)
+	step := func(k int) int { // of the kth visit, in days
 		if n == 1 {
-			d = from + civil.Date(min(apart, 7))
+			return 7*(k-1) + min(apart, 7)
 		}
-		out = append(out, strconv.Quote(strings.ToLower(d.Weekday().String()[:3])))
+		return k * 7 / n
+	}
+	var on [7]bool
+	last := from
+	for k := 1; k <= n && (k == 1 || int(until-last) > apart); k++ {
+		last = from + civil.Date(step(k))
+		on[(last.Weekday()+6)%7] = true
+	}
+	var out []string
+	for k, visit := range on { // a week begins on Monday
+		if visit {
+			out = append(out, strconv.Quote(strings.ToLower(time.Weekday((k + 1) % 7).String()[:3])))
+		}
 	}
 	return "[" + strings.Join(out, ", ") + "]"
 }
@@ -401,7 +402,10 @@ func (p *Proof) missed(s *roster.Roster) finding.Finding {
 	until := h.Date(min(p.Missed.To, h.Days-1))
 	f := finding.Finding{Rule: ruleMissed, At: p.care(), In: p.Life.Plan.Whole, Limit: b.limits(), Source: b.source(), Also: b.also(),
 		Text:  p.subject() + ": " + wording.Days(p.length(p.Missed)) + " without " + p.Name.Noun + ", from " + h.Date(p.Missed.From).Words() + " to " + until.Words(),
-		Write: "nothing: it comes first in the round of " + until.Short() + "; look closely at the animals"}
+		Write: "nothing: it comes first in the round of " + until.Short() + "; look closely at the animals", Once: "missed " + place(p.Life.Plan.Whole)}
+	if p.Missed.To >= h.Days {
+		f.Write = "look closely at the animals today: it does not come up any more"
+	}
 	if b.away != nil {
 		f.At, f.Once = b.away.At, "missed "+place(b.away.At)
 	}

@@ -131,12 +131,13 @@ func (w *prover) need(n *plan.Need, g *life.Group) {
 	if name == nil || !n.Longest.Set() || name.Heated && !w.life.Plan.Heated() {
 		return
 	}
-	p := Proof{Life: w.life, Group: g, Need: n, Name: name, Allowed: max(1, int(n.Longest.V.Value/(24*60))), today: w.s.Horizon.Today, told: w.s.Told != nil}
+	p := Proof{Life: w.life, Group: g, Need: n, Name: name, Allowed: max(1, int(n.Longest.V.Value/(24*60))), today: w.s.Horizon.Today}
 	p.Unattended = p.Allowed
 	met := w.s.Horizon.New()
 	for i := range w.entries {
 		if x := &w.entries[i]; meets(x, name, g) {
 			p.By = append(p.By, x)
+			p.told = p.told || w.told(x)
 			met.Union(x.Shown)
 			w.before(met, x)
 			if x.Logged >= 0 {
@@ -155,6 +156,15 @@ func (w *prover) need(n *plan.Need, g *life.Group) {
 		p.longest(met, w.s.Horizon)
 	}
 	w.out = append(w.out, p)
+}
+
+// told reports whether the last feeds tell of an entry.
+func (w *prover) told(x *roster.Entry) bool {
+	if w.s.Told == nil {
+		return false
+	}
+	_, _, _, ok := w.s.Told.Days(x.ID)
+	return ok
 }
 
 // meets reports whether an entry meets a need of a group, or of the whole enclosure.

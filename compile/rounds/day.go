@@ -13,7 +13,6 @@ type day struct {
 	full   bool // it would have more
 	gap    bool // an empty line is wanted before the next one
 	on     int
-	shared []bool    // of each task: it has been said for all
 	todo   [][]int32 // of each place: the tasks that are said of it alone
 	due    []int32   // places
 	others []int32
@@ -23,7 +22,6 @@ type day struct {
 }
 
 func (d *day) init(r *Round) {
-	d.shared = make([]bool, len(r.tasks))
 	d.todo = make([][]int32, len(r.places))
 	d.seen = make([]uint64, len(r.places))
 	d.kinds = make([]int, len(r.kinds))
@@ -32,13 +30,14 @@ func (d *day) init(r *Round) {
 // write appends the text of a day, as far as so many bytes. Calendars, the day's
 // list and the printed sheet are all written here, so that they cannot disagree.
 //
-// What is pressing stands first, then what must be left alone; then the round.
+// What is pressing stands first, then what must be left alone and what is done
+// before days when nobody comes; then the round.
 func (r *Round) write(dst []byte, on, limit int) []byte {
 	d := &r.day
 	d.dst, d.start, d.limit, d.on, d.full, d.gap = dst, len(dst), limit, on, false, false
-	clear(d.shared)
 	r.pressing(false)
 	r.held()
+	r.leaving(false)
 	d.gap = true
 	r.part(false)
 	if !d.full && r.any(true) {
@@ -46,6 +45,7 @@ func (r *Round) write(dst []byte, on, limit int) []byte {
 		d.line("Last, with tools of their own:")
 		d.gap = false
 		r.pressing(true)
+		r.leaving(true)
 		r.part(true)
 	}
 	return d.dst
@@ -64,7 +64,7 @@ func (r *Round) any(apart bool) bool {
 
 // part writes the round proper, or the part of it that is kept apart.
 func (r *Round) part(apart bool) {
-	r.share(apart)
+	r.shared(apart)
 	for i := range r.sections {
 		if (i == r.apart()) == apart {
 			r.section(&r.sections[i])
@@ -77,13 +77,34 @@ func (r *Round) pressing(apart bool) {
 	d := &r.day
 	for i := range r.tasks {
 		if t := &r.tasks[i]; t.high && t.apart == apart && !d.full && t.count(d.on) > 0 {
-			d.shared[i] = true
 			d.begin("FIRST: ")
 			d.add(t.text)
 			d.add(": ")
-			d.names(r, t.places(d.on, d.due[:0]))
+			d.list(r, t.places(d.on, d.due[:0]))
 			d.end()
 		}
+	}
+}
+
+// leaving writes what is done before days when nobody comes: what it is, where, and
+// until when.
+func (r *Round) leaving(apart bool) {
+	d := &r.day
+	for i := range r.tasks {
+		t := &r.tasks[i]
+		if !t.leaving || t.apart != apart || d.full || t.count(d.on) == 0 {
+			continue
+		}
+		what := r.items[t.lines[0].cells[0].item].Task
+		note := what.Note
+		what.Note = ""
+		d.begin(what.Sentence())
+		d.add(": ")
+		d.list(r, t.places(d.on, d.due[:0]))
+		if note != "" {
+			d.add(" (" + note + ")")
+		}
+		d.end()
 	}
 }
 
@@ -97,45 +118,44 @@ func (r *Round) held() {
 			continue
 		}
 		d.begin("")
-		d.dst = h.append(d.dst, r.names, d.due)
+		d.dst = h.append(d.dst, r, d.due)
 		d.end()
 	}
 }
 
-// most is of how many enclosures a task is the same before it is said of all: of
-// more than three, and of half of those there are.
-func most(n, of int) bool { return n > 3 && 2*n >= of }
-
-// share writes the tasks that are the same for all, or for most, a line for each.
-func (r *Round) share(apart bool) {
+// shared writes the tasks that have a line before the rooms.
+func (r *Round) shared(apart bool) {
 	d := &r.day
-	of := r.count(apart)
+	of, others := r.count(apart), r.count(!apart)
 	for i := range r.tasks {
-		t := &r.tasks[i]
-		if t.apart != apart || t.high || d.full || !most(t.count(d.on), of) {
-			continue
+		if t := &r.tasks[i]; t.common && t.apart == apart && !d.full {
+			if d.due = t.places(d.on, d.due[:0]); len(d.due) > 0 {
+				r.all(t, of, here[yes(others > 0)])
+			}
 		}
-		d.shared[i] = true
-		r.all(t, of)
 	}
 }
 
-// all writes a task that most enclosures have, by those that have not where they are
-// few: a long list of exceptions is not to be worked from.
-func (r *Round) all(t *task, of int) {
+// here is said of all where others come last: "all" alone would be them too.
+var here = [2]string{"", " here"}
+
+// all writes a task that most enclosures may have, by those that have it not on the
+// day where they are few: a long list of exceptions is not to be worked from.
+func (r *Round) all(t *task, of int, here string) {
 	d := &r.day
-	d.due = t.places(d.on, d.due[:0])
-	if len(d.due) == of {
+	if len(d.due) == of && of > few {
 		d.begin("- All ")
 		d.dst = strconv.AppendInt(d.dst, int64(of), 10)
+		d.add(here)
 		d.add(": ")
 		d.add(t.text)
 		d.end()
 		return
 	}
-	d.a = appendNames(d.a[:0], r.names, d.due)
-	if few := of - len(d.due); 4*few <= of {
-		d.b = appendNames(append(d.b[:0], "All but "...), r.names, r.without(t.apart, d.due))
+	d.a = r.list(d.a[:0], d.due)
+	if left := of - len(d.due); 4*left <= of && of > few {
+		d.b = append(append(append(d.b[:0], "All"...), here...), " but "...)
+		d.b = appendNames(d.b, r.names, r.without(t.apart, d.due))
 		if len(d.b) <= len(d.a) {
 			d.begin("- ")
 			d.dst = append(d.dst, d.b...)
@@ -203,7 +223,7 @@ func (r *Round) byTask(s *section, head func()) {
 	d := &r.day
 	for _, i := range s.lines {
 		l := &r.lines[i]
-		if d.full || d.shared[l.task] || l.count(d.on) == 0 {
+		if d.full || l.count(d.on) == 0 {
 			continue
 		}
 		head()
@@ -211,7 +231,8 @@ func (r *Round) byTask(s *section, head func()) {
 		d.add(r.tasks[l.task].first)
 		if !s.alone {
 			d.add(": ")
-			d.names(r, l.places(d.on, d.due[:0]))
+			d.due = l.places(d.on, d.due[:0])
+			d.dst = appendNames(d.dst, r.short, d.due)
 		}
 		d.end()
 	}
@@ -223,9 +244,11 @@ func (r *Round) byPlace(s *section, head func()) {
 	d := &r.day
 	for _, i := range s.lines {
 		l := &r.lines[i]
-		if !d.shared[l.task] {
-			l.each(d.on, func(c *cell) { d.todo[c.place] = append(d.todo[c.place], int32(l.task)) })
-		}
+		l.each(d.on, func(c *cell) { d.todo[c.place] = append(d.todo[c.place], int32(l.task)) })
+	}
+	names := r.short
+	if s == &r.sections[r.apart()] {
+		names = r.names
 	}
 	d.due = d.due[:0]
 	for _, p := range s.places {
@@ -233,25 +256,25 @@ func (r *Round) byPlace(s *section, head func()) {
 			continue
 		}
 		if len(d.due) > 0 && !slices.Equal(d.todo[d.due[0]], d.todo[p]) {
-			r.neighbours(head)
+			r.neighbours(names, head)
 		}
 		d.due = append(d.due, p)
 	}
-	r.neighbours(head)
+	r.neighbours(names, head)
 	for _, p := range s.places {
 		d.todo[p] = d.todo[p][:0]
 	}
 }
 
 // neighbours writes what is to be done at the places that were put together.
-func (r *Round) neighbours(head func()) {
+func (r *Round) neighbours(names []name, head func()) {
 	d := &r.day
 	if d.full || len(d.due) == 0 {
 		return
 	}
 	head()
 	d.begin("- ")
-	d.names(r, d.due)
+	d.dst = appendNames(d.dst, names, d.due)
 	for k, t := range d.todo[d.due[0]] {
 		d.add(separator[min(k, 1)])
 		d.add(r.tasks[t].text)
@@ -307,9 +330,9 @@ func (d *day) begin(text string) {
 
 func (d *day) add(text string) { d.dst = append(d.dst, text...) }
 
-func (d *day) names(r *Round, places []int32) {
+func (d *day) list(r *Round, places []int32) {
 	d.due = places
-	d.dst = appendNames(d.dst, r.names, places)
+	d.dst = r.list(d.dst, places)
 }
 
 // end ends a line. Once the text is full nothing more is written.

@@ -87,7 +87,11 @@ func TestRanges(t *testing.T) {
 		{"Tub 008|Tub 009|Tub 010", "Tub 008 to 010"},
 		{"Tub 9|Tub 010|Tub 011", "Tub 9, 010 and 011"},
 		{"Tub 8|Tub 9|Tub 10", "Tub 8 to 10"},
-		{"1|2|3|Burrow A", "1 to 3, Burrow A"},
+		{"1|2|3|Burrow A", "No. 1 to 3, Burrow A"},
+		{"Brood 2024|7|9|Case 1.2", "Brood 2024, No. 7 and 9, Case 1.2"},
+		{"Brood 2024|Brood 2025|12b|7", "Brood 2024 and 2025, No. 12b, No. 7"},
+		{"Case 1.2|Case 1.3|Rack 4-1|Rack 4-2", "Case 1.2, Case 1.3, Rack 4-1, Rack 4-2"},
+		{"7|No. 7|8", "No. 7 (box-1), No. 7 (box-2), No. 8"},
 		{"Burrow A|Burrow B", "Burrow A, Burrow B"},
 		{"Tub 1|Dune 2|Tub 2", "Tub 1, Dune 2, Tub 2"},
 		{"A1|A2|A3|B1", "A1 to 3, B1"},
@@ -167,6 +171,25 @@ func TestForms(t *testing.T) {
 		crowd = append(crowd, feed(20+i, 2, 1))
 	}
 	crowd = append(crowd, do(schema.KindSpotClean, 3), do(schema.KindSpotClean, 59))
+	alike := tubs(8)
+	for i := range alike {
+		alike[i].Title, alike[i].Room = fmt.Sprint("Tub ", i%4+1), []string{"East", "West"}[i/4]
+	}
+	last := alike[7]
+	last.Apart = 9
+	twins := append(append(all(schema.KindLook, 8), all(schema.KindWater, 8, 1)...), all(schema.KindMist, 8, 3, 6, 7)...)
+	twins = append(twins, do(schema.KindDish, 5), do(schema.KindWeigh, 2))
+	numbers := titled("Brood 2024", "7", "8", "Case 1.2", "Case 1.3")
+	fill := func(place int, until string) rounds.Item {
+		it := do(schema.KindWater, place)
+		it.Phrase, it.Note, it.Leaving, it.Passing = "Before leaving, fill to the brim", "nobody comes until "+until, true, true
+		return it
+	}
+	own := func(place int, text string) rounds.Item {
+		it := do(schema.KindOther, place)
+		it.Phrase, it.Own = text, true
+		return it
+	}
 	for _, c := range []struct {
 		about  string
 		places []rounds.Place
@@ -199,11 +222,35 @@ func TestForms(t *testing.T) {
 			[]rounds.Hold{{0, -3, 9, "No food", "", "cool rest; until Sat 21 Feb"}, {4, -3, 9, "Leave alone", "young", "moulted"}, {1, -3, 9, "No food", "", "cool rest; until Sat 21 Feb"}, {3, 1, 9, "No food", "", "cool rest; until Sat 21 Feb"}},
 			"1 FIRST, 3 held, dish 1 · Evening round\n" +
 				"FIRST: fresh water (last done 3 Nov): Tub 2\nNo food: Tub 1 and 2 (cool rest; until Sat 21 Feb)\nLeave alone: Tub 5 (young, moulted)\n\n" +
-				"- All 5: lid shut? animals seen or hidden\n- Scrub the dish: Tub 5\n\n" +
+				"- All 5 here: lid shut? animals seen or hidden\n- Scrub the dish: Tub 5\n\n" +
 				"Last, with tools of their own:\n- Tub 3: lid shut? animals seen or hidden; mist\n\nAbout 10 min"},
 		{"half are named by who they are", titled("A", "B", "C", "D", "Somebody else", "Nobody else", "Everybody else"), append(all(schema.KindWater, 4), do(schema.KindMist, 5)), nil,
 			"Water, mist · Evening round\n" +
 				"- Fresh water: A, B, C, D\n- Mist: Nobody else\n\nAbout 5 min"},
+		{"titles alike in two rooms", append(slices.Clone(alike[:7]), last), append(twins, do(schema.KindWeigh, 7)),
+			[]rounds.Hold{{0, -3, 9, "No food", "", "moulted"}, {4, -3, 9, "No food", "", "moulted"}, {5, -3, 9, "Leave alone", "", "young"}},
+			"3 held, dish 1, weigh 2 · Evening round\n" +
+				"No food: East: Tub 1; West: Tub 1 (moulted)\nLeave alone: West Tub 2 (young)\n\n" +
+				"- All 7 here: lid shut? animals seen or hidden\n- All here but East Tub 2: fresh water\n- Mist: East: Tub 1 to 3; West: Tub 1 and 2\n\n" +
+				"East\n- Tub 3: weigh\n\nWest\n- Tub 2: scrub the dish\n\n" +
+				"Last, with tools of their own:\n- West Tub 4: lid shut? animals seen or hidden; fresh water; weigh\n\nAbout 32 min"},
+		{"all but a number", numbers, append(all(schema.KindLook, 5), all(schema.KindWater, 5, 2)...), nil,
+			"Look, water · Evening round\n- All 5: lid shut? animals seen or hidden\n- All but No. 8: fresh water\n\nAbout 9 min"},
+		{"the last water before leaving", apart, append(all(schema.KindLook, 6), fill(0, "Tue 13 Jul"), fill(1, "Tue 13 Jul"), fill(2, "Tue 13 Jul"), fill(3, "Sat 10 Jul"), pressing, do(schema.KindDish, 4)), nil,
+			"1 FIRST, fill up 4, dish 1 · Evening round\nFIRST: fresh water (last done 3 Nov): Tub 2\n" +
+				"Before leaving, fill to the brim: Tub 4 (nobody comes until Sat 10 Jul)\nBefore leaving, fill to the brim: Tub 1 and 2 (nobody comes until Tue 13 Jul)\n\n" +
+				"- All 5 here: lid shut? animals seen or hidden\n- Scrub the dish: Tub 5\n\nLast, with tools of their own:\n" +
+				"Before leaving, fill to the brim: Tub 3 (nobody comes until Tue 13 Jul)\n- Tub 3: lid shut? animals seen or hidden\n\nAbout 13 min"},
+		{"filled up on a day of routine", tubs(2), []rounds.Item{do(schema.KindLook, 0), fill(0, "Sat 10 Jul")}, nil,
+			"Fill up 1 · Evening round\nBefore leaving, fill to the brim: Tub 1 (nobody comes until Sat 10 Jul)\n\n- Lid shut? Animals seen or hidden: Tub 1\n\nAbout 2 min"},
+		{"a task of one's own", tubs(3), []rounds.Item{do(schema.KindDish, 0), own(1, "UV lamp on? Note it"), own(2, "UV lamp on? Note it")}, nil,
+			"Dish 1, UV lamp on 2 · Evening round\n- Scrub the dish: Tub 1\n- UV lamp on? Note it: Tub 2 and 3\n\nAbout 12 min"},
+		{"several tasks of one's own", tubs(3), []rounds.Item{do(schema.KindDish, 0), own(1, "Wipe the glass of the long tank"), own(2, "Oil the lock")}, nil,
+			"Dish 1, 2 more · Evening round\n- Tub 1: scrub the dish\n- Tub 2: Wipe the glass of the long tank\n- Tub 3: Oil the lock\n\nAbout 12 min"},
+		{"one of one's own", tubs(1), []rounds.Item{own(0, "Wipe the glass of the long tank")}, nil,
+			"Wipe the glass 1 · Evening round\nTub 1\n- Wipe the glass of the long tank\n\nAbout 5 min"},
+		{"some are in no room", []rounds.Place{{Name: "a", Title: "A", Room: "East"}, {Name: "b", Title: "B"}}, append(all(schema.KindMist, 2), do(schema.KindDish, 0), do(schema.KindDish, 1)), nil,
+			"Dish 2 · Evening round\nEast\n- A: mist; scrub the dish\n\nElsewhere\n- B: mist; scrub the dish\n\nAbout 6 min"},
 		{"the same twice is one", tubs(2), append(all(schema.KindWater, 2), do(schema.KindWater, 1)), nil,
 			"Water · Evening round\n- Fresh water: Tub 1 and 2\n\nAbout 2 min"},
 	} {
@@ -242,6 +289,34 @@ func TestFormStays(t *testing.T) {
 			if strings.HasPrefix(l, "- Tub") {
 				t.Errorf("day %d: %s", i, l)
 			}
+		}
+	}
+}
+
+// TestOrderStays: what most enclosures have stands before the rooms on every day, in
+// one order, also when only a few have it.
+func TestOrderStays(t *testing.T) {
+	places := tubs(24)
+	var items []rounds.Item
+	for i := range places {
+		places[i].Room = []string{"East", "West"}[i/12]
+		for k, kind := range []*schema.CareKind{schema.KindWater, schema.KindMist} {
+			it := do(kind, i)
+			it.Days = year.New()
+			for d := (i*i + k) % 7; d < 60; d += 2 + i%3 {
+				it.Days.Add(d)
+			}
+			items = append(items, it)
+		}
+		items = append(items, feed(i, float64(1+i), 1))
+	}
+	r := rounds.Make(evening(), year, places, items, nil)
+	for i := range 60 {
+		text := string(r.Text(nil, i))
+		common, rest, _ := strings.Cut(text, "\n\n")
+		water, mist := strings.Index(common, "Fresh water: "), strings.Index(common, "Mist: ")
+		if mist >= 0 && mist < water || strings.Contains(rest, "mist") || strings.Contains(rest, "water") {
+			t.Errorf("day %d:\n%s", i, text)
 		}
 	}
 }

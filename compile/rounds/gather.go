@@ -1,6 +1,7 @@
 package rounds
 
 import (
+	"slices"
 	"strings"
 
 	"vivary/compile/horizon"
@@ -68,10 +69,13 @@ func (g *gatherer) apart(l *life.Enclosure) int {
 }
 
 // entry adds what an entry is in the round. A day on which it is caught up is a task
-// of its own, before all others, and so is the last fill-up before days when nobody
+// of its own, before all others, and so is the last water before days when nobody
 // comes.
 func (g *gatherer) entry(x *roster.Entry, place int, days horizon.Days) {
 	it := Item{Task: taskOf(x), Place: place, Days: days, Rank: x.Kind.Rank, Minutes: x.Minutes, High: x.High, Passing: x.Once != nil}
+	if !slices.Equal(days, x.Days) {
+		it.Usual = x.Days
+	}
 	if x.Group != nil {
 		it.Animals = x.Group.Animals.Name.V
 	}
@@ -100,17 +104,20 @@ func (g *gatherer) caughtUp(x *roster.Entry, c *roster.Cause, it Item) horizon.D
 	return rest
 }
 
-// fillUp adds the last time before days when nobody comes, and returns the days that
-// are left.
+// fillUp adds the last water before days when nobody comes, a task of its own for
+// each of those days, and returns the days that are left.
 func (g *gatherer) fillUp(x *roster.Entry, c *roster.Cause, it Item) horizon.Days {
 	rest, on := it.Days.Clone(), both(it.Days, c.Days)
 	rest.Subtract(c.Days)
+	full := it
+	full.Leaving, full.Passing = true, true
+	if full.Phrase = "Before leaving, fill to the brim"; it.Own {
+		full.Phrase = "Before leaving, to the brim: " + it.Phrase
+	}
 	for i := on.Next(0); i >= 0; i = on.Next(i + 1) {
-		full := it
 		full.Days = g.roster.Horizon.New()
 		full.Days.Add(i)
-		full.Passing = true
-		full.Note = "to the brim: nobody comes until " + g.roster.Horizon.Date(g.roster.People.Present(x.Keeper, i+1)).Short()
+		full.Note = "nobody comes until " + g.roster.Horizon.Date(g.roster.People.Present(x.Keeper, i+1)).Short()
 		g.dishes(x, full)
 	}
 	return rest
@@ -150,6 +157,9 @@ func (g *gatherer) dishes(x *roster.Entry, it Item) {
 		one.Prey = PreyOf(g.roster, x, &x.Menu[k])
 		if one.Days = it.Days; len(x.Menu) > 1 {
 			one.Days = both(it.Days, x.Menu[k].Days)
+			if it.Usual != nil {
+				one.Usual = both(it.Usual, x.Menu[k].Days)
+			}
 		}
 		if x.Killed != nil && one.Days.Intersects(x.Killed) {
 			dead := one

@@ -1,8 +1,11 @@
 package rounds
 
 import (
+	"slices"
 	"strconv"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 )
 
 // maxName is how many characters of a title stand in a list. A longer one would
@@ -31,44 +34,90 @@ func (x *name) follows(y *name) bool {
 	return len(a) == len(b) || a[0] != '0' && b[0] != '0'
 }
 
-// named returns the places by the names under which people know them, told apart
-// where two have one title.
-func named(places []Place) []name {
-	titles := make(map[string]int, len(places))
+// name names the places as people know them. Where two have one title the room
+// tells them apart: beneath its heading by the title alone, elsewhere with the room
+// before it, so that ranges stay. Only of those whose room is the same too is the
+// name in the plan said.
+func (r *Round) name() {
 	stems := map[string]int{}
-	out := make([]name, len(places))
-	for i := range places {
-		out[i].text = brief(places[i].Title)
-		titles[out[i].text]++
+	times := make(map[string]int, len(r.places))
+	r.short = make([]name, len(r.places))
+	for i := range r.places {
+		text := brief(r.places[i].Title)
+		r.short[i].text = text
+		times[text]++
 	}
-	for i := range out {
-		if titles[out[i].text] > 1 {
-			out[i].text += " (" + places[i].Name + ")"
+	if r.names = r.short; len(times) < len(r.places) {
+		r.tellApart(times)
+		for i := range r.names {
+			r.names[i].part(stems)
 		}
-		out[i].part(stems)
 	}
-	return out
+	for i := range r.short {
+		r.short[i].part(stems)
+	}
 }
+
+// tellApart tells places apart that have one title; times is how often there is each.
+func (r *Round) tellApart(times map[string]int) {
+	type inRoom struct {
+		room int
+		text string
+	}
+	there := map[inRoom]int{}
+	for i := range r.short {
+		there[inRoom{r.room[i], r.short[i].text}]++
+	}
+	r.names = make([]name, len(r.places))
+	whole := map[string]int{}
+	for i := range r.names {
+		x := r.short[i].text
+		label := r.sections[r.room[i]].label
+		if r.names[i].text = x; times[x] > 1 && label != "" {
+			r.names[i].text = label + " " + x
+		}
+		whole[r.names[i].text]++
+		if there[inRoom{r.room[i], x}] > 1 {
+			r.short[i].text += r.planned(i)
+		}
+	}
+	for i := range r.names {
+		if whole[r.names[i].text] > 1 {
+			r.names[i].text += r.planned(i)
+		}
+	}
+}
+
+// planned is the name of a place in the plan, as it stands behind its title.
+func (r *Round) planned(i int) string { return " (" + r.places[i].Name + ")" }
 
 // maxDigits is of how many digits a number is at most, not something else that is
 // written in digits.
 const maxDigits = 9
 
-// part finds the number at the end of a name. A number with no words before it has
-// a stem too: "1 to 40".
+// part finds the number at the end of a name. One that ends a number of several
+// parts stands in full: behind "Case 1.2" a 3 would be read as Case 3.
 func (x *name) part(stems map[string]int) {
 	x.digit, x.stem = digits(x.text), -1
-	if d := len(x.text) - x.digit; d == 0 || d > maxDigits {
+	words := x.text[:x.digit]
+	if d := len(x.text) - x.digit; d == 0 || d > maxDigits || goesOn(words) {
 		return
 	}
 	x.n, _ = strconv.Atoi(x.number())
-	words := x.text[:x.digit]
 	k, known := stems[words]
 	if !known {
 		k = len(stems)
 		stems[words] = k
 	}
 	x.stem = k
+}
+
+// goesOn reports whether what stands before a number ends with another one.
+func goesOn(words string) bool {
+	r, _ := utf8.DecodeLastRuneInString(strings.TrimRightFunc(words, func(r rune) bool {
+		return !unicode.IsLetter(r) && !unicode.IsDigit(r)
+	}))
+	return unicode.IsDigit(r)
 }
 
 // digits returns where the number at the end of a text begins.
@@ -81,9 +130,14 @@ func digits(text string) int {
 }
 
 // brief is a title as it stands in a list: on one line, and not too long. The
-// number at its end is what tells it from its neighbours, and stays.
+// number at its end is what tells it from its neighbours, and stays. A title that is
+// a number is marked as one, or it would be read as another of those before it:
+// "Brood 2024, No. 7".
 func brief(title string) string {
 	title = flat(title)
+	if isNumber(title) {
+		title = "No. " + title
+	}
 	if len(title) <= maxName {
 		return title
 	}
@@ -96,6 +150,33 @@ func brief(title string) string {
 		return string(r[:maxName-1]) + "…"
 	}
 	return strings.TrimRight(string(r[:maxName-len(number)-2]), " ") + "… " + number
+}
+
+// isNumber reports whether a title is one word that begins as a number: "7", "12b".
+func isNumber(title string) bool {
+	return title != "" && '0' <= title[0] && title[0] <= '9' && !strings.Contains(title, " ")
+}
+
+// list appends the names of some places, which stand in walking order: by room where
+// they are in several, since their numbers would look shuffled.
+func (r *Round) list(dst []byte, places []int32) []byte {
+	first := r.room[places[0]]
+	if first == r.room[places[len(places)-1]] && !slices.ContainsFunc(places, func(p int32) bool { return r.room[p] != first }) {
+		return appendNames(dst, r.names, places)
+	}
+	for i := 0; i < len(places); {
+		room, end := r.room[places[i]], i+1
+		for end < len(places) && r.room[places[end]] == room {
+			end++
+		}
+		if i > 0 {
+			dst = append(dst, "; "...)
+		}
+		dst = append(append(dst, r.sections[room].label...), ": "...)
+		dst = appendNames(dst, r.short, places[i:end])
+		i = end
+	}
+	return dst
 }
 
 // appendNames appends the names of some places, which stand in walking order. None

@@ -15,12 +15,47 @@ import (
 // reader reads the text of a round as a person does who knows the enclosures and
 // what may be asked for.
 type reader struct {
-	names           []string
-	known           map[string]bool
+	all             []string          // the enclosures by their names in the plan, in walking order
+	known           map[string]string // those by what they are called, in the whole round
+	inRoom          map[string]string // and in a room, behind its title and a bar
+	rooms           map[string]bool
 	within, outside map[string]string // a task within a line and at its beginning
 	apart           map[string]bool
-	alone           string
+	room, alone     string
 	out             []string
+}
+
+// newReader knows the enclosures and what may be asked for, on a day.
+func newReader(places []rounds.Place, items []rounds.Item, day int) *reader {
+	r := &reader{known: map[string]string{}, inRoom: map[string]string{}, rooms: map[string]bool{}, within: map[string]string{}, outside: map[string]string{}, apart: map[string]bool{}}
+	times := map[string]int{}
+	for _, p := range places {
+		times[called(p.Title)]++
+		r.rooms[p.Room] = true
+	}
+	for _, p := range places {
+		r.all = append(r.all, p.Name)
+		r.apart[p.Name] = day < p.Apart
+		name := called(p.Title)
+		r.inRoom[p.Room+"|"+name] = p.Name
+		if times[name] > 1 {
+			name = p.Room + " " + name
+		}
+		r.known[name] = p.Name
+	}
+	for k := range items {
+		task := items[k].Task.String()
+		r.within[task], r.outside[items[k].Task.Sentence()] = task, task
+	}
+	return r
+}
+
+// called is what an enclosure is called where its title is only a number.
+func called(title string) string {
+	if _, err := strconv.Atoi(title); err == nil {
+		return "No. " + title
+	}
+	return title
 }
 
 // read lists what a text says: where in the round, at which enclosure, what.
@@ -30,16 +65,19 @@ func (r *reader) read(text string) []string {
 		l = strings.TrimSuffix(l, "\n")
 		switch first, isFirst := strings.CutPrefix(l, "FIRST: "); {
 		case l == "Last, with tools of their own:":
-			part = "last"
+			part, r.room = "last", ""
 		case isFirst:
-			i := strings.LastIndex(first, ": ")
-			r.say(part+" first", first[i+2:], []string{r.within[first[:i]]})
+			i := strings.Index(first, "): ") + 1
+			r.say(part+" first", r.list(part, first[i+2:]), r.within[first[:i]])
+		case strings.HasPrefix(l, "Before leaving"):
+			i, k := strings.Index(l, ": "), strings.LastIndex(l, " (")
+			r.say(part+" leaving", r.list(part, l[i+2:k]), r.within[strings.ToLower(l[:1])+l[1:i]+l[k:]])
 		case strings.HasPrefix(l, "- "):
 			r.line(part, l[2:])
-		default:
-			if r.known[l] {
-				r.alone = l
-			}
+		case r.known[l] != "":
+			r.alone = r.known[l]
+		case r.rooms[l]:
+			r.room = l
 		}
 	}
 	slices.Sort(r.out)
@@ -48,56 +86,67 @@ func (r *reader) read(text string) []string {
 
 func (r *reader) line(part, l string) {
 	if task := r.outside[l]; task != "" && r.alone != "" {
-		r.say(part, r.alone, []string{task})
+		r.say(part, []string{r.alone}, task)
+		return
+	}
+	if what, who, _ := strings.Cut(l, ": "); r.outside[what] != "" {
+		r.say(part, r.list(part, who), r.outside[what])
 		return
 	}
 	who, what, _ := strings.Cut(l, ": ")
-	if strings.HasPrefix(who, "All ") || r.expand(who) != nil {
-		var tasks []string
-		for _, t := range strings.Split(what, "; ") {
-			tasks = append(tasks, r.within[t])
-		}
-		r.say(part, who, tasks)
-		return
-	}
-	i := strings.LastIndex(l, ": ")
-	r.say(part, l[i+2:], []string{r.outside[l[:i]]})
-}
-
-// say notes the tasks of some enclosures.
-func (r *reader) say(part, who string, tasks []string) {
-	var names []string
-	if but, some := strings.CutPrefix(who, "All but "); some {
-		names = r.all(part, r.expand(but))
-	} else if n, all := strings.CutPrefix(who, "All "); all {
-		if names = r.all(part, nil); strconv.Itoa(len(names)) != n {
-			r.out = append(r.out, "not "+who)
-		}
-	} else {
-		names = r.expand(who)
-	}
-	if len(names) == 0 {
-		r.out = append(r.out, "nobody: "+who)
-	}
-	for _, n := range names {
-		for _, t := range tasks {
-			r.out = append(r.out, part+" | "+n+" | "+t)
-		}
+	for _, t := range strings.Split(what, "; ") {
+		r.say(part, r.list(part, who), r.within[t])
 	}
 }
 
-// all lists the enclosures of a part of the round but some.
-func (r *reader) all(part string, but []string) (out []string) {
-	for _, n := range r.names {
-		if r.apart[n] == strings.HasPrefix(part, "last") && !slices.Contains(but, n) {
+// say notes a task of some enclosures.
+func (r *reader) say(part string, who []string, task string) {
+	if len(who) == 0 {
+		r.out = append(r.out, "nobody: "+task)
+	}
+	for _, n := range who {
+		r.out = append(r.out, part+" | "+n+" | "+task)
+	}
+}
+
+// list lists enclosures: all, all but some, or those named, by room or not.
+func (r *reader) list(part, who string) (out []string) {
+	here := " here"
+	if !slices.ContainsFunc(r.all, func(n string) bool { return r.apart[n] != strings.HasPrefix(part, "last") }) {
+		here = ""
+	}
+	if but, some := strings.CutPrefix(who, "All"+here+" but "); some {
+		return r.but(part, r.expand(but, ""))
+	}
+	if n, all := strings.CutPrefix(who, "All "); all {
+		if out = r.but(part, nil); strconv.Itoa(len(out))+here != n {
+			return nil
+		}
+		return out
+	}
+	if !strings.Contains(who, ": ") {
+		return r.expand(who, r.room)
+	}
+	for _, of := range strings.Split(who, "; ") {
+		room, names, _ := strings.Cut(of, ": ")
+		out = append(out, r.expand(names, room)...)
+	}
+	return out
+}
+
+// but lists the enclosures of a part of the round but some.
+func (r *reader) but(part string, not []string) (out []string) {
+	for _, n := range r.all {
+		if r.apart[n] == strings.HasPrefix(part, "last") && !slices.Contains(not, n) {
 			out = append(out, n)
 		}
 	}
 	return out
 }
 
-// expand lists the enclosures of a list, nil where it is none.
-func (r *reader) expand(list string) (out []string) {
+// expand lists the enclosures of a list, in a room or in the whole round; nil where it
+// is none.
+func (r *reader) expand(list, room string) (out []string) {
 	stem := ""
 	for _, x := range strings.Split(strings.ReplaceAll(list, " and ", ", "), ", ") {
 		from, to, isRange := strings.Cut(x, " to ")
@@ -116,10 +165,14 @@ func (r *reader) expand(list string) (out []string) {
 			if first == "" {
 				name = from
 			}
-			if !r.known[name] {
+			is := r.known[name]
+			if room != "" {
+				is = r.inRoom[room+"|"+name]
+			}
+			if is == "" {
 				return nil
 			}
-			out = append(out, name)
+			out = append(out, is)
 		}
 	}
 	return out
@@ -149,16 +202,7 @@ func TestTextSaysWhatIsDue(t *testing.T) {
 					t.Fatalf("day %d: the entry has\n%s\nthe sheet\n%s", i, body, whole)
 				}
 			}
-			rd := &reader{known: map[string]bool{}, within: map[string]string{}, outside: map[string]string{}, apart: map[string]bool{}}
-			for _, p := range places {
-				rd.names = append(rd.names, p.Title)
-				rd.known[p.Title], rd.apart[p.Title] = true, i < p.Apart
-			}
-			for k := range items {
-				task := items[k].Task.String()
-				rd.within[task], rd.outside[items[k].Task.Sentence()] = task, task
-			}
-			got, want := rd.read(text), due(places, items, i)
+			got, want := newReader(places, items, i).read(text), due(places, items, i)
 			if !slices.Equal(got, want) {
 				t.Fatalf("day %d:\n%s\nis read as\n%s\nis due\n%s", i, text, strings.Join(got, "\n"), strings.Join(want, "\n"))
 			}
@@ -180,20 +224,32 @@ func TestTextSaysWhatIsDue(t *testing.T) {
 const last = 30
 
 // random is a round of any size: of one room or several, of some kinds of tubs and
-// others with names, with tasks that most have and tasks of a few.
+// others with names, some of them alike in several rooms, with tasks that most have
+// and tasks of a few.
 func random(rng *rand.Rand) (places []rounds.Place, items []rounds.Item) {
 	n := 1 + rng.IntN([]int{1, 6, 12, 70}[rng.IntN(4)])
-	rooms := 1 + rng.IntN(3)
+	rooms, alike := 1+rng.IntN(3), rng.IntN(3) == 0
+	taken := map[string]bool{}
 	for i := range n {
 		p := rounds.Place{Name: fmt.Sprint("p", i), Room: fmt.Sprint("Room ", string(rune('A'+i*rooms/n)))}
-		switch number := 1 + i + rng.IntN(2)*100; rng.IntN(5) {
+		number := 1 + i + rng.IntN(2)*100
+		if alike {
+			number = 1 + i%max(1, n/rooms)
+		}
+		switch rng.IntN(6) {
 		case 0:
 			p.Title = fmt.Sprintf("Box %s%s", string(rune('A'+i%26)), string(rune('a'+i/26)))
 		case 1:
 			p.Title = fmt.Sprintf("Shelf%03d", number)
+		case 2:
+			p.Title = fmt.Sprint(number)
 		default:
 			p.Title = fmt.Sprint("Tub ", number)
 		}
+		if taken[p.Room+p.Title] {
+			p.Title = fmt.Sprint("Spare ", 1+i)
+		}
+		taken[p.Room+p.Title] = true
 		if rng.IntN(8) == 0 {
 			p.Apart = rng.IntN(20)
 		}
@@ -215,6 +271,8 @@ func random(rng *rand.Rand) (places []rounds.Place, items []rounds.Item) {
 				it.High, it.Note, it.Rank = true, "last done 3 Nov", it.Rank-1000
 			case 1:
 				it.Group = "adults"
+			case 4:
+				it.Leaving, it.Passing, it.Rank, it.Phrase, it.Note = true, true, 0, "Before leaving, fill up", "nobody comes until Sat 10 Jul"
 			case 2, 3:
 				it = feed(i, 1+float64(rng.IntN(4))/2, 1+rng.IntN(3))
 			}
@@ -240,7 +298,10 @@ func due(places []rounds.Place, items []rounds.Item, i int) []string {
 		if it.High {
 			part += " first"
 		}
-		x := part + " | " + places[it.Place].Title + " | " + it.Task.String()
+		if it.Leaving {
+			part += " leaving"
+		}
+		x := part + " | " + places[it.Place].Name + " | " + it.Task.String()
 		if !said[x] {
 			said[x] = true
 			out = append(out, x)
@@ -262,7 +323,11 @@ func listed(s rounds.Sheet) []string {
 			part += " first"
 		}
 		for _, x := range d.Stops {
-			out = append(out, part+" | "+x.Shown+" | "+x.Item.Task.String())
+			part := part
+			if x.Item.Leaving {
+				part += " leaving"
+			}
+			out = append(out, part+" | "+x.Place.Name+" | "+x.Item.Task.String())
 		}
 	}
 	slices.Sort(out)

@@ -26,9 +26,13 @@ type Item struct {
 	Place   int    // in walking order
 	Animals string // whose it is, also where they live alone; empty for all of the enclosure
 	Days    horizon.Days
+	// Usual are the days on which whoever does the round does it, where Days are those
+	// of one person: a stand-in is to find the round as its keeper knows it.
+	Usual   horizon.Days
 	Rank    int // the order in which things are done, lowest first
 	Minutes int
 	High    bool // before everything else
+	Leaving bool // the last before days when nobody comes; before the round
 	// Passing says that the log or an absence brought it, for a time. It stands in the
 	// round like any other, and says nothing of how the round is best walked.
 	Passing bool
@@ -52,9 +56,13 @@ type Round struct {
 	Days horizon.Days
 
 	places   []Place
-	names    []name
-	items    []Item
-	tasks    []task // the rounds proper, then what is apart
+	room     []int   // of each place, among the sections
+	names    []name  // as they are told apart in the whole round
+	short    []name  // as they are told apart in their room
+	items    []Item  // in walking order
+	said     []int32 // of each item, among the texts
+	texts    []string
+	tasks    []task // the round proper, then what is apart
 	lines    []line
 	holds    []held
 	kinds    []*schema.CareKind // by rank
@@ -65,9 +73,11 @@ type Round struct {
 // task is what shares its words: the lines of one text.
 type task struct {
 	key
-	first string // its text at the beginning of a line
-	kind  int    // among the kinds of the round
-	lines []line
+	text   string
+	first  string // it at the beginning of a line
+	kind   int    // among the kinds of the round
+	common bool   // it has a line of its own before the rooms
+	lines  []line
 }
 
 // line is a task in one section. due has for each day the cells that are due, as
@@ -93,8 +103,9 @@ type cell struct {
 // or what is kept apart and comes last.
 type section struct {
 	title  string
+	label  string // the title as it stands within a line
 	places []int32
-	lines  []int // by rank
+	lines  []int // by rank, of what has no line before the rooms
 	byTask bool
 	alone  bool // its title is that of the only enclosure, which no line has to name
 }
@@ -113,9 +124,10 @@ type span struct {
 // Make prepares a round from the places that it passes, in walking order, what is
 // to be done there and what must not be done.
 func Make(r *plan.Round, h horizon.Horizon, places []Place, items []Item, holds []Hold) *Round {
-	out := &Round{Plan: r, Horizon: h, Days: h.New(), places: places, names: named(places)}
-	out.items = items
+	out := &Round{Plan: r, Horizon: h, Days: h.New(), places: places, items: walked(items)}
 	out.rooms()
+	out.name()
+	out.word()
 	out.gather()
 	out.vocabulary()
 	out.layout()
@@ -124,9 +136,24 @@ func Make(r *plan.Round, h horizon.Horizon, places []Place, items []Item, holds 
 	return out
 }
 
+// walked returns items in walking order.
+func walked(items []Item) []Item {
+	byPlace := func(a, b Item) int { return cmp.Compare(a.Place, b.Place) }
+	if slices.IsSortedFunc(items, byPlace) {
+		return items
+	}
+	items = slices.Clone(items)
+	slices.SortStableFunc(items, byPlace)
+	return items
+}
+
+// elsewhere is the title of the places that are in no room, where others are.
+const elsewhere = "Elsewhere"
+
 // rooms makes a section of each room, and a last one of what is kept apart.
 func (r *Round) rooms() {
 	at := map[string]int{}
+	r.room = make([]int, len(r.places))
 	apart := section{}
 	for i := range r.places {
 		p := &r.places[i]
@@ -134,8 +161,9 @@ func (r *Round) rooms() {
 		if !ok {
 			k = len(r.sections)
 			at[p.Room] = k
-			r.sections = append(r.sections, section{title: p.Room})
+			r.sections = append(r.sections, section{title: cmp.Or(p.Room, elsewhere)})
 		}
+		r.room[i] = k
 		r.sections[k].places = append(r.sections[k].places, int32(i))
 		if p.Apart > 0 {
 			apart.places = append(apart.places, int32(i))
@@ -143,6 +171,9 @@ func (r *Round) rooms() {
 	}
 	if len(r.sections) == 1 {
 		r.sections[0].title = ""
+	}
+	for i := range r.sections {
+		r.sections[i].label = brief(r.sections[i].title)
 	}
 	r.sections = append(r.sections, apart)
 }
@@ -186,28 +217,41 @@ func (r *Round) split() []part {
 	return out
 }
 
+// word puts the items into words, each text once.
+func (r *Round) word() {
+	r.said = make([]int32, len(r.items))
+	tasks, texts := map[Task]int32{}, map[string]int32{}
+	for i := range r.items {
+		t := &r.items[i].Task
+		k, known := tasks[*t]
+		if !known {
+			text := t.String()
+			if k, known = texts[text]; !known {
+				k = int32(len(r.texts))
+				texts[text] = k
+				r.texts = append(r.texts, text)
+			}
+			tasks[*t] = k
+		}
+		r.said[i] = k
+	}
+}
+
 // key tells tasks apart: one text may stand in several places of the order.
 type key struct {
-	text        string
-	rank        int
-	high, apart bool
+	said                 int32
+	rank                 int
+	high, leaving, apart bool
 }
 
 // gather makes the tasks and their lines.
 func (r *Round) gather() {
-	parts := r.split()
-	byTask := r.sort(parts)
-	section := make([]int, len(r.places))
-	for s := range r.sections[:r.apart()] {
-		for _, p := range r.sections[s].places {
-			section[p] = s
-		}
-	}
+	byTask := r.sort(r.split())
 	// The list of lines moves while it grows, so that tasks get their parts of it at
 	// the end.
 	from := make([]int, len(r.tasks)+1)
 	for t, parts := range byTask {
-		r.cells(t, parts, section)
+		r.cells(t, parts)
 		from[t+1] = len(r.lines)
 	}
 	for t := range r.tasks {
@@ -218,22 +262,17 @@ func (r *Round) gather() {
 // sort makes the tasks in the order in which they are done, and returns the parts
 // of each.
 func (r *Round) sort(parts []part) [][]part {
-	texts, keys := map[Task]string{}, map[key]int{}
+	keys := map[key]int{}
 	var tasks []task
 	var of [][]part
 	for _, p := range parts {
 		it := &r.items[p.item]
-		text, known := texts[it.Task]
-		if !known {
-			text = it.Task.String()
-			texts[it.Task] = text
-		}
-		at := key{text, it.Rank, it.High, p.apart}
+		at := key{r.said[p.item], it.Rank, it.High, it.Leaving, p.apart}
 		k, known := keys[at]
 		if !known {
 			k = len(tasks)
 			keys[at] = k
-			tasks = append(tasks, task{key: at, first: it.Task.Sentence()})
+			tasks = append(tasks, task{key: at, text: r.texts[at.said], first: it.Task.Sentence()})
 			of = append(of, nil)
 		}
 		of[k] = append(of[k], p)
@@ -242,7 +281,7 @@ func (r *Round) sort(parts []part) [][]part {
 	for i := range order {
 		order[i] = i
 	}
-	slices.SortFunc(order, func(x, y int) int { return tasks[x].before(&tasks[y].key) })
+	slices.SortFunc(order, func(x, y int) int { return tasks[x].before(&tasks[y]) })
 	r.tasks = make([]task, len(order))
 	sorted := make([][]part, len(order))
 	for i, k := range order {
@@ -252,12 +291,14 @@ func (r *Round) sort(parts []part) [][]part {
 }
 
 // before compares two tasks by the order in which they are done.
-func (a *key) before(b *key) int {
+func (a *task) before(b *task) int {
 	switch {
 	case a.apart != b.apart:
 		return yes(a.apart) - yes(b.apart)
 	case a.high != b.high:
 		return yes(b.high) - yes(a.high)
+	case a.leaving != b.leaving:
+		return yes(b.leaving) - yes(a.leaving)
 	}
 	return cmp.Or(cmp.Compare(a.rank, b.rank), cmp.Compare(a.text, b.text))
 }
@@ -284,8 +325,7 @@ func (r *Round) vocabulary() {
 
 // cells adds the lines of a task. The same look at the same animals is one look,
 // whoever asks for it.
-func (r *Round) cells(t int, parts []part, section []int) {
-	slices.SortStableFunc(parts, func(a, b part) int { return cmp.Compare(r.items[a.item].Place, r.items[b.item].Place) })
+func (r *Round) cells(t int, parts []part) {
 	var days []horizon.Days
 	var l *line
 	for k, p := range parts {
@@ -296,7 +336,7 @@ func (r *Round) cells(t int, parts []part, section []int) {
 			days[len(days)-1] = both
 			continue
 		}
-		s := section[it.Place]
+		s := r.room[it.Place]
 		if p.apart {
 			s = r.apart()
 		}
@@ -328,49 +368,113 @@ func (l *line) fill(days []horizon.Days, n int) {
 	}
 }
 
-// layout says of each section whether it is worked by enclosure or by task: by
-// what has fewer lines when everything comes up at once, by enclosure where that is
-// the same. Whoever passes a few different tanks stops at each and does all that is
-// to be done there; whoever passes forty tubs carries the bottle past all of them,
-// then the prey.
+// layout says how the round is worked: which tasks have a line of their own before
+// the rooms, and whether a room is worked by enclosure or by task.
 //
 // It is not counted for each day: the form would change from one day to the next
 // with the days on which water falls, and an entry would change because another
-// day did. Neither does it hang on what comes and goes with the log.
-//
-// A round of one enclosure names it once, and has a line for each task.
+// day did. Counted is what the round has for good, also where a hold takes out all
+// of its days for now; neither does the form hang on what comes and goes with the
+// log.
 func (r *Round) layout() {
-	section := make([]int, len(r.places))
-	for i := range r.sections {
-		for _, p := range r.sections[i].places {
-			section[p] = i
-		}
-	}
-	// Counted is what the round has for good, also where a hold takes out all of its
-	// days for now: the form must not change with a hold.
-	type lasting struct {
-		section int
-		task    Task
-	}
-	seen := map[lasting]bool{}
-	count := make([]int, len(r.sections))
-	for i := range r.items {
-		it := &r.items[i]
-		if k := (lasting{section[it.Place], it.Task}); !it.High && !it.Passing && !seen[k] {
-			seen[k] = true
-			count[k.section]++
-		}
-	}
-	for i := range r.lines {
-		s := &r.sections[r.lines[i].section]
-		s.lines = append(s.lines, i)
-	}
+	c := r.lasting()
 	for i := range r.sections {
 		s := &r.sections[i]
-		s.byTask = count[i] < len(s.places)
+		s.byTask = c.tasks[i] < len(s.places)
 		if len(r.places) == 1 {
 			s.title, s.alone, s.byTask = r.names[0].text, true, true
 		}
+	}
+	for i := range r.tasks {
+		t := &r.tasks[i]
+		t.common = !t.high && !t.leaving && len(r.places) > 1 && r.common(t, c)
+	}
+	for i := range r.lines {
+		if t := &r.tasks[r.lines[i].task]; !t.high && !t.leaving && !t.common {
+			s := &r.sections[r.lines[i].section]
+			s.lines = append(s.lines, i)
+		}
+	}
+}
+
+// common reports whether a task has a line of its own before the rooms: one that
+// most enclosures have and many at once, and every task where all are in one room
+// which is worked by task, so that its lines have one order.
+func (r *Round) common(t *task, c *census) bool {
+	apart := &r.sections[r.apart()]
+	if t.apart {
+		return apart.byTask || c.often[t.said] && most(c.apart[t.said], len(apart.places))
+	}
+	return r.apart() == 1 && r.sections[0].byTask || c.often[t.said] && most(c.places[t.said], len(r.places))
+}
+
+// most is of how many enclosures a task is the same before it is said of all: of
+// more than three, and of half of those there are.
+func most(n, of int) bool { return n > few && 2*n >= of }
+
+// few is of how many enclosures "all" is not said: their names are as short.
+const few = 3
+
+// census counts what a round has for good.
+type census struct {
+	tasks         []int  // of each section: how many different ones
+	places, apart []int  // of each text: at how many places, and at how many that are kept apart
+	often         []bool // and whether it is done at many of them at once
+}
+
+// lasting counts what a round has for good.
+func (r *Round) lasting() *census {
+	n := len(r.texts)
+	c := &census{make([]int, len(r.sections)), make([]int, n), make([]int, n), make([]bool, n)}
+	type once struct {
+		section int
+		said    int32
+	}
+	seen := map[once]bool{}
+	last := make([]int, len(r.texts))
+	for i := range r.items {
+		it, k := &r.items[i], r.said[i]
+		if it.High || it.Leaving || it.Passing || last[k] == it.Place+1 {
+			continue
+		}
+		last[k] = it.Place + 1
+		c.places[k]++
+		s := r.room[it.Place]
+		if r.places[it.Place].Apart > 0 {
+			c.apart[k]++
+			s = r.apart()
+		}
+		if x := (once{s, k}); !seen[x] {
+			seen[x] = true
+			c.tasks[s]++
+		}
+	}
+	r.often(c)
+	return c
+}
+
+// often finds what is done at many places at once: on the days of the whole horizon
+// on which it comes up, at three of ten on average. What comes up for one today and
+// another tomorrow, as a weekly cleaning does, is done where one stands anyway.
+func (r *Round) often(c *census) {
+	total, union := make([]int, len(r.texts)), make([]horizon.Days, len(r.texts))
+	for i := range r.items {
+		it, k := &r.items[i], r.said[i]
+		if it.High || it.Leaving || it.Passing || c.places[k] <= few {
+			continue
+		}
+		if union[k] == nil {
+			union[k] = r.Horizon.New()
+		}
+		days := it.Days
+		if it.Usual != nil {
+			days = it.Usual
+		}
+		union[k].Union(days)
+		total[k] += days.Count()
+	}
+	for k := range total {
+		c.often[k] = union[k] != nil && 10*total[k] >= 3*union[k].Count()*c.places[k]
 	}
 }
 

@@ -58,7 +58,7 @@ func (r *Round) On(i int) Sheet {
 	for k := range r.holds {
 		h := &r.holds[k]
 		if d.due = h.places(i, d.due[:0]); len(d.due) > 0 {
-			s.Held = append(s.Held, string(h.append(nil, r.names, d.due)))
+			s.Held = append(s.Held, string(h.append(nil, r, d.due)))
 		}
 	}
 	return s
@@ -66,8 +66,8 @@ func (r *Round) On(i int) Sheet {
 
 // append appends a hold at some places: "Leave alone: Burrow B (young since 5 Nov;
 // until Sat 5 Dec)".
-func (h *held) append(dst []byte, names []name, places []int32) []byte {
+func (h *held) append(dst []byte, r *Round, places []int32) []byte {
 	dst = append(append(dst, h.what...), ": "...)
-	dst = append(appendNames(dst, names, places), " ("...)
+	dst = append(r.list(dst, places), " ("...)
 	return append(append(dst, h.why...), ')')
 }

@@ -3,6 +3,9 @@ package rounds
 import (
 	"bytes"
 	"strconv"
+	"strings"
+	"unicode"
+	"unicode/utf8"
 )
 
 // MaxText is how many bytes the text of an entry has at most. A calendar program
@@ -62,10 +65,15 @@ func (r *Round) TooLong() (on, length int, ok bool) {
 // atMost is no less than the length of a day's text, found by counting.
 func (r *Round) atMost(on int) int {
 	const head, mark = 64, 16 // what stands between the words: headings, commas
-	n := head
+	n, labels := head, 0
+	for i, room := range r.room {
+		if i == 0 || room != r.room[i-1] {
+			labels += len(r.sections[room].label) + mark
+		}
+	}
 	for i := range r.holds {
 		h := &r.holds[i]
-		n += len(h.what) + len(h.why) + mark
+		n += len(h.what) + len(h.why) + mark + labels
 		for k := range h.spans {
 			n += len(r.names[h.spans[k].place].text) + mark
 		}
@@ -76,9 +84,10 @@ func (r *Round) atMost(on int) int {
 	for i := range r.lines {
 		l := &r.lines[i]
 		if due := l.count(on); due > 0 {
-			longest := len(r.tasks[l.task].text) + mark
-			if r.sections[l.section].byTask {
-				n += longest
+			t := &r.tasks[l.task]
+			longest := len(t.text) + mark
+			if t.common || t.high || t.leaving || r.sections[l.section].byTask {
+				n += longest + labels
 			} else {
 				n += due * longest
 			}
@@ -105,17 +114,25 @@ func (r *Round) Summary(dst []byte, on int) []byte {
 		}
 		dst = append(dst, word...)
 	}
-	pressing, kinds := r.tally(on)
+	pressing, filled, kinds := r.tally(on)
 	if pressing > 0 {
 		say(pressing, " FIRST")
 	}
 	if n := r.heldPlaces(on); n > 0 {
 		say(n, " held")
 	}
-	routine := true
+	routine := filled == 0
+	if !routine {
+		say(0, "fill up ")
+		dst = strconv.AppendInt(dst, int64(filled), 10)
+	}
 	for i, k := range r.kinds {
 		if kinds[i] > 0 && !k.Routine {
 			routine = false
+			if k.Phrase == "" {
+				r.other(say, on, i, kinds[i])
+				continue
+			}
 			say(0, k.Short())
 			dst = append(dst, ' ')
 			dst = strconv.AppendInt(dst, int64(kinds[i]), 10)
@@ -133,9 +150,54 @@ func (r *Round) Summary(dst []byte, on int) []byte {
 	return append(dst, flat(r.Plan.Shown())...)
 }
 
-// tally counts what is done before everything else, and at how many enclosures
-// there is something of each of the round's kinds.
-func (r *Round) tally(on int) (pressing int, kinds []int) {
+// other says how many there are of a kind that has no words of its own: by the first
+// words of its task, or as so many more where there are several tasks.
+func (r *Round) other(say func(int, string), on, kind, n int) {
+	word := ""
+	for i := range r.tasks {
+		if t := &r.tasks[i]; t.kind == kind && !t.high && !t.leaving && t.count(on) > 0 {
+			w := begins(r.items[t.lines[0].cells[0].item].Phrase)
+			if word != "" && w != word {
+				word = ""
+				break
+			}
+			word = w
+		}
+	}
+	if word == "" {
+		say(n, " more")
+	} else {
+		say(0, word+" "+strconv.Itoa(n))
+	}
+}
+
+// maxWords is how many bytes of a task stand in a summary.
+const maxWords = 16
+
+// begins returns the first words of a task, as they stand within a summary. It is empty
+// where not even the first word is short enough.
+func begins(task string) string {
+	task = strings.TrimSpace(flat(task))
+	if i := strings.IndexAny(task, ".,;:?!("); i >= 0 {
+		task = task[:i]
+	}
+	out := ""
+	for word := range strings.FieldsSeq(task) {
+		if len(out)+1+len(word) > maxWords {
+			break
+		}
+		out = strings.TrimSpace(out + " " + word)
+	}
+	if r, n := utf8.DecodeRuneInString(out); n < len(out) && 'a' <= out[n] && out[n] <= 'z' {
+		return string(unicode.ToLower(r)) + out[n:]
+	}
+	return out
+}
+
+// tally counts what is done before everything else, at how many enclosures that is
+// filled up before leaving, and at how many there is something of each of the
+// round's kinds.
+func (r *Round) tally(on int) (pressing, filled int, kinds []int) {
 	d := &r.day
 	clear(d.seen)
 	clear(d.kinds)
@@ -144,6 +206,8 @@ func (r *Round) tally(on int) (pressing int, kinds []int) {
 		switch {
 		case t.high:
 			pressing += t.count(on)
+		case t.leaving:
+			filled += t.count(on)
 		case r.kinds[t.kind].Routine:
 			d.kinds[t.kind] += t.count(on)
 		default:
@@ -157,7 +221,7 @@ func (r *Round) tally(on int) (pressing int, kinds []int) {
 			}
 		}
 	}
-	return pressing, d.kinds
+	return pressing, filled, d.kinds
 }
 
 // heldPlaces returns at how many enclosures something must be left alone.

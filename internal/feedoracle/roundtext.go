@@ -80,10 +80,16 @@ type sheet struct {
 	stops []Stop
 }
 
+// leaving begins what is done before days when nobody comes: it is to bring water.
+const leaving = "Before leaving, "
+
 // line reads one line: a task and then for whom it is, or whom and then what.
 func (s *sheet) line(line string) error {
 	said, ok := strings.CutPrefix(line, "- ")
 	if !ok {
+		if strings.HasPrefix(line, leaving) {
+			return s.leaving(remark.ReplaceAllString(line, ""))
+		}
 		if said, ok = strings.CutPrefix(line, "FIRST: "); !ok {
 			if to, known := s.names[line]; known {
 				s.alone = to.Box
@@ -100,12 +106,49 @@ func (s *sheet) line(line string) error {
 			return s.say(boxes, strings.Split(said[i+2:], "; ")...)
 		}
 	}
-	if i := strings.LastIndex(said, ": "); i >= 0 {
-		if boxes, ok := s.who(said[i+2:]); ok {
-			return s.say(boxes, said[:i])
+	for i := range said {
+		if strings.HasPrefix(said[i:], ": ") && s.words.kind(said[:i]) != "" {
+			if boxes, ok := s.byRoom(said[i+2:]); ok {
+				return s.say(boxes, said[:i])
+			}
+		}
+	}
+	return fmt.Errorf("nobody knows for whom %q is, or what it is", line)
+}
+
+// leaving reads for whom something is done before days when nobody comes.
+func (s *sheet) leaving(line string) error {
+	for i := range line {
+		if strings.HasPrefix(line[i:], ": ") {
+			if boxes, ok := s.byRoom(line[i+2:]); ok {
+				for _, b := range boxes {
+					s.stops = append(s.stops, Stop{Target: Target{Box: b}, Kind: "water"})
+				}
+				return nil
+			}
 		}
 	}
 	return fmt.Errorf("nobody knows for whom %q is", line)
+}
+
+// byRoom reads a list of enclosures, or one for each of several rooms, which stands
+// behind its title.
+func (s *sheet) byRoom(text string) (out []string, ok bool) {
+	if out, ok = s.who(text); ok {
+		return out, true
+	}
+	for part := range strings.SplitSeq(text, "; ") {
+		i := strings.LastIndex(part, ": ")
+		if i < 0 {
+			return nil, false
+		}
+		some, ok := s.list(part[i+2:])
+		if !ok {
+			return nil, false
+		}
+		out = append(out, some...)
+	}
+	return out, true
 }
 
 // say notes tasks for enclosures; for none where the line does not name them.
@@ -124,6 +167,9 @@ func (s *sheet) say(boxes []string, tasks ...string) error {
 
 // who reads a list of enclosures, or all of them.
 func (s *sheet) who(text string) ([]string, bool) {
+	if strings.HasPrefix(text, "All ") { // "here" leaves out those who come last
+		text = strings.Replace(text, " here", "", 1)
+	}
 	if but, ok := strings.CutPrefix(text, "All but "); ok {
 		not, ok := s.list(but)
 		if !ok || !s.whole {

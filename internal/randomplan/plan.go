@@ -72,10 +72,6 @@ func New(seed uint64) *Plan {
 // Keepers are the names of the people.
 func (p *Plan) Keepers() []string { return names(p.keepers) }
 
-// Calendars are the names of the calendars; a plan without one has a feed by the
-// name of the collection.
-func (p *Plan) Calendars() []string { return names(p.calendars) }
-
 // Absent reports whether anybody is away on some day after from and before to.
 func (p *Plan) Absent(from, to civil.Date) bool {
 	return slices.ContainsFunc(p.aways, func(a *Block) bool {

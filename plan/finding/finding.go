@@ -5,6 +5,7 @@ package finding
 
 import (
 	"cmp"
+	"math"
 	"slices"
 	"sort"
 	"strconv"
@@ -65,6 +66,9 @@ type Finding struct {
 	// Once is the same for findings of one cause, which are said together; "" for one
 	// that stands alone.
 	Once string
+	// Strict orders findings of one cause: the lowest is the one whose fix mends the others
+	// too. 0 is no order.
+	Strict int
 }
 
 // Related is another place that belongs to a finding.
@@ -160,10 +164,18 @@ func Together(all []Finding) []Finding {
 	return out
 }
 
-// worstFirst returns the findings with those that refuse before the others, in the
-// order in which they were.
+// worstFirst returns the findings with those that refuse before the others, and the
+// strictest of each severity first; else in the order in which they were.
 func worstFirst(all []Finding) []Finding {
+	strict := func(f *Finding) int {
+		if f.Strict == 0 {
+			return math.MaxInt
+		}
+		return f.Strict
+	}
 	out := slices.Clone(all)
-	slices.SortStableFunc(out, func(a, b Finding) int { return cmp.Compare(b.Severity, a.Severity) })
+	slices.SortStableFunc(out, func(a, b Finding) int {
+		return cmp.Or(cmp.Compare(b.Severity, a.Severity), cmp.Compare(strict(&a), strict(&b)))
+	})
 	return out
 }
