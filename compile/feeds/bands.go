@@ -10,6 +10,10 @@ import (
 	"vivary/schema/civil"
 )
 
+// longest is how many days a band has at the most: a bar over months hides what is to be
+// done on each day, and so a longer one is short at its beginning and says how long it is.
+const longest = 14
+
 // bands adds all-day entries for stretches of days in which something may happen
 // to the animals.
 func (s *selection) bands(feed *ical.Feed) {
@@ -26,10 +30,14 @@ func (s *selection) bands(feed *ical.Feed) {
 				if len(l.Groups) > 1 {
 					name += " " + g.Animals.Name.V
 				}
+				days, title := int(w.Until-w.From), w.Title
+				if days > longest {
+					days, title = 1, title+" until "+(w.Until-1).Short()
+				}
 				feed.Entries = append(feed.Entries, ical.Entry{
 					UID:  s.uid("band", identity.Enclosure(l.Plan), identity.Animals(g.Animals), w.Name),
-					Date: w.From, AllDay: true, Days: int(w.Until - w.From),
-					Summary: w.Title + ": " + name, Description: w.Text,
+					Date: w.From, AllDay: true, Days: days,
+					Summary: title + ": " + name, Description: w.Text,
 				})
 			}
 		}

@@ -40,6 +40,10 @@ func (s *selection) perCare(feed *ical.Feed, last *ical.Memory) {
 		// Days to which something was moved, because nobody is there on its own.
 		moved := days.Clone()
 		moved.Subtract(planned)
+		if fill := rounds.FillUps(p.Entry); fill != nil {
+			fill.Keep(days)
+			moved.Union(fill) // which has words of its own
+		}
 		s.each(feed, base, p.Entry, moved)
 	}
 }
@@ -117,6 +121,12 @@ func (s *selection) without(x *roster.Entry, rule recur.Rule, start civil.Date, 
 	planned := h.New()
 	rule.Fill(planned, h)
 	planned.Subtract(x.Days)
+	if fill := rounds.FillUps(x); fill != nil {
+		own := h.New()
+		rule.Fill(own, h)
+		fill.Keep(own)
+		planned.Union(fill) // each is an entry of its own
+	}
 	_, _, beyond := h.Last().YMD()
 	for i := planned.Next(h.Today); i >= 0 && i < h.Days-beyond; i = planned.Next(i + 1) {
 		if d := h.Date(i); d >= start {
@@ -129,12 +139,16 @@ func (s *selection) without(x *roster.Entry, rule recur.Rule, start civil.Date, 
 
 // each makes one entry for each of some days.
 func (s *selection) each(feed *ical.Feed, base ical.Entry, x *roster.Entry, days horizon.Days) {
+	fill := rounds.FillUps(x)
 	for i := days.Next(s.r.Horizon.Today); i >= 0 && i < s.until(); i = days.Next(i + 1) {
 		e := base
 		e.Date = s.r.Horizon.Date(i)
 		e.UID = s.uid("care", x.ID.String(), e.Date.String())
 		if p := x.Portion(i); p != nil && x.Kind == schema.KindFeed {
 			e.Summary = alone(x, s.dish(x, p, x.Killed != nil && x.Killed.Has(i)))
+		}
+		if fill != nil && fill.Has(i) {
+			e.Summary = alone(x, rounds.FillUp(s.r.Roster, x, i))
 		}
 		feed.Entries = append(feed.Entries, e)
 	}

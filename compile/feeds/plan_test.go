@@ -368,6 +368,9 @@ func (x *expected) perCare(keeper string) {
 				task.Prey = rounds.PreyOf(x.r.Roster, s, p)
 				task.Prey.Killed = task.Prey.Killed || s.Killed != nil && s.Killed.Has(k)
 			}
+			if fill := rounds.FillUps(s); fill != nil && fill.Has(k) {
+				task, part = rounds.FillUp(x.r.Roster, s, k), d.String()
+			}
 			summary := task.Sentence() + ": " + rounds.Target(s)
 			x.add(x.uid("care", s.ID.String(), part), d, s.At(), max(s.Minutes, 5), summary)
 		}
@@ -385,7 +388,11 @@ func (x *expected) bands() {
 				if len(l.Groups) > 1 {
 					name += " " + g.Animals.Name.V
 				}
-				x.allDay(x.uid("band", l.Plan.Name.V, g.Animals.Name.V, w.Name), w.From, w.Until, w.Title+": "+name)
+				until, title := w.Until, w.Title
+				if until-w.From > 14 { // a long one is short at its beginning
+					until, title = w.From+1, w.Title+" until "+(until-1).Short()
+				}
+				x.allDay(x.uid("band", l.Plan.Name.V, g.Animals.Name.V, w.Name), w.From, until, title+": "+name)
 			}
 		}
 	}

@@ -86,9 +86,24 @@ func (x *example) run(t *testing.T) {
 	}
 }
 
+// saidOnce fails where two causes of an entry say the same: days of one reason are one
+// cause.
+func saidOnce(t testing.TB, e *roster.Entry) {
+	t.Helper()
+	for i := range e.Causes {
+		for k := range i {
+			a, b := e.Causes[i], e.Causes[k]
+			if a.Days, b.Days = nil, nil; fmt.Sprint(a) == fmt.Sprint(b) {
+				t.Errorf("%s says %q twice", e.Name, names[a.Why])
+			}
+		}
+	}
+}
+
 // said is what an entry says of the days from one to another.
 func said(t testing.TB, r *compile.Result, e *roster.Entry, from, to civil.Date) string {
 	t.Helper()
+	saidOnce(t, e)
 	var out []string
 	for d := from; d <= to; d++ {
 		i, ok := r.Horizon.Index(d)

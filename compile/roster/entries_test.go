@@ -302,6 +302,9 @@ func TestReasonOfADay(t *testing.T) {
 	if e.Reason(i) != nil || e.Cause(roster.PreyKilled, i) == nil || e.Cause(roster.PreyKilled, i).Away == nil || e.Cause(roster.PreyKilled, i+1) != nil || e.Cause(roster.Held, i) != nil {
 		t.Errorf("the meal of the 12th is planned, because of %+v", e.Reason(i))
 	}
+	if c := e.Cause(roster.PreyKilled, i); c.At != r.Plan.Aways[0].At || c.At != c.Away.At {
+		t.Error("that prey is killed is not said at the absence")
+	}
 	if e.Out(roster.Held, roster.Waits) != nil {
 		t.Error("nothing is out")
 	}

@@ -109,8 +109,8 @@ const kim = "keeper \"kim\" {\n  title = \"Kim Lee\"\n  formerly = \"lead\"\n}\n
 // TestLeavesKeepTheirNames: whoever is renamed with formerly, the one who is away or
 // one who stands in, every entry keeps its name.
 func TestLeavesKeepTheirNames(t *testing.T) {
-	named := func(keepers, away1, cover string) string {
-		r := compiled(t, house(keepers, away(away1, "10 Jul", "17 Jul", `cover = "sitter"`), away(away1, "17 Jul", "24 Jul", "cover = \""+cover+"\""), water(`every = "day"`)), "", on("1 Jul"))
+	named := func(keepers, who, cover string) string {
+		r := compiled(t, house(keepers, away(who, "10 Jul", "17 Jul", `cover = "sitter"`), away(who, "17 Jul", "24 Jul", "cover = \""+cover+"\""), water(`every = "day"`)), "", on("1 Jul"))
 		var out []string
 		for _, l := range r.Roster.Leaves() {
 			out = append(out, l.Name)

@@ -152,6 +152,38 @@ var logDays = []example{
 			leftovers only: Tue 29 Jun; not Tue 6 Jul, skipped; Sat 10 Jul; not Tue 13 Jul, too soon`,
 	},
 	{
+		// The same where no need says how long they can wait.
+		title: "nothing is fed double where no need is stated",
+		plan:  meals(`on = ["mon"]`),
+		log:   "5 Jul ash skipped feeding",
+		now:   "9 Jul", from: "5 Jul", to: "19 Jul",
+		want: `feed only: not Mon 5 Jul, skipped; Fri 9 Jul, caught up, last 28 Jun; not Mon 12 Jul, too soon; Mon 19 Jul`,
+	},
+	{
+		// A hold that is over forbids nothing.
+		title: "a meal that is caught up after a hold",
+		plan:  meals(`on = ["mon"]`),
+		log:   "1 Jun ash moult\n5 Jul ash skipped feeding",
+		now:   "6 Jul", from: "28 Jun", to: "12 Jul",
+		want: `feed only: Mon 28 Jun; not Mon 5 Jul, skipped; Tue 6 Jul, caught up, last 28 Jun; Mon 12 Jul`,
+	},
+	{
+		// Nor does one that is still to come.
+		title: "a meal that is caught up before a hold",
+		plan:  ash(`feeding "only" { on = ["mon"]; per_animal = 1; prey = "cricket small" } season "rest" { from = "8 jul"; to = "11 jul"; feeding = "none" }`),
+		log:   "5 Jul ash skipped feeding",
+		now:   "7 Jul", from: "28 Jun", to: "12 Jul",
+		want: `feed only: Mon 28 Jun; not Mon 5 Jul, skipped; Wed 7 Jul, caught up, last 28 Jun; Mon 12 Jul`,
+	},
+	{
+		// Today it is forbidden by a hold that ends tomorrow.
+		title: "a meal that is caught up on the last day of a hold",
+		plan:  ash(`feeding "only" { on = ["mon"]; per_animal = 1; prey = "cricket small" } season "rest" { from = "7 jul"; to = "8 jul"; feeding = "none" }`),
+		log:   "5 Jul ash skipped feeding",
+		now:   "8 Jul", from: "28 Jun", to: "12 Jul",
+		want: `feed only: Mon 28 Jun; not Mon 5 Jul, skipped; Mon 12 Jul`,
+	},
+	{
 		// Of eight days half are four: four days after it the next one stands.
 		title: "half of the usual time",
 		plan:  hungry("20 days", "3 days", meals(`every = "8 days"; from = "2027-06-28"`)),
@@ -345,8 +377,8 @@ func TestWhatPeopleWereTold(t *testing.T) {
 			"Tue 15 Jun; Tue 22 Jun; Tue 29 Jun; Tue 6 Jul"},
 		{"a task of the log", meals(`on = ["mon"]`), "24 Jun ash moult", "moult/2027-06-24", feeds{"ash/moult/2027-06-24", was, on("20 Jun"), on("20 Jul")},
 			"Thu 24 Jun"},
-		// The second occasion was shown and so it was; the sixth, today, is left out as it would
-		// have been.
+		// The second occasion was shown, and so it stood; the fourth was not, and the sixth,
+		// today, is left out as it would have been.
 		{"halved as it was then", ash(`care "mist" { every = "day" } season "rest" { from = "26 jun"; to = "3 jul"; misting = "half" }`), "", "mist",
 			feeds{"ash/mist", map[civil.Date]bool{on("26 Jun"): true, on("27 Jun"): true, on("30 Jun"): true}, on("14 Jun"), on("20 Jul")},
 			"Sat 26 Jun; Sun 27 Jun; not Tue 29 Jun, halved rest; Wed 30 Jun; not Thu 1 Jul, halved rest; Fri 2 Jul; not Sat 3 Jul, halved rest; Sun 4 Jul; Mon 5 Jul; Tue 6 Jul"},

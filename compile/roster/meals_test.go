@@ -335,6 +335,23 @@ var mealDays = []example{
 		now:   "1 Jul", from: "28 Apr", to: "5 May",
 		want: `feed only: not Wed 28 Apr, waits 1 Apr; Fri 30 Apr, return 1 Apr; Wed 5 May`,
 	},
+	{
+		// A first meal on the day before the window: what is left of it is taken out on its
+		// first day.
+		title: "leftovers of a first meal before the window",
+		plan:  meals(`on = ["mon"]`),
+		log:   "20 Apr ash moult",
+		now:   "1 Jul", from: "28 Apr", to: "4 May",
+		want: `leftovers only: Wed 28 Apr, with a meal; Tue 4 May`,
+	},
+	{
+		// A day earlier, and it is all over.
+		title: "a first meal and its leftovers before the window",
+		plan:  meals(`on = ["mon"]`),
+		log:   "19 Apr ash moult",
+		now:   "1 Jul", from: "28 Apr", to: "4 May",
+		want: `leftovers only: Tue 4 May`,
+	},
 }
 
 func TestMeals(t *testing.T) { each(t, mealDays) }

@@ -132,6 +132,27 @@ func nobody(from, to, absence string) string {
 
 func TestPeople(t *testing.T) { each(t, peopleDays) }
 
+// TestDaysOfVisits: a list of days means the same in every month.
+func TestDaysOfVisits(t *testing.T) {
+	for visits, want := range map[string]string{
+		`"first sat"`:         "Sat 3 Jul; Sat 7 Aug; Sat 4 Sep; Sat 2 Oct",
+		`"15th"`:              "Thu 15 Jul; Sun 15 Aug; Wed 15 Sep; Fri 15 Oct",
+		`"last"`:              "Sat 31 Jul; Tue 31 Aug; Thu 30 Sep",
+		`"4 aug"`:             "Wed 4 Aug",
+		`"4 aug", "last mon"`: "Mon 26 Jul; Wed 4 Aug; Mon 30 Aug; Mon 27 Sep",
+	} {
+		r := compiled(t, house(staff, away("lead", "1 Jul", "20 Oct", "cover = \"sitter\"\nvisits = ["+visits+"]"), water(`every = "day"`)), "", on("1 Jul"))
+		var got []string
+		days := r.Roster.People.Of("lead").Visits
+		for i := days.Next(0); i >= 0; i = days.Next(i + 1) {
+			got = append(got, short(r.Horizon.Date(i)))
+		}
+		if strings.Join(got, "; ") != want {
+			t.Errorf("%s: %s\nwant %s", visits, strings.Join(got, "; "), want)
+		}
+	}
+}
+
 // TestARunThatEndsBehindTheWindow: who is away for longer than is looked ahead does
 // not come back in the window, nor does the last meal before it know of a return.
 func TestARunThatEndsBehindTheWindow(t *testing.T) {

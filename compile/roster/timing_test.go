@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"vivary/compile"
+	"vivary/compile/identity"
 	"vivary/schema/civil"
 )
 
@@ -88,6 +89,24 @@ func TestIntervalsOfMonths(t *testing.T) {
 	}
 	if len(seen) != 28 || seen[29] > 0 || months[0] < 150 || months[1] < 150 {
 		t.Errorf("on %d days of the month, %v", len(seen), months)
+	}
+}
+
+// TestPhase: what has no first day begins with the phase of its identity, hashed over
+// its own length, or over four weeks where it goes by months.
+func TestPhase(t *testing.T) {
+	id := identity.Identity{Enclosure: "ash", Care: "count"}
+	for when, length := range map[string]int{
+		`every = "5 days"`: 5, `every = "3 weeks"`: 21, `after_last = "6 days"`: 6, `on = ["mon", "thu"]; every = "2 weeks"`: 14, `on = ["mon"]; every = "5 weeks"`: 35,
+		`on = ["15th"]; every = "2 months"`: 28, `on = ["first tue"]; every = "3 months"`: 28,
+	} {
+		list := func(from string) string {
+			r := compiled(t, house(ash(`care "count" { `+when+from+` }`)), "", on("1 Jul"))
+			return days(r, find(t, r, "ash", "count"), r.Horizon.From, r.Horizon.Last())
+		}
+		if got, want := list(""), list("; from = \""+id.Phase(length).String()+"\""); got != want || got == "" {
+			t.Errorf("%s: %s\nwant %s", when, got, want)
+		}
 	}
 }
 

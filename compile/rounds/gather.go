@@ -111,17 +111,45 @@ func (g *gatherer) fillUp(x *roster.Entry, c *roster.Cause, it Item) horizon.Day
 	rest.Subtract(c.Days)
 	full := it
 	full.Leaving, full.Passing = true, true
-	if full.Phrase = "Before leaving, fill to the brim"; it.Own {
-		full.Phrase = "Before leaving, to the brim: " + it.Phrase
-	}
 	for i := on.Next(0); i >= 0; i = on.Next(i + 1) {
 		full.Days = g.roster.Horizon.New()
 		full.Days.Add(i)
-		full.Note = "nobody comes until " + g.roster.Horizon.Date(g.roster.People.Present(x.Keeper, i+1)).Short()
+		full.Task = fill(g.roster, x, it.Task, i)
 		g.dishes(x, full)
 	}
 	return rest
 }
+
+// fill is the last water before days when nobody comes, of the task that it is on other
+// days.
+func fill(s *roster.Roster, x *roster.Entry, t Task, on int) Task {
+	if t.Phrase = "Before leaving, fill to the brim"; t.Own {
+		t.Phrase = "Before leaving, to the brim: " + x.Task
+	}
+	t.Note = "nobody comes until " + s.Horizon.Date(s.People.Present(x.Keeper, on+1)).Short()
+	return t
+}
+
+// FillUps are the days on which an entry is the last water before days when nobody
+// comes, or nil for none.
+func FillUps(x *roster.Entry) horizon.Days {
+	if !x.Kind.Water {
+		return nil
+	}
+	var out horizon.Days
+	for k := range x.Causes {
+		if c := &x.Causes[k]; c.Why == roster.Leaving {
+			if out == nil {
+				out = both(c.Days, x.Days)
+			}
+			out.Union(both(c.Days, x.Days))
+		}
+	}
+	return out
+}
+
+// FillUp is what an entry asks for on one of its FillUps, where it stands alone.
+func FillUp(s *roster.Roster, x *roster.Entry, on int) Task { return fill(s, x, TaskOf(x), on) }
 
 // urgency is the order in which things are caught up: water, then the young, then
 // the rest.
