@@ -17,8 +17,8 @@ import (
 // counted from the beginning of a month, or an endless feed would change every day.
 const toldBack = 31
 
-// told says what the feed shows of what the proof counts on. Care of every day is left
-// out: whatever becomes of it in the plan, yesterday was one of its days.
+// told says what the feed shows of what the proof counts on. A care in several rounds is
+// told of by round, and as a whole: which rounds those are may change.
 func (f *Feed) told() []ical.Told {
 	h := f.r.Horizon
 	from := month(f.r.Today - toldBack)
@@ -31,20 +31,21 @@ func (f *Feed) told() []ical.Told {
 			continue
 		}
 		cut := within(p.Days, lo, hi, h)
-		if cut.Count() >= hi-lo {
-			continue
-		}
 		key := keyOf(cut)
 		if byDays[key] == nil {
 			byDays[key] = &ical.Told{From: from, Days: bools(cut, lo, hi)}
 			keys = append(keys, key)
 		}
-		byDays[key].IDs = append(byDays[key].IDs, toldID(f.r.Plan.About.Name.V, p.Entry.ID))
+		byDays[key].IDs = append(byDays[key].IDs, toldID(f.r.Plan.About.Name.V, p.Entry.ID.String()))
+		if p.Entry.ID.Round != "" {
+			byDays[key].IDs = append(byDays[key].IDs, toldID(f.r.Plan.About.Name.V, p.Entry.ID.Told()))
+		}
 	}
 	out := make([]ical.Told, len(keys))
 	for i, key := range keys {
 		out[i] = *byDays[key]
 		slices.Sort(out[i].IDs)
+		out[i].IDs = slices.Compact(out[i].IDs)
 	}
 	slices.SortFunc(out, func(a, b ical.Told) int { return cmp.Compare(a.IDs[0], b.IDs[0]) })
 	return out
@@ -79,9 +80,7 @@ func bools(days horizon.Days, lo, hi int) []bool {
 	return out
 }
 
-func toldID(collection string, id identity.Identity) string {
-	return ical.Short(collection, "told", id.Told())
-}
+func toldID(collection, identity string) string { return ical.Short(collection, "told", identity) }
 
 // Told is what the last published feeds of a collection showed.
 type Told struct {
@@ -109,10 +108,14 @@ func ReadTold(collection string, heads [][]byte) roster.Told {
 	return t
 }
 
-// Days returns the days on which a care was shown, and from which until which that
+// Days returns the days on which a care was shown in its round, or where that was
+// another then in whichever it was, and from which until which that
 // is known.
 func (t *Told) Days(id identity.Identity) (on func(civil.Date) bool, from, until civil.Date, ok bool) {
-	all := t.of[toldID(t.collection, id)]
+	all := t.of[toldID(t.collection, id.String())]
+	if len(all) == 0 {
+		all = t.of[toldID(t.collection, id.Told())]
+	}
 	if len(all) == 0 {
 		return nil, 0, 0, false
 	}

@@ -26,11 +26,23 @@ func Findings(s *roster.Roster, proofs []Proof) []finding.Finding {
 			b := p.breach(s)
 			l.Soft(b.finding(), b.severity())
 		}
-		if p.Missed.From != p.Missed.To {
+		if p.Missed.From != p.Missed.To && !p.goesOn() {
 			l.Add(p.missed(s))
 		}
 	}
 	return l.All
+}
+
+// goesOn reports whether what is too long already is what the plan goes on with: then it
+// is said as one.
+func (p *Proof) goesOn() bool { return !p.Met() && p.Missed.To == p.Breach.To }
+
+// whole is the time of a breach with what of it was before.
+func (p *Proof) whole() Gap {
+	if p.goesOn() {
+		return Gap{p.Missed.From, p.Breach.To}
+	}
+	return p.Breach
 }
 
 // breach is a breach with what decided it.
@@ -85,10 +97,7 @@ func (b *breach) stillAway(first *plan.Away) *plan.Away {
 }
 
 func (b *breach) causedBy(x *roster.Entry, c *roster.Cause) {
-	from := b.Breach.From
-	if b.Missed.From != b.Missed.To && b.Missed.To == b.Breach.To {
-		from = b.Missed.From // it began before, and what began it is its cause
-	}
+	from := b.whole().From // what began it is its cause
 	i := c.Days.Next(max(0, from+1))
 	if i < 0 || i >= b.Breach.To {
 		return
@@ -142,11 +151,11 @@ func (b *breach) text() string {
 	case b.Name.PerMeal:
 		return who + ": the meal of " + h.Date(b.Breach.From).Words() + " is followed by a look for leftovers only on " + h.Date(b.Breach.To).Words() + ", " + wording.Days(b.Breach.To-b.Breach.From) + " later"
 	}
-	text := who + ": " + wording.Days(b.length(b.Breach)) + " without " + b.Name.Noun
+	text := who + ": " + wording.Days(b.length(b.whole())) + " without " + b.Name.Noun
 	if b.unshown != nil {
 		text += " that anybody is shown"
 	}
-	text += ", " + stretch(h, b.Breach)
+	text += ", " + stretch(h, b.whole())
 	if b.excuses(b.Breach) && len(b.held) > 0 {
 		text += ", held for longer than anybody should leave it"
 	}
@@ -297,7 +306,7 @@ func (b *breach) mendAway() (at source.Place, write, once string) {
 		at, write = a.To.At, "to = \""+back.String()+"\" at the latest: whoever stands in does not do this"
 	case b.keepers:
 		at, write = a.To.At, "an earlier day: whoever stands in does not do this"
-	case len(a.Visits) > 0 && visits != "":
+	case len(a.Visits) > 0 && visits != "" && strings.Count(visits, ",") >= len(a.Visits): // more of them
 		at, write = a.Visits[0].At, "visits = "+visits+full
 	case len(a.Visits) > 0:
 		at, write = a.Visits[0].At, "no visits, so that "+a.Cover.V+" comes every day"

@@ -265,8 +265,11 @@ func (b *builder) onceAway(e *Entry, d *Duty, r *Run) {
 	}
 }
 
-// lastMeal returns the last day before i on which a group is fed, or was. Where none
-// is known it is the day before today: what was due before it counts as done.
+// longAgo is a day of which nothing is known.
+const longAgo = -1 << 20
+
+// lastMeal returns the last day before i on which a group is fed, or was; longAgo where
+// none is known.
 func (b *builder) lastMeal(e *Entry, i int) int {
 	last := e.Days.Last(i)
 	for _, d := range e.Group.Offered {
@@ -275,7 +278,7 @@ func (b *builder) lastMeal(e *Entry, i int) int {
 		}
 	}
 	if last < 0 {
-		return min(i, b.Horizon.Today) - 1
+		return longAgo
 	}
 	return last
 }

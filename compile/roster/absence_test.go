@@ -1,6 +1,9 @@
 package roster_test
 
-import "testing"
+import (
+	"strings"
+	"testing"
+)
 
 // tended is box ash with care that stand-ins leave alone.
 const tended = `
@@ -89,6 +92,25 @@ var absenceDays = []example{
 		log:   "5 Jul ash premoult",
 		now:   "6 Jul", from: "5 Jul", to: "26 Jul",
 		want: `premoult/2027-07-05: Mon 5 Jul; not Mon 12 Jul, nobody 10 Jul; Wed 14 Jul, visit 10 Jul, by sitter; not Mon 19 Jul, nobody 10 Jul; Wed 21 Jul, visit 10 Jul, by sitter; Mon 26 Jul`,
+	},
+	{
+		// The round is on Tuesdays and Thursdays. The last before leaving is on Thursday the
+		// 8th, and the first after the return of Monday the 19th on Tuesday; on that Tuesday
+		// in between on which the sitter comes water is renewed too.
+		title: "rounds that are not held every day",
+		plan: strings.Replace(staff, "  at ", "  on     = [\"tue\", \"thu\"]\n  at ", 1) + away("lead", "10 Jul", "19 Jul", "cover = \"sitter\"\nvisits = [\"sun\", \"tue\"]") +
+			ash(`care "water" { on = ["thu"] } care "device-test" { on = ["thu"] }`),
+		now: "1 Jul", from: "7 Jul", to: "22 Jul",
+		want: `
+			water: Thu 8 Jul; Tue 13 Jul, leaving 10 Jul, by sitter; not Thu 15 Jul, nobody 10 Jul; Tue 20 Jul, return 10 Jul, last 13 Jul; Thu 22 Jul
+			device-test: Thu 8 Jul, leaving 10 Jul; not Thu 15 Jul, nobody 10 Jul; Tue 20 Jul, return 10 Jul; Thu 22 Jul`,
+	},
+	{
+		// And nobody stands in: Friday the 9th has no round, nor has the day of the return.
+		title: "the last round before leaving",
+		plan:  strings.Replace(staff, "  at ", "  on     = [\"tue\", \"thu\"]\n  at ", 1) + away("lead", "10 Jul", "19 Jul", "") + ash(`care "water" { on = ["thu"] }`),
+		now:   "1 Jul", from: "7 Jul", to: "22 Jul",
+		want: `water: Thu 8 Jul, leaving 10 Jul; not Thu 15 Jul, nobody 10 Jul; Tue 20 Jul, return 10 Jul, last 8 Jul; Thu 22 Jul`,
 	},
 }
 

@@ -69,7 +69,7 @@ feeding "younger" {
 		}
 	}
 	e := find(t, compiled(t, with(sheetCare, unknown), "", on("1 Jul")), "ash", "feed only")
-	if e.Words() != "every 3 days" || !e.FromSheet || e.Menu[0].Items != 2 {
+	if e.Words() != "every 3 days" || !e.FromSheet || e.Menu[0].Items != 2 || !e.Menu[0].Days.Has(0) {
 		t.Errorf("of an unknown stage they are fed %s, %v each", e.Words(), e.Menu[0].Items)
 	}
 }

@@ -81,6 +81,9 @@ func (b *builder) companion(e Entry, meal *Entry, kind *schema.CareKind, after i
 	e.Keeper = b.keeper(&e)
 	e.Days = b.days()
 	b.shift(e.Days, meal.Days, after)
+	if k := meal.Logged + after; meal.Logged >= 0 && k >= 0 && k < b.Horizon.Days {
+		e.Days.Add(k)
+	}
 	for _, c := range meal.Causes {
 		if c.Why != PreyKilled && c.Why != CaughtUp && c.Why != Done {
 			days := b.days()

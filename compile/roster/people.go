@@ -169,6 +169,12 @@ func (p *People) Doer(keeper string, i int) (string, bool) {
 	return d.who(i)
 }
 
+// there reports whether anybody does what keeper would do on day i.
+func (p *People) there(keeper string, i int) bool {
+	_, ok := p.Doer(keeper, i)
+	return ok
+}
+
 // Present returns the first day from i on when somebody does what keeper would do.
 func (p *People) Present(keeper string, i int) int {
 	if d := p.duty[keeper]; d != nil {

@@ -38,7 +38,8 @@ func (b *builder) plan(e *Entry) {
 }
 
 // asTold puts what the last feeds showed in place of the days before today. A hold of
-// which the log told later still takes them out.
+// which the log told later still takes them out, and an absence that was longer than
+// was said.
 func (b *builder) asTold(e *Entry) {
 	if b.Told == nil || e.Once != nil {
 		return
@@ -50,7 +51,7 @@ func (b *builder) asTold(e *Entry) {
 	h := b.Horizon
 	for d := max(h.From, from); d < min(h.Now(), until); d++ {
 		switch i := int(d - h.From); {
-		case on(d) && !e.heldOn(d):
+		case on(d) && !e.heldOn(d) && b.People.there(e.Keeper, i):
 			e.Days.Add(i)
 		case i != e.Logged && !slices.Contains(b.life.Skipped[e.ID.Care], d):
 			e.Days.Remove(i) // what was skipped is still to be looked at

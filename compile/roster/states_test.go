@@ -183,6 +183,15 @@ var roundDays = []example{
 			dish: not Sat 10 Jul, no round; not Sat 17 Jul, no round`,
 	},
 	{
+		// It is weighed on Tuesday in the evening round, and so need not be on Monday.
+		title: "another round of the care is held",
+		plan:  mondays + ash(`care "weigh" { on = ["tue"]; round = ["mondays", "evening"]; window = "1 day" } care "count" { on = ["tue"]; round = ["mondays"]; window = "1 day" }`),
+		now:   "1 Jul", from: "5 Jul", to: "8 Jul",
+		want: `
+			weigh: not Tue 6 Jul, no round
+			count: Mon 5 Jul, moved; not Tue 6 Jul, no round`,
+	},
+	{
 		// From the 12th it is three days to the 15th, from the 11th four.
 		title: "how far the sheet's own care is moved",
 		plan:  "NEED  care \"weigh\" {\n    on = [\"12th\"]\n  }\n  care \"count\" {\n    on = [\"11th\"]\n  }\nNEEDround \"fifteenth\" {\n  at = \"20:30\"\n  on = [\"15th\"]\n}\n" + ash(""),
