@@ -51,6 +51,7 @@ func (b *builder) asTold(e *Entry) {
 	h := b.Horizon
 	for d := max(h.From, from); d < min(h.Now(), until); d++ {
 		switch i := int(d - h.From); {
+		case on(d) == e.Days.Has(i): // as planned, by all that has been said before
 		case on(d) && !e.heldOn(d) && b.People.there(e.Keeper, i):
 			e.Days.Add(i)
 		case i != e.Logged && !slices.Contains(b.life.Skipped[e.ID.Care], d):
