@@ -1,8 +1,11 @@
 package plan
 
 import (
+	"slices"
 	"strings"
 	"testing"
+
+	"vivary/plan/finding"
 )
 
 // An address is kept without its last slash, since names of files follow it.
@@ -38,5 +41,18 @@ func TestNearlyRight(t *testing.T) {
 	_, found = load(t, map[string]string{"a.care.hcl": sound + "round \"r\" {\n  at     = \"19:30\"\n  within = \"1,5 h\"\n}\n"})
 	if len(found) != 1 || found[0].Write != `within = "1.5 h"` {
 		t.Errorf("%+v", found)
+	}
+}
+
+// A number of things is a whole number in reach, and what is none is said at its place.
+func TestWholeNumbers(t *testing.T) {
+	for written, sound := range map[string]bool{"0": true, "1000000": true, "1.5": false, "1000001": false} {
+		_, found := load(t, map[string]string{"a.care.hcl": "enclosure \"tub\" {\n  housing {\n    hides = " + written + "\n  }\n}\n"})
+		said := slices.ContainsFunc(found, func(f finding.Finding) bool {
+			return strings.Contains(f.Text, "hides is a whole number from 0 to 1,000,000")
+		})
+		if said == sound {
+			t.Errorf("hides = %s: refused %v", written, said)
+		}
 	}
 }
