@@ -3,6 +3,7 @@ package plan
 import (
 	"bytes"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode/utf8"
@@ -114,6 +115,8 @@ func parseLogLine(id source.ID, start int, line string, found *finding.List) (Ev
 			// The third word may be the animals, and the fourth the word that is meant.
 			if n := finding.Suggest(words[3].text, known); n != "" {
 				at, near = 3, n
+			} else if slices.ContainsFunc(schema.Stages, func(c schema.Choice) bool { return c.Name == words[2].text }) {
+				near = "" // animals are often named by their stage: "adult" is not meant as "moult"
 			}
 		}
 		text := quote(words[at].text) + " is not a word of the log"
