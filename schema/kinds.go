@@ -39,19 +39,19 @@ func FindNeed(name string) *NeedName {
 // the vocabulary shared by plans, species sheets, holds and the lists in a round.
 // What is done with a kind follows from its fields and never from its name.
 type CareKind struct {
-	Name     string
-	Phrase   string    // what to do, as it begins a line of a round
-	Needs    *NeedName // the need that it satisfies, or nil
-	Rank     int       // the order of the lines in a round, lowest first
-	Minutes  int       // how long it takes where the plan is silent (common practice, no source)
-	Disturbs bool      // whether it opens up, digs or moves: held while animals must be left alone
-	Meal     bool      // whether it offers food: held with meals
-	Water    bool      // whether it brings drinking water: never held, never hidden
-	StandIn  bool      // whether somebody who stands in does it: what keeps an animal alive and opens nothing that must stay shut
-	OfMeal   int       // how many days after a meal that brings it, or 0 where none does
-	Routine  bool      // whether a round's summary names it only on a day that has nothing else
-	Word     string    // in a summary; the name where there is none
-	Doc      string
+	Name    string
+	Phrase  string    // what to do, as it begins a line of a round
+	Needs   *NeedName // the need that it satisfies, or nil
+	Rank    int       // the order of the lines in a round, lowest first
+	Minutes int       // how long it takes where the plan is silent (common practice, no source)
+	Row     Row       // in the table of states: how it may be done in which state
+	Meal    bool      // whether it offers food: held with meals
+	Water   bool      // whether it brings drinking water: never held, never hidden
+	StandIn bool      // whether somebody who stands in does it: what keeps an animal alive and opens nothing that must stay shut
+	OfMeal  int       // how many days after a meal that brings it, or 0 where none does
+	Routine bool      // whether a round's summary names it only on a day that has nothing else
+	Word    string    // in a summary; the name where there is none
+	Doc     string
 }
 
 // CareKinds are the kinds of care.
@@ -60,31 +60,36 @@ var CareKinds []*CareKind
 // The kinds of care, in the order in which they are listed. What they satisfy stands
 // above: Go fills in what is ready first.
 var (
-	KindLook       = listed(&CareKinds, CareKind{Name: "look", Phrase: "Lid shut? Animals seen or hidden", Needs: NeedLook, Rank: 10, Minutes: 1, StandIn: true, Routine: true, Doc: "The look-round: lid shut, every animal seen or plausibly hidden."})
-	KindHeat       = listed(&CareKinds, CareKind{Name: "heat", Phrase: "Read lowest and highest temperature, reset", Word: "read", Needs: NeedHeat, Rank: 20, Minutes: 1, StandIn: true, Routine: true, Doc: "Reading the lowest and the highest temperature since the last time."})
-	KindMoisture   = listed(&CareKinds, CareKind{Name: "moisture", Phrase: "Feel the substrate, read the gauge", Word: "feel", Rank: 22, Minutes: 1, StandIn: true, Routine: true, Doc: "Feeling the substrate and reading the gauge."})
-	KindWater      = listed(&CareKinds, CareKind{Name: "water", Phrase: "Fresh water", Needs: NeedWater, Rank: 30, Minutes: 1, Water: true, StandIn: true, Routine: true, Doc: "Fresh drinking water."})
-	KindMist       = listed(&CareKinds, CareKind{Name: "mist", Phrase: "Mist", Needs: NeedMoisture, Rank: 40, Minutes: 1, StandIn: true, Routine: true, Doc: "Spraying fine water."})
-	KindMoisten    = listed(&CareKinds, CareKind{Name: "moisten", Phrase: "Water the substrate", Needs: NeedMoisture, Rank: 41, Minutes: 2, StandIn: true, Routine: true, Doc: "Watering the substrate."})
-	KindFeed       = listed(&CareKinds, CareKind{Name: "feed", Phrase: "Feed", Needs: NeedFood, Rank: 50, Minutes: 2, Meal: true, Doc: "A meal."})
-	KindLeftovers  = listed(&CareKinds, CareKind{Name: "leftovers", Phrase: "Take out leftovers", Needs: NeedLeftovers, Rank: 35, Minutes: 1, StandIn: true, OfMeal: 1, Routine: true, Doc: "Taking out what was not eaten."})
+	KindLook       = listed(&CareKinds, CareKind{Name: "look", Row: RowLook, Phrase: "Lid shut? Animals seen or hidden", Needs: NeedLook, Rank: 10, Minutes: 1, StandIn: true, Routine: true, Doc: "The look-round: lid shut, every animal seen or plausibly hidden."})
+	KindHeat       = listed(&CareKinds, CareKind{Name: "heat", Row: RowReading, Phrase: "Read lowest and highest temperature, reset", Word: "read", Needs: NeedHeat, Rank: 20, Minutes: 1, StandIn: true, Routine: true, Doc: "Reading the lowest and the highest temperature since the last time."})
+	KindMoisture   = listed(&CareKinds, CareKind{Name: "moisture", Row: RowReading, Phrase: "Feel the substrate, read the gauge", Word: "feel", Rank: 22, Minutes: 1, StandIn: true, Routine: true, Doc: "Feeling the substrate and reading the gauge."})
+	KindWater      = listed(&CareKinds, CareKind{Name: "water", Row: RowWater, Phrase: "Fresh water", Needs: NeedWater, Rank: 30, Minutes: 1, Water: true, StandIn: true, Routine: true, Doc: "Fresh drinking water."})
+	KindMist       = listed(&CareKinds, CareKind{Name: "mist", Row: RowMist, Phrase: "Mist", Needs: NeedMoisture, Rank: 40, Minutes: 1, StandIn: true, Routine: true, Doc: "Spraying fine water."})
+	KindMoisten    = listed(&CareKinds, CareKind{Name: "moisten", Row: RowMist, Phrase: "Water the substrate", Needs: NeedMoisture, Rank: 41, Minutes: 2, StandIn: true, Routine: true, Doc: "Watering the substrate."})
+	KindFeed       = listed(&CareKinds, CareKind{Name: "feed", Row: RowLive, Phrase: "Feed", Needs: NeedFood, Rank: 50, Minutes: 2, Meal: true, Doc: "A meal."})
+	KindLeftovers  = listed(&CareKinds, CareKind{Name: "leftovers", Row: RowRemains, Phrase: "Take out leftovers", Needs: NeedLeftovers, Rank: 35, Minutes: 1, StandIn: true, OfMeal: 1, Routine: true, Doc: "Taking out what was not eaten."})
 	KindGutLoad    = listed(&CareKinds, CareKind{Name: "gut-load", Phrase: "Feed the feeders well for tomorrow", Rank: 60, Minutes: 2, OfMeal: -1, Doc: "Feeding the feeder animals before they are used."})
-	KindLeaves     = listed(&CareKinds, CareKind{Name: "leaves", Phrase: "Top up leaves and wood", Needs: NeedFood, Rank: 52, Minutes: 3, StandIn: true, Doc: "Topping up the leaf litter that is the food."})
-	KindSpotClean  = listed(&CareKinds, CareKind{Name: "spot-clean", Phrase: "Spot clean, look for mould and mites", Word: "clean", Needs: NeedCleaning, Rank: 70, Minutes: 3, StandIn: true, Doc: "Taking out waste, looking for mould and mites."})
-	KindDish       = listed(&CareKinds, CareKind{Name: "dish", Phrase: "Scrub the dish", Rank: 71, Minutes: 2, StandIn: true, Doc: "Scrubbing the water dish."})
-	KindDeepClean  = listed(&CareKinds, CareKind{Name: "deep-clean", Phrase: "Change the substrate", Word: "new substrate", Rank: 80, Minutes: 45, Disturbs: true, Doc: "Changing the substrate."})
-	KindCount      = listed(&CareKinds, CareKind{Name: "count", Phrase: "Head count", Rank: 72, Minutes: 5, Doc: "Counting a group; some may stay hidden."})
-	KindWeigh      = listed(&CareKinds, CareKind{Name: "weigh", Phrase: "Weigh", Rank: 73, Minutes: 5, Disturbs: true, Doc: "Weighing."})
-	KindHandle     = listed(&CareKinds, CareKind{Name: "handle", Phrase: "Handle", Rank: 74, Minutes: 5, Disturbs: true, Doc: "Taking an animal into the hand."})
-	KindRehouse    = listed(&CareKinds, CareKind{Name: "rehouse", Phrase: "Rehouse", Rank: 81, Minutes: 30, Disturbs: true, Doc: "Moving to another box."})
-	KindSeparate   = listed(&CareKinds, CareKind{Name: "separate", Phrase: "Separate", Rank: 82, Minutes: 30, Disturbs: true, Doc: "Taking young from the mother, or animals from each other."})
-	KindPair       = listed(&CareKinds, CareKind{Name: "pair", Phrase: "Pair", Rank: 83, Minutes: 60, Disturbs: true, Doc: "Bringing a pair together, watched."})
-	KindWatch      = listed(&CareKinds, CareKind{Name: "watch", Phrase: "Look without opening", Rank: 12, Minutes: 1, StandIn: true, Doc: "Looking without opening or lifting anything."})
-	KindDeviceTest = listed(&CareKinds, CareKind{Name: "device-test", Phrase: "Test heater and thermostat", Word: "test heaters", Needs: NeedDeviceTest, Rank: 90, Minutes: 5, Doc: "Testing that the thermostat switches off."})
-	KindCalibrate  = listed(&CareKinds, CareKind{Name: "calibrate", Phrase: "Test the gauge", Word: "test gauges", Rank: 91, Minutes: 10, Doc: "Testing a thermometer or hygrometer."})
+	KindLeaves     = listed(&CareKinds, CareKind{Name: "leaves", Row: RowClean, Phrase: "Top up leaves and wood", Needs: NeedFood, Rank: 52, Minutes: 3, StandIn: true, Doc: "Topping up the leaf litter that is the food."})
+	KindSpotClean  = listed(&CareKinds, CareKind{Name: "spot-clean", Row: RowClean, Phrase: "Spot clean, look for mould and mites", Word: "clean", Needs: NeedCleaning, Rank: 70, Minutes: 3, StandIn: true, Doc: "Taking out waste, looking for mould and mites."})
+	KindDish       = listed(&CareKinds, CareKind{Name: "dish", Row: RowDish, Phrase: "Scrub the dish", Rank: 71, Minutes: 2, StandIn: true, Doc: "Scrubbing the water dish."})
+	KindDeepClean  = listed(&CareKinds, CareKind{Name: "deep-clean", Row: RowDeep, Phrase: "Change the substrate", Word: "new substrate", Rank: 80, Minutes: 45, Doc: "Changing the substrate."})
+	KindCount      = listed(&CareKinds, CareKind{Name: "count", Row: RowCount, Phrase: "Head count", Rank: 72, Minutes: 5, Doc: "Counting a group; some may stay hidden."})
+	KindWeigh      = listed(&CareKinds, CareKind{Name: "weigh", Row: RowHandle, Phrase: "Weigh", Rank: 73, Minutes: 5, Doc: "Weighing."})
+	KindHandle     = listed(&CareKinds, CareKind{Name: "handle", Row: RowHandle, Phrase: "Handle", Rank: 74, Minutes: 5, Doc: "Taking an animal into the hand."})
+	KindRehouse    = listed(&CareKinds, CareKind{Name: "rehouse", Row: RowRehouse, Phrase: "Rehouse", Rank: 81, Minutes: 30, Doc: "Moving to another box."})
+	KindSeparate   = listed(&CareKinds, CareKind{Name: "separate", Row: RowRehouse, Phrase: "Separate", Rank: 82, Minutes: 30, Doc: "Taking young from the mother, or animals from each other."})
+	KindPair       = listed(&CareKinds, CareKind{Name: "pair", Row: RowHandle, Phrase: "Pair", Rank: 83, Minutes: 60, Doc: "Bringing a pair together, watched."})
+	KindWatch      = listed(&CareKinds, CareKind{Name: "watch", Row: RowLook, Phrase: "Look without opening", Rank: 12, Minutes: 1, StandIn: true, Doc: "Looking without opening or lifting anything."})
+	KindDeviceTest = listed(&CareKinds, CareKind{Name: "device-test", Row: RowDevice, Phrase: "Test heater and thermostat", Word: "test heaters", Needs: NeedDeviceTest, Rank: 90, Minutes: 5, Doc: "Testing that the thermostat switches off."})
+	KindCalibrate  = listed(&CareKinds, CareKind{Name: "calibrate", Row: RowDevice, Phrase: "Test the gauge", Word: "test gauges", Rank: 91, Minutes: 10, Doc: "Testing a thermometer or hygrometer."})
 	KindPrepare    = listed(&CareKinds, CareKind{Name: "prepare", Phrase: "Prepare", Rank: 84, Minutes: 15, Doc: "Getting something ready."})
-	KindOther      = listed(&CareKinds, CareKind{Name: "other", Rank: 99, Minutes: 5, Doc: "Anything else; `task` says what."})
+	KindOther      = listed(&CareKinds, CareKind{Name: "other", Row: RowClean, Rank: 99, Minutes: 5, Doc: "Anything else; `task` says what."})
 )
+
+// Disturbs reports whether it opens up, digs or moves.
+func (k *CareKind) Disturbs() bool {
+	return k.Row == RowDeep || k.Row == RowHandle || k.Row == RowRehouse
+}
 
 // Short is the word for a kind in a summary, where there is little room.
 func (k *CareKind) Short() string {

@@ -144,7 +144,7 @@ func (e *Enclosure) isolateBy(g *life.Group) (civil.Date, bool) {
 func disturbed(r *Rule, e *Enclosure) {
 	for i := range e.Series {
 		s := &e.Series[i]
-		if !s.Kind.Disturbs || s.Timing == nil || s.FromSheet || !fixed(s.Timing) || s.Days.Next(e.Horizon.Today) >= 0 {
+		if !s.Kind.Disturbs() || s.Timing == nil || s.FromSheet || !fixed(s.Timing) || s.Days.Next(e.Horizon.Today) >= 0 {
 			continue
 		}
 		for _, c := range s.Causes {
@@ -314,7 +314,7 @@ func softInGroup(r *Rule, e *Enclosure) {
 		}
 		for i := range g.Holds {
 			h := &g.Holds[i]
-			if h.From > e.Today || e.Today >= h.Until || h.What&life.Disturbing == 0 || h.What&life.Meals == 0 && g.Gravid {
+			if h.From > e.Today || e.Today >= h.Until || !h.Out(schema.RowDeep) || !h.Out(schema.RowLive) && g.Gravid {
 				continue
 			}
 			e.Add(finding.Finding{Rule: &r.Rule, At: g.Animals.At, Text: "one of " + g.Animals.Name.V + " is soft or about to be (" + h.Why + "), and there are others with it",

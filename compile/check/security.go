@@ -200,4 +200,4 @@ func hairsUntrained(r *Rule, e *Enclosure) {
 }
 
 // inside reports whether a care is work with the hands in the box.
-func inside(s *roster.Entry) bool { return s.Kind.Disturbs || s.Kind.Needs == schema.NeedCleaning }
+func inside(s *roster.Entry) bool { return s.Kind.Disturbs() || s.Kind.Needs == schema.NeedCleaning }

@@ -124,7 +124,7 @@ func holds(r *compile.Result, i int, all []life.Hold) []string {
 func taken(care []roster.Entry, h *life.Hold) string {
 	var out []string
 	for k := range care {
-		if kind := care[k].Kind; h.What.Takes(kind) && !slices.Contains(out, kind.Name) {
+		if kind := care[k].Kind; h.Takes(kind) && !slices.Contains(out, kind.Name) {
 			out = append(out, kind.Name)
 		}
 	}

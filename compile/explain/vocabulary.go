@@ -136,7 +136,7 @@ func kindFacts(k *schema.CareKind) []string {
 		out = append(out, "It meets none of the needs that are proved.")
 	}
 	switch {
-	case k.Disturbs:
+	case k.Disturbs():
 		out = append(out, "It disturbs: it waits while animals are to be left alone, and until the keeper is back from an absence.")
 	case k.Water:
 		out = append(out, "It brings drinking water: it is never held.")

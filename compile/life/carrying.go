@@ -72,7 +72,7 @@ func (r *reader) lateHold(t *track) (Hold, bool) {
 	if len(t.matings) == 0 && !t.gravid.ok && !t.undated {
 		return Hold{}, false
 	}
-	hold := Hold{What: Disturbing, End: "until the birth is logged"}
+	hold := Hold{State: schema.StateGravid, End: "until the birth is logged"}
 	from, to, gestation := r.term(t)
 	switch {
 	case gestation.ok:

@@ -57,13 +57,13 @@ func (k *heads) count(n, total, hidden int, e *plan.Event) {
 }
 
 // tasks returns what the counts ask for, digging on the first free day.
-func (k *heads) tasks(free func(civil.Date, Mask) (civil.Date, bool)) (out []Task) {
+func (k *heads) tasks(free func(civil.Date, schema.Row) (civil.Date, bool)) (out []Task) {
 	if k.again.ok {
 		out = append(out, Task{Name: "count-again/" + k.again.on.String(), Kind: schema.KindWatch, On: k.again.on + 1,
 			Text: k.text + ", fewer than may hide: count again, check lid and gaps", At: k.again.at})
 	}
 	if k.full.ok {
-		if on, ok := free(k.full.on+1, Disturbing); ok {
+		if on, ok := free(k.full.on+1, schema.RowCount); ok {
 			out = append(out, Task{Name: "full-count/" + k.full.on.String(), Kind: schema.KindCount, On: on,
 				Text: "full count, dig gently: " + k.text, At: k.full.at})
 		}

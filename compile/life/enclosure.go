@@ -119,9 +119,9 @@ func (r *reader) whole() {
 
 // anyone returns a search for a day that is free for all who live here: whoever
 // digs for one disturbs the others too.
-func (r *reader) anyone() func(civil.Date, Mask) (civil.Date, bool) {
+func (r *reader) anyone() func(civil.Date, schema.Row) (civil.Date, bool) {
 	var all []Hold
-	return func(on civil.Date, what Mask) (civil.Date, bool) {
+	return func(on civil.Date, what schema.Row) (civil.Date, bool) {
 		if all == nil {
 			for i := range r.tracks {
 				all = append(all, r.tracks[i].Holds...)

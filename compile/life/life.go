@@ -15,44 +15,34 @@ import (
 	"vivary/schema/quantity"
 )
 
-// Mask says which kinds of care a hold takes out. There is no bit for drinking
-// water, so that no hold can take it out.
-type Mask uint8
-
-const (
-	// Meals is food of every kind.
-	Meals Mask = 1 << iota
-	// Disturbing is whatever opens up, digs or moves.
-	Disturbing
-	// Misting is misting and watering of the substrate, never drinking water.
-	Misting
-	// Heating is the heaters themselves: they are off, so testing them waits.
-	Heating
-)
-
-// Takes reports whether a hold takes out care of a kind. What brings drinking
-// water is never taken out.
-func (m Mask) Takes(k *schema.CareKind) bool {
-	if k.Water {
-		return false
-	}
-	return m&Meals != 0 && (k.Meal || k.Needs == schema.NeedFood) ||
-		m&Disturbing != 0 && k.Disturbs ||
-		m&Misting != 0 && k.Needs == schema.NeedMoisture ||
-		m&Heating != 0 && k.Needs == schema.NeedDeviceTest
-}
-
 // Hold is a stretch of days on which some recurring care must not be done. A Task
 // is not held: it has been put where it may stand.
 type Hold struct {
 	From  civil.Date // the first day; 1970-01-01 for what the plan tells without a day
 	Until civil.Date // the first day after it; for an open hold the first after the horizon
 	Open  bool       // ends only when something is logged
-	What  Mask
+	// State is what the animals are in: its table says what may be done how. It is the
+	// species' own where its sheet says otherwise, and a season's own.
+	State *schema.State
+	// Part says that only some of a group are in it: then all eat killed prey, where those
+	// alone would not be fed.
+	Part  bool
 	Why   string       // what was seen: "moulted 2 Nov"
 	End   string       // what ends it: "until Wed 11 Nov", "until the moult is logged"
 	At    source.Place // the log line or the plan line that began it
 	Cited plan.Cited   // where the length is from; empty for common practice
+}
+
+// Out reports whether a row of the table is held altogether.
+func (h *Hold) Out(row schema.Row) bool { return h.State.May[row].Manner == schema.Held }
+
+// Takes reports whether a hold takes out care of a kind. What brings drinking water is
+// never taken out; a meal is where killed prey is held too.
+func (h *Hold) Takes(k *schema.CareKind) bool {
+	if k.Water || h.Part && k.Meal {
+		return false
+	}
+	return h.State.Of(k, true).Manner == schema.Held
 }
 
 // WindowKind is what may happen in a window.
@@ -97,6 +87,21 @@ type Task struct {
 	Cited    plan.Cited
 }
 
+// Ask is a question that stands until the log answers it: it stands in the round on
+// each of its days, before everything else where it is pressing, and is a finding.
+type Ask struct {
+	Name   string // stable: part of the entry's identity
+	From   civil.Date
+	Every  int    // days; 1 is daily
+	Urgent bool   // harm now: FIRST, and an urgent finding; else a caution
+	Text   string // in the round, a question or what to do: "first moult of the young? white: no, light brown: yes"
+	Said   string // in the finding: what is wrong
+	Limit  string // the limit that was passed, and whose it is
+	Write  string // the words to log
+	At     source.Place
+	Cited  plan.Cited
+}
+
 // Stretch is a stage of life from a day on, until the next stretch.
 type Stretch struct {
 	From   civil.Date
@@ -113,6 +118,16 @@ type Number struct {
 // Group is the life of one animals block.
 type Group struct {
 	Animals *plan.Animals
+	// Sheet is that of its species: the enclosure's own but for animals that were moved
+	// there by mistake. It is nil where the species is not known.
+	Sheet *plan.SpeciesSheet
+	// Logged says that it is no block of the plan but was made by the log: a brood, or
+	// animals that came without a block for them. Since is then when and from which line.
+	Logged bool
+	Since  plan.Written[civil.Date]
+	// Mother is the group whose brood it is while it lives with her, else nil.
+	Mother  *Group
+	Asks    []Ask
 	Stages  []Stretch // never empty; the first holds from the horizon's first day at the latest
 	Numbers []Number  // never empty
 	Holds   []Hold    // by first day, those that are over too; they may overlap, and each says why
@@ -169,6 +184,7 @@ type Enclosure struct {
 	Holds  []Hold // of the whole enclosure: its seasons
 	Halves []Hold // not holds: on these days every second occasion is left out
 	Tasks  []Task
+	Asks   []Ask
 	// Done is the last day on which each care is known to have been done, by name;
 	// the meals of a group are "feed " and the group's name.
 	Done map[string]civil.Date

@@ -45,7 +45,7 @@ func (r *reader) refusal(t *track, e *plan.Event) {
 		hold.Until = max(hold.From, min(hold.Until, e.Date+1))
 	}
 	end := after(e.Date, pause.high)
-	t.Holds = append(t.Holds, Hold{From: e.Date + 1, Until: end, What: Meals, At: e.At, Cited: pause.cited,
+	t.Holds = append(t.Holds, Hold{From: e.Date + 1, Until: end, State: schema.StateRefused, At: e.At, Cited: pause.cited,
 		Why: wording.Count(t.Refused, "meal", "meals") + " refused, the last " + e.Date.Brief(), End: wording.Until(end)})
 	t.pause = len(t.Holds)
 }

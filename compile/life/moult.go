@@ -119,14 +119,14 @@ func (r *reader) closeMoult(t *track, on civil.Date) {
 }
 
 func (r *reader) moultHolds(t *track) (out []Hold) {
-	open := func(s seen, what Mask, why string) {
+	open := func(s seen, state *schema.State, why string) {
 		if s.ok {
-			out = append(out, Hold{From: s.on, Until: r.h.Last() + 1, Open: true, What: what,
+			out = append(out, Hold{From: s.on, Until: r.h.Last() + 1, Open: true, State: state,
 				Why: why + " since " + s.on.Brief(), End: "until the moult is logged", At: s.at})
 		}
 	}
-	open(t.premoult, Meals|Disturbing, "before a moult")
-	open(t.hanging, Meals|Disturbing|Misting, "hanging to moult")
+	open(t.premoult, schema.StatePremoult, "before a moult")
+	open(t.hanging, schema.StateMoulting, "hanging to moult")
 	return out
 }
 
@@ -152,14 +152,14 @@ func (r *reader) beforeMoult(t *track) {
 // soft holds meals and keeps hands off until the new skin is hard.
 func (r *reader) soft(t *track) {
 	hold := Hold{From: t.moult.on, Why: "moulted " + t.moult.on.Brief(), At: t.moult.at}
-	put := func(what Mask, wait span) {
-		hold.What, hold.Until, hold.Cited = what, after(hold.From, wait.high), wait.cited
+	put := func(state *schema.State, wait span) {
+		hold.State, hold.Until, hold.Cited = state, after(hold.From, wait.high), wait.cited
 		hold.End = wording.Until(hold.Until)
 		t.Holds = append(t.Holds, hold)
 	}
-	put(Meals, r.meal(t))
+	put(schema.StateSoft, r.meal(t))
 	if still := r.days(schema.FigureHandlingWait, t.stage().Stage); still.ok {
-		put(Disturbing, still)
+		put(schema.StateHardening, still)
 	}
 }
 

@@ -71,15 +71,16 @@ func TestAnyLog(t *testing.T) {
 	}
 }
 
-// What brings drinking water is not held even if it is also something that is.
+// Nothing that brings drinking water is held by any state.
 func TestWaterIsNeverHeld(t *testing.T) {
-	all := life.Meals | life.Disturbing | life.Misting | life.Heating
-	for _, k := range []schema.CareKind{{Meal: true}, {Disturbs: true}, {Needs: schema.NeedMoisture}, {Needs: schema.NeedDeviceTest}, {Needs: schema.NeedFood}} {
-		if !all.Takes(&k) {
-			t.Errorf("%+v is not held", k)
+	for _, s := range schema.States {
+		if m := s.May[schema.RowWater].Manner; m == schema.Held {
+			t.Errorf("%s holds water", s.Name)
 		}
-		if k.Water = true; all.Takes(&k) {
-			t.Errorf("%+v is held", k)
+		for _, k := range schema.CareKinds {
+			if h := (life.Hold{State: s}); (k.Water || k.Needs == schema.NeedWater) && h.Takes(k) {
+				t.Errorf("%s takes out %s", s.Name, k.Name)
+			}
 		}
 	}
 }
@@ -122,18 +123,18 @@ func sound(e *life.Enclosure, log []plan.Event, h horizon.Horizon) string {
 	}
 	for i, x := range everyone {
 		for _, kind := range schema.CareKinds {
-			if (kind.Water || kind.Needs == schema.NeedWater) && x.What.Takes(kind) {
+			if (kind.Water || kind.Needs == schema.NeedWater) && x.Takes(kind) {
 				return "holds water: " + x.Why
 			}
 		}
-		if x.From >= x.Until || x.What == 0 || x.Why == "" || x.End == "" {
+		if x.From >= x.Until || x.State == nil || x.Why == "" || x.End == "" {
 			return fmt.Sprintf("hold %d is not one: %+v", i, x)
 		}
 	}
-	held := func(on civil.Date, what life.Mask, holds ...[]life.Hold) bool {
+	held := func(on civil.Date, what schema.Row, holds ...[]life.Hold) bool {
 		for _, list := range holds {
 			for _, x := range list {
-				if x.What&what != 0 && x.From <= on && on < x.Until {
+				if x.Out(what) && x.From <= on && on < x.Until {
 					return true
 				}
 			}
@@ -149,7 +150,7 @@ func sound(e *life.Enclosure, log []plan.Event, h horizon.Horizon) string {
 				return "two tasks named " + x.Name
 			case x.On < h.From || x.On > h.Last() || x.Times < 1 || x.Interval < 1 || last < x.On || x.Text == "" || x.Kind == nil:
 				return fmt.Sprintf("task off the horizon: %+v", x)
-			case x.Kind == schema.KindCount && held(x.On, life.Disturbing, everyone):
+			case x.Kind == schema.KindCount && held(x.On, schema.RowCount, everyone):
 				return "digs on " + x.On.String()
 			case x.Kind == schema.KindSeparate && !moulted:
 				return "separates before the first moult"
@@ -166,7 +167,7 @@ func sound(e *life.Enclosure, log []plan.Event, h horizon.Horizon) string {
 			return err
 		}
 		for _, x := range g.Tasks {
-			if x.Meal && held(x.On, life.Meals, g.Holds, e.Holds) {
+			if x.Meal && held(x.On, schema.RowKilled, g.Holds, e.Holds) {
 				return "feeds on " + x.On.String() + ", which is held"
 			}
 		}
@@ -250,17 +251,17 @@ func TestPastStays(t *testing.T) {
 		for i, g := range a.Groups {
 			for d := today - 210; d <= today; d++ {
 				if x, y := mask(g, d), mask(b.Groups[i], d); x != y {
-					t.Fatalf("seed %d: %s %s of %s turns %b on %s into %b", seed, next.Group.V, next.Word.Name, next.Date, x, d, y)
+					t.Fatalf("seed %d: %s %s of %s turns %q on %s into %q", seed, next.Group.V, next.Word.Name, next.Date, x, d, y)
 				}
 			}
 		}
 	}
 }
 
-func mask(g *life.Group, on civil.Date) (m life.Mask) {
+func mask(g *life.Group, on civil.Date) (m string) {
 	for _, x := range g.Holds {
 		if x.From <= on && on < x.Until {
-			m |= x.What
+			m += x.State.Name + " "
 		}
 	}
 	return m

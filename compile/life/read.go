@@ -59,6 +59,7 @@ func (s *start) begin(a *plan.Animals, sheet *plan.SpeciesSheet, today civil.Dat
 	s.number[0] = Number{today, a.Count.V.Total()}
 	s.Group = Group{
 		Animals: a,
+		Sheet:   sheet,
 		Stages:  s.stage[:],
 		Numbers: s.number[:],
 		Gravid:  a.State.V == "gravid",

@@ -162,7 +162,7 @@ func (r *reader) quiet(t *track, b *brood) {
 // until the young are taken out, where they are.
 func (r *reader) broodHolds(t *track, b *brood) []Hold {
 	still := r.days(schema.FigureUndisturbed, "adult")
-	first := Hold{What: Disturbing, Why: "young with their mother", At: r.broodAt(t, b), Cited: still.cited}
+	first := Hold{State: schema.StateBrood, Why: "young with their mother", At: r.broodAt(t, b), Cited: still.cited}
 	if b.born.ok {
 		first.From, first.Why = b.born.on, "young since "+b.born.on.Brief()
 	}
@@ -177,6 +177,7 @@ func (r *reader) broodHolds(t *track, b *brood) []Hold {
 	if b.first.ok {
 		holds[0].Until, holds[0].Open = min(first.Until, b.first.on), false
 		then := first
+		then.State = schema.StateYoungRound
 		then.Why = "young moulted " + b.first.on.Brief()
 		then.From, then.Until, then.Open = b.first.on, b.first.on, false
 		switch {

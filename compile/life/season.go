@@ -3,6 +3,7 @@ package life
 import (
 	"vivary/compile/horizon"
 	"vivary/plan"
+	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/wording"
 )
@@ -26,14 +27,14 @@ func seasons(all []*plan.Season, h horizon.Horizon) (out, halves []Hold) {
 			if !ok || from > h.Last() {
 				continue
 			}
-			all, half := masks(s)
 			hold := Hold{From: from, Until: end, Why: s.Name.V, End: wording.Until(end), At: s.At}
-			if all != 0 {
-				hold.What = all
+			all, half := states(s)
+			if all != nil {
+				hold.State = all
 				out = append(out, hold)
 			}
-			if half != 0 {
-				hold.What = half
+			if half != nil {
+				hold.State = half
 				halves = append(halves, hold)
 			}
 		}
@@ -56,24 +57,28 @@ func InYear(s *plan.Season, year int) (from, until civil.Date, ok bool) {
 	return from, to + 1, true
 }
 
-// masks says what a season takes out altogether and what by half. Nothing is fed
-// while the heaters are off, because food is not digested, unless the plan says
-// that it is: a room may be warm enough in summer.
-func masks(s *plan.Season) (all, half Mask) {
-	put := func(word string, m Mask) {
-		switch word {
-		case "none":
-			all |= m
-		case "half":
-			half |= m
+// states says what a season takes out altogether and what by half; nil for nothing.
+// Nothing is fed while the heaters are off, because food is not digested, unless the
+// plan says that it is: a room may be warm enough in summer.
+func states(s *plan.Season) (all, half *schema.State) {
+	put := func(word string, rows ...schema.Row) {
+		into := map[string]**schema.State{"none": &all, "half": &half}[word]
+		if into == nil {
+			return
+		}
+		if *into == nil {
+			*into = &schema.State{Name: s.Name.V, Is: s.Name.V, Box: true}
+		}
+		for _, r := range rows {
+			(*into).May[r].Manner = schema.Held
 		}
 	}
-	put(s.Feeding.V, Meals)
-	put(s.Misting.V, Misting)
+	put(s.Feeding.V, schema.RowLive, schema.RowKilled)
+	put(s.Misting.V, schema.RowMist)
 	if s.Heating.V == "off" {
-		all |= Heating
+		put("none", schema.RowDevice)
 		if !s.Feeding.Set() {
-			all |= Meals
+			put("none", schema.RowLive, schema.RowKilled)
 		}
 	}
 	return all, half

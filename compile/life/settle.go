@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"slices"
 
+	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -14,10 +15,10 @@ func byDay(holds []Hold) {
 
 // free returns the first day from on that no hold takes, or false where one holds
 // until something is logged. The holds are in the order of byDay.
-func free(on civil.Date, what Mask, holds []Hold) (civil.Date, bool) {
+func free(on civil.Date, what schema.Row, holds []Hold) (civil.Date, bool) {
 	for i := range holds {
 		h := &holds[i]
-		if h.What&what == 0 || on < h.From || on >= h.Until {
+		if !h.Out(what) || on < h.From || on >= h.Until {
 			continue
 		}
 		if h.Open {
@@ -41,7 +42,7 @@ func (r *reader) settle(t *track) {
 	tasks := t.Tasks[:0]
 	for _, task := range t.Tasks {
 		if task.Meal {
-			on, ok := free(task.On, Meals, held)
+			on, ok := free(task.On, schema.RowKilled, held)
 			if !ok {
 				continue
 			}

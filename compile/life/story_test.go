@@ -15,6 +15,7 @@ import (
 	"vivary/internal/planned"
 	"vivary/plan"
 	"vivary/plan/finding"
+	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -140,9 +141,12 @@ func holds(b *strings.Builder, word string, all []life.Hold, h horizon.Horizon) 
 			continue
 		}
 		var what []string
-		for m, name := range []string{"meals", "disturbing", "misting", "heating"} {
-			if x.What&(1<<m) != 0 {
-				what = append(what, name)
+		for _, row := range []struct {
+			row  schema.Row
+			name string
+		}{{schema.RowKilled, "meals"}, {schema.RowDeep, "disturbing"}, {schema.RowMist, "misting"}, {schema.RowDevice, "heating"}} {
+			if x.Out(row.row) {
+				what = append(what, row.name)
 			}
 		}
 		last := (x.Until - 1).String()

@@ -7,6 +7,7 @@ import (
 
 	"vivary/compile/life"
 	"vivary/compile/roster"
+	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/wording"
 )
@@ -17,15 +18,15 @@ func (p *page) seasons() []stripe {
 	for _, s := range p.plan.Seasons {
 		p.eachTime(s, func(from, until civil.Date) {
 			label := clean(s.Name.V) + ", " + p.dates(from, until)
-			var mask life.Mask
+			var state *schema.State
 			for _, h := range p.life.Holds {
 				if h.At == s.At {
-					mask = h.What
+					state = h.State
 				}
 			}
 			var changes []string
-			if mask != 0 {
-				changes = append(changes, maskWords(mask))
+			if state != nil {
+				changes = append(changes, held(state))
 			}
 			if s.Feeding.V == "half" {
 				changes = append(changes, "every second meal")
@@ -37,7 +38,7 @@ func (p *page) seasons() []stripe {
 				label += ": " + strings.Join(changes, ", ")
 			}
 			p.say("Season: " + label + ".")
-			out = append(out, stripe{from: from, until: until, label: label, fills: maskFills(mask)})
+			out = append(out, stripe{from: from, until: until, label: label, fills: fills(state)})
 		})
 	}
 	return out
@@ -52,9 +53,9 @@ func (p *page) holds() []stripe {
 			if !p.shows(h.From, h.Until) {
 				continue
 			}
-			label := p.whose(g) + maskWords(h.What) + ": " + h.Why + ", " + h.End
+			label := p.whose(g) + held(h.State) + ": " + h.Why + ", " + h.End
 			p.say("Held: " + label + ".")
-			out = append(out, stripe{from: h.From, until: h.Until, label: label, fills: maskFills(h.What)})
+			out = append(out, stripe{from: h.From, until: h.Until, label: label, fills: fills(h.State)})
 		}
 	}
 	return out
@@ -171,23 +172,24 @@ func (p *page) day(d civil.Date) string {
 	return s
 }
 
-func maskWords(m life.Mask) string {
+// held says what a state holds.
+func held(s *schema.State) string {
 	var words []string
 	for _, h := range holding {
-		if m&h.mask != 0 {
+		if s != nil && s.May[h.row].Manner == schema.Held {
 			words = append(words, h.words)
 		}
 	}
 	return strings.Join(words, ", ")
 }
 
-// maskFills are the patterns of a hold, over each other.
-func maskFills(m life.Mask) []string {
-	fills := []string{`fill="white"`}
+// fills are the patterns of a hold, over each other.
+func fills(s *schema.State) []string {
+	out := []string{`fill="white"`}
 	for _, h := range holding {
-		if m&h.mask != 0 {
-			fills = append(fills, fill(h.pattern))
+		if s != nil && s.May[h.row].Manner == schema.Held {
+			out = append(out, fill(h.pattern))
 		}
 	}
-	return fills
+	return out
 }

@@ -1,6 +1,6 @@
 package picture
 
-import "vivary/compile/life"
+import "vivary/schema"
 
 // legend says what lines, hatchings and marks mean, at the lower right.
 func (p *page) legend(y float64) {
@@ -27,7 +27,7 @@ func (p *page) legend(y float64) {
 	item("left out or moved", func(x, y float64) { p.draw.Line(x+11, y, x+11, y-4, stroke(ink, 1.7)...) })
 	for _, h := range holding {
 		words := h.words
-		if h.mask == life.Disturbing {
+		if h.row == schema.RowDeep {
 			words += ": no digging, no moving"
 		}
 		item(words, func(x, y float64) {

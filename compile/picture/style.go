@@ -6,7 +6,7 @@ import (
 
 	svg "github.com/ajstarks/svgo/float"
 
-	"vivary/compile/life"
+	"vivary/schema"
 )
 
 // Colours differ in lightness first, so that they part in grey and for eyes that
@@ -47,13 +47,13 @@ func patterns(d *svg.SVG) {
 
 // holding is what a hold takes out, its pattern and its words.
 var holding = []struct {
-	mask           life.Mask
+	row            schema.Row
 	pattern, words string
 }{
-	{life.Meals, "no-meals", "no meals"},
-	{life.Disturbing, "no-digging", "left alone"},
-	{life.Misting, "no-misting", "no misting"},
-	{life.Heating, "no-heating", "heaters off"},
+	{schema.RowKilled, "no-meals", "no meals"},
+	{schema.RowDeep, "no-digging", "left alone"},
+	{schema.RowMist, "no-misting", "no misting"},
+	{schema.RowDevice, "no-heating", "heaters off"},
 }
 
 func fill(pattern string) string { return `fill="url(#` + pattern + `)"` }

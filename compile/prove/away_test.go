@@ -14,6 +14,7 @@ import (
 	"vivary/compile/roster"
 	"vivary/internal/planned"
 	"vivary/plan/finding"
+	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -116,7 +117,7 @@ func TestHeldWhileAway(t *testing.T) {
 			}
 		}
 		if held > 0 {
-			r.Lives[0].Groups[0].Holds = []life.Hold{{From: day("2027-07-13"), Until: day("2027-07-14"), What: life.Misting}}
+			r.Lives[0].Groups[0].Holds = []life.Hold{{From: day("2027-07-13"), Until: day("2027-07-14"), State: &schema.State{May: [schema.Rows]schema.May{schema.RowMist: {Manner: schema.Held}}}}}
 		}
 		for _, p := range prove.Of(r.Roster, 0) {
 			if p.Name.Name == "moisture" && p.Met() != want {

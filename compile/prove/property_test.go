@@ -184,7 +184,7 @@ func TestProofIsExact(t *testing.T) {
 		s, l := r.Roster, r.Lives[0]
 		hold := func() []life.Hold {
 			from := s.Horizon.From + civil.Date(rng.IntN(s.Horizon.Days+40)-20)
-			return []life.Hold{{From: from, Until: from + civil.Date(rng.IntN(50)), What: life.Mask(rng.IntN(16))}}
+			return []life.Hold{{From: from, Until: from + civil.Date(rng.IntN(50)), State: anyState(rng)}}
 		}
 		if round%2 == 0 {
 			upset(rng, s)
@@ -472,14 +472,25 @@ func covered(r *compile.Result, keeper string, d int) bool {
 	return false
 }
 
+// anyState holds any of the rows that a need may depend on.
+func anyState(rng *rand.Rand) *schema.State {
+	s := &schema.State{Name: "any"}
+	for _, r := range []schema.Row{schema.RowLive, schema.RowKilled, schema.RowMist, schema.RowDevice, schema.RowDeep} {
+		if rng.IntN(2) == 0 {
+			s.May[r].Manner = schema.Held
+		}
+	}
+	return s
+}
+
 // waits reports whether a need waits on a day, because an animal must not be
 // disturbed for it.
 func waits(r *compile.Result, p *prove.Proof, d civil.Date) bool {
-	mask := map[string]life.Mask{"food": life.Meals, "moisture": life.Misting, "device-test": life.Heating}[p.Name.Name]
+	row := map[string]schema.Row{"food": schema.RowKilled, "moisture": schema.RowMist, "device-test": schema.RowDevice}[p.Name.Name]
 	sheet := r.Lives[0].Plan.Sheet
 	held := func(all []life.Hold, most int) bool {
 		for _, h := range all {
-			if h.What&mask != 0 && h.From <= d && d < h.Until && int(d-h.From) < most {
+			if h.Out(row) && h.From <= d && d < h.Until && int(d-h.From) < most {
 				return true
 			}
 		}

@@ -332,7 +332,7 @@ func (w *prover) fast(g *life.Group) int {
 // Holds reports whether a hold takes out care that meets a need.
 func Holds(h *life.Hold, need *schema.NeedName) bool {
 	for _, k := range schema.CareKinds {
-		if k.Needs == need && h.What.Takes(k) {
+		if k.Needs == need && h.Takes(k) {
 			return true
 		}
 	}

@@ -13,9 +13,9 @@ func (e *Entry) takes(h *life.Hold) bool {
 	case e.Once != nil:
 		return false
 	case e.Meal != nil:
-		return h.What.Takes(schema.KindFeed)
+		return h.Takes(schema.KindFeed)
 	}
-	return h.What.Takes(e.Kind)
+	return h.Takes(e.Kind)
 }
 
 // EachHold calls use for every hold that takes days out of the entry: those of

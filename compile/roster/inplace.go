@@ -5,6 +5,7 @@ import (
 
 	"vivary/compile/life"
 	"vivary/compile/recur"
+	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -36,7 +37,7 @@ const horizonKept = 7
 // may be fed.
 func (b *builder) given(g *life.Group, r recur.Rule, from, until civil.Date) bool {
 	held := func(d civil.Date) bool {
-		in := func(h life.Hold) bool { return h.What&life.Meals != 0 && h.From <= d && d < h.Until }
+		in := func(h life.Hold) bool { return h.Takes(schema.KindFeed) && h.From <= d && d < h.Until }
 		return slices.ContainsFunc(g.Holds, in) || slices.ContainsFunc(b.life.Holds, in)
 	}
 	for d, ok := r.Next(from); ok && d < until; d, ok = r.Next(d + 1) {

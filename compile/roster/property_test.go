@@ -12,8 +12,8 @@ import (
 
 	"vivary/compile"
 	"vivary/compile/identity"
-	"vivary/compile/life"
 	"vivary/compile/roster"
+	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -144,7 +144,7 @@ func TestWhatGoesWithAMeal(t *testing.T) {
 		r := compiled(t, text, log, on)
 		held := func(d civil.Date) bool {
 			for _, h := range r.Lives[0].Groups[0].Holds {
-				if h.What&life.Meals != 0 && h.From <= d && d < h.Until {
+				if h.Takes(schema.KindFeed) && h.From <= d && d < h.Until {
 					return true
 				}
 			}

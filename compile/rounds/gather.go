@@ -237,9 +237,9 @@ func PreyOf(s *roster.Roster, x *roster.Entry, p *roster.Portion) Prey {
 }
 
 var holdWords = []struct {
-	mask life.Mask
+	row  schema.Row
 	text string
-}{{life.Meals, "no food"}, {life.Disturbing, "leave alone"}, {life.Misting, "no misting"}, {life.Heating, "heating off"}}
+}{{schema.RowKilled, "no food"}, {schema.RowDeep, "leave alone"}, {schema.RowMist, "no misting"}, {schema.RowDevice, "heating off"}}
 
 // held adds the holds of an enclosure.
 func (g *gatherer) held(l *life.Enclosure, place int) {
@@ -248,7 +248,7 @@ func (g *gatherer) held(l *life.Enclosure, place int) {
 			x := &holds[i]
 			var said []string
 			for _, w := range holdWords {
-				if x.What&w.mask != 0 {
+				if x.Out(w.row) {
 					said = append(said, w.text)
 				}
 			}

@@ -21,13 +21,17 @@ const (
 	Advice Severity = iota
 	// Caution should be looked at; the plan is built.
 	Caution
+	// Urgent is harm now, known from the log, from the date or from what is overdue. It
+	// never refuses: it stands first wherever anything is said, and comes back until it
+	// is answered.
+	Urgent
 	// Error cannot be understood or met; the plan is refused.
 	Error
 	// Danger harms an animal or a person; the plan is refused.
 	Danger
 )
 
-var severityNames = [...]string{"advice", "caution", "error", "danger"}
+var severityNames = [...]string{"advice", "caution", "urgent", "error", "danger"}
 
 // String returns the word that is printed.
 func (s Severity) String() string { return severityNames[s] }
@@ -42,10 +46,13 @@ type Rule struct {
 	ID       string
 	Severity Severity
 	Silence  Silence // what an accept block may do about it
-	Title    string  // what is wrong, in general
-	Why      string  // why that matters
-	Source   string  // on whose word
-	Instead  string  // what to do
+	// Slip says that a line of the log cannot be so: it changes nothing, and the note
+	// command does not write it.
+	Slip    bool
+	Title   string // what is wrong, in general
+	Why     string // why that matters
+	Source  string // on whose word
+	Instead string // what to do
 }
 
 // Finding is one thing found in a plan.
