@@ -36,10 +36,10 @@ func keep(in Input, r *Result, shared *roster.Shared) kept {
 
 // box returns what was worked out for an enclosure before, where it is made from the
 // same blocks and lines. A move says something of two enclosures: it is always read
-// anew.
+// anew, and so are all of a household.
 func (k kept) box(e *plan.Enclosure, log []plan.Event) (*box, bool) {
 	b := k[e]
-	if b == nil || !slices.EqualFunc(b.log, log, sameEvent) || slices.ContainsFunc(log, func(x plan.Event) bool { return x.Word == schema.WordMoved }) {
+	if b == nil || !slices.EqualFunc(b.log, log, sameEvent) || slices.ContainsFunc(log, func(x plan.Event) bool { return x.Word == schema.WordMoved || x.Word == schema.WordSeparated }) {
 		return nil, false
 	}
 	return b, true
@@ -72,20 +72,24 @@ func (k kept) checked(c, last *check.Collection) bool {
 	return k != nil && last != nil && maps.Equal(c.Channels(), last.Channels())
 }
 
-// reads reads the life of one enclosure and makes its entries, or takes them from
+// read reads the lives of a household and makes their entries, or takes them from
 // before.
-func (r *Result) read(i int, k kept, logs map[string][]plan.Event, shared *roster.Shared) {
-	e, b := r.Plan.Enclosures[i], &r.boxes[i]
-	log := logs[e.Name.V]
-	if old, ok := k.box(e, log); ok {
-		*b = *old
-		b.stands = true
-		return
+func (r *Result) read(of *life.Household, k kept, shared *roster.Shared) {
+	if len(of.At) == 1 {
+		i := of.At[0]
+		if old, ok := k.box(r.Plan.Enclosures[i], of.Log); ok {
+			r.boxes[i] = *old
+			r.boxes[i].stands = true
+			return
+		}
 	}
-	b.log = log
-	b.life, b.lived = life.Read(r.Plan, e, log, r.Horizon)
-	for n := range b.lived {
-		b.lived[n].In = e.Whole
+	lives, found := life.Read(r.Plan, *of, r.Horizon)
+	for n, i := range of.At {
+		b := &r.boxes[i]
+		b.log, b.life, b.lived = of.Log, lives[n], found[n]
+		for n := range b.lived {
+			b.lived[n].In = r.Plan.Enclosures[i].Whole
+		}
+		b.sheet.Entries, b.sheet.Findings = shared.Enclosure(b.life)
 	}
-	b.sheet.Entries, b.sheet.Findings = shared.Enclosure(b.life)
 }

@@ -99,9 +99,9 @@ func From(in Input) *Result {
 
 // live works out the animals and the entries of every enclosure, each alone.
 func (r *Result) live(shared *roster.Shared, k kept) {
-	logs := life.Lines(r.Plan)
+	houses := life.Households(r.Plan)
 	r.boxes = make([]box, len(r.Plan.Enclosures))
-	roster.Each(len(r.boxes), func(i int) { r.read(i, k, logs, shared) })
+	roster.Each(len(houses), func(i int) { r.read(&houses[i], k, shared) })
 	r.Lives = make([]*life.Enclosure, len(r.boxes))
 	sheets := make([]roster.Sheet, len(r.boxes))
 	for i := range r.boxes {

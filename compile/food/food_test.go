@@ -26,7 +26,8 @@ func fed(t testing.TB, species, animals, climate, meal string) (*roster.Roster, 
 	}
 	c, _ := planned.Sound(t, planned.With(text+"}\n", ""))
 	h := horizon.Around(today, 400)
-	l, _ := life.Read(c, c.Enclosure("box"), nil, h)
+	lives, _ := life.Read(c, life.Households(c)[0], h)
+	l := lives[0]
 	shared, _ := roster.Share(c, h, nil)
 	entries, _ := shared.Enclosure(l)
 	return roster.Make(shared, []*life.Enclosure{l}, []roster.Sheet{{Entries: entries}}), l.Groups[0]

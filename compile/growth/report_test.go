@@ -27,7 +27,8 @@ func herd(name, count, rest string) string {
 func lives(t testing.TB, text, log, today string) (*life.Enclosure, *plan.Collection) {
 	t.Helper()
 	c, _ := planned.Sound(t, planned.With(head+text, log))
-	l, _ := life.Read(c, c.Enclosure("box"), life.Lines(c)["box"], horizon.Horizon{From: planned.Day(today), Days: 400})
+	lives, _ := life.Read(c, life.Households(c)[0], horizon.Horizon{From: planned.Day(today), Days: 400})
+	l := lives[0]
 	return l, c
 }
 

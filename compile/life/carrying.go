@@ -6,6 +6,7 @@ import (
 	"vivary/plan/finding"
 	"vivary/schema"
 	"vivary/schema/civil"
+	"vivary/schema/wording"
 )
 
 const (
@@ -15,14 +16,23 @@ const (
 	// reconsiderAfter is when to think again about a female that was thought gravid
 	// and of whose mating nothing is known (common practice, no source).
 	reconsiderAfter = 180
+	// signsLast is for how many days signs of a birth near count; then it is asked again
+	// (common practice, no source).
+	signsLast = 60
+	// lastDig is how many days before the earliest birth the substrate may last be
+	// changed (common practice, no source).
+	lastDig = 60
 )
+
+// carries reports whether a group may carry young, by what is noted so far.
+func (t *track) carries() bool { return len(t.matings) > 0 || t.gravid.ok || t.undated }
 
 func (r *reader) mated(t *track, e *plan.Event) {
 	r.lapse(t, e.Date)
 	if len(t.matings) == 0 {
 		// What held from a guess ends; from now on there is a term.
 		gravid := t.gravid
-		t.closeLate(r, e.Date)
+		r.closeLate(t, e.Date)
 		t.gravid = gravid
 	}
 	t.matings = append(t.matings, see(e))
@@ -31,32 +41,53 @@ func (r *reader) mated(t *track, e *plan.Event) {
 func (r *reader) gravidLine(t *track, e *plan.Event) {
 	r.lapse(t, e.Date)
 	if len(t.matings) == 0 && t.undated {
-		t.closeLate(r, e.Date+1)
+		r.closeLate(t, e.Date+1)
 	}
 	if !t.gravid.ok {
 		t.gravid = see(e)
 	}
 }
 
+func (r *reader) notGravid(t *track, e *plan.Event) { r.closeLate(t, e.Date) }
+
+func (r *reader) lateLine(t *track, e *plan.Event) {
+	if !t.carries() {
+		t.gravid = see(e)
+	}
+	r.near(t, e)
+}
+
+// near notes signs of a birth; earlier ones held until now.
+func (r *reader) near(t *track, e *plan.Event) {
+	if t.late.ok {
+		holds := r.carryHolds(t)
+		last := holds[len(holds)-1:]
+		ended(last, e.Date)
+		t.Holds = append(t.Holds, last...)
+	}
+	t.late = see(e)
+}
+
 // lapse ends a term that had run out before a day.
 func (r *reader) lapse(t *track, on civil.Date) {
-	if hold, ok := r.lateHold(t); ok && !hold.Open && hold.Until <= on {
-		t.closeLate(r, on)
+	if holds := r.carryHolds(t); len(holds) > 0 {
+		if last := holds[len(holds)-1]; !last.Open && last.Until <= on {
+			r.closeLate(t, on)
+		}
 	}
 }
 
 // closeLate ends what waited for a birth.
-func (t *track) closeLate(r *reader, on civil.Date) {
-	if hold, ok := r.lateHold(t); ok {
-		hold.Until, hold.Open = min(hold.Until, on), false
-		t.Holds = append(t.Holds, hold)
-	}
-	t.matings, t.gravid, t.undated, t.parted = nil, seen{}, false, false
+func (r *reader) closeLate(t *track, on civil.Date) {
+	holds := r.carryHolds(t)
+	ended(holds, on)
+	t.Holds = append(t.Holds, holds...)
+	t.matings, t.gravid, t.late, t.undated, t.parted = nil, seen{}, seen{}, false, false
 }
 
 // term is the days between which a birth is possible after the matings noted.
 func (r *reader) term(t *track) (from, to civil.Date, gestation span) {
-	gestation = r.days(schema.FigureGestation, "adult")
+	gestation = t.days(schema.FigureGestation, "adult")
 	if len(t.matings) == 0 || !gestation.ok {
 		return 0, 0, span{}
 	}
@@ -65,65 +96,133 @@ func (r *reader) term(t *track) (from, to civil.Date, gestation span) {
 	return from, to, gestation
 }
 
-func (r *reader) lead() span { return r.days(schema.FigureIsolateBefore, "adult").or(isolateLead) }
-
-// lateHold leaves her alone from the day after she was moved until the birth.
-func (r *reader) lateHold(t *track) (Hold, bool) {
-	if len(t.matings) == 0 && !t.gravid.ok && !t.undated {
-		return Hold{}, false
+// since is from when on a female may be gravid, and from which line.
+func (t *track) since() seen {
+	switch {
+	case len(t.matings) > 0:
+		return t.matings[0]
+	case t.gravid.ok:
+		return t.gravid
 	}
-	hold := Hold{State: schema.StateGravid, End: "until the birth is logged"}
-	from, to, gestation := r.term(t)
+	return seen{0, t.Animals.State.At, false}
+}
+
+// longest is the day after which a female that has not given birth is not held for
+// gravid any more, and whether there is one.
+func (r *reader) longest(t *track) (civil.Date, span) {
+	most := t.days(schema.FigureGestationLongest, "adult")
+	if !most.ok {
+		most = t.days(schema.FigureGestation, "adult")
+	}
+	s := t.since()
+	if !s.ok || !most.ok {
+		return 0, span{}
+	}
+	on := s.on
+	if n := len(t.matings); n > 0 {
+		on = t.matings[n-1].on
+	}
+	return after(on, most.high), most
+}
+
+func (t *track) lead() span { return t.days(schema.FigureIsolateBefore, "adult").or(isolateLead) }
+
+// carryHolds are what is held for a female that may be gravid: handling from the
+// mating on, digging from some weeks before the earliest birth, and near the birth all
+// that opens her box. Nothing ends by itself before the longest term that is known.
+func (r *reader) carryHolds(t *track) []Hold {
+	if !t.carries() {
+		return nil
+	}
+	s := t.since()
+	hold := Hold{State: r.state(t, schema.StateGravid), At: s.at, Part: t.now() > 1, Until: r.h.Last() + 1, Open: true, End: "until the birth is logged"}
+	if end, most := r.longest(t); most.ok {
+		hold.Until, hold.Open, hold.Cited = end+1, false, most.cited
+	}
+	if s.ok {
+		hold.From = s.on + 1
+	}
+	var out []Hold
+	from, _, gestation := r.term(t)
 	switch {
 	case gestation.ok:
-		lead := r.lead()
-		hold.From, hold.Until = after(from, 1-lead.high), to+1
-		hold.Why = "birth possible from " + from.Brief()
-		hold.At, hold.Cited = t.matings[0].at, gestation.cited
-		return hold, true
+		hold.Cited = gestation.cited
+		early := hold
+		soft := *hold.State
+		soft.May[schema.RowDeep], soft.May[schema.RowCount], soft.May[schema.RowRehouse] = schema.May{}, schema.May{}, schema.May{}
+		early.State, early.Until, early.Open = &soft, max(hold.From, after(from, -lastDig)), false
+		early.Why, early.End = "mated "+s.on.Brief(), "birth possible from "+from.Brief()
+		hold.From, hold.Why = early.Until, "birth possible from "+from.Brief()
+		if early.From < early.Until {
+			out = append(out, early)
+		}
 	case t.gravid.ok:
-		hold.From, hold.At, hold.Why = t.gravid.on+1, t.gravid.at, "gravid since "+t.gravid.on.Brief()+", birth possible at any time"
+		hold.Why = "gravid since " + t.gravid.on.Brief() + ", birth possible at any time"
 	case len(t.matings) > 0:
-		hold.From, hold.At, hold.Why = t.matings[0].on+1, t.matings[0].at, "mated "+t.matings[0].on.Brief()+", gestation not known"
+		hold.Why = "mated " + t.matings[0].on.Brief() + ", gestation not known"
 	default:
-		hold.At, hold.Why = t.Animals.State.At, "gravid, birth possible at any time"
+		hold.Why = "gravid, birth possible at any time"
 	}
-	gestation = r.days(schema.FigureGestation, "adult")
-	if t.gravid.ok && gestation.ok {
-		hold.Until, hold.Cited = after(t.gravid.on, gestation.high)+1, gestation.cited
-	} else {
-		hold.Until, hold.Open = r.h.Last()+1, true
+	out = append(out, hold)
+	if t.late.ok {
+		near := hold
+		near.State, near.From, near.Until, near.Open, near.At = r.state(t, schema.StateGravidLate), t.late.on, t.late.on+signsLast, false, t.late.at
+		near.Why = "signs of a birth since " + t.late.on.Brief()
+		out = append(out, near)
 	}
-	return hold, true
+	return out
 }
 
 // carrying says what a mating or a gravid female asks for. A band is shown only
 // where a mating is known, and never a date.
 func (r *reader) carrying(t *track) {
-	hold, ok := r.lateHold(t)
-	// Past the longest gestation she was not gravid, or the birth was missed.
-	if ok {
-		t.Holds = append(t.Holds, hold)
-	}
-	if t.Gravid = ok && hold.Until > r.today; !t.Gravid {
+	r.sitting(t)
+	holds := r.carryHolds(t)
+	t.Holds = append(t.Holds, holds...)
+	if n := len(holds); n == 0 || holds[n-1].Until <= r.today && holds[max(0, n-2)].Until <= r.today {
+		t.Gravid = false
+		if n > 0 && holds[n-1].Until > r.today-30 {
+			r.overdue(t, holds[n-1].Until)
+		}
 		return
 	}
+	t.Gravid = true
+	if t.late.ok {
+		t.Asks = append(t.Asks, Ask{Name: "late/" + t.late.on.String(), From: t.late.on + signsLast, Every: 7, At: t.late.at,
+			Text: "signs of a birth since " + t.late.on.Short() + ": born, not gravid, or signs still? log it", Said: "signs of a birth were seen on " + t.late.on.Words() + ", and none is logged",
+			Write: "born, not-gravid, or late once more"})
+	}
 	if from, to, gestation := r.term(t); gestation.ok {
-		lead := r.lead()
+		lead := t.lead()
 		first := t.matings[0]
 		t.Windows = append(t.Windows, Window{Kind: BirthWindow, From: from, Until: to + 1, Name: "birth/" + first.on.String(), Title: "Birth possible",
 			Text: "Young on her back? Look, do not lift; log born. No digging, no moving, no handling.", At: first.at, Cited: gestation.cited})
 		r.isolate(t, after(from, -lead.high), "birth possible from "+from.Short(), first, lead.cited)
+		r.overdue(t, to+1)
 		return
 	}
-	r.unknownTerm(t, hold)
+	r.unknownTerm(t, holds[len(holds)-1].Until)
+}
+
+// overdue asks what became of a birth that did not come: what is held stays held.
+func (r *reader) overdue(t *track, from civil.Date) {
+	s := t.since()
+	_, _, gestation := r.term(t)
+	a := Ask{Name: "birth-overdue/" + from.String(), From: from, Every: 30, At: s.at, Cited: gestation.cited,
+		Text:  "no birth is logged, and its time is over: born unseen, not gravid, or still? log born or not-gravid",
+		Said:  "no birth of " + t.Animals.Name.V + " is logged, though its time is over",
+		Write: "born and how many; or not-gravid"}
+	if gestation.ok {
+		a.Limit = "gestation of " + gestation.String() + ", species sheet " + t.Sheet.Name.V
+	}
+	t.Asks = append(t.Asks, a)
 }
 
 // unknownTerm is for a female of whose mating nothing is known, and for a species
 // of whose gestation nothing is.
-func (r *reader) unknownTerm(t *track, hold Hold) {
-	s := seen{hold.From - 1, hold.At, t.gravid.ok || len(t.matings) > 0}
-	f := finding.Finding{Rule: ruleNoTerm, At: hold.At, Text: "when " + t.Animals.Name.V + " may give birth is not known, so no band is shown: there is no mating in the log",
+func (r *reader) unknownTerm(t *track, until civil.Date) {
+	s := t.since()
+	f := finding.Finding{Rule: ruleNoTerm, At: s.at, Text: "when " + t.Animals.Name.V + " may give birth is not known, so no band is shown: there is no mating in the log",
 		Write: "where the day of the mating is known, a line with that day and mated"}
 	if len(t.matings) > 0 {
 		f.Text = "when " + t.Animals.Name.V + " may give birth is not known, so no band is shown: no sheet states the gestation of this species"
@@ -136,41 +235,41 @@ func (r *reader) unknownTerm(t *track, hold Hold) {
 	} else {
 		first = r.weekday(t)
 	}
-	t.Tasks = append(t.Tasks, Task{Name: name, Kind: schema.KindWatch, On: first, Interval: 7, Times: r.weeks(first, hold.Until),
-		Text: "young on her back? look, do not lift", At: hold.At})
-	if s.ok || r.company() {
-		r.isolate(t, first, "birth possible at any time", seen{first, hold.At, s.ok}, plan.Cited{})
+	t.Tasks = append(t.Tasks, Task{Name: name, Kind: schema.KindWatch, On: first, Interval: 7, Times: r.weeks(first, until),
+		Text: "young on her back? look, do not lift", At: s.at})
+	if s.ok || r.crowd(t) {
+		r.isolate(t, first, "birth possible at any time", seen{first, s.at, s.ok}, plan.Cited{})
 	}
 	if s.ok {
 		t.Tasks = append(t.Tasks, Task{Name: "reconsider/" + s.on.String(), Kind: schema.KindOther, On: after(s.on, reconsiderAfter),
-			Text: "thought gravid since " + s.on.Words() + ", no birth: reconsider", At: hold.At})
+			Text: "thought gravid since " + s.on.Words() + ", no birth: reconsider; log not-gravid where she is not", At: s.at})
 	}
 }
 
-// isolate asks for a box of her own while she is in company, from that day until a
-// move is logged, or else for quiet from that day on.
+// isolate asks for a box of her own while she is in company, each day from that day on
+// until a move is logged, or else for quiet from that day on.
 func (r *reader) isolate(t *track, on civil.Date, why string, s seen, cited plan.Cited) {
-	task := Task{Name: "isolate", On: on, At: s.at, Cited: cited}
+	name := "isolate"
 	if s.ok {
-		task.Name += "/" + s.on.String()
+		name += "/" + s.on.String()
 	}
-	if r.company() {
-		task.Kind = schema.KindRehouse
-		if !t.parted {
-			task.On = max(on, r.today)
-		}
-		task.Text = "give her a box of her own: " + why
-	} else {
-		task.Kind, task.Text = schema.KindPrepare, "last day for work inside, then leave her alone: "+why
+	if !r.crowd(t) {
+		t.Tasks = append(t.Tasks, Task{Name: name, Kind: schema.KindPrepare, On: on, At: s.at, Cited: cited, Text: "last day for work inside, then leave her alone: " + why})
+		return
 	}
-	t.Tasks = append(t.Tasks, task)
+	t.Asks = append(t.Asks, Ask{Name: name, From: on, Every: 1, Urgent: true, At: s.at, Cited: cited,
+		Text:  "give her a box of her own, with her hide: " + why + "; log moved",
+		Said:  t.Animals.Name.V + " may give birth among others: " + why,
+		Limit: "others may eat young at birth: common practice, no source", Write: "moved, how many and the enclosure that she went to"})
 }
 
-// company reports whether more than one animal lives here now.
-func (r *reader) company() bool {
+// crowd reports whether others than her own young live with a female.
+func (r *reader) crowd(t *track) bool {
 	n := 0
-	for i := range r.tracks {
-		n += r.tracks[i].now()
+	for _, o := range r.living() {
+		if o.Mother != t.Group {
+			n += o.now()
+		}
 	}
 	return n > 1
 }
@@ -180,4 +279,66 @@ func (r *reader) company() bool {
 func (r *reader) weekday(t *track) civil.Date {
 	phase := recur.Phase(r.out.Plan.Name.V+"/"+t.Animals.Name.V+"/look", 7)
 	return r.today + ((phase-r.today)%7+7)%7
+}
+
+func (r *reader) laidLine(t *track, e *plan.Event) {
+	r.closeLate(t, e.Date)
+	holds := r.sacHolds(t)
+	ended(holds, e.Date)
+	t.Holds = append(t.Holds, holds...)
+	t.laid = see(e)
+}
+
+// sacEnds ends what is held for a sac.
+func (r *reader) sacEnds(t *track, on civil.Date) {
+	holds := r.sacHolds(t)
+	ended(holds, on)
+	if t.laid.ok {
+		rest := t.days(schema.FigureAfterSac, "adult")
+		if rest.ok && rest.high > 0 {
+			holds = append(holds, Hold{State: r.state(t, schema.StateSettling), From: on, Until: after(on, rest.high), At: t.laid.at, Cited: rest.cited,
+				Why: "her sac is gone since " + on.Brief(), End: wording.Until(after(on, rest.high)), Part: t.now() > 1})
+		}
+	}
+	t.Holds = append(t.Holds, holds...)
+	t.laid = seen{}
+}
+
+func (r *reader) sacTaken(t *track, e *plan.Event) { r.sacEnds(t, e.Date) }
+
+// hatched is young out of what was laid.
+func (r *reader) hatched(t *track, e *plan.Event) {
+	r.sacEnds(t, e.Date)
+	r.born(t, e)
+}
+
+func (r *reader) sacHolds(t *track) []Hold {
+	if !t.laid.ok {
+		return nil
+	}
+	return []Hold{{State: r.state(t, schema.StateSac), From: t.laid.on, Until: r.h.Last() + 1, Open: true, At: t.laid.at, Part: t.now() > 1,
+		Why: "laid " + t.laid.on.Brief(), End: "until hatched or sac-taken is logged"}}
+}
+
+// sitting is a female with a sac or a clutch: what is decided when, and whether it has
+// hatched.
+func (r *reader) sitting(t *track) {
+	if !t.laid.ok {
+		return
+	}
+	t.Holds = append(t.Holds, r.sacHolds(t)...)
+	s := t.laid
+	if d := t.days(schema.FigureSacDecide, "adult"); d.ok {
+		t.Tasks = append(t.Tasks, Task{Name: "sac-decide/" + s.on.String(), Kind: schema.KindOther, On: after(s.on, d.low), Interval: 1, Times: max(1, d.high-d.low),
+			Text: "decide: leave the sac with her, or take it; log sac-taken where it is taken", At: s.at, Cited: d.cited})
+	}
+	w := t.days(schema.FigureSacTime, "adult")
+	if !w.ok {
+		return
+	}
+	t.Windows = append(t.Windows, Window{Kind: BirthWindow, From: after(s.on, w.low), Until: after(s.on, w.high) + 1, Name: "hatch/" + s.on.String(), Title: "Hatching possible",
+		Text: "Look from outside. Log hatched and how many.", At: s.at, Cited: w.cited})
+	t.Asks = append(t.Asks, Ask{Name: "hatch-overdue/" + s.on.String(), From: after(s.on, w.low), Every: 7, At: s.at, Cited: w.cited,
+		Text: "hatched? look from outside; log hatched, or sac-taken where it is gone", Said: "laid on " + s.on.Words() + ", and no hatching is logged",
+		Limit: "free after " + w.String() + ", species sheet " + t.Sheet.Name.V, Write: "hatched and how many; or sac-taken"})
 }

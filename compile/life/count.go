@@ -26,16 +26,33 @@ type heads struct {
 }
 
 func (r *reader) counted(t *track, e *plan.Event) {
-	t.heads.count(r.howMany(e, t.now(), t.now()), t.now(), t.Animals.Hidden.V, e)
+	if t.of != nil && t.of.number == 0 && e.Number.Set() && e.Number.V > 0 && e.Number.V <= mostBorn {
+		// How many were born was never said; now it is.
+		t.number(e.Date, int(e.Number.V))
+		t.of.number = int(e.Number.V)
+		return
+	}
+	if n, ok := r.howMany(e, t.now(), t.now()); ok {
+		t.heads.count(n, t.now(), t.Animals.Hidden.V, e)
+	}
+}
+
+// sight is animals that were seen; with a number it is a head count.
+func (r *reader) sight(t *track, e *plan.Event) {
+	if e.Number.Set() {
+		r.counted(t, e)
+	}
 }
 
 func (r *reader) countedAll(e *plan.Event) {
 	total, hidden := 0, 0
-	for i := range r.tracks {
-		total += r.tracks[i].now()
-		hidden += r.tracks[i].Animals.Hidden.V
+	for _, t := range r.living() {
+		total += t.now()
+		hidden += t.Animals.Hidden.V
 	}
-	r.heads.count(r.howMany(e, total, total), total, hidden, e)
+	if n, ok := r.howMany(e, total, total); ok {
+		r.heads.count(n, total, hidden, e)
+	}
 }
 
 func (k *heads) count(n, total, hidden int, e *plan.Event) {

@@ -96,8 +96,9 @@ func (r *reader) knows(name string) bool {
 func (r *reader) whole() {
 	if s := r.mites; s.ok {
 		r.out.Mites = s.on
-		r.out.HasMites = after(s.on, outbreak*7) > r.today
-		r.out.Tasks = append(r.out.Tasks, Task{Name: "mites/" + s.on.String(), Kind: schema.KindOther, On: s.on, Times: outbreak, Interval: 7,
+		clear := r.clear()
+		r.out.HasMites = after(s.on, clear) > r.today
+		r.out.Tasks = append(r.out.Tasks, Task{Name: "mites/" + s.on.String(), Kind: schema.KindOther, On: s.on, Times: clear / 7, Interval: 7,
 			Text: "mites: look at joints and mouth, take out food remains, own tools, last in the round", At: s.at})
 	}
 	if s := r.died; s.ok {
@@ -105,16 +106,30 @@ func (r *reader) whole() {
 			Text: "check the others: water, heat record, leftovers, mites", At: s.at})
 	}
 	free := r.anyone()
-	for i := range r.tracks {
-		t := &r.tracks[i]
+	for _, t := range r.tracks {
 		if k := &t.heads; t.now() > 0 && (k.again.ok || k.full.ok) {
 			t.Tasks = r.keep(append(t.Tasks, k.tasks(free)...))
 		}
 	}
-	if r.company() {
+	if len(r.living()) > 1 || len(r.living()) == 1 && r.living()[0].now() > 1 {
 		r.out.Tasks = append(r.out.Tasks, r.heads.tasks(free)...)
 	}
+	r.search()
 	r.out.Tasks = r.keep(r.out.Tasks)
+	r.ask(r.out.Asks)
+	for _, t := range r.tracks {
+		r.ask(t.Asks)
+	}
+}
+
+// clear is for how many days after the last mites the enclosure counts as having them.
+func (r *reader) clear() int {
+	if r.sheet != nil {
+		if s := spanOf(r.sheet.Figure(schema.FigureMitesClear, "")); s.ok {
+			return s.high
+		}
+	}
+	return outbreak * 7
 }
 
 // anyone returns a search for a day that is free for all who live here: whoever

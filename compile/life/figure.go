@@ -22,13 +22,13 @@ type span struct {
 
 // days returns a figure for a stage. Where the stage is not known the longest of
 // all stages holds, being the strictest of a wait.
-func (r *reader) days(what *schema.Figure, stage string) span {
-	if r.sheet == nil {
+func (t *track) days(what *schema.Figure, stage string) span {
+	if t.Sheet == nil {
 		return span{}
 	}
-	f := r.sheet.Figure(what, stage)
+	f := t.Sheet.Figure(what, stage)
 	if f == nil && stage == "" {
-		r.sheet.Each(what, func(x *plan.Figure) {
+		t.Sheet.Each(what, func(x *plan.Figure) {
 			if !x.Instar.Set() && (f == nil || x.Range.High > f.Range.High) {
 				f = x
 			}
@@ -38,11 +38,11 @@ func (r *reader) days(what *schema.Figure, stage string) span {
 }
 
 // instar returns how long an instar lasts.
-func (r *reader) instar(n int) span {
-	if r.sheet == nil {
+func (t *track) instar(n int) span {
+	if t.Sheet == nil {
 		return span{}
 	}
-	return spanOf(r.sheet.Instar(schema.FigureInstarLength, n))
+	return spanOf(t.Sheet.Instar(schema.FigureInstarLength, n))
 }
 
 // or returns the span, or n days on no word but common practice.

@@ -9,6 +9,7 @@ package life
 
 import (
 	"vivary/plan"
+	"vivary/plan/finding"
 	"vivary/plan/source"
 	"vivary/schema"
 	"vivary/schema/civil"
@@ -92,12 +93,13 @@ type Task struct {
 type Ask struct {
 	Name   string // stable: part of the entry's identity
 	From   civil.Date
-	Every  int    // days; 1 is daily
-	Urgent bool   // harm now: FIRST, and an urgent finding; else a caution
-	Text   string // in the round, a question or what to do: "first moult of the young? white: no, light brown: yes"
-	Said   string // in the finding: what is wrong
-	Limit  string // the limit that was passed, and whose it is
-	Write  string // the words to log
+	Every  int           // days; 1 is daily
+	Rule   *finding.Rule // nil for the usual ones: something to do now, or a question
+	Urgent bool          // harm now: FIRST, and an urgent finding; else a caution
+	Text   string        // in the round, a question or what to do: "first moult of the young? white: no, light brown: yes"
+	Said   string        // in the finding: what is wrong
+	Limit  string        // the limit that was passed, and whose it is
+	Write  string        // the words to log
 	At     source.Place
 	Cited  plan.Cited
 }
@@ -185,6 +187,7 @@ type Enclosure struct {
 	Halves []Hold // not holds: on these days every second occasion is left out
 	Tasks  []Task
 	Asks   []Ask
+	Loose  int // how many have escaped and were not found
 	// Done is the last day on which each care is known to have been done, by name;
 	// the meals of a group are "feed " and the group's name.
 	Done map[string]civil.Date

@@ -11,8 +11,15 @@ import (
 func (r *reader) fed(t *track, e *plan.Event) {
 	t.Fed, t.HasFed = e.Date, true
 	t.eat(e.Date)
+	t.settled(e.Date)
 	if t.now() == 1 {
 		r.closeMoult(t, e.Date)
+	}
+	if s := t.moult; s.ok && t.now() == 1 {
+		if wait := r.meal(t); e.Date < after(s.on, wait.low) {
+			t.Tasks = append(t.Tasks, Task{Name: "early-meal/" + e.Date.String(), Kind: schema.KindWatch, On: e.Date + 1,
+				Text: "it was fed " + wording.Days(int(e.Date-s.on)) + " after its moult, early: check fangs, mouth and what is left", At: e.At, Cited: wait.cited})
+		}
 	}
 }
 
@@ -37,49 +44,78 @@ func (r *reader) refusal(t *track, e *plan.Event) {
 	t.refused = see(e)
 	t.Refused++
 	pause, ok := r.pause(t)
-	if !ok {
-		return
+	if !ok || t.now() > 1 {
+		return // of a group others eat
 	}
 	if t.pause > 0 {
 		hold := &t.Holds[t.pause-1]
 		hold.Until = max(hold.From, min(hold.Until, e.Date+1))
 	}
 	end := after(e.Date, pause.high)
-	t.Holds = append(t.Holds, Hold{From: e.Date + 1, Until: end, State: schema.StateRefused, At: e.At, Cited: pause.cited,
+	t.Holds = append(t.Holds, Hold{From: e.Date + 1, Until: end, State: r.state(t, schema.StateRefused), At: e.At, Cited: pause.cited,
 		Why: wording.Count(t.Refused, "meal", "meals") + " refused, the last " + e.Date.Brief(), End: wording.Until(end)})
 	t.pause = len(t.Holds)
 }
 
 // pause is how long meals pause after the refusals there are, where they do.
 func (r *reader) pause(t *track) (span, bool) {
-	if r.sheet == nil {
+	if t.Sheet == nil {
 		return span{}, false
 	}
 	stage := t.stage().Stage
-	enough, pause := r.sheet.Figure(schema.FigureRefusalsToPause, stage), r.days(schema.FigureRefusalPause, stage)
+	enough, pause := t.Sheet.Figure(schema.FigureRefusalsToPause, stage), t.days(schema.FigureRefusalPause, stage)
 	return pause, enough != nil && float64(t.Refused) >= enough.Range.Low && pause.high > 1
 }
 
-// fasting says what is done while meals pause, and looks into a fast that is too
-// long.
+// fasting says what is done while meals pause, and looks into a fast that goes on. It
+// is counted from the last meal that was taken, up to today and never beyond.
 func (r *reader) fasting(t *track) {
 	if t.Refused == 0 {
 		return
 	}
-	s := t.refused
-	if pause, ok := r.pause(t); ok {
+	s, stage := t.refused, t.stage().Stage
+	if pause, ok := r.pause(t); ok && t.now() == 1 {
 		name, end := s.on.String(), after(s.on, pause.high)
-		t.Tasks = append(t.Tasks,
-			Task{Name: "refusals/" + name, Kind: schema.KindWatch, On: s.on + 1, Interval: 7, Times: r.weeks(s.on+1, end),
-				Text: "pre-moult watch: do not dig", At: s.at, Cited: pause.cited},
-			Task{Name: "offer/" + name, Kind: schema.KindFeed, On: end, Text: "offer one small item", Meal: true, Instead: true, At: s.at, Cited: pause.cited})
-	}
-	if alarm := r.days(schema.FigureFastAlarm, t.stage().Stage); alarm.ok {
-		since, text := t.firstRefused.on, "first refusal on "
-		if t.HasFed {
-			since, text = t.Fed, "last meal on "
+		offer := Task{Name: "offer/" + name, Kind: schema.KindFeed, On: end, Text: "offer one small item", Meal: true, Instead: true, At: s.at, Cited: pause.cited}
+		if age(stage) <= age("young") {
+			offer.Text, offer.Killed = "offer a smaller item", true
 		}
-		t.Tasks = append(t.Tasks, Task{Name: "fast/" + since.String(), Kind: schema.KindWatch, On: after(since, alarm.high),
-			Text: text + since.Short() + ": long fast, look at belly, water and temperature", At: s.at, Cited: alarm.cited})
+		t.Tasks = append(t.Tasks, offer)
+		if pause.high > 3 {
+			t.Tasks = append(t.Tasks, Task{Name: "refusals/" + name, Kind: schema.KindWatch, On: s.on + 1, Interval: 7, Times: r.weeks(s.on+1, end),
+				Text: "pre-moult watch: do not dig", At: s.at, Cited: pause.cited})
+		}
 	}
+	since, text := t.firstRefused, "first refusal on "
+	if t.HasFed && t.Fed < since.on {
+		since.on, text = t.Fed, "last meal on "
+	}
+	text += since.on.Short()
+	if t.now() > 1 {
+		text = "one of " + t.Animals.Name.V + ": " + text
+	}
+	r.fast(t, since, text, stage)
+}
+
+// fast asks about a fast: a day to look, a day to try, a day on which it stands first,
+// and a day to get help, as the sheet has them for the stage.
+func (r *reader) fast(t *track, since seen, text, stage string) {
+	on := since.on.String()
+	if look := t.days(schema.FigureFastLook, stage); look.ok {
+		t.Tasks = append(t.Tasks, Task{Name: "fast-look/" + on, Kind: schema.KindWatch, On: after(since.on, look.low), At: since.at, Cited: look.cited,
+			Text: text + ": fat or thin? warm, damp, gravid?"})
+	}
+	if try := t.days(schema.FigureFastTry, stage); try.ok {
+		t.Tasks = append(t.Tasks, Task{Name: "fast-try/" + on, Kind: schema.KindWatch, On: after(since.on, try.low), At: since.at, Cited: try.cited,
+			Text: text + ": next meal smaller, and killed"})
+	}
+	ask := func(name string, at span, words string) {
+		if at.ok {
+			t.Asks = append(t.Asks, Ask{Name: name + "/" + on, From: after(since.on, at.low), Every: 3, Urgent: true, At: since.at, Cited: at.cited,
+				Text: text + ": " + words, Said: t.Animals.Name.V + " has not eaten since " + since.on.Words(),
+				Limit: wording.Days(at.low) + ", species sheet " + t.Sheet.Name.V, Write: "fed, on the day when it eats; premoult, or died"})
+		}
+	}
+	ask("fast", t.days(schema.FigureFastAlarm, stage), "long fast: look at belly, water and temperature; log fed when it eats")
+	ask("fast-help", t.days(schema.FigureFastHelp, stage), "get help, from a veterinarian or somebody with experience")
 }

@@ -26,23 +26,34 @@ func (r *reader) hanging(t *track, e *plan.Event) {
 	}
 }
 
+// sealedIn is an animal that has shut itself in: of what it is a sign depends on what
+// else is known of it.
+func (r *reader) sealedIn(t *track, e *plan.Event) {
+	switch {
+	case t.carries() && r.grown(t): // a scorpion that is gravid and seals itself in is near the birth
+		r.near(t, e)
+	case !t.sealed.ok:
+		t.sealed = see(e)
+	}
+}
+
 // terminal reports whether the group is of adults that do not moult any more, and
 // says so of a line that has them moult.
 func (r *reader) terminal(t *track, e *plan.Event) bool {
 	if !r.grown(t) {
 		return false
 	}
-	f := r.sheet.Figure(schema.FigureMoultsAsAdult, "")
+	f := t.Sheet.Figure(schema.FigureMoultsAsAdult, "")
 	r.found.Add(finding.Finding{Rule: ruleAdult, At: e.At,
-		Text:   e.Word.Name + " is said of an adult, but " + r.sheet.Shown() + " does not moult once it is adult",
-		Limit:  "moults-as-adult = false, species sheet " + r.sheet.Name.V,
+		Text:   e.Word.Name + " is said of an adult, but " + t.Sheet.Shown() + " does not moult once it is adult",
+		Limit:  "moults-as-adult = false, species sheet " + t.Sheet.Name.V,
 		Source: r.c.Library.Cite(f.Cited),
 		Write:  "the stage or the instar it was in, in the animals block; or the right animals in the log"})
 	return true
 }
 
 func (r *reader) grown(t *track) bool {
-	return r.sheet != nil && t.stage().Stage == "adult" && r.sheet.Is(schema.FigureMoultsAsAdult, "false")
+	return t.Sheet != nil && t.stage().Stage == "adult" && t.Sheet.Is(schema.FigureMoultsAsAdult, "false")
 }
 
 // moult notes a moult. In a group a line is about one animal unless it says how
@@ -52,6 +63,14 @@ func (r *reader) moult(t *track, e *plan.Event) {
 	if t.now() == 1 && t.moult.ok && t.moult.on == e.Date {
 		return
 	}
+	if t.stage().Stage == newborn && t.of != nil {
+		r.moulted(t, t.of, e)
+		return
+	}
+	n, ok := r.howMany(e, 1, t.now())
+	if !ok {
+		return
+	}
 	grown := r.terminal(t, e)
 	r.closeMoult(t, e.Date)
 	t.eat(e.Date)
@@ -59,20 +78,34 @@ func (r *reader) moult(t *track, e *plan.Event) {
 		t.before = t.moult
 	}
 	t.moult = see(e)
+	if t.now() == 1 && !grown && t.stage().Stage == "adult" {
+		r.closeLate(t, e.Date) // sperm is shed with the skin
+		r.sacEnds(t, e.Date)
+	}
 	if !grown {
-		t.moulted += r.howMany(e, 1, t.now())
+		t.moulted += n
 	}
 	if t.moulted >= t.now() {
 		t.moulted, t.entered = 0, see(e)
-		t.grow(e.Date, r.sheet)
+		t.grow(e.Date)
 	}
-	r.soft(t)
+	r.soft(t, n)
+}
+
+// matured is the last moult: it is adult from there.
+func (r *reader) matured(t *track, e *plan.Event) {
+	r.moult(t, e)
+	if t.now() == 1 && t.stage().Stage != "adult" {
+		s := t.stage()
+		s.Stage = "adult"
+		t.enter(s, e.Date)
+	}
 }
 
 // grow puts the group into the next instar, and into the stage that goes with it.
 // A stage never goes back: males of some species are adult an instar early.
-func (t *track) grow(on civil.Date, sheet *plan.SpeciesSheet) {
-	s := t.stage()
+func (t *track) grow(on civil.Date) {
+	s, sheet := t.stage(), t.Sheet
 	stage := ""
 	if s.Instar > 0 {
 		s.Instar++
@@ -92,6 +125,11 @@ func (t *track) grow(on civil.Date, sheet *plan.SpeciesSheet) {
 	if age(stage) > age(s.Stage) {
 		s.Stage = stage
 	}
+	t.enter(s, on)
+}
+
+// enter puts the group into a stage from a day on.
+func (t *track) enter(s Stretch, on civil.Date) {
 	if first := &t.Stages[0]; len(t.Stages) == 1 && first.From >= on {
 		first.From = on - 1
 	}
@@ -111,61 +149,124 @@ func age(stage string) int {
 // closeMoult ends what waited for a moult. What held stays known: what it took out
 // stays out, and what it put off comes after it.
 func (r *reader) closeMoult(t *track, on civil.Date) {
-	for _, hold := range r.moultHolds(t) {
-		hold.Until, hold.Open = on, false
-		t.Holds = append(t.Holds, hold)
-	}
-	t.premoult, t.hanging = seen{}, seen{}
+	holds := r.moultHolds(t)
+	ended(holds, on)
+	t.Holds = append(t.Holds, holds...)
+	t.premoult, t.hanging, t.sealed = seen{}, seen{}, seen{}
 }
 
 func (r *reader) moultHolds(t *track) (out []Hold) {
 	open := func(s seen, state *schema.State, why string) {
 		if s.ok {
-			out = append(out, Hold{From: s.on, Until: r.h.Last() + 1, Open: true, State: state,
+			out = append(out, Hold{From: s.on, Until: r.h.Last() + 1, Open: true, State: r.state(t, state), Part: t.now() > 1,
 				Why: why + " since " + s.on.Brief(), End: "until the moult is logged", At: s.at})
 		}
 	}
-	open(t.premoult, schema.StatePremoult, "before a moult")
-	open(t.hanging, schema.StateMoulting, "hanging to moult")
+	if open(t.premoult, schema.StatePremoult, "before a moult"); len(out) > 0 {
+		out = r.tried(t, out)
+	}
+	open(t.hanging, schema.StateMoulting, "moulting")
+	if s := t.sealed; s.ok && !(t.premoult.ok && t.premoult.on <= s.on) {
+		open(s, schema.StatePremoult, "sealed in")
+		h := &out[len(out)-1]
+		h.End = "until a moult or a meal is logged"
+		if t.premoult.ok {
+			h.Until, h.Open = t.premoult.on, false
+		}
+	}
 	return out
 }
 
-// beforeMoult holds what must wait for a moult that is near.
+// tried parts a hold before a moult at the day from which a killed item is offered once
+// a week: before it nothing is.
+func (r *reader) tried(t *track, holds []Hold) []Hold {
+	first := holds[0]
+	none, weekly := *first.State, *first.State
+	none.May[schema.RowKilled] = schema.May{Manner: schema.Held}
+	weekly.May[schema.RowKilled] = schema.May{Manner: schema.Hatch, Every: 7, Words: "one small item at its mouth, out again next day"}
+	first.State = &none
+	try := t.days(schema.FigurePremoultTry, t.stage().Stage)
+	if !try.ok || t.sealed.ok || t.now() > 1 {
+		return []Hold{first}
+	}
+	then := first
+	then.State, then.From = &weekly, after(first.From, try.low)
+	first.Until, first.Open = then.From, false
+	return []Hold{first, then}
+}
+
+// beforeMoult holds what must wait for a moult that is near, and asks when it takes
+// long: never with a date, and never as a refusal.
 func (r *reader) beforeMoult(t *track) {
 	t.Holds = append(t.Holds, r.moultHolds(t)...)
+	if s := t.hanging; s.ok {
+		takes := t.days(schema.FigureMoultTakes, t.stage().Stage).or(1)
+		t.Asks = append(t.Asks, Ask{Name: "hanging/" + s.on.String(), From: after(s.on, takes.high), Every: 1, Urgent: true, At: s.at, Cited: takes.cited,
+			Text:  "out of its old skin? look from outside; log moult; stuck for hours: ring somebody with experience, pull nothing",
+			Said:  t.Animals.Name.V + " has been moulting since " + s.on.Words(),
+			Write: "the day of the moult, with moult; or died"})
+	}
 	s := t.premoult
+	if !s.ok {
+		s = t.sealed
+	}
 	if !s.ok {
 		return
 	}
+	if t.sealed.ok && t.carries() && !r.grown(t) {
+		t.Asks = append(t.Asks, Ask{Name: "sealed/" + s.on.String(), From: t.sealed.on, Every: 7, At: t.sealed.at,
+			Text:  "sealed in: before a moult, or a sac? look from outside, open nothing; log premoult or laid",
+			Said:  t.Animals.Name.V + " mated and has sealed itself in: a moult or a sac may follow",
+			Write: "what it turned out to be: premoult, moult or laid"})
+	}
 	text := "pre-moult watch: do not dig"
 	var cited plan.Cited
-	if r.sheet != nil {
-		if f := r.sheet.Figure(schema.FigureHumidityPremoult, t.stage().Stage); f != nil {
+	if t.Sheet != nil {
+		if f := t.Sheet.Figure(schema.FigureHumidityPremoult, t.stage().Stage); f != nil {
 			text += "; humidity " + f.Range.String()
 			cited = f.Cited
 		}
 	}
 	t.Tasks = append(t.Tasks, Task{Name: "premoult/" + s.on.String(), Kind: schema.KindWatch, On: s.on,
 		Interval: 7, Times: r.weeks(s.on, r.h.Last()+1), Text: text, At: s.at, Cited: cited})
+	r.longPremoult(t, s)
+}
+
+// longPremoult asks about a moult that does not come.
+func (r *reader) longPremoult(t *track, s seen) {
+	if r.grown(t) {
+		return
+	}
+	stage := t.stage().Stage
+	look, help := t.days(schema.FigurePremoultLook, stage), t.days(schema.FigurePremoultHelp, stage)
+	ask := func(name string, on span, urgent bool, every int, text, said string) {
+		if on.ok {
+			t.Asks = append(t.Asks, Ask{Name: name + "/" + s.on.String(), From: after(s.on, on.low), Every: every, Urgent: urgent, At: s.at, Cited: on.cited,
+				Text: text, Said: said, Limit: "asked after " + wording.Days(on.low) + ", species sheet " + t.Sheet.Name.V, Write: "what is seen: moult, fed where it ate, refused or died"})
+		}
+	}
+	said := t.Animals.Name.V + " has been before a moult since " + s.on.Words()
+	ask("premoult-look", look, true, 7, "moulted? look, do not dig; log moult, or fed if it ate", said)
+	ask("premoult-help", help, true, 7, "before a moult since "+s.on.Short()+": width of the belly? ask somebody with experience", said)
 }
 
 // soft holds meals and keeps hands off until the new skin is hard.
-func (r *reader) soft(t *track) {
-	hold := Hold{From: t.moult.on, Why: "moulted " + t.moult.on.Brief(), At: t.moult.at}
+func (r *reader) soft(t *track, n int) {
+	hold := Hold{From: t.moult.on, Why: "moulted " + t.moult.on.Brief(), At: t.moult.at, Part: n < t.now()}
 	put := func(state *schema.State, wait span) {
-		hold.State, hold.Until, hold.Cited = state, after(hold.From, wait.high), wait.cited
+		hold.State, hold.Until, hold.Cited = r.state(t, state), after(hold.From, wait.high), wait.cited
 		hold.End = wording.Until(hold.Until)
 		t.Holds = append(t.Holds, hold)
 	}
 	put(schema.StateSoft, r.meal(t))
-	if still := r.days(schema.FigureHandlingWait, t.stage().Stage); still.ok {
+	if still := t.days(schema.FigureHandlingWait, t.stage().Stage); still.ok {
 		put(schema.StateHardening, still)
 	}
 }
 
 // meal is the wait from a moult to the first meal.
 func (r *reader) meal(t *track) span {
-	return r.days(schema.FigureWaitAfterMoult, t.stage().Stage).or(usualWait)
+	return t.days(schema.FigureWaitAfterMoult, t.stage().Stage).or(usualWait)
 }
 
 // afterMoult puts the first meal after the last moult.
@@ -174,8 +275,11 @@ func (r *reader) afterMoult(t *track) {
 	if !s.ok {
 		return
 	}
-	t.Tasks = append(t.Tasks, Task{Name: "moult/" + s.on.String(), Kind: schema.KindLeftovers, On: s.on,
-		Text: "moulted: take out live feeders, keep water, leave alone", At: s.at})
+	t.Tasks = append(t.Tasks, Task{Name: "moult/" + s.on.String(), Kind: schema.KindLeftovers, On: s.on, High: true,
+		Text: "moulted: take out live feeders within reach, touch nothing else", At: s.at})
+	if t.Part(s.on) {
+		return // of a group, one that cannot be told apart is not fed alone
+	}
 	if wait := r.meal(t); !t.HasFed || t.Fed <= s.on {
 		t.Tasks = append(t.Tasks, Task{Name: "first-meal/" + s.on.String(), Kind: schema.KindFeed, On: after(s.on, wait.high),
 			Text: "first meal after the moult: one small item", Meal: true, Instead: true, At: s.at, Cited: wait.cited})
@@ -191,7 +295,7 @@ const shortestShare, longestShare = 0.6, 2.6
 // forecast gives the days on which the next moult is possible, wide: from the
 // animal's own last two moults, else from the length of its instar in the sheet.
 func (r *reader) forecast(t *track) {
-	if t.stage().Stage == "adult" && (r.sheet == nil || !r.sheet.Is(schema.FigureMoultsAsAdult, "true")) {
+	if t.stage().Stage == "adult" && (t.Sheet == nil || !t.Sheet.Is(schema.FigureMoultsAsAdult, "true")) {
 		return
 	}
 	w := Window{Kind: MoultWindow, Title: "Moult possible (estimate)"}
@@ -208,7 +312,7 @@ func (r *reader) forecast(t *track) {
 		if b := t.Animals.Born; !since.ok && at == 1 && b.Set() {
 			since = seen{b.V, b.At, true}
 		}
-		length := r.instar(at)
+		length := t.instar(at)
 		if at == 0 || !since.ok || !length.ok {
 			return
 		}

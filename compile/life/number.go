@@ -10,11 +10,12 @@ import (
 	"vivary/schema/wording"
 )
 
-// howMany reads the number after a word, or gives usual where there is none. It is
-// never more than most.
-func (r *reader) howMany(e *plan.Event, usual, most int) int {
+// howMany reads the number after a word, or gives usual where there is none. A number
+// that cannot be is found, and is none: a slip of the hand must not take care from
+// those that live.
+func (r *reader) howMany(e *plan.Event, usual, most int) (int, bool) {
 	if !e.Number.Set() {
-		return min(usual, most)
+		return min(usual, most), true
 	}
 	n := int(e.Number.V)
 	fault := ""
@@ -23,12 +24,12 @@ func (r *reader) howMany(e *plan.Event, usual, most int) int {
 		fault = "animals are whole numbers"
 	case n > most:
 		fault = strconv.Itoa(n) + " " + e.Word.Name + ", but there " + wording.Noun(most, "is ", "are ") + strconv.Itoa(most) + " on " + e.Date.Words()
+	default:
+		return n, true
 	}
-	if fault != "" {
-		r.found.Add(finding.Finding{Rule: ruleNumber, At: e.Number.At, Text: fault,
-			Write: "a number of at most " + strconv.Itoa(most) + "; or first a line for those that are missing from the log"})
-	}
-	return min(n, most)
+	r.found.Add(finding.Finding{Rule: ruleNumber, At: e.Number.At, Text: fault + ": the line changes nothing",
+		Write: "a number of at most " + strconv.Itoa(most) + "; or first a line for those that are missing from the log"})
+	return 0, false
 }
 
 // number notes how many there are from a day on.
@@ -47,52 +48,103 @@ func (t *track) number(on civil.Date, n int) {
 	t.Numbers = append(t.Numbers, Number{on, n})
 }
 
-// arrived notes animals that came. Those of a first line that tells no other
-// number than the plan are the plan's own.
+// arrived notes animals that came. Those of a first line that tells no other number
+// than the plan are the plan's own.
 func (r *reader) arrived(t *track, e *plan.Event) {
-	t.arrived = see(e)
-	r.add(t, e, 0)
-}
-
-func (r *reader) add(t *track, e *plan.Event, usual int) {
+	usual := 0
 	if t.now() == 0 {
-		usual = max(usual, 1)
+		usual = 1
 	}
-	n := r.howMany(e, usual, quantity.MaxCount)
+	n, ok := r.howMany(e, usual, quantity.MaxCount)
+	if !ok {
+		return
+	}
 	if !t.numbered && n == t.now() {
 		n = 0
+	}
+	t.arrived = see(e)
+	defer r.settling(t, t.arrived)
+	if n > 0 && len(r.living()) > 0 {
+		t.joined = see(e)
+		r.mixed(t, t, e)
 	}
 	t.number(e.Date, min(t.now()+n, quantity.MaxCount))
 }
 
 func (r *reader) diedLine(t *track, e *plan.Event) {
-	n := r.howMany(e, 1, t.now())
-	if n == 0 {
+	if t.now() == 0 {
+		r.foundDead(t, e)
+		return
+	}
+	n, ok := r.howMany(e, 1, t.now())
+	if !ok || n == 0 {
 		return
 	}
 	r.died = see(e)
+	r.bereave(t, n, e)
 	r.lose(t, e, n, "the last died on ")
+	r.infected(t, e)
 }
 
 // movedOut takes animals to another enclosure, or out of the collection where none
 // is named. Without a number all of them go.
 func (r *reader) movedOut(t *track, e *plan.Event) {
-	if len(e.Args) > 0 && r.c.Enclosure(e.Args[0].V) == nil {
-		f := finding.Finding{Rule: ruleNowhere, At: e.Args[0].At, Text: "there is no enclosure " + strconv.Quote(e.Args[0].V),
-			Write: "the name of the enclosure; or no name, where it left the collection"}
-		var names []string
-		for _, x := range r.c.Enclosures {
-			names = append(names, x.Name.V)
-		}
-		if s := finding.Suggest(e.Args[0].V, names); s != "" {
-			f.Text += ": did you mean " + s + "?"
-			f.Write = s
-			f.Edits = finding.Instead(e.Args[0].At, e.Args[0].V, s)
-		}
-		r.found.Add(f)
+	to, name, ok := r.goal(e)
+	if !ok {
+		return
 	}
-	t.parted = t.parted || len(t.matings) > 0 || t.gravid.ok
-	r.lose(t, e, r.howMany(e, t.now(), t.now()), "the last left on ")
+	if t.Mother != nil {
+		r.takeOut(t.of, e, to, name)
+		return
+	}
+	n, ok := r.howMany(e, t.now(), t.now())
+	if !ok || n == 0 {
+		return
+	}
+	if to == nil {
+		t.parted = t.parted || len(t.matings) > 0 || t.gravid.ok
+		r.bereave(t, n, e)
+		r.lose(t, e, n, "the last left on ")
+		return
+	}
+	if to == r && (name == "" || name == t.Animals.Name.V) {
+		r.found.Add(finding.Finding{Rule: ruleNowhere, At: e.At, Text: "they are in " + e.Enclosure.V + " already", Write: "the name of the enclosure that they went to"})
+		return
+	}
+	whole := n == t.now()
+	j := r.transfer(t, to, name, n, e)
+	if whole {
+		r.follow(t, j, e)
+		t.stray = seen{}
+	}
+	r.lose(t, e, n, "the last went to "+to.out.Plan.Name.V+" on ")
+}
+
+// goal reads where a line moves animals to: nil for out of the collection. It is false
+// where there is no such place: then they are where they were.
+func (r *reader) goal(e *plan.Event) (to *reader, name string, ok bool) {
+	if len(e.Args) == 0 {
+		return nil, "", true
+	}
+	if len(e.Args) > 1 {
+		name = e.Args[1].V
+	}
+	if to = r.world.of[e.Args[0].V]; to != nil {
+		return to, name, true
+	}
+	f := finding.Finding{Rule: ruleNowhere, At: e.Args[0].At, Text: "there is no enclosure " + strconv.Quote(e.Args[0].V) + ": as long as that stands they are counted where they were",
+		Write: "the name of the enclosure; or no name, where it left the collection"}
+	var names []string
+	for _, x := range r.c.Enclosures {
+		names = append(names, x.Name.V)
+	}
+	if s := finding.Suggest(e.Args[0].V, names); s != "" {
+		f.Text += ": did you mean " + s + "?"
+		f.Write = s
+		f.Edits = finding.Instead(e.Args[0].At, e.Args[0].V, s)
+	}
+	r.found.Add(f)
+	return nil, "", false
 }
 
 func (r *reader) lose(t *track, e *plan.Event, n int, how string) {
@@ -101,22 +153,6 @@ func (r *reader) lose(t *track, e *plan.Event, n int, how string) {
 		t.gone = how + e.Date.Words()
 		r.leave(t, e.Date)
 	}
-}
-
-// movedIn is the other end of a move.
-func (r *reader) movedIn(e *plan.Event) {
-	t := r.track(joins(r.out.Plan, e))
-	if t == nil {
-		r.found.Add(finding.Finding{Rule: ruleNowhere, At: e.At,
-			Text:  "the line does not say which animals of " + r.out.Plan.Name.V + " were joined",
-			Write: "moved " + r.out.Plan.Name.V + " and the name of an animals block there"})
-		return
-	}
-	usual := 1
-	if from := r.c.Enclosure(e.Enclosure.V); from != nil && from.Group(e.Group.V) != nil {
-		usual = from.Group(e.Group.V).Count.V.Total()
-	}
-	r.add(t, e, usual)
 }
 
 func (r *reader) weighed(t *track, e *plan.Event) {

@@ -8,7 +8,9 @@ import (
 
 	"vivary/compile/horizon"
 	"vivary/compile/life"
+	"vivary/plan"
 	"vivary/plan/finding"
+	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -42,7 +44,22 @@ const mother = "  animals \"mother\" {\n    count = 1\n    stage = \"adult\"\n  
 func read(t testing.TB, text, log string, today civil.Date) (*life.Enclosure, []finding.Finding) {
 	t.Helper()
 	c := load(t, text, log)
-	return life.Read(c, c.Enclosure("box"), life.Lines(c)["box"], year(today))
+	return lifeOf(c, c.Enclosure("box"), c.Log, year(today))
+}
+
+// lifeOf reads an enclosure with all of its household, from a log.
+func lifeOf(c *plan.Collection, e *plan.Enclosure, log []plan.Event, h horizon.Horizon) (*life.Enclosure, []finding.Finding) {
+	with := *c
+	with.Log = log
+	for _, of := range life.Households(&with) {
+		for i, at := range of.At {
+			if c.Enclosures[at] == e {
+				lives, found := life.Read(&with, of, h)
+				return lives[i], found[i]
+			}
+		}
+	}
+	return nil, nil
 }
 
 // Ages in days at each moult of two scorpions reared from birth: Opisthacanthus
@@ -62,7 +79,7 @@ func TestMoultForecast(t *testing.T) {
 			if i >= 2 {
 				// Some bands begin years after the moult.
 				c := load(t, sheet("  animals \"one\" {\n    count = 1\n  }\n"), log)
-				e, _ := life.Read(c, c.Enclosure("box"), c.Log, horizon.Horizon{From: born + civil.Date(ages[i-1]), Days: 3000})
+				e, _ := lifeOf(c, c.Enclosure("box"), c.Log, horizon.Horizon{From: born + civil.Date(ages[i-1]), Days: 3000})
 				w := e.Groups[0].Windows
 				if len(w) != 1 || !strings.Contains(w[0].Title, "estimate") {
 					t.Fatalf("%s, moult %d: no band: %v", name, i+1, w)
@@ -88,7 +105,8 @@ func TestRhopalurusRochai(t *testing.T) {
 	born := day("2027-03-05")
 	e, _ := read(t, text, "2027-03-05 box born\n", born)
 	watch := task(t, e, "first-moult/2027-03-05")
-	if from, to := watch.On-born, watch.On-born+civil.Date(watch.Times-1); from != 7 || to != 10 || watch.Interval != 1 {
+	late := question(t, e.Groups[0].Asks, "first-moult-late/2027-03-05")
+	if from, to := watch.On-born, late.From-born; from != 7 || to != 10 || watch.Interval != 1 || watch.On+civil.Date(watch.Times) != late.From {
 		t.Errorf("watched on days %d to %d, want 7 to 10", from, to)
 	}
 	moult := born + 8
@@ -96,9 +114,26 @@ func TestRhopalurusRochai(t *testing.T) {
 	if on := task(t, e, "separate/2027-03-05").On - moult; on != 1 {
 		t.Errorf("separated from day %d, want 1", on)
 	}
-	if meal := task(t, e, "brood-meal/2027-03-05"); meal.On-moult >= 11 || !meal.High {
-		t.Errorf("first meal by day %d, but unfed young die from day 11 on", meal.On-moult)
+	young := e.Groups[1]
+	if meal := question(t, young.Asks, "first-meal-young/2027-03-05"); meal.From-moult >= 11 || !meal.Urgent || !strings.Contains(meal.Text, (moult+10).Short()) {
+		t.Errorf("first meal asked for from day %d, but unfed young die from day 11 on: %s", meal.From-moult, meal.Text)
 	}
+	for _, h := range young.Holds {
+		if h.Out(schema.RowKilled) && h.Until-moult >= 7 {
+			t.Errorf("no meal before day %d", h.Until-moult)
+		}
+	}
+}
+
+func question(t *testing.T, asks []life.Ask, name string) life.Ask {
+	t.Helper()
+	for _, a := range asks {
+		if a.Name == name {
+			return a
+		}
+	}
+	t.Fatalf("no question %s in %v", name, asks)
+	return life.Ask{}
 }
 
 // Leiurus quinquestriatus: 155 to 227 days from mating to birth (Ross 2009, J.

@@ -3,30 +3,86 @@ package life
 import (
 	"math"
 
+	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema"
+	"vivary/schema/civil"
 	"vivary/schema/quantity"
+	"vivary/schema/wording"
 )
 
-// askedFor is how many days after an arrival a missing length of quarantine is
-// asked for: keepers use up to 90 days (common practice, no source).
-const askedFor = 90
+const (
+	// askedFor is how many days after an arrival a missing length of quarantine is
+	// asked for: keepers use up to 90 days (common practice, no source).
+	askedFor = 90
+	// settles is after how many days one that came gets its first meal where the sheet
+	// does not say (common practice, no source).
+	settles = 3
+	// unhandled is for how many days one that came is not handled (a keeper's week).
+	unhandled = 7
+	// decides is for how many weeks the end of a quarantine is asked for.
+	decides = 4
+)
 
-// quarantine keeps those apart that have come, from the last arrival on. There is
-// no good source for a length, so the collection states its own.
-func (r *reader) quarantine(t *track) {
-	s := t.arrived
-	if a := t.Animals.Arrived; !s.ok && a.Set() {
-		s = seen{a.V, a.At, true}
-	}
-	if !s.ok {
-		return
-	}
+// length is how long one that came is kept apart: as the collection has it. There is
+// no good source for a length, so none is assumed.
+func (r *reader) length() int {
 	var length quantity.Quantity
 	if r.c.About != nil {
 		length = r.c.About.Quarantine.V
 	}
-	if length.Value <= 0 {
+	return int(math.Ceil(length.Value / day))
+}
+
+// clock is the quarantine that a group is in on a day: the line it runs from.
+func (r *reader) clock(t *track, on civil.Date) seen {
+	s := t.came()
+	if n := r.length(); !s.ok || n <= 0 || s.on+civil.Date(n) <= on {
+		return seen{}
+	}
+	return s
+}
+
+// came is when a group came into the collection, as far as that is known.
+func (t *track) came() seen {
+	if a := t.Animals.Arrived; !t.arrived.ok && a.Set() {
+		return seen{a.V, a.At, true}
+	}
+	return t.arrived
+}
+
+func (r *reader) quarantined(t *track, e *plan.Event) { t.arrived = see(e) }
+
+// infest starts the quarantine of all who live with mites anew, where they are in one.
+func (r *reader) infest(e *plan.Event) {
+	for _, t := range r.living() {
+		if r.clock(t, e.Date).ok {
+			t.arrived = see(e)
+		}
+	}
+}
+
+// infected starts the quarantine of companions anew after a death in it.
+func (r *reader) infected(t *track, e *plan.Event) {
+	for _, o := range r.living() {
+		if r.clock(o, e.Date).ok {
+			o.arrived = see(e)
+		}
+	}
+}
+
+// quarantine keeps those apart that have come, from the last arrival on.
+func (r *reader) quarantine(t *track) {
+	s := t.came()
+	if !s.ok {
+		return
+	}
+	if !t.arrived.ok {
+		r.settling(t, s) // the plan says when it came
+	}
+	r.firstHere(t, s)
+	length := r.length()
+	if length <= 0 {
 		if after(s.on, askedFor) > r.today && s.on <= r.today {
 			r.found.Add(finding.Finding{Rule: ruleQuarantine, At: s.at,
 				Text:  t.Animals.Name.V + " arrived on " + s.on.Words() + ", and how long arrivals are kept apart is not stated",
@@ -34,17 +90,42 @@ func (r *reader) quarantine(t *track) {
 		}
 		return
 	}
-	end := after(s.on, int(math.Ceil(length.Value/day)))
-	if end <= r.today {
-		// The day of the decision itself still stands.
-		if end < r.today {
-			return
-		}
-	} else {
+	end := after(s.on, length)
+	if end > r.today {
 		t.Quarantined = end
 		t.Windows = append(t.Windows, Window{Kind: QuarantineWindow, From: s.on, Until: end, Name: "quarantine/" + s.on.String(), Title: "Quarantine",
 			Text: "Last in every round, tools of its own. No one joins it, it joins no one.", At: s.at})
 	}
-	t.Tasks = append(t.Tasks, Task{Name: "quarantine-end/" + s.on.String(), Kind: schema.KindOther, On: end,
+	t.Tasks = append(t.Tasks, Task{Name: "quarantine-end/" + s.on.String(), Kind: schema.KindOther, On: end, Interval: 7, Times: decides,
 		Text: "end of quarantine: eats, droppings sound, no mites? decide, join or stay apart", At: s.at})
+}
+
+// settling gives one that came water and peace at first.
+func (r *reader) settling(t *track, s seen) {
+	wait := r.wait(t)
+	t.Holds = append(t.Holds, Hold{State: r.state(t, schema.StateSettling), From: s.on, Until: after(s.on, wait.high), At: s.at, Cited: wait.cited, Part: t.now() > 1,
+		Why: "came " + s.on.Brief(), End: wording.Until(after(s.on, wait.high))})
+}
+
+// wait is from an arrival to the first meal.
+func (r *reader) wait(t *track) span {
+	return t.days(schema.FigureSettling, t.stage().Stage).or(settles)
+}
+
+// firstHere offers one that came its first meal.
+func (r *reader) firstHere(t *track, s seen) {
+	wait := r.wait(t)
+	if t.HasFed && t.Fed >= s.on || t.Part(s.on) || after(s.on, wait.high) < r.h.From {
+		return
+	}
+	t.Tasks = append(t.Tasks, Task{Name: "first-meal-here/" + s.on.String(), Kind: schema.KindFeed, On: after(s.on, wait.high), Text: "first meal here: one small item", Meal: true, Instead: true, At: s.at, Cited: wait.cited})
+}
+
+// settled ends the peace of an arrival on the day of a meal.
+func (t *track) settled(on civil.Date) {
+	for i := range t.Holds {
+		if h := &t.Holds[i]; h.State.Name == schema.StateSettling.Name && h.Until > on {
+			h.Until = max(h.From, on)
+		}
+	}
 }

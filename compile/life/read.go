@@ -9,36 +9,39 @@ import (
 	"vivary/schema/civil"
 )
 
-// Read reads the life of one enclosure from its plan and the log lines about it,
-// which are in the order of their days (see Lines). Lines after the present day are
-// a mistake, are found as such, and do not count.
-func Read(c *plan.Collection, e *plan.Enclosure, log []plan.Event, h horizon.Horizon) (*Enclosure, []finding.Finding) {
-	out := &Enclosure{Plan: e, Groups: make([]*Group, len(e.Animals))}
-	out.Holds, out.Halves = seasons(e.Seasons, h)
-	quiet := len(log) == 0
-	all := make([]start, len(e.Animals))
-	for i, a := range e.Animals {
-		out.Groups[i] = all[i].begin(a, e.Sheet, h.Now())
-		quiet = quiet && !a.State.Set() && !a.Arrived.Set() && !a.Born.Set()
-	}
-	if quiet {
-		return out, nil
-	}
-	r := &reader{c: c, h: h, today: h.Now(), out: out, sheet: e.Sheet, tracks: make([]track, len(out.Groups))}
-	for i, g := range out.Groups {
-		r.tracks[i] = track{Group: g, undated: g.Gravid}
-		if g.Brood {
-			r.tracks[i].broods = []brood{{}}
+// Read reads the lives of the enclosures of one household from their plans and the
+// lines of the log about them, and returns one for each, in their order, with what was
+// found. Lines after the present day are a mistake, are found as such, and do not count.
+func Read(c *plan.Collection, of Household, h horizon.Horizon) ([]*Enclosure, [][]finding.Finding) {
+	lives, found := make([]*Enclosure, len(of.At)), make([][]finding.Finding, len(of.At))
+	w := world{}
+	for i, at := range of.At {
+		e := c.Enclosures[at]
+		out := &Enclosure{Plan: e, Groups: make([]*Group, len(e.Animals))}
+		lives[i] = out
+		out.Holds, out.Halves = seasons(e.Seasons, h)
+		quiet := len(of.Log) == 0
+		all := make([]start, len(e.Animals))
+		for k, a := range e.Animals {
+			out.Groups[k] = all[k].begin(a, e.Sheet, h.Now())
+			quiet = quiet && !a.State.Set() && !a.Arrived.Set() && !a.Born.Set() && all[k].stage[0].Stage != newborn
 		}
+		if quiet {
+			continue
+		}
+		w.add(&reader{c: c, h: h, today: h.Now(), out: out, sheet: e.Sheet, place: i})
 	}
-	for i := range log {
-		r.line(&log[i])
+	for i := range of.Log {
+		w.line(&of.Log[i])
 	}
-	for i := range r.tracks {
-		r.conclude(&r.tracks[i])
+	for _, r := range w.all {
+		r.conclude()
 	}
-	r.whole()
-	return out, r.found.All
+	for _, r := range w.all {
+		r.whole()
+		found[r.place] = r.found.All
+	}
+	return lives, found
 }
 
 // start is a group with room for what most groups have: one stage and one number.
@@ -48,6 +51,9 @@ type start struct {
 	stage  [1]Stretch
 	number [1]Number
 }
+
+// newborn is the stage before the first moult.
+const newborn = "newborn"
 
 // begin makes the group as the plan has it.
 func (s *start) begin(a *plan.Animals, sheet *plan.SpeciesSheet, today civil.Date) *Group {
@@ -68,19 +74,52 @@ func (s *start) begin(a *plan.Animals, sheet *plan.SpeciesSheet, today civil.Dat
 	return &s.Group
 }
 
+// world is one reading of one household.
+type world struct {
+	all []*reader
+	of  map[string]*reader // by the enclosure's name
+}
+
+func (w *world) add(r *reader) {
+	if w.of == nil {
+		w.of = map[string]*reader{}
+	}
+	r.world = w
+	w.all = append(w.all, r)
+	w.of[r.out.Plan.Name.V] = r
+	for _, g := range r.out.Groups {
+		t := &track{Group: g, home: r, undated: g.Gravid}
+		r.tracks = append(r.tracks, t)
+		if g.Brood {
+			r.told(t)
+		}
+	}
+}
+
+// line reads one line. Those about one enclosure come to its reader; what moves
+// animals says something to two.
+func (w *world) line(e *plan.Event) {
+	if r := w.of[e.Enclosure.V]; r != nil {
+		r.line(e)
+	}
+}
+
 // reader is one reading of one enclosure. The lines are read first and only noted;
 // what follows from them is concluded once all have been read, since a later line
 // often ends what an earlier one began.
 type reader struct {
+	world  *world
+	place  int // in the household
 	c      *plan.Collection
 	h      horizon.Horizon
 	today  civil.Date
 	out    *Enclosure
 	sheet  *plan.SpeciesSheet
-	tracks []track
+	tracks []*track
 	heads  heads // counts of the whole enclosure
 	died   seen
 	mites  seen
+	loose  []loose         // who escaped
 	cares  map[string]bool // the names that done and skipped may use
 	found  finding.List
 }
@@ -97,9 +136,11 @@ func see(e *plan.Event) seen { return seen{e.Date, e.At, true} }
 // track is a group and what has been noted of it so far.
 type track struct {
 	*Group
-	numbered bool   // a line has changed the number
-	gone     string // how the last of them went
+	home     *reader // where it is
+	numbered bool    // a line has changed the number
+	gone     string  // how the last of them went
 	arrived  seen
+	joined   seen // since when it is with others that it was not with before
 	heads    heads
 
 	moult    seen // the last
@@ -108,6 +149,7 @@ type track struct {
 	moulted  int  // how many have left the present instar already
 	premoult seen
 	hanging  seen
+	sealed   seen
 
 	refused      seen // the last refusal
 	firstRefused seen
@@ -115,67 +157,71 @@ type track struct {
 
 	matings []seen // since the last birth
 	gravid  seen
-	undated bool    // the plan says that she is gravid; no line does
-	parted  bool    // some were moved away since the mating
-	broods  []brood // by birth
+	late    seen // signs that a birth is near
+	undated bool // the plan says that she is gravid; no line does
+	parted  bool // some were moved away since the mating
+	laid    seen // a sac or a clutch that has not hatched
+	broods  []*brood
 	// How many of the broods have had their first moult, and how many have left.
 	moulting, leaving int
+
+	of     *brood // of young: the brood that they are; with their mother while Mother is set
+	orphan seen   // when their mother died or went
+	stray  seen   // taken out, and nobody said where to
+	sick   seen
+	hurt   seen
+	course course
 }
 
 // now returns how many there are after the lines read so far.
 func (t *track) now() int { return t.Numbers[len(t.Numbers)-1].Count }
 
+// stage is the one after the lines read so far.
 func (t *track) stage() Stretch { return t.Stages[len(t.Stages)-1] }
 
 func (r *reader) line(e *plan.Event) {
-	own := e.Enclosure.V == r.out.Plan.Name.V
-	in := !own && e.Word == schema.WordMoved && len(e.Args) > 0 && e.Args[0].V == r.out.Plan.Name.V
 	switch {
-	case !own && !in:
 	case e.Date > r.today:
-		if own {
-			r.found.Add(finding.Finding{Rule: ruleFuture, At: e.At,
-				Text:  e.Date.Words() + " is after today, " + r.today.Words(),
-				Write: "the day on which it was seen"})
-		}
-	case in:
-		r.movedIn(e)
+		r.found.Add(finding.Finding{Rule: ruleFuture, At: e.At,
+			Text:  e.Date.Words() + " is after today, " + r.today.Words(),
+			Write: "the day on which it was seen"})
 	case e.Word.Subject == schema.OfCare:
 		r.care(e)
 	case e.Word.Subject == schema.OfEnclosure:
-		r.mites = see(e)
-	case e.Group.V == "":
-		if e.Word == schema.WordCounted {
-			r.countedAll(e)
+		if e.Word == schema.WordMites {
+			r.mites = see(e)
+			r.infest(e)
 		}
+	case e.Group.V == "" && e.Word == schema.WordCounted && len(r.tracks) != 1:
+		r.countedAll(e)
 	default:
-		if t := r.track(e.Group.V); t != nil {
+		if t := r.subject(e); t != nil {
 			r.ofAnimals(t, e)
 		}
 	}
 }
 
-func (r *reader) track(name string) *track {
-	for i := range r.tracks {
-		if r.tracks[i].Animals.Name.V == name {
-			return &r.tracks[i]
-		}
-	}
-	return nil
-}
-
 // words say what each word about animals does.
-var words = map[*schema.LogWord]func(*reader, *track, *plan.Event){
-	schema.WordArrived: (*reader).arrived, schema.WordDied: (*reader).diedLine, schema.WordMoved: (*reader).movedOut, schema.WordCounted: (*reader).counted,
-	schema.WordMoult: (*reader).moult, schema.WordPremoult: (*reader).premoult, schema.WordHanging: (*reader).hanging,
-	schema.WordFed: (*reader).fed, schema.WordRefused: (*reader).refusal, schema.WordWeighed: (*reader).weighed,
-	schema.WordMated: (*reader).mated, schema.WordGravid: (*reader).gravidLine, schema.WordBorn: (*reader).born,
-	schema.WordFirstMoult: (*reader).firstMoult, schema.WordSeparated: (*reader).separated,
-	schema.WordTreated: func(*reader, *track, *plan.Event) {}, // the note is the record
+var words map[*schema.LogWord]func(*reader, *track, *plan.Event)
+
+func init() {
+	words = map[*schema.LogWord]func(*reader, *track, *plan.Event){
+		schema.WordArrived: (*reader).arrived, schema.WordDied: (*reader).diedLine, schema.WordMoved: (*reader).movedOut, schema.WordCounted: (*reader).counted,
+		schema.WordMoult: (*reader).moult, schema.WordPremoult: (*reader).premoult, schema.WordHanging: (*reader).hanging,
+		schema.WordFed: (*reader).fed, schema.WordRefused: (*reader).refusal, schema.WordWeighed: (*reader).weighed,
+		schema.WordMated: (*reader).mated, schema.WordGravid: (*reader).gravidLine, schema.WordBorn: (*reader).born,
+		schema.WordFirstMoult: (*reader).firstMoult, schema.WordSeparated: (*reader).separated,
+		schema.WordTreated: (*reader).treated, schema.WordIll: (*reader).ill, schema.WordInjured: (*reader).injured, schema.WordRecovered: (*reader).recovered,
+		schema.WordSealed: (*reader).sealedIn, schema.WordMatured: (*reader).matured, schema.WordPaired: (*reader).mated,
+		schema.WordNotGravid: (*reader).notGravid, schema.WordLate: (*reader).lateLine,
+		schema.WordLaid: (*reader).laidLine, schema.WordSacTaken: (*reader).sacTaken, schema.WordHatched: (*reader).hatched,
+		schema.WordEscaped: (*reader).escaped, schema.WordFound: (*reader).foundAgain, schema.WordQuarantined: (*reader).quarantined,
+		schema.WordSeen: (*reader).sight, schema.WordDispersed: (*reader).dispersed,
+	}
 }
 
 func (r *reader) ofAnimals(t *track, e *plan.Event) {
-	if t.now() == 0 && e.Word != schema.WordArrived && e.Word != schema.WordCounted {
+	if t.now() == 0 && e.Word != schema.WordArrived && e.Word != schema.WordCounted && !(r.away(t) > 0 && (e.Word == schema.WordFound || e.Word == schema.WordDied)) {
 		f := finding.Finding{Rule: ruleGone, At: e.At,
 			Text:  "there are no " + t.Animals.Name.V + " in " + e.Enclosure.V + " on " + e.Date.Words(),
 			Write: "the right day or animals; where new ones came, their line with arrived and how many before this one"}
@@ -185,40 +231,53 @@ func (r *reader) ofAnimals(t *track, e *plan.Event) {
 		r.found.Add(f)
 		return
 	}
-	words[e.Word](r, t, e)
+	if does := words[e.Word]; does != nil {
+		does(r, t, e)
+	}
 }
 
-// conclude draws the consequences for one group.
-func (r *reader) conclude(t *track) {
-	t.Brood = false
-	if t.now() == 0 {
-		t.Gravid, t.Refused = false, 0
+// conclude draws the consequences for each group.
+func (r *reader) conclude() {
+	for _, t := range r.tracks {
+		t.Brood = false
+		if t.now() == 0 {
+			t.Gravid, t.Refused = false, 0
+			continue
+		}
+		r.afterMoult(t)
+		r.beforeMoult(t)
+		r.forecast(t)
+		r.fasting(t)
+		r.carrying(t)
+		for _, b := range t.broods {
+			r.rearing(t, b)
+		}
+		r.growing(t)
+		r.quarantine(t)
+		r.health(t)
+	}
+	r.company()
+	for _, t := range r.tracks {
 		r.settle(t)
-		return
 	}
-	r.afterMoult(t)
-	r.beforeMoult(t)
-	r.forecast(t)
-	r.fasting(t)
-	r.carrying(t)
-	for i := range t.broods {
-		r.rearing(t, &t.broods[i])
-	}
-	r.quarantine(t)
-	r.settle(t)
 }
 
 // leave ends everything about those that are gone, but what held before.
 func (r *reader) leave(t *track, on civil.Date) {
 	t.eat(on)
 	r.closeMoult(t, on)
-	t.closeLate(r, on)
-	for i := range t.broods {
-		t.Holds = append(t.Holds, r.broodHolds(t, &t.broods[i])...)
+	r.closeLate(t, on)
+	for _, b := range t.broods {
+		t.Holds = append(t.Holds, r.broodHolds(t, b)...)
+	}
+	t.Holds = append(t.Holds, r.healthHolds(t)...)
+	t.Holds = append(t.Holds, r.sacHolds(t)...)
+	if _, hold := r.reserves(t); hold.State != nil && (t.of != nil || t.stage().Stage == newborn) {
+		t.Holds = append(t.Holds, hold)
 	}
 	for i := range t.Holds {
 		h := &t.Holds[i]
 		h.Until, h.Open = min(h.Until, on), false
 	}
-	*t = track{Group: t.Group, numbered: true, gone: t.gone}
+	*t = track{Group: t.Group, home: t.home, numbered: true, gone: t.gone}
 }

@@ -1,8 +1,6 @@
 package life
 
 import (
-	"vivary/plan"
-	"vivary/plan/finding"
 	"vivary/plan/source"
 	"vivary/schema"
 	"vivary/schema/civil"
@@ -13,131 +11,61 @@ const (
 	// hardens is how many days after the first moult young are taken out at the
 	// earliest where the sheet does not say (common practice, no source).
 	hardens = 7
-	// starves is how many days after the first moult young must have eaten where the
+	// tooLong is how many days after the first moult young that are to be taken out
+	// should be (common practice, no source).
+	tooLong = 14
+	// starves is by how many days after the first moult young must have eaten where the
 	// sheet does not say: unfed young of Rhopalurus rochai died from day 11 on
 	// (Sarmento et al. 2008, J. Arachnol. 36:476-479).
 	starves = 10
-	// birthTakes is over how many days one birth may be logged bit by bit: emperor
-	// scorpions give birth over several (Tierpark Bochum); the figure is common
-	// practice.
-	birthTakes = 7
-	// mostBorn bounds the number of a brood, as the log bounds every number.
-	mostBorn = 1e6
+	// firstOffer is how many days after it killed pieces are offered (common practice,
+	// no source).
+	firstOffer = 3
+	// birth is how many days a birth is left quite alone (common practice, no source).
+	birth = 2
+	// recovers is for how many days a mother is left in peace once her young are out
+	// (common practice, no source).
+	recovers = 14
+	// grown is after how many days from their first moult young that stay with their
+	// mother hunt alone: four weeks, a keeper's report of Pandinus imperator.
+	grown = 28
 )
 
-// brood is young on or around their mother. One that the plan alone speaks of has
-// no birth.
-type brood struct {
-	born      seen
-	last      civil.Date // the last day of the birth, which may take several
-	number    int        // 0 where it was not said
-	first     seen
-	separated seen
-}
-
-func (r *reader) born(t *track, e *plan.Event) {
-	if from, to, gestation := r.term(t); gestation.ok && (e.Date < from || e.Date > to) {
-		r.found.Add(finding.Finding{Rule: ruleTerm, At: e.At,
-			Text:   "born " + wording.Days(int(e.Date-t.matings[0].on)) + " after the mating of " + t.matings[0].on.Words(),
-			Limit:  "gestation of " + gestation.String() + ", species sheet " + r.sheet.Name.V,
-			Source: r.c.Library.Cite(gestation.cited),
-			Write:  "the right days; where both are right, leave them: this is worth telling others",
-			Also:   []finding.Related{{At: t.matings[0].at, Text: "the mating"}}})
-	}
-	// In a group another female may still carry young from a later mating.
-	var later []seen
-	if t.now() > 1 && len(t.matings) > 1 {
-		later = t.matings[1:]
-	}
-	t.closeLate(r, e.Date)
-	t.matings = later
-	b := brood{born: see(e), last: e.Date, number: r.howMany(e, 0, mostBorn)}
-	if n := len(t.broods); n > 0 && t.moulting < n && t.leaving < n {
-		// Two mothers of one day are one brood.
-		if old := &t.broods[n-1]; old.born.ok && (old.last == e.Date || t.now() == 1 && e.Date-old.last <= birthTakes) {
-			old.last, old.number = e.Date, min(old.number+b.number, mostBorn)
-			return
-		}
-	}
-	if len(t.broods) == 1 && !t.broods[0].born.ok && t.moulting+t.leaving == 0 {
-		// The one that the plan speaks of is this one; what it held stays held.
-		told := r.broodHolds(t, &t.broods[0])[0]
-		told.Until, told.Open = min(told.Until, e.Date), false
-		t.Holds = append(t.Holds, told)
-		t.broods[0] = b
-		return
-	}
-	t.broods = append(t.broods, b)
-}
-
-// name is that of the brood in the identity of what it asks for.
-func (b *brood) name() string {
-	if !b.born.ok {
-		return "told"
-	}
-	return b.born.on.String()
-}
-
-// firstMoult is about the oldest brood that is still in its first instar.
-func (r *reader) firstMoult(t *track, e *plan.Event) {
-	t.moulting = max(t.moulting, t.leaving)
-	if t.moulting == len(t.broods) {
-		r.found.Add(finding.Finding{Rule: ruleOrder, At: e.At, Text: "a first moult of young, but no birth before it",
-			Write: "the day of the birth, with born; for an older animal, moult"})
-		return
-	}
-	t.broods[t.moulting].first = see(e)
-	t.moulting++
-}
-
-// separated is about the oldest brood that is still with its mother.
-func (r *reader) separated(t *track, e *plan.Event) {
-	if t.leaving == len(t.broods) {
-		r.found.Add(finding.Finding{Rule: ruleOrder, At: e.At, Text: "young separated, but no birth before it",
-			Write: "the day of the birth, with born; for older animals, moved"})
-		return
-	}
-	b := &t.broods[t.leaving]
-	if !b.first.ok {
-		r.found.Add(finding.Finding{Rule: ruleEarly, At: e.At, Text: "separated before their first moult is logged",
-			Write: "before this line, the day of their first moult with first_moult"})
-	}
-	if b.number > 0 {
-		r.howMany(e, 0, b.number)
-	}
-	b.separated = see(e)
-	t.leaving++
-}
-
 // onMother is the days from birth to the first moult.
-func (r *reader) onMother() span {
-	if s := r.days(schema.FigureOnMother, "newborn"); s.ok {
+func (r *reader) onMother(t *track) span {
+	if s := t.days(schema.FigureOnMother, newborn); s.ok {
 		return s
 	}
-	return r.instar(1)
+	return t.instar(1)
 }
 
 // apart reports whether the young are taken out.
-func (r *reader) apart() bool {
-	return r.sheet != nil && r.sheet.Is(schema.FigureSeparation, "separate")
+func (t *track) apart() bool {
+	return t.Sheet != nil && t.Sheet.Is(schema.FigureSeparation, "separate")
 }
 
 // leaving is the days from the first moult until they are.
-func (r *reader) leaving() span { return r.days(schema.FigureDispersal, "young").or(hardens) }
+func (t *track) dispersal() span { return t.days(schema.FigureDispersal, "young").or(hardens) }
 
-// rearing says what a brood asks for, from the birth to the first meal.
+// rearing says what a brood asks of its mother's keeper, from the birth until the
+// young are out.
 func (r *reader) rearing(t *track, b *brood) {
-	riding, apart := r.onMother(), r.apart()
-	t.Brood = t.Brood || !b.separated.ok
 	t.Holds = append(t.Holds, r.broodHolds(t, b)...)
+	if b.separated.ok {
+		return
+	}
+	t.Brood = true
+	riding := r.onMother(t)
+	if b.born.ok {
+		r.alone(t, b)
+	}
 	switch {
 	case b.first.ok:
-		r.prepare(t, b, riding, apart)
-		r.firstMeal(t, b, apart)
-	case b.separated.ok:
+		r.prepare(t, b, riding)
+		r.separate(t, b)
 	case b.born.ok && riding.ok:
 		r.quiet(t, b)
-		r.prepare(t, b, riding, apart)
+		r.prepare(t, b, riding)
 		r.await(t, b, riding)
 	default:
 		r.quiet(t, b)
@@ -145,8 +73,10 @@ func (r *reader) rearing(t *track, b *brood) {
 		if b.born.ok {
 			on = b.born.on + 7
 		}
-		t.Tasks = append(t.Tasks, Task{Name: "brood/" + b.name(), Kind: schema.KindWatch, On: on, Interval: 7, Times: r.weeks(on, r.h.Last()+1),
-			Text: "young moulted? look, do not lift; log first_moult", At: r.broodAt(t, b)})
+		t.Asks = append(t.Asks, Ask{Name: "brood/" + b.name(), From: on, Every: 7, At: r.broodAt(t, b),
+			Text:  "young moulted? white: no, light brown: yes; look, do not lift; log first_moult",
+			Said:  "since when the young of " + t.Animals.Name.V + " are on her is not known, so that nobody knows when they must be fed",
+			Write: "in the log, the day of the birth with born; and first_moult on the day when it is seen"})
 	}
 }
 
@@ -157,44 +87,69 @@ func (r *reader) quiet(t *track, b *brood) {
 	}
 }
 
-// broodHolds leave mother and young alone: for the time the sheet asks for, at
-// least until the first moult is possible no more, or else until it is logged; then
-// until the young are taken out, where they are.
-func (r *reader) broodHolds(t *track, b *brood) []Hold {
-	still := r.days(schema.FigureUndisturbed, "adult")
-	first := Hold{State: schema.StateBrood, Why: "young with their mother", At: r.broodAt(t, b), Cited: still.cited}
-	if b.born.ok {
-		first.From, first.Why = b.born.on, "young since "+b.born.on.Brief()
-	}
-	quiet := after(first.From, still.high)
-	if still.ok && b.born.ok {
-		first.Until = max(quiet, after(b.last, r.onMother().high)+1)
-		first.End = wording.Until(first.Until)
-	} else {
-		first.Until, first.Open, first.End = r.h.Last()+1, true, "until the first moult of the young is logged"
-	}
-	holds := []Hold{first}
-	if b.first.ok {
-		holds[0].Until, holds[0].Open = min(first.Until, b.first.on), false
-		then := first
-		then.State = schema.StateYoungRound
-		then.Why = "young moulted " + b.first.on.Brief()
-		then.From, then.Until, then.Open = b.first.on, b.first.on, false
-		switch {
-		case r.apart():
-			then.Until = after(b.first.on, r.leaving().low)
-		case still.ok && b.born.ok:
-			then.Until = max(b.first.on, quiet)
+// alone asks for others of the box to be taken out, and not her, once she has young.
+func (r *reader) alone(t *track, b *brood) {
+	others := t.now() - 1
+	for _, o := range r.living() {
+		if o != t && o.Mother == nil && o.of == nil {
+			others += o.now()
 		}
-		then.End = wording.Until(then.Until)
-		holds = append(holds, then)
+	}
+	if others <= 0 {
+		return
+	}
+	t.Asks = append(t.Asks, Ask{Name: "others-out/" + b.name(), From: b.born.on, Every: 1, Urgent: true, At: b.born.at,
+		Text:  "take the others out, not her: she has young; log moved",
+		Said:  wording.Count(others, "other animal is", "other animals are") + " with a mother and her young",
+		Write: "moved, and the enclosure that the others went to"})
+}
+
+// broodHolds are what is held for a mother: the birth itself, then while young are on
+// her, then while they are round her, and a time of peace after that.
+func (r *reader) broodHolds(t *track, b *brood) []Hold {
+	if t.Sheet != nil && t.Sheet.StageOf(1) != "" && t.Sheet.StageOf(1) != newborn {
+		return nil // their young are free at once, and need nothing of her
+	}
+	still := t.days(schema.FigureUndisturbed, "adult")
+	on := Hold{State: r.state(t, schema.StateBrood), Why: "young on her", At: r.broodAt(t, b), Cited: still.cited, Part: t.now() > 1}
+	end := r.h.Last() + 1
+	on.Until, on.Open, on.End = end, true, "until the first moult of the young is logged"
+	var out []Hold
+	if b.born.ok {
+		at := on
+		at.State, at.From, at.Until, at.Open = r.state(t, schema.StateBirth), b.born.on, b.last+birth, false
+		at.Why, at.End = "born "+b.born.on.Brief(), wording.Until(at.Until)
+		out = append(out, at)
+		on.From, on.Why = at.Until, "young on her since "+b.born.on.Brief()
+	}
+	out = append(out, on)
+	if b.first.ok {
+		ended(out, b.first.on)
+		then := on
+		then.State, then.From, then.Why = r.state(t, schema.StateYoungRound), b.first.on, "young moulted "+b.first.on.Brief()
+		then.End = "until the young are taken out, and that is logged"
+		if !t.apart() {
+			then.Until, then.Open = max(after(b.first.on, grown), after(b.born.on, still.high)), false
+			then.End = wording.Until(then.Until)
+		}
+		out = append(out, then)
 	}
 	if b.separated.ok {
-		for i := range holds {
-			holds[i].Until, holds[i].Open = min(holds[i].Until, b.separated.on), false
+		ended(out, b.separated.on)
+		peace := Hold{State: r.state(t, schema.StateAfterBrood), From: b.separated.on, Until: b.separated.on + recovers, At: b.separated.at, Why: "her young were taken out " + b.separated.on.Brief(), Part: on.Part}
+		peace.End = wording.Until(peace.Until)
+		out = append(out, peace)
+	}
+	return out
+}
+
+// ended ends holds on a day.
+func ended(holds []Hold, on civil.Date) {
+	for i := range holds {
+		if h := &holds[i]; h.Until > on {
+			h.Until, h.Open = on, false
 		}
 	}
-	return holds
 }
 
 func (r *reader) broodAt(t *track, b *brood) source.Place {
@@ -205,74 +160,54 @@ func (r *reader) broodAt(t *track, b *brood) source.Place {
 }
 
 // await watches for the first moult and nothing else: a separation exists only once
-// it is logged.
+// it is logged. Past the time it is asked for each day.
 func (r *reader) await(t *track, b *brood, riding span) {
 	from, to := after(b.born.on, riding.low), after(b.last, riding.high)
 	name := b.name()
 	t.Windows = append(t.Windows, Window{Kind: FirstMoultWindow, From: from, Until: to + 1, Name: "first-moult/" + name, Title: "First moult of the brood possible",
 		Text: "Look without opening. Log first_moult on the day it is seen.", At: b.born.at, Cited: riding.cited})
-	t.Tasks = append(t.Tasks,
-		Task{Name: "first-moult/" + name, Kind: schema.KindWatch, On: from, Interval: 1, Times: int(to-from) + 1,
-			Text: "first moult of the young? look, do not open; log first_moult", At: b.born.at, Cited: riding.cited},
-		Task{Name: "first-moult-late/" + name, Kind: schema.KindWatch, On: to + 1, High: true,
-			Text: "no first moult of the young in the log: look, and log it or what happened", At: b.born.at, Cited: riding.cited})
-	if to < r.today {
-		r.found.Add(finding.Finding{Rule: ruleLate, At: b.born.at, Text: "no first moult is logged of the young born on " + b.born.on.Words(),
-			Limit:  "by " + to.Words() + ", " + wording.Days(riding.high) + ", species sheet " + r.sheet.Name.V,
-			Source: r.c.Library.Cite(riding.cited),
-			Write:  "the day of the moult with first_moult; or what became of them, with separated 0"})
-	}
+	t.Tasks = append(t.Tasks, Task{Name: "first-moult/" + name, Kind: schema.KindWatch, On: from, Interval: 1, Times: int(to - from),
+		Text: "first moult of the young? look, do not open; log first_moult", At: b.born.at, Cited: riding.cited})
+	t.Asks = append(t.Asks, Ask{Name: "first-moult-late/" + name, Rule: ruleLate, From: to, Every: 1, Urgent: true, At: b.born.at, Cited: riding.cited,
+		Text:  "have the young moulted? white: no, light brown: yes; log first_moult",
+		Said:  "no first moult is logged of the young born on " + b.born.on.Words(),
+		Limit: "by " + to.Words() + ", " + wording.Days(riding.high) + ", species sheet " + t.Sheet.Name.V,
+		Write: "the day of the moult with first_moult; or what became of them, with separated 0"})
 }
 
 // prepare asks for boxes by the first day on which the young may moult.
-func (r *reader) prepare(t *track, b *brood, riding span, apart bool) {
-	if !apart || !b.born.ok || b.separated.ok {
+func (r *reader) prepare(t *track, b *brood, riding span) {
+	if !t.apart() || !b.born.ok {
 		return
 	}
 	on := after(b.born.on, riding.low)
 	if b.first.ok && (!riding.ok || b.first.on < on) {
 		on = b.first.on
 	}
-	n, cited := b.number, plan.Cited{}
-	if n == 0 {
-		if f := r.sheet.Figure(schema.FigureBroodSize, "adult"); f != nil {
-			n, cited = int(f.Range.High), f.Cited
+	task := Task{Name: "pots/" + b.name(), Kind: schema.KindPrepare, On: on, At: b.born.at}
+	if b.number == 0 {
+		if f := t.Sheet.Figure(schema.FigureBroodSize, "adult"); f != nil {
+			task.Cited = f.Cited
 		}
 	}
-	pots := "nursery pots"
-	if n > 0 {
-		pots = wording.Count(n, "nursery pot", "nursery pots")
-	}
-	t.Tasks = append(t.Tasks, Task{Name: "pots/" + b.name(), Kind: schema.KindPrepare, On: on,
-		Text: "prepare " + pots + ": wanted from today", At: b.born.at, Cited: cited})
+	task.Text = "prepare " + wording.Count(r.size(b), "nursery pot", "nursery pots") + ": wanted from today"
+	t.Tasks = append(t.Tasks, task)
 }
 
-// firstMeal is what the first moult sets off: separation, where the species' young
-// are taken out, and the day by which they must have eaten.
-func (r *reader) firstMeal(t *track, b *brood, apart bool) {
+// separate asks for young to be taken out, where those of the species are.
+func (r *reader) separate(t *track, b *brood) {
+	if !t.apart() {
+		return
+	}
 	s, name := b.first, b.name()
-	meal := r.days(schema.FigureFirstMeal, "young").or(starves)
-	task := Task{Name: "brood-meal/" + name, Kind: schema.KindFeed, On: after(s.on, meal.high), High: true, Killed: true,
-		Text: "first meal deadline for the young: small, killed", At: s.at, Cited: meal.cited}
-	if !apart && !b.separated.ok {
-		if t.HasFed && t.Fed > s.on {
-			return
-		}
-		task.Meal, task.Text = true, "first meal for the young with their mother, by today: small, killed, in pieces"
-		t.Tasks = append(t.Tasks, task)
-		return
-	}
-	t.Tasks = append(t.Tasks, task)
-	if b.separated.ok {
-		return
-	}
-	leave := r.leaving()
-	from := after(s.on, leave.low)
-	text := "separate the young, from today"
-	if from < r.today {
-		text = "separate the young, due since " + from.Short()
-	}
+	leave := t.dispersal()
+	from, late := after(s.on, leave.low), after(s.on, max(tooLong, leave.low+1))
 	t.Tasks = append(t.Tasks,
-		Task{Name: "separate/" + name, Kind: schema.KindSeparate, On: max(from, r.today), Text: text, At: s.at, Cited: leave.cited},
-		Task{Name: "mother-meal/" + name, Kind: schema.KindFeed, On: from, Meal: true, Instead: true, Text: "the mother: one small item, once the young are out", At: s.at})
+		Task{Name: "separate/" + name, Kind: schema.KindSeparate, On: from, Interval: 1, Times: int(late - from), Text: "separate the young, from " + from.Short(), At: s.at, Cited: leave.cited},
+		Task{Name: "mother-meal/" + name, Kind: schema.KindFeed, On: from, Meal: true, Instead: true, Killed: true, Text: "the mother: one small item, once the young are out", At: s.at})
+	t.Asks = append(t.Asks, Ask{Name: "separate-late/" + name, From: late, Every: 1, Urgent: true, At: s.at, Cited: leave.cited,
+		Text:  "separate the young: due since " + from.Short() + "; log separated, how many and to where",
+		Said:  "the young of " + t.Animals.Name.V + " moulted on " + s.on.Words() + " and are still with her",
+		Limit: "taken out from " + wording.Days(leave.low) + " after their first moult, species sheet " + t.Sheet.Name.V,
+		Write: "separated, how many and the enclosure that they went to"})
 }

@@ -11,7 +11,7 @@ import (
 // carried for 7 to 18 months and does not moult once it is adult.
 var Rules = []*finding.Rule{
 	ruleFuture, ruleOrder, ruleEarly, ruleTerm, ruleGone, ruleAdult, ruleNowhere,
-	ruleNumber, ruleWeight, ruleCare, ruleQuarantine, ruleNoTerm, ruleLate,
+	ruleNumber, ruleWeight, ruleCare, ruleQuarantine, ruleNoTerm, ruleLate, ruleNow, ruleOpen,
 }
 
 // Examples are what the rules are shown by, a file for each.
@@ -20,7 +20,7 @@ var Rules = []*finding.Rule{
 var Examples embed.FS
 
 var (
-	ruleFuture = &finding.Rule{ID: "log-future", Severity: finding.Error, Silence: finding.ByReason,
+	ruleFuture = &finding.Rule{ID: "log-future", Severity: finding.Urgent, Slip: true, Silence: finding.ByReason,
 		Title:   "A line of the log is of a day that has not come.",
 		Why:     "The log is what was seen. A moult of next month would stop meals for nothing, or not stop those that it should.",
 		Source:  "the design of this program",
@@ -30,7 +30,7 @@ var (
 		Why:     "Windows and deadlines of a brood are counted from its birth. Without it there are none.",
 		Source:  "common practice, no source",
 		Instead: "Add the line that is missing, with the day as well as it is known."}
-	ruleEarly = &finding.Rule{ID: "separated-early", Severity: finding.Error, Silence: finding.ByReason,
+	ruleEarly = &finding.Rule{ID: "separated-early", Severity: finding.Urgent, Silence: finding.ByReason,
 		Title:   "Young are taken from their mother before their first moult.",
 		Why:     "Until they have moulted they live on their reserves, on her back, and die without her.",
 		Source:  "Sarmento et al. 2008, J. Arachnol. 36:476-479; Mahsberg 1990, Acta Zool. Fennica 190:267-272",
@@ -40,7 +40,7 @@ var (
 		Why:     "It is often a slip in a date, or another mating. Where it is true it is worth knowing.",
 		Source:  "the species sheet",
 		Instead: "Look at both days."}
-	ruleGone = &finding.Rule{ID: "log-gone", Severity: finding.Caution, Silence: finding.ByReason,
+	ruleGone = &finding.Rule{ID: "log-gone", Severity: finding.Urgent, Slip: true, Silence: finding.ByReason,
 		Title:   "A line is about animals that were already dead or gone.",
 		Why:     "The day or the animals are wrong, or an earlier line is.",
 		Source:  "the earlier line of the log",
@@ -50,22 +50,22 @@ var (
 		Why:     "Scorpions do not moult once they are adult; tarantulas and whip spiders do. The stage in the plan may be wrong, and with it the limits. Meals wait in any case.",
 		Source:  "the species sheet",
 		Instead: "Correct the stage or the instar, or the animals in the line."}
-	ruleNowhere = &finding.Rule{ID: "moved-nowhere", Severity: finding.Error, Silence: finding.ByReason,
+	ruleNowhere = &finding.Rule{ID: "moved-nowhere", Severity: finding.Urgent, Slip: true, Silence: finding.ByReason,
 		Title:   "An animal was moved to a place that is not in the plan.",
 		Why:     "Nobody would look after it there.",
 		Source:  "the design of this program",
 		Instead: "Name the enclosure as the plan does. Name none where it left the collection."}
-	ruleNumber = &finding.Rule{ID: "log-number", Severity: finding.Caution, Silence: finding.ByReason,
+	ruleNumber = &finding.Rule{ID: "log-number", Severity: finding.Urgent, Slip: true, Silence: finding.ByReason,
 		Title:   "A number in the log does not fit with how many there are.",
 		Why:     "Food, floor and head counts are reckoned by it.",
 		Source:  "the plan and the earlier lines of the log",
 		Instead: "Correct it, or add the line that is missing."}
-	ruleWeight = &finding.Rule{ID: "log-weight", Severity: finding.Error, Silence: finding.ByReason,
+	ruleWeight = &finding.Rule{ID: "log-weight", Severity: finding.Caution, Slip: true, Silence: finding.ByReason,
 		Title:   "A weight cannot be read.",
 		Why:     "A number without a unit may be grams or ounces.",
 		Source:  "NIST SP 811, 7.1: the value of a quantity is a number and a unit",
 		Instead: "Write the number and its unit."}
-	ruleCare = &finding.Rule{ID: "log-unknown-care", Severity: finding.Error, Silence: finding.ByReason,
+	ruleCare = &finding.Rule{ID: "log-unknown-care", Severity: finding.Caution, Slip: true, Silence: finding.ByReason,
 		Title:   "A care is named that is not in the plan.",
 		Why:     "What runs from the last time it was done would go on as if nothing had been said.",
 		Source:  "the design of this program",
@@ -80,7 +80,17 @@ var (
 		Why:     "Gestation of scorpions runs from months to years, and a date would be made up. There is a weekly look instead, and nothing is disturbed.",
 		Source:  "common practice, no source",
 		Instead: "Log the mating, where its day is known."}
-	ruleLate = &finding.Rule{ID: "first-moult-late", Severity: finding.Caution, Silence: finding.ByReason,
+	ruleNow = &finding.Rule{ID: "act-now", Severity: finding.Urgent, Silence: finding.Never,
+		Title:   "An animal is in danger now, by what the log says.",
+		Why:     "What was seen is a fact: it refuses no plan, and it stands first in the next round until the log says what became of it.",
+		Source:  "the line of the log; the limit that is named",
+		Instead: "Do what the round says, and log it."}
+	ruleOpen = &finding.Rule{ID: "question-open", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "A question to the log is open.",
+		Why:     "What is held stays held until the answer is known, and the question comes again in the round.",
+		Source:  "the line of the log; the limit that is named",
+		Instead: "Look, and log what you see."}
+	ruleLate = &finding.Rule{ID: "first-moult-late", Severity: finding.Urgent, Silence: finding.ByReason,
 		Title:   "The first moult of a brood is not in the log, though its time is over.",
 		Why:     "Separation and the first meal are counted from it; young that are not fed starve within weeks.",
 		Source:  "Sarmento et al. 2008, J. Arachnol. 36:476-479",

@@ -31,7 +31,7 @@ func TestExamples(t *testing.T) {
 		Whole: func(text string) wanted.Whole { return logOf(text) },
 		Find: func(t testing.TB, files map[string]string) (*source.Set, []finding.Finding) {
 			c, found := planned.Files(t, files)
-			_, lived := life.Read(c, c.Enclosure("box"), life.Lines(c)["box"], year(day("2027-03-01")))
+			_, lived := lifeOf(c, c.Enclosure("box"), c.Log, year(day("2027-03-01")))
 			return c.Files, finding.Sort(c.Files, append(found, lived...))
 		},
 	}.Run(t)

@@ -15,7 +15,6 @@ import (
 	"vivary/internal/planned"
 	"vivary/plan"
 	"vivary/plan/finding"
-	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -87,10 +86,9 @@ func year(today civil.Date) horizon.Horizon { return horizon.Horizon{From: today
 func tell(t testing.TB, text, log string, today civil.Date) string {
 	t.Helper()
 	c := load(t, text, log)
-	lines := life.Lines(c)
 	var b strings.Builder
 	for _, e := range c.Enclosures {
-		got, found := life.Read(c, e, lines[e.Name.V], year(today))
+		got, found := lifeOf(c, e, c.Log, year(today))
 		list(&b, got, found, year(today))
 	}
 	return b.String()
@@ -101,6 +99,7 @@ func list(b *strings.Builder, e *life.Enclosure, found []finding.Finding, h hori
 	holds(b, "hold", e.Holds, h)
 	holds(b, "half", e.Halves, h)
 	tasks(b, e.Tasks)
+	asks(b, e.Asks)
 	if e.HasMites {
 		fmt.Fprintf(b, "  mites on %s\n", e.Mites)
 	}
@@ -111,6 +110,7 @@ func list(b *strings.Builder, e *life.Enclosure, found []finding.Finding, h hori
 			fmt.Fprintf(b, "  band %s to %s: %s\n", w.From, w.Until-1, w.Title)
 		}
 		tasks(b, g.Tasks)
+		asks(b, g.Asks)
 	}
 	for _, f := range found {
 		fmt.Fprintf(b, "  %s %s: %s\n", f.Severity, f.Rule.ID, f.Text)
@@ -121,6 +121,14 @@ func state(g *life.Group, on civil.Date) string {
 	s := g.Stage(on)
 	if g.Instar(on) > 0 {
 		s += fmt.Sprintf(" instar %d", g.Instar(on))
+	}
+	for _, x := range g.Stages[1:] {
+		if x.From > on {
+			s += ", " + x.Stage + " from " + x.From.String()
+		}
+	}
+	if g.Mother != nil {
+		s += ", with " + g.Mother.Animals.Name.V
 	}
 	if g.Gravid {
 		s += ", gravid"
@@ -140,20 +148,15 @@ func holds(b *strings.Builder, word string, all []life.Hold, h horizon.Horizon) 
 		if x.Until <= h.From-30 {
 			continue
 		}
-		var what []string
-		for _, row := range []struct {
-			row  schema.Row
-			name string
-		}{{schema.RowKilled, "meals"}, {schema.RowDeep, "disturbing"}, {schema.RowMist, "misting"}, {schema.RowDevice, "heating"}} {
-			if x.Out(row.row) {
-				what = append(what, row.name)
-			}
+		what := x.State.Name
+		if x.Part {
+			what += " of some"
 		}
 		last := (x.Until - 1).String()
 		if x.Open {
 			last = "open"
 		}
-		fmt.Fprintf(b, "  %s %s to %s, %s: %s, %s\n", word, x.From, last, strings.Join(what, " and "), x.Why, x.End)
+		fmt.Fprintf(b, "  %s %s to %s, %s: %s, %s\n", word, x.From, last, what, x.Why, x.End)
 	}
 }
 
@@ -168,6 +171,16 @@ func tasks(b *strings.Builder, all []life.Task) {
 			b.WriteString(" HIGH")
 		}
 		fmt.Fprintf(b, ": %s\n", x.Text)
+	}
+}
+
+func asks(b *strings.Builder, all []life.Ask) {
+	for _, x := range all {
+		urgent := ""
+		if x.Urgent {
+			urgent = " URGENT"
+		}
+		fmt.Fprintf(b, "  ask from %s every %d%s: %s\n", x.From, x.Every, urgent, x.Text)
 	}
 }
 

@@ -1,0 +1,24 @@
+package life
+
+import (
+	"vivary/plan/finding"
+)
+
+// ask makes findings of the questions that are open today.
+func (r *reader) ask(asks []Ask) {
+	for i := range asks {
+		a := &asks[i]
+		if a.From > r.today {
+			continue
+		}
+		f := finding.Finding{Rule: a.Rule, At: a.At, Text: a.Said, Limit: a.Limit, Source: r.c.Library.Cite(a.Cited), Write: a.Write}
+		switch {
+		case a.Rule != nil:
+		case a.Urgent:
+			f.Rule = ruleNow
+		default:
+			f.Rule = ruleOpen
+		}
+		r.found.Add(f)
+	}
+}

@@ -1,0 +1,78 @@
+package life
+
+import (
+	"strconv"
+
+	"vivary/plan"
+	"vivary/schema"
+)
+
+// mixed notes that animals came to where others live. Where one of both is in
+// quarantine, all are from that day, and moving them back changes nothing.
+func (r *reader) mixed(from, j *track, e *plan.Event) {
+	broken := seen{}
+	for _, t := range r.living() {
+		if t != j && r.clock(t, e.Date).ok {
+			broken = see(e)
+		}
+	}
+	if from != j && r.clock(from, e.Date).ok {
+		broken = see(e)
+	}
+	if from == j || !broken.ok {
+		return // one that just arrives is looked at when all are
+	}
+	for _, t := range r.living() {
+		t.arrived = broken
+	}
+	j.arrived = broken
+	r.out.Asks = append(r.out.Asks, Ask{Name: "quarantine-broken/" + e.Date.String(), From: e.Date, Every: 7, Urgent: true, At: e.At,
+		Text:  "quarantine was broken " + e.Date.Short() + ": all here are in it now, last in the round, tools of their own, no one leaves",
+		Said:  "animals in quarantine and others were put together on " + e.Date.Words() + ": all of them are in quarantine from that day",
+		Write: "nothing to undo: moving them back changes nothing; mites or died, where that is seen"})
+}
+
+// company asks for animals to be parted that the log put together and that must not
+// be: two kinds, or more than one of a kind that is kept one to a box.
+func (r *reader) company() {
+	living := r.living()
+	for _, t := range living {
+		if !t.joined.ok || t.Mother != nil {
+			continue
+		}
+		kinds, total := false, 0
+		for _, o := range living {
+			kinds = kinds || o.Sheet != t.Sheet
+			if o.Mother == nil && o.Sheet == t.Sheet {
+				total += o.now()
+			}
+		}
+		a := Ask{Name: "part/" + t.Animals.Name.V + "/" + t.joined.on.String(), From: t.joined.on, Every: 1, Urgent: true, At: t.joined.at, Write: "moved, how many and the enclosure that they go to"}
+		switch {
+		case kinds:
+			a.Text = "two kinds of animals are in one box: part them today; log moved"
+			a.Said = t.Animals.Name.V + " came to animals of another kind on " + t.joined.on.Words()
+		case total > 1 && t.lonely() && !r.boxes():
+			a.Text = "kept one to a box, and " + strconv.Itoa(total) + " are here: part them today; log moved"
+			a.Said = t.Animals.Name.V + " came to others on " + t.joined.on.Words() + ", and " + t.Sheet.Shown() + " is kept one to a box"
+			if f := t.Sheet.Figure(schema.FigureKeeping, ""); f != nil {
+				a.Cited = f.Cited
+			}
+			a.Limit = "keeping, species sheet " + t.Sheet.Name.V
+		default:
+			continue
+		}
+		r.out.Asks = append(r.out.Asks, a)
+	}
+}
+
+// lonely reports whether a kind is kept one to a box.
+func (t *track) lonely() bool {
+	return t.Sheet != nil && (t.Sheet.Is(schema.FigureKeeping, "alone") || t.Sheet.Is(schema.FigureKeeping, "alone, or mother with brood"))
+}
+
+// boxes reports whether the enclosure has places apart for each.
+func (r *reader) boxes() bool {
+	h := r.out.Plan.Housing
+	return h != nil && h.Places.Set() && h.Places.V > 1
+}

@@ -1,0 +1,230 @@
+package life
+
+import (
+	"slices"
+	"strconv"
+
+	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/plan/source"
+	"vivary/schema"
+	"vivary/schema/quantity"
+	"vivary/schema/wording"
+)
+
+// Groups that the log makes: broods, and animals that came to where no block of the
+// plan fits them.
+
+// wrote is a value that stands at a place of the log or the plan.
+func wrote[T any](v T, at source.Place) (w plan.Written[T]) {
+	w.V, w.At = v, at
+	return w
+}
+
+// track finds the group of that name, or nil.
+func (r *reader) track(name string) *track {
+	for _, t := range r.tracks {
+		if t.Animals.Name.V == name {
+			return t
+		}
+	}
+	return nil
+}
+
+// living returns the groups that have animals.
+func (r *reader) living() []*track {
+	var out []*track
+	for _, t := range r.tracks {
+		if t.now() > 0 {
+			out = append(out, t)
+		}
+	}
+	return out
+}
+
+// youngWords are what a keeper may call a brood in the log, beside its own name.
+var youngWords = []string{"young", "brood", "babies", "scorplings", "slings"}
+
+// subject finds the animals of which a line speaks, or says that there are none.
+func (r *reader) subject(e *plan.Event) *track {
+	if name := e.Group.V; name != "" {
+		if t := r.track(name); t != nil {
+			return t
+		}
+		if slices.Contains(youngWords, name) {
+			if t := r.lastBrood(); t != nil {
+				return t
+			}
+		}
+		if e.Word == schema.WordArrived {
+			return r.empty(name, e)
+		}
+		r.found.Add(finding.Finding{Rule: ruleGone, At: e.Group.At, Text: "there are no " + name + " in " + e.Enclosure.V + " on " + e.Date.Words(),
+			Write: "one of: " + wording.Or(r.names())})
+		return nil
+	}
+	living := r.living()
+	switch {
+	case len(living) == 1:
+		return living[0]
+	case e.Word == schema.WordArrived && len(living) == 0:
+		return r.empty("animals", e)
+	}
+	f := finding.Finding{Rule: ruleGone, At: e.WordAt, Text: "no animals live in " + e.Enclosure.V + " on " + e.Date.Words(), Write: "the right day or enclosure; where they came, their line with arrived before this one"}
+	if len(living) > 1 {
+		f.Text, f.Write = e.Enclosure.V+" has several groups: the line does not say which of them is meant", e.Date.String()+" "+e.Enclosure.V+" "+wording.Or(r.names())+" "+e.Word.Name
+	}
+	r.found.Add(f)
+	return nil
+}
+
+func (r *reader) names() (out []string) {
+	for _, t := range r.tracks {
+		out = append(out, t.Animals.Name.V)
+	}
+	return out
+}
+
+// lastBrood is the youngest brood that lives here.
+func (r *reader) lastBrood() *track {
+	for _, t := range slices.Backward(r.tracks) {
+		if t.Logged && t.now() > 0 && (t.of != nil || t.stage().Stage == newborn || t.stage().Stage == "young") {
+			return t
+		}
+	}
+	return nil
+}
+
+// empty is a new group of nobody yet.
+func (r *reader) empty(name string, e *plan.Event) *track {
+	return r.create(name, "", r.sheet, Stretch{}, see(e))
+}
+
+// create makes a group that the plan does not have, of nobody yet.
+func (r *reader) create(name, title string, sheet *plan.SpeciesSheet, as Stretch, s seen) *track {
+	base := name
+	for n := 2; r.track(name) != nil; n++ {
+		name = base + "-" + strconv.Itoa(n)
+	}
+	a := &plan.Animals{Title: wrote(title, s.at), Count: wrote(quantity.Count{}, s.at), Stage: wrote(as.Stage, s.at)}
+	a.Name = wrote(name, s.at)
+	if title == "" {
+		a.Title = plan.Written[string]{}
+	}
+	a.At = s.at
+	as.From = s.on
+	// Of the days before nothing is known, and nobody was here.
+	g := &Group{Animals: a, Sheet: sheet, Logged: true, Since: wrote(s.on, s.at), Stages: []Stretch{as}, Numbers: []Number{{s.on - 1, 0}}}
+	t := &track{Group: g, home: r, numbered: true}
+	r.tracks = append(r.tracks, t)
+	r.out.Groups = append(r.out.Groups, g)
+	return t
+}
+
+// transfer takes n animals of a group to another enclosure, or to another group of the
+// same one, and returns the group that they are in then.
+func (r *reader) transfer(t *track, to *reader, name string, n int, e *plan.Event) *track {
+	whole := n == t.now()
+	j := to.joins(t, name)
+	others := false
+	for _, o := range to.living() {
+		others = others || o != t && o != t.motherTrack()
+	}
+	fresh := j == nil || j.now() == 0
+	if j == nil {
+		base, title := name, ""
+		if base == "" {
+			base = t.Animals.Name.V
+			if t.Logged {
+				title = t.Animals.Title.V
+			}
+		}
+		j = to.create(base, title, t.Sheet, t.stage(), see(e))
+	} else if fresh {
+		j.enter(t.stage(), e.Date)
+	}
+	j.number(e.Date, min(j.now()+n, quantity.MaxCount))
+	if others {
+		j.joined = see(e)
+		to.mixed(t, j, e)
+	}
+	if c := r.clock(t, e.Date); c.ok && !j.arrived.ok {
+		j.arrived = c
+	}
+	if whole {
+		j.carry(t, fresh)
+	} else {
+		t.parted = t.parted || len(t.matings) > 0 || t.gravid.ok
+	}
+	return j
+}
+
+// joins is the group of an enclosure that animals join: the one that is named, else
+// one of their own kind and stage. It is nil where none fits them, or where the one that
+// is named is of another kind: what is not alike is not counted together.
+func (r *reader) joins(from *track, name string) *track {
+	fits := func(t *track) bool {
+		if t == from || t.Sheet != from.Sheet || t.Mother != nil {
+			return false
+		}
+		a, b := t.stage().Stage, from.stage().Stage
+		return t.now() == 0 || a == b || a == "" || b == ""
+	}
+	if name != "" {
+		if t := r.track(name); t != nil && fits(t) {
+			return t
+		}
+		return nil
+	}
+	if t := r.track(from.Animals.Name.V); t != nil && fits(t) {
+		return t
+	}
+	for _, t := range r.tracks {
+		if fits(t) && (t.now() > 0 || len(r.tracks) == 1) {
+			return t
+		}
+	}
+	for _, t := range r.tracks {
+		if fits(t) {
+			return t
+		}
+	}
+	return nil
+}
+
+// carry takes over what is known of animals that came, all of a group.
+func (t *track) carry(from *track, fresh bool) {
+	t.matings = append(t.matings, from.matings...)
+	t.undated = t.undated || from.undated
+	for _, s := range []struct {
+		to   *seen
+		from seen
+	}{{&t.gravid, from.gravid}, {&t.late, from.late}, {&t.laid, from.laid}, {&t.premoult, from.premoult}, {&t.hanging, from.hanging}, {&t.sealed, from.sealed}, {&t.sick, from.sick}, {&t.hurt, from.hurt}} {
+		if !s.to.ok {
+			*s.to = s.from
+		}
+	}
+	if from.moult.ok && (!t.moult.ok || t.moult.on < from.moult.on) {
+		t.moult = from.moult
+	}
+	if !fresh {
+		return
+	}
+	t.before, t.entered, t.moulted = from.before, from.entered, from.moulted
+	t.refused, t.firstRefused, t.Refused = from.refused, from.firstRefused, from.Refused
+	t.of, t.orphan = from.of, from.orphan
+	t.Fed, t.HasFed, t.Weight, t.Weighed, t.course = from.Fed, from.HasFed, from.Weight, from.Weighed, from.course
+	for _, h := range from.Holds {
+		if h.Until > t.Since.V && (h.State == schema.StateSoft || h.State == schema.StateHardening || h.State == schema.StateRefused) {
+			t.Holds = append(t.Holds, h)
+		}
+	}
+}
+
+// motherTrack is the group of the mother, while young are with her; else nil.
+func (t *track) motherTrack() *track {
+	if t.Mother == nil {
+		return nil
+	}
+	return t.of.mother
+}

@@ -1,0 +1,135 @@
+package life
+
+import (
+	"strconv"
+
+	"vivary/schema"
+	"vivary/schema/civil"
+	"vivary/schema/wording"
+)
+
+// growing is about young themselves, wherever they are: from when on they can eat, the
+// stage that they will have, and whether they have eaten.
+func (r *reader) growing(t *track) {
+	if t.of == nil && t.stage().Stage != newborn {
+		return
+	}
+	if t.stray.ok {
+		r.where(t)
+	}
+	if t.orphan.ok && t.orphan.on+7 > r.today {
+		t.Asks = append(t.Asks, Ask{Name: "orphan/" + t.orphan.on.String(), From: t.orphan.on, Every: 1, Urgent: true, At: t.orphan.at,
+			Text:  r.young(t) + " without their mother: warm and damp; after their moult crushed prey every 2 to 3 days",
+			Said:  r.young(t) + " have no mother since " + t.orphan.on.Words(),
+			Write: "moved, and the enclosure that they are in; or died and how many"})
+	}
+	first, hold := r.reserves(t)
+	if hold.State != nil {
+		t.Holds = append(t.Holds, hold)
+	}
+	if first == 0 {
+		return
+	}
+	if t.stage().Stage == newborn {
+		next := Stretch{From: max(first, t.stage().From), Stage: "young", Instar: 2}
+		if t.Sheet != nil && t.Sheet.StageOf(2) != "" {
+			next.Stage = t.Sheet.StageOf(2)
+		}
+		t.Stages = append(t.Stages, next)
+	}
+	if t.of != nil && t.of.born.ok {
+		r.firstMeal(t, first)
+	}
+}
+
+// reserves is the day of the first moult of young, 0 where nobody can know it, and the
+// hold of the time before they can eat; one without a state is none.
+func (r *reader) reserves(t *track) (first civil.Date, hold Hold) {
+	hold = Hold{From: t.Stages[0].From, At: t.Animals.At}
+	if t.Logged {
+		hold.From = t.Since.V
+	}
+	first = r.firstDay(t)
+	switch {
+	case first == 0 && !r.onMother(t).ok:
+		hold.State, hold.Until, hold.Open = r.state(t, schema.StateNewborn), r.h.Last()+1, true
+		hold.Why, hold.End = "not moulted yet", "until their first moult is logged"
+		return 0, hold
+	case first == 0:
+		// Since when they are is not known: they may be able to eat already.
+		return t.Stages[0].From, Hold{}
+	}
+	from := first
+	if due := r.due(t); due != 0 {
+		from = min(from, due) // from the day on which it was due they were offered food
+	} else {
+		hold.From = max(hold.From, first) // of the days before nobody knew
+	}
+	hold.Until = after(from, t.days(schema.FigureFirstKilled, "young").or(firstOffer).low)
+	if hold.From >= hold.Until {
+		return first, Hold{}
+	}
+	hold.State, hold.Why, hold.End = r.state(t, schema.StateNewborn), "they live on their reserves", wording.Until(hold.Until)
+	return first, hold
+}
+
+// firstDay is the day of the first moult of young: as logged, or the last day on which
+// it is due by the sheet; 0 where nothing is known.
+func (r *reader) firstDay(t *track) civil.Date {
+	if t.of != nil && t.of.first.ok {
+		return t.of.first.on
+	}
+	if t.stage().Stage != newborn && t.entered.ok {
+		return t.entered.on
+	}
+	return r.due(t)
+}
+
+// due is the last day on which the first moult of young is due by the sheet, 0 where
+// their birth is not known.
+func (r *reader) due(t *track) civil.Date {
+	riding := r.onMother(t)
+	switch {
+	case !riding.ok:
+	case t.of != nil && t.of.born.ok:
+		return after(t.of.last, riding.high) + 1
+	case t.Animals.Born.Set():
+		return after(t.Animals.Born.V, riding.high) + 1
+	}
+	return 0
+}
+
+// young says how many they are.
+func (r *reader) young(t *track) string {
+	n := wording.Count(t.now(), "young one", "young")
+	if t.of != nil && t.of.number == 0 && t.of.born.ok {
+		return "up to " + n
+	}
+	return n
+}
+
+// firstMeal asks for the first meal of a brood until one is logged: what was planned
+// is taken as done else, but of these every day counts.
+func (r *reader) firstMeal(t *track, first civil.Date) {
+	if t.HasFed && t.Fed >= first {
+		return
+	}
+	limit := t.days(schema.FigureFirstMeal, "young").or(starves)
+	if first+civil.Date(limit.high)+60 < r.today {
+		return // nobody can still be told anything of it that helps
+	}
+	by := after(first, limit.high)
+	t.Asks = append(t.Asks, Ask{Name: "first-meal-young/" + t.of.name(), From: by - 3, Every: 1, Urgent: true, At: t.Animals.At, Cited: limit.cited,
+		Text:  r.young(t) + ": have they eaten? killed pieces at once; unfed after " + by.Short() + " they die: get help; log fed for " + t.Animals.Name.V,
+		Said:  "no meal is logged of the " + strconv.Itoa(t.now()) + " " + t.Animals.Shown() + ", who can eat since " + first.Words(),
+		Limit: "by " + wording.Days(limit.high) + " after their first moult",
+		Write: "fed, for " + t.Animals.Name.V + ", on the day when they ate; or died and how many"})
+}
+
+// where asks where young are that were taken out.
+func (r *reader) where(t *track) {
+	t.Asks = append(t.Asks, Ask{Name: "where/" + t.Animals.Name.V, From: t.stray.on, Every: 1, Urgent: true, At: t.stray.at,
+		Text:  "where are the " + r.young(t) + " taken out " + t.stray.on.Short() + "? log moved and the enclosure; feed and water them there meanwhile",
+		Said:  r.young(t) + " were taken out on " + t.stray.on.Words() + ", and to where is not written",
+		Write: t.Animals.Name.V + " moved, and the enclosure that they are in"})
+}

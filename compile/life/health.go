@@ -1,0 +1,163 @@
+package life
+
+import (
+	"strconv"
+
+	"vivary/plan"
+	"vivary/schema"
+	"vivary/schema/civil"
+	"vivary/schema/wording"
+)
+
+// course is a treatment that a veterinarian ordered.
+type course struct {
+	seen
+	days int
+	note string
+}
+
+// loose is animals that are out of their enclosure.
+type loose struct {
+	seen
+	from *track
+	n    int
+}
+
+func (r *reader) ill(t *track, e *plan.Event) {
+	if !t.sick.ok {
+		t.sick = see(e)
+	}
+}
+
+func (r *reader) injured(t *track, e *plan.Event) {
+	if !t.hurt.ok {
+		t.hurt = see(e)
+	}
+}
+
+func (r *reader) recovered(t *track, e *plan.Event) {
+	holds := r.healthHolds(t)
+	ended(holds, e.Date)
+	t.Holds = append(t.Holds, holds...)
+	t.sick, t.hurt, t.course = seen{}, seen{}, course{}
+}
+
+// treated is one treatment, or the first day of a course of so many.
+func (r *reader) treated(t *track, e *plan.Event) {
+	if n := int(e.Number.V); e.Number.Set() && n > 0 {
+		if t.course.ok {
+			hold := r.courseHold(t)
+			hold.Until = min(hold.Until, e.Date)
+			t.Holds = append(t.Holds, hold)
+		}
+		t.course = course{see(e), min(n, 365), e.Note}
+	}
+}
+
+// health says what illness asks for.
+func (r *reader) health(t *track) {
+	t.Holds = append(t.Holds, r.healthHolds(t)...)
+	for _, s := range []struct {
+		seen
+		word string
+	}{{t.sick, "ill"}, {t.hurt, "injured"}} {
+		if s.ok {
+			t.Asks = append(t.Asks, Ask{Name: s.word + "/" + s.on.String(), From: s.on, Every: 1, Urgent: true, At: s.at,
+				Text:  s.word + " since " + s.on.Short() + ": how is it? a veterinarian for such animals decides; log recovered, treated or died",
+				Said:  t.Animals.Name.V + " is " + s.word + " since " + s.on.Words(),
+				Write: "recovered, treated and how many days, or died"})
+		}
+	}
+	if c := t.course; c.ok {
+		text := "treatment"
+		if c.note != "" {
+			text += ": " + c.note
+		}
+		t.Tasks = append(t.Tasks, Task{Name: "treatment/" + c.on.String(), Kind: schema.KindOther, On: c.on, Interval: 1, Times: c.days, High: true,
+			Text: text + " (" + wording.Days(c.days) + " from " + c.on.Short() + ")", At: c.at})
+	}
+}
+
+func (r *reader) healthHolds(t *track) (out []Hold) {
+	open := func(s seen, state *schema.State, why string) {
+		if s.ok {
+			out = append(out, Hold{From: s.on, Until: r.h.Last() + 1, Open: true, State: r.state(t, state), Part: t.now() > 1,
+				Why: why + " since " + s.on.Brief(), End: "until recovered is logged", At: s.at})
+		}
+	}
+	open(t.sick, schema.StateIll, "ill")
+	open(t.hurt, schema.StateInjured, "injured")
+	if t.course.ok {
+		out = append(out, r.courseHold(t))
+	}
+	return out
+}
+
+func (r *reader) courseHold(t *track) Hold {
+	c := t.course
+	until := c.on + civil.Date(c.days)
+	return Hold{From: c.on, Until: until, State: r.state(t, schema.StateTreated), Part: t.now() > 1, Why: "treated since " + c.on.Brief(), End: wording.Until(until), At: c.at}
+}
+
+// escaped takes animals out of a group that are somewhere, and are looked for.
+func (r *reader) escaped(t *track, e *plan.Event) {
+	n, ok := r.howMany(e, 1, t.now())
+	if !ok || n == 0 {
+		return
+	}
+	r.loose = append(r.loose, loose{see(e), t, n})
+	r.lose(t, e, n, "the last escaped on ")
+}
+
+// away is how many of a group are loose.
+func (r *reader) away(t *track) (n int) {
+	for _, x := range r.loose {
+		if x.from == t {
+			n += x.n
+		}
+	}
+	return n
+}
+
+// foundDead is animals of a group that had escaped.
+func (r *reader) foundDead(t *track, e *plan.Event) {
+	n, ok := r.howMany(e, 1, r.away(t))
+	for i := range r.loose {
+		if x := &r.loose[i]; ok && x.from == t {
+			gone := min(n, x.n)
+			x.n -= gone
+			n -= gone
+		}
+	}
+}
+
+// foundAgain is what had escaped and is back: the last who did first.
+func (r *reader) foundAgain(t *track, e *plan.Event) {
+	n, ok := r.howMany(e, 1, r.away(t))
+	if !ok {
+		return
+	}
+	for i := len(r.loose) - 1; i >= 0 && n > 0; i-- {
+		if x := &r.loose[i]; x.n > 0 && x.from == t {
+			back := min(n, x.n)
+			x.n -= back
+			n -= back
+			x.from.number(e.Date, x.from.now()+back)
+		}
+	}
+}
+
+// search asks for what is loose, each day.
+func (r *reader) search() {
+	for _, x := range r.loose {
+		if x.n == 0 {
+			continue
+		}
+		who := strconv.Itoa(x.n) + " of " + x.from.Animals.Name.V
+		r.out.Loose += x.n
+		r.out.Asks = append(r.out.Asks, Ask{Name: "loose/" + x.from.Animals.Name.V + "/" + x.on.String(), From: x.on, Every: 1, Urgent: true, At: x.at,
+			Text:  who + " out since " + x.on.Short() + ": search with a torch after dark, behind heaters; lid and gaps; log found or died",
+			Said:  who + " escaped on " + x.on.Words() + " and was not found",
+			Write: "found, or died, and how many"})
+	}
+}

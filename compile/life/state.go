@@ -1,0 +1,29 @@
+package life
+
+import (
+	"vivary/schema"
+	"vivary/schema/civil"
+)
+
+// state is a state as the sheet of the animals has it.
+func (r *reader) state(t *track, s *schema.State) *schema.State { return t.Sheet.State(s) }
+
+// Part reports whether a hold on a day is of some of the group only.
+func (g *Group) Part(on civil.Date) bool {
+	for i := range g.Holds {
+		if h := &g.Holds[i]; h.Part && h.From <= on && on < h.Until {
+			return true
+		}
+	}
+	return false
+}
+
+// In reports whether a group is in a state on a day.
+func (g *Group) In(s *schema.State, on civil.Date) bool {
+	for i := range g.Holds {
+		if h := &g.Holds[i]; h.State.Name == s.Name && h.From <= on && on < h.Until {
+			return true
+		}
+	}
+	return false
+}
