@@ -23,9 +23,12 @@ type SpeciesSheet struct {
 	Note     Written[string]   `care:"note"`
 	Stages   []*Stage          `care:"stage"`
 	Figures  []*Figure         `care:"figure"`
+	States   []*State          `care:"state"`
 	Needs    []*Need           `care:"need"`
 	Care     []*Care           `care:"care"`
 	Feeding  []*Feeding        `care:"feeding"`
+
+	states map[*schema.State]*schema.State // those that differ from the table
 }
 
 // Shown returns the name that people see.
