@@ -8,7 +8,7 @@ package schema
 // Words that several states share.
 const (
 	readOutside = "from a display outside, else leave it"
-	heatBack    = "from outside; heat off for less than 15 minutes"
+	heatBack    = "heat off for less than 15 minutes"
 	onlyEmpty   = "only if seen empty, by bottle"
 	farEnd      = "far end only"
 	notOnHer    = "far end only, never on her"
@@ -27,6 +27,7 @@ var (
 
 	StateInjured = state(State{Name: "injured", Is: "injured", Rule: "killed prey only, do not handle",
 		Doc: "It has lost a limb, bleeds or has fallen."},
+		usual("once, to a clean and low box", RowRehouse),
 		held(RowLive, RowDeep, RowCount, RowHandle))
 
 	StateTreated = state(State{Name: "treated", Is: "under treatment", Rule: "as the veterinarian says",
@@ -58,11 +59,11 @@ var (
 		hatch("", RowWater, RowDish, RowMist, RowRemains),
 		held(RowLive, RowKilled, RowClean, RowDeep, RowCount, RowHandle, RowRehouse).by("N19"))
 
-	StateMoulting = state(State{Name: "moulting", Is: "moulting", Rule: "look from outside, touch nothing",
+	StateMoulting = state(State{Name: "moulting", Is: "moulting", Rule: "look from outside, open nothing",
 		Doc: "It hangs, or lies on its back, and is moulting. That takes from a quarter of an hour to half a day."},
 		outside("every few hours", RowLook).by("K62, K48, N23"),
 		outside(readOutside, RowReading),
-		hatch(onlyEmpty, RowWater),
+		outside(onlyEmpty, RowWater),
 		hatch("live prey only, and only if it can be had without touching", RowRemains),
 		held(RowDish, RowMist, RowClean, RowLive, RowKilled, RowDevice, RowDeep, RowCount, RowHandle, RowRehouse).by("K105"))
 
@@ -106,7 +107,7 @@ var (
 		Doc: "The first two days of a birth. Disturbed, she throws the young off and eats them."},
 		outside("once a day, from the side", RowLook).by("N7"),
 		outside(readOutside, RowReading),
-		hatch(onlyEmpty, RowWater),
+		outside(onlyEmpty, RowWater),
 		held(RowDish, RowMist, RowClean, RowLive, RowKilled, RowRemains, RowDevice, RowDeep, RowCount, RowHandle, RowRehouse).by("S27b, N5"))
 
 	StateBrood = state(State{Name: "brood", Is: "young on her", Rule: "water through the hatch; from the third day a small killed item a week; lift nothing",
