@@ -121,7 +121,7 @@ func speciesStates(b *strings.Builder, lib *plan.Library, s *plan.SpeciesSheet) 
 }
 
 func rowsOf(x *plan.State) string {
-	if x.Care.V == schema.AllRows {
+	if slices.Contains(x.Care.V, schema.AllRows) {
 		return "everything"
 	}
 	var words []string

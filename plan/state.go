@@ -1,23 +1,21 @@
 package plan
 
 import (
-	"errors"
 	"slices"
 	"strings"
 
+	"vivary/plan/finding"
 	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/quantity"
 )
-
-var errWaterHeld = errors.New("drinking water is never held")
 
 // State is a state block of a species sheet: how some care may be done with this
 // species in a state, where it differs from the table of states.
 type State struct {
 	Head
 	Cited
-	Care     Written[string]            `care:"care"`
+	Care     Written[[]string]          `care:"care"`
 	Manner   Written[string]            `care:"manner"`
 	Words    Written[string]            `care:"words"`
 	Every    Written[quantity.Quantity] `care:"every"`
@@ -98,15 +96,20 @@ func (d *decoder) states(all []*State) []*State {
 	return out
 }
 
-// cell puts together what a state block says of its rows.
+// cell puts together what a state block says of its rows. A block with a word that is
+// not known, which has been found, says nothing: it might hold less than it means to.
 func (d *decoder) cell(b *State) bool {
-	for _, w := range listed(b.Care) {
-		b.Rows = append(b.Rows, schema.FindRows(w.V)...)
+	for _, word := range b.Care.V {
+		rows := schema.FindRows(word)
+		if rows == nil {
+			return false
+		}
+		b.Rows = append(b.Rows, rows...)
 	}
 	manner, ok := schema.FindManner(b.Manner.V)
 	b.May = schema.May{Manner: manner, Words: b.Words.V, Every: wholeDays(b.Every), From: wholeDays(b.From), Source: codes(b.Source)}
 	if (manner == schema.Held || b.From.Set()) && slices.Contains(b.Rows, schema.RowWater) {
-		d.refuse(b.Care, schema.StateBlock.Attr("care"), errWaterHeld)
+		d.found.Add(finding.Finding{Rule: ruleValue, At: b.Care.At, Text: "drinking water is never held", Write: "care without water, or manner = \"outside\" with words of how it is filled"})
 		return false
 	}
 	return ok && len(b.Rows) > 0
