@@ -16,6 +16,7 @@ func TestPages(t *testing.T) {
 	for _, p := range []struct{ path, text string }{
 		{"RULES.md", RulesPage()},
 		{"../schema/SPECIES.md", SpeciesPage()},
+		{"../schema/STATES.md", StatesPage()},
 	} {
 		if *update {
 			if err := os.WriteFile(p.path, []byte(p.text), 0o644); err != nil {

@@ -74,11 +74,25 @@ func (l *Library) join(name string) joinedSheet {
 	if was := l.before[name]; slices.Equal(was.from, from) {
 		return was
 	}
-	j := joinedSheet{from: from}
+	return joinedSheet{from, joined(from)}
+}
+
+// joined lays sheets over each other, the topmost first; nil for none.
+func joined(from []*SpeciesSheet) (sheet *SpeciesSheet) {
 	for _, s := range slices.Backward(from) {
-		j.sheet = overlay(s, j.sheet)
+		sheet = overlay(s, sheet)
 	}
-	return j
+	return sheet
+}
+
+// Beneath returns what the collection's own sheet of that name is laid over: the
+// built-in one, and that which it is like. It is nil where there is neither.
+func (l *Library) Beneath(name string) *SpeciesSheet {
+	from := l.layers(name)
+	if len(from) > 0 && from[0] == l.own.species[name] {
+		from = from[1:]
+	}
+	return joined(from)
 }
 
 // layers returns the sheets that make up the one of that name, the topmost first. A

@@ -25,6 +25,8 @@ func overlay(top, base *SpeciesSheet) *SpeciesSheet {
 	out.Figures = under(top.Figures, base.Figures, func(f *Figure) string {
 		return f.Name.V + "/" + stagesKey(f.Stages) + "/" + instarKey(f.Instar)
 	})
+	out.States = slices.Concat(base.States, top.States)
+	out.resolve()
 	out.Needs = under(top.Needs, base.Needs, func(n *Need) string { return n.Name.V + "/" + stagesKey(n.Stages) })
 	out.Care = under(top.Care, base.Care, func(c *Care) string { return c.Name.V + "/" + stagesKey(c.Stages) })
 	out.Feeding = under(top.Feeding, base.Feeding, func(f *Feeding) string { return f.Name.V + "/" + stagesKey(f.Stages) })

@@ -131,6 +131,26 @@ func (r *resolver) library() {
 	_, lib.own.sources = byName(r, r.blocks.sources, "source")
 	for _, s := range lib.own.species {
 		r.like(s)
+		r.allowed(s)
+	}
+}
+
+// allowed finds a state block of the collection's own that allows more than what the
+// sheet is laid over, and does not say why.
+func (r *resolver) allowed(s *SpeciesSheet) {
+	if len(s.States) == 0 {
+		return
+	}
+	base := r.c.Library.Beneath(s.Name.V)
+	for _, b := range s.States {
+		rows, lacks := b.Weaker(base), unreasoned(b.Because, b.Review, b.Source)
+		if rows == nil || lacks == "" {
+			continue
+		}
+		r.found.Add(finding.Finding{Rule: RuleUnreasoned, At: b.At,
+			Text:  "state " + quote(b.Name.V) + " allows more than is known to be safe, but has " + lacks,
+			Limit: rows[0].String() + ": " + base.State(b.What).May[rows[0]].String(),
+			Write: writeReason})
 	}
 }
 

@@ -27,6 +27,8 @@ func (d *decoder) species(s *SpeciesSheet) {
 		d.stages(f.Stages)
 		d.reason(f.Head, f.Because, f.Review, f.Source)
 	}
+	s.States = d.states(s.States)
+	s.resolve()
 	s.Needs = d.needs(s.Needs)
 	for _, n := range s.Needs {
 		d.reason(n.Head, n.Because, n.Review, n.Source)
@@ -78,24 +80,29 @@ func (d *decoder) noWord(name Written[string], what string, known []string) {
 // reason finds a figure of the collection's own that does not say why, on whose
 // word and until when.
 func (d *decoder) reason(h Head, because Written[string], review Written[civil.Date], src []Written[string]) {
-	if !d.own {
-		return
+	if lacks := unreasoned(because, review, src); lacks != "" && d.own {
+		d.found.Add(finding.Finding{Rule: RuleUnreasoned, At: h.At,
+			Text:  quote(h.Name.V) + " takes the place of a known figure, but has " + lacks,
+			Write: writeReason})
 	}
+}
+
+// writeReason is what is written where unreasoned finds something.
+const writeReason = "because = \"…\", source = [\"…\"] and review = a date within a year or so"
+
+// unreasoned says what is missing of a reason, as in "no because, no review".
+func unreasoned(because Written[string], review Written[civil.Date], src []Written[string]) string {
 	var lacks []string
 	if !because.Set() {
-		lacks = append(lacks, "because")
+		lacks = append(lacks, "no because")
 	}
 	if len(src) == 0 {
-		lacks = append(lacks, "source")
+		lacks = append(lacks, "no source")
 	}
 	if !review.Set() {
-		lacks = append(lacks, "review")
+		lacks = append(lacks, "no review")
 	}
-	if len(lacks) > 0 {
-		d.found.Add(finding.Finding{Rule: RuleUnreasoned, At: h.At,
-			Text:  quote(h.Name.V) + " takes the place of a known figure, but has no " + strings.Join(lacks, ", no "),
-			Write: "because = \"…\", source = [\"…\"] and review = a date within a year or so"})
-	}
+	return strings.Join(lacks, ", ")
 }
 
 // figures reads the values of figures and returns those that could be read: a

@@ -23,9 +23,12 @@ type SpeciesSheet struct {
 	Note     Written[string]   `care:"note"`
 	Stages   []*Stage          `care:"stage"`
 	Figures  []*Figure         `care:"figure"`
+	States   []*State          `care:"state"`
 	Needs    []*Need           `care:"need"`
 	Care     []*Care           `care:"care"`
 	Feeding  []*Feeding        `care:"feeding"`
+
+	states map[*schema.State]*schema.State // those that differ from the table
 }
 
 // Shown returns the name that people see.
@@ -227,6 +230,3 @@ func slug(s string) string {
 		return r == ' ' || r == '-' || r == '_' || r == '.' || r == '(' || r == ')' || r == ','
 	}), "-")
 }
-
-// State returns a state as it is for the species.
-func (s *SpeciesSheet) State(of *schema.State) *schema.State { return of }

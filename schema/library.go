@@ -59,6 +59,26 @@ var Need = &Block{
 	}, sourceAttrs),
 }
 
+// StateBlock is how a species differs from the table of states.
+var StateBlock = &Block{
+	Name: "state", Label: "state",
+	Doc:     "What may be done with this species in a state, where it differs from the table of states (STATES.md). The label is one of the states. Several blocks of one state may stand in a sheet, each for some care; of two that speak of the same care the later one holds. Drinking water is never held. A collection's own sheet may be stricter than what it is laid over; where it is weaker it says why, on whose word and until when.",
+	Example: "state \"sac\" {\n  care    = \"killed\"\n  manner  = \"hatch\"\n  words   = \"one small item\"\n  every   = \"14 days\"\n  source  = [\"practice\"]\n  quality = \"practice\"\n  seen    = \"2026-11-28\"\n}",
+	Attrs: join([]Attr{
+		{Name: "care", Kind: Words, Choices: append(choices(AllRows, "every kind of care"), RowWords...), Required: true, Doc: "The care it is about: rows of the table.", Example: `"live, killed"`},
+		{Name: "manner", Kind: Word, Choices: Manners, Required: true, Doc: "How that may be done.", Example: `"hatch"`},
+		{Name: "words", Kind: Text, Doc: "What to mind, for the person in front of the tank, in a few words.", Example: `"far end only"`},
+		{Name: "every", Kind: Quantity, Dimension: quantity.Duration, Default: "as often as planned", Doc: "At most once in so long.", Example: `"14 days"`},
+		{Name: "from", Kind: Quantity, Dimension: quantity.Duration, Default: "from the first day", Doc: "Not before the state has lasted so long.", Example: `"3 days"`},
+		{Name: "is", Kind: Text, Doc: "What the animals are in, as it is said for this species.", Example: `"eggs in the soil"`},
+		{Name: "rule", Kind: Text, Doc: "What may be done in this state, in one short line that begins without a capital.", Example: `"look first: a sac? do nothing, log laid"`},
+		{Name: "disputed", Kind: Text, Doc: "What others say.", Example: `"others go on feeding her"`},
+		noteAttr,
+		{Name: "because", Kind: Text, Doc: "In a collection's own sheet: the reason for allowing more.", Example: `"each of nine females here kept her sac when fed"`},
+		{Name: "review", Kind: Date, Doc: "In a collection's own sheet: when the reason is looked at again.", Example: `"2027-09-01"`},
+	}, sourceAttrs),
+}
+
 // Species is a species sheet.
 var Species = &Block{
 	Name: "species", Label: "name",
@@ -74,7 +94,7 @@ var Species = &Block{
 		{Name: "like", Kind: Ref, Ref: "species", Doc: "A species whose sheet it takes what it does not say itself.", Example: `"pandinus-imperator"`},
 		noteAttr,
 	},
-	Blocks: []*Block{Stage, FigureBlock, Need, Care, Feeding},
+	Blocks: []*Block{Stage, FigureBlock, StateBlock, Need, Care, Feeding},
 }
 
 // FeederSize is one size class of a feeder animal.

@@ -76,6 +76,9 @@ func wellFormed(t *testing.T, b *block, outer *schema.Block) {
 	if b.kind == "need" && schema.FindNeed(b.label) == nil {
 		t.Errorf("%s: no need of that name", b.at)
 	}
+	if b.kind == "state" && schema.FindState(b.label) == nil {
+		t.Errorf("%s: no state of that name", b.at)
+	}
 	if b.kind == "care" && schema.FindKind(b.careKind()) == nil {
 		t.Errorf("%s: no kind of care of that name", b.at)
 	}
@@ -99,7 +102,17 @@ func TestLibrarySources(t *testing.T) {
 		}
 		known[b.label] = true
 	}
-	inText := regexp.MustCompile(`\b[PGK][0-9]+b?\b`)
+	inText := regexp.MustCompile(`\b([PGKN][0-9]+[a-d]?|S[0-9]+[a-c])\b`)
+	for _, s := range schema.States {
+		for row, may := range s.May {
+			for _, id := range inText.FindAllString(may.Source, -1) {
+				used[id] = true
+				if !slices.ContainsFunc(lib["sources"], func(b *block) bool { return b.label == id }) {
+					t.Errorf("state %s, %s: source %q is not in sources.care.hcl", s.Name, schema.Row(row), id)
+				}
+			}
+		}
+	}
 	for file, blocks := range lib {
 		if file == "sources" {
 			continue

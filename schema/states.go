@@ -1,5 +1,10 @@
 package schema
 
+import (
+	"strconv"
+	"strings"
+)
+
 // Manner says how a kind of care may be done while animals are in a state. Higher is
 // stricter: of two states the higher one decides.
 type Manner uint8
@@ -16,10 +21,25 @@ const (
 	Held
 )
 
-var manners = [...]string{"as usual", "through the hatch, lift nothing", "from outside, open nothing", "not now"}
+// Manners are the words for the manners in a species sheet, in their order.
+var Manners = choices(
+	"usual", "as usual",
+	"hatch", "through the hatch, lift nothing",
+	"outside", "from outside, open nothing",
+	"held", "not now")
 
 // String says it for a keeper.
-func (m Manner) String() string { return manners[m] }
+func (m Manner) String() string { return Manners[m].Doc }
+
+// FindManner returns the manner that a sheet calls by that word.
+func FindManner(word string) (Manner, bool) {
+	for i, m := range Manners {
+		if m.Name == word {
+			return Manner(i), true
+		}
+	}
+	return 0, false
+}
 
 // Row is a row of the table of states: what kinds of care have in common when it is
 // asked whether they may be done.
@@ -45,11 +65,52 @@ const (
 	Rows
 )
 
-var rowNames = [Rows]string{"", "look", "reading", "water", "scrub the dish", "mist", "spot clean", "live meal", "killed meal",
-	"leftovers", "test of devices", "new substrate", "full count", "handle, weigh, pair", "rehouse, separate"}
+// RowWords are the words for the rows in a species sheet, in their order, RowLook
+// first. They do not change: sheets are written with them.
+var RowWords = choices(
+	"look", "look",
+	"reading", "reading",
+	"water", "water",
+	"dish", "scrub the dish",
+	"mist", "mist",
+	"clean", "spot clean",
+	"live", "live meal",
+	"killed", "killed meal",
+	"leftovers", "leftovers",
+	"devices", "test of devices",
+	"substrate", "new substrate",
+	"count", "full count",
+	"handle", "handle, weigh, pair",
+	"rehouse", "rehouse, separate")
+
+// AllRows is the word for every row in a species sheet.
+const AllRows = "all"
+
+// Word is the row's word in a species sheet; empty for RowFree.
+func (r Row) Word() string {
+	if r == RowFree {
+		return ""
+	}
+	return RowWords[r-1].Name
+}
 
 // String is the row's name as it stands at the table.
-func (r Row) String() string { return rowNames[r] }
+func (r Row) String() string {
+	if r == RowFree {
+		return ""
+	}
+	return RowWords[r-1].Doc
+}
+
+// FindRows returns the rows that a sheet means by a word; none where it is not known.
+func FindRows(word string) (rows []Row) {
+	for i, w := range RowWords {
+		if w.Name == word || word == AllRows {
+			rows = append(rows, Row(i+1))
+		}
+	}
+	return rows
+}
 
 // May is a cell of the table: how what is in one row may be done in one state.
 type May struct {
@@ -58,6 +119,34 @@ type May struct {
 	Every  int    // at most once in so many days; 0 for as often as planned
 	From   int    // Held before so many days of the state have gone by
 	Source string // on whose word: codes of sources; "" for common practice, no source
+}
+
+// String says the cell in a few words: "through the hatch, lift nothing; at most every
+// 7 days; far end only".
+func (m May) String() string {
+	parts := []string{m.Manner.String()}
+	if m.From > 0 {
+		parts = append(parts, "not before day "+strconv.Itoa(m.From))
+	}
+	if m.Every > 0 {
+		parts = append(parts, "at most every "+strconv.Itoa(m.Every)+" days")
+	}
+	if m.Words != "" {
+		parts = append(parts, m.Words)
+	}
+	return strings.Join(parts, "; ")
+}
+
+// Weaker reports whether it allows what another does not: a milder manner, more often,
+// or sooner.
+func (m May) Weaker(than May) bool {
+	switch {
+	case m.Manner != than.Manner:
+		return m.Manner < than.Manner
+	case m.Manner == Held:
+		return false
+	}
+	return m.From < than.From || than.Every > 0 && (m.Every == 0 || m.Every < than.Every)
 }
 
 // State is a state that animals are in, and what may be done with their enclosure
@@ -102,26 +191,31 @@ func FindState(name string) *State {
 	return nil
 }
 
-// The states. In each table what is not named is as usual.
-var (
-	StateIll        = listed(&States, State{Name: "ill", Is: "ill", Rule: "as the veterinarian says; do not handle more than needed", Doc: "It is ill, or hurt in a way that needs watching.", May: [Rows]May{}})
-	StateInjured    = listed(&States, State{Name: "injured", Is: "injured", Rule: "killed prey only, do not handle", Doc: "It has lost a limb, bleeds or has fallen.", May: [Rows]May{RowLive: {Manner: Held}, RowHandle: {Manner: Held}}})
-	StateTreated    = listed(&States, State{Name: "treated", Is: "under treatment", Rule: "as the veterinarian says", Doc: "A veterinarian's course of treatment.", May: [Rows]May{}})
-	StateRefused    = listed(&States, State{Name: "refused", Is: "meals refused", Rule: "no food for now", Doc: "It refused its last meals.", May: [Rows]May{RowLive: {Manner: Held}, RowKilled: {Manner: Held}}})
-	StatePremoult   = listed(&States, State{Name: "premoult", Is: "before a moult", Rule: "water through the hatch, no food, do not dig", Doc: "It is about to moult.", May: [Rows]May{RowLive: {Manner: Held}, RowKilled: {Manner: Held}, RowDeep: {Manner: Held}, RowCount: {Manner: Held}, RowHandle: {Manner: Held}, RowRehouse: {Manner: Held}}})
-	StateMoulting   = listed(&States, State{Name: "moulting", Is: "moulting", Rule: "open nothing", Doc: "It hangs, or lies on its back, and is moulting.", May: [Rows]May{RowMist: {Manner: Held}, RowLive: {Manner: Held}, RowKilled: {Manner: Held}, RowDeep: {Manner: Held}, RowCount: {Manner: Held}, RowHandle: {Manner: Held}, RowRehouse: {Manner: Held}}})
-	StateSoft       = listed(&States, State{Name: "soft", Is: "soft after a moult", Rule: "water only, lift nothing", Doc: "It has moulted and its fangs or sting are soft.", May: [Rows]May{RowLive: {Manner: Held}, RowKilled: {Manner: Held}}})
-	StateHardening  = listed(&States, State{Name: "hardening", Is: "hardening after a moult", Rule: "do not dig, do not handle", Doc: "It eats again, but is not yet hard enough to be handled.", May: [Rows]May{RowDeep: {Manner: Held}, RowCount: {Manner: Held}, RowHandle: {Manner: Held}, RowRehouse: {Manner: Held}}})
-	StateGravid     = listed(&States, State{Name: "gravid", Is: "may be gravid", Rule: "do not dig, do not handle; look first", Doc: "Mated, or thought to carry young; no signs of a birth near.", May: [Rows]May{RowDeep: {Manner: Held}, RowCount: {Manner: Held}, RowHandle: {Manner: Held}, RowRehouse: {Manner: Held}}})
-	StateGravidLate = listed(&States, State{Name: "gravid-late", Is: "birth near", Rule: "water through the hatch, lift nothing", Doc: "She refuses, is sealed in or shows signs: a birth is near.", May: [Rows]May{RowDeep: {Manner: Held}, RowCount: {Manner: Held}, RowHandle: {Manner: Held}, RowRehouse: {Manner: Held}}})
-	StateBirth      = listed(&States, State{Name: "birth", Is: "giving birth", Rule: "leave alone", Doc: "The first two days of a birth.", May: [Rows]May{RowDeep: {Manner: Held}, RowCount: {Manner: Held}, RowHandle: {Manner: Held}, RowRehouse: {Manner: Held}}})
-	StateBrood      = listed(&States, State{Name: "brood", Is: "young on her", Rule: "water through the hatch, lift nothing", Doc: "Young ride on her, before their first moult.", May: [Rows]May{RowDeep: {Manner: Held}, RowCount: {Manner: Held}, RowHandle: {Manner: Held}, RowRehouse: {Manner: Held}}})
-	StateSac        = listed(&States, State{Name: "sac", Is: "with an egg sac", Rule: "water through the hatch, no food, lift nothing", Doc: "She carries or guards an egg sac or ootheca.", May: [Rows]May{RowLive: {Manner: Held}, RowKilled: {Manner: Held}, RowDeep: {Manner: Held}, RowCount: {Manner: Held}, RowHandle: {Manner: Held}, RowRehouse: {Manner: Held}}})
-	StateYoungRound = listed(&States, State{Name: "young-round", Is: "young round her", Rule: "killed prey only, lift nothing", Doc: "The young have moulted and are off her or round her.", May: [Rows]May{RowLive: {Manner: Held}, RowDeep: {Manner: Held}, RowCount: {Manner: Held}, RowHandle: {Manner: Held}}})
-	StateNewborn    = listed(&States, State{Name: "newborn", Is: "on their mother", Rule: "no food: they live on their reserves", Doc: "Young before their first moult. They cannot feed.", May: [Rows]May{RowLive: {Manner: Held}, RowKilled: {Manner: Held}, RowDeep: {Manner: Held}, RowCount: {Manner: Held}, RowHandle: {Manner: Held}, RowRehouse: {Manner: Held}}})
-	StateAfterBrood = listed(&States, State{Name: "after-brood", Is: "after her brood", Rule: "do not handle, do not dig", Doc: "A mother whose young are out, for two weeks.", May: [Rows]May{RowDeep: {Manner: Held}, RowHandle: {Manner: Held}, RowRehouse: {Manner: Held}}})
-	StateQuarantine = listed(&States, State{Name: "quarantine", Is: "in quarantine", Rule: "last in the round, tools of its own", Doc: "Kept apart after it came.", May: [Rows]May{}})
-	StateMites      = listed(&States, State{Name: "mites", Is: "mites", Rule: "last in the round, tools of its own", Box: true, Doc: "Mites were seen, and the clean weeks are not over.", May: [Rows]May{}})
-	StateRest       = listed(&States, State{Name: "rest", Is: "cool rest", Rule: "water and a look, no food, do not dig", Box: true, Doc: "A cool rest, with heaters off or down.", May: [Rows]May{RowDeep: {Manner: Held}, RowHandle: {Manner: Held}, RowRehouse: {Manner: Held}, RowCount: {Manner: Held}}})
-	StateSettling   = listed(&States, State{Name: "settling", Is: "settling in", Rule: "water only for now, do not handle", Doc: "It came a few days ago.", May: [Rows]May{RowLive: {Manner: Held}, RowKilled: {Manner: Held}, RowHandle: {Manner: Held}}})
-)
+// cells are what several rows of a state have in common.
+type cells struct {
+	may  May
+	rows []Row
+}
+
+// In a state usual, hatch, outside and held say how what stands in some rows may be
+// done, with what to mind.
+func usual(words string, rows ...Row) cells   { return cells{May{Manner: AsUsual, Words: words}, rows} }
+func hatch(words string, rows ...Row) cells   { return cells{May{Manner: Hatch, Words: words}, rows} }
+func outside(words string, rows ...Row) cells { return cells{May{Manner: Outside, Words: words}, rows} }
+func held(rows ...Row) cells                  { return cells{May{Manner: Held}, rows} }
+
+// mind gives cells their words, by their sources; from and every their days.
+func (c cells) mind(words string) cells { c.may.Words = words; return c }
+func (c cells) by(source string) cells  { c.may.Source = source; return c }
+func (c cells) from(days int) cells     { c.may.From = days; return c }
+func (c cells) every(days int) cells    { c.may.Every = days; return c }
+
+// state lists a state with its cells. What no cell names is as usual.
+func state(s State, table ...cells) *State {
+	for _, c := range table {
+		for _, r := range c.rows {
+			s.May[r] = c.may
+		}
+	}
+	return listed(&States, s)
+}

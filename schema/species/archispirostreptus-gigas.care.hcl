@@ -63,6 +63,20 @@ species "archispirostreptus-gigas" {
     disputed = "room temperature (K34), 24 to 28 C (common practice)"
   }
 
+  figure "rest" {
+    value   = "none"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "cooler" {
+    value   = "2 to 3 C"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
   figure "humidity-soft" {
     value   = "70 to 95 %"
     source  = ["K34"]
@@ -208,6 +222,14 @@ species "archispirostreptus-gigas" {
     disputed = "5 to 7 (K96, K101), 7 to 10 years (K98)"
   }
 
+  figure "sac-time" {
+    value   = "90 days"
+    source  = ["K100"]
+    quality = "keeper"
+    seen    = "2026-11-28"
+    note    = "About three months in the soil."
+  }
+
   figure "brood-size" {
     value    = "100 to 1000"
     source   = ["K101"]
@@ -238,6 +260,46 @@ species "archispirostreptus-gigas" {
     source  = ["practice"]
     quality = "practice"
     seen    = "2026-11-25"
+  }
+
+  figure "premoult-fast" {
+    value   = "2 to 8 weeks"
+    stages  = ["young", "juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Out of sight below. It is said as weeks and as months; the numbers are ours. It is never dug up."
+  }
+
+  figure "premoult-fast" {
+    value   = "1 to 4 months"
+    stages  = ["subadult", "adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Out of sight below. It is said as weeks and as months; the numbers are ours. It is never dug up."
+  }
+
+  figure "quarantine" {
+    value   = "30 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "quarantine-wild" {
+    value   = "60 to 90 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "mites-clear" {
+    value   = "30 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Of clean looks each week."
   }
 
   figure "venom" {
@@ -280,6 +342,250 @@ species "archispirostreptus-gigas" {
     source  = ["practice"]
     quality = "practice"
     seen    = "2026-11-25"
+  }
+
+  state "gravid" {
+    care    = "all"
+    manner  = "usual"
+    rule    = "fed as ever on top; no digging"
+    source  = ["K101"]
+    quality = "society"
+    seen    = "2026-11-28"
+  }
+
+  state "gravid" {
+    care    = "clean"
+    manner  = "hatch"
+    words   = "on top only"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "gravid" {
+    care    = "substrate, count"
+    manner  = "held"
+    source  = ["K100"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "About three months from the laying."
+  }
+
+  state "gravid-late" {
+    care    = "all"
+    manner  = "usual"
+    rule    = "fed as ever on top; no digging"
+    source  = ["K101"]
+    quality = "society"
+    seen    = "2026-11-28"
+  }
+
+  state "gravid-late" {
+    care    = "clean"
+    manner  = "hatch"
+    words   = "on top only"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "gravid-late" {
+    care    = "substrate, count"
+    manner  = "held"
+    source  = ["K100"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "About three months from the laying."
+  }
+
+  state "sac" {
+    care    = "all"
+    manner  = "usual"
+    is      = "eggs in the soil"
+    rule    = "fed as ever on top; no digging"
+    source  = ["K101"]
+    quality = "society"
+    seen    = "2026-11-28"
+  }
+
+  state "sac" {
+    care    = "clean"
+    manner  = "hatch"
+    words   = "on top only"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "sac" {
+    care    = "substrate, count"
+    manner  = "held"
+    source  = ["K100"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "About three months from the laying."
+  }
+
+  state "birth" {
+    care    = "all"
+    manner  = "usual"
+    is      = "hatching in the soil"
+    rule    = "fed as ever on top; no digging"
+    source  = ["K101"]
+    quality = "society"
+    seen    = "2026-11-28"
+  }
+
+  state "birth" {
+    care    = "clean"
+    manner  = "hatch"
+    words   = "on top only"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "birth" {
+    care    = "substrate, count"
+    manner  = "held"
+    source  = ["K100"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "About three months from the laying."
+  }
+
+  state "brood" {
+    care    = "all"
+    manner  = "usual"
+    is      = "young in the soil"
+    rule    = "fed as ever on top; no digging"
+    source  = ["K101"]
+    quality = "society"
+    seen    = "2026-11-28"
+  }
+
+  state "brood" {
+    care    = "clean"
+    manner  = "hatch"
+    words   = "on top only"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "brood" {
+    care    = "substrate, count"
+    manner  = "held"
+    source  = ["K100"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "About three months from the laying."
+  }
+
+  state "young-round" {
+    care    = "all"
+    manner  = "usual"
+    is      = "young in the soil"
+    rule    = "fed as ever on top; no digging"
+    source  = ["K101"]
+    quality = "society"
+    seen    = "2026-11-28"
+  }
+
+  state "young-round" {
+    care    = "clean"
+    manner  = "hatch"
+    words   = "on top only"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "young-round" {
+    care    = "substrate, count"
+    manner  = "held"
+    source  = ["K100"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "About three months from the laying."
+  }
+
+  state "after-brood" {
+    care    = "all"
+    manner  = "usual"
+    rule    = "fed as ever on top; no digging"
+    source  = ["K101"]
+    quality = "society"
+    seen    = "2026-11-28"
+  }
+
+  state "after-brood" {
+    care    = "clean"
+    manner  = "hatch"
+    words   = "on top only"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "after-brood" {
+    care    = "substrate, count"
+    manner  = "held"
+    source  = ["K100"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "About three months from the laying."
+  }
+
+  state "newborn" {
+    care    = "all"
+    manner  = "usual"
+    is      = "just hatched"
+    rule    = "substrate and droppings at once; no digging"
+    source  = ["K100"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "newborn" {
+    care    = "substrate, count"
+    manner  = "held"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "premoult" {
+    care    = "live, killed"
+    manner  = "usual"
+    words   = "on top"
+    rule    = "fed as ever on top, never dug up"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "It moults out of sight, below."
+  }
+
+  state "soft" {
+    care    = "live, killed"
+    manner  = "usual"
+    words   = "on top"
+    rule    = "fed as ever on top, never dug up"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "It moults out of sight, below."
+  }
+
+  state "hardening" {
+    care    = "live, killed"
+    manner  = "usual"
+    words   = "on top"
+    rule    = "fed as ever on top, never dug up"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "It moults out of sight, below."
   }
 
   need "look" {

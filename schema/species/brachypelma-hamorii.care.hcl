@@ -65,6 +65,14 @@ species "brachypelma-hamorii" {
     disputed = "24 to 27 C (K80), a room of 20 to 26 C is enough (common practice)"
   }
 
+  figure "rest" {
+    value   = "optional"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "None is needed. In a room of 18 to 22 C in winter it eats less, and is offered food all the same."
+  }
+
   figure "humidity-soft" {
     value   = "40 to 75 %"
     source  = ["K79", "K80"]
@@ -246,11 +254,52 @@ species "brachypelma-hamorii" {
     note    = "Females. Males 5 to 10 years (K77), and about 1 to 2 after the last moult (from memory)."
   }
 
-  figure "brood-size" {
-    value   = "400 to 800"
+  figure "sac-time" {
+    value   = "6 to 10 weeks"
     source  = ["memory"]
     quality = "memory"
-    seen    = "2026-11-25"
+    seen    = "2026-11-28"
+    note    = "As remembered. Prelarvae at about 20 days (N14)."
+  }
+
+  figure "sac-decide" {
+    value   = "35 to 42 days"
+    source  = ["N15"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Left with her it is torn open at about six weeks (N15, which does not say of what genus)."
+  }
+
+  figure "after-sac" {
+    value   = "3 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "brood-size" {
+    value    = "600"
+    source   = ["N14"]
+    quality  = "keeper"
+    seen     = "2026-11-28"
+    disputed = "400 to 800 (from memory)"
+    note     = "At most."
+  }
+
+  figure "first-killed" {
+    value   = "7 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "After the moult to a spiderling that walks free."
+  }
+
+  figure "first-meal" {
+    value   = "10 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "7 to 10 days after the moult to a spiderling that walks free."
   }
 
   figure "wait-after-moult" {
@@ -297,21 +346,234 @@ species "brachypelma-hamorii" {
     note    = "K62 has 15 minutes to several hours; the upper figure is common practice."
   }
 
-  figure "fast-alarm" {
-    value   = "14 days"
-    stages  = ["young", "juvenile"]
+  figure "premoult-fast" {
+    value   = "3 to 21 days"
+    stages  = ["young"]
+    source  = ["N25a", "N25b"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "At the longest about 45 days. N25a speaks of a week or longer, N25b of a spiderling sealed in for more than a month; the numbers are common practice."
+  }
+
+  figure "premoult-fast" {
+    value   = "2 to 6 weeks"
+    stages  = ["juvenile"]
+    source  = ["N25d", "K83"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "At the longest about 3 months. The sources speak of weeks to months; the numbers are common practice."
+  }
+
+  figure "premoult-fast" {
+    value   = "1 to 3 months"
+    stages  = ["subadult"]
+    source  = ["N25d", "K83"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "At the longest about 5 months. The sources speak of weeks to months; the numbers are common practice."
+  }
+
+  figure "premoult-fast" {
+    value   = "1 to 3 months"
+    stages  = ["adult"]
+    source  = ["N25c", "N25d"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "At the longest about 6 months and more. N25c speaks of two months; the numbers are common practice."
+  }
+
+  figure "premoult-look" {
+    value   = "30 days"
+    stages  = ["young"]
     source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-look" {
+    value   = "30 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-look" {
+    value   = "60 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-look" {
+    value   = "90 days"
+    stages  = ["adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-try" {
+    value   = "60 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-try" {
+    value   = "30 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-help" {
+    value   = "90 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-help" {
+    value   = "90 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-help" {
+    value   = "150 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-help" {
+    value   = "180 days"
+    stages  = ["adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "7 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "14 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "30 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "60 days"
+    stages  = ["adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-try" {
+    value   = "4 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-try" {
+    value   = "30 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-alarm" {
+    value   = "7 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Young that starve die within weeks; smaller and killed food first, every third day, out again on the next."
+  }
+
+  figure "fast-alarm" {
+    value   = "30 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-alarm" {
+    value   = "60 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
   }
 
   figure "fast-alarm" {
     value   = "90 days"
-    stages  = ["subadult", "adult"]
-    source  = ["K83"]
+    stages  = ["adult"]
+    source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
+    seen    = "2026-11-28"
     note    = "Common practice is 90 to 180 days. Before a moult it fasts for days to months (K83)."
+  }
+
+  figure "fast-help" {
+    value   = "10 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-help" {
+    value   = "90 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-help" {
+    value   = "90 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-help" {
+    value   = "180 days"
+    stages  = ["adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
   }
 
   figure "refusals-to-pause" {
@@ -323,11 +585,28 @@ species "brachypelma-hamorii" {
   }
 
   figure "refusal-pause" {
-    value   = "20 days"
-    stages  = ["young", "juvenile", "subadult"]
+    value   = "3 days"
+    stages  = ["young"]
+    source  = ["P11"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Young that starve die (P11, of Rhopalurus rochai): the pause is short, and then a smaller item is offered, killed. The figure is common practice."
+  }
+
+  figure "refusal-pause" {
+    value   = "7 days"
+    stages  = ["juvenile"]
     source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
+    seen    = "2026-11-28"
+  }
+
+  figure "refusal-pause" {
+    value   = "14 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
   }
 
   figure "prey-mass-share" {
@@ -356,20 +635,66 @@ species "brachypelma-hamorii" {
   }
 
   figure "unattended" {
-    value   = "3 days"
-    stages  = ["young", "juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    value    = "3 days"
+    stages   = ["young", "juvenile"]
+    source   = ["practice"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "juveniles 5 days (common practice)"
   }
 
   figure "unattended" {
     value   = "7 days"
     stages  = ["subadult", "adult"]
+    source  = ["S37b", "S36b"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "10 days with a second dish. A week (S37b), one to two weeks (S36b)."
+  }
+
+  figure "unattended-sealed" {
+    value   = "10 days"
     source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Common practice is 7 to 10 days."
+    seen    = "2026-11-28"
+  }
+
+  figure "settling" {
+    value   = "2 to 3 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "settling" {
+    value   = "5 to 7 days"
+    stages  = ["juvenile", "subadult", "adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "quarantine" {
+    value   = "30 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "quarantine-wild" {
+    value   = "60 to 90 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "mites-clear" {
+    value   = "30 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Of clean looks each week."
   }
 
   figure "substrate-change" {
@@ -432,6 +757,35 @@ species "brachypelma-hamorii" {
     quality = "practice"
     seen    = "2026-11-25"
     note    = "Measured on Euathlus truculentus."
+  }
+
+  state "gravid" {
+    care    = "dish, clean"
+    manner  = "usual"
+    words   = "look first"
+    rule    = "look first: a sac? do nothing, log laid"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "sac" {
+    care     = "live, killed"
+    manner   = "held"
+    rule     = "water through the hatch, no food, no misting, lift nothing"
+    source   = ["N14", "N16"]
+    quality  = "practice"
+    seen     = "2026-11-28"
+    disputed = "usually she goes on eating, and some keep food from her only so that insects do not disturb the sac (N15)"
+    note     = "Nothing until the sac is away, then on the third day."
+  }
+
+  state "sac" {
+    care    = "mist"
+    manner  = "held"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
   }
 
   need "look" {

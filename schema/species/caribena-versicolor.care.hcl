@@ -65,6 +65,20 @@ species "caribena-versicolor" {
     disputed = "23 to 28 C (K30)"
   }
 
+  figure "rest" {
+    value   = "none"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "cooler" {
+    value   = "2 to 3 C"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
   figure "humidity-soft" {
     value   = "45 to 80 %"
     source  = ["K30", "K31"]
@@ -226,12 +240,50 @@ species "caribena-versicolor" {
     note    = "Females, about; males 3 to 4 years."
   }
 
+  figure "sac-time" {
+    value   = "5 to 8 weeks"
+    source  = ["memory"]
+    quality = "memory"
+    seen    = "2026-11-28"
+  }
+
+  figure "sac-decide" {
+    value   = "35 to 42 days"
+    source  = ["N15"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Left with her it is torn open at about six weeks (N15, which does not say of what genus)."
+  }
+
+  figure "after-sac" {
+    value   = "3 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
   figure "brood-size" {
     value   = "80 to 150"
     source  = ["memory"]
     quality = "memory"
     seen    = "2026-11-25"
     note    = "In a sac for 5 to 8 weeks."
+  }
+
+  figure "first-killed" {
+    value   = "7 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "After the moult to a spiderling that walks free."
+  }
+
+  figure "first-meal" {
+    value   = "10 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "7 to 10 days after the moult to a spiderling that walks free."
   }
 
   figure "wait-after-moult" {
@@ -260,21 +312,234 @@ species "caribena-versicolor" {
     disputed = "at least a week (K62)"
   }
 
-  figure "fast-alarm" {
-    value   = "14 days"
-    stages  = ["young", "juvenile"]
+  figure "premoult-fast" {
+    value   = "3 to 21 days"
+    stages  = ["young"]
+    source  = ["N25a", "N25b"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "At the longest about 45 days. N25a speaks of a week or longer, N25b of a spiderling sealed in for more than a month; the numbers are common practice."
+  }
+
+  figure "premoult-fast" {
+    value   = "2 to 6 weeks"
+    stages  = ["juvenile"]
+    source  = ["N25d", "K83"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "At the longest about 3 months. The sources speak of weeks to months; the numbers are common practice."
+  }
+
+  figure "premoult-fast" {
+    value   = "1 to 3 months"
+    stages  = ["subadult"]
+    source  = ["N25d", "K83"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "At the longest about 5 months. The sources speak of weeks to months; the numbers are common practice."
+  }
+
+  figure "premoult-fast" {
+    value   = "1 to 3 months"
+    stages  = ["adult"]
+    source  = ["N25c", "N25d"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "At the longest about 6 months and more. N25c speaks of two months; the numbers are common practice."
+  }
+
+  figure "premoult-look" {
+    value   = "30 days"
+    stages  = ["young"]
     source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-look" {
+    value   = "30 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-look" {
+    value   = "60 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-look" {
+    value   = "90 days"
+    stages  = ["adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-try" {
+    value   = "60 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-try" {
+    value   = "30 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-help" {
+    value   = "90 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-help" {
+    value   = "90 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-help" {
+    value   = "150 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-help" {
+    value   = "180 days"
+    stages  = ["adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "7 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "14 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "30 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "60 days"
+    stages  = ["adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-try" {
+    value   = "4 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-try" {
+    value   = "30 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-alarm" {
+    value   = "7 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Young that starve die within weeks; smaller and killed food first, every third day, out again on the next."
+  }
+
+  figure "fast-alarm" {
+    value   = "30 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-alarm" {
+    value   = "60 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
   }
 
   figure "fast-alarm" {
     value   = "90 days"
-    stages  = ["subadult", "adult"]
+    stages  = ["adult"]
     source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
+    seen    = "2026-11-28"
     note    = "Common practice is 90 to 180 days."
+  }
+
+  figure "fast-help" {
+    value   = "10 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-help" {
+    value   = "90 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-help" {
+    value   = "90 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-help" {
+    value   = "180 days"
+    stages  = ["adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
   }
 
   figure "refusals-to-pause" {
@@ -286,11 +551,28 @@ species "caribena-versicolor" {
   }
 
   figure "refusal-pause" {
-    value   = "20 days"
-    stages  = ["young", "juvenile", "subadult"]
+    value   = "3 days"
+    stages  = ["young"]
+    source  = ["P11"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Young that starve die (P11, of Rhopalurus rochai): the pause is short, and then a smaller item is offered, killed. The figure is common practice."
+  }
+
+  figure "refusal-pause" {
+    value   = "7 days"
+    stages  = ["juvenile"]
     source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
+    seen    = "2026-11-28"
+  }
+
+  figure "refusal-pause" {
+    value   = "14 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
   }
 
   figure "prey-mass-share" {
@@ -311,20 +593,75 @@ species "caribena-versicolor" {
   }
 
   figure "unattended" {
-    value   = "3 days"
-    stages  = ["young", "juvenile"]
-    source  = ["practice"]
+    value   = "7 days"
+    stages  = ["subadult", "adult"]
+    source  = ["S37b", "S36b"]
     quality = "practice"
-    seen    = "2026-11-25"
+    seen    = "2026-11-28"
+    note    = "10 days with a second dish. A week (S37b), one to two weeks (S36b)."
   }
 
   figure "unattended" {
-    value   = "7 days"
-    stages  = ["subadult", "adult"]
+    value   = "2 days"
+    stages  = ["young"]
     source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Common practice is 7 to 10 days."
+    seen    = "2026-11-28"
+    note    = "It drinks what is sprayed."
+  }
+
+  figure "unattended" {
+    value    = "3 days"
+    stages   = ["juvenile"]
+    source   = ["practice"]
+    quality  = "practice"
+    seen     = "2026-11-28"
+    disputed = "5 days (common practice)"
+  }
+
+  figure "unattended-sealed" {
+    value   = "10 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "settling" {
+    value   = "2 to 3 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "settling" {
+    value   = "5 to 7 days"
+    stages  = ["juvenile", "subadult", "adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "quarantine" {
+    value   = "30 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "quarantine-wild" {
+    value   = "60 to 90 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "mites-clear" {
+    value   = "30 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Of clean looks each week."
   }
 
   figure "substrate-change" {
@@ -379,6 +716,35 @@ species "caribena-versicolor" {
     quality = "practice"
     seen    = "2026-11-25"
     note    = "Measured on Euathlus truculentus."
+  }
+
+  state "gravid" {
+    care    = "dish, clean"
+    manner  = "usual"
+    words   = "look first"
+    rule    = "look first: a sac? do nothing, log laid"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "sac" {
+    care     = "live, killed"
+    manner   = "held"
+    rule     = "water through the hatch, no food, no misting, lift nothing"
+    source   = ["N14", "N16"]
+    quality  = "practice"
+    seen     = "2026-11-28"
+    disputed = "usually she goes on eating, and some keep food from her only so that insects do not disturb the sac (N15)"
+    note     = "Nothing until the sac is away, then on the third day."
+  }
+
+  state "sac" {
+    care    = "mist"
+    manner  = "held"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
   }
 
   need "look" {

@@ -69,6 +69,20 @@ species "damon-diadema" {
     note    = "23 to 28 C as remembered; no source text was visible."
   }
 
+  figure "rest" {
+    value   = "none"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "cooler" {
+    value   = "2 to 3 C"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
   figure "humidity-soft" {
     value   = "60 to 90 %"
     source  = ["memory"]
@@ -244,6 +258,14 @@ species "damon-diadema" {
     disputed = "10 to 15 years as a guess, one female about 6 (K22), 5 to 8 (from memory)"
   }
 
+  figure "sac-time" {
+    value   = "60 to 100 days"
+    source  = ["P32", "memory"]
+    quality = "memory"
+    seen    = "2026-11-28"
+    note    = "Three months as remembered; Charinus guto 59 days (P32)."
+  }
+
   figure "brood-size" {
     value   = "20 to 50"
     source  = ["memory"]
@@ -268,12 +290,28 @@ species "damon-diadema" {
     note    = "Young may stay where food is plenty."
   }
 
+  figure "first-killed" {
+    value   = "3 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "After they leave her."
+  }
+
+  figure "first-meal" {
+    value   = "10 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "3 to 7 days after they leave her is usual; the limit is that of scorpions."
+  }
+
   figure "undisturbed" {
-    value   = "90 days"
-    source  = ["memory"]
-    quality = "memory"
-    seen    = "2026-11-25"
-    note    = "While she carries eggs: disturbed, she drops or eats the sac (common practice)."
+    value   = "14 days"
+    source  = ["P32"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "From hatching. In Charinus guto the young ride for 10 days (P32); one that falls off before is lost (from memory). Before, from the laying on, she is left alone with the sac."
   }
 
   figure "wait-after-moult" {
@@ -301,21 +339,230 @@ species "damon-diadema" {
     seen    = "2026-11-25"
   }
 
-  figure "fast-alarm" {
-    value   = "14 days"
-    stages  = ["young", "juvenile"]
+  figure "premoult-fast" {
+    value   = "1 to 2 weeks"
+    stages  = ["young"]
     source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-fast" {
+    value   = "1 to 3 weeks"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-fast" {
+    value   = "2 to 6 weeks"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-fast" {
+    value   = "2 to 8 weeks"
+    stages  = ["adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-look" {
+    value   = "30 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-look" {
+    value   = "30 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-look" {
+    value   = "60 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-look" {
+    value   = "60 days"
+    stages  = ["adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-try" {
+    value   = "60 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-try" {
+    value   = "30 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-help" {
+    value   = "90 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-help" {
+    value   = "90 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-help" {
+    value   = "90 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-help" {
+    value   = "90 days"
+    stages  = ["adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "7 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "14 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "30 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "30 days"
+    stages  = ["adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-try" {
+    value   = "4 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-try" {
+    value   = "30 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-alarm" {
+    value   = "7 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Young that starve die within weeks; smaller and killed food first, every third day, out again on the next."
+  }
+
+  figure "fast-alarm" {
+    value   = "30 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
   }
 
   figure "fast-alarm" {
     value   = "60 days"
-    stages  = ["subadult", "adult"]
+    stages  = ["subadult"]
     source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-alarm" {
+    value   = "60 days"
+    stages  = ["adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
     note    = "As scorpions."
+  }
+
+  figure "fast-help" {
+    value   = "10 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-help" {
+    value   = "90 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-help" {
+    value   = "90 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-help" {
+    value   = "90 days"
+    stages  = ["adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
   }
 
   figure "refusals-to-pause" {
@@ -327,11 +574,28 @@ species "damon-diadema" {
   }
 
   figure "refusal-pause" {
-    value   = "20 days"
-    stages  = ["young", "juvenile", "subadult"]
+    value   = "3 days"
+    stages  = ["young"]
+    source  = ["P11"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Young that starve die (P11, of Rhopalurus rochai): the pause is short, and then a smaller item is offered, killed. The figure is common practice."
+  }
+
+  figure "refusal-pause" {
+    value   = "7 days"
+    stages  = ["juvenile"]
     source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
+    seen    = "2026-11-28"
+  }
+
+  figure "refusal-pause" {
+    value   = "14 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
   }
 
   figure "prey-length-share" {
@@ -358,20 +622,75 @@ species "damon-diadema" {
   }
 
   figure "unattended" {
-    value   = "3 days"
-    stages  = ["young", "juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-  }
-
-  figure "unattended" {
     value   = "7 days"
     stages  = ["subadult", "adult"]
     source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Common practice is 7 to 10 days."
+    seen    = "2026-11-28"
+    note    = "10 days with a second dish."
+  }
+
+  figure "unattended" {
+    value   = "2 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "It drinks what is sprayed."
+  }
+
+  figure "unattended" {
+    value    = "3 days"
+    stages   = ["juvenile"]
+    source   = ["practice"]
+    quality  = "practice"
+    seen     = "2026-11-28"
+    disputed = "5 days (common practice)"
+  }
+
+  figure "unattended-sealed" {
+    value   = "10 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "settling" {
+    value   = "2 to 3 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "settling" {
+    value   = "5 to 7 days"
+    stages  = ["juvenile", "subadult", "adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "quarantine" {
+    value   = "30 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "quarantine-wild" {
+    value   = "60 to 90 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "mites-clear" {
+    value   = "30 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Of clean looks each week."
   }
 
   figure "substrate-change" {
@@ -422,6 +741,28 @@ species "damon-diadema" {
     source  = ["practice"]
     quality = "practice"
     seen    = "2026-11-25"
+  }
+
+  state "gravid" {
+    care    = "dish, clean"
+    manner  = "usual"
+    words   = "look first"
+    rule    = "look first: a sac under her? do nothing, log laid"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "sac" {
+    care    = "killed"
+    manner  = "hatch"
+    words   = "one small item at the far end"
+    every   = "14 days"
+    rule    = "water through the hatch, a small killed item every two weeks, lift nothing"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "She eats little with a sac."
   }
 
   need "look" {

@@ -53,7 +53,7 @@ species "eublepharis-macularius" {
     quality  = "practice"
     seen     = "2026-11-25"
     disputed = "warm 31 to 33 C and cool 24 to 27 C (K109), air 25 to 26 C with about 30 C under the lamp (K36), 20 to 30 C (K110), 25 to 32 C (K111), basking 32 to 35 C (K108), 35 C by day (K112)"
-    note     = "Warm surface 31 to 34 C, cool end 24 to 27 C."
+    note     = "Warm surface 31 to 34 C, cool end 24 to 27 C. The body follows the ground; it prefers warmth to shelter, and dampness decides which hide it takes (N28)."
   }
 
   figure "night" {
@@ -62,6 +62,72 @@ species "eublepharis-macularius" {
     quality  = "practice"
     seen     = "2026-11-25"
     disputed = "20 to 21 C (K36), not below 21 C (K113)"
+  }
+
+  figure "winter-rest" {
+    value   = "16 to 22 C"
+    source  = ["N20"]
+    quality = "keeper"
+    seen    = "2026-11-28"
+    note    = "Never over 22 C: it would starve awake."
+  }
+
+  figure "rest" {
+    value   = "optional"
+    source  = ["N20"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Only over a year old, with a fat tail and a clear test of its droppings (N20)."
+  }
+
+  figure "rest-length" {
+    value   = "6 to 12 weeks"
+    source  = ["N20"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "rest-full-heat" {
+    value   = "14 days"
+    source  = ["N20"]
+    quality = "keeper"
+    seen    = "2026-11-28"
+  }
+
+  figure "rest-step" {
+    value    = "2 to 3 C"
+    source   = ["practice"]
+    quality  = "practice"
+    seen     = "2026-11-28"
+    disputed = "N20 switches the heat off at once, after the two weeks"
+  }
+
+  figure "rest-water" {
+    value   = "7 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "rest-first-meal" {
+    value   = "3 to 7 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "rest-full-meals" {
+    value   = "7 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "rest-age" {
+    value   = "1 year"
+    source  = ["N20"]
+    quality = "keeper"
+    seen    = "2026-11-28"
   }
 
   figure "humidity-soft" {
@@ -223,12 +289,36 @@ species "eublepharis-macularius" {
     disputed = "20 and more (K107), to 24 (K113)"
   }
 
+  figure "sac-time" {
+    value   = "45 to 65 days"
+    source  = ["memory"]
+    quality = "memory"
+    seen    = "2026-11-28"
+    note    = "By the warmth of the incubator."
+  }
+
   figure "brood-size" {
     value   = "2"
     source  = ["memory"]
     quality = "memory"
     seen    = "2026-11-25"
     note    = "Eggs a clutch, 45 to 65 days; 26 C gives mostly females and about 32.5 C mostly males (as remembered), 34 to 35 C mostly females again, and constant heat over 35 C kills (P44)."
+  }
+
+  figure "first-killed" {
+    value   = "3 days"
+    source  = ["N22"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "After the first shed, about the third day (N22)."
+  }
+
+  figure "first-meal" {
+    value   = "7 days"
+    source  = ["N22"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "From hatching; the limit is common practice."
   }
 
   figure "wait-after-moult" {
@@ -239,18 +329,171 @@ species "eublepharis-macularius" {
     note    = "It eats its skin and goes on eating."
   }
 
-  figure "fast-alarm" {
-    value   = "14 days"
+  figure "premoult-fast" {
+    value   = "1 to 3 days"
     source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
+    seen    = "2026-11-28"
+    note    = "Pale for so long; it goes on eating, or misses a meal or two."
+  }
+
+  figure "premoult-look" {
+    value   = "5 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Skin that sticks: the moist box, then help."
+  }
+
+  figure "premoult-help" {
+    value   = "10 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "3 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "4 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "7 days"
+    stages  = ["subadult", "adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-alarm" {
+    value   = "4 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-alarm" {
+    value   = "7 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-alarm" {
+    value   = "14 days"
+    stages  = ["subadult", "adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "A loss of a tenth of its weight is for a veterinarian at once."
+  }
+
+  figure "fast-help" {
+    value   = "7 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-help" {
+    value   = "10 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-help" {
+    value   = "14 days"
+    stages  = ["subadult", "adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "weight-loss" {
+    value   = "10 %"
+    source  = ["N20"]
+    quality = "keeper"
+    seen    = "2026-11-28"
   }
 
   figure "unattended" {
-    value   = "2 days"
+    value   = "1 day"
+    stages  = ["young", "juvenile"]
     source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
+    seen    = "2026-11-28"
+  }
+
+  figure "unattended" {
+    value    = "2 days"
+    stages   = ["subadult", "adult"]
+    source   = ["practice"]
+    quality  = "practice"
+    seen     = "2026-11-28"
+    disputed = "\"reptiles five days\" (keeper texts): too bold"
+  }
+
+  figure "unattended-rest" {
+    value   = "7 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "settling" {
+    value   = "1 to 2 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "settling" {
+    value   = "3 to 7 days"
+    stages  = ["juvenile", "subadult", "adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "quarantine" {
+    value    = "6 weeks"
+    source   = ["N21"]
+    quality  = "keeper"
+    seen     = "2026-11-28"
+    disputed = "3 to 6 months (N21)"
+    note     = "And a clear test of its droppings."
+  }
+
+  figure "quarantine-wild" {
+    value   = "60 to 90 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "mites-clear" {
+    value   = "6 weeks"
+    source  = ["N21"]
+    quality = "keeper"
+    seen    = "2026-11-28"
+    note    = "Of clean looks each week."
   }
 
   figure "substrate-change" {
@@ -301,6 +544,126 @@ species "eublepharis-macularius" {
     source  = ["practice"]
     quality = "practice"
     seen    = "2026-11-25"
+  }
+
+  state "gravid" {
+    care    = "all"
+    manner  = "usual"
+    rule    = "as ever, with calcium; eggs? do not turn them, log laid"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "gravid" {
+    care    = "count, substrate"
+    manner  = "held"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "gravid-late" {
+    care    = "all"
+    manner  = "usual"
+    rule    = "as ever, with calcium; eggs? do not turn them, log laid"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Straining, or visibly gravid for more than six weeks, is for a veterinarian."
+  }
+
+  state "sac" {
+    care    = "all"
+    manner  = "usual"
+    is      = "after laying"
+    rule    = "as ever, with calcium; eggs to the incubator, never turned"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "birth" {
+    care    = "all"
+    manner  = "usual"
+    rule    = "as ever"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "The eggs are in an incubator: there is no brood care."
+  }
+
+  state "brood" {
+    care    = "all"
+    manner  = "usual"
+    rule    = "as ever"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "The eggs are in an incubator: there is no brood care."
+  }
+
+  state "young-round" {
+    care    = "all"
+    manner  = "usual"
+    rule    = "as ever"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "The eggs are in an incubator: there is no brood care."
+  }
+
+  state "after-brood" {
+    care    = "all"
+    manner  = "usual"
+    rule    = "as ever"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "The eggs are in an incubator: there is no brood care."
+  }
+
+  state "newborn" {
+    care    = "live, killed"
+    manner  = "usual"
+    from    = "3 days"
+    is      = "before the first shed"
+    rule    = "no food until the first shed, about the third day"
+    source  = ["N22"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "premoult" {
+    care    = "live, killed"
+    manner  = "usual"
+    is      = "pale, before a shed"
+    rule    = "moist box damp, do not handle"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "It goes on eating."
+  }
+
+  state "ill" {
+    care    = "live"
+    manner  = "usual"
+    words   = "one at a time, from tongs"
+    rule    = "as the veterinarian says"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "rest" {
+    care    = "handle"
+    manner  = "usual"
+    words   = "weigh; a tenth lost ends the rest"
+    every   = "7 days"
+    rule    = "dish full, a look, weigh each week; no food"
+    source  = ["N20"]
+    quality = "practice"
+    seen    = "2026-11-28"
   }
 
   need "look" {

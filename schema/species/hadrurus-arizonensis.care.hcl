@@ -66,7 +66,7 @@ species "hadrurus-arizonensis" {
     source   = ["K18", "K19", "K68"]
     quality  = "practice"
     seen     = "2026-11-25"
-    disputed = "24 to 29 C (K18, K68), 30 to 35 C for H. spadix (K19), no heater in winter (K20)"
+    disputed = "24 to 29 C (K18, K68), 30 to 35 C for H. spadix (K19), no heater in winter (K20); 28 to 32 C (N13)"
   }
 
   figure "night" {
@@ -86,20 +86,74 @@ species "hadrurus-arizonensis" {
     note     = "A rest is the keeper's choice. K20 measured 13 C in a burrow 30 cm down in a freeze."
   }
 
-  figure "humidity-soft" {
-    value   = "20 to 50 %"
-    source  = ["K18", "K19"]
+  figure "rest" {
+    value    = "optional"
+    source   = ["K20"]
+    quality  = "practice"
+    seen     = "2026-11-28"
+    disputed = "heated all the year (K18, K68)"
+    note     = "The keeper’s choice. In it K20 offers food only to those that are seen out."
+  }
+
+  figure "rest-length" {
+    value   = "8 to 14 weeks"
+    source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
-    note    = "No source gives a wider band."
+    seen    = "2026-11-28"
+  }
+
+  figure "rest-full-heat" {
+    value   = "14 days"
+    source  = ["N20"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Said of geckos; 10 to 14 days in common practice."
+  }
+
+  figure "rest-step" {
+    value   = "2 to 3 C"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "rest-water" {
+    value   = "14 to 30 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "A drink."
+  }
+
+  figure "rest-first-meal" {
+    value   = "3 to 7 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "rest-full-meals" {
+    value   = "7 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "humidity-soft" {
+    value   = "20 to 60 %"
+    source  = ["K18", "K19", "N13"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "40 to 50 % (N13), with our margin."
   }
 
   figure "humidity-target" {
-    value   = "20 to 50 %"
-    source  = ["K18", "K19"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Dry air over a deep layer that is damp; about 30 % for H. spadix (K19)."
+    value    = "20 to 50 %"
+    source   = ["K18", "K19"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "40 to 50 % (N13)"
+    note     = "Dry air over a deep layer that is damp; about 30 % for H. spadix (K19)."
   }
 
   figure "moisture" {
@@ -150,7 +204,7 @@ species "hadrurus-arizonensis" {
     source   = ["K18"]
     quality  = "practice"
     seen     = "2026-11-25"
-    disputed = "6 to 10 L (K18), 20 to 38 L (common practice)"
+    disputed = "6 to 10 L (K18), 20 to 38 L (common practice); 30 x 30 cm (N13)"
   }
 
   figure "volume-first" {
@@ -213,7 +267,7 @@ species "hadrurus-arizonensis" {
     source   = ["practice"]
     quality  = "practice"
     seen     = "2026-11-25"
-    disputed = "no dish, a damp paper towel now and then (K18); no water at all (K19)"
+    disputed = "no dish, a damp paper towel now and then (K18); no water at all (K19); a shallow dish (N13)"
     note     = "A small dish always is common practice."
   }
 
@@ -263,11 +317,11 @@ species "hadrurus-arizonensis" {
   figure "length" {
     value    = "10 to 14 cm"
     stages   = ["adult"]
-    source   = ["K18", "K68", "memory"]
-    quality  = "memory"
-    seen     = "2026-11-25"
-    disputed = "8 to 10 cm (K18), to 10 cm (K68), 10 to 18 cm (K21, too high)"
-    note     = "With the tail; 14 cm is the usual maximum (from memory)."
+    source   = ["K18", "K68", "N13"]
+    quality  = "keeper"
+    seen     = "2026-11-28"
+    disputed = "to 14 cm (N13), 8 to 10 cm (K18), to 10 cm (K68), 10 to 18 cm (K21, too high)"
+    note     = "With the tail."
   }
 
   figure "mass" {
@@ -340,26 +394,34 @@ species "hadrurus-arizonensis" {
 
   figure "gestation" {
     value   = "6 to 12 months"
-    source  = ["memory"]
-    quality = "memory"
-    seen    = "2026-11-25"
-    note    = "From memory; not found in a source."
+    source  = ["N12"]
+    quality = "keeper"
+    seen    = "2026-11-28"
+    note    = "From a copy of a press piece. Not bred in captivity: broods come from females that were gravid when caught (N13)."
+  }
+
+  figure "gestation-longest" {
+    value   = "14 months"
+    source  = ["N12"]
+    quality = "practice"
+    seen    = "2026-11-28"
   }
 
   figure "brood-size" {
     value   = "10 to 35"
-    source  = ["memory"]
-    quality = "memory"
-    seen    = "2026-11-25"
-    note    = "From memory; not found in a source."
+    source  = ["N12"]
+    quality = "keeper"
+    seen    = "2026-11-28"
+    note    = "To 35, from a copy of a press piece; the lower figure is from memory."
   }
 
   figure "on-mother" {
-    value   = "7 to 21 days"
-    source  = ["K52"]
-    quality = "keeper"
-    seen    = "2026-11-25"
-    note    = "Said of scorpions in general."
+    value    = "7 to 28 days"
+    source   = ["K52", "N7", "N10"]
+    quality  = "practice"
+    seen     = "2026-11-28"
+    disputed = "7 to 21 days for scorpions in general (K52), 10 days in Uroctonus (N7), 4 weeks in Lychas (N10)"
+    note     = "Of kin; none was measured on this species."
   }
 
   figure "separation" {
@@ -369,6 +431,21 @@ species "hadrurus-arizonensis" {
     seen     = "2026-11-25"
     disputed = "P1 found the opposite in Pandinus imperator; one brood vanished, probably eaten by the mother (K18)"
     note     = "Common practice for a species that is kept alone."
+  }
+
+  figure "separate-within" {
+    value   = "3 to 14 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "first-killed" {
+    value   = "3 days"
+    source  = ["P11"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Pieces at the burrow mouth. They cannot feed before their first moult (N1). The figure is common practice."
   }
 
   figure "first-meal" {
@@ -426,21 +503,209 @@ species "hadrurus-arizonensis" {
     note    = "1 to 3 h in small scorpions, 12 h in the largest."
   }
 
-  figure "fast-alarm" {
-    value   = "14 days"
-    stages  = ["young", "juvenile"]
+  figure "premoult-fast" {
+    value   = "3 to 14 days"
+    stages  = ["young"]
+    source  = ["K49", "S59c"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "At the longest about 30 days. K49 speaks of days, S59c of days to weeks; the numbers are common practice."
+  }
+
+  figure "premoult-fast" {
+    value   = "1 to 4 weeks"
+    stages  = ["juvenile"]
+    source  = ["K49", "S59c"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "At the longest about 10 weeks. K49 speaks of days, S59c of days to weeks; the numbers are common practice."
+  }
+
+  figure "premoult-fast" {
+    value   = "2 to 8 weeks"
+    stages  = ["subadult"]
+    source  = ["K49", "S59c"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "At the longest about 4 months. K49 speaks of days, S59c of days to weeks; the numbers are common practice."
+  }
+
+  figure "premoult-look" {
+    value   = "30 days"
+    stages  = ["young"]
     source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-look" {
+    value   = "30 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-look" {
+    value   = "60 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-try" {
+    value   = "60 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-try" {
+    value   = "30 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-help" {
+    value   = "90 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-help" {
+    value   = "90 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-help" {
+    value   = "120 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "7 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "14 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "30 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "30 days"
+    stages  = ["adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-try" {
+    value   = "4 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-try" {
+    value   = "30 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-alarm" {
+    value   = "7 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Young that starve die within weeks; smaller and killed food first, every third day, out again on the next."
+  }
+
+  figure "fast-alarm" {
+    value   = "30 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
   }
 
   figure "fast-alarm" {
     value   = "60 days"
-    stages  = ["subadult", "adult"]
-    source  = ["K1"]
+    stages  = ["subadult"]
+    source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-alarm" {
+    value   = "60 days"
+    stages  = ["adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
     note    = "Common practice is 60 to 90 days; a winter rest does not count."
+  }
+
+  figure "fast-help" {
+    value   = "10 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-help" {
+    value   = "90 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-help" {
+    value   = "90 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-help" {
+    value   = "90 days"
+    stages  = ["adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
   }
 
   figure "refusals-to-pause" {
@@ -452,11 +717,28 @@ species "hadrurus-arizonensis" {
   }
 
   figure "refusal-pause" {
-    value   = "20 days"
-    stages  = ["young", "juvenile", "subadult"]
+    value   = "3 days"
+    stages  = ["young"]
+    source  = ["P11"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Young that starve die (P11, of Rhopalurus rochai): the pause is short, and then a smaller item is offered, killed. The figure is common practice."
+  }
+
+  figure "refusal-pause" {
+    value   = "7 days"
+    stages  = ["juvenile"]
     source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
+    seen    = "2026-11-28"
+  }
+
+  figure "refusal-pause" {
+    value   = "14 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
   }
 
   figure "prey-mass-share" {
@@ -504,11 +786,12 @@ species "hadrurus-arizonensis" {
   }
 
   figure "unattended" {
-    value   = "3 days"
-    stages  = ["young", "juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    value    = "3 days"
+    stages   = ["young", "juvenile"]
+    source   = ["practice"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "juveniles 5 days (common practice)"
   }
 
   figure "unattended" {
@@ -516,8 +799,60 @@ species "hadrurus-arizonensis" {
     stages  = ["subadult", "adult"]
     source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Common practice is 7 to 10 days."
+    seen    = "2026-11-28"
+    note    = "10 days with a second dish."
+  }
+
+  figure "unattended-sealed" {
+    value   = "10 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "unattended-rest" {
+    value   = "21 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "settling" {
+    value   = "2 to 3 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "settling" {
+    value   = "3 to 7 days"
+    stages  = ["juvenile", "subadult", "adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "quarantine" {
+    value   = "30 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "quarantine-wild" {
+    value   = "60 to 90 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "mites-clear" {
+    value   = "30 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Of clean looks each week."
   }
 
   figure "substrate-change" {
@@ -534,6 +869,13 @@ species "hadrurus-arizonensis" {
     quality = "keeper"
     seen    = "2026-11-25"
     note    = "Painful, not dangerous."
+  }
+
+  figure "defence" {
+    value   = "Hadrurus spadix was filmed spraying venom (N13). Protect the eyes; rinse with water."
+    source  = ["N13"]
+    quality = "keeper"
+    seen    = "2026-11-28"
   }
 
   figure "cites" {
@@ -565,6 +907,25 @@ species "hadrurus-arizonensis" {
     note    = "In the field this species spends two to three times its resting rate (P17)."
   }
 
+  state "young-round" {
+    care    = "rehouse"
+    manner  = "usual"
+    words   = "only to take the young out, by the 14th day"
+    from    = "3 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "rest" {
+    care    = "mist"
+    manner  = "held"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Cold and wet kills a desert scorpion."
+  }
+
   need "look" {
     longest = "1 day"
     source  = ["practice"]
@@ -583,11 +944,11 @@ species "hadrurus-arizonensis" {
 
   need "food" {
     stages  = ["young"]
-    longest = "10 days"
+    longest = "7 days"
     source  = ["P11"]
     quality = "practice"
     seen    = "2026-11-25"
-    note    = "Common practice; P11 is of Rhopalurus rochai."
+    note    = "Common practice; unfed young of Rhopalurus rochai died from the 11th day on (P11)."
   }
 
   need "food" {
@@ -603,7 +964,7 @@ species "hadrurus-arizonensis" {
     longest  = "21 days"
     shortest = "3 days"
     severity = "caution"
-    source   = ["K20"]
+    source   = ["practice"]
     quality  = "practice"
     seen     = "2026-11-25"
     note     = "One or two meals a week are usual, none in a cold rest. The figure is common practice."

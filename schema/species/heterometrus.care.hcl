@@ -79,6 +79,20 @@ species "heterometrus" {
     note    = "As the emperor scorpion."
   }
 
+  figure "rest" {
+    value   = "none"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "cooler" {
+    value   = "2 to 3 C"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
   figure "humidity-soft" {
     value   = "60 to 90 %"
     source  = ["K17", "K64"]
@@ -335,12 +349,19 @@ species "heterometrus" {
   }
 
   figure "gestation" {
-    value    = "8 to 12 months"
-    source   = ["K58"]
-    quality  = "keeper"
-    seen     = "2026-11-25"
-    disputed = "about 7 months (K67, weak)"
-    note     = "For the genus, K58 citing Polis 1990."
+    value    = "5 to 12 months"
+    source   = ["K58", "S32b"]
+    quality  = "practice"
+    seen     = "2026-11-28"
+    disputed = "8 to 12 months (K58, for the genus, citing Polis 1990), 5 to 8 (S32b), to 24 (N5), about 7 (K67, weak)"
+  }
+
+  figure "gestation-longest" {
+    value   = "18 months"
+    source  = ["K58", "N5"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Between K58 and N5; our reading."
   }
 
   figure "brood-size" {
@@ -352,11 +373,12 @@ species "heterometrus" {
   }
 
   figure "on-mother" {
-    value   = "7 to 21 days"
-    source  = ["K52"]
-    quality = "keeper"
-    seen    = "2026-11-25"
-    note    = "Said of scorpions in general."
+    value    = "14 to 28 days"
+    source   = ["K58"]
+    quality  = "practice"
+    seen     = "2026-11-28"
+    disputed = "7 to 21 days for scorpions in general (K52)"
+    note     = "K58 says several weeks, to the first moult; the figures are common practice."
   }
 
   figure "separation" {
@@ -366,6 +388,14 @@ species "heterometrus" {
     seen     = "2026-11-25"
     disputed = "keepers take the young out to avoid cannibalism (common practice)"
     note     = "P1 is of the emperor scorpion. In Sahyadrimetrus scaber the mother fed the young mouth to mouth, and weak ones were eaten (K58)."
+  }
+
+  figure "first-killed" {
+    value   = "3 days"
+    source  = ["P11"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Pieces at the burrow mouth. They cannot feed before their first moult (N1). The figure is common practice."
   }
 
   figure "first-meal" {
@@ -425,21 +455,209 @@ species "heterometrus" {
     note    = "1 to 3 h in small scorpions, 12 h in the largest."
   }
 
-  figure "fast-alarm" {
-    value   = "14 days"
-    stages  = ["young", "juvenile"]
+  figure "premoult-fast" {
+    value   = "3 to 14 days"
+    stages  = ["young"]
+    source  = ["K49", "S59c"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "At the longest about 30 days. K49 speaks of days, S59c of days to weeks; the numbers are common practice."
+  }
+
+  figure "premoult-fast" {
+    value   = "1 to 4 weeks"
+    stages  = ["juvenile"]
+    source  = ["K49", "S59c"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "At the longest about 10 weeks. K49 speaks of days, S59c of days to weeks; the numbers are common practice."
+  }
+
+  figure "premoult-fast" {
+    value   = "2 to 8 weeks"
+    stages  = ["subadult"]
+    source  = ["K49", "S59c"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "At the longest about 4 months. K49 speaks of days, S59c of days to weeks; the numbers are common practice."
+  }
+
+  figure "premoult-look" {
+    value   = "30 days"
+    stages  = ["young"]
     source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-look" {
+    value   = "30 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-look" {
+    value   = "60 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-try" {
+    value   = "60 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-try" {
+    value   = "30 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-help" {
+    value   = "90 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-help" {
+    value   = "90 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-help" {
+    value   = "120 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "7 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "14 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "30 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "30 days"
+    stages  = ["adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-try" {
+    value   = "4 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-try" {
+    value   = "30 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-alarm" {
+    value   = "7 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Young that starve die within weeks; smaller and killed food first, every third day, out again on the next."
+  }
+
+  figure "fast-alarm" {
+    value   = "30 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
   }
 
   figure "fast-alarm" {
     value   = "60 days"
-    stages  = ["subadult", "adult"]
-    source  = ["K1"]
+    stages  = ["subadult"]
+    source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-alarm" {
+    value   = "60 days"
+    stages  = ["adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
     note    = "Common practice is 60 to 90 days."
+  }
+
+  figure "fast-help" {
+    value   = "10 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-help" {
+    value   = "90 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-help" {
+    value   = "90 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-help" {
+    value   = "90 days"
+    stages  = ["adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
   }
 
   figure "refusals-to-pause" {
@@ -451,11 +669,28 @@ species "heterometrus" {
   }
 
   figure "refusal-pause" {
-    value   = "20 days"
-    stages  = ["young", "juvenile", "subadult"]
+    value   = "3 days"
+    stages  = ["young"]
+    source  = ["P11"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Young that starve die (P11, of Rhopalurus rochai): the pause is short, and then a smaller item is offered, killed. The figure is common practice."
+  }
+
+  figure "refusal-pause" {
+    value   = "7 days"
+    stages  = ["juvenile"]
     source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
+    seen    = "2026-11-28"
+  }
+
+  figure "refusal-pause" {
+    value   = "14 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
   }
 
   figure "prey-mass-share" {
@@ -503,11 +738,12 @@ species "heterometrus" {
   }
 
   figure "unattended" {
-    value   = "3 days"
-    stages  = ["young", "juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    value    = "3 days"
+    stages   = ["young", "juvenile"]
+    source   = ["practice"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "juveniles 5 days (common practice)"
   }
 
   figure "unattended" {
@@ -515,8 +751,53 @@ species "heterometrus" {
     stages  = ["subadult", "adult"]
     source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Common practice is 7 to 10 days."
+    seen    = "2026-11-28"
+    note    = "10 days with a second dish."
+  }
+
+  figure "unattended-sealed" {
+    value   = "10 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "settling" {
+    value   = "2 to 3 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "settling" {
+    value   = "3 to 7 days"
+    stages  = ["juvenile", "subadult", "adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "quarantine" {
+    value   = "30 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "quarantine-wild" {
+    value   = "60 to 90 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "mites-clear" {
+    value   = "30 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Of clean looks each week."
   }
 
   figure "substrate-change" {
@@ -555,6 +836,7 @@ species "heterometrus" {
     source  = ["P2"]
     quality = "practice"
     seen    = "2026-11-25"
+    note    = "Scorpionidae use about as much oxygen as Buthidae and lose more water (N29)."
   }
 
   need "look" {
@@ -602,7 +884,7 @@ species "heterometrus" {
     longest  = "14 days"
     shortest = "3 days"
     severity = "caution"
-    source   = ["K1"]
+    source   = ["practice"]
     quality  = "practice"
     seen     = "2026-11-25"
     note     = "As the emperor scorpion."

@@ -59,6 +59,20 @@ species "hierodula-membranacea" {
     disputed = "20 to 28 C (K35), 22 to 30 C (K103)"
   }
 
+  figure "rest" {
+    value   = "none"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "cooler" {
+    value   = "2 to 3 C"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
   figure "humidity-soft" {
     value   = "45 to 75 %"
     source  = ["K103"]
@@ -300,6 +314,14 @@ species "hierodula-membranacea" {
     note    = "About six months to adult; then females about six months, males two to three."
   }
 
+  figure "sac-time" {
+    value   = "40 to 45 days"
+    source  = ["K106", "N10"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "About six weeks (K106); 40 days in Hierodula majuscula (N10)."
+  }
+
   figure "brood-size" {
     value   = "150"
     source  = ["K106"]
@@ -314,6 +336,30 @@ species "hierodula-membranacea" {
     quality = "practice"
     seen    = "2026-11-25"
     note    = "By the fourth nymph stage."
+  }
+
+  figure "separate-within" {
+    value   = "30 days"
+    source  = ["N10"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Hierodula majuscula is at its fourth instar within a month (N10)."
+  }
+
+  figure "first-killed" {
+    value   = "1 day"
+    source  = ["N24"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Fruit flies, alive: it takes nothing that does not move."
+  }
+
+  figure "first-meal" {
+    value   = "2 days"
+    source  = ["N24"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Of many hatchlings those without a catch died after 4 to 5 days (N24, weak)."
   }
 
   figure "wait-after-moult" {
@@ -331,12 +377,162 @@ species "hierodula-membranacea" {
     seen    = "2026-11-25"
   }
 
+  figure "premoult-fast" {
+    value   = "1 to 3 days"
+    stages  = ["young"]
+    source  = ["N23", "K104"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "N23 speaks of a few days, K104 of one to two weeks; the numbers are common practice."
+  }
+
+  figure "premoult-fast" {
+    value   = "2 to 5 days"
+    stages  = ["juvenile"]
+    source  = ["N23", "K104"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "N23 speaks of a few days, K104 of one to two weeks; the numbers are common practice."
+  }
+
+  figure "premoult-fast" {
+    value   = "4 to 14 days"
+    stages  = ["subadult"]
+    source  = ["N23", "K104"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "N23 speaks of a few days, K104 of one to two weeks; the numbers are common practice."
+  }
+
+  figure "premoult-look" {
+    value   = "4 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-look" {
+    value   = "7 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-look" {
+    value   = "14 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-help" {
+    value   = "7 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-help" {
+    value   = "14 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-help" {
+    value   = "21 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "3 days"
+    stages  = ["young"]
+    source  = ["N24"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "7 days"
+    stages  = ["juvenile", "subadult"]
+    source  = ["K104"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "7 days"
+    stages  = ["adult"]
+    source  = ["K104"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-try" {
+    value   = "2 days"
+    stages  = ["young"]
+    source  = ["N24"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-alarm" {
+    value   = "4 days"
+    stages  = ["young"]
+    source  = ["N24"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Of many hatchlings those without a catch died after 4 to 5 days (N24, weak); the figure is common practice."
+  }
+
   figure "fast-alarm" {
     value   = "14 days"
+    stages  = ["juvenile", "subadult"]
     source  = ["K104"]
-    quality = "keeper"
-    seen    = "2026-11-25"
-    note    = "A fast of one to two weeks usually means a moult."
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "A fast of one to two weeks usually means a moult (K104)."
+  }
+
+  figure "fast-alarm" {
+    value   = "14 days"
+    stages  = ["adult"]
+    source  = ["K104"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "An adult does not moult any more: old age?"
+  }
+
+  figure "fast-help" {
+    value   = "7 days"
+    stages  = ["young"]
+    source  = ["N24"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-help" {
+    value   = "30 days"
+    stages  = ["juvenile", "subadult"]
+    source  = ["K104"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-help" {
+    value   = "30 days"
+    stages  = ["adult"]
+    source  = ["K104"]
+    quality = "practice"
+    seen    = "2026-11-28"
   }
 
   figure "prey-length-share" {
@@ -356,10 +552,48 @@ species "hierodula-membranacea" {
   }
 
   figure "unattended" {
-    value   = "2 days"
+    value   = "1 day"
+    stages  = ["young", "juvenile", "subadult"]
     source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
+    seen    = "2026-11-28"
+  }
+
+  figure "unattended" {
+    value   = "2 days"
+    stages  = ["adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "settling" {
+    value   = "1 day"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "quarantine" {
+    value   = "30 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "quarantine-wild" {
+    value   = "60 to 90 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "mites-clear" {
+    value   = "30 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Of clean looks each week."
   }
 
   figure "venom" {
@@ -395,6 +629,85 @@ species "hierodula-membranacea" {
     source  = ["practice"]
     quality = "practice"
     seen    = "2026-11-25"
+  }
+
+  state "gravid" {
+    care    = "all"
+    manner  = "usual"
+    rule    = "fed as ever; an ootheca? log laid"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "sac" {
+    care    = "all"
+    manner  = "usual"
+    is      = "after laying an ootheca"
+    rule    = "as ever; leave what the ootheca hangs on"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "gravid-late" {
+    care    = "all"
+    manner  = "usual"
+    rule    = "as ever"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "There is no brood care."
+  }
+
+  state "birth" {
+    care    = "all"
+    manner  = "usual"
+    rule    = "as ever"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "There is no brood care."
+  }
+
+  state "brood" {
+    care    = "all"
+    manner  = "usual"
+    rule    = "as ever"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "There is no brood care."
+  }
+
+  state "young-round" {
+    care    = "all"
+    manner  = "usual"
+    rule    = "as ever"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "There is no brood care."
+  }
+
+  state "after-brood" {
+    care    = "all"
+    manner  = "usual"
+    rule    = "as ever"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "There is no brood care."
+  }
+
+  state "newborn" {
+    care    = "all"
+    manner  = "usual"
+    is      = "just hatched"
+    rule    = "fruit flies from the first day"
+    source  = ["N24"]
+    quality = "practice"
+    seen    = "2026-11-28"
   }
 
   need "look" {

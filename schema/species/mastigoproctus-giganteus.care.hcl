@@ -76,6 +76,57 @@ species "mastigoproctus-giganteus" {
     note    = "For stock from Arizona."
   }
 
+  figure "rest" {
+    value   = "optional"
+    source  = ["N19"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "For stock from Arizona, which is sealed in through the winter (N19)."
+  }
+
+  figure "rest-length" {
+    value   = "3 to 6 months"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "rest-full-heat" {
+    value   = "14 days"
+    source  = ["N20"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Said of geckos; 10 to 14 days in common practice."
+  }
+
+  figure "rest-step" {
+    value   = "2 to 3 C"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "rest-water" {
+    value   = "7 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "rest-first-meal" {
+    value   = "3 to 7 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "rest-full-meals" {
+    value   = "7 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
   figure "humidity-soft" {
     value   = "50 to 85 %"
     source  = ["memory"]
@@ -260,12 +311,29 @@ species "mastigoproctus-giganteus" {
     note    = "A female dies within a year or two of her brood."
   }
 
+  figure "sac-time" {
+    value    = "60 to 90 days"
+    source   = ["N18"]
+    quality  = "practice"
+    seen     = "2026-11-28"
+    disputed = "two to three months (from memory)"
+    note     = "N18 speaks of a couple of months in the sac, and of a mother that fasts for several months."
+  }
+
   figure "brood-size" {
     value   = "20 to 40"
+    source  = ["N18"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "To 35 and to 40 (N18); the lower figure is from memory."
+  }
+
+  figure "on-mother" {
+    value   = "30 days"
     source  = ["memory"]
     quality = "memory"
-    seen    = "2026-11-25"
-    note    = "In a sac below the body; she is sealed in for two to three months."
+    seen    = "2026-11-28"
+    note    = "About a month, until their moult."
   }
 
   figure "separation" {
@@ -276,12 +344,35 @@ species "mastigoproctus-giganteus" {
     note    = "Adults eat each other; the young ride until their next moult."
   }
 
+  figure "separate-within" {
+    value   = "3 to 14 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "first-killed" {
+    value   = "7 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "After they leave her."
+  }
+
+  figure "first-meal" {
+    value   = "14 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "7 to 14 days after they leave her."
+  }
+
   figure "undisturbed" {
-    value   = "90 days"
-    source  = ["memory"]
-    quality = "memory"
-    seen    = "2026-11-25"
-    note    = "She is sealed in with the eggs for two to three months: no digging."
+    value   = "30 days"
+    source  = ["N18"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "From hatching. Before, from the laying on, she is sealed in with the sac: no digging. She may die after the brood (from memory)."
   }
 
   figure "wait-after-moult" {
@@ -309,12 +400,173 @@ species "mastigoproctus-giganteus" {
     seen    = "2026-11-25"
   }
 
-  figure "fast-alarm" {
+  figure "premoult-fast" {
+    value   = "1 to 4 months"
+    stages  = ["young"]
+    source  = ["N19"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Sealed in. N19 found wild ones sealed in for much of the year; the numbers are our reading."
+  }
+
+  figure "premoult-fast" {
+    value   = "2 to 6 months"
+    stages  = ["juvenile"]
+    source  = ["N19"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Sealed in. N19 found wild ones sealed in for much of the year; the numbers are our reading."
+  }
+
+  figure "premoult-fast" {
+    value   = "3 to 9 months"
+    stages  = ["subadult"]
+    source  = ["N19"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Sealed in. N19 found wild ones sealed in for much of the year; the numbers are our reading."
+  }
+
+  figure "premoult-look" {
+    value   = "120 days"
+    stages  = ["young"]
+    source  = ["N19"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Sealed in its cell. N19 found wild ones sealed in for much of the year, up only with the rains of June and July; the number is our reading."
+  }
+
+  figure "premoult-look" {
     value   = "180 days"
+    stages  = ["juvenile"]
+    source  = ["N19"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Sealed in its cell. N19 found wild ones sealed in for much of the year, up only with the rains of June and July; the number is our reading."
+  }
+
+  figure "premoult-look" {
+    value   = "270 days"
+    stages  = ["subadult", "adult"]
+    source  = ["N19"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Sealed in its cell. N19 found wild ones sealed in for much of the year, up only with the rains of June and July; the number is our reading."
+  }
+
+  figure "premoult-help" {
+    value   = "150 days"
+    stages  = ["young"]
+    source  = ["N19"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-help" {
+    value   = "210 days"
+    stages  = ["juvenile"]
+    source  = ["N19"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-help" {
+    value   = "300 days"
+    stages  = ["subadult", "adult"]
+    source  = ["N19"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "14 days"
+    stages  = ["young"]
     source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Before a moult it seals itself in and fasts for weeks to months (from memory)."
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "30 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "90 days"
+    stages  = ["subadult", "adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-try" {
+    value   = "7 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-try" {
+    value   = "30 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-alarm" {
+    value   = "14 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Not sealed in; for one that is, the figures of pre-moult hold."
+  }
+
+  figure "fast-alarm" {
+    value   = "60 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Not sealed in; for one that is, the figures of pre-moult hold."
+  }
+
+  figure "fast-alarm" {
+    value   = "180 days"
+    stages  = ["subadult", "adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Not sealed in; for one that is, the figures of pre-moult hold."
+  }
+
+  figure "fast-help" {
+    value   = "30 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-help" {
+    value   = "90 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-help" {
+    value   = "270 days"
+    stages  = ["subadult", "adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
   }
 
   figure "items-a-week" {
@@ -326,11 +578,12 @@ species "mastigoproctus-giganteus" {
   }
 
   figure "unattended" {
-    value   = "3 days"
-    stages  = ["young", "juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    value    = "3 days"
+    stages   = ["young", "juvenile"]
+    source   = ["practice"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "juveniles 5 days (common practice)"
   }
 
   figure "unattended" {
@@ -338,8 +591,60 @@ species "mastigoproctus-giganteus" {
     stages  = ["subadult", "adult"]
     source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Common practice is 7 to 10 days."
+    seen    = "2026-11-28"
+    note    = "10 days with a second dish."
+  }
+
+  figure "unattended-sealed" {
+    value   = "10 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "unattended-rest" {
+    value   = "21 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "settling" {
+    value   = "2 to 3 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "settling" {
+    value   = "7 days"
+    stages  = ["juvenile", "subadult", "adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "quarantine" {
+    value   = "30 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "quarantine-wild" {
+    value   = "60 to 90 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "mites-clear" {
+    value   = "30 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Of clean looks each week."
   }
 
   figure "venom" {
@@ -382,6 +687,63 @@ species "mastigoproctus-giganteus" {
     source  = ["practice"]
     quality = "practice"
     seen    = "2026-11-25"
+  }
+
+  state "gravid" {
+    care    = "dish, clean"
+    manner  = "usual"
+    words   = "look first"
+    rule    = "look first: sealed in? do nothing, log laid"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "gravid-late" {
+    care    = "killed"
+    manner  = "held"
+    rule    = "damp soil and water, no food, no digging"
+    source  = ["N18"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "sac" {
+    care    = "killed, live"
+    manner  = "held"
+    rule    = "damp soil and water, no food, no digging"
+    source  = ["N18"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "She fasts for months, sealed in with the sac."
+  }
+
+  state "brood" {
+    care    = "killed"
+    manner  = "held"
+    rule    = "damp soil and water, no food, no digging"
+    source  = ["N18"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "young-round" {
+    care    = "rehouse"
+    manner  = "usual"
+    words   = "only to take the young out, by the 14th day"
+    from    = "3 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "rest" {
+    care    = "mist"
+    manner  = "hatch"
+    words   = "keep the soil damp below"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
   }
 
   need "look" {

@@ -53,15 +53,15 @@ species "pandinus-imperator" {
     quality  = "practice"
     seen     = "2026-11-25"
     disputed = "27 to 37 C by day (K1)"
-    note     = "35 C is what K20 gives for tropical scorpions; 15 C is common practice. No lethal temperature has been measured for this species."
+    note     = "A precaution: no lethal temperature of this species is known, and a second search found none. 35 C is what K20 gives for tropical scorpions; 15 C is common practice. Others died at 43.7 to 45.1 C (P19), 45 to 47 C (P15)."
   }
 
   figure "temperature-soft" {
-    value   = "22 to 32 C"
+    value   = "21.1 to 32.2 C"
     source  = ["K2"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "The cool end of K2 begins at 21 C, its warm end stops at 32 C."
+    quality = "keeper"
+    seen    = "2026-11-28"
+    note    = "70 to 90 F, with a warm and a cool end."
   }
 
   figure "temperature-target" {
@@ -86,6 +86,20 @@ species "pandinus-imperator" {
     quality = "practice"
     seen    = "2026-11-25"
     note    = "K2 calls a slight drop natural; the figure is common practice."
+  }
+
+  figure "rest" {
+    value   = "none"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "cooler" {
+    value   = "2 to 3 C"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
   }
 
   figure "humidity-soft" {
@@ -168,6 +182,7 @@ species "pandinus-imperator" {
     quality  = "keeper"
     seen     = "2026-11-25"
     disputed = "1290 cm2 (K2, K10, K11), 1500 cm2 (K7), 1800 cm2 (K9)"
+    note     = "The 1290 cm2 (10 gal) of K2 are for one or two."
   }
 
   figure "floor-further" {
@@ -261,11 +276,12 @@ species "pandinus-imperator" {
   }
 
   figure "heater-not" {
-    value   = "under"
-    source  = ["K3"]
-    quality = "keeper"
-    seen    = "2026-11-25"
-    note    = "It digs down to get away from heat."
+    value    = "under"
+    source   = ["K3"]
+    quality  = "keeper"
+    seen     = "2026-11-25"
+    disputed = "a pad under one side of the tank (K2)"
+    note     = "It digs down to get away from heat."
   }
 
   figure "uv-not" {
@@ -439,26 +455,34 @@ species "pandinus-imperator" {
 
   figure "gestation" {
     value    = "7 to 18 months"
-    source   = ["K47"]
-    quality  = "society"
-    seen     = "2026-11-25"
-    disputed = "7 to 9 months (K42, K56), 12 to 24 months (G8); kin 8 to 12 months (K58) and 17 to 25 months (P7, P8, P9)"
+    source   = ["K47", "N3", "N30"]
+    quality  = "practice"
+    seen     = "2026-11-28"
+    disputed = "usually 7 to 10 months (N3, N30), 7 to 9 and sometimes longer (N2, K42, K56), 9 to 18 (N4), 12 to 24 (G8), to 24 (N5); kin 8 to 12 months (K58) and 17 to 25 months (P7, P8, P9)"
+    note     = "A female that had been alone for 14 months gave birth (N3)."
+  }
+
+  figure "gestation-longest" {
+    value   = "24 months"
+    source  = ["G8", "N5"]
+    quality = "practice"
+    seen    = "2026-11-28"
   }
 
   figure "brood-size" {
-    value    = "10 to 35"
-    source   = ["K42", "K59", "G8"]
+    value    = "8 to 35"
+    source   = ["N2", "N4", "K42", "K59", "G8"]
     quality  = "practice"
-    seen     = "2026-11-25"
-    disputed = "1 to 20 (K47), 9 to 32 (K42), 12 to 30 (K59), 15 to 25 and rarely 50 (G8)"
+    seen     = "2026-11-28"
+    disputed = "8 to 13 (N4), 9 to 20 usual in captivity and 32 the mean of Larrouy 1973 as N2 cites it, 21 (N1), 1 to 20 (K47), 9 to 32 (K42), 12 to 30 (K59), 15 to 25 and rarely 50 (G8)"
   }
 
   figure "on-mother" {
     value    = "14 to 21 days"
-    source   = ["K43", "K52"]
+    source   = ["N1", "N30", "K43", "K52"]
     quality  = "practice"
-    seen     = "2026-11-25"
-    disputed = "about 20 days (K43), 7 to 21 days for scorpions in general (K52)"
+    seen     = "2026-11-28"
+    disputed = "about 20 days (K43), 2 weeks (N30), 3 weeks (N1, N30), 7 to 21 days for scorpions in general (K52)"
   }
 
   figure "separation" {
@@ -466,8 +490,16 @@ species "pandinus-imperator" {
     source   = ["P1"]
     quality  = "paper"
     seen     = "2026-11-25"
-    disputed = "keepers take the young out after the first or second moult, to avoid cannibalism (common practice); other adults and feeder insects eat newborns (K47)"
-    note     = "Broods without the mother starved, ate each other and grew more slowly (P1). Give mother and brood a box of their own, and take no young out before instar 3."
+    disputed = "keepers take the young out after the first or second moult, to avoid cannibalism (common practice); other adults and feeder insects eat newborns (K47); she drives them off and eats those that linger (N4, N8, K18)"
+    note     = "Broods without the mother starved, ate each other and grew more slowly (P1). Give mother and brood a box of their own, and take no young out before instar 3. Reared to adults with her (N2): if she eats one or two, leave them; if she goes on, take all out together."
+  }
+
+  figure "first-killed" {
+    value   = "3 days"
+    source  = ["P11"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Pieces at the burrow mouth. They cannot feed before their first moult (N1). The figure is common practice."
   }
 
   figure "first-meal" {
@@ -528,21 +560,209 @@ species "pandinus-imperator" {
     disputed = "1 to 3 h in small species, 12 h in the largest (K37)"
   }
 
-  figure "fast-alarm" {
-    value   = "14 days"
-    stages  = ["young", "juvenile"]
+  figure "premoult-fast" {
+    value   = "3 to 14 days"
+    stages  = ["young"]
+    source  = ["K49", "S59c"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "At the longest about 30 days. K49 speaks of days, S59c of days to weeks; the numbers are common practice."
+  }
+
+  figure "premoult-fast" {
+    value   = "1 to 4 weeks"
+    stages  = ["juvenile"]
+    source  = ["K49", "S59c"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "At the longest about 10 weeks. K49 speaks of days, S59c of days to weeks; the numbers are common practice."
+  }
+
+  figure "premoult-fast" {
+    value   = "2 to 8 weeks"
+    stages  = ["subadult"]
+    source  = ["K49", "S59c"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "At the longest about 4 months. K49 speaks of days, S59c of days to weeks; the numbers are common practice."
+  }
+
+  figure "premoult-look" {
+    value   = "30 days"
+    stages  = ["young"]
     source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-look" {
+    value   = "30 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-look" {
+    value   = "60 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-try" {
+    value   = "60 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-try" {
+    value   = "30 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-help" {
+    value   = "90 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-help" {
+    value   = "90 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "premoult-help" {
+    value   = "120 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "7 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "14 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "30 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-look" {
+    value   = "30 days"
+    stages  = ["adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-try" {
+    value   = "4 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-try" {
+    value   = "30 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-alarm" {
+    value   = "7 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Young that starve die within weeks; smaller and killed food first, every third day, out again on the next."
+  }
+
+  figure "fast-alarm" {
+    value   = "30 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
   }
 
   figure "fast-alarm" {
     value   = "60 days"
-    stages  = ["subadult", "adult"]
-    source  = ["K1"]
+    stages  = ["subadult"]
+    source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-alarm" {
+    value   = "60 days"
+    stages  = ["adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
     note    = "Common practice is 60 to 90 days. K1 says months without harm, males longer than females."
+  }
+
+  figure "fast-help" {
+    value   = "10 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-help" {
+    value   = "90 days"
+    stages  = ["juvenile"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-help" {
+    value   = "90 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "fast-help" {
+    value   = "90 days"
+    stages  = ["adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
   }
 
   figure "refusals-to-pause" {
@@ -555,12 +775,28 @@ species "pandinus-imperator" {
   }
 
   figure "refusal-pause" {
-    value   = "20 days"
-    stages  = ["young", "juvenile", "subadult"]
+    value   = "3 days"
+    stages  = ["young"]
+    source  = ["P11"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Young that starve die (P11, of Rhopalurus rochai): the pause is short, and then a smaller item is offered, killed. The figure is common practice."
+  }
+
+  figure "refusal-pause" {
+    value   = "7 days"
+    stages  = ["juvenile"]
     source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
-    note    = " A small item may be offered, killed, before."
+    seen    = "2026-11-28"
+  }
+
+  figure "refusal-pause" {
+    value   = "14 days"
+    stages  = ["subadult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
   }
 
   figure "prey-mass-share" {
@@ -618,11 +854,12 @@ species "pandinus-imperator" {
   }
 
   figure "unattended" {
-    value   = "3 days"
-    stages  = ["young", "juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    value    = "3 days"
+    stages   = ["young", "juvenile"]
+    source   = ["practice"]
+    quality  = "practice"
+    seen     = "2026-11-25"
+    disputed = "juveniles 5 days (common practice)"
   }
 
   figure "unattended" {
@@ -630,8 +867,53 @@ species "pandinus-imperator" {
     stages  = ["subadult", "adult"]
     source  = ["practice"]
     quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Common practice is 7 to 10 days."
+    seen    = "2026-11-28"
+    note    = "10 days with a second dish."
+  }
+
+  figure "unattended-sealed" {
+    value   = "10 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "settling" {
+    value   = "2 to 3 days"
+    stages  = ["young"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "settling" {
+    value   = "3 to 7 days"
+    stages  = ["juvenile", "subadult", "adult"]
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "quarantine" {
+    value   = "30 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "quarantine-wild" {
+    value   = "60 to 90 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "mites-clear" {
+    value   = "30 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Of clean looks each week."
   }
 
   figure "substrate-change" {
@@ -691,7 +973,7 @@ species "pandinus-imperator" {
     source  = ["P2"]
     quality = "practice"
     seen    = "2026-11-25"
-    note    = "Measured on Urodacus armatus, from dry country."
+    note    = "Measured on Urodacus armatus, from dry country. Scorpionidae use about as much oxygen as Buthidae and lose more water (N29)."
   }
 
   need "look" {
@@ -739,7 +1021,7 @@ species "pandinus-imperator" {
     longest  = "14 days"
     shortest = "3 days"
     severity = "caution"
-    source   = ["K1"]
+    source   = ["practice"]
     quality  = "practice"
     seen     = "2026-11-25"
     note     = "Adults may fast for months without harm (K1)."

@@ -64,6 +64,20 @@ species "porcellio-scaber" {
     note     = "Broods and young grow almost three times slower at 15 than at 22 C (P45)."
   }
 
+  figure "winter-rest" {
+    value   = "5 to 12 C"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "rest" {
+    value   = "optional"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
   figure "humidity-soft" {
     value   = "60 to 95 %"
     source  = ["K118"]
@@ -192,7 +206,7 @@ species "porcellio-scaber" {
     source  = ["K120"]
     quality = "practice"
     seen    = "2026-11-25"
-    note    = "Over 100 eggs at most, of which about half become young; one to three broods a year (K120)."
+    note    = "Over 100 eggs at most, of which about half become young; one to three broods a year (K120). In Porcellio dilatatus the first three stages last 19 hours, 12.7 and 12.7 days (N26)."
   }
 
   figure "separation" {
@@ -207,6 +221,21 @@ species "porcellio-scaber" {
     source  = ["practice"]
     quality = "practice"
     seen    = "2026-11-25"
+  }
+
+  figure "quarantine" {
+    value   = "30 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "mites-clear" {
+    value   = "30 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Of clean looks each week."
   }
 
   figure "venom" {
@@ -228,6 +257,116 @@ species "porcellio-scaber" {
     source  = ["practice"]
     quality = "practice"
     seen    = "2026-11-25"
+  }
+
+  state "gravid" {
+    care    = "all"
+    manner  = "usual"
+    rule    = "as ever"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Eggs and young are in her pouch."
+  }
+
+  state "gravid-late" {
+    care    = "all"
+    manner  = "usual"
+    rule    = "as ever"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "sac" {
+    care    = "all"
+    manner  = "usual"
+    rule    = "as ever"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Eggs and young are in her pouch."
+  }
+
+  state "birth" {
+    care    = "all"
+    manner  = "usual"
+    rule    = "as ever"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "brood" {
+    care    = "all"
+    manner  = "usual"
+    rule    = "as ever"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "young-round" {
+    care    = "all"
+    manner  = "usual"
+    rule    = "as ever"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "newborn" {
+    care    = "all"
+    manner  = "usual"
+    rule    = "as ever"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "after-brood" {
+    care    = "all"
+    manner  = "usual"
+    rule    = "as ever"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "premoult" {
+    care    = "all"
+    manner  = "usual"
+    rule    = "as ever"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "moulting" {
+    care    = "all"
+    manner  = "usual"
+    rule    = "as ever"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "soft" {
+    care    = "all"
+    manner  = "usual"
+    rule    = "as ever"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  state "hardening" {
+    care    = "all"
+    manner  = "usual"
+    rule    = "as ever"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
   }
 
   need "look" {

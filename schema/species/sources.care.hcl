@@ -1124,6 +1124,265 @@ source "K129" {
   part = "an excerpt"
 }
 
+source "P19" {
+  cite = "Punzo F. 1991, Centruroides hentzi, Comp. Biochem. Physiol. 100A:833-837"
+  at   = "c.coek.info"
+  kind = "paper"
+  part = "abstract or first page"
+}
+
+source "N1" {
+  cite = "Meet the scorplings"
+  at   = "liverpoolmuseums.org.uk"
+  kind = "society"
+  part = "the first 2,000 characters of the page"
+}
+
+source "N2" {
+  cite = "Emperor scorpion reproduction page"
+  at   = "oocities.org/gyprice2000"
+  kind = "keeper"
+  part = "the first 2,000 characters of the page"
+}
+
+source "N3" {
+  cite = "A zoo keeper, My emperor scorpion has babies, 30 Apr 2013"
+  at   = "blogs.thatpetplace.com"
+  kind = "society"
+  part = "the first 2,000 characters of the page"
+}
+
+source "N4" {
+  cite = "Emperor scorpion"
+  at   = "lowryparkzoo.com"
+  kind = "society"
+  part = "the first 2,000 characters of the page"
+}
+
+source "N5" {
+  cite = "Nachwuchs"
+  at   = "chrisological.de"
+  kind = "keeper"
+  part = "the first 2,000 characters of the page"
+}
+
+source "N6" {
+  cite = "Scorplings"
+  at   = "scorpions.isaac-online.com"
+  kind = "keeper"
+  part = "the first 2,000 characters of the page"
+}
+
+source "N7" {
+  cite = "A brood of Uroctonus, July 2008"
+  at   = "myscorpions.blogspot.com/2008/07"
+  kind = "keeper"
+  part = "the first 2,000 characters of the page"
+}
+
+source "N8" {
+  cite = "An emperor brood, March 2007"
+  at   = "petshoptails.blogspot.com/2007/03"
+  kind = "keeper"
+  part = "the first 2,000 characters of the page"
+}
+
+source "N9" {
+  cite = "A school vivarium, 1223, 2019"
+  at   = "apian.de"
+  kind = "keeper"
+  part = "the first 2,000 characters of the page"
+}
+
+source "N10" {
+  cite = "Broods of Lychas and of Hierodula majuscula, Nov 2011 and Apr 2012"
+  at   = "minibeastwildlife.blogspot.com"
+  kind = "keeper"
+  part = "the first 2,000 characters of the page"
+}
+
+source "N12" {
+  cite = "Desert animals, a copy of a press piece"
+  at   = "fayllar.org"
+  kind = "keeper"
+  part = "a copy"
+}
+
+source "N13" {
+  cite = "Hadrurus, page 65"
+  at   = "scorpiones.pl"
+  kind = "keeper"
+  part = "the first 2,000 characters of the page"
+}
+
+source "N14" {
+  cite = "Entwicklung"
+  at   = "brachypelma-smithi.de"
+  kind = "keeper"
+  part = "the first 2,000 characters of the page"
+}
+
+source "N15" {
+  cite = "Eggs"
+  at   = "tarantulaspider.net"
+  kind = "keeper"
+  part = "the first 2,000 characters of the page"
+}
+
+source "N16" {
+  cite = "Kokon"
+  at   = "spiderstars.de"
+  kind = "keeper"
+  part = "the first 2,000 characters of the page"
+}
+
+source "N17" {
+  cite = "A zoo visit, July 2024"
+  at   = "thezooreviewer.blogspot.com/2024/07"
+  kind = "society"
+  part = "the first 2,000 characters of the page"
+}
+
+source "N18" {
+  cite = "Giant vinegaroon"
+  at   = "oaklandzoo.org; the number of eggs also arizonahandbook.com and cachnao.com"
+  kind = "society"
+  part = "the first 2,000 characters of the page"
+}
+
+source "N19" {
+  cite = "A study of wild Mastigoproctus, J. Arachnol. 52(3)"
+  at   = "doi.org/10.1636/JoA-S-22-044"
+  kind = "paper"
+  part = "abstract"
+}
+
+source "N20" {
+  cite = "Brumation of leopard geckos"
+  at   = "reptifiles.com"
+  kind = "keeper"
+  part = "the first 2,000 characters of the page"
+}
+
+source "N21" {
+  cite = "Quarantine of leopard geckos"
+  at   = "leopardgeckoslondon.com, leopardgeckos.co.za, leopardgeckos101.net"
+  kind = "keeper"
+  part = "the first 2,000 characters of the page"
+}
+
+source "N22" {
+  cite = "Hatchlings, Aug 2010"
+  at   = "satriareptilesamphibians.blogspot.com/2010/08"
+  kind = "keeper"
+  part = "the first 2,000 characters of the page"
+}
+
+source "N23" {
+  cite = "Growth and molting of mantises"
+  at   = "usmantis.com; biologyinsights.com"
+  kind = "keeper"
+  part = "the first 2,000 characters of the page"
+}
+
+source "N24" {
+  cite = "A keeper on mantises just hatched"
+  at   = "blipfoto.com/entry/2645856734026925189"
+  kind = "keeper"
+  part = "one post"
+}
+
+source "N25a" {
+  cite = "Molting"
+  at   = "minaxtarantulas.com"
+  kind = "keeper"
+  part = "the first 2,000 characters of the page"
+}
+
+source "N25b" {
+  cite = "Premolt"
+  at   = "tomsbigspiders.com"
+  kind = "keeper"
+  part = "the first 2,000 characters of the page"
+}
+
+source "N25c" {
+  cite = "Tarantula care"
+  at   = "petcaretips.net"
+  kind = "keeper"
+  part = "the first 2,000 characters of the page"
+}
+
+source "N25d" {
+  cite = "Die Haut"
+  at   = "pbonline.at/vsp"
+  kind = "keeper"
+  part = "the first 2,000 characters of the page"
+}
+
+source "N26" {
+  cite = "Brum & Araujo 2007, the first stages of Porcellio dilatatus, Rev. Bras. Zool."
+  kind = "paper"
+}
+
+source "N28" {
+  cite = "Two studies of where leopard geckos stay, Zoo Biol. 36:273 (2017) and Biol. Open 12(10) bio060114"
+  kind = "paper"
+  part = "abstracts"
+}
+
+source "N29" {
+  cite = "Gefen & Ar 2004, J. Exp. Biol. 207:1017"
+  kind = "paper"
+  part = "abstract"
+}
+
+source "N30" {
+  cite = "Emperor scorpions"
+  at   = "ecotarium.org; thesprucepets.com; jjext.com"
+  kind = "society"
+  part = "the first 2,000 characters of the page"
+}
+
+source "S27b" {
+  cite = "An unexpected birth, May 2009"
+  at   = "pomoyemu.blogspot.com/2009/05"
+  kind = "keeper"
+}
+
+source "S32b" {
+  cite = "A former zoo keeper, Scorpion articles"
+  at   = "blogs.thatpetplace.com"
+  kind = "society"
+  part = "the first 2,000 characters of the page"
+}
+
+source "S36b" {
+  cite = "How to go on vacation with your pet tarantula"
+  at   = "tarantulaheaven.com"
+  kind = "keeper"
+}
+
+source "S37b" {
+  cite = "How long can you leave a tarantula home alone, reviewed by a veterinarian"
+  at   = "petkeen.com"
+  kind = "society"
+}
+
+source "S58c" {
+  cite = "How to tell if a scorpion is pregnant"
+  at   = "biologyinsights.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "S59c" {
+  cite = "How often do scorpions molt"
+  at   = "biologyinsights.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
 source "memory" {
   cite = "From memory, not seen in a source: verify before use"
   kind = "memory"
