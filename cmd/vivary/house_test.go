@@ -26,6 +26,7 @@ var (
 	days   = flag.Int("days", 365, "how many days of it")
 	step   = flag.Int("step", 3, "how many days lie between two builds")
 	from   = flag.Uint64("house", 0, "the seed of the first house")
+	entry  = flag.Int("entries", 0, "how many entries of each house's year are printed, to be read as the person in front of the boxes")
 )
 
 // TestYearOfAHouse lets a house of sixty boxes live through a year: animals moult, mate,
@@ -43,9 +44,10 @@ func TestYearOfAHouse(t *testing.T) {
 				j.day()
 				builds++
 			}
-			j.report()
 			t.Logf("%d builds, %.0f ms each; %d lines of log; %d came, %d here, %d went", builds,
 				float64(time.Since(began).Milliseconds())/float64(builds), len(j.w.Log), j.w.Came, j.w.Here(), j.w.Went)
+			j.readers()
+			j.report()
 		})
 	}
 }
@@ -104,6 +106,7 @@ func (j *judge) day() {
 		return
 	}
 	j.conserved()
+	j.print()
 	for d := j.w.Today; d < j.w.Today+civil.Date(*step); d++ {
 		var today []stop
 		for i := range j.shown {
@@ -170,6 +173,18 @@ func (j *judge) build() bool {
 		j.listed()
 	}
 	return true
+}
+
+// print prints the round of today, on so many days of the year as were asked for.
+func (j *judge) print() {
+	if *entry == 0 || int(j.w.Today) / *step % max(1, *days / *step / *entry) != 0 {
+		return
+	}
+	for _, o := range j.shown {
+		if o.Calendar == "rounds" && o.Day == j.w.Today && o.At != "" {
+			j.Logf("%s %s: %s\n%s\n", o.Day, o.At, o.Summary, o.Description)
+		}
+	}
 }
 
 // listed holds that the day's list prints, whatever is wrong.

@@ -47,7 +47,7 @@ func New(seed uint64) *World {
 				instar += w.rng.IntN(2)
 			}
 			l := &Lot{Block: s.block, Stage: s.stage, Instar: instar, Count: s.total, Female: strings.HasPrefix(s.count, "0.1")}
-			l.planned = Lot0{l.Count, l.Stage, l.Instar}
+			l.planned = asPlanned{l.Count, l.Stage, l.Instar}
 			if l.Stage == "adult" && kinds[s.template].Stage != nil {
 				l.Instar = 7
 			}
@@ -85,7 +85,7 @@ func (w *World) Files(on civil.Date) map[string]string {
 
 func (w *World) common() string {
 	var out strings.Builder
-	out.WriteString(strings.Replace(Common, `  at     = "19:30"`, `  at     = "19:30"`+"\n"+`  keeper = "lead"`, 1))
+	out.WriteString(strings.NewReplacer(`  at     = "19:30"`, `  at     = "19:30"`+"\n"+`  keeper = "lead"`, `  humidity    = "50 to 60 %"`, `  humidity    = "50 to 60 %"`+"\n"+`  round       = "evening"`).Replace(Common))
 	for _, k := range []string{"lead", "relief", "second"} {
 		fmt.Fprintf(&out, "\nkeeper %q {\n  trained = \"venom, hairs, breeding, feeding\"\n}\n", k)
 	}

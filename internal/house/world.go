@@ -53,14 +53,15 @@ type Lot struct {
 	// Refusals is how many meals in a row were refused.
 	Refusals int
 
-	matedFor int        // days until the birth, from the mating
-	hatch    civil.Date // of a brood: the first moult
-	part     bool       // what States says is true of one of them only
-	planned  Lot0
+	matedFor int // days from the mating until the birth
+	// next is the day of what comes next: of a brood its first moult and then its parting,
+	// before a moult the moult, of a sac its taking.
+	next    civil.Date
+	planned asPlanned
 }
 
-// Lot0 is how the plan has it, before the log.
-type Lot0 struct {
+// asPlanned is how the plan has a lot, before the log.
+type asPlanned struct {
 	Count  int
 	Stage  string
 	Instar int
@@ -75,9 +76,9 @@ const Open = civil.Date(1 << 29)
 
 // Line is a line of the log.
 type Line struct {
-	Date  civil.Date
-	Text  string // after the day
-	Extra string // what it was meant for, of a slip
+	Date civil.Date
+	Text string // after the day
+	Slip bool   // it cannot be so
 }
 
 // Total is how many animals live in a box.
@@ -138,7 +139,7 @@ func (w *World) Away(on civil.Date) bool {
 func (w *World) LogUntil(on civil.Date) string {
 	var out strings.Builder
 	for _, l := range w.Log {
-		if l.Date <= on || l.Extra == "future" {
+		if l.Date <= on {
 			out.WriteString(l.Date.String() + " " + l.Text + "\n")
 		}
 	}
@@ -177,7 +178,7 @@ func (w *World) write(b *Box, l *Lot, word string, rest ...any) {
 // Said reports whether the log of a day has a word about a lot.
 func (w *World) Said(b *Box, l *Lot, word string, on civil.Date) bool {
 	return slices.ContainsFunc(w.Log, func(x Line) bool {
-		return x.Date == on && x.Extra == "" && strings.HasPrefix(x.Text, strings.TrimSpace(b.Name+" "+l.Block)+" "+word)
+		return x.Date == on && !x.Slip && strings.HasPrefix(x.Text, strings.TrimSpace(b.Name+" "+l.Block)+" "+word)
 	})
 }
 

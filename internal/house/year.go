@@ -38,7 +38,7 @@ func (w *World) sort() {
 func (w *World) due(b *Box, l *Lot) {
 	switch {
 	case l.Count == 0:
-	case l.Block == "" && l.Stage == "newborn" && w.Today >= l.hatch:
+	case l.Block == "" && l.Stage == "newborn" && w.Today >= l.next:
 		w.firstMoult(b, l)
 	case l.In(Mated, w.Today) && b.Kind().Carry[1] > 0 && w.Today >= l.States[Mated].From+civil.Date(l.matedFor):
 		w.birth(b, l)
@@ -46,8 +46,14 @@ func (w *World) due(b *Box, l *Lot) {
 		if w.say(b, l, "late") {
 			l.begin(Late, w.Today+1, Open)
 		}
-	case l.In(Premoult, w.Today) && w.Today >= l.hatch:
+	case l.In(Premoult, w.Today) && w.Today >= l.next:
 		w.moult(b, l)
+	case l.In(Premoult, w.Today) && w.Today == l.next-1 && w.chance(300):
+		if w.say(b, l, "hanging") { // on its back: the same state
+			l.begin(Moulting, w.Today, l.next)
+		}
+	case l.In(Sac, w.Today) && w.Today >= l.next && w.say(b, l, "sac-taken"):
+		l.end(Sac, w.Today)
 	}
 }
 
@@ -55,7 +61,7 @@ func (w *World) due(b *Box, l *Lot) {
 func (w *World) say(b *Box, l *Lot, word string, rest ...any) bool {
 	w.write(b, l, word, rest...)
 	last := w.Log[len(w.Log)-1]
-	if _, found := plan.ParseLogLine(0, last.Date.String()+" "+last.Text); len(found) > 0 {
+	if _, found := plan.ParseLogLine(1, last.Date.String()+" "+last.Text); len(found) > 0 {
 		w.Log = w.Log[:len(w.Log)-1]
 		return false
 	}
@@ -70,7 +76,7 @@ func (w *World) birth(b *Box, l *Lot) {
 	for _, s := range []State{Mated, Near, Late} {
 		l.end(s, w.Today)
 	}
-	brood := &Lot{Stage: "newborn", Instar: 1, Count: n, Mother: l, hatch: w.Today + civil.Date(w.between(k.OnHer[0], k.OnHer[1]))}
+	brood := &Lot{Stage: "newborn", Instar: 1, Count: n, Mother: l, next: w.Today + civil.Date(w.between(k.OnHer[0], k.OnHer[1]))}
 	brood.begin(Newborn, w.Today, Open)
 	l.begin(Birth, w.Today, w.Today+2)
 	l.begin(Brood, w.Today+2, Open)
@@ -93,9 +99,9 @@ func (w *World) firstMoult(b *Box, l *Lot) {
 	} else {
 		l.States[Newborn] = Span{born, born + 31}
 	}
-	l.hatch = w.Today + civil.Date(w.between(4, 13)) // when they are taken out
+	l.next = w.Today + civil.Date(w.between(4, 13)) // when they are taken out
 	if !b.Kind().Alone {
-		l.hatch += civil.Date(w.between(20, 200))
+		l.next += civil.Date(w.between(20, 200))
 	}
 }
 
@@ -132,7 +138,7 @@ func (w *World) happen(b *Box, l *Lot, days int) {
 		w.move(b, l)
 	case calm && k.Prey && l.Count == 1 && (l.Stage != "adult" || k.Grown) && often(9):
 		l.begin(Premoult, w.Today, Open)
-		l.hatch = w.Today + civil.Date(w.between(5, 25))
+		l.next = w.Today + civil.Date(w.between(5, 25))
 		if !w.chance(700) {
 			w.moult(b, l)
 		} else {
@@ -149,6 +155,13 @@ func (w *World) happen(b *Box, l *Lot, days int) {
 		w.write(b, l, "gravid?")
 		l.begin(Mated, w.Today+1, w.Today+60)
 		l.begin(Near, w.Today+1, w.Today+60)
+	case l.Block == "colony" && l.In(Mated, w.Today) && often(20) && w.say(b, l, "not-gravid"):
+		l.end(Mated, w.Today)
+		l.end(Near, w.Today)
+	case calm && l.Female && b.Template == "redknee" && often(1) && w.say(b, l, "laid"):
+		l.begin(Sac, w.Today, Open)
+		l.next = w.Today + civil.Date(w.between(35, 42))
+	case k.Prey && often(1) && w.say(b, l, "ill"), k.Prey && often(1) && w.say(b, l, "treated", 5), often(1) && w.say(b, l, "recovered"):
 	case calm && l.Female && k.Carry[1] > 0 && !l.In(Mated, w.Today) && !l.In(Round, w.Today) && often(3):
 		w.mate(b, l, w.between(k.Carry[0], k.Carry[1]))
 	case often(1):
@@ -219,7 +232,7 @@ func (w *World) move(b *Box, l *Lot) {
 // takenOut are young that leave their mother: to an empty box, or to where nobody has
 // written.
 func (w *World) takenOut(b *Box, l *Lot) {
-	if l.Mother == nil || l.Stage == "newborn" || w.Today < l.hatch {
+	if l.Mother == nil || l.Stage == "newborn" || w.Today < l.next {
 		return
 	}
 	n := l.Count
@@ -239,14 +252,14 @@ func (w *World) takenOut(b *Box, l *Lot) {
 		b.Lost = w.Today
 	}
 	l.Mother.end(Round, w.Today+7)
-	l.Mother, l.hatch = nil, Open // they are counted where they were
+	l.Mother, l.next = nil, Open // they are counted where they were
 }
 
 // part takes some of a brood away; with the last of them her quiet time ends, a week
 // later.
 func (w *World) part(b *Box, l *Lot, n int) {
 	if l.Count -= n; l.Count > 0 {
-		l.hatch = w.Today + civil.Date(w.between(20, 90))
+		l.next = w.Today + civil.Date(w.between(20, 90))
 		return
 	}
 	l.Mother.end(Round, w.Today+7)
@@ -273,5 +286,5 @@ func (w *World) slip() {
 	case 5:
 		w.write(b, l, "counted", 900)
 	}
-	w.Log[len(w.Log)-1].Extra = "slip"
+	w.Log[len(w.Log)-1].Slip = true
 }

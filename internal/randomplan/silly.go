@@ -54,7 +54,7 @@ func (p *Plan) Silly(lines int) *Ledger {
 
 // understood reports whether the language knows a line.
 func understood(text string) bool {
-	_, found := plan.ParseLogLine(0, text[:len(text)-1])
+	_, found := plan.ParseLogLine(1, text[:len(text)-1])
 	return len(found) == 0
 }
 
