@@ -85,7 +85,7 @@ var Never = map[State][]string{
 	Soft:     {"live", "deep-clean", "weigh", "handle", "rehouse"},
 	Mated:    {"weigh", "handle"},
 	Near:     {"deep-clean"},
-	Late:     {"live", "dish", "spot-clean", "deep-clean", "weigh", "handle", "rehouse"},
+	Late:     {"live", "dish", "deep-clean", "weigh", "handle", "rehouse"},
 	Sac:      {"live", "dish", "spot-clean", "mist", "deep-clean", "weigh", "handle", "rehouse"},
 	Settling: {"feed", "handle", "weigh"},
 	Rest:     {"feed", "deep-clean", "handle"},

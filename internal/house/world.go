@@ -21,6 +21,8 @@ type World struct {
 	// Came and Went are how many animals came into the house, those that were born here
 	// among them, and how many left it: died, or were sold.
 	Came, Went int
+	// Careful is a house whose log has no line that cannot be so.
+	Careful bool
 
 	rng *rand.Rand
 }

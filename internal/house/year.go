@@ -23,7 +23,7 @@ func (w *World) Pass(days int) {
 			w.happen(b, l, days)
 		}
 	}
-	if w.chance(60 * days) {
+	if w.chance(60*days) && !w.Careful {
 		w.slip()
 	}
 	w.sort()
