@@ -31,7 +31,7 @@ func (j *judge) readers() {
 				j.Fatal(err)
 			}
 			if d := firstDifference(starts(shown, loc), timed(answer.Feed(i), loc, from, to)); d != "" {
-				j.wrong("a calendar program sees something else: "+reader, nil, j.w.Today, d)
+				j.Errorf("-house %d: %s sees something else in %s: %s", j.w.Seed, reader, name, d)
 			}
 		}
 	}

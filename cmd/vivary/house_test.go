@@ -48,8 +48,8 @@ func TestYearOfAHouse(t *testing.T) {
 			}
 			t.Logf("%d builds, %.0f ms each; %d lines of log; %d came, %d here, %d went", builds,
 				float64(time.Since(began).Milliseconds())/float64(builds), len(j.w.Log), j.w.Came, j.w.Here(), j.w.Went)
-			j.readers()
 			j.report()
+			j.readers()
 		})
 	}
 }
