@@ -56,10 +56,18 @@ var Keeper = &Block{
 
 // Skills are what a keeper may be trained in.
 var Skills = choices(
-	"venom", "work with species whose venom is medically significant",
-	"hairs", "work with spiders that throw off hairs",
-	"breeding", "work with gravid females and broods",
-	"feeding", "feed live prey",
+	SkillVenom, "work with species whose venom is medically significant",
+	SkillHairs, "work with spiders that throw off hairs",
+	SkillBreeding, "work with gravid females and broods",
+	SkillFeeding, "feed live prey",
+)
+
+// The skills. Which of them work with a species or a state asks for, package roster says.
+const (
+	SkillVenom    = "venom"
+	SkillHairs    = "hairs"
+	SkillBreeding = "breeding"
+	SkillFeeding  = "feeding"
 )
 
 // Round is one pass past the enclosures at a time of day.

@@ -191,20 +191,22 @@ func contactUnsaid(r *Rule, c *Collection) {
 	}
 }
 
-// livePrey finds meals that a plan has live, by somebody who is not to feed live prey.
+// livePrey finds meals that a plan has live and that are left out, since whoever stands
+// in is not to feed live prey.
 func livePrey(r *Rule, e *Enclosure) {
 	for i := range e.Series {
 		s := &e.Series[i]
 		if s.Meal == nil || s.Kind != schema.KindFeed || !s.Meal.Killed.Set() || s.Meal.Killed.V {
 			continue
 		}
-		for d := s.Days.Next(e.Horizon.Today); d >= 0; d = s.Days.Next(d + 1) {
-			who, _ := e.Roster.Doer(s, d)
-			if who == s.Keeper || e.Roster.MayFeedLive(who) {
+		for _, out := range s.Causes {
+			d := out.Days.Next(e.Horizon.Today)
+			if out.Why != roster.Untrained || d < 0 || e.Roster.May(s, d).Live {
 				continue
 			}
+			who, _ := e.Roster.Doer(s, d)
 			e.Add(finding.Finding{Rule: &r.Rule, At: s.Meal.Killed.At, Source: r.Source,
-				Text:  who + " gives live prey on " + e.Horizon.Date(d).Words() + ", and is not said to be trained in feeding",
+				Text:  "the meal of " + e.Horizon.Date(d).Words() + " is left out: " + who + " stands in, and is not said to be trained in feeding live prey",
 				Write: "no killed = false, or trained = \"feeding\" in keeper \"" + who + "\""})
 			break
 		}
