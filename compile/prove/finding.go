@@ -113,7 +113,7 @@ func (b *breach) causedBy(x *roster.Entry, c *roster.Cause) {
 			b.away, b.keepers = c.Away, !x.Kind.StandIn && !x.Feeds()
 		}
 	case roster.Untrained, roster.TooFew:
-		if b.unfit == nil && c.Away != nil {
+		if b.unfit == nil {
 			b.away, b.unfit = c.Away, c
 		}
 	case roster.Held:
@@ -224,6 +224,8 @@ func (b *breach) mend() (at source.Place, write, once string) {
 		return b.owner(), b.bring(), ""
 	case b.unshown != nil:
 		return b.mendShown()
+	case b.unfit != nil && b.away == nil:
+		return b.unfit.At, "as many people as are there and trained for it", "people " + place(b.unfit.At)
 	case b.away != nil && !b.Name.PerMeal:
 		return b.mendAway()
 	case b.Name.PerMeal && b.away != nil:

@@ -218,6 +218,15 @@ func (s *Shared) Ring(e *Entry, i int) string {
 	return ""
 }
 
+// Opens returns the first day from i on when somebody comes who may open the enclosure of
+// an entry.
+func (s *Shared) Opens(e *Entry, i int) int {
+	for i = s.People.Present(e.Keeper, i); e.Shut != nil && i < s.Horizon.Days && e.Shut.Has(i); {
+		i = s.People.Present(e.Keeper, i+1)
+	}
+	return i
+}
+
 // shut returns the days on which whoever does an entry may not open its enclosure, or
 // nil for none.
 func (b *builder) shut(e *Entry) horizon.Days {
