@@ -296,29 +296,38 @@ func (b *builder) fitting(d *Duty, unfit horizon.Days) *Duty {
 	return &out
 }
 
-// notDone says of days of an entry on which somebody is there who may not do it that
-// this is why, and takes out those that still stand.
-func (b *builder) notDone(e *Entry, unfit horizon.Days, planned horizon.Days) {
-	if unfit == nil {
-		return
-	}
+// notDone says of days on which somebody is there who may not do an entry that this is
+// why it is not done, of those too to which it would have been moved; and takes out those
+// that still stand.
+func (b *builder) notDone(e *Entry, unfit, planned horizon.Days) {
+	d := b.People.Of(e.Keeper)
 	for i := planned.Next(b.Horizon.Today); i >= 0; i = planned.Next(i + 1) {
-		if !unfit.Has(i) {
+		at := i
+		if d != nil && d.Away.Has(i) && !d.Visits.Has(i) {
+			at = b.nextRound(e, d, i)
+		}
+		if at >= b.Horizon.Days || !unfit.Has(at) || at != i && e.Days.Has(at) {
 			continue
 		}
-		a := b.May(e, i)
-		c := Cause{Why: Untrained, Hold: a.Hold, At: e.Round.People.At}
-		if a.Few && a.Lacks == "" && !a.Does(e.Kind) {
-			c.Why = TooFew
-		}
-		if c.Away = b.awayOn(e, &a, i); c.Away != nil {
-			c.At = c.Away.At
-		}
-		b.take(e, c, i)
+		c := b.untrained(e, at)
+		b.take(e, c, at)
 		if c.Why == TooFew {
-			b.enough(e, unfit, c, i)
+			b.enough(e, unfit, c, at)
 		}
 	}
+}
+
+// untrained is why an entry is not done on day i by whoever is there.
+func (b *builder) untrained(e *Entry, i int) Cause {
+	a := b.May(e, i)
+	c := Cause{Why: Untrained, Hold: a.Hold, At: e.Round.People.At}
+	if a.Few && a.Lacks == "" && !a.Does(e.Kind) {
+		c.Why = TooFew
+	}
+	if c.Away = b.awayOn(e, &a, i); c.Away != nil {
+		c.At = c.Away.At
+	}
+	return c
 }
 
 // enough puts what falls on day i, when too few are there, on the first day after it
