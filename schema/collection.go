@@ -54,6 +54,18 @@ var Keeper = &Block{
 	},
 }
 
+// Contact is somebody to ring who does no care.
+var Contact = &Block{
+	Name: "contact", Label: "name", Once: true,
+	Doc:     "Somebody to ring who does no care here: a veterinarian, a mentor. The lists of those who stand in have the number; a feed never has.",
+	Example: "contact \"vet\" {\n  title = \"Veterinarian\"\n  phone = \"on the door\"\n}",
+	Attrs: []Attr{
+		titleAttr,
+		{Name: "phone", Kind: Text, Required: true, Doc: "How to reach them. It is printed for stand-ins and never put into a feed.", Example: `"on the door"`},
+		noteAttr,
+	},
+}
+
 // Skills are what a keeper may be trained in.
 var Skills = choices(
 	SkillVenom, "work with species whose venom is medically significant",
