@@ -51,6 +51,9 @@ type few struct {
 func (c *Collection) tooFew(x *plan.Round) []*few {
 	var out []*few
 	for _, e := range c.Roster.In[x] {
+		if e.After != 0 {
+			continue // it goes with a meal
+		}
 		for k := range e.Causes {
 			cause := &e.Causes[k]
 			if cause.Why != roster.TooFew || cause.Days.Next(c.Horizon.Today) < 0 {
