@@ -41,7 +41,7 @@ func init() {
 		holder any
 		block  *schema.Block
 	}{
-		{About{}, schema.Collection}, {Room{}, schema.Room}, {Keeper{}, schema.Keeper},
+		{About{}, schema.Collection}, {Room{}, schema.Room}, {Keeper{}, schema.Keeper}, {Contact{}, schema.Contact},
 		{Round{}, schema.Round}, {Away{}, schema.Away}, {Calendar{}, schema.Calendar},
 		{Enclosure{}, schema.Enclosure}, {Template{}, schema.Template},
 		{SpeciesSheet{}, schema.Species}, {FeederSheet{}, schema.Feeder}, {Source{}, schema.Source},

@@ -61,6 +61,7 @@ type Collection struct {
 	Location   *time.Location
 	Rooms      []*Room      // in walking order
 	Keepers    []*Keeper    // by name
+	Contacts   []*Contact   // by name
 	Rounds     []*Round     // by time of day, then name
 	Aways      []*Away      // by first day
 	Calendars  []*Calendar  // by name
@@ -87,7 +88,7 @@ func (c *Collection) Keeper(name string) *Keeper { return c.keepers[name] }
 // enclosures.
 func (c *Collection) SharesWith(o *Collection) bool {
 	l, m := &c.Library.own, &o.Library.own
-	return c.About == o.About && slices.Equal(c.Rooms, o.Rooms) && slices.Equal(c.Keepers, o.Keepers) &&
+	return c.About == o.About && slices.Equal(c.Rooms, o.Rooms) && slices.Equal(c.Keepers, o.Keepers) && slices.Equal(c.Contacts, o.Contacts) &&
 		slices.Equal(c.Rounds, o.Rounds) && slices.Equal(c.Aways, o.Aways) && slices.Equal(c.Calendars, o.Calendars) &&
 		maps.Equal(l.feeders, m.feeders) && maps.Equal(l.sources, m.sources)
 }
@@ -140,6 +141,17 @@ type Keeper struct {
 
 // Shown returns the title that people see.
 func (k *Keeper) Shown() string { return title(k.Title, k.Name.V) }
+
+// Contact is a contact block: somebody to ring who does no care.
+type Contact struct {
+	Head
+	Title Written[string] `care:"title"`
+	Phone Written[string] `care:"phone"`
+	Note  Written[string] `care:"note"`
+}
+
+// Shown returns the title that people see.
+func (c *Contact) Shown() string { return title(c.Title, c.Name.V) }
 
 // Round is a round block. The round that is used where a plan has none has no
 // place and is named "daily".

@@ -73,6 +73,7 @@ type blocks struct {
 	abouts     []*About
 	rooms      []*Room
 	keepers    []*Keeper
+	contacts   []*Contact
 	rounds     []*Round
 	aways      []*Away
 	calendars  []*Calendar
@@ -93,6 +94,8 @@ func (b *blocks) add(file []any) {
 			b.rooms = append(b.rooms, x)
 		case *Keeper:
 			b.keepers = append(b.keepers, x)
+		case *Contact:
+			b.contacts = append(b.contacts, x)
 		case *Round:
 			b.rounds = append(b.rounds, x)
 		case *Away:

@@ -33,6 +33,7 @@ func (r *resolver) resolve() {
 	r.about()
 	c.Rooms, c.rooms = byName(r, r.blocks.rooms, "room")
 	c.Keepers, c.keepers = byName(r, r.blocks.keepers, "keeper")
+	c.Contacts, _ = byName(r, r.blocks.contacts, "contact")
 	c.Rounds, c.rounds = byName(r, r.blocks.rounds, "round")
 	c.Calendars, _ = byName(r, r.blocks.calendars, "calendar")
 	_, templates := byName(r, r.blocks.templates, "template")

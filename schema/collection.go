@@ -54,12 +54,32 @@ var Keeper = &Block{
 	},
 }
 
+// Contact is somebody to ring who does no care.
+var Contact = &Block{
+	Name: "contact", Label: "name", Once: true,
+	Doc:     "Somebody to ring who does no care here: a veterinarian, a mentor. The lists of those who stand in have the number; a feed never has.",
+	Example: "contact \"vet\" {\n  title = \"Veterinarian\"\n  phone = \"on the door\"\n}",
+	Attrs: []Attr{
+		titleAttr,
+		{Name: "phone", Kind: Text, Required: true, Doc: "How to reach them. It is printed for stand-ins and never put into a feed.", Example: `"on the door"`},
+		noteAttr,
+	},
+}
+
 // Skills are what a keeper may be trained in.
 var Skills = choices(
-	"venom", "work with species whose venom is medically significant",
-	"hairs", "work with spiders that throw off hairs",
-	"breeding", "work with gravid females and broods",
-	"feeding", "feed live prey",
+	SkillVenom, "work with species whose venom is medically significant",
+	SkillHairs, "work with spiders that throw off hairs",
+	SkillBreeding, "work with gravid females and broods",
+	SkillFeeding, "feed live prey",
+)
+
+// The skills. Which of them work with a species or a state asks for, package roster says.
+const (
+	SkillVenom    = "venom"
+	SkillHairs    = "hairs"
+	SkillBreeding = "breeding"
+	SkillFeeding  = "feeding"
 )
 
 // Round is one pass past the enclosures at a time of day.

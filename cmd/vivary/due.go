@@ -94,6 +94,7 @@ func hasRound(r *compile.Result, name string) bool {
 type sheet struct {
 	rounds.Sheet
 	keepers []string
+	ring    []string // numbers, for who stands in and for lists on paper
 }
 
 // sheetsOf returns the rounds of the days asked for, by day and time: all of them, or
@@ -116,7 +117,7 @@ func sheetsOf(r *compile.Result, f *flags) []sheet {
 	for day := r.Horizon.Today; day < r.Horizon.Today+f.days; day++ {
 		for _, x := range walks {
 			if x.round.Days.Has(day) {
-				out = append(out, sheet{x.round.On(day), doers(r, x.picks, day)})
+				out = append(out, sheet{x.round.On(day), doers(r, x.picks, day), ring(r, x.round.Plan, x.picks, day)})
 			}
 		}
 	}
@@ -151,6 +152,9 @@ func printSheet(w *world, c *plan.Collection, s *sheet) {
 	for _, l := range s.Lines {
 		fmt.Fprintln(w.out, strings.TrimRight("    "+l, " "))
 	}
+	if len(s.ring) > 0 {
+		fmt.Fprintf(w.out, "    Ring: %s\n", strings.Join(s.ring, "; "))
+	}
 }
 
 // jsonRound is a round of the JSON form. Rounds, keepers, enclosures and animals go
@@ -160,6 +164,7 @@ type jsonRound struct {
 	At      string     `json:"at"`
 	Round   string     `json:"round"`
 	Keepers []string   `json:"keepers,omitempty"`
+	Ring    []string   `json:"ring,omitempty"`
 	Minutes int        `json:"minutes"`
 	Holds   []string   `json:"holds,omitempty"`
 	Lines   []jsonLine `json:"lines"`
@@ -196,7 +201,7 @@ func dueJSON(w *world, sheets []sheet) int {
 	for i := range sheets {
 		s := &sheets[i]
 		j := jsonRound{Date: s.Date.String(), At: s.Round.Clock.V.String(), Round: s.Round.Name.V, Minutes: s.Minutes, Holds: s.Held, Lines: []jsonLine{}}
-		j.Keepers = s.keepers
+		j.Keepers, j.Ring = s.keepers, s.ring
 		for _, d := range s.Due {
 			jl := jsonLine{Kind: d.Kind.Name, Text: d.Text, First: d.First, Last: d.Last}
 			for _, t := range d.Stops {

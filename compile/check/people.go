@@ -35,48 +35,20 @@ var people = []*Rule{
 		Source:  "lifeandscience.org/keepers/2011/05/18/scorplings: young found by surprise",
 		Instead: "Let somebody trained in breeding cover it, or be there."}},
 	{Enclosure: livePrey, Rule: finding.Rule{ID: "live-prey-untrained", Severity: finding.Caution, Silence: finding.ByReason,
-		Title:   "Somebody who is not trained in feeding gives live prey while standing in.",
-		Why:     "Live prey that is not watched bites a soft animal, and gets out. Without killed = false in the plan it would be killed first.",
+		Title:   "A meal is left out, since the plan has it live and whoever stands in is not trained in feeding.",
+		Why:     "Live prey that is not watched bites a soft animal, and gets out. Without killed = false in the plan it is killed first, and given.",
 		Source:  "common practice, no source",
 		Instead: "Take out killed = false, or train them, or let the meal wait."}},
+	{Enclosure: leftUntrained, Rule: finding.Rule{ID: "left-untrained", Severity: finding.Urgent, Silence: finding.Never,
+		Title:   "Animals that must not be left without a trained person are.",
+		Why:     "A birth, a brood, a moult, mites or an illness ask for decisions, and a stand-in who is not trained may only look from outside.",
+		Source:  "common practice, no source; that disturbed mothers eat their young: chrisological.de nachwuchs [keeper]",
+		Instead: "Let somebody who is trained stand in on those days, train whoever does, or leave later."}},
 	{Collection: contactUnsaid, Rule: finding.Rule{ID: "contact-unsaid", Severity: finding.Advice, Silence: finding.ByReason,
 		Title:   "Somebody stands in, and how to reach the keeper is not said.",
 		Why:     "At ten in the evening a stand-in with a question needs a number, and a second one.",
 		Source:  "homesafenhappy.com/petownerschecklist.htm and other checklists for owners",
 		Instead: "Write phone in both keeper blocks. It is never put into a feed."}},
-}
-
-func twoPeople(r *Rule, c *Collection) {
-	for _, x := range c.Plan.Rounds {
-		if !x.People.Set() || x.People.V < 2 {
-			continue
-		}
-		f := finding.Finding{Rule: &r.Rule, At: x.People.At, Source: r.Source}
-		text := "the " + x.Shown() + " takes " + strconv.Itoa(x.People.V) + " people, and "
-		if n := len(c.Plan.Keepers); x.People.V > n {
-			f.Text, f.Write = text+"the plan has "+strconv.Itoa(n), "keeper \"second\" { }"
-			c.Add(f)
-			continue
-		}
-		for d := c.Horizon.Today; d < c.Horizon.Days; d++ {
-			if n := c.there(d); n < x.People.V {
-				f.Text, f.Write = text+"on "+c.Horizon.Date(d).Words()+" there are "+strconv.Itoa(n), "another keeper, or fewer people while somebody is away"
-				c.Add(f)
-				break
-			}
-		}
-	}
-}
-
-// there is how many keepers are not away on day i.
-func (c *Collection) there(i int) int {
-	n := 0
-	for _, k := range c.Plan.Keepers {
-		if away := c.Roster.People.Away(k.Name.V); away == nil || !away.Has(i) {
-			n++
-		}
-	}
-	return n
 }
 
 // keeperUnsaid finds rounds of which nobody knows whose they are, once somebody is
@@ -191,20 +163,22 @@ func contactUnsaid(r *Rule, c *Collection) {
 	}
 }
 
-// livePrey finds meals that a plan has live, by somebody who is not to feed live prey.
+// livePrey finds meals that a plan has live and that are left out, since whoever stands
+// in is not to feed live prey.
 func livePrey(r *Rule, e *Enclosure) {
 	for i := range e.Series {
 		s := &e.Series[i]
 		if s.Meal == nil || s.Kind != schema.KindFeed || !s.Meal.Killed.Set() || s.Meal.Killed.V {
 			continue
 		}
-		for d := s.Days.Next(e.Horizon.Today); d >= 0; d = s.Days.Next(d + 1) {
-			who, _ := e.Roster.Doer(s, d)
-			if who == s.Keeper || e.Roster.MayFeedLive(who) {
+		for _, out := range s.Causes {
+			d := out.Days.Next(e.Horizon.Today)
+			if out.Why != roster.Untrained || d < 0 || e.Roster.May(s, d).Live {
 				continue
 			}
+			who, _ := e.Roster.Doer(s, d)
 			e.Add(finding.Finding{Rule: &r.Rule, At: s.Meal.Killed.At, Source: r.Source,
-				Text:  who + " gives live prey on " + e.Horizon.Date(d).Words() + ", and is not said to be trained in feeding",
+				Text:  "the meal of " + e.Horizon.Date(d).Words() + " is left out: " + who + " stands in, and is not said to be trained in feeding live prey",
 				Write: "no killed = false, or trained = \"feeding\" in keeper \"" + who + "\""})
 			break
 		}

@@ -8,6 +8,7 @@ import (
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema"
+	"vivary/schema/civil"
 	"vivary/schema/quantity"
 	"vivary/schema/wording"
 )
@@ -23,7 +24,7 @@ var security = []*Rule{
 		Title:   "Somebody who is not trained for it looks after a species whose venom is a danger to life.",
 		Why:     "Stings and bites happen through inattention and for want of practice.",
 		Source:  "docslib.org/doc/2943989, Safe laboratory management for arachnids of medical importance, 2011",
-		Instead: "Have it done by somebody who is, also in an absence; write trained = \"venom\" only of those who are."}},
+		Instead: "Have it done by somebody who is. In an absence a stand-in leaves it shut, and somebody who is trained is there to be rung; write trained = \"venom\" only of those who are."}},
 	{Enclosure: lidLoose, Rule: finding.Rule{ID: "lid-loose", Severity: finding.Error, Silence: finding.ByReason,
 		Title:   "The lid is not held shut.",
 		Why:     "Scorpions and spiders lift a lid that merely lies on top.",
@@ -106,14 +107,31 @@ func venomUntrained(r *Rule, e *Enclosure) {
 		}
 		for _, a := range e.aways() {
 			cover := a.Cover
-			if a.Name.V == s.Keeper && cover.Set() && !e.trained(cover.V, "venom") && !said[cover.V] {
-				said[cover.V] = true
-				y := x
-				y.At, y.Text, y.Write = cover.At, cover.V+" stands in for "+s.Keeper+" with "+e.Sheet.Name.V+" and is not said to be trained for venom", "cover = somebody who is"
-				e.Add(y)
+			if a.Name.V == s.Keeper && cover.Set() && !e.trained(cover.V, schema.SkillVenom) && !said[cover.V] {
+				if on, ok := e.unguarded(a); ok {
+					said[cover.V] = true
+					y := x
+					y.At, y.Text = cover.At, cover.V+" stands in for "+s.Keeper+" with "+e.Sheet.Name.V+", and on "+on.Words()+" nobody who is said to be trained for venom is there to be rung"
+					y.Write = "a keeper with trained = \"venom\" who is there"
+					e.Add(y)
+				}
 			}
 		}
 	}
+}
+
+// unguarded returns the first day of an absence, from today on, on which nobody trained
+// for venom is there: whoever stands in leaves the box shut, and has nobody to ring.
+func (c *Collection) unguarded(a *plan.Away) (civil.Date, bool) {
+	for d := max(a.From.V, c.Today); d < min(a.To.V, c.Horizon.Last()+1); d++ {
+		i, _ := c.Horizon.Index(d)
+		if !slices.ContainsFunc(c.Plan.Keepers, func(k *plan.Keeper) bool {
+			return c.Roster.Untrained(k.Name.V, []string{schema.SkillVenom}) == "" && c.Roster.People.There(k.Name.V, i)
+		}) {
+			return d, true
+		}
+	}
+	return 0, false
 }
 
 func stingCard(r *Rule, e *Enclosure) {

@@ -1,10 +1,13 @@
 package explain
 
 import (
+	"cmp"
+	"strconv"
 	"strings"
 
 	"vivary/compile"
 	"vivary/compile/roster"
+	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/wording"
 )
@@ -65,6 +68,29 @@ var said = map[roster.Why]func(*compile.Result, *roster.Entry, *roster.Cause, in
 	roster.Nobody: func(r *compile.Result, e *roster.Entry, c *roster.Cause, _ int) string {
 		return away(r, c) + ", and nobody does it that day"
 	},
+	roster.Untrained: func(r *compile.Result, e *roster.Entry, _ *roster.Cause, i int) string {
+		who, _ := r.Roster.Doer(e, i)
+		a := r.Roster.May(e, i)
+		text := person(r, who) + " stands in and is not trained in " + cmp.Or(a.Lacks, schema.SkillFeeding)
+		if a.Hold != nil {
+			text += ": " + a.Hold.State.Is
+		}
+		return text
+	},
+	roster.TooFew: func(r *compile.Result, e *roster.Entry, _ *roster.Cause, i int) string {
+		var names []string
+		for _, name := range r.Roster.May(e, i).Team {
+			names = append(names, person(r, name))
+		}
+		who := "nobody"
+		if len(names) > 0 {
+			who = "only " + wording.And(names)
+		}
+		return "the " + e.Round.Shown() + " takes " + strconv.Itoa(e.Round.People.V) + " people, and " + who + " is there and trained for it"
+	},
+	roster.Enough: func(_ *compile.Result, e *roster.Entry, _ *roster.Cause, _ int) string {
+		return "moved here from a day on which too few were there for the " + e.Round.Shown()
+	},
 	roster.Waits: func(r *compile.Result, _ *roster.Entry, c *roster.Cause, _ int) string {
 		return away(r, c) + ", and the animals can wait for this meal"
 	},
@@ -106,7 +132,8 @@ func away(r *compile.Result, c *roster.Cause) string {
 
 // killed says why prey is killed first.
 func killed(r *compile.Result, e *roster.Entry, i int) string {
-	if who, _ := r.Roster.Doer(e, i); who != e.Keeper && !r.Roster.MayFeedLive(who) {
+	if a := r.Roster.May(e, i); !a.Live {
+		who, _ := r.Roster.Doer(e, i)
 		return person(r, who) + " is not trained for live prey"
 	}
 	return "nobody comes in time to take out what is left"

@@ -8,6 +8,8 @@
 package life
 
 import (
+	"slices"
+
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/plan/source"
@@ -36,6 +38,16 @@ type Hold struct {
 
 // Out reports whether a row of the table is held altogether.
 func (h *Hold) Out(row schema.Row) bool { return h.State.May[row].Manner == schema.Held }
+
+// Planned reports whether a hold is written in the plan, and does not come from the log.
+func (h *Hold) Planned(l *Enclosure) bool {
+	for _, g := range l.Groups {
+		if a := g.Animals; !g.Logged && h.At.Written() && (h.At == a.State.At || h.At == a.Arrived.At) {
+			return true
+		}
+	}
+	return !h.At.Written() || slices.ContainsFunc(l.Plan.Seasons, func(s *plan.Season) bool { return s.At == h.At })
+}
 
 // Takes reports whether a hold takes out care of a kind. What brings drinking water is
 // never taken out; a meal is where killed prey is held too.

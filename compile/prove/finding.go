@@ -58,6 +58,7 @@ type cause struct {
 	unshown     *roster.Entry   // care that nobody is shown
 	away        *plan.Away      // an absence
 	keepers     bool            // and nobody who stands in does this care
+	unfit       *roster.Cause   // and whoever is there may not do it
 	noRound     *roster.Entry   // care of a day on which its round is not held
 	held        []*roster.Cause // holds
 	skipped     bool            // the log says that it was not done
@@ -111,6 +112,10 @@ func (b *breach) causedBy(x *roster.Entry, c *roster.Cause) {
 		if b.away == nil {
 			b.away, b.keepers = c.Away, !x.Kind.StandIn && !x.Feeds()
 		}
+	case roster.Untrained, roster.TooFew:
+		if b.unfit == nil {
+			b.away, b.unfit = c.Away, c
+		}
 	case roster.Held:
 		b.held = append(b.held, c)
 	case roster.Skipped:
@@ -124,8 +129,8 @@ func (b *breach) causedBy(x *roster.Entry, c *roster.Cause) {
 // on, not the plan.
 func (b *breach) severity() finding.Severity {
 	switch {
-	case b.skipped || b.excuses(b.Breach):
-		return finding.Caution
+	case b.skipped || b.excuses(b.Breach), b.unfit != nil && b.unfit.Hold != nil && !b.unfit.Hold.Planned(b.Life):
+		return finding.Caution // of who must not be disturbed, package check speaks
 	case b.Times == 0:
 		return finding.Error
 	case b.Need.Severity.V == "caution":
@@ -194,6 +199,8 @@ func (b *breach) also() []finding.Related {
 		switch {
 		case !a.Cover.Set():
 			text += "nobody"
+		case b.unfit != nil:
+			text += a.Cover.V + ", who may not do this"
 		case b.keepers:
 			text += a.Cover.V + ", who does not do this"
 		case len(a.Visits) > 0:
@@ -217,6 +224,8 @@ func (b *breach) mend() (at source.Place, write, once string) {
 		return b.owner(), b.bring(), ""
 	case b.unshown != nil:
 		return b.mendShown()
+	case b.unfit != nil && b.away == nil:
+		return b.unfit.At, "as many people as are there and trained for it", "people " + place(b.unfit.At)
 	case b.away != nil && !b.Name.PerMeal:
 		return b.mendAway()
 	case b.Name.PerMeal && b.away != nil:
@@ -302,6 +311,8 @@ func (b *breach) mendAway() (at source.Place, write, once string) {
 	}
 	visits, back := weekdays(b.repeated(), from, a.To.V), eve+civil.Date(b.Limit.Days)
 	switch {
+	case b.unfit != nil:
+		at, write = a.At, "somebody who is trained for it, on those days"
 	case b.keepers && back > a.From.V:
 		at, write = a.To.At, "to = \""+back.String()+"\" at the latest: whoever stands in does not do this"
 	case b.keepers:

@@ -217,22 +217,47 @@ func (w *prover) alone(by []*roster.Entry) horizon.Days {
 		if x.Once != nil {
 			continue
 		}
-		d := w.s.People.Of(x.Keeper)
-		if d == nil {
+		away := w.absent(x)
+		if away == nil {
 			return nil
 		}
 		if gone == nil {
-			gone = d.Away.Clone()
+			gone = away
 		}
-		gone.Keep(d.Away)
-		gone.Subtract(d.Visits)
+		gone.Keep(away)
 	}
 	for i := range w.entries {
 		if gone != nil {
-			gone.Subtract(w.entries[i].Days)
+			gone.Subtract(opened(&w.entries[i]))
 		}
 	}
 	return gone
+}
+
+// absent returns the days on which nobody comes for an entry, or only somebody who may
+// not open the enclosure; nil for none.
+func (w *prover) absent(x *roster.Entry) horizon.Days {
+	d := w.s.People.Of(x.Keeper)
+	if d == nil {
+		return x.Shut.Clone()
+	}
+	out := d.Away.Clone()
+	out.Subtract(d.Visits)
+	if x.Shut != nil {
+		out.Union(x.Shut)
+	}
+	return out
+}
+
+// opened returns the days of an entry without those on which the enclosure stays shut: a
+// look from outside fills no dish.
+func opened(x *roster.Entry) horizon.Days {
+	if x.Shut == nil {
+		return x.Days
+	}
+	out := x.Days.Clone()
+	out.Subtract(x.Shut)
+	return out
 }
 
 // limit returns how long the time between two occasions may be. On days on which
@@ -365,7 +390,7 @@ func (p *Proof) lastDone(met horizon.Days, h horizon.Horizon) int {
 // plan has it.
 func undone(w roster.Why) bool {
 	switch w {
-	case roster.Skipped, roster.Nobody, roster.Waits, roster.LeftIn, roster.Held:
+	case roster.Skipped, roster.Nobody, roster.Waits, roster.LeftIn, roster.Held, roster.Untrained, roster.TooFew:
 		return true
 	}
 	return false

@@ -1,8 +1,7 @@
 package roster
 
 import (
-	"slices"
-
+	"vivary/compile/horizon"
 	"vivary/schema"
 )
 
@@ -17,10 +16,18 @@ import (
 // Everything else waits for the keeper: it is done before leaving where a need
 // depends on it, and on the return.
 func (b *builder) absences(e *Entry) {
+	e.Shut = b.shut(e)
+	unfit := b.unfit(e)
+	var planned horizon.Days
+	if unfit != nil {
+		planned = e.Days.Clone()
+		defer func() { b.notDone(e, unfit, planned) }()
+	}
 	d := b.People.Of(e.Keeper)
 	if d == nil {
 		return
 	}
+	d = b.fitting(d, unfit)
 	for k := range d.Runs {
 		r := &d.Runs[k]
 		switch {
@@ -235,8 +242,8 @@ func (b *builder) alone(e *Entry, i, after int) bool {
 	if d == nil || !d.Away.Has(i) {
 		return false
 	}
-	who, _ := d.who(i)
-	return !b.MayFeedLive(who) || d.present(i+1)-i > after
+	a := b.May(e, i)
+	return !a.Live || b.fitting(d, e.Shut).present(i+1)-i > after
 }
 
 // who is who stands in on day i.
@@ -298,10 +305,4 @@ func (b *builder) mealGaps(e *Entry) (most, least int) {
 		}
 	}
 	return most, least
-}
-
-// MayFeedLive reports whether a keeper may feed live prey while standing in.
-func (s *Shared) MayFeedLive(keeper string) bool {
-	k := s.Plan.Keeper(keeper)
-	return k != nil && slices.Contains(k.Trained.V, "feeding")
 }

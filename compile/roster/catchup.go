@@ -38,7 +38,7 @@ func (b *builder) catchUp(e *Entry) {
 func (b *builder) stoodSince(e *Entry, i int) bool {
 	since := func(k int) bool { return k > i && k < b.Horizon.Today }
 	return since(e.Days.Last(b.Horizon.Today)) || e.isMeal() && slices.ContainsFunc(e.Group.Offered, func(at civil.Date) bool {
-		return since(b.attended(e.Keeper, int(at-b.Horizon.From)))
+		return since(b.attended(e, int(at-b.Horizon.From)))
 	})
 }
 
@@ -71,7 +71,7 @@ func (b *builder) forbidden(e *Entry, i int) bool {
 	out := e.heldOn(b.Horizon.Date(i))
 	if e.isMeal() {
 		out = out || slices.ContainsFunc(e.Group.Offered, func(at civil.Date) bool {
-			return b.attended(e.Keeper, int(at-b.Horizon.From)) >= b.Horizon.Today
+			return b.attended(e, int(at-b.Horizon.From)) >= b.Horizon.Today
 		})
 	}
 	return out
@@ -84,7 +84,7 @@ func (b *builder) firstThere(e *Entry, i int) int {
 		if !b.rounds.on(e.Round, i) {
 			continue
 		}
-		if who, there := b.Doer(e, i); there && (who == e.Keeper || e.Kind.StandIn || e.Feeds()) {
+		if who, there := b.Doer(e, i); there && (who == e.Keeper || e.Kind.StandIn || e.Feeds()) && b.fit(e, i) {
 			return i
 		}
 	}

@@ -46,12 +46,18 @@ const (
 	PreyKilled
 	// WithMeal is in: it goes with a meal that stands in place of a usual one.
 	WithMeal
+	// Untrained is out: whoever stands in is not trained for it.
+	Untrained
+	// TooFew is out: its round takes more people than are there and trained for it.
+	TooFew
+	// Enough is in: from a day on which too few were there.
+	Enough
 )
 
 // Stands reports whether days with this reason stand.
 func (w Why) Stands() bool {
 	switch w {
-	case Moved, Visit, Leaving, Return, CaughtUp, Done, PreyKilled, WithMeal:
+	case Moved, Visit, Leaving, Return, CaughtUp, Done, PreyKilled, WithMeal, Enough:
 		return true
 	}
 	return false
@@ -61,7 +67,7 @@ func (w Why) Stands() bool {
 type Cause struct {
 	Why  Why
 	Days horizon.Days
-	Hold *life.Hold   // of Held and Halved
+	Hold *life.Hold   // of Held and Halved, and of Untrained where a state asks for training
 	Away *plan.Away   // of what an absence brought: the block, one of several for a run of them
 	At   source.Place // where the reason was written
 	Last civil.Date   // of CaughtUp and Return: when it was done last before

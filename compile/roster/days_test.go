@@ -33,7 +33,7 @@ var names = map[roster.Why]string{
 	roster.Held: "held", roster.Halved: "halved", roster.NoRound: "no round", roster.Moved: "moved", roster.Nobody: "nobody",
 	roster.Waits: "waits", roster.LeftIn: "left in", roster.Visit: "visit", roster.Leaving: "leaving", roster.Return: "return", roster.Skipped: "skipped",
 	roster.InPlace: "another stands in its place", roster.TooSoon: "too soon", roster.CaughtUp: "caught up", roster.Done: "done",
-	roster.PreyKilled: "killed", roster.WithMeal: "with a meal",
+	roster.PreyKilled: "killed", roster.WithMeal: "with a meal", roster.Untrained: "untrained", roster.TooFew: "too few", roster.Enough: "enough",
 }
 
 // on reads a day of 2027 such as "1 Jul".

@@ -55,7 +55,7 @@ func (b *builder) inPlace(e *Entry) {
 		return
 	}
 	for _, at := range e.Group.Offered {
-		i := b.attended(e.Keeper, int(at-b.Horizon.From))
+		i := b.attended(e, int(at-b.Horizon.From))
 		if i < 0 || i >= b.Horizon.Days {
 			continue
 		}
@@ -88,9 +88,9 @@ func (b *builder) tooSoon(e *Entry, i int) {
 }
 
 // attended returns the first day from i on when somebody does what keeper would do.
-func (b *builder) attended(keeper string, i int) int {
-	if d := b.People.Of(keeper); d != nil && i >= 0 && i < b.Horizon.Days {
-		return d.present(i)
+func (b *builder) attended(e *Entry, i int) int {
+	if d := b.People.Of(e.Keeper); d != nil && i >= 0 && i < b.Horizon.Days {
+		return b.fitting(d, e.Shut).present(i)
 	}
 	return i
 }

@@ -113,7 +113,7 @@ func (b *builder) shift(to, from horizon.Days, by int) {
 // leftBehind adds looks for what is left of the meals that stand in place of others.
 func (b *builder) leftBehind(e *Entry) {
 	for _, at := range e.Group.Offered {
-		i := b.attended(e.Keeper, int(at-b.Horizon.From))
+		i := b.attended(e, int(at-b.Horizon.From))
 		b.put(e, Cause{Why: WithMeal, At: e.Origin}, i+e.After)
 	}
 }

@@ -69,11 +69,17 @@ var mealDays = []example{
 		want: `feed only: Mon 5 Jul; Mon 12 Jul, by sitter, killed; Mon 19 Jul, by sitter, killed; Mon 26 Jul`,
 	},
 	{
-		// The plan has it live, whoever gives it: that is the keeper's word.
+		// The plan has it live, and the sitter may not give it live: it is given on the return.
 		title: "killed = false",
 		plan:  hungry("14 days", "3 days", staff, away("lead", "10 Jul", "24 Jul", `cover = "sitter"`), meals(`on = ["mon"]; killed = false`)),
+		now:   "1 Jul", from: "12 Jul", to: "24 Jul",
+		want: `feed only: not Mon 12 Jul, nobody 10 Jul, untrained 10 Jul; not Mon 19 Jul, nobody 10 Jul, untrained 10 Jul; Sat 24 Jul, return 10 Jul, last 5 Jul`,
+	},
+	{
+		title: "killed = false, by somebody who is trained",
+		plan:  hungry("14 days", "3 days", staff, away("lead", "10 Jul", "24 Jul", `cover = "friend"`), meals(`on = ["mon"]; killed = false`)),
 		now:   "1 Jul", from: "12 Jul", to: "19 Jul",
-		want: `feed only: Mon 12 Jul, by sitter; Mon 19 Jul, by sitter`,
+		want: `feed only: Mon 12 Jul, by friend; Mon 19 Jul, by friend`,
 	},
 	{
 		// What is left may stay for two days: from Monday until Wednesday's visit it does, and

@@ -16,6 +16,9 @@ type People struct {
 	Only string // the one keeper of a collection that has just one
 	duty map[string]*Duty
 	all  []*Duty // by keeper
+	// elsewhere are the days between visits, of those who do nothing but stand in: they
+	// come on the visits, and on no other day of that absence.
+	elsewhere map[string]horizon.Days
 }
 
 // Duty is one keeper's days. The absences of a keeper are one set of days, however
@@ -66,7 +69,64 @@ func people(c *plan.Collection, h horizon.Horizon) (*People, []finding.Finding) 
 			d.cover(p, a, h, &found)
 		}
 	}
+	p.between(c, h)
 	return p, found.All
+}
+
+// between notes on which days of an absence those who stand in on visits do not come.
+// Who has a round or care of their own comes for that all the same.
+func (p *People) between(c *plan.Collection, h horizon.Horizon) {
+	p.elsewhere = map[string]horizon.Days{}
+	for _, a := range c.Aways {
+		d := p.duty[a.Name.V]
+		if d == nil || !a.Cover.Set() || len(a.Visits) == 0 || named(c, a.Cover.V) {
+			continue
+		}
+		days := p.elsewhere[a.Cover.V]
+		if days == nil {
+			days = h.New()
+			p.elsewhere[a.Cover.V] = days
+		}
+		days.AddRun(int(a.From.V-h.From), int(a.To.V-h.From), h.Days)
+	}
+	for _, d := range p.all {
+		for _, s := range d.stands {
+			if days := p.elsewhere[s.keeper]; days != nil {
+				days.Subtract(s.days)
+			}
+		}
+	}
+}
+
+// named reports whether a round or a care is a keeper's own.
+func named(c *plan.Collection, keeper string) bool {
+	for _, r := range c.Rounds {
+		if r.Keeper.V == keeper {
+			return true
+		}
+	}
+	for _, e := range c.Enclosures {
+		for _, x := range e.Care {
+			if x.Keeper.V == keeper {
+				return true
+			}
+		}
+		for _, x := range e.Feeding {
+			if x.Keeper.V == keeper {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// There reports whether a keeper is there on day i.
+func (p *People) There(keeper string, i int) bool {
+	if d := p.duty[keeper]; d != nil && d.Away.Has(i) {
+		return false
+	}
+	days := p.elsewhere[keeper]
+	return days == nil || !days.Has(i)
 }
 
 // away makes one set of days, and runs of it, of a keeper's blocks.

@@ -42,6 +42,17 @@ func ash(blocks string) string {
 // decided day by day.
 var peopleDays = []example{
 	{
+		// Two of the three are there from the 10th to the 12th. Nobody enters alone: water
+		// goes through the hatch, and the cleaning waits until all three are there.
+		title: "too few",
+		plan: strings.Replace(staff, "keeper = \"lead\"", "keeper = \"lead\"\n  people = 3", 1) + away("friend", "10 Jul", "13 Jul", "") +
+			ash(`care "water" { every = "day" }; care "spot-clean" { on = ["sun"] }`),
+		now: "1 Jul", from: "10 Jul", to: "13 Jul",
+		want: `
+			water: Sat 10 Jul; Sun 11 Jul; Mon 12 Jul; Tue 13 Jul
+			spot-clean: not Sun 11 Jul, too few 10 Jul; Tue 13 Jul, enough 10 Jul`,
+	},
+	{
 		// The trip from the 5th to the 12th is extended to the 19th by a block of its own.
 		// On the 10th and the 11th it is the later one by which the keeper is away.
 		title: "absences that overlap",

@@ -42,6 +42,10 @@ type Entry struct {
 	// time to take out what is left, or whoever comes is not to feed it live.
 	Killed horizon.Days
 
+	// Shut are the days from today on on which whoever does it may not open the enclosure,
+	// or nil for none: what is done from outside stands. May says why.
+	Shut horizon.Days
+
 	Task    string // what to do, as a line of a round begins
 	Own     bool   // the task is in the keeper's own words
 	Menu    []Portion

@@ -41,6 +41,7 @@ func New(s *roster.Roster, r *plan.Round, picks []roster.Pick) *Round {
 	for i, l := range g.lives {
 		g.held(l, i)
 	}
+	g.allowed(picks, at)
 	return Make(r, s.Horizon, g.places, g.items, g.holds)
 }
 
@@ -126,7 +127,10 @@ func fill(s *roster.Roster, x *roster.Entry, t Task, on int) Task {
 	if t.Phrase = "Before leaving, fill to the brim"; t.Own {
 		t.Phrase = "Before leaving, to the brim: " + x.Task
 	}
-	t.Note = "nobody comes until " + s.Horizon.Date(s.People.Present(x.Keeper, on+1)).Short()
+	comes, opens := s.People.Present(x.Keeper, on+1), s.Opens(x, on+1)
+	if t.Note = "nobody comes until " + s.Horizon.Date(comes).Short(); opens > comes {
+		t.Note = "nobody opens it until " + s.Horizon.Date(opens).Short()
+	}
 	return t
 }
 

@@ -45,6 +45,7 @@ type Hold struct {
 	What        string // "Leave alone"
 	Group       string // whose it is, where several groups live in the enclosure
 	Why         string // "young since 5 Nov; until Sat 5 Dec"
+	Team        bool   // it is no hold, but says who goes in together
 }
 
 // Round is one round with everything that ever stands in it. It keeps room for
@@ -113,6 +114,7 @@ type section struct {
 // held is what shares the words of a hold.
 type held struct {
 	what, why string
+	team      bool
 	spans     []span
 }
 
@@ -493,7 +495,7 @@ func (r *Round) leave(holds []Hold) {
 			if h.Group != "" {
 				why = h.Group + ", " + why
 			}
-			r.holds = append(r.holds, held{what: h.What, why: why})
+			r.holds = append(r.holds, held{what: h.What, why: why, team: h.Team})
 		}
 		r.holds[k].spans = append(r.holds[k].spans, span{int32(h.Place), h.From, h.Until})
 	}

@@ -57,6 +57,9 @@ func (r *Round) On(i int) Sheet {
 	d := &r.day
 	for k := range r.holds {
 		h := &r.holds[k]
+		if h.team {
+			continue
+		}
 		if d.due = h.places(i, d.due[:0]); len(d.due) > 0 {
 			s.Held = append(s.Held, string(h.append(nil, r, d.due)))
 		}

@@ -233,6 +233,9 @@ func (r *Round) heldPlaces(on int) int {
 	clear(d.seen)
 	n := 0
 	for i := range r.holds {
+		if r.holds[i].team {
+			continue
+		}
 		for _, p := range r.holds[i].places(on, d.due[:0]) {
 			n += 1 - int(d.seen[p])
 			d.seen[p] = 1

@@ -7,11 +7,15 @@ import (
 	"vivary/schema/civil"
 )
 
+// Phone is the number of a plan's keeper. Numbers of this range are nobody's.
+func Phone(i int) string { return fmt.Sprintf("01632 96%04d", 157+i) }
+
 // people adds keepers and their rounds. The first round is held every day; one
 // that is not is used by care that can wait for it.
 func (p *Plan) people() {
 	for i := range p.between(1, 3) {
 		k := block("keeper", []string{"lead", "relief", "third"}[i])
+		k.text("phone", Phone(i))
 		if p.chance(60) {
 			k.text("trained", pick(p, []string{"feeding", "hairs, breeding, feeding", "venom, hairs, breeding, feeding", "hairs"}))
 		}

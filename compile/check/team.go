@@ -1,0 +1,129 @@
+package check
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"vivary/compile/horizon"
+	"vivary/compile/roster"
+	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/plan/source"
+	"vivary/schema/wording"
+)
+
+// twoPeople finds rounds that take more people than there are, and days on which fewer
+// than that are there and trained for animals that are to be cared for.
+func twoPeople(r *Rule, c *Collection) {
+	for _, x := range c.Plan.Rounds {
+		if !x.People.Set() || x.People.V < 2 {
+			continue
+		}
+		f := finding.Finding{Rule: &r.Rule, At: x.People.At, Source: r.Source, Strict: 1, Once: "people " + place(x.People.At)}
+		text := "the " + x.Shown() + " takes " + strconv.Itoa(x.People.V) + " people, and "
+		if n := len(c.Plan.Keepers); x.People.V > n {
+			f.Text, f.Write = text+"the plan has "+strconv.Itoa(n), "keeper \"second\" { }"
+			c.Add(f)
+			continue
+		}
+		for _, few := range c.tooFew(x) {
+			f.Text, f.Write, f.Also = text+few.text(c), few.write(c), nil
+			if few.away != nil {
+				f.Once = "away " + place(few.away.At)
+				f.Also = []finding.Related{{At: few.away.At, Text: few.away.Name.V + " is away until " + few.away.To.V.Words()}}
+			}
+			c.Add(f)
+		}
+	}
+}
+
+// few are the days of a round on which too few are there for one enclosure or more, by
+// what brings it: one absence, or none.
+type few struct {
+	away  *plan.Away
+	days  horizon.Days
+	entry *roster.Entry // what is left undone on the first of them
+	boxes []string
+}
+
+// tooFew gathers the days on which care of a round is left undone for want of people.
+func (c *Collection) tooFew(x *plan.Round) []*few {
+	var out []*few
+	for _, e := range c.Roster.In[x] {
+		if e.After != 0 {
+			continue // it goes with a meal
+		}
+		for k := range e.Causes {
+			cause := &e.Causes[k]
+			if cause.Why != roster.TooFew || cause.Days.Next(c.Horizon.Today) < 0 {
+				continue
+			}
+			at := slices.IndexFunc(out, func(o *few) bool { return o.away == cause.Away })
+			if at < 0 {
+				at = len(out)
+				out = append(out, &few{away: cause.Away, days: c.Horizon.New(), entry: e})
+			}
+			o := out[at]
+			if first := o.days.Next(c.Horizon.Today); first < 0 || cause.Days.Next(c.Horizon.Today) < first {
+				o.entry = e
+			}
+			o.days.Union(cause.Days)
+			if name := e.Life.Plan.Name.V; !slices.Contains(o.boxes, name) {
+				o.boxes = append(o.boxes, name)
+			}
+		}
+	}
+	return out
+}
+
+// text names the days and who is there.
+func (f *few) text(c *Collection) string {
+	first := f.days.Next(c.Horizon.Today)
+	on := c.Horizon.Date(first).Words()
+	if n := f.days.CountFrom(c.Horizon.Today); n > 1 {
+		last := f.days.Last(c.Horizon.Days)
+		on += ", and on " + strconv.Itoa(n-1) + " more until " + c.Horizon.Date(last).Words() + ","
+	}
+	who := "nobody is"
+	if team := c.Roster.Team(f.entry.Keeper, f.entry.Life, first); len(team) > 0 {
+		who = "only " + c.names(team) + " " + wording.Noun(len(team), "is", "are")
+	}
+	text := "on " + on + " " + who + " there"
+	if skills := roster.Skills(f.entry.Life); len(skills) > 0 {
+		text += " and trained for " + f.entry.Life.Plan.Sheet.Name.V + " (" + strings.Join(skills, ", ") + ")"
+	}
+	return text + ": " + wording.And(f.boxes)
+}
+
+// write says who could make up the number.
+func (f *few) write(c *Collection) string {
+	first := f.days.Next(c.Horizon.Today)
+	skills := roster.Skills(f.entry.Life)
+	for _, k := range c.Plan.Keepers {
+		if missing := c.Roster.Untrained(k.Name.V, skills); missing != "" && c.Roster.People.There(k.Name.V, first) {
+			return "trained = \"" + strings.Join(skills, ", ") + "\" in keeper \"" + k.Name.V + "\", who is there, once they are"
+		}
+	}
+	if f.away != nil {
+		return "other days away, or another keeper who is there and trained on those days"
+	}
+	return "another keeper who is trained for it, or people = 1"
+}
+
+// names are keepers as people know them.
+func (c *Collection) names(keepers []string) string {
+	var out []string
+	for _, name := range keepers {
+		if k := c.Plan.Keeper(name); k != nil {
+			name = k.Shown()
+		}
+		out = append(out, name)
+	}
+	return wording.And(out)
+}
+
+// place makes of a place the key by which the proof says what has the same cause.
+func place(at source.Place) string {
+	return strconv.Itoa(int(at.File)) + ":" + strconv.Itoa(int(at.Start)) + " "
+}
