@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math/rand"
 	"reflect"
+	"slices"
 	"sort"
 	"strings"
 	"testing"
@@ -181,7 +182,7 @@ func sound(e *life.Enclosure, log []plan.Event, h horizon.Horizon) string {
 				return fmt.Sprintf("stages %v", g.Stages)
 			}
 		}
-		if n := g.Count(h.From); n == 0 && len(g.Tasks)+len(g.Windows) > 0 || n == 0 && held(h.From, 255, g.Holds) {
+		if n := g.Count(h.From); n == 0 && len(g.Tasks)+len(g.Windows) > 0 || n == 0 && slices.ContainsFunc(g.Holds, func(x life.Hold) bool { return x.From <= h.From && h.From < x.Until }) {
 			return "the dead are cared for"
 		}
 	}

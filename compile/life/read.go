@@ -14,14 +14,13 @@ import (
 // a mistake, are found as such, and do not count.
 func Read(c *plan.Collection, e *plan.Enclosure, log []plan.Event, h horizon.Horizon) (*Enclosure, []finding.Finding) {
 	out := &Enclosure{Plan: e, Groups: make([]*Group, len(e.Animals))}
-	out.Holds, out.Halves = seasons(e.Seasons, h)
 	quiet := len(log) == 0
 	all := make([]start, len(e.Animals))
 	for i, a := range e.Animals {
 		out.Groups[i] = all[i].begin(a, e.Sheet, h.Now())
 		quiet = quiet && !a.State.Set() && !a.Arrived.Set() && !a.Born.Set()
 	}
-	if quiet {
+	if quiet && len(e.Seasons) == 0 {
 		return out, nil
 	}
 	r := &reader{c: c, h: h, today: h.Now(), out: out, sheet: e.Sheet, tracks: make([]track, len(out.Groups))}
@@ -36,6 +35,11 @@ func Read(c *plan.Collection, e *plan.Enclosure, log []plan.Event, h horizon.Hor
 	}
 	for i := range r.tracks {
 		r.conclude(&r.tracks[i])
+	}
+	// Whether animals may rest follows from all the rest, and when they are fed from that.
+	r.seasons()
+	for i := range r.tracks {
+		r.settle(&r.tracks[i])
 	}
 	r.whole()
 	return out, r.found.All
@@ -193,7 +197,6 @@ func (r *reader) conclude(t *track) {
 	t.Brood = false
 	if t.now() == 0 {
 		t.Gravid, t.Refused = false, 0
-		r.settle(t)
 		return
 	}
 	r.afterMoult(t)
@@ -205,7 +208,6 @@ func (r *reader) conclude(t *track) {
 		r.rearing(t, &t.broods[i])
 	}
 	r.quarantine(t)
-	r.settle(t)
 }
 
 // leave ends everything about those that are gone, but what held before.

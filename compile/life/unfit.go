@@ -1,0 +1,149 @@
+package life
+
+import (
+	"cmp"
+	"slices"
+
+	"vivary/plan"
+	"vivary/plan/source"
+	"vivary/schema"
+	"vivary/schema/civil"
+)
+
+// The least age for a rest where the sheet does not say, and how long one that was taken
+// from the wild is here before it rests, in days: a year for leopard geckos
+// (reptifiles.com on brumation), half a year by common practice.
+const (
+	restAge     = 365
+	restSettled = 182
+)
+
+// Unfit is why animals must not rest.
+type Unfit struct {
+	Group *Group     // nil for the whole enclosure
+	From  civil.Date // since when; 0 for as long as is known
+	Why   string     // "gravid since 3 Nov"
+	// Written says that the plan itself says so, rather than the log or the time that
+	// went by.
+	Written bool
+	At      source.Place
+	Cited   plan.Cited
+}
+
+// unfit finds why the animals must not rest this time, and ends the rest where there is a
+// reason: before it begins, or on the day that brought it.
+func (r *reader) unfit(x *Rest) {
+	x.planned = x.From
+	if !x.Rest {
+		return
+	}
+	add := func(u Unfit) { x.Unfit = append(x.Unfit, u) }
+	if r.sheet != nil && !Rests(r.sheet) {
+		add(Unfit{Written: true, Why: r.sheet.Name.V + " takes no cool rest", At: x.Season.At})
+	}
+	for _, g := range r.out.Groups {
+		if g.Count(x.From) > 0 {
+			r.tooYoung(x, g, add)
+			r.carries(x, g, add)
+			holdsOf(x, g, g.Holds, add)
+			apart(x, g, add)
+		}
+	}
+	if r.mites.ok && r.mites.on < x.On && after(r.mites.on, outbreak*7) > x.From {
+		add(Unfit{From: r.mites.on, Why: "mites were seen on " + r.mites.on.Brief(), At: r.mites.at})
+	}
+	if len(x.Unfit) == 0 {
+		return
+	}
+	slices.SortStableFunc(x.Unfit, func(a, b Unfit) int { return cmp.Compare(a.From, b.From) })
+	x.end(x.Unfit[0].From, r.sheet)
+}
+
+// tooYoung is about stage and age.
+func (r *reader) tooYoung(x *Rest, g *Group, add func(Unfit)) {
+	a := g.Animals
+	switch stage := g.Stage(x.From); stage {
+	case "newborn", "young", "juvenile":
+		u := Unfit{Group: g, Why: a.Name.V + " are " + stage, At: a.Stage.At}
+		u.Written = !g.Logged && len(g.Stages) == 1
+		if g.Logged {
+			u.From, u.At = g.Since.V, g.Since.At
+		} else if !a.Stage.Set() {
+			u.At = a.Instar.At
+		}
+		add(u)
+		return
+	}
+	age := restAge
+	if s := r.days(schema.FigureRestAge, "adult"); s.ok {
+		age = s.low
+	}
+	if a.Born.Set() && after(a.Born.V, age) > x.From {
+		add(Unfit{Group: g, Why: a.Name.V + " are less than a year old", At: a.Born.At})
+	}
+	if a.Origin.V == "wild caught" && a.Arrived.Set() && after(a.Arrived.V, restSettled) > x.From {
+		add(Unfit{Group: g, From: a.Arrived.V, Why: a.Name.V + ", wild caught, came on " + a.Arrived.V.Brief(), At: a.Arrived.At})
+	}
+}
+
+// carries is about young to come, and those that the plan speaks of. What the log says
+// of them holds from now on; what was in past rests is no more asked.
+func (r *reader) carries(x *Rest, g *Group, add func(Unfit)) {
+	if !g.Gravid && !g.Brood || x.Until <= r.today {
+		return
+	}
+	u := Unfit{Group: g, Why: g.Animals.Name.V + " may be gravid", At: g.Animals.State.At, Written: g.Animals.State.Set() && !r.saidOf(g)}
+	if g.Brood && !g.Gravid {
+		u.Why = g.Animals.Name.V + " have young"
+	}
+	if i := slices.IndexFunc(g.Holds, carrying); i >= 0 && !u.Written {
+		u.At = g.Holds[i].At
+	}
+	add(u)
+}
+
+// saidOf reports whether the log has a line about a group: then the plan's word is not
+// the last.
+func (r *reader) saidOf(g *Group) bool {
+	for i := range r.tracks {
+		if t := &r.tracks[i]; t.Group == g {
+			return len(t.matings) > 0 || t.gravid.ok || slices.ContainsFunc(t.broods, func(b brood) bool { return b.born.ok })
+		}
+	}
+	return false
+}
+
+func carrying(h Hold) bool {
+	switch h.State {
+	case schema.StateGravid, schema.StateGravidLate, schema.StateBirth, schema.StateBrood, schema.StateSac, schema.StateYoungRound:
+		return true
+	}
+	return false
+}
+
+// unrested are the states in which no animal is cooled.
+var unrested = []*schema.State{
+	schema.StateIll, schema.StateInjured, schema.StateTreated, schema.StatePremoult, schema.StateMoulting, schema.StateSoft,
+	schema.StateGravid, schema.StateGravidLate, schema.StateBirth, schema.StateBrood, schema.StateSac, schema.StateYoungRound,
+	schema.StateNewborn, schema.StateQuarantine, schema.StateMites, schema.StateSettling,
+}
+
+// holdsOf takes the states that animals are in on a day on which it would be cooler.
+func holdsOf(x *Rest, g *Group, holds []Hold, add func(Unfit)) {
+	for i := range holds {
+		h := &holds[i]
+		same := func(s *schema.State) bool { return s == h.State || s.Name == h.State.Name }
+		if h.From < x.On && h.Until > x.From && h.From < h.Until && slices.ContainsFunc(unrested, same) {
+			add(Unfit{Group: g, From: h.From, Why: h.Why, At: h.At, Cited: h.Cited})
+		}
+	}
+}
+
+// apart is about those in quarantine.
+func apart(x *Rest, g *Group, add func(Unfit)) {
+	for i := range g.Windows {
+		if w := &g.Windows[i]; w.Kind == QuarantineWindow && w.From < x.On && w.Until > x.From {
+			add(Unfit{Group: g, From: w.From, Why: "in quarantine until " + w.Until.Brief(), At: w.At})
+		}
+	}
+}
