@@ -45,7 +45,9 @@ func CoolingOf(e *plan.Enclosure, s *plan.Season) *Cooling {
 	case c.Off && e.Place != nil && e.Place.Temperature.Set():
 		c.Aim = e.Place.Temperature.V.Low
 	}
-	c.Rest = (c.Off || !(c.Aim >= c.Usual)) && c.cold(e.Sheet)
+	// Heaters that are off while meals go on: the plan says that the room is warm enough.
+	warm := c.Off && s.Feeding.Set() && s.Feeding.V != "none" && (s.Climate == nil || !s.Climate.WarmEnd.Set())
+	c.Rest = !warm && (c.Off || !(c.Aim >= c.Usual)) && c.cold(e.Sheet)
 	c.Fasting = s.Feeding.V == "none" || c.Rest && c.Off && !s.Feeding.Set()
 	return c
 }

@@ -82,6 +82,7 @@ type Task struct {
 	Times    int // on how many occasions; 1 is once
 	Interval int // days between them
 	Text     string
+	Minutes  int  // how long it takes; 0 for as long as its kind
 	High     bool // before everything else in its round
 	Meal     bool // it offers food to the group, so it satisfies the need for it
 	Instead  bool // of a meal: it stands in place of the usual one

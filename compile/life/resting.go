@@ -29,7 +29,7 @@ func (r *reader) bring(x *Rest) {
 		task("", schema.KindOther, x.From, name+" begins"+note)
 	}
 	for _, step := range x.steps {
-		task("", schema.KindOther, step.on, x.words(step)+note)
+		task("", schema.KindOther, step.on, x.words(step)+note).Minutes = 1
 	}
 	if x.isDark && x.heated {
 		task("test/", schema.KindDeviceTest, x.On, "the heater is on again after "+name+": test that its thermostat switches it off")
@@ -43,30 +43,34 @@ func (r *reader) bring(x *Rest) {
 	}
 }
 
-// refuse says that the animals must not rest, from two weeks before, or from when it
-// was seen.
+// heldSoon is how many days before the last meal of a rest it is said that the animals
+// must not rest, and heldDaily for how many it is said each day; then weekly.
+const heldSoon, heldDaily = 14, 7
+
+// refuse says first of all that the animals must not rest: from when their meals would
+// end, or from when it was seen.
 func (r *reader) refuse(x *Rest, task func(string, *schema.CareKind, civil.Date, string) *Task) {
-	if len(x.Unfit) == 0 {
+	planned, until := x.Planned()
+	if len(x.Unfit) == 0 || until <= r.today || r.today < planned-usualFullHeat-heldSoon {
 		return
 	}
 	u := x.Unfit[0]
-	planned, until := x.Planned()
-	if until <= r.today {
-		return // over
-	}
-	on, text := planned-usualFullHeat, "no "+x.Season.Name.V+" while "+u.Why+": leave the heat on, feed as usual"
-	if u.From > on {
-		on = u.From
-	}
+	from, text := max(planned-usualFullHeat, u.From+1), "leave out "+x.Season.Name.V+", "+u.Why+": heat and meals as usual"
+	daily := max(planned, from) + heldDaily
 	if x.Until > x.From {
-		text = "end the " + x.Season.Name.V + ", " + u.Why + ": heat up by steps, from today"
+		daily, until, text = min(from+heldDaily, until), from, "end "+x.Season.Name.V+", "+u.Why+": heat up by steps"
+		if x.isDark {
+			text = "end " + x.Season.Name.V + ", " + u.Why + ": heater on, heat up by steps"
+		}
 	}
-	t := task("held/", schema.KindOther, on, text)
-	t.High, t.Interval, t.Times = true, 7, r.weeks(on, until)
-	if x.Until > x.From {
-		t.Times = 1
+	say := func(what string, on civil.Date, every, times int) {
+		if times > 0 {
+			t := task(what, schema.KindOther, on, text)
+			t.High, t.Interval, t.Times, t.Minutes, t.At = true, every, times, 1, u.At
+		}
 	}
-	t.At = u.At
+	say("held/", from, 1, int(daily-from))
+	say("held-still/", daily+6, 7, r.weeks(daily+6, until))
 }
 
 // firstMeals puts the one small item that breaks the fast, for each group that is fed.
@@ -74,7 +78,7 @@ func (r *reader) firstMeals(x *Rest) {
 	for _, g := range r.out.Groups {
 		if g.Count(x.FirstMeal) > 0 && eats(r.out.Plan, g, x.FirstMeal) {
 			g.Tasks = append(g.Tasks, Task{Name: "season/" + x.Season.Name.V + "/first-meal/" + x.Until.String(), Kind: schema.KindFeed, On: x.FirstMeal,
-				Text: "first meal after " + x.Season.Name.V + ": one small item", Meal: true, Instead: true, At: x.Season.At})
+				Text: "first meal after " + x.Season.Name.V + ": one small killed item; out next day if it is left", Meal: true, Instead: true, Killed: true, At: x.Season.At})
 		}
 	}
 }

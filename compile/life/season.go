@@ -137,7 +137,7 @@ func (r *reader) hold(x *Rest, may seasonStates) {
 		}
 	}
 	end := wording.Until(x.Until)
-	put(may.fast, x.Fast, x.From, s.Name.V+" from "+x.From.Brief(), "full heat until then")
+	put(may.fast, x.Fast, x.From, s.Name.V+" from "+x.planned.Brief(), "full heat until then")
 	if x.Off < x.On {
 		put(may.all, x.From, x.Off, s.Name.V, end)
 		put(may.dark, x.Off, x.On, s.Name.V, end)

@@ -56,7 +56,7 @@ func (r *reader) unfit(x *Rest) {
 		return
 	}
 	slices.SortStableFunc(x.Unfit, func(a, b Unfit) int { return cmp.Compare(a.From, b.From) })
-	x.end(x.Unfit[0].From, r.sheet)
+	x.end(x.Unfit[0].From+1, r.sheet) // what is seen in a round is acted on in the next
 }
 
 // tooYoung is about stage and age.
@@ -86,46 +86,53 @@ func (r *reader) tooYoung(x *Rest, g *Group, add func(Unfit)) {
 	}
 }
 
-// carries is about young to come, and those that the plan speaks of. What the log says
-// of them holds from now on; what was in past rests is no more asked.
+// carries is about young to come, and those that are there. What is known of them now is
+// asked of this rest and the next, not of those that are over.
 func (r *reader) carries(x *Rest, g *Group, add func(Unfit)) {
 	if !g.Gravid && !g.Brood || x.Until <= r.today {
 		return
 	}
-	u := Unfit{Group: g, Why: g.Animals.Name.V + " may be gravid", At: g.Animals.State.At, Written: g.Animals.State.Set() && !r.saidOf(g)}
-	if g.Brood && !g.Gravid {
+	u := Unfit{Group: g, Why: g.Animals.Name.V + " may be gravid", At: g.Animals.State.At, Written: true}
+	if !g.Gravid {
 		u.Why = g.Animals.Name.V + " have young"
 	}
-	if i := slices.IndexFunc(g.Holds, carrying); i >= 0 && !u.Written {
-		u.At = g.Holds[i].At
+	if s, ok := r.expecting(g); ok {
+		u.From, u.At, u.Written = s.on, s.at, false
+		u.Why += " since " + s.on.Brief()
 	}
 	add(u)
 }
 
-// saidOf reports whether the log has a line about a group: then the plan's word is not
-// the last.
-func (r *reader) saidOf(g *Group) bool {
-	for i := range r.tracks {
-		if t := &r.tracks[i]; t.Group == g {
-			return len(t.matings) > 0 || t.gravid.ok || slices.ContainsFunc(t.broods, func(b brood) bool { return b.born.ok })
+// expecting returns the line of the log by which a group carries young or has them: the
+// plan's word is then not the last.
+func (r *reader) expecting(g *Group) (first seen, ok bool) {
+	note := func(s seen) {
+		if s.ok && (!ok || s.on < first.on) {
+			first, ok = s, true
 		}
 	}
-	return false
-}
-
-func carrying(h Hold) bool {
-	switch h.State {
-	case schema.StateGravid, schema.StateGravidLate, schema.StateBirth, schema.StateBrood, schema.StateSac, schema.StateYoungRound:
-		return true
+	for i := range r.tracks {
+		t := &r.tracks[i]
+		if t.Group != g {
+			continue
+		}
+		note(t.gravid)
+		for _, s := range t.matings {
+			note(s)
+		}
+		for _, b := range t.broods {
+			if !b.separated.ok {
+				note(b.born)
+			}
+		}
 	}
-	return false
+	return first, ok
 }
 
 // unrested are the states in which no animal is cooled.
 var unrested = []*schema.State{
 	schema.StateIll, schema.StateInjured, schema.StateTreated, schema.StatePremoult, schema.StateMoulting, schema.StateSoft,
-	schema.StateGravid, schema.StateGravidLate, schema.StateBirth, schema.StateBrood, schema.StateSac, schema.StateYoungRound,
-	schema.StateNewborn, schema.StateQuarantine, schema.StateMites, schema.StateSettling,
+	schema.StateGravidLate, schema.StateBirth, schema.StateBrood, schema.StateSac, schema.StateYoungRound, schema.StateNewborn, schema.StateQuarantine, schema.StateMites, schema.StateSettling,
 }
 
 // holdsOf takes the states that animals are in on a day on which it would be cooler.
