@@ -8,14 +8,13 @@ import (
 	"vivary/schema/quantity"
 )
 
-const (
-	// usualRamp is how far a thermostat is set down or up in a week where the plan does
-	// not say, in °C: the default of a season's ramp.
-	usualRamp = 3.0
-	// tooCool is how far below what is aimed for an animal that takes a rest no more
-	// digests what it ate, in °C (common practice, no source).
-	tooCool = 3.0
-)
+// UsualRamp is how far a thermostat is set down or up in a week where the plan does not
+// say, in °C: the default of a season's ramp.
+const UsualRamp = 3.0
+
+// tooCool is how far below what is aimed for an animal that takes a rest no more digests
+// what it ate, in °C (common practice, no source).
+const tooCool = 3.0
 
 // Cooling is what a season does to the warmth of an enclosure.
 type Cooling struct {
@@ -34,7 +33,7 @@ type Cooling struct {
 
 // CoolingOf works out what a season of an enclosure does to its warmth.
 func CoolingOf(e *plan.Enclosure, s *plan.Season) *Cooling {
-	c := &Cooling{Season: s, Usual: math.NaN(), Aim: math.NaN(), Unit: e.Degrees(), Off: s.Heating.V == "off", ramp: usualRamp, heated: e.Heated()}
+	c := &Cooling{Season: s, Usual: math.NaN(), Aim: math.NaN(), Unit: e.Degrees(), Off: s.Heating.V == "off", ramp: UsualRamp, heated: e.Heated()}
 	if s.Ramp.Set() && s.Ramp.V.Value > 0 {
 		c.ramp = s.Ramp.V.Value
 	}
