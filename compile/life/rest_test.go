@@ -145,15 +145,15 @@ func TestStepsOfARest(t *testing.T) {
 2026-11-19 set the thermostat to 27.5 C: rest ends by steps
 2026-11-26 set the thermostat to 30 C: rest is over
 2026-12-01 first meal after rest: one small killed item; out next day if it is left`, 60},
-		{"ended by what was seen in it", resting(), "2026-11-18 box one premoult\n", "2026-11-19", `
-2026-11-19 end rest, before a moult since 18 Nov: heat up by steps
+		{"ended by what was seen in it", resting(), "2026-11-18 box one hanging\n", "2026-11-19", `
+2026-11-19 end rest, hanging to moult since 18 Nov: heat up by steps
 2026-11-19 set the thermostat to 25 C: rest ends by steps
-2026-11-20 end rest, before a moult since 18 Nov: heat up by steps
-2026-11-21 end rest, before a moult since 18 Nov: heat up by steps
-2026-11-22 end rest, before a moult since 18 Nov: heat up by steps
-2026-11-23 end rest, before a moult since 18 Nov: heat up by steps
-2026-11-24 end rest, before a moult since 18 Nov: heat up by steps
-2026-11-25 end rest, before a moult since 18 Nov: heat up by steps
+2026-11-20 end rest, hanging to moult since 18 Nov: heat up by steps
+2026-11-21 end rest, hanging to moult since 18 Nov: heat up by steps
+2026-11-22 end rest, hanging to moult since 18 Nov: heat up by steps
+2026-11-23 end rest, hanging to moult since 18 Nov: heat up by steps
+2026-11-24 end rest, hanging to moult since 18 Nov: heat up by steps
+2026-11-25 end rest, hanging to moult since 18 Nov: heat up by steps
 2026-11-26 set the thermostat to 27.5 C: rest ends by steps
 2026-12-03 set the thermostat to 30 C: rest is over`, 60},
 		{"weighed weekly, where the plan weighs", resting(`species = "hadrurus-arizonensis"`, `species = "hadrurus-arizonensis"

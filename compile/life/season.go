@@ -75,6 +75,11 @@ func statesOf(c *Cooling) (out seasonStates) {
 			*into = &schema.State{Box: true}
 			if c.Rest && into == &out.all {
 				**into = *schema.StateRest
+				// What becomes of meals the plan says, and heaters are tested while they are on.
+				out.all.May[schema.RowDevice] = schema.May{}
+				if !c.Fasting {
+					out.all.May[schema.RowLive], out.all.May[schema.RowKilled] = schema.May{}, schema.May{}
+				}
 			}
 			(*into).Name, (*into).Is = s.Name.V, s.Name.V
 		}
