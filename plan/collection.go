@@ -106,6 +106,7 @@ type About struct {
 	Head
 	Title      Written[string]            `care:"title"`
 	TimeZone   Written[string]            `care:"time_zone"`
+	Hemisphere Written[string]            `care:"hemisphere"`
 	Altitude   Written[quantity.Quantity] `care:"altitude"`
 	Web        Written[string]            `care:"web"`
 	Quarantine Written[quantity.Quantity] `care:"quarantine"`

@@ -247,9 +247,12 @@ type Season struct {
 	Feeding Written[string]            `care:"feeding"`
 	Misting Written[string]            `care:"misting"`
 	Heating Written[string]            `care:"heating"`
+	Off     Written[bool]              `care:"off"`
 	Note    Written[string]            `care:"note"`
 	Climate *SeasonClimate             `care:"climate"`
 }
+
+func (s *Season) leftOut() bool { return s.Off.V }
 
 // SeasonClimate is the climate block of a season.
 type SeasonClimate struct {

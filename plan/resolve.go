@@ -208,6 +208,9 @@ func filled(own *Enclosure, t *Template) *Enclosure {
 	if t != nil {
 		merge(reflect.ValueOf(&e).Elem(), reflect.ValueOf(t).Elem())
 	}
+	if slices.ContainsFunc(e.Seasons, (*Season).leftOut) {
+		e.Seasons = slices.DeleteFunc(slices.Clone(e.Seasons), (*Season).leftOut)
+	}
 	return &e
 }
 

@@ -186,16 +186,17 @@ var Accept = &Block{
 // Season changes limits, climate and care for a part of every year.
 var Season = &Block{
 	Name: "season", Label: "name", Once: true,
-	Doc:     "A part of the year with a climate and care of its own, such as a cool rest.",
-	Example: "season \"cool rest\" {\n  from    = \"1 nov\"\n  to      = \"28 feb\"\n  ramp    = \"3 C\"\n  feeding = \"none\"\n\n  climate {\n    warm_end = \"16 C\"\n  }\n}",
+	Doc:     "A part of the year with a climate and care of its own, such as a cool rest. Where it is cooler than usual the days on which the thermostat is set, the heater goes off and on, the last and the first meal are worked out and stand in the rounds. A season excuses meals only where it is cool, and only for animals that may rest: the young, gravid, ill, and those before or after a moult stay warm.",
+	Example: "season \"cool rest\" {\n  from    = \"1 nov\"\n  to      = \"28 feb\"\n  ramp    = \"2.5 C\"\n  feeding = \"none\"\n  heating = \"off\"\n\n  climate {\n    warm_end = \"14 C\"\n  }\n}",
 	Attrs: []Attr{
-		{Name: "from", Kind: DayOfYear, Required: true, Doc: "The first day, every year.", Example: `"1 nov"`},
-		{Name: "to", Kind: DayOfYear, Required: true, Doc: "The last day, every year.", Example: `"28 feb"`},
-		{Name: "ramp", Kind: Quantity, Dimension: quantity.TemperatureStep, Default: "3 C", Doc: "How fast the temperature may change in a week, going in and coming out.", Example: `"3 C"`},
-		{Name: "feeding", Kind: Word, Choices: choices("as usual", "meals go on", "none", "no meals", "half", "every second meal"), Default: "as usual", Doc: "What becomes of the meals.", Example: `"none"`},
+		{Name: "from", Kind: DayOfYear, Required: true, Doc: "The first day, every year: the thermostat goes down its first step. Where there are no meals in a cool rest, they end two weeks before, with the heat as it was.", Example: `"1 nov"`},
+		{Name: "to", Kind: DayOfYear, Required: true, Doc: "The last day, every year: on the day after it the thermostat is back where it was. The first meal follows some days later.", Example: `"28 feb"`},
+		{Name: "ramp", Kind: Quantity, Dimension: quantity.TemperatureStep, Default: "3 C", Doc: "How fast the temperature may change in a week, going in and coming out: each step of the thermostat.", Example: `"2.5 C"`},
+		{Name: "feeding", Kind: Word, Choices: choices("as usual", "meals go on", "none", "no meals", "half", "every second meal"), Default: "as usual; where the heaters are off and it is cool, none", Doc: "What becomes of the meals.", Example: `"none"`},
 		{Name: "misting", Kind: Word, Choices: choices("as usual", "misting goes on", "none", "no misting", "half", "every second misting"), Default: "as usual", Doc: "What becomes of misting and watering the substrate. Drinking water is never taken away.", Example: `"half"`},
-		{Name: "heating", Kind: Word, Choices: choices("on", "heaters work", "off", "heaters are off"), Default: "on", Doc: "Whether heaters are on.", Example: `"off"`},
-		noteAttr,
+		{Name: "heating", Kind: Word, Choices: choices("on", "heaters work", "off", "heaters are off once the last step is done"), Default: "on", Doc: "Whether heaters are on.", Example: `"off"`},
+		{Name: "off", Kind: Truth, Default: "false", Doc: "Leaves out a season that the template brings.", Example: `true`},
+		{Name: "note", Kind: Text, Doc: "A remark for whoever is in front of the tank. It stands in the round on the first day and at each step.", Example: `"dish stays full"`},
 	},
 	Blocks: []*Block{{
 		Name: "climate", Once: true, Doc: "What the inside is held at in this season.",

@@ -148,7 +148,7 @@ func disturbed(r *Rule, e *Enclosure) {
 			continue
 		}
 		for _, c := range s.Causes {
-			if at := c.Days.Next(e.Horizon.Today); c.Why == roster.Held && at >= 0 {
+			if at := c.Days.Next(e.Horizon.Today); c.Why == roster.Held && at >= 0 && !c.Hold.Cool {
 				e.Add(finding.Finding{Rule: &r.Rule, At: s.Origin, Source: r.Source, Write: "a day after that",
 					Text: s.Name + " is fixed on " + e.Horizon.Date(at).Words() + ", when they must be left alone: " + c.Hold.Why + ", " + c.Hold.End})
 				break

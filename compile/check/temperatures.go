@@ -3,6 +3,7 @@ package check
 import (
 	"strconv"
 
+	"vivary/compile/life"
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/plan/source"
@@ -271,7 +272,7 @@ func seasonShort(r *Rule, e *Enclosure) {
 		if s.Climate == nil || !s.Climate.WarmEnd.Set() || !s.From.Set() || !s.To.Set() {
 			continue
 		}
-		ramp := 3.0 // °C a week, where nothing is written
+		ramp := life.UsualRamp
 		if s.Ramp.Set() {
 			ramp = s.Ramp.V.Value
 		}

@@ -29,7 +29,10 @@ type Hold struct {
 	State *schema.State
 	// Part says that only some of a group are in it: then all eat killed prey, where those
 	// alone would not be fed.
-	Part  bool
+	Part bool
+	// Cool says that it is of a season that is too cold to digest: only then does a season
+	// excuse meals.
+	Cool  bool
 	Why   string       // what was seen: "moulted 2 Nov"
 	End   string       // what ends it: "until Wed 11 Nov", "until the moult is logged"
 	At    source.Place // the log line or the plan line that began it
@@ -92,6 +95,7 @@ type Task struct {
 	Times    int // on how many occasions; 1 is once
 	Interval int // days between them
 	Text     string
+	Minutes  int  // how long it takes; 0 for as long as its kind
 	High     bool // before everything else in its round
 	Meal     bool // it offers food to the group, so it satisfies the need for it
 	Instead  bool // of a meal: it stands in place of the usual one
@@ -195,8 +199,9 @@ func (g *Group) Count(on civil.Date) int {
 type Enclosure struct {
 	Plan   *plan.Enclosure
 	Groups []*Group
-	Holds  []Hold // of the whole enclosure: its seasons
-	Halves []Hold // not holds: on these days every second occasion is left out
+	Holds  []Hold  // of the whole enclosure: its seasons
+	Halves []Hold  // not holds: on these days every second occasion is left out
+	Rests  []*Rest // the seasons that are not over, each time that one comes up
 	Tasks  []Task
 	Asks   []Ask
 	Loose  int // how many have escaped and were not found

@@ -19,8 +19,7 @@ func Read(c *plan.Collection, of Household, h horizon.Horizon) ([]*Enclosure, []
 		e := c.Enclosures[at]
 		out := &Enclosure{Plan: e, Groups: make([]*Group, len(e.Animals))}
 		lives[i] = out
-		out.Holds, out.Halves = seasons(e.Seasons, h)
-		quiet := len(of.Log) == 0
+		quiet := len(of.Log) == 0 && len(e.Seasons) == 0
 		all := make([]start, len(e.Animals))
 		for k, a := range e.Animals {
 			out.Groups[k] = all[k].begin(a, e.Sheet, h.Now())
@@ -257,6 +256,7 @@ func (r *reader) conclude() {
 		r.health(t)
 	}
 	r.company()
+	r.seasons() // whether animals may rest follows from all the rest, and when they are fed from that
 	for _, t := range r.tracks {
 		r.settle(t)
 	}

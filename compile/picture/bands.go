@@ -7,6 +7,7 @@ import (
 
 	"vivary/compile/life"
 	"vivary/compile/roster"
+	"vivary/plan"
 	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/wording"
@@ -18,12 +19,7 @@ func (p *page) seasons() []stripe {
 	for _, s := range p.plan.Seasons {
 		p.eachTime(s, func(from, until civil.Date) {
 			label := clean(s.Name.V) + ", " + p.dates(from, until)
-			var state *schema.State
-			for _, h := range p.life.Holds {
-				if h.At == s.At {
-					state = h.State
-				}
-			}
+			state := p.heldIn(s, from, until)
 			var changes []string
 			if state != nil {
 				changes = append(changes, held(state))
@@ -42,6 +38,26 @@ func (p *page) seasons() []stripe {
 		})
 	}
 	return out
+}
+
+// heldIn returns all that one time of a season holds on some of its days, or nil for
+// nothing.
+func (p *page) heldIn(s *plan.Season, from, until civil.Date) *schema.State {
+	var all *schema.State
+	for _, h := range p.life.Holds {
+		if h.At != s.At || h.Until <= from || h.From >= until {
+			continue
+		}
+		if all == nil {
+			all = &schema.State{Name: h.State.Name, Is: h.State.Is}
+		}
+		for row, may := range h.State.May {
+			if may.Manner > all.May[row].Manner {
+				all.May[row] = may
+			}
+		}
+	}
+	return all
 }
 
 // holds are the stripes of what is held because of what was seen.

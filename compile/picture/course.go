@@ -12,10 +12,6 @@ import (
 // course is a range of values for each day shown; NaN on days without one.
 type course struct{ low, high []float64 }
 
-// usualRamp is how fast a season changes the temperature where the plan does not
-// say, in °C a week: the default of a season's ramp.
-const usualRamp = 3
-
 // course returns what is planned for each day: base, and in a season what it says.
 // A season's ramp in begins on its first day and its ramp out ends with its last,
 // so that the animals have the whole of their usual climate outside it; one that
@@ -35,7 +31,7 @@ func (p *page) course(base *quantity.Range, ramps bool, of func(*plan.Season) *q
 		}
 		rate := 0.0 // °C a day; 0 is at once
 		if ramps && base != nil {
-			if rate = usualRamp / 7.0; s.Ramp.Set() && s.Ramp.V.Value > 0 {
+			if rate = life.UsualRamp / 7; s.Ramp.Set() && s.Ramp.V.Value > 0 {
 				rate = s.Ramp.V.Value / 7
 			}
 		}

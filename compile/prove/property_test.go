@@ -488,15 +488,15 @@ func anyState(rng *rand.Rand) *schema.State {
 func waits(r *compile.Result, p *prove.Proof, d civil.Date) bool {
 	row := map[string]schema.Row{"food": schema.RowKilled, "moisture": schema.RowMist, "device-test": schema.RowDevice}[p.Name.Name]
 	sheet := r.Lives[0].Plan.Sheet
-	held := func(all []life.Hold, most int) bool {
+	held := func(all []life.Hold, most int, cool bool) bool {
 		for _, h := range all {
-			if h.Out(row) && h.From <= d && d < h.Until && int(d-h.From) < most {
+			if h.Out(row) && (!cool || h.Cool) && h.From <= d && d < h.Until && int(d-h.From) < most {
 				return true
 			}
 		}
 		return false
 	}
-	// A season excuses meals of grown animals that take a cool rest, and the test of a
+	// A season excuses meals of grown animals where it is a cool rest, and the test of a
 	// heater that is off; no hold is longer than a fast that is looked into.
 	season := 0
 	switch {
@@ -505,7 +505,7 @@ func waits(r *compile.Result, p *prove.Proof, d civil.Date) bool {
 	case p.Name.Name == "food" && sheet.Figure(schema.FigureWinterRest, "") != nil && p.Group.Animals.Stage.V != "young":
 		season = 180
 	}
-	out := held(r.Lives[0].Holds, season)
+	out := held(r.Lives[0].Holds, season, p.Name.Name == "food")
 	for _, g := range r.Lives[0].Groups {
 		if p.Group != nil && p.Group != g {
 			continue
@@ -514,7 +514,7 @@ func waits(r *compile.Result, p *prove.Proof, d civil.Date) bool {
 		if f := sheet.Figure(schema.FigureFastAlarm, g.Animals.Stage.V); f != nil {
 			most = int(f.Range.High / (24 * 60))
 		}
-		out = out || held(g.Holds, most)
+		out = out || held(g.Holds, most, false)
 	}
 	return out
 }

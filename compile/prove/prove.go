@@ -298,10 +298,10 @@ func (p *Proof) left(from, to int) bool {
 func (w *prover) excused(need *schema.NeedName, g *life.Group) horizon.Days {
 	var out horizon.Days
 	h := w.s.Horizon
-	add := func(holds []life.Hold, most int) {
+	add := func(holds []life.Hold, most int, season bool) {
 		for i := range holds {
 			x := &holds[i]
-			if !Holds(x, need) || most <= 0 {
+			if !Holds(x, need) || most <= 0 || season && need == schema.NeedFood && !x.Cool {
 				continue
 			}
 			if out == nil {
@@ -314,10 +314,10 @@ func (w *prover) excused(need *schema.NeedName, g *life.Group) horizon.Days {
 			}
 		}
 	}
-	add(w.life.Holds, w.season(need, g))
+	add(w.life.Holds, w.season(need, g), true)
 	for _, x := range w.life.Groups {
 		if g == nil || g == x {
-			add(x.Holds, w.fast(x))
+			add(x.Holds, w.fast(x), false)
 		}
 	}
 	return out
@@ -336,7 +336,7 @@ func (w *prover) season(need *schema.NeedName, g *life.Group) int {
 	switch {
 	case need.Heated:
 		return longestSeason
-	case need != schema.NeedFood || w.life.Plan.Sheet.Figure(schema.FigureWinterRest, "") == nil:
+	case need != schema.NeedFood || !life.Rests(w.life.Plan.Sheet):
 		return 0
 	}
 	if stage := g.Stage(w.s.Horizon.Now()); stage == "young" || stage == "newborn" {

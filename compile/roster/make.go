@@ -332,6 +332,6 @@ func (b *builder) once(g *life.Group, tasks []life.Task) {
 			id = id.Of(g.Animals)
 		}
 		b.add(Entry{ID: id, Life: b.life, Group: g, Name: t.Name, Kind: t.Kind, Round: b.rounds.usual(b.life.Plan), Task: t.Text,
-			Minutes: t.Kind.Minutes, High: t.High, Origin: t.At, Cited: t.Cited, Once: t, Moved: true})
+			Minutes: cmp.Or(t.Minutes, t.Kind.Minutes), High: t.High, Origin: t.At, Cited: t.Cited, Once: t, Moved: true})
 	}
 }

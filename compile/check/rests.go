@@ -1,0 +1,152 @@
+package check
+
+import (
+	"math"
+	"slices"
+	"strconv"
+
+	"vivary/compile/life"
+	"vivary/compile/roster"
+	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/schema"
+	"vivary/schema/zone"
+)
+
+// Who may rest, and when. What a cool rest does to the days of care is worked out where
+// the log is read.
+var rests = []*Rule{
+	{Enclosure: restUnfit, Rule: finding.Rule{ID: "rest-unfit", Severity: finding.Error, Silence: finding.Never,
+		Title:   "A cool rest is planned for animals that must not rest.",
+		Why:     "Tropical species bear no winter. The young live on what they ate yesterday, and a female that carries young needs her warmth.",
+		Source:  "reptifiles.com, on brumation; the species sheet; common practice for invertebrates",
+		Instead: "Leave the season out for these animals: off = true in a season block of that name where a template brings it."}},
+	{Enclosure: restHeld, Rule: finding.Rule{ID: "rest-held", Severity: finding.Urgent, Silence: finding.Never,
+		Title:   "A cool rest is due, and the log or the date says that the animals must not rest now.",
+		Why:     "An animal that is gravid, ill, before or after a moult, in quarantine or too young may not come through the cold. Heat and meals go on for it, and the steps of the rest are left out.",
+		Source:  "reptifiles.com, on brumation; common practice for invertebrates",
+		Instead: "Leave the heat on. Log what ends it, and the rest is planned again; or leave it out this year."}},
+	{Enclosure: restSummer, Rule: finding.Rule{ID: "rest-summer", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "A cool rest lies in the local summer.",
+		Why:     "A room is at its warmest then, and what the animals would meet outside is the other half of the year. It is often a date from a page of the other hemisphere.",
+		Source:  "the place of the time zone, tz database; common practice, no source",
+		Instead: "Half a year earlier or later; where the animals have kept the seasons of where they came from, an accept block."}},
+	{Enclosure: restDisturbed, Rule: finding.Rule{ID: "rest-disturbed", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "Something that disturbs is fixed on a day of a cool rest.",
+		Why:     "An animal that is dug out or handled in the cold cannot settle again. It is left out, and nothing comes in its place.",
+		Source:  "common practice, no source",
+		Instead: "A day before the rest begins, or after the first meal."}},
+}
+
+// restUnfit is about what the plan itself says, of the next time that the season comes.
+func restUnfit(r *Rule, e *Enclosure) {
+	var said []*plan.Season
+	for _, x := range e.Life.Rests {
+		if slices.Contains(said, x.Season) {
+			continue
+		}
+		for _, u := range x.Unfit {
+			if !u.Written {
+				continue
+			}
+			said = append(said, x.Season)
+			e.Add(finding.Finding{Rule: &r.Rule, At: x.Season.At, Text: "season " + strconv.Quote(x.Season.Name.V) + " is a cool rest, and " + u.Why,
+				Limit: "adults that are well, of a species that takes a rest", Source: r.Source,
+				Write: "no such season here; off = true in it where a template brings it",
+				Also:  []finding.Related{{At: u.At, Text: "the animals"}}})
+			break
+		}
+	}
+}
+
+// restSoon is how many days before a rest, and its fast, what forbids it is said.
+const restSoon = 28
+
+// restHeld is about what the log says, or the days that went by, from some weeks before
+// the rest until it would be over.
+func restHeld(r *Rule, e *Enclosure) {
+	for _, x := range e.Life.Rests {
+		from, until := x.Planned()
+		if today := e.Horizon.Now(); today < from-restSoon || today >= until {
+			continue
+		}
+		for _, u := range x.Unfit {
+			if u.Written {
+				continue
+			}
+			at := u.At
+			if !at.Written() {
+				at = x.Season.At
+			}
+			e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: "season " + strconv.Quote(x.Season.Name.V) + " from " + from.Words() + " is left out: " + u.Why,
+				Limit: "adults that are well", Source: r.Source, Write: "in the log what ends it; the heat stays on until then",
+				Also: []finding.Related{{At: x.Season.At, Text: "the season"}}})
+			break
+		}
+	}
+}
+
+// tropics is the latitude, in degrees, nearer to the equator than which no half of the
+// year is called summer.
+const tropics = 10
+
+// south reports whether the collection has its summer in December; false, false where
+// nobody can say.
+func (c *Collection) south() (is, known bool) {
+	if c.Plan.About == nil {
+		return false, false
+	}
+	if h := c.Plan.About.Hemisphere; h.Set() {
+		return h.V == "south", !h.Bad
+	}
+	at, ok := zone.Latitude(c.Plan.About.TimeZone.V)
+	return at < 0, ok && math.Abs(at) >= tropics
+}
+
+// restSummer goes by the middle of a rest: May to August is summer in the north,
+// November to February in the south.
+func restSummer(r *Rule, e *Enclosure) {
+	south, known := e.south()
+	if !known {
+		return
+	}
+	for _, s := range e.Plan.Seasons {
+		year, _, _ := e.Horizon.Now().YMD()
+		from, until, ok := life.InYear(s, year)
+		if !ok || !life.CoolingOf(e.Plan, s).Rest {
+			continue
+		}
+		_, month, _ := (from + (until-from)/2).YMD()
+		half, write := "May to August", "from = \"1 nov\""
+		summer := month >= 5 && month <= 8
+		if south {
+			half, write = "November to February", "from = \"1 may\""
+			summer = month >= 11 || month <= 2
+		}
+		if !summer {
+			continue
+		}
+		e.Add(finding.Finding{Rule: &r.Rule, At: s.From.At, Text: "season " + strconv.Quote(s.Name.V) + ", " + from.Brief() + " to " + (until - 1).Brief() + ", is a cool rest in your summer",
+			Limit: half + " is summer in " + e.Collection.Plan.About.TimeZone.V, Source: r.Source, Write: write + " and to half a year away; or hemisphere in the collection block"})
+	}
+}
+
+// restDisturbed is about care that is for a date and finds only days of a rest.
+func restDisturbed(r *Rule, e *Enclosure) {
+	for i := range e.Series {
+		s := &e.Series[i]
+		if row := s.Kind.Row; row != schema.RowDeep && row != schema.RowCount && row != schema.RowHandle && row != schema.RowRehouse {
+			continue
+		}
+		if s.Timing == nil || s.FromSheet || !fixed(s.Timing) {
+			continue
+		}
+		for _, c := range s.Causes {
+			if at := c.Days.Next(e.Horizon.Today); c.Why == roster.Held && c.Hold.Cool && at >= 0 {
+				e.Add(finding.Finding{Rule: &r.Rule, At: s.Origin, Source: r.Source, Write: "a day before the rest, or after its first meal",
+					Text: s.Name + " is fixed on " + e.Horizon.Date(at).Words() + ", in " + c.Hold.Why + ": it is left out"})
+				break
+			}
+		}
+	}
+}
