@@ -167,7 +167,7 @@ func (r *reader) moultHolds(t *track) (out []Hold) {
 	}
 	open(t.hanging, schema.StateMoulting, "moulting")
 	if s := t.sealed; s.ok && !(t.premoult.ok && t.premoult.on <= s.on) {
-		open(s, schema.StatePremoult, "sealed in")
+		open(s, schema.StateSealed, "sealed in")
 		h := &out[len(out)-1]
 		h.End = "until a moult or a meal is logged"
 		if t.premoult.ok {
