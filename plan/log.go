@@ -18,13 +18,19 @@ import (
 type Event struct {
 	At        source.Place
 	Date      civil.Date
+	Clock     Written[civil.Clock] // the time of day, where one is written
+	By        Written[string]      // the keeper who wrote it, where one is named
 	Enclosure Written[string]
 	Group     Written[string] // empty for a line about the whole enclosure
 	Word      *schema.LogWord
 	WordAt    source.Place
-	Number    Written[float64]  // the number after the word, where there is one
-	Args      []Written[string] // what else stands after the word
-	Note      string
+	// Number is the number after the word, where there is one: animals, prey, a weight
+	// without its unit, or the days of a treatment.
+	Number Written[float64]
+	// Args is what else stands after the word; of a move, the enclosure and then the
+	// animals that were joined there.
+	Args []Written[string]
+	Note string
 }
 
 // parseLog reads the lines of a log. A line is a day, an enclosure, the animals

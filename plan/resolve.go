@@ -340,7 +340,7 @@ func (r *resolver) logGroup(e *Event, enclosure *Enclosure) bool {
 		e.Group = wrote(enclosure.Animals[0].Name.V, source.Place{})
 		return true
 	}
-	if e.Word == schema.WordCounted || e.Word == schema.WordDied && len(enclosure.Animals) == 0 {
+	if e.Word == schema.WordCounted || e.Word == schema.WordSeen || e.Word == schema.WordDied && len(enclosure.Animals) == 0 {
 		return true
 	}
 	r.found.Add(finding.Finding{Rule: ruleLogLine, At: e.WordAt, Text: quote(enclosure.Name.V) + " has several animals blocks: the line does not say which of them is meant",

@@ -35,14 +35,20 @@ const (
 	AfterEnclosure
 	AfterWeight
 	AfterCare
+	AfterDays
+	AfterMeasure
+	AfterWord
 )
 
 var afterWords = [...]string{
 	AfterNumber:    "how many",
 	AfterPrey:      "how many of what",
-	AfterEnclosure: "the enclosure it went to",
+	AfterEnclosure: "how many, the enclosure they went to, the animals they joined there",
 	AfterWeight:    "the weight",
 	AfterCare:      "the care",
+	AfterDays:      "how long, such as 10 days",
+	AfterMeasure:   "a temperature, a humidity or both, such as 29 C 70 %",
+	AfterWord:      "the word that is taken back, what stood after it, and its day",
 }
 
 // String says it for a keeper; it is empty for AfterNothing.
@@ -53,25 +59,44 @@ var LogWords []*LogWord
 
 // The words of the log, in the order in which they are listed.
 var (
-	WordArrived    = listed(&LogWords, LogWord{Name: "arrived", After: AfterNumber, Subject: OfAnimals, Doc: "It came into the collection. Quarantine runs from here."})
-	WordMoult      = listed(&LogWords, LogWord{Name: "moult", Also: []string{"moulted", "molt", "molted"}, After: AfterNumber, Subject: OfAnimals, Doc: "A moult was found. Meals wait; stage and instar move on."})
-	WordPremoult   = listed(&LogWords, LogWord{Name: "premoult", Also: []string{"premolt", "pre-moult"}, Subject: OfAnimals, Doc: "It is about to moult: dull, fat, hiding. Meals stop."})
-	WordHanging    = listed(&LogWords, LogWord{Name: "hanging", Subject: OfAnimals, Doc: "It hangs to moult. Nothing is opened."})
-	WordMated      = listed(&LogWords, LogWord{Name: "mated", Also: []string{"paired"}, Subject: OfAnimals, Doc: "A mating was seen. The window for a birth is counted from here."})
-	WordGravid     = listed(&LogWords, LogWord{Name: "gravid", Also: []string{"gravid?"}, Subject: OfAnimals, Doc: "It carries young, or seems to. Without a mating in the log no window is made up."})
-	WordBorn       = listed(&LogWords, LogWord{Name: "born", After: AfterNumber, Subject: OfAnimals, Doc: "Young were born, or an egg sac was made. Nothing is disturbed."})
-	WordFirstMoult = listed(&LogWords, LogWord{Name: "first_moult", Also: []string{"first-moult", "first_molt"}, Subject: OfAnimals, Doc: "The brood moulted for the first time. Only now does a separation exist."})
-	WordSeparated  = listed(&LogWords, LogWord{Name: "separated", After: AfterNumber, Subject: OfAnimals, Doc: "The young were taken out."})
-	WordFed        = listed(&LogWords, LogWord{Name: "fed", After: AfterPrey, Subject: OfAnimals, Doc: "A meal was taken on a day of its own. Meals that run from the last one count from here."})
-	WordRefused    = listed(&LogWords, LogWord{Name: "refused", Subject: OfAnimals, Doc: "A meal was refused."})
-	WordCounted    = listed(&LogWords, LogWord{Name: "counted", Also: []string{"seen"}, After: AfterNumber, Subject: OfAnimals, Doc: "A head count. Some may be hidden."})
-	WordMoved      = listed(&LogWords, LogWord{Name: "moved", After: AfterEnclosure, Subject: OfAnimals, Doc: "It went to another enclosure, or out of the collection where none is named."})
-	WordWeighed    = listed(&LogWords, LogWord{Name: "weighed", After: AfterWeight, Subject: OfAnimals, Doc: "Its weight."})
-	WordTreated    = listed(&LogWords, LogWord{Name: "treated", Subject: OfAnimals, Doc: "A treatment, described in the note."})
-	WordMites      = listed(&LogWords, LogWord{Name: "mites", Subject: OfEnclosure, Doc: "Mites were found. Tools are kept apart and the enclosure is visited last."})
-	WordDied       = listed(&LogWords, LogWord{Name: "died", After: AfterNumber, Subject: OfAnimals, Doc: "It died. Its tasks end, and shared causes are looked for."})
-	WordDone       = listed(&LogWords, LogWord{Name: "done", After: AfterCare, Subject: OfCare, Doc: "A care was done on a day of its own. What runs from the last time counts from here."})
-	WordSkipped    = listed(&LogWords, LogWord{Name: "skipped", After: AfterCare, Subject: OfCare, Doc: "A care was not done."})
+	WordArrived     = listed(&LogWords, LogWord{Name: "arrived", After: AfterNumber, Subject: OfAnimals, Doc: "It came into the collection. Quarantine runs from here."})
+	WordQuarantined = listed(&LogWords, LogWord{Name: "quarantined", Subject: OfAnimals, Doc: "It is kept apart from this day on: last in the round, tools of its own."})
+	WordMoult       = listed(&LogWords, LogWord{Name: "moult", Also: []string{"moulted", "molt", "molted"}, After: AfterNumber, Subject: OfAnimals, Doc: "A moult was found. Meals wait; stage and instar move on."})
+	WordMatured     = listed(&LogWords, LogWord{Name: "matured", After: AfterNumber, Subject: OfAnimals, Doc: "Its last moult was found: it is adult from here. Meals wait."})
+	WordPremoult    = listed(&LogWords, LogWord{Name: "premoult", Also: []string{"premolt", "pre-moult"}, Subject: OfAnimals, Doc: "It is about to moult: dull, fat, hiding. Meals stop."})
+	WordSealed      = listed(&LogWords, LogWord{Name: "sealed", Subject: OfAnimals, Doc: "It has shut itself in: before a moult, before a birth, with a sac, or for a rest. Nothing is opened."})
+	WordHanging     = listed(&LogWords, LogWord{Name: "hanging", Subject: OfAnimals, Doc: "It moults now: it hangs, or lies on its back. Nothing is opened."})
+	WordPaired      = listed(&LogWords, LogWord{Name: "paired", Subject: OfAnimals, Doc: "A pair was brought together. Whether they mated was not seen: from this day it is possible."})
+	WordMated       = listed(&LogWords, LogWord{Name: "mated", Subject: OfAnimals, Doc: "A mating was seen. The window for a birth is counted from here."})
+	WordGravid      = listed(&LogWords, LogWord{Name: "gravid", Also: []string{"gravid?"}, Subject: OfAnimals, Doc: "It carries young, or seems to. Without a mating in the log no window is made up."})
+	WordNotGravid   = listed(&LogWords, LogWord{Name: "not-gravid", Subject: OfAnimals, Doc: "It carries no young after all. What was held for a birth ends."})
+	WordLate        = listed(&LogWords, LogWord{Name: "late", Subject: OfAnimals, Doc: "A birth seems near: she refuses and is fat, digs in, shows white at the sides. Nothing is lifted."})
+	WordLaid        = listed(&LogWords, LogWord{Name: "laid", After: AfterNumber, Subject: OfAnimals, Doc: "An egg sac, an ootheca or a clutch was made. Nothing is disturbed; young are not there yet."})
+	WordSacTaken    = listed(&LogWords, LogWord{Name: "sac-taken", Subject: OfAnimals, Doc: "The egg sac or clutch was taken from her."})
+	WordHatched     = listed(&LogWords, LogWord{Name: "hatched", After: AfterNumber, Subject: OfAnimals, Doc: "Young came out of what was laid."})
+	WordBorn        = listed(&LogWords, LogWord{Name: "born", After: AfterNumber, Subject: OfAnimals, Doc: "Living young were born. Nothing is disturbed."})
+	WordFirstMoult  = listed(&LogWords, LogWord{Name: "first_moult", Also: []string{"first-moult", "first_molt"}, Subject: OfAnimals, Doc: "The brood moulted for the first time. Only now does a separation exist."})
+	WordDispersed   = listed(&LogWords, LogWord{Name: "dispersed", Subject: OfAnimals, Doc: "The young have left their mother's back and live round her."})
+	WordSeparated   = listed(&LogWords, LogWord{Name: "separated", After: AfterEnclosure, Subject: OfAnimals, Doc: "The young were taken out."})
+	WordFed         = listed(&LogWords, LogWord{Name: "fed", After: AfterPrey, Subject: OfAnimals, Doc: "A meal was taken on a day of its own. Meals that run from the last one count from here."})
+	WordRefused     = listed(&LogWords, LogWord{Name: "refused", Subject: OfAnimals, Doc: "A meal was refused."})
+	WordSeen        = listed(&LogWords, LogWord{Name: "seen", After: AfterNumber, Subject: OfAnimals, Doc: "It was seen. That is a look, and no head count; with a number it is `counted`."})
+	WordCounted     = listed(&LogWords, LogWord{Name: "counted", After: AfterNumber, Subject: OfAnimals, Doc: "A head count. Some may be hidden."})
+	WordMoved       = listed(&LogWords, LogWord{Name: "moved", After: AfterEnclosure, Subject: OfAnimals, Doc: "It went to another enclosure, or out of the collection where none is named."})
+	WordEscaped     = listed(&LogWords, LogWord{Name: "escaped", After: AfterNumber, Subject: OfAnimals, Doc: "It is not in its enclosure, and alive as far as is known."})
+	WordFound       = listed(&LogWords, LogWord{Name: "found", After: AfterNumber, Subject: OfAnimals, Doc: "What had escaped is back in its enclosure."})
+	WordWeighed     = listed(&LogWords, LogWord{Name: "weighed", After: AfterWeight, Subject: OfAnimals, Doc: "Its weight."})
+	WordIll         = listed(&LogWords, LogWord{Name: "ill", After: AfterNumber, Subject: OfAnimals, Doc: "It is ill."})
+	WordInjured     = listed(&LogWords, LogWord{Name: "injured", After: AfterNumber, Subject: OfAnimals, Doc: "It has lost a limb, bleeds or has fallen. It is given killed prey."})
+	WordRecovered   = listed(&LogWords, LogWord{Name: "recovered", After: AfterNumber, Subject: OfAnimals, Doc: "It is well again: not ill, not injured, no treatment."})
+	WordTreated     = listed(&LogWords, LogWord{Name: "treated", After: AfterDays, Subject: OfAnimals, Doc: "A treatment, described in the note; with a number of days the course that begins on this day."})
+	WordMites       = listed(&LogWords, LogWord{Name: "mites", Subject: OfEnclosure, Doc: "Mites were found. Tools are kept apart and the enclosure is visited last."})
+	WordDied        = listed(&LogWords, LogWord{Name: "died", After: AfterNumber, Subject: OfAnimals, Doc: "It died. Its tasks end, and shared causes are looked for."})
+	WordMeasured    = listed(&LogWords, LogWord{Name: "measured", After: AfterMeasure, Subject: OfEnclosure, Doc: "What a thermometer or a hygrometer in the enclosure showed."})
+	WordDone        = listed(&LogWords, LogWord{Name: "done", After: AfterCare, Subject: OfCare, Doc: "A care was done on a day of its own. What runs from the last time counts from here."})
+	WordSkipped     = listed(&LogWords, LogWord{Name: "skipped", After: AfterCare, Subject: OfCare, Doc: "A care was not done."})
+	WordRemark      = listed(&LogWords, LogWord{Name: "remark", Subject: OfEnclosure, Doc: "What was observed, in the note, and has no consequence. It is about the animals where they are named."})
+	WordWithdrawn   = listed(&LogWords, LogWord{Name: "withdrawn", After: AfterWord, Subject: OfEnclosure, Doc: "An earlier line is taken back: the last one of that word, on that day where one is written. Neither line counts."})
 )
 
 // FindLogWord returns the log word written as name, or nil.

@@ -31,6 +31,9 @@ func scribble(r *rand.Rand, n int, from civil.Date, days int) []plan.Event {
 		schema.AfterNumber:    {"", "0", "1", "3", "40", "3 \"a note\""},
 		schema.AfterPrey:      {"", "2", "2 crickets", "3 of nothing known"},
 		schema.AfterWeight:    {"", "24 g", "heavy"},
+		schema.AfterDays:      {"", "\"a note\""},
+		schema.AfterMeasure:   {"\"a note\""},
+		schema.AfterWord:      {"moult"},
 		schema.AfterCare:      {"water", "feed", "watr", "feed \"a note\""},
 		schema.AfterEnclosure: {"other", "2 other", "other young", "nowhere"},
 	}

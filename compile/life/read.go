@@ -143,7 +143,9 @@ func (r *reader) line(e *plan.Event) {
 	case e.Word.Subject == schema.OfCare:
 		r.care(e)
 	case e.Word.Subject == schema.OfEnclosure:
-		r.mites = see(e)
+		if e.Word == schema.WordMites {
+			r.mites = see(e)
+		}
 	case e.Group.V == "":
 		if e.Word == schema.WordCounted {
 			r.countedAll(e)
@@ -164,6 +166,9 @@ func (r *reader) track(name string) *track {
 	return nil
 }
 
+// passed is for a word from which nothing follows.
+func passed(*reader, *track, *plan.Event) {}
+
 // words say what each word about animals does.
 var words = map[*schema.LogWord]func(*reader, *track, *plan.Event){
 	schema.WordArrived: (*reader).arrived, schema.WordDied: (*reader).diedLine, schema.WordMoved: (*reader).movedOut, schema.WordCounted: (*reader).counted,
@@ -171,7 +176,11 @@ var words = map[*schema.LogWord]func(*reader, *track, *plan.Event){
 	schema.WordFed: (*reader).fed, schema.WordRefused: (*reader).refusal, schema.WordWeighed: (*reader).weighed,
 	schema.WordMated: (*reader).mated, schema.WordGravid: (*reader).gravidLine, schema.WordBorn: (*reader).born,
 	schema.WordFirstMoult: (*reader).firstMoult, schema.WordSeparated: (*reader).separated,
-	schema.WordTreated: func(*reader, *track, *plan.Event) {}, // the note is the record
+	schema.WordTreated: passed, // the note is the record
+	schema.WordSeen:    passed, schema.WordQuarantined: passed, schema.WordSealed: passed, schema.WordPaired: passed, schema.WordNotGravid: passed,
+	schema.WordLate: passed, schema.WordLaid: passed, schema.WordSacTaken: passed, schema.WordDispersed: passed,
+	schema.WordEscaped: passed, schema.WordFound: passed, schema.WordIll: passed, schema.WordInjured: passed, schema.WordRecovered: passed,
+	schema.WordHatched: (*reader).born, schema.WordMatured: (*reader).moult,
 }
 
 func (r *reader) ofAnimals(t *track, e *plan.Event) {
