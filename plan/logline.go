@@ -191,7 +191,7 @@ func (l *lineReader) wordless(e *Event) *finding.Finding {
 
 func (l *lineReader) asked(e *Event, s *schema.Spelling) {
 	e.remark(finding.Finding{Rule: ruleLogAsked, At: e.WordAt,
-		Text:  quote(s.Text) + " may mean several things: " + s.Hint + ". Until it is answered it is a remark, from which nothing follows",
+		Text:  quote(s.Text) + " may mean several things: " + s.Hint + " Until it is answered it is a remark, from which nothing follows",
 		Write: "instead, one of: " + strings.Join(s.Choices(), ", ")})
 }
 

@@ -36,6 +36,7 @@ const (
 	AfterDays
 	AfterMeasure
 	AfterWord
+	AfterText
 )
 
 var afterWords = [...]string{
@@ -46,6 +47,7 @@ var afterWords = [...]string{
 	AfterCare:      "the care",
 	AfterDays:      "how long, such as 10 days",
 	AfterMeasure:   "a temperature, a humidity or both, such as 29 C 70 %",
+	AfterText:      "what was observed, here or in the note",
 	AfterWord:      "the word that is taken back, what stood after it, and its day",
 }
 
@@ -93,6 +95,6 @@ var (
 	WordMeasured    = listed(&LogWords, LogWord{Name: "measured", After: AfterMeasure, Subject: OfEnclosure, Doc: "What a thermometer or a hygrometer in the enclosure showed."})
 	WordDone        = listed(&LogWords, LogWord{Name: "done", After: AfterCare, Subject: OfCare, Doc: "A care was done on a day of its own. What runs from the last time counts from here."})
 	WordSkipped     = listed(&LogWords, LogWord{Name: "skipped", After: AfterCare, Subject: OfCare, Doc: "A care was not done."})
-	WordRemark      = listed(&LogWords, LogWord{Name: "remark", Subject: OfEnclosure, Doc: "What was observed, in the note, and has no consequence. It is about the animals where they are named."})
+	WordRemark      = listed(&LogWords, LogWord{Name: "remark", After: AfterText, Subject: OfEnclosure, Doc: "What was observed and has no consequence. It is about the animals where they are named."})
 	WordWithdrawn   = listed(&LogWords, LogWord{Name: "withdrawn", After: AfterWord, Subject: OfEnclosure, Doc: "An earlier line is taken back: the last one of that word, on that day where one is written. Neither line counts."})
 )
