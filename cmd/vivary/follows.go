@@ -62,7 +62,9 @@ func consequences(r *compile.Result) (all []string) {
 	return all
 }
 
-func groupName(l *life.Enclosure, g *life.Group) string { return l.Plan.Shown() + " " + g.Animals.Name.V }
+func groupName(l *life.Enclosure, g *life.Group) string {
+	return l.Plan.Shown() + " " + g.Animals.Name.V
+}
 
 // present says how many of a group there are, and of what stage.
 func present(g *life.Group, today civil.Date) string {
