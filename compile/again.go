@@ -35,11 +35,11 @@ func keep(in Input, r *Result, shared *roster.Shared) kept {
 }
 
 // box returns what was worked out for an enclosure before, where it is made from the
-// same blocks and lines. A move says something of two enclosures: it is always read
-// anew, and so are all of a household.
+// same blocks and lines. A move or a separation says something of two enclosures: all
+// of a household are always read anew.
 func (k kept) box(e *plan.Enclosure, log []plan.Event) (*box, bool) {
 	b := k[e]
-	if b == nil || !slices.EqualFunc(b.log, log, sameEvent) || slices.ContainsFunc(log, func(x plan.Event) bool { return x.Word == schema.WordMoved || x.Word == schema.WordSeparated }) {
+	if b == nil || !slices.EqualFunc(b.log, log, sameEvent) || slices.ContainsFunc(log, func(x plan.Event) bool { return x.Word.After == schema.AfterEnclosure }) {
 		return nil, false
 	}
 	return b, true
@@ -47,7 +47,7 @@ func (k kept) box(e *plan.Enclosure, log []plan.Event) (*box, bool) {
 
 // sameEvent reports whether two lines are the very same: of one place and one text.
 func sameEvent(a, b plan.Event) bool {
-	return a.At == b.At && a.Date == b.Date && a.Word == b.Word && a.Enclosure == b.Enclosure && a.Group == b.Group &&
+	return a.At == b.At && a.Date == b.Date && a.Clock == b.Clock && a.By == b.By && a.Word == b.Word && a.Enclosure == b.Enclosure && a.Group == b.Group &&
 		a.Number == b.Number && a.Note == b.Note && slices.Equal(a.Args, b.Args)
 }
 

@@ -85,10 +85,13 @@ func readText(disk afero.Fs, path string) ([]byte, *finding.Finding) {
 
 // unfit says why a text is not given to the parser, or returns nil.
 func unfit(path string, text []byte) *finding.Finding {
-	if bytes.IndexByte(text, 0) >= 0 || !utf8.Valid(text) {
+	plan := strings.HasSuffix(path, PlanSuffix)
+	// In a log one line that is not text hides no other; one in which every second byte
+	// is a zero has no lines.
+	if plan && (bytes.IndexByte(text, 0) >= 0 || !utf8.Valid(text)) || bytes.HasPrefix(text, []byte("\xff\xfe")) || bytes.HasPrefix(text, []byte("\xfe\xff")) {
 		return found(finding.Finding{Rule: ruleNotText, Text: "the file is not UTF-8 text", Write: "save it as UTF-8, or give it another name"})
 	}
-	if !strings.HasSuffix(path, PlanSuffix) {
+	if !plan {
 		return nil
 	}
 	i := tooDeep(text)

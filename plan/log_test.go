@@ -3,8 +3,6 @@ package plan
 import (
 	"strings"
 	"testing"
-
-	"vivary/plan/finding"
 )
 
 func TestLog(t *testing.T) {
@@ -31,7 +29,6 @@ enclosure "burrow-b" {
 2026-11-02 burrow-b young moulted "found on its \"side\", left alone"
 
 2026-11-21 burrow-b counted 3
-2026-11-21 burrow-b counted 3
 2026-11-22 burrow-b young weighed 24.5 g
 2026-11-23 burrow-a done mist
 2026-11-24 burrow-a fed cricket 3
@@ -53,7 +50,7 @@ enclosure "burrow-b" {
 	}
 	for line, want := range map[string]string{
 		"2026-11-20 burrow-z refused":             "unknown-name",
-		"2026-11-20 burrow-a refsed":              "log-line",
+		"2026-11-20 burrow-a refsed":              "log-word",
 		"2026-11-31 burrow-a refused":             "log-line",
 		"2026-11-20 burrow-b refused":             "log-line", // of which animals?
 		"2026-11-20 burrow-b jung refused":        "unknown-name",
@@ -83,13 +80,12 @@ func TestMisread(t *testing.T) {
 		"2026-11-02 burrow-a old refused --off":      "something stands after refused",
 		"2026-11-02 burrow-a old premoult 2":         "something stands after premoult",
 		"2026-11-02 burrow-a done":                   "after done stands the care",
-		"2026-11-02 burrow-a old molted-again":       `neither "old" nor "molted-again" is a word`,
+		"2026-11-02 burrow-a old molted-again":       "did you mean molted",
 		"2026-11-02 burrow-a adult birth":            `neither "adult" nor "birth" is a word`, // and not: did you mean moult
 		"2026-11-02 burrow-a old premolut":           "did you mean premoult",
 	} {
-		var found finding.List
-		parseLogLine(1, 0, line, &found)
-		got := strings.Join(texts(found.All), "; ")
+		_, found := ParseLogLine(1, line)
+		got := strings.Join(texts(found), "; ")
 		if want == "" && got != "" || !strings.Contains(got, want) {
 			t.Errorf("%s: %q, want %q", line, got, want)
 		}

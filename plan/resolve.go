@@ -7,9 +7,6 @@ import (
 	"strconv"
 
 	"vivary/plan/finding"
-	"vivary/plan/source"
-	"vivary/schema"
-	"vivary/schema/wording"
 	"vivary/schema/zone"
 )
 
@@ -316,84 +313,4 @@ func (r *resolver) species(e *Enclosure) *SpeciesSheet {
 	}
 	r.found.Add(f)
 	return sheet
-}
-
-// log joins the lines of the logs to enclosures and animals and sorts them by day.
-func (r *resolver) log() {
-	c := r.c
-	r.made = map[string]bool{}
-	for i := range r.events {
-		r.makes(&r.events[i])
-	}
-	for _, e := range c.Enclosures {
-		for _, a := range e.Animals {
-			if a.State.V == "with brood" {
-				r.made[e.Name.V] = true
-			}
-		}
-	}
-	out := r.events[:0]
-	for _, e := range r.events {
-		enclosure := c.enclosures[e.Enclosure.V]
-		if enclosure == nil {
-			r.unknownName(e.Enclosure, "enclosure", keys(c.enclosures))
-			continue
-		}
-		if r.logGroup(&e, enclosure) {
-			out = append(out, e)
-		}
-	}
-	sort.SliceStable(out, func(i, j int) bool {
-		if out[i].Date != out[j].Date {
-			return out[i].Date < out[j].Date
-		}
-		return c.Files.Before(out[i].At, out[j].At)
-	})
-	// Merging by union in git can leave a line twice.
-	c.Log = out[:0]
-	seen := map[string]bool{}
-	for _, e := range out {
-		if line := c.Files.Of(e.At); !seen[line] {
-			seen[line] = true
-			c.Log = append(c.Log, e)
-		}
-	}
-}
-
-// logGroup finds the animals of which a line speaks, as far as the plan tells. The log
-// itself makes groups, of broods and of animals that came: which there are on a day is
-// known only when it is read, so that a name that the plan does not have is left to the
-// reader where the log can have made it.
-func (r *resolver) logGroup(e *Event, enclosure *Enclosure) bool {
-	if e.Group.V != "" {
-		if enclosure.Group(e.Group.V) == nil && !r.made[enclosure.Name.V] {
-			r.unknownName(e.Group, "animals block in "+enclosure.Name.V, enclosure.groups())
-			return false
-		}
-		return true
-	}
-	if e.Word.Subject != schema.OfAnimals {
-		return true
-	}
-	if len(enclosure.Animals) == 1 {
-		e.Group = wrote(enclosure.Animals[0].Name.V, source.Place{})
-		return true
-	}
-	if e.Word == schema.WordCounted || e.Word == schema.WordSeen || len(enclosure.Animals) == 0 {
-		return true
-	}
-	r.found.Add(finding.Finding{Rule: ruleLogLine, At: e.WordAt, Text: quote(enclosure.Name.V) + " has several animals blocks: the line does not say which of them is meant",
-		Write: e.Date.String() + " " + enclosure.Name.V + " " + wording.Or(enclosure.groups()) + " " + e.Word.Name})
-	return false
-}
-
-// makes notes where a line may make groups that the plan does not have.
-func (r *resolver) makes(e *Event) {
-	switch e.Word {
-	case schema.WordBorn, schema.WordHatched, schema.WordSeparated, schema.WordArrived:
-		r.made[e.Enclosure.V] = true
-	}
-	if (e.Word == schema.WordMoved || e.Word == schema.WordSeparated) && len(e.Args) > 0 {
-		r.made[e.Args[0].V] = true
-	}
 }

@@ -11,7 +11,8 @@ import (
 var Rules = []*finding.Rule{
 	ruleSyntax, ruleNotText, ruleTooLarge, ruleTooDeep, ruleTooMany, ruleUnreadable,
 	ruleUnknownWord, ruleMissing, ruleTwice, ruleValue, ruleUnit, ruleDate, ruleTime,
-	ruleNoCollection, ruleUnknownName, ruleZone, ruleOldName, ruleLogLine, ruleEmpty, RuleUnreasoned,
+	ruleNoCollection, ruleUnknownName, ruleZone, ruleOldName, ruleEmpty, RuleUnreasoned,
+	ruleLogLine, ruleLogWord, ruleLogAsked, ruleLogWithdrawn, ruleLogKeeper, ruleLogRepeat,
 }
 
 // Examples are what the rules are shown by, a file for each.
@@ -110,11 +111,36 @@ var (
 		Why:     "Names change, and sellers' labels often mean another species. The sheet that is used is named, so that you can tell whether it is the right one.",
 		Source:  "the species sheet",
 		Instead: "Write the name of the sheet."}
-	ruleLogLine = &finding.Rule{ID: "log-line", Severity: finding.Error,
-		Title:   "A line of the log cannot be understood.",
-		Why:     "A moult that is not read does not stop the next meal.",
+	ruleLogLine = &finding.Rule{ID: "log-line", Severity: finding.Urgent, Slip: true,
+		Title:   "A line of the log cannot be read.",
+		Why:     "A moult that is not read does not stop the next meal. The line changes nothing until it is put right; the others count.",
 		Source:  "schema/REFERENCE.md",
 		Instead: "Write a day, the enclosure, the animals where there are several, a word of the log, and a note in quotes: `2026-11-02 burrow-a young moult \"left alone\"`."}
+	ruleLogWord = &finding.Rule{ID: "log-word", Severity: finding.Caution, Slip: true,
+		Title:   "A word is not one of the log.",
+		Why:     "What it means is not guessed. The line is kept as a remark, and nothing follows from it.",
+		Source:  "schema/REFERENCE.md",
+		Instead: "Use the word suggested, or `remark` and a note in quotes."}
+	ruleLogAsked = &finding.Rule{ID: "log-asked", Severity: finding.Caution, Slip: true,
+		Title:   "A word of the log means different things to different keepers.",
+		Why:     "\"Dropped\" may be a brood, a tail or a fall. What is guessed wrongly stops meals for nothing, or does not stop those that it should. The line is kept as a remark until it is answered.",
+		Source:  "general usage of keepers, from memory",
+		Instead: "Write the word that is meant, as a line of its own, and take this one back with `withdrawn`; or change the word."}
+	ruleLogWithdrawn = &finding.Rule{ID: "log-withdrawn", Severity: finding.Caution, Slip: true,
+		Title:   "A line takes back what nobody wrote.",
+		Why:     "The line that was meant still counts.",
+		Source:  "the design of this program",
+		Instead: "Write the enclosure, the animals, the word and the day of the line that is meant."}
+	ruleLogKeeper = &finding.Rule{ID: "log-keeper", Severity: finding.Caution,
+		Title:   "A line of the log was written by somebody who is not in the plan.",
+		Why:     "Whoever has a question about the line does not know whom to ask. The line counts.",
+		Source:  "the design of this program",
+		Instead: "Write the name of a keeper block after `by`, or leave it out."}
+	ruleLogRepeat = &finding.Rule{ID: "log-repeat", Severity: finding.Advice,
+		Title:   "A line stands twice in one log.",
+		Why:     "Logs are merged by union, so that the same line twice is one fact. Two deaths on one day would count as one.",
+		Source:  "the design of this program",
+		Instead: "Write how many (`died 2`), or a time after the day. Where it happened once nothing has to be done."}
 
 	// RuleUnreasoned is about figures and silenced rules alike.
 	RuleUnreasoned = &finding.Rule{ID: "unreasoned", Severity: finding.Error,

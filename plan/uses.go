@@ -266,6 +266,10 @@ func (m *mentions) line(e *Event) {
 	at := within{schema.Enclosure.Name, e.Enclosure.V}
 	m.add(schema.Enclosure.Name, e.Enclosure, within{}, false)
 	m.add(schema.Animals.Name, e.Group, at, false)
+	if !e.Group.Set() {
+		m.add(schema.Animals.Name, e.either, at, true)
+	}
+	m.add(schema.Keeper.Name, e.By, within{}, false)
 	if len(e.Args) == 0 {
 		return
 	}

@@ -1,11 +1,9 @@
 package schema
 
-import "slices"
-
-// LogWord is one word of the log: something that was seen or done on a day.
+// LogWord is one word of the log: something that was seen or done on a day. How else
+// keepers write it stands in Spellings.
 type LogWord struct {
 	Name    string
-	Also    []string // other spellings that mean the same
 	After   After
 	Subject Subject
 	Doc     string
@@ -38,6 +36,7 @@ const (
 	AfterDays
 	AfterMeasure
 	AfterWord
+	AfterText
 )
 
 var afterWords = [...]string{
@@ -48,6 +47,7 @@ var afterWords = [...]string{
 	AfterCare:      "the care",
 	AfterDays:      "how long, such as 10 days",
 	AfterMeasure:   "a temperature, a humidity or both, such as 29 C 70 %",
+	AfterText:      "what was observed, here or in the note",
 	AfterWord:      "the word that is taken back, what stood after it, and its day",
 }
 
@@ -61,21 +61,21 @@ var LogWords []*LogWord
 var (
 	WordArrived     = listed(&LogWords, LogWord{Name: "arrived", After: AfterNumber, Subject: OfAnimals, Doc: "It came into the collection. Quarantine runs from here."})
 	WordQuarantined = listed(&LogWords, LogWord{Name: "quarantined", Subject: OfAnimals, Doc: "It is kept apart from this day on: last in the round, tools of its own."})
-	WordMoult       = listed(&LogWords, LogWord{Name: "moult", Also: []string{"moulted", "molt", "molted"}, After: AfterNumber, Subject: OfAnimals, Doc: "A moult was found. Meals wait; stage and instar move on."})
+	WordMoult       = listed(&LogWords, LogWord{Name: "moult", After: AfterNumber, Subject: OfAnimals, Doc: "A moult was found. Meals wait; stage and instar move on."})
 	WordMatured     = listed(&LogWords, LogWord{Name: "matured", After: AfterNumber, Subject: OfAnimals, Doc: "Its last moult was found: it is adult from here. Meals wait."})
-	WordPremoult    = listed(&LogWords, LogWord{Name: "premoult", Also: []string{"premolt", "pre-moult"}, Subject: OfAnimals, Doc: "It is about to moult: dull, fat, hiding. Meals stop."})
+	WordPremoult    = listed(&LogWords, LogWord{Name: "premoult", Subject: OfAnimals, Doc: "It is about to moult: dull, fat, hiding. Meals stop."})
 	WordSealed      = listed(&LogWords, LogWord{Name: "sealed", Subject: OfAnimals, Doc: "It has shut itself in: before a moult, before a birth, with a sac, or for a rest. Nothing is opened."})
 	WordHanging     = listed(&LogWords, LogWord{Name: "hanging", Subject: OfAnimals, Doc: "It moults now: it hangs, or lies on its back. Nothing is opened."})
 	WordPaired      = listed(&LogWords, LogWord{Name: "paired", Subject: OfAnimals, Doc: "A pair was brought together. Whether they mated was not seen: from this day it is possible."})
 	WordMated       = listed(&LogWords, LogWord{Name: "mated", Subject: OfAnimals, Doc: "A mating was seen. The window for a birth is counted from here."})
-	WordGravid      = listed(&LogWords, LogWord{Name: "gravid", Also: []string{"gravid?"}, Subject: OfAnimals, Doc: "It carries young, or seems to. Without a mating in the log no window is made up."})
+	WordGravid      = listed(&LogWords, LogWord{Name: "gravid", Subject: OfAnimals, Doc: "It carries young, or seems to. Without a mating in the log no window is made up."})
 	WordNotGravid   = listed(&LogWords, LogWord{Name: "not-gravid", Subject: OfAnimals, Doc: "It carries no young after all. What was held for a birth ends."})
 	WordLate        = listed(&LogWords, LogWord{Name: "late", Subject: OfAnimals, Doc: "A birth seems near: she refuses and is fat, digs in, shows white at the sides. Nothing is lifted."})
 	WordLaid        = listed(&LogWords, LogWord{Name: "laid", After: AfterNumber, Subject: OfAnimals, Doc: "An egg sac, an ootheca or a clutch was made. Nothing is disturbed; young are not there yet."})
 	WordSacTaken    = listed(&LogWords, LogWord{Name: "sac-taken", Subject: OfAnimals, Doc: "The egg sac or clutch was taken from her."})
 	WordHatched     = listed(&LogWords, LogWord{Name: "hatched", After: AfterNumber, Subject: OfAnimals, Doc: "Young came out of what was laid."})
 	WordBorn        = listed(&LogWords, LogWord{Name: "born", After: AfterNumber, Subject: OfAnimals, Doc: "Living young were born. Nothing is disturbed."})
-	WordFirstMoult  = listed(&LogWords, LogWord{Name: "first_moult", Also: []string{"first-moult", "first_molt"}, Subject: OfAnimals, Doc: "The brood moulted for the first time. Only now does a separation exist."})
+	WordFirstMoult  = listed(&LogWords, LogWord{Name: "first_moult", Subject: OfAnimals, Doc: "The brood moulted for the first time. Only now does a separation exist."})
 	WordDispersed   = listed(&LogWords, LogWord{Name: "dispersed", Subject: OfAnimals, Doc: "The young have left their mother's back and live round her."})
 	WordSeparated   = listed(&LogWords, LogWord{Name: "separated", After: AfterEnclosure, Subject: OfAnimals, Doc: "The young were taken out."})
 	WordFed         = listed(&LogWords, LogWord{Name: "fed", After: AfterPrey, Subject: OfAnimals, Doc: "A meal was taken on a day of its own. Meals that run from the last one count from here."})
@@ -95,16 +95,6 @@ var (
 	WordMeasured    = listed(&LogWords, LogWord{Name: "measured", After: AfterMeasure, Subject: OfEnclosure, Doc: "What a thermometer or a hygrometer in the enclosure showed."})
 	WordDone        = listed(&LogWords, LogWord{Name: "done", After: AfterCare, Subject: OfCare, Doc: "A care was done on a day of its own. What runs from the last time counts from here."})
 	WordSkipped     = listed(&LogWords, LogWord{Name: "skipped", After: AfterCare, Subject: OfCare, Doc: "A care was not done."})
-	WordRemark      = listed(&LogWords, LogWord{Name: "remark", Subject: OfEnclosure, Doc: "What was observed, in the note, and has no consequence. It is about the animals where they are named."})
+	WordRemark      = listed(&LogWords, LogWord{Name: "remark", After: AfterText, Subject: OfEnclosure, Doc: "What was observed and has no consequence. It is about the animals where they are named."})
 	WordWithdrawn   = listed(&LogWords, LogWord{Name: "withdrawn", After: AfterWord, Subject: OfEnclosure, Doc: "An earlier line is taken back: the last one of that word, on that day where one is written. Neither line counts."})
 )
-
-// FindLogWord returns the log word written as name, or nil.
-func FindLogWord(name string) *LogWord {
-	for _, w := range LogWords {
-		if w.Name == name || slices.Contains(w.Also, name) {
-			return w
-		}
-	}
-	return nil
-}

@@ -36,11 +36,46 @@ func Reference() string {
 	figures(&b, Figures)
 	b.WriteString("\n## Figures of a feeder\n\n| figure | kind | by stage | |\n|---|---|---|---|\n")
 	figures(&b, FeederFigures)
-	b.WriteString("\n## Words of the log\n\nA file whose name ends in `.care.log` holds one line a fact: a day, an enclosure, the animals where there are several, a word, what the word needs, and a note in quotes. Lines may stand in any order; files merge by union in git.\n\n```\n2026-11-02 burrow-a young moult \"found on its side, left alone\"\n```\n\n| word | also | after it | |\n|---|---|---|---|\n")
-	for _, w := range LogWords {
-		fmt.Fprintf(&b, "| `%s` | %s | %s | %s |\n", w.Name, strings.Join(w.Also, ", "), w.After, w.Doc)
-	}
+	logWords(&b)
 	return b.String()
+}
+
+// logWords writes the section about the log.
+func logWords(b *strings.Builder) {
+	b.WriteString(`
+## Words of the log
+
+A file whose name ends in ` + "`.care.log`" + ` holds one line a fact: a day, a time where it is known, ` + "`by`" + ` and the keeper who wrote it where that is to be known, an enclosure, the animals where there are several, a word, what the word needs, and a note in quotes. Files merge by union in git. Lines count by day, lines with a time on one day by time, others in the order in which they stand.
+
+` + "```" + `
+2026-11-02 burrow-a young moult 1 "found on its side, left alone"
+2026-11-02 19:42 by lead burrow-a young moved 2 to tub-7
+2026-11-03 burrow-a young withdrawn moult 2026-11-02
+` + "```" + `
+
+An identical line is one fact: two deaths on a day are ` + "`died 2`" + `, or lines with a time. Nothing rewrites a log: ` + "`withdrawn`" + ` takes a line back, and ` + "`vivary note --undo`" + ` writes it. Capitals do not matter in words, and a hyphen or an underscore may stand for a blank.
+
+| word | also | after it | |
+|---|---|---|---|
+`)
+	for _, w := range LogWords {
+		fmt.Fprintf(b, "| `%s` | %s | %s | %s |\n", w.Name, strings.Join(w.Also(), ", "), w.After, w.Doc)
+	}
+	b.WriteString(`
+Some words mean different things to different keepers. They are never guessed: ` + "`note`" + ` asks, and in a file such a line is a remark until it is answered. The same goes for a word that is not known.
+
+| written | may mean | |
+|---|---|---|
+`)
+	for i := 0; i < len(Spellings); {
+		s, texts := &Spellings[i], []string{}
+		for ; i < len(Spellings) && Spellings[i].Hint == s.Hint && Spellings[i].Asked() == s.Asked(); i++ {
+			texts = append(texts, Spellings[i].Text)
+		}
+		if s.Asked() {
+			fmt.Fprintf(b, "| %s | `%s` | %s |\n", strings.Join(texts, ", "), strings.Join(s.Choices(), "`, `"), s.Hint)
+		}
+	}
 }
 
 func figures(b *strings.Builder, list []*Figure) {

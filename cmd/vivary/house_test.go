@@ -26,7 +26,7 @@ var (
 	days   = flag.Int("days", 365, "how many days of it")
 	step   = flag.Int("step", 3, "how many days lie between two builds")
 	from   = flag.Uint64("house", 0, "the seed of the first house")
-	slips  = flag.Bool("slips", true, "whether some lines of the log cannot be so")
+	silly  = flag.Bool("slips", true, "whether some lines of the log cannot be so")
 	entry  = flag.Int("entries", 0, "how many entries of each house's year are printed, to be read as the person in front of the boxes")
 )
 
@@ -39,7 +39,7 @@ func TestYearOfAHouse(t *testing.T) {
 		seed := *from + uint64(i)
 		t.Run(fmt.Sprint(seed), func(t *testing.T) {
 			j := &judge{T: t, w: house.New(seed), last: map[string][]byte{}, fast: map[*house.Lot]int{}, dry: map[*house.Box]int{}, broken: map[string]*breach{}}
-			j.w.Careful = !*slips
+			j.w.Careful = !*silly
 			began := time.Now()
 			builds := 0
 			for end := j.w.Today + civil.Date(*days); j.w.Today < end; j.w.Pass(*step) {

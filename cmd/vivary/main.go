@@ -70,7 +70,7 @@ var commands = []command{
 	{"check", "[FOLDER]", "look for mistakes", "Reads all plans and logs below the folder and prints what it finds. Exit status 1 if a finding would keep the plan from being built.", checkPlan, "format"},
 	{"build", "[FOLDER]", "write the calendars", "Checks, and writes one calendar file for each calendar of the plan. If anything refuses the plan, nothing is written and the last good calendars stay.", build, "out"},
 	{"due", "[FOLDER]", "what is due today and in the coming days", "Prints the rounds of today and the coming days. Calendars on phones lag by hours; this never does.", dueRounds, "days format round keeper"},
-	{"note", "[DAY] ENCLOSURE [ANIMALS] WORD … [NOTE]", "append a line to the log", "Checks a line and appends it to records/YEAR.care.log. Without a day it is today. After -- everything is taken as it stands, so that a note may begin with a hyphen.", note, ""},
+	{"note", "[DAY] ENCLOSURE [ANIMALS] WORD … [NOTE]", "append a line to the log", "Checks a line, appends it to records/YEAR.care.log and says what follows from it. Without a day it is today. What was seen can be noted while the plan is refused too. With --undo it appends the line that takes back the last one, or the last one by the keeper named with --by. After -- everything is taken as it stands, so that a note may begin with a hyphen.", note, "at by undo"},
 	{"why", "[NAME | ENCLOSURE/CARE]", "why something is as it is", "Explains a rule, a species, a figure, a source, a feeder, a need, a kind of care, a round, an enclosure with its whole proof, or one care and why it is, or is not, on a day. A name that means several things is explained in each. Without a name it lists what can be explained.", why, "on svg"},
 }
 
@@ -81,8 +81,9 @@ func (c *command) has(flag string) bool {
 
 // flags are the values of all flags of all commands.
 type flags struct {
-	in, now, format, out, round, keeper, on, svg string
-	days                                         int
+	in, now, format, out, round, keeper, on, svg, at, by string
+	days                                                 int
+	undo                                                 bool
 }
 
 var flagDocs = []struct{ name, value, doc string }{
@@ -94,6 +95,9 @@ var flagDocs = []struct{ name, value, doc string }{
 	{"round", "NAME", "only this round"},
 	{"keeper", "NAME", "only what this keeper does"},
 	{"on", "DAY", "the day to explain"},
+	{"at", "TIME", "the time of day of what is noted: 19:42"},
+	{"by", "KEEPER", "who notes it"},
+	{"undo", "", "take back the last line"},
 	{"svg", "FILE", "draw the enclosure's year into this file"},
 }
 
@@ -142,7 +146,7 @@ var errHelp = errors.New("help is asked for")
 func parse(c *command, args []string) (*flags, []string, error) {
 	f := &flags{format: "text"}
 	days := "3"
-	targets := map[string]*string{"in": &f.in, "now": &f.now, "format": &f.format, "out": &f.out, "days": &days, "round": &f.round, "keeper": &f.keeper, "on": &f.on, "svg": &f.svg}
+	targets := map[string]*string{"in": &f.in, "now": &f.now, "format": &f.format, "out": &f.out, "days": &days, "round": &f.round, "keeper": &f.keeper, "on": &f.on, "svg": &f.svg, "at": &f.at, "by": &f.by}
 	var rest []string
 	for len(args) > 0 {
 		arg := args[0]
@@ -161,6 +165,13 @@ func parse(c *command, args []string) (*flags, []string, error) {
 		}
 		if !c.has(name) {
 			return nil, nil, noFlag(c, arg, name)
+		}
+		if name == "undo" {
+			if given {
+				return nil, nil, fmt.Errorf("--undo takes nothing after it, not %q", value)
+			}
+			f.undo = true
+			continue
 		}
 		if !given {
 			if len(args) == 0 {

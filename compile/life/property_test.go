@@ -33,11 +33,12 @@ func scribble(r *rand.Rand, n int, from civil.Date, days int) []plan.Event {
 		schema.AfterNumber:    {"", "0", "1", "3", "40", "3 \"a note\""},
 		schema.AfterPrey:      {"", "2", "2 crickets", "3 of nothing known"},
 		schema.AfterWeight:    {"", "24 g", "heavy"},
+		schema.AfterDays:      {"", "10 days", "\"a note\""},
+		schema.AfterMeasure:   {"29 C", "29 C 70 %"},
+		schema.AfterText:      {"", "restless", "\"a note\""},
+		schema.AfterWord:      {"moult"},
 		schema.AfterCare:      {"water", "feed", "watr", "feed \"a note\""},
 		schema.AfterEnclosure: {"other", "2 other", "other young", "nowhere", ""},
-		schema.AfterDays:      {"", "10"},
-		schema.AfterMeasure:   {""},
-		schema.AfterWord:      {"moult"},
 	}
 	var lines []plan.Event
 	for i := range n {

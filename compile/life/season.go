@@ -30,7 +30,7 @@ func (r *reader) seasons() {
 	lastYear, _, _ := h.Last().YMD()
 	for _, s := range e.Seasons {
 		c := CoolingOf(e, s)
-		may := statesOf(c)
+		may := statesOf(c, e.Sheet)
 		for year := firstYear - seasonsBack; year <= lastYear+1; year++ {
 			from, until, ok := InYear(s, year)
 			if !ok || from > h.Last()+seasonAhead {
@@ -68,13 +68,13 @@ type seasonStates struct{ all, dark, fast, half *schema.State }
 
 // statesOf says what a season takes out altogether and what by half. In a cool rest
 // nobody is dug out, handled or moved, whatever becomes of the meals.
-func statesOf(c *Cooling) (out seasonStates) {
+func statesOf(c *Cooling, sheet *plan.SpeciesSheet) (out seasonStates) {
 	s := c.Season
 	state := func(into **schema.State, rows ...schema.Row) {
 		if *into == nil {
 			*into = &schema.State{Box: true}
 			if c.Rest && into == &out.all {
-				**into = *schema.StateRest
+				**into = *sheet.State(schema.StateRest)
 				// What becomes of meals the plan says, and heaters are tested while they are on.
 				out.all.May[schema.RowDevice] = schema.May{}
 				if !c.Fasting {

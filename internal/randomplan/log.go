@@ -81,10 +81,31 @@ func (p *Plan) story(b *Box, g *Group) {
 		p.breeds(b, g)
 	case 7:
 		if g.left > 0 {
-			p.tell(on, b, g, "treated", `"looked over, sound"`)
+			p.remarks(b, g, on)
 		}
 	default:
 		p.arrives(b, g, on)
+	}
+}
+
+// remarks tells of what is seen in passing, as keepers write it, and of what was
+// written by mistake.
+func (p *Plan) remarks(b *Box, g *Group, on civil.Date) {
+	switch p.rng.IntN(6) {
+	case 0:
+		p.tell(on, b, g, pick(p, []string{"seen", "remark", "off its food today", "threw it about"}), "")
+	case 1:
+		p.tell(on, b, g, "injured", "")
+		p.tell(on+civil.Date(p.between(3, 20)), b, g, "recovered", "")
+	case 2:
+		p.tell(on, b, nil, "measured", pick(p, []string{"27 C", "26 C 70 %"}))
+	case 3:
+		p.tell(on, b, g, "shed", "")
+		p.tell(on, b, g, "withdrawn", "shed "+on.String())
+	case 4:
+		p.tell(on, b, g, "treated", pick(p, []string{"5 days", "for 2 weeks"}))
+	default:
+		p.tell(on, b, g, "treated", `"looked over, sound"`)
 	}
 }
 

@@ -1,0 +1,171 @@
+package plan
+
+import (
+	"slices"
+	"sort"
+
+	"vivary/plan/finding"
+	"vivary/plan/source"
+	"vivary/schema"
+	"vivary/schema/wording"
+)
+
+// log joins the lines of the logs to enclosures and animals, sorts them by day, and
+// leaves out those that are taken back and those that stand twice.
+func (r *resolver) log() {
+	r.made = map[string]bool{}
+	r.broods()
+	for i := range r.events {
+		r.makes(&r.events[i])
+	}
+	all := r.events[:0]
+	for _, e := range r.events {
+		if r.joined(&e) {
+			all = append(all, e)
+		}
+	}
+	r.inOrder(all)
+	all = r.takenBack(all)
+	r.c.Log = r.once(all)
+	for i := range r.c.Log {
+		e := &r.c.Log[i]
+		r.found.All = append(r.found.All, e.said...)
+		if e.By.Set() && r.c.keepers[e.By.V] == nil {
+			r.unknownWriter(e.By)
+		}
+	}
+}
+
+// joined finds the enclosure and the animals of which a line speaks.
+func (r *resolver) joined(e *Event) bool {
+	enclosure := r.c.enclosures[e.Enclosure.V]
+	if enclosure == nil {
+		r.unknownName(e.Enclosure, "enclosure", keys(r.c.enclosures))
+		return false
+	}
+	if e.either.Set() && enclosure.Group(e.either.V) != nil && !e.Group.Set() {
+		again, wrong := readLine(e.At.File, int(e.At.Start), r.c.Files.Of(e.At), func(name string) bool { return enclosure.Group(name) != nil })
+		if wrong != nil {
+			r.found.Add(*wrong)
+			return false
+		}
+		*e = *again
+	}
+	return r.logGroup(e, enclosure)
+}
+
+// inOrder sorts lines by day and, within a day, as they stand in their files; those
+// that have a time change places among themselves.
+func (r *resolver) inOrder(all []Event) {
+	sort.SliceStable(all, func(i, j int) bool {
+		if all[i].Date != all[j].Date {
+			return all[i].Date < all[j].Date
+		}
+		return r.c.Files.Before(all[i].At, all[j].At)
+	})
+	for from := 0; from < len(all); {
+		to := from
+		var timed []int
+		for ; to < len(all) && all[to].Date == all[from].Date; to++ {
+			if all[to].Clock.Set() {
+				timed = append(timed, to)
+			}
+		}
+		from = to
+		if len(timed) < 2 {
+			continue
+		}
+		lines := make([]Event, len(timed))
+		for i, at := range timed {
+			lines[i] = all[at]
+		}
+		slices.SortStableFunc(lines, func(a, b Event) int { return int(a.Clock.V - b.Clock.V) })
+		for i, at := range timed {
+			all[at] = lines[i]
+		}
+	}
+}
+
+// once leaves out lines that stand twice. Merging by union in git can leave a line in
+// two files; within one it is worth saying.
+func (r *resolver) once(all []Event) []Event {
+	out := all[:0]
+	seen := make(map[string]source.ID, len(all))
+	for _, e := range all {
+		line := r.c.Files.Of(e.At)
+		file, again := seen[line]
+		if !again {
+			seen[line] = e.At.File
+			out = append(out, e)
+			continue
+		}
+		if file == e.At.File {
+			r.found.Add(finding.Finding{Rule: ruleLogRepeat, At: e.At, Once: "log-repeat",
+				Text:  "the same line stands twice in this file, and counts once",
+				Write: "nothing; or, where it happened twice, how many (died 2) or a time after the day"})
+		}
+	}
+	return out
+}
+
+func (r *resolver) unknownWriter(by Written[string]) {
+	if r.silent {
+		return
+	}
+	f := finding.Finding{Rule: ruleLogKeeper, At: by.At, Text: "there is no keeper " + quote(by.V) + ": who wrote the line is not known; it counts", Write: "the name of a keeper of the plan, or no by"}
+	if s := finding.Suggest(by.V, keys(r.c.keepers)); s != "" {
+		f.Text = "there is no keeper " + quote(by.V) + ": did you mean " + quote(s) + "? The line counts"
+		f.Write = s
+		f.Edits = finding.Instead(by.At, by.V, s)
+	}
+	r.found.Add(f)
+}
+
+// logGroup finds the animals of which a line speaks, as far as the plan tells. The log
+// itself makes groups, of broods and of animals that came: which there are on a day is
+// known only when it is read, so that a name that the plan does not have is left to the
+// reader where the log can have made it.
+func (r *resolver) logGroup(e *Event, enclosure *Enclosure) bool {
+	if e.Group.V != "" {
+		if enclosure.Group(e.Group.V) == nil && !r.made[enclosure.Name.V] {
+			r.unknownName(e.Group, "animals block in "+enclosure.Name.V, enclosure.groups())
+			return false
+		}
+		return true
+	}
+	if e.Word.Subject != schema.OfAnimals {
+		return true
+	}
+	if len(enclosure.Animals) == 1 {
+		e.Group = wrote(enclosure.Animals[0].Name.V, source.Place{})
+		return true
+	}
+	if e.Word == schema.WordCounted || e.Word == schema.WordSeen || len(enclosure.Animals) == 0 {
+		return true
+	}
+	e.remark(finding.Finding{Rule: ruleLogLine, At: e.WordAt, Text: quote(enclosure.Name.V) + " has several animals blocks: the line does not say which of them is meant",
+		Write: e.Date.String() + " " + enclosure.Name.V + " " + wording.Or(enclosure.groups()) + " " + e.Word.Name})
+	return true
+}
+
+// makes notes where a line may make groups that the plan does not have.
+func (r *resolver) makes(e *Event) {
+	switch e.Word {
+	case schema.WordBorn, schema.WordHatched, schema.WordSeparated, schema.WordArrived:
+		r.made[e.Enclosure.V] = true
+	}
+	if (e.Word == schema.WordMoved || e.Word == schema.WordSeparated) && len(e.Args) > 0 {
+		r.made[e.Args[0].V] = true
+	}
+}
+
+// broods notes where the plan itself speaks of young without a block.
+func (r *resolver) broods() {
+	for _, e := range r.c.Enclosures {
+		for _, a := range e.Animals {
+			if a.State.V == "with brood" {
+				r.made[e.Name.V] = true
+			}
+		}
+	}
+}

@@ -1,0 +1,165 @@
+package plan
+
+import (
+	"errors"
+	"slices"
+	"strings"
+
+	"vivary/plan/finding"
+	"vivary/plan/source"
+	"vivary/schema"
+	"vivary/schema/civil"
+)
+
+// back is a line that takes another back.
+type back struct {
+	words []string   // the word that it takes back and what stood after it, as far as it is written
+	day   civil.Date // of the line that it takes back, where dated
+	dated bool
+}
+
+func takesBack(e *Event) back {
+	var b back
+	for _, a := range e.Args {
+		b.words = append(b.words, a.V)
+	}
+	last := len(b.words) - 1
+	if day, err := civil.Parse(b.words[last]); err == nil {
+		b.day, b.dated, b.words = day, true, b.words[:last]
+	}
+	return b
+}
+
+// takenBack leaves out the lines that are taken back, and those that take them back.
+// A line that takes back can be taken back itself, by one that stands after it: the
+// last decides first.
+func (r *resolver) takenBack(all []Event) []Event {
+	if !slices.ContainsFunc(all, func(e Event) bool { return e.Word == schema.WordWithdrawn }) {
+		return all
+	}
+	gone := make([]bool, len(all))
+	worked := map[string]bool{} // lines that took something back, by their text
+	for i := len(all) - 1; i >= 0; i-- {
+		w := &all[i]
+		if w.Word != schema.WordWithdrawn || gone[i] {
+			continue
+		}
+		gone[i] = true
+		line := r.c.Files.Of(w.At)
+		hit := r.meant(all, gone, i)
+		switch {
+		case hit >= 0:
+			worked[line] = true
+			r.strike(all, gone, i, hit)
+		case !worked[line]:
+			r.found.Add(finding.Finding{Rule: ruleLogWithdrawn, At: w.At, Text: "nothing is taken back: no line about these animals says " + quote(strings.Join(takesBack(w).words, " ")),
+				Write: "the word as it stands in the log, and its day: withdrawn moult 2026-11-02"})
+		}
+	}
+	out := all[:0]
+	for i := range all {
+		if !gone[i] {
+			out = append(out, all[i])
+		}
+	}
+	return out
+}
+
+// meant returns which line the line at i takes back: the last that matches of those
+// before it, else the last of all; -1 for none. What takes back is only taken back by
+// what stands after it.
+func (r *resolver) meant(all []Event, gone []bool, i int) int {
+	b, other := takesBack(&all[i]), -1
+	for j := len(all) - 1; j >= 0; j-- {
+		if j == i || gone[j] || !r.matches(&all[i], &all[j], b) {
+			continue
+		}
+		if before(&all[j], &all[i]) && (j < i || all[j].Word != schema.WordWithdrawn) {
+			return j
+		}
+		if other < 0 && all[j].Word != schema.WordWithdrawn {
+			other = j
+		}
+	}
+	return other
+}
+
+// before reports whether a line was written before another, as far as that is known:
+// lines of one file are appended.
+func before(a, b *Event) bool {
+	if a.At.File == b.At.File {
+		return a.At.Start < b.At.Start
+	}
+	return true
+}
+
+// strike leaves out a line that is taken back, with the copies of it that merging left.
+// One that was noted again after it was taken back stands.
+func (r *resolver) strike(all []Event, gone []bool, by, hit int) {
+	line := r.c.Files.Of(all[hit].At)
+	gone[hit] = true
+	for j := range all {
+		if !gone[j] && all[j].Date == all[hit].Date && before(&all[j], &all[by]) && r.c.Files.Of(all[j].At) == line {
+			gone[j] = true
+		}
+	}
+}
+
+func (r *resolver) matches(w, e *Event, b back) bool {
+	if e.Enclosure.V != w.Enclosure.V || b.dated && e.Date != b.day {
+		return false
+	}
+	if e.Group.V != w.Group.V && len(r.c.enclosures[e.Enclosure.V].Animals) != 1 {
+		return false
+	}
+	said := wordsFrom(r.c.Files.Text(e.At.File), e)
+	if prefix(said, b.words) {
+		return true
+	}
+	meant, n := schema.Spelled(b.words)
+	_, m := schema.Spelled(said)
+	return meant != nil && meant.Word == e.Word && prefix(said[m:], b.words[n:])
+}
+
+// wordsFrom returns the words of a line from its word of the log on, without the note.
+func wordsFrom(text []byte, e *Event) (all []string) {
+	at := source.Place{File: e.At.File, Start: e.WordAt.Start, End: e.At.End}
+	words, _, _ := logWords(string(text[at.Start:at.End]))
+	for _, w := range words {
+		all = append(all, w.text)
+	}
+	return all
+}
+
+// prefix reports whether words begin with some others, whatever their capitals.
+func prefix(words, start []string) bool {
+	return len(start) <= len(words) && slices.EqualFunc(words[:len(start)], start, strings.EqualFold)
+}
+
+// Withdrawal returns what to write after the day to take back a line of a log of this
+// collection, such as "burrow-a young withdrawn moult 1 2026-11-02". The line may be
+// one that takes back another.
+func (c *Collection) Withdrawal(line string) (string, error) {
+	e, wrong := readLine(1, 0, line, nil)
+	if e != nil && e.either.Set() {
+		if enclosure := c.Enclosure(e.Enclosure.V); enclosure != nil {
+			e, wrong = readLine(1, 0, line, func(name string) bool { return enclosure.Group(name) != nil })
+		}
+	}
+	switch {
+	case wrong != nil:
+		return "", errors.New(wrong.Text)
+	case e == nil:
+		return "", errors.New("the line says nothing")
+	}
+	words := []string{e.Enclosure.V}
+	if e.Group.V != "" {
+		words = append(words, e.Group.V)
+	}
+	said := wordsFrom([]byte(line), e)
+	if len(said) == 0 || e.WordAt == e.At {
+		return "", errors.New("the line has no word of the log")
+	}
+	words = append(append(words, schema.WordWithdrawn.Name), said...)
+	return strings.Join(append(words, e.Date.String()), " "), nil
+}
