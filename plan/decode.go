@@ -159,6 +159,9 @@ func (d *decoder) block(blk *hclsyntax.Block, b *binding, v reflect.Value) {
 	if d.partial && (b.block == schema.Enclosure || b.block == schema.Template || b.block == schema.Housing || b.block == schema.Animals || b.block == schema.Heater) {
 		return // looked at once the template is merged in
 	}
+	if s, ok := v.Addr().Interface().(*Season); ok && s.Off.V {
+		return // one that is left out needs no days
+	}
 	d.required(b, v, h)
 }
 

@@ -78,8 +78,12 @@ func restHeld(r *Rule, e *Enclosure) {
 			if !at.Written() {
 				at = x.Season.At
 			}
-			e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: "season " + strconv.Quote(x.Season.Name.V) + " from " + from.Words() + " is left out: " + u.Why,
-				Limit: "adults that are well", Source: r.Source, Write: "in the log what ends it; the heat stays on until then",
+			text, write := " is left out: ", "in the log what ends it; the heat stays on until then"
+			if x.Until > x.From {
+				text, write = " ends before its time: ", "nothing: the steps back are in the rounds"
+			}
+			e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: "season " + strconv.Quote(x.Season.Name.V) + " from " + from.Words() + text + u.Why,
+				Limit: "adults that are well", Source: r.Source, Write: write,
 				Also: []finding.Related{{At: x.Season.At, Text: "the season"}}})
 			break
 		}

@@ -276,3 +276,15 @@ func TestWhoMustNotRest(t *testing.T) {
 		})
 	}
 }
+
+// A template's season is left out where an enclosure says so, and only there.
+func TestSeasonLeftOut(t *testing.T) {
+	text := strings.Replace(resting(), `enclosure "box"`, `template "t"`, 1) + "enclosure \"box\" {\n  template = \"t\"\n  season \"rest\" {\n    off = true\n  }\n}\nenclosure \"other\" {\n  template = \"t\"\n}\n"
+	c := load(t, text, "")
+	for _, e := range c.Enclosures {
+		got, _ := life.Read(c, e, nil, year(day("2026-10-01")))
+		if has := len(got.Rests) > 0; has != (e.Name.V == "other") {
+			t.Errorf("%s has a rest: %v", e.Name.V, has)
+		}
+	}
+}

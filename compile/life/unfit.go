@@ -62,10 +62,13 @@ func (r *reader) unfit(x *Rest) {
 // tooYoung is about stage and age.
 func (r *reader) tooYoung(x *Rest, g *Group, add func(Unfit)) {
 	a := g.Animals
-	switch stage := g.Stage(x.From); stage {
-	case "newborn", "young", "juvenile":
+	if stage := g.Stage(x.From); grows(stage) {
 		u := Unfit{Group: g, Why: a.Name.V + " are " + stage, At: a.Stage.At}
-		u.Written = !g.Logged && len(g.Stages) == 1
+		written := a.Stage.V
+		if written == "" && r.sheet != nil {
+			written = r.sheet.StageOf(a.Instar.V)
+		}
+		u.Written = !g.Logged && grows(written)
 		if g.Logged {
 			u.From, u.At = g.Since.V, g.Since.At
 		} else if !a.Stage.Set() {
@@ -87,6 +90,9 @@ func (r *reader) tooYoung(x *Rest, g *Group, add func(Unfit)) {
 		add(Unfit{Group: g, From: a.Arrived.V, Why: a.Name.V + ", wild caught, came on " + a.Arrived.V.Brief(), At: a.Arrived.At})
 	}
 }
+
+// grows reports whether a stage is too young for a rest.
+func grows(stage string) bool { return stage == "newborn" || stage == "young" || stage == "juvenile" }
 
 // carries is about young to come, and those that are there. What is known of them now is
 // asked of this rest and the next, not of those that are over.
