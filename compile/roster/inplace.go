@@ -77,7 +77,7 @@ func (b *builder) tooSoon(e *Entry, i int) {
 	if next < 0 {
 		return
 	}
-	most, least := b.mealGaps(e)
+	most, least := b.mealGaps(e, i)
 	after := e.Days.Next(next + 1)
 	if after >= 0 {
 		least = max(least, min((after-next+1)/2, soonest))
