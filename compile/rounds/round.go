@@ -38,13 +38,14 @@ type Item struct {
 	Passing bool
 }
 
-// Hold is what must not be done at a place, from a day until another.
+// Hold is a state in which the animals of a place are, from a day until another.
 type Hold struct {
 	Place       int
 	From, Until int
-	What        string // "Leave alone"
-	Group       string // whose it is, where several groups live in the enclosure
-	Why         string // "young since 5 Nov; until Sat 5 Dec"
+	// Text says why, what may be done, and until when: "young since 5 Nov: water through
+	// the hatch, lift nothing (until Sat 5 Dec)".
+	Text  string
+	Group string // whose it is, where several groups live in the enclosure
 }
 
 // Round is one round with everything that ever stands in it. It keeps room for
@@ -112,8 +113,8 @@ type section struct {
 
 // held is what shares the words of a hold.
 type held struct {
-	what, why string
-	spans     []span
+	text, group string
+	spans       []span
 }
 
 type span struct {
@@ -122,7 +123,7 @@ type span struct {
 }
 
 // Make prepares a round from the places that it passes, in walking order, what is
-// to be done there and what must not be done.
+// to be done there and in which states the animals are.
 func Make(r *plan.Round, h horizon.Horizon, places []Place, items []Item, holds []Hold) *Round {
 	out := &Round{Plan: r, Horizon: h, Days: h.New(), places: places, items: walked(items)}
 	out.rooms()
@@ -131,7 +132,7 @@ func Make(r *plan.Round, h horizon.Horizon, places []Place, items []Item, holds 
 	out.gather()
 	out.vocabulary()
 	out.layout()
-	out.leave(holds)
+	out.hold(holds)
 	out.day.init(out)
 	return out
 }
@@ -478,22 +479,18 @@ func (r *Round) often(c *census) {
 	}
 }
 
-// leave puts together the holds of the same words.
-func (r *Round) leave(holds []Hold) {
-	type words struct{ what, group, why string }
+// hold puts together the holds of the same words.
+func (r *Round) hold(holds []Hold) {
+	type words struct{ text, group string }
 	at := map[words]int{}
 	for i := range holds {
 		h := &holds[i]
-		w := words{h.What, h.Group, h.Why}
+		w := words{h.Text, h.Group}
 		k, ok := at[w]
 		if !ok {
 			k = len(r.holds)
 			at[w] = k
-			why := flat(h.Why)
-			if h.Group != "" {
-				why = h.Group + ", " + why
-			}
-			r.holds = append(r.holds, held{what: h.What, why: why})
+			r.holds = append(r.holds, held{text: h.Text, group: h.Group})
 		}
 		r.holds[k].spans = append(r.holds[k].spans, span{int32(h.Place), h.From, h.Until})
 	}
