@@ -183,6 +183,9 @@ func (b *builder) hold(e *Entry) {
 func (b *builder) held(e *Entry) {
 	h := b.Horizon
 	dead := b.noLive(e)
+	if e.Killed != nil { // by an absence
+		dead = either(dead, e.Killed)
+	}
 	e.EachState(func(x *life.Hold) {
 		from, until := max(0, int(x.From-h.From)), min(int(x.Until-h.From), h.Days)
 		i := e.Days.Next(from)

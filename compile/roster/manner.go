@@ -46,6 +46,9 @@ func (b *builder) inHand(e *Entry) {
 		return
 	}
 	b.held(e)
+	if e.Killed != nil {
+		e.Killed.Keep(e.Days)
+	}
 	b.kill(e)
 	b.manners(e)
 }
@@ -96,6 +99,15 @@ func (b *builder) noLive(e *Entry) horizon.Days {
 		b.smallest(e.Group, add)
 	}
 	return dead
+}
+
+// either returns the days that are in one of two sets, of which the first may be nil.
+func either(a, b horizon.Days) horizon.Days {
+	if a == nil {
+		return b
+	}
+	a.Union(b)
+	return a
 }
 
 // handfed is the instar from which young of a brood take live prey of their size

@@ -62,11 +62,15 @@ func said(holds []life.Hold, on civil.Date) string {
 		return cmp.Or(cmp.Compare(strictness(b.State), strictness(a.State)), cmp.Compare(b.Until, a.Until))
 	})
 	var parts []string
+	why := ""
 	for k, h := range all {
 		if slices.ContainsFunc(all[:k], func(o *life.Hold) bool { return includes(o.State, h.State) }) {
 			continue
 		}
-		text := cmp.Or(h.Why, h.State.Is) + ": " + rule(h.State)
+		text := rule(h.State)
+		if because := cmp.Or(h.Why, h.State.Is); because != why {
+			why, text = because, because+": "+text
+		}
 		if h.End != "" {
 			text += " (" + h.End + ")"
 		}
