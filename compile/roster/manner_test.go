@@ -350,3 +350,49 @@ func allowed(t *testing.T, r *compile.Result, e *roster.Entry, i int) (n int) {
 	}
 	return n
 }
+
+// TestOneOffTasksObey: what the log brings for once was put where the states allow it:
+// after honest logs of all kinds no such task stands on a day that forbids it. Moving
+// her out is what some states are there to ask for.
+func TestOneOffTasksObey(t *testing.T) {
+	rng := rand.New(rand.NewPCG(23, 24))
+	words := []string{"moult", "premoult", "hanging", "fed", "refused", "mated", "gravid?", "born 20", "first_moult", "separated 20", "arrived 1", "mites", "counted 1"}
+	looked := 0
+	for range 80 {
+		species := []string{"pandinus-imperator", "brachypelma-hamorii", "damon-diadema", "hadrurus-arizonensis"}[rng.IntN(4)]
+		var log strings.Builder
+		for d := day("2027-01-01"); d < day("2027-06-01"); d += civil.Date(1 + rng.IntN(20)) {
+			fmt.Fprintf(&log, "%s ash %s\n", d, words[rng.IntN(len(words))])
+		}
+		text := house(strings.NewReplacer(`"fixture"`, `"`+species+`"`, `"juvenile"`, `"adult"`).Replace(box("ash", one)))
+		r := compiled(t, text, log.String(), day("2027-06-01"))
+		for e := range r.Roster.All() {
+			if e.Once == nil || e.Kind.Row == schema.RowRehouse {
+				continue
+			}
+			for i := e.Days.Next(r.Horizon.Today); i >= 0; i = e.Days.Next(i + 1) {
+				for _, g := range e.Life.Groups {
+					for k := range g.Holds {
+						d, h := r.Horizon.Date(i), &g.Holds[k]
+						row := e.Kind.Row
+						if row == schema.RowLive {
+							row = schema.RowKilled
+						}
+						if d < h.From || d >= h.Until || h.Part && e.Kind.Meal || e.Group != nil && e.Group != g {
+							continue
+						}
+						if looked++; h.State.May[row].Manner == schema.Held {
+							t.Errorf("%s: %s on %s, held by %s since %s\n%s", species, e.Task, d, h.State.Name, h.From, log.String())
+						}
+						if h.State.May[schema.RowLive].Manner == schema.Held && e.Once.Meal && !e.Once.Killed && (e.Killed == nil || !e.Killed.Has(i)) {
+							t.Errorf("%s: %s on %s is live, in state %s", species, e.Task, d, h.State.Name)
+						}
+					}
+				}
+			}
+		}
+	}
+	if looked < 500 {
+		t.Errorf("only %d days of tasks in a state", looked)
+	}
+}
