@@ -152,7 +152,7 @@ func (s *selection) each(feed *ical.Feed, base ical.Entry, x *roster.Entry, days
 			t = rounds.FillUp(s.r.Roster, x, i)
 		}
 		if m := x.Manner(i); m != nil {
-			t.Manner = rounds.Manner(m.May)
+			t.In(m)
 		}
 		e.Summary = alone(x, t)
 		feed.Entries = append(feed.Entries, e)

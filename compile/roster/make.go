@@ -172,14 +172,14 @@ func (b *builder) enclosure() {
 // cares adds the care of the whole enclosure: the plan's own, and what the sheet has
 // beside it. Without a sheet nothing is known, which has been said.
 func (b *builder) cares() {
-	e := b.life.Plan
-	if e.Sheet == nil {
+	e, sheet := b.life.Plan, b.boxSheet()
+	if sheet == nil {
 		return
 	}
 	for _, c := range e.Care {
 		b.care(c, b.sheetCare(c), recur.MinDate, recur.MaxDate)
 	}
-	for _, c := range e.Sheet.Care {
+	for _, c := range sheet.Care {
 		if c.KindName() == schema.KindDeviceTest.Name && !e.Heated() {
 			continue // there is nothing to test
 		}
@@ -245,7 +245,7 @@ func replaced(e *plan.Enclosure, sheet *plan.Care) bool {
 // for the animals that live here, else for those of another stage.
 func (b *builder) sheetCare(own *plan.Care) *plan.Care {
 	var other *plan.Care
-	for _, x := range b.life.Plan.Sheet.Care {
+	for _, x := range b.boxSheet().Care {
 		switch {
 		case !standsFor(own, x):
 		case b.fitting(x):

@@ -185,7 +185,7 @@ func (b *builder) manners(e *Entry) {
 		}
 		each(x.From, x.Until, func(i int) {
 			m := x.State.May[e.row(e.Killed != nil && e.Killed.Has(i))]
-			if (m.Manner == schema.Hatch || m.Manner == schema.Outside || m.Words != "") && i != e.Logged {
+			if m.Manner != schema.Held && (m.Manner != schema.AsUsual || m.Words != "") && i != e.Logged {
 				add(x, m, i)
 			}
 		})

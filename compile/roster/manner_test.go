@@ -215,12 +215,12 @@ func TestAsks(t *testing.T) {
 	}
 }
 
-// brood adds young that are on their mother until a day, and their own afterwards.
-func brood(mother *life.Group, from, moult string) *life.Group {
+// brood is young that are on their mother until a day, and with her afterwards.
+func brood(l *life.Enclosure, from, moult string) *life.Group {
 	young := &plan.Animals{}
 	young.Name.V, young.Stage.V = "young-2027", "newborn"
 	hold := stretch(schema.StateNewborn, from, moult)
-	return &life.Group{Animals: young, Logged: true, Mother: mother, Stages: []life.Stretch{{From: on(from), Stage: "newborn", Instar: 1}, {From: on(moult), Stage: "young", Instar: 2}},
+	return &life.Group{Animals: young, Sheet: l.Plan.Sheet, Logged: true, Mother: l.Groups[0], Stages: []life.Stretch{{From: on(from), Stage: "newborn", Instar: 1}, {From: on(moult), Stage: "young", Instar: 2}},
 		Numbers: []life.Number{{From: on(from), Count: 20}}, Holds: []life.Hold{hold}}
 }
 
@@ -236,7 +236,7 @@ func TestMealsOfABrood(t *testing.T) {
 `
 	for _, now := range []string{"1 Jul", "12 Jul", "20 Jul"} {
 		r := lived(t, with(meals, ash("")), now, func(l *life.Enclosure) {
-			l.Groups = append(l.Groups, brood(l.Groups[0], "20 Jun", "12 Jul"))
+			l.Groups = append(l.Groups, brood(l, "20 Jun", "12 Jul"))
 		})
 		e := find(t, r, "ash", "feed young-2027")
 		days := strings.Split(done(r, e, on("20 Jun"), on("24 Jul")), "; ")

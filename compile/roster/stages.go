@@ -87,10 +87,22 @@ func (b *builder) mealOf(g *life.Group, stage string) (*plan.Feeding, mealKey) {
 
 // sheet is that of a group's species, nil where it is not known.
 func (b *builder) sheet(g *life.Group) *plan.SpeciesSheet {
-	if g.Sheet != nil {
+	if g.Sheet != nil || g.Logged {
 		return g.Sheet
 	}
 	return b.life.Plan.Sheet
+}
+
+// boxSheet is the sheet by which an enclosure is cared for: its own, else that of
+// animals which came into one that was empty.
+func (b *builder) boxSheet() *plan.SpeciesSheet {
+	s := b.life.Plan.Sheet
+	for _, g := range b.life.Groups {
+		if s == nil && g.Count(b.Horizon.Now()) > 0 {
+			s = g.Sheet
+		}
+	}
+	return s
 }
 
 // fits reports from which day until which a sheet's care is for a stage that the

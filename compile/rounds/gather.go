@@ -148,6 +148,12 @@ func FillUps(x *roster.Entry) horizon.Days {
 	return out
 }
 
+// In puts a task into the words of a manner.
+func (t *Task) In(m *roster.Manner) {
+	t.Manner = Manner(m.May)
+	t.Prey = bounded(t.Prey, t.Manner)
+}
+
 // OwnDays are the days of an entry with words that are not those of every day: the last
 // water before leaving, killed prey, and whatever a state lets be done only so and so;
 // nil for none.
@@ -217,16 +223,19 @@ func (g *gatherer) dishes(x *roster.Entry, it Item) {
 // Manner words a cell of the table of states, as it stands behind a task: "through the
 // hatch, lift nothing"; empty for as usual.
 func Manner(m schema.May) string {
-	switch how := m.Manner.String(); {
-	case m.Manner == schema.AsUsual:
-		return flat(m.Words)
-	case m.Words == "":
+	how, words := m.Manner.String(), flat(m.Words)
+	switch brief, _, _ := strings.Cut(how, ","); {
+	case m.Manner == schema.AsUsual, m.Manner == schema.Outside && strings.Contains(words, "outside"):
+		return words
+	case words == "":
 		return how
 	default:
-		how, _, _ = strings.Cut(how, ",")
-		return how + ", " + flat(m.Words)
+		return brief + ", " + words
 	}
 }
+
+// oneItem begins the words of a manner that bounds a meal, whatever its usual portion is.
+const oneItem = "one small item"
 
 // dish adds an item for each item of the menu, on the days of its turn, apart from
 // those on which the prey is killed first.
@@ -237,7 +246,7 @@ func (g *gatherer) dish(x *roster.Entry, it Item) {
 	}
 	for k := range x.Menu {
 		one := it
-		one.Prey = PreyOf(g.roster, x, &x.Menu[k])
+		one.Prey = bounded(PreyOf(g.roster, x, &x.Menu[k]), it.Manner)
 		if one.Days = it.Days; len(x.Menu) > 1 {
 			one.Days = both(it.Days, x.Menu[k].Days)
 			if it.Usual != nil {
@@ -253,6 +262,14 @@ func (g *gatherer) dish(x *roster.Entry, it Item) {
 		}
 		g.items = append(g.items, one)
 	}
+}
+
+// bounded returns what is given in a manner that may bound it.
+func bounded(p Prey, manner string) Prey {
+	if strings.Contains(manner, oneItem) {
+		p.Each = min(p.Each, 1)
+	}
+	return p
 }
 
 // task adds an item without a menu. Where the log brought it, its prey may have to be

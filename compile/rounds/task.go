@@ -64,12 +64,8 @@ func (t *Task) worded(text string) string {
 			notes = append(notes, total)
 		}
 	}
-	switch {
-	case t.Manner == "":
-	case t.Own || t.Prey.Many != "":
+	if t.Manner != "" {
 		notes = append(notes, t.Manner)
-	default:
-		text += ", " + t.Manner
 	}
 	if t.Note != "" {
 		notes = append(notes, t.Note)
