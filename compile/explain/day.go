@@ -7,6 +7,7 @@ import (
 
 	"vivary/compile"
 	"vivary/compile/roster"
+	"vivary/compile/rounds"
 	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/wording"
@@ -27,8 +28,11 @@ func why(r *compile.Result, e *roster.Entry, d civil.Date) []string {
 		return append(out, "it does not come up again until "+r.Horizon.Last().Words())
 	}
 	out := []string{"yes: " + reason(r, e, i)}
+	if m := e.Manner(i); m != nil {
+		out = append(out, "how: "+manner(r, m))
+	}
 	if c := e.Cause(roster.PreyKilled, i); c != nil {
-		out = append(out, "prey killed first: "+killed(r, e, i))
+		out = append(out, "prey killed first: "+killed(r, e, c, i))
 	}
 	if c := e.Cause(roster.Leaving, i); c != nil && e.Reason(i) != c {
 		out = append(out, said[roster.Leaving](r, e, c, i))
@@ -53,8 +57,17 @@ func reason(r *compile.Result, e *roster.Entry, i int) string {
 
 // said has the words for each reason. They name the one that it is, and no other.
 var said = map[roster.Why]func(*compile.Result, *roster.Entry, *roster.Cause, int) string{
-	roster.Held: func(_ *compile.Result, _ *roster.Entry, c *roster.Cause, _ int) string {
-		return "held: " + c.Hold.Why + "; " + c.Hold.End
+	roster.Held: func(r *compile.Result, e *roster.Entry, c *roster.Cause, i int) string {
+		m := c.Hold.State.Of(e.Kind, true)
+		word := "held"
+		switch gone := int(r.Horizon.Date(i) - c.Hold.From); {
+		case m.Manner == schema.Held || e.After != 0:
+		case gone < m.From:
+			word = "held before day " + strconv.Itoa(m.From)
+		case m.Every > 1:
+			word = "at most once in " + wording.Days(m.Every)
+		}
+		return word + ": " + c.Hold.Why + "; " + c.Hold.End
 	},
 	roster.Halved: func(_ *compile.Result, _ *roster.Entry, c *roster.Cause, _ int) string {
 		return "every second time is left out: " + c.Hold.Why + "; " + c.Hold.End
@@ -130,8 +143,23 @@ func away(r *compile.Result, c *roster.Cause) string {
 	return person(r, c.Away.Name.V) + " is away until " + c.Away.To.V.Short()
 }
 
+// manner says how a care is done while animals are in a state, and on whose word.
+func manner(r *compile.Result, m *roster.Manner) string {
+	out := rounds.Manner(m.May) + ": " + m.Hold.Why + "; " + m.Hold.End
+	if m.May.Source == "" {
+		return out + "; state " + m.Hold.State.Name + ", common practice"
+	}
+	return out + "; state " + m.Hold.State.Name + ", source " + m.May.Source
+}
+
 // killed says why prey is killed first.
-func killed(r *compile.Result, e *roster.Entry, i int) string {
+func killed(r *compile.Result, e *roster.Entry, c *roster.Cause, i int) string {
+	switch {
+	case c.Hold != nil:
+		return c.Hold.Why + "; " + c.Hold.End
+	case c.Away == nil:
+		return "they are too small to kill it"
+	}
 	if a := r.Roster.May(e, i); !a.Live {
 		who, _ := r.Roster.Doer(e, i)
 		return person(r, who) + " is not trained for live prey"

@@ -101,21 +101,28 @@ func animals(r *compile.Result, i int) []Line {
 	return append(out, plainly(holds(r, i, r.Lives[i].Holds))...)
 }
 
-// holds says what is held and what will be: the kinds of the enclosure's care that it
-// takes out, why and how long.
+// holds says in which states the animals are and will be: what may be done, the kinds of
+// the enclosure's care that are held, why and how long.
 func holds(r *compile.Result, i int, all []life.Hold) []string {
 	var out []string
 	for k := range all {
 		h := &all[k]
 		kinds := taken(r.Roster.Of[i], h)
-		if h.Until <= r.Today || kinds == "" {
+		if h.Until <= r.Today || kinds == "" && h.State.Rule == "" {
 			continue
 		}
-		text := "held now: "
+		text := "now"
 		if h.From > r.Today {
-			text = "held from " + h.From.Words() + ": "
+			text = "from " + h.From.Words()
 		}
-		out = append(out, text+kinds+" ("+h.Why+"; "+h.End+")")
+		if kinds != "" {
+			text = "held " + text + ": " + kinds
+		}
+		text += " (" + h.Why + "; " + h.End + ")"
+		if h.State.Rule != "" {
+			text += ": " + h.State.Rule
+		}
+		out = append(out, text)
 	}
 	return out
 }

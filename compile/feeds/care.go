@@ -40,9 +40,9 @@ func (s *selection) perCare(feed *ical.Feed, last *ical.Memory) {
 		// Days to which something was moved, because nobody is there on its own.
 		moved := days.Clone()
 		moved.Subtract(planned)
-		if fill := rounds.FillUps(p.Entry); fill != nil {
-			fill.Keep(days)
-			moved.Union(fill) // which has words of its own
+		if own := rounds.OwnDays(p.Entry); own != nil {
+			own.Keep(days)
+			moved.Union(own)
 		}
 		s.each(feed, base, p.Entry, moved)
 	}
@@ -121,11 +121,11 @@ func (s *selection) without(x *roster.Entry, rule recur.Rule, start civil.Date, 
 	planned := h.New()
 	rule.Fill(planned, h)
 	planned.Subtract(x.Days)
-	if fill := rounds.FillUps(x); fill != nil {
-		own := h.New()
-		rule.Fill(own, h)
-		fill.Keep(own)
-		planned.Union(fill) // each is an entry of its own
+	if own := rounds.OwnDays(x); own != nil {
+		of := h.New()
+		rule.Fill(of, h)
+		own.Keep(of)
+		planned.Union(own) // each is an entry of its own
 	}
 	_, _, beyond := h.Last().YMD()
 	for i := planned.Next(h.Today); i >= 0 && i < h.Days-beyond; i = planned.Next(i + 1) {
@@ -144,12 +144,17 @@ func (s *selection) each(feed *ical.Feed, base ical.Entry, x *roster.Entry, days
 		e := base
 		e.Date = s.r.Horizon.Date(i)
 		e.UID = s.uid("care", x.ID.String(), e.Date.String())
+		t := rounds.TaskOf(x)
 		if p := x.Portion(i); p != nil && x.Kind == schema.KindFeed {
-			e.Summary = alone(x, s.dish(x, p, x.Killed != nil && x.Killed.Has(i)))
+			t = s.dish(x, p, x.Killed != nil && x.Killed.Has(i))
 		}
 		if fill != nil && fill.Has(i) {
-			e.Summary = alone(x, rounds.FillUp(s.r.Roster, x, i))
+			t = rounds.FillUp(s.r.Roster, x, i)
 		}
+		if m := x.Manner(i); m != nil {
+			t.In(m)
+		}
+		e.Summary = alone(x, t)
 		feed.Entries = append(feed.Entries, e)
 	}
 }

@@ -363,13 +363,19 @@ func (x *expected) perCare(keeper string) {
 					}
 				}
 			}
+			if own := rounds.OwnDays(s); own != nil && own.Has(k) {
+				part = d.String()
+			}
 			task := rounds.TaskOf(s)
 			if p := s.Portion(k); p != nil && s.Kind == schema.KindFeed && (part == d.String() || len(s.Menu) == 1) {
 				task.Prey = rounds.PreyOf(x.r.Roster, s, p)
 				task.Prey.Killed = task.Prey.Killed || s.Killed != nil && s.Killed.Has(k)
 			}
 			if fill := rounds.FillUps(s); fill != nil && fill.Has(k) {
-				task, part = rounds.FillUp(x.r.Roster, s, k), d.String()
+				task = rounds.FillUp(x.r.Roster, s, k)
+			}
+			if m := s.Manner(k); m != nil {
+				task.In(m)
 			}
 			summary := task.Sentence() + ": " + rounds.Target(s)
 			x.add(x.uid("care", s.ID.String(), part), d, s.At(), max(s.Minutes, 5), summary)

@@ -282,7 +282,7 @@ func TestSeasonLeftOut(t *testing.T) {
 	text := strings.Replace(resting(), `enclosure "box"`, `template "t"`, 1) + "enclosure \"box\" {\n  template = \"t\"\n  season \"rest\" {\n    off = true\n  }\n}\nenclosure \"other\" {\n  template = \"t\"\n}\n"
 	c := load(t, text, "")
 	for _, e := range c.Enclosures {
-		got, _ := life.Read(c, e, nil, year(day("2026-10-01")))
+		got, _ := lifeOf(c, e, nil, year(day("2026-10-01")))
 		if has := len(got.Rests) > 0; has != (e.Name.V == "other") {
 			t.Errorf("%s has a rest: %v", e.Name.V, has)
 		}

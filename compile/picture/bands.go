@@ -1,6 +1,7 @@
 package picture
 
 import (
+	"cmp"
 	"slices"
 	"strconv"
 	"strings"
@@ -60,7 +61,7 @@ func (p *page) heldIn(s *plan.Season, from, until civil.Date) *schema.State {
 	return all
 }
 
-// holds are the stripes of what is held because of what was seen.
+// holds are the stripes of the states that animals are in, because of what was seen.
 func (p *page) holds() []stripe {
 	var out []stripe
 	for _, g := range p.life.Groups {
@@ -69,8 +70,8 @@ func (p *page) holds() []stripe {
 			if !p.shows(h.From, h.Until) {
 				continue
 			}
-			label := p.whose(g) + held(h.State) + ": " + h.Why + ", " + h.End
-			p.say("Held: " + label + ".")
+			label := p.whose(g) + h.Why + ", " + h.End + ": " + cmp.Or(h.State.Rule, held(h.State))
+			p.say("State: " + label + ".")
 			out = append(out, stripe{from: h.From, until: h.Until, label: label, fills: fills(h.State)})
 		}
 	}

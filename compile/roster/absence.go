@@ -27,7 +27,7 @@ func (b *builder) absences(e *Entry) {
 	if d == nil {
 		return
 	}
-	d = b.fitting(d, unfit)
+	d = b.unless(d, unfit)
 	for k := range d.Runs {
 		r := &d.Runs[k]
 		switch {
@@ -135,7 +135,7 @@ func (b *builder) ownRound(e *Entry, d *Duty, i, step int) int {
 // out in time, and says what becomes of the meals that fall into the absence.
 func (b *builder) mealsAway(e *Entry, d *Duty, r *Run) {
 	after := leftoversAfter(e.Meal)
-	most, least := b.mealGaps(e)
+	most, least := b.mealGaps(e, r.From)
 	last := b.beforeLeaving(e, d, r, after, least)
 	due := b.within(e, r)
 	if len(due) == 0 {
@@ -243,7 +243,7 @@ func (b *builder) alone(e *Entry, i, after int) bool {
 		return false
 	}
 	a := b.May(e, i)
-	return !a.Live || b.fitting(d, e.Shut).present(i+1)-i > after
+	return !a.Live || b.unless(d, e.Shut).present(i+1)-i > after
 }
 
 // who is who stands in on day i.
@@ -290,10 +290,14 @@ func (b *builder) lastMeal(e *Entry, i int) int {
 	return last
 }
 
-// mealGaps returns the longest and the shortest time between two meals of a group,
-// in days.
-func (b *builder) mealGaps(e *Entry) (most, least int) {
-	for _, n := range b.life.Plan.Sheet.NeedsOf(e.Group.Stage(b.Horizon.Now())) {
+// mealGaps returns the longest and the shortest time between two meals of a group, in
+// days, in the stage that it is in on day i.
+func (b *builder) mealGaps(e *Entry, i int) (most, least int) {
+	sheet := b.sheet(e.Group)
+	if sheet == nil {
+		return 0, 0
+	}
+	for _, n := range sheet.NeedsOf(e.Group.Stage(b.Horizon.Date(i))) {
 		if n.Name.V != schema.NeedFood.Name {
 			continue
 		}

@@ -67,7 +67,7 @@ func (w Why) Stands() bool {
 type Cause struct {
 	Why  Why
 	Days horizon.Days
-	Hold *life.Hold   // of Held and Halved, and of Untrained where a state asks for training
+	Hold *life.Hold   // of Held and Halved; of PreyKilled where a state wants it, and of Untrained where one asks for training
 	Away *plan.Away   // of what an absence brought: the block, one of several for a run of them
 	At   source.Place // where the reason was written
 	Last civil.Date   // of CaughtUp and Return: when it was done last before

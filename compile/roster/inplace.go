@@ -77,7 +77,7 @@ func (b *builder) tooSoon(e *Entry, i int) {
 	if next < 0 {
 		return
 	}
-	most, least := b.mealGaps(e)
+	most, least := b.mealGaps(e, i)
 	after := e.Days.Next(next + 1)
 	if after >= 0 {
 		least = max(least, min((after-next+1)/2, soonest))
@@ -90,7 +90,7 @@ func (b *builder) tooSoon(e *Entry, i int) {
 // attended returns the first day from i on when somebody does what keeper would do.
 func (b *builder) attended(e *Entry, i int) int {
 	if d := b.People.Of(e.Keeper); d != nil && i >= 0 && i < b.Horizon.Days {
-		return b.fitting(d, e.Shut).present(i)
+		return b.unless(d, e.Shut).present(i)
 	}
 	return i
 }

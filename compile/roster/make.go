@@ -9,6 +9,7 @@ import (
 	"vivary/compile/horizon"
 	"vivary/compile/identity"
 	"vivary/compile/life"
+	"vivary/compile/recur"
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema"
@@ -30,8 +31,8 @@ const DefaultRound civil.Clock = 19*60 + 30
 // asked to do it. What the log put in the place of a meal is looked at once it is
 // known on which day somebody is there to give it. What people were told comes after
 // all these: it is what became of other days long ago, and must not be moved again. What
-// was skipped is caught up last, for only then is it known whether something stands soon
-// enough anyway.
+// was skipped is caught up then, for only then is it known whether something stands soon
+// enough anyway. Last it is known which days stand, and so how each of them is done.
 var steps = []func(*builder, *Entry){
 	(*builder).plan,
 	(*builder).onRounds,
@@ -40,6 +41,7 @@ var steps = []func(*builder, *Entry){
 	(*builder).inPlace,
 	(*builder).asTold,
 	(*builder).catchUp,
+	(*builder).inHand,
 }
 
 // Share works out what the entries of all enclosures depend on. told is what the
@@ -153,23 +155,9 @@ func (b *builder) days() horizon.Days {
 }
 
 func (b *builder) enclosure() {
-	e := b.life.Plan
-	if e.Sheet == nil {
-		return // said already; without a sheet nothing is known
-	}
 	b.entries = make([]Entry, 0, 16)
 	if !b.deserted() {
-		for _, c := range e.Care {
-			b.care(c, b.sheetCare(c))
-		}
-		for _, c := range e.Sheet.Care {
-			if c.KindName() == schema.KindDeviceTest.Name && !e.Heated() {
-				continue // there is nothing to test
-			}
-			if !replaced(e, c) && b.stageFits(c.Stages) {
-				b.care(c, c)
-			}
-		}
+		b.cares()
 		for _, g := range b.life.Groups {
 			b.meals(g)
 		}
@@ -178,6 +166,26 @@ func (b *builder) enclosure() {
 	b.entries = ranked(b.entries)
 	for i := range b.entries {
 		b.show(&b.entries[i])
+	}
+}
+
+// cares adds the care of the whole enclosure: the plan's own, and what the sheet has
+// beside it. Without a sheet nothing is known, which has been said.
+func (b *builder) cares() {
+	e, sheet := b.life.Plan, b.boxSheet()
+	if sheet == nil {
+		return
+	}
+	for _, c := range e.Care {
+		b.care(c, b.sheetCare(c), recur.MinDate, recur.MaxDate)
+	}
+	for _, c := range sheet.Care {
+		if c.KindName() == schema.KindDeviceTest.Name && !e.Heated() {
+			continue // there is nothing to test
+		}
+		if from, until, ok := b.fits(c.Stages); ok && !replaced(e, c) {
+			b.care(c, c, from, until)
+		}
 	}
 }
 
@@ -191,11 +199,17 @@ func (b *builder) deserted() bool {
 	return len(b.life.Groups) > 0
 }
 
-// tasks adds what the log brought.
+// tasks adds what the log brought, and what it is asked.
 func (b *builder) tasks() {
-	b.once(nil, b.life.Tasks)
+	add := func(g *life.Group, tasks []life.Task, asks []life.Ask) {
+		for i := range tasks {
+			b.once(g, &tasks[i], nil)
+		}
+		b.asks(g, asks)
+	}
+	add(nil, b.life.Tasks, b.life.Asks)
 	for _, g := range b.life.Groups {
-		b.once(g, g.Tasks)
+		add(g, g.Tasks, g.Asks)
 	}
 }
 
@@ -231,10 +245,10 @@ func replaced(e *plan.Enclosure, sheet *plan.Care) bool {
 // for the animals that live here, else for those of another stage.
 func (b *builder) sheetCare(own *plan.Care) *plan.Care {
 	var other *plan.Care
-	for _, x := range b.life.Plan.Sheet.Care {
+	for _, x := range b.boxSheet().Care {
 		switch {
 		case !standsFor(own, x):
-		case b.stageFits(x.Stages):
+		case b.fitting(x):
 			return x
 		case other == nil:
 			other = x
@@ -243,28 +257,16 @@ func (b *builder) sheetCare(own *plan.Care) *plan.Care {
 	return other
 }
 
-// stageFits reports whether a sheet's care is for a stage that the enclosure has,
-// or may have: animals of unknown stage count as every stage.
-func (b *builder) stageFits(stages []plan.Written[string]) bool {
-	if len(stages) == 0 {
-		return true
-	}
-	for _, g := range b.life.Groups {
-		if g.Count(b.Horizon.Now()) == 0 {
-			continue
-		}
-		stage := g.Stage(b.Horizon.Now())
-		if stage == "" || plan.Lists(stages, stage) {
-			return true
-		}
-	}
-	return false
+// fitting reports whether a sheet's care is for animals that live here, or will.
+func (b *builder) fitting(c *plan.Care) bool {
+	_, _, ok := b.fits(c.Stages)
+	return ok
 }
 
 // care adds the entries of a care, one for each of its rounds. What the plan does
 // not say of when it is done is taken from the sheet's, which is c itself where the
-// plan has none of its own.
-func (b *builder) care(c, sheet *plan.Care) {
+// plan has none of its own. It is done on no day before from, nor after until.
+func (b *builder) care(c, sheet *plan.Care, from, until civil.Date) {
 	kind := schema.FindKind(c.KindName())
 	if kind == nil || c.Off.V {
 		return
@@ -281,6 +283,7 @@ func (b *builder) care(c, sheet *plan.Care) {
 	if !ok {
 		return
 	}
+	w.rules = between(w.rules, from, until)
 	task := c.Task.Or(kind.Phrase)
 	if task == "" {
 		task = c.Name.V
@@ -323,15 +326,12 @@ func (b *builder) keeper(e *Entry) string {
 	return b.People.Only
 }
 
-// once adds tasks that the log brought.
-func (b *builder) once(g *life.Group, tasks []life.Task) {
-	for i := range tasks {
-		t := &tasks[i]
-		id := identity.OfTask(b.life.Plan, t.Name)
-		if g != nil && slices.ContainsFunc(b.entries, func(e Entry) bool { return e.ID == id }) {
-			id = id.Of(g.Animals)
-		}
-		b.add(Entry{ID: id, Life: b.life, Group: g, Name: t.Name, Kind: t.Kind, Round: b.rounds.usual(b.life.Plan), Task: t.Text,
-			Minutes: cmp.Or(t.Minutes, t.Kind.Minutes), High: t.High, Origin: t.At, Cited: t.Cited, Once: t, Moved: true})
+// once adds a task that the log brought; ask is the question that it is, if it is one.
+func (b *builder) once(g *life.Group, t *life.Task, ask *life.Ask) {
+	id := identity.OfTask(b.life.Plan, t.Name)
+	if g != nil && slices.ContainsFunc(b.entries, func(e Entry) bool { return e.ID == id }) {
+		id = id.Of(g.Animals)
 	}
+	b.add(Entry{ID: id, Life: b.life, Group: g, Name: t.Name, Kind: t.Kind, Round: b.rounds.usual(b.life.Plan), Task: t.Text,
+		Minutes: cmp.Or(t.Minutes, t.Kind.Minutes), High: t.High, Origin: t.At, Cited: t.Cited, Once: t, Ask: ask, Moved: true})
 }

@@ -284,9 +284,9 @@ func (b *builder) unfit(e *Entry) horizon.Days {
 	return out
 }
 
-// fitting returns a keeper's days without the visits of those who may not do the entry:
+// fit returns a keeper's days without the visits of those who may not do the entry:
 // for it, nobody comes on those.
-func (b *builder) fitting(d *Duty, unfit horizon.Days) *Duty {
+func (b *builder) unless(d *Duty, unfit horizon.Days) *Duty {
 	if unfit == nil || !unfit.Intersects(d.Visits) {
 		return d
 	}
@@ -341,7 +341,7 @@ func (b *builder) enough(e *Entry, unfit horizon.Days, c Cause, i int) {
 		to++
 	}
 	if e.isMeal() {
-		most, _ := b.mealGaps(e)
+		most, _ := b.mealGaps(e, i)
 		if next := e.Days.Next(i); next >= 0 && next-b.lastMeal(e, i) <= most {
 			return
 		}

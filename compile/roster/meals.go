@@ -14,34 +14,33 @@ import (
 // do not depend on the day of the build.
 var menuEpoch = civil.Must(2024, 1, 1)
 
-// meals adds the meals of a group: those of the plan, else those that the species
-// sheet brings for its stage. Each live meal brings a look for leftovers.
+// meals adds the meals of a group, stage by stage: those of the plan, else those that
+// the species sheet brings. Each live meal brings a look for leftovers.
 func (b *builder) meals(g *life.Group) {
-	e, today := b.life.Plan, b.Horizon.Now()
-	if g.Count(today) == 0 {
+	if g.Count(b.Horizon.Now()) == 0 {
 		return // what the last of them left is looked for after a death
 	}
-	own := e.FeedingOf(g.Animals)
-	f := sheetMeal(e.Sheet, g.Stage(today))
-	if own != nil {
-		f = complete(own, f)
+	for _, s := range b.spells(g) {
+		b.spell(g, &s)
 	}
-	if f == nil || f.Off.V {
-		return
-	}
-	id := identity.OfMeal(e, schema.KindFeed, g.Animals, f)
-	w, ok := b.when(&f.Timing, f.At, id, g.Fed, g.HasFed)
+}
+
+// spell adds the meals of one stretch of days.
+func (b *builder) spell(g *life.Group, s *spell) {
+	e, f := b.life.Plan, s.meal
+	w, ok := b.when(&f.Timing, f.At, b.mealID(g, s.stage, schema.KindFeed, f), g.Fed, g.HasFed)
 	if !ok {
 		return
 	}
 	if f.AfterLast.Set() {
 		w.rules = b.fromOffered(g, w.rules, wholeDays(f.AfterLast.V))
 	}
+	w.rules = between(w.rules, s.from, s.until)
 	cited := plan.Cited{Source: f.Source, Quality: f.Quality, Seen: f.Seen}
 	for _, r := range b.rounds.of(e, &f.Timing, w.clocks) {
-		base := Entry{Life: b.life, Group: g, Round: r, Origin: f.At, Cited: cited, FromSheet: own == nil, Timing: &f.Timing, Meal: f}
+		base := Entry{Life: b.life, Group: g, Round: r, Origin: f.At, Cited: cited, FromSheet: s.of.own == nil, Timing: &f.Timing, Meal: f, Stage: s.stage}
 		meal := base
-		meal.ID, meal.Name = id.In(&f.Timing, r), identity.Meal(schema.KindFeed, identity.Animals(g.Animals))
+		meal.ID, meal.Name = b.mealID(g, s.stage, schema.KindFeed, f).In(&f.Timing, r), identity.Meal(schema.KindFeed, identity.Animals(g.Animals))
 		meal.Kind, meal.Rules, meal.Task, meal.Minutes = schema.KindFeed, w.rules, schema.KindFeed.Phrase, minutes(&f.Timing, schema.KindFeed)
 		meal.Menu = b.menu(f, w.rules)
 		added := *b.add(meal)
@@ -52,6 +51,16 @@ func (b *builder) meals(g *life.Group) {
 			b.companion(base, &added, schema.KindGutLoad, schema.KindGutLoad.OfMeal)
 		}
 	}
+}
+
+// mealID is the identity of the meals of a group, or of what goes with them. Those of
+// a stage that follows another in the same window have its name too.
+func (b *builder) mealID(g *life.Group, stage string, kind *schema.CareKind, f *plan.Feeding) identity.Identity {
+	id := identity.OfMeal(b.life.Plan, kind, g.Animals, f)
+	if stage != "" {
+		id.Care += "/" + stage
+	}
+	return id
 }
 
 // leftoversAfter is how many days after a live meal what is left is taken out.
@@ -67,7 +76,7 @@ func leftoversAfter(f *plan.Feeding) int {
 // after all that was done to the meal; rounds and absences move it once more, since
 // it falls on another day.
 func (b *builder) companion(e Entry, meal *Entry, kind *schema.CareKind, after int) {
-	e.ID = identity.OfMeal(b.life.Plan, kind, e.Group.Animals, e.Meal).In(e.Timing, e.Round)
+	e.ID = b.mealID(e.Group, e.Stage, kind, e.Meal).In(e.Timing, e.Round)
 	e.Name = identity.Meal(kind, identity.Animals(e.Group.Animals))
 	e.Kind, e.Task, e.Minutes, e.After = kind, kind.Phrase, kind.Minutes, after
 	e.Moved, e.Logged = meal.Moved, -1
@@ -98,6 +107,7 @@ func (b *builder) companion(e Entry, meal *Entry, kind *schema.CareKind, after i
 	b.onRounds(&e)
 	b.absences(&e)
 	b.catchUp(&e)
+	b.inHand(&e)
 	b.entries = append(b.entries, e)
 }
 
@@ -142,7 +152,7 @@ func complete(own, sheet *plan.Feeding) *plan.Feeding {
 // sheetMeal returns the sheet's meals for a stage. An unknown stage gets those of
 // the youngest that feeds by itself, which come most often.
 func sheetMeal(s *plan.SpeciesSheet, stage string) *plan.Feeding {
-	if stage == "newborn" {
+	if s == nil || stage == newborn {
 		return nil
 	}
 	for _, f := range s.Feeding {

@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"vivary/compile/identity"
-	"vivary/compile/life"
 	"vivary/plan/finding"
 	"vivary/schema"
 	"vivary/schema/civil"
@@ -30,6 +29,9 @@ func (b *builder) plan(e *Entry) {
 				e.Days.Add(i)
 			}
 		}
+	}
+	if e.Ask != nil && e.Ask.From < b.Horizon.Now() {
+		e.Days.Add(b.Horizon.Today)
 	}
 	if len(e.Rules) > 0 && e.Days.Next(b.Horizon.Today) < 0 && b.never(e) {
 		b.found.Add(finding.Finding{Rule: ruleNeverHappens, At: e.Origin, Text: e.Name + " does not come up on any day of the coming year", Write: "other days, or other from and until"})
@@ -58,13 +60,6 @@ func (b *builder) asTold(e *Entry) {
 			e.Days.Remove(i) // what was skipped is still to be looked at
 		}
 	}
-}
-
-// heldOn reports whether a hold takes out the entry on a day.
-func (e *Entry) heldOn(d civil.Date) bool {
-	out := false
-	e.EachHold(func(h *life.Hold) { out = out || h.From <= d && d < h.Until })
-	return out
 }
 
 // asLogged adds the last day on which the log says that it was done.

@@ -39,8 +39,12 @@ type Entry struct {
 	// Causes say why days are not as planned, in the order of the steps that made them.
 	Causes []Cause
 	// Killed are those of Days on which prey is killed first, because nobody comes in
-	// time to take out what is left, or whoever comes is not to feed it live.
+	// time to take out what is left, or whoever comes is not to feed it live, or live prey
+	// would harm animals in the state that some are in.
 	Killed horizon.Days
+	// Manners say how it is done on those of Days on which it is not done as usual, each
+	// day once.
+	Manners []Manner
 
 	// Shut are the days from today on on which whoever does it may not open the enclosure,
 	// or nil for none: what is done from outside stands. May says why.
@@ -59,8 +63,10 @@ type Entry struct {
 	FromSheet bool
 	Timing    *plan.Timing  // nil of a task that the log brought, and of nothing else
 	Meal      *plan.Feeding // of a meal, and of the leftovers and the gut-load it brings
+	Stage     string        // of these, where it is the meal of a stage that is still to come after another
 	After     int           // of what goes with a meal: how many days after it, -1 for the day before
 	Once      *life.Task    // of a task that the log brought
+	Ask       *life.Ask     // of a task that is a question
 
 	// Logged is the last day on which the log says that it was done, or -1. It counts as
 	// done also where it was not planned, and stands in no list of today.

@@ -29,14 +29,15 @@ var stateDays = []example{
 			spot-clean: Wed 7 Jul`,
 	},
 	{
-		// One of two groups is about to moult: the other is fed, and neither is weighed, since
-		// the box would be opened for it.
+		// One of two groups is about to moult: the other is fed killed prey, since loose
+		// crickets would find it too, and neither is weighed, since the box would be opened
+		// for it.
 		title: "a hold of one group",
 		plan:  pair(`feeding "only" { on = ["wed"]; per_animal = 1; prey = "cricket small" } feeding "other" { on = ["wed"]; per_animal = 1; prey = "cricket small" } care "weigh" { on = ["wed"] }`),
 		log:   "5 Jul ash other premoult",
 		now:   "6 Jul", from: "6 Jul", to: "8 Jul",
 		want: `
-			feed only: Wed 7 Jul
+			feed only: Wed 7 Jul, killed
 			feed other: not Wed 7 Jul, held before a moult since 5 Jul
 			weigh: not Wed 7 Jul, held before a moult since 5 Jul`,
 	},

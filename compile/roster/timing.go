@@ -91,12 +91,19 @@ func (b *builder) when(t *plan.Timing, at source.Place, id identity.Identity, la
 		out.rules = []recur.Rule{every(t.Every.V, id, t.From)}
 	}
 	if t.From.Set() || t.Until.Set() {
-		from, until := t.From.Or(recur.MinDate), t.Until.Or(recur.MaxDate)
-		for i, r := range out.rules {
-			out.rules[i] = r.Between(from, until)
-		}
+		out.rules = between(out.rules, t.From.Or(recur.MinDate), t.Until.Or(recur.MaxDate))
 	}
 	return out, true
+}
+
+// between bounds rules to the days from one to another.
+func between(rules []recur.Rule, from, until civil.Date) []recur.Rule {
+	if from > recur.MinDate || until < recur.MaxDate {
+		for i, r := range rules {
+			rules[i] = r.Between(from, until)
+		}
+	}
+	return rules
 }
 
 // ways counts the ways in which a timing says how often. An interval of weeks or
@@ -203,6 +210,8 @@ func (b *builder) on(t *plan.Timing, anchor func(int) civil.Date) ([]recur.Rule,
 // Words says how often, for a keeper.
 func (e *Entry) Words() string {
 	switch {
+	case e.Ask != nil:
+		return "until the log answers it"
 	case e.Once != nil:
 		return "once, because of the log"
 	case e.After > 0:

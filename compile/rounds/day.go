@@ -30,7 +30,7 @@ func (d *day) init(r *Round) {
 // write appends the text of a day, as far as so many bytes. Calendars, the day's
 // list and the printed sheet are all written here, so that they cannot disagree.
 //
-// What is pressing stands first, then what must be left alone and what is done
+// What is pressing stands first, then what may be done in which state and what is done
 // before days when nobody comes; then the round.
 func (r *Round) write(dst []byte, on, limit int) []byte {
 	d := &r.day
@@ -108,7 +108,7 @@ func (r *Round) leaving(apart bool) {
 	}
 }
 
-// held writes what must be left alone.
+// held writes what may be done at animals in some state.
 func (r *Round) held() {
 	d := &r.day
 	for i := range r.holds {

@@ -219,18 +219,18 @@ func TestForms(t *testing.T) {
 			"Feed 1 · Evening round\n" +
 				"- All 6: lid shut? animals seen or hidden\n\nEast\n- Tub 2: fresh water; mist\n\nWest\n- Feed 1 adult cricket: Tub 5\n\nAbout 10 min"},
 		{"pressing, held and apart", apart, append(all(schema.KindLook, 6), pressing, do(schema.KindMist, 2), do(schema.KindDish, 4)),
-			[]rounds.Hold{{0, -3, 9, "No food", "", "cool rest; until Sat 21 Feb", false}, {4, -3, 9, "Leave alone", "young", "moulted", false}, {1, -3, 9, "No food", "", "cool rest; until Sat 21 Feb", false}, {3, 1, 9, "No food", "", "cool rest; until Sat 21 Feb", false}},
+			[]rounds.Hold{{0, -3, 9, "cool rest: no food (until Sat 21 Feb)", "", false}, {4, -3, 9, "moulted: open nothing", "young", false}, {1, -3, 9, "cool rest: no food (until Sat 21 Feb)", "", false}, {3, 1, 9, "cool rest: no food (until Sat 21 Feb)", "", false}},
 			"1 FIRST, 3 held, dish 1 · Evening round\n" +
-				"FIRST: fresh water (last done 3 Nov): Tub 2\nNo food: Tub 1 and 2 (cool rest; until Sat 21 Feb)\nLeave alone: Tub 5 (young, moulted)\n\n" +
+				"FIRST: fresh water (last done 3 Nov): Tub 2\nTub 1 and 2: cool rest: no food (until Sat 21 Feb)\nTub 5 (young): moulted: open nothing\n\n" +
 				"- All 5 here: lid shut? animals seen or hidden\n- Scrub the dish: Tub 5\n\n" +
 				"Last, with tools of their own:\n- Tub 3: lid shut? animals seen or hidden; mist\n\nAbout 10 min"},
 		{"half are named by who they are", titled("A", "B", "C", "D", "Somebody else", "Nobody else", "Everybody else"), append(all(schema.KindWater, 4), do(schema.KindMist, 5)), nil,
 			"Water, mist · Evening round\n" +
 				"- Fresh water: A, B, C, D\n- Mist: Nobody else\n\nAbout 5 min"},
 		{"titles alike in two rooms", append(slices.Clone(alike[:7]), last), append(twins, do(schema.KindWeigh, 7)),
-			[]rounds.Hold{{0, -3, 9, "No food", "", "moulted", false}, {4, -3, 9, "No food", "", "moulted", false}, {5, -3, 9, "Leave alone", "", "young", false}},
+			[]rounds.Hold{{0, -3, 9, "moulted: no food", "", false}, {4, -3, 9, "moulted: no food", "", false}, {5, -3, 9, "young: lift nothing", "", false}},
 			"3 held, dish 1, weigh 2 · Evening round\n" +
-				"No food: East: Tub 1; West: Tub 1 (moulted)\nLeave alone: West Tub 2 (young)\n\n" +
+				"East Tub 1, West Tub 1: moulted: no food\nWest Tub 2: young: lift nothing\n\n" +
 				"- All 7 here: lid shut? animals seen or hidden\n- All here but East Tub 2: fresh water\n- Mist: East: Tub 1 to 3; West: Tub 1 and 2\n\n" +
 				"East\n- Tub 3: weigh\n\nWest\n- Tub 2: scrub the dish\n\n" +
 				"Last, with tools of their own:\n- West Tub 4: lid shut? animals seen or hidden; fresh water; weigh\n\nAbout 32 min"},

@@ -152,6 +152,33 @@ func FillUps(x *roster.Entry) horizon.Days {
 	return out
 }
 
+// In puts a task into the words of a manner.
+func (t *Task) In(m *roster.Manner) {
+	t.Manner = Manner(m.May)
+	t.Prey = bounded(t.Prey, t.Manner)
+}
+
+// OwnDays are the days of an entry with words that are not those of every day: the last
+// water before leaving, killed prey, and whatever a state lets be done only so and so;
+// nil for none.
+func OwnDays(x *roster.Entry) horizon.Days {
+	out := FillUps(x)
+	add := func(days horizon.Days) {
+		if days == nil {
+			return
+		}
+		if out == nil {
+			out = both(days, x.Days)
+		}
+		out.Union(both(days, x.Days))
+	}
+	add(x.Killed)
+	for k := range x.Manners {
+		add(x.Manners[k].Days)
+	}
+	return out
+}
+
 // FillUp is what an entry asks for on one of its FillUps, where it stands alone.
 func FillUp(s *roster.Roster, x *roster.Entry, on int) Task { return fill(s, x, TaskOf(x), on) }
 
@@ -177,16 +204,53 @@ func taskOf(x *roster.Entry) Task {
 	return t
 }
 
-// dishes adds an item for each item of the menu, on the days of its turn, apart
-// from those on which the prey is killed first.
+// dishes adds an item for each manner in which it is done, which a state brings for a
+// time, and one for the days on which it is done as usual.
 func (g *gatherer) dishes(x *roster.Entry, it Item) {
+	for k := range x.Manners {
+		m := &x.Manners[k]
+		if !m.Days.Intersects(it.Days) {
+			continue
+		}
+		one := it
+		one.Days, one.Manner, one.Passing = both(it.Days, m.Days), Manner(m.May), true
+		g.dish(x, one)
+		if it.Usual == nil {
+			it.Usual = it.Days // the form of the round is not to hang on a state
+		}
+		it.Days = it.Days.Clone()
+		it.Days.Subtract(m.Days)
+	}
+	g.dish(x, it)
+}
+
+// Manner words a cell of the table of states, as it stands behind a task: "through the
+// hatch, lift nothing"; empty for as usual.
+func Manner(m schema.May) string {
+	how, words := m.Manner.String(), flat(m.Words)
+	switch brief, _, _ := strings.Cut(how, ","); {
+	case m.Manner == schema.AsUsual, m.Manner == schema.Outside && strings.Contains(words, "outside"):
+		return words
+	case words == "":
+		return how
+	default:
+		return brief + ", " + words
+	}
+}
+
+// oneItem begins the words of a manner that bounds a meal, whatever its usual portion is.
+const oneItem = "one small item"
+
+// dish adds an item for each item of the menu, on the days of its turn, apart from
+// those on which the prey is killed first.
+func (g *gatherer) dish(x *roster.Entry, it Item) {
 	if len(x.Menu) == 0 || x.Kind != schema.KindFeed {
 		g.task(x, it)
 		return
 	}
 	for k := range x.Menu {
 		one := it
-		one.Prey = PreyOf(g.roster, x, &x.Menu[k])
+		one.Prey = bounded(PreyOf(g.roster, x, &x.Menu[k]), it.Manner)
 		if one.Days = it.Days; len(x.Menu) > 1 {
 			one.Days = both(it.Days, x.Menu[k].Days)
 			if it.Usual != nil {
@@ -202,6 +266,14 @@ func (g *gatherer) dishes(x *roster.Entry, it Item) {
 		}
 		g.items = append(g.items, one)
 	}
+}
+
+// bounded returns what is given in a manner that may bound it.
+func bounded(p Prey, manner string) Prey {
+	if strings.Contains(manner, oneItem) {
+		p.Each = min(p.Each, 1)
+	}
+	return p
 }
 
 // task adds an item without a menu. Where the log brought it, its prey may have to be
@@ -238,37 +310,6 @@ func PreyOf(s *roster.Roster, x *roster.Entry, p *roster.Portion) Prey {
 		}
 	}
 	return out
-}
-
-var holdWords = []struct {
-	row  schema.Row
-	text string
-}{{schema.RowKilled, "no food"}, {schema.RowDeep, "leave alone"}, {schema.RowMist, "no misting"}, {schema.RowDevice, "heating off"}}
-
-// held adds the holds of an enclosure.
-func (g *gatherer) held(l *life.Enclosure, place int) {
-	add := func(holds []life.Hold, group string) {
-		for i := range holds {
-			x := &holds[i]
-			var said []string
-			for _, w := range holdWords {
-				if x.Out(w.row) {
-					said = append(said, w.text)
-				}
-			}
-			from := g.roster.Horizon.From
-			g.holds = append(g.holds, Hold{Place: place, From: int(x.From - from), Until: int(x.Until - from),
-				What: large(strings.Join(said, ", ")), Group: group, Why: x.Why + "; " + x.End})
-		}
-	}
-	add(l.Holds, "")
-	for _, x := range l.Groups {
-		group := ""
-		if len(l.Groups) > 1 {
-			group = flat(x.Animals.Name.V)
-		}
-		add(x.Holds, group)
-	}
 }
 
 // Target is the name of what a series is for, where it stands alone.

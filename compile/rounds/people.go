@@ -13,8 +13,8 @@ import (
 
 // note is what is said of an enclosure about the people of a round.
 type note struct {
-	what, why string
-	team      bool
+	text string
+	team bool
 }
 
 // allowed adds what whoever comes may not do, and who goes in together where it takes
@@ -32,8 +32,8 @@ func (g *gatherer) allowed(picks []roster.Pick, at map[*life.Enclosure]int) {
 			continue
 		}
 		for i := p.Days.Next(g.roster.Horizon.Today); i >= 0; i = p.Days.Next(i + 1) {
-			n := said(g.roster, x, i)
-			if n.what == "" {
+			n := access(g.roster, x, i)
+			if n.text == "" {
 				continue
 			}
 			k := key{at[x.Life], n}
@@ -45,7 +45,7 @@ func (g *gatherer) allowed(picks []roster.Pick, at map[*life.Enclosure]int) {
 		}
 	}
 	for _, k := range order {
-		g.spans(Hold{Place: k.place, What: k.what, Why: k.why, Team: k.team}, days[k])
+		g.spans(Hold{Place: k.place, Text: k.text, Team: k.team}, days[k])
 	}
 }
 
@@ -63,8 +63,8 @@ func (g *gatherer) spans(h Hold, days horizon.Days) {
 	}
 }
 
-// said is what an entry's access on day i makes to be said.
-func said(s *roster.Roster, x *roster.Entry, i int) note {
+// access is what an entry's access on day i makes to be said.
+func access(s *roster.Roster, x *roster.Entry, i int) note {
 	a := s.May(x, i)
 	switch {
 	case a.Lacks != "":
@@ -72,15 +72,15 @@ func said(s *roster.Roster, x *roster.Entry, i int) note {
 		if a.Hold != nil {
 			why = a.Hold.State.Is
 		}
-		return note{what: "Do not open", why: why + ring(s, x, i)}
+		return note{text: "do not open (" + why + ring(s, x, i) + ")"}
 	case a.Few:
 		why := "it takes " + strconv.Itoa(x.Round.People.V) + " people"
 		if a.Manner == schema.Hatch {
 			why += "; water through the hatch, lift nothing"
 		}
-		return note{what: "Do not enter alone", why: why + ring(s, x, i)}
+		return note{text: "do not enter alone (" + why + ring(s, x, i) + ")"}
 	case len(a.Team) > 1 && !outside(x.Kind):
-		return note{what: peopleWord(x.Round), why: team(s, a.Team, x.Round.People.V), team: true}
+		return note{text: peopleWord(x.Round) + ": " + team(s, a.Team, x.Round.People.V), team: true}
 	}
 	return note{}
 }
@@ -95,7 +95,7 @@ func peopleWord(r *plan.Round) string {
 	if n := r.People.V; n != 2 {
 		return strconv.Itoa(n) + " people"
 	}
-	return "Two people"
+	return "two people"
 }
 
 // team names who goes in: the first does the round, and as many of the others as it

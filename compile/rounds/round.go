@@ -38,14 +38,15 @@ type Item struct {
 	Passing bool
 }
 
-// Hold is what must not be done at a place, from a day until another.
+// Hold is a state in which the animals of a place are, from a day until another.
 type Hold struct {
 	Place       int
 	From, Until int
-	What        string // "Leave alone"
-	Group       string // whose it is, where several groups live in the enclosure
-	Why         string // "young since 5 Nov; until Sat 5 Dec"
-	Team        bool   // it is no hold, but says who goes in together
+	// Text says why, what may be done, and until when: "young since 5 Nov: water through
+	// the hatch, lift nothing (until Sat 5 Dec)".
+	Text  string
+	Group string // whose it is, where several groups live in the enclosure
+	Team  bool   // it is no hold, but says who goes in together
 }
 
 // Round is one round with everything that ever stands in it. It keeps room for
@@ -113,9 +114,9 @@ type section struct {
 
 // held is what shares the words of a hold.
 type held struct {
-	what, why string
-	team      bool
-	spans     []span
+	text, group string
+	team        bool
+	spans       []span
 }
 
 type span struct {
@@ -124,7 +125,7 @@ type span struct {
 }
 
 // Make prepares a round from the places that it passes, in walking order, what is
-// to be done there and what must not be done.
+// to be done there and in which states the animals are.
 func Make(r *plan.Round, h horizon.Horizon, places []Place, items []Item, holds []Hold) *Round {
 	out := &Round{Plan: r, Horizon: h, Days: h.New(), places: places, items: walked(items)}
 	out.rooms()
@@ -133,7 +134,7 @@ func Make(r *plan.Round, h horizon.Horizon, places []Place, items []Item, holds 
 	out.gather()
 	out.vocabulary()
 	out.layout()
-	out.leave(holds)
+	out.hold(holds)
 	out.day.init(out)
 	return out
 }
@@ -480,22 +481,18 @@ func (r *Round) often(c *census) {
 	}
 }
 
-// leave puts together the holds of the same words.
-func (r *Round) leave(holds []Hold) {
-	type words struct{ what, group, why string }
+// hold puts together the holds of the same words.
+func (r *Round) hold(holds []Hold) {
+	type words struct{ text, group string }
 	at := map[words]int{}
 	for i := range holds {
 		h := &holds[i]
-		w := words{h.What, h.Group, h.Why}
+		w := words{h.Text, h.Group}
 		k, ok := at[w]
 		if !ok {
 			k = len(r.holds)
 			at[w] = k
-			why := flat(h.Why)
-			if h.Group != "" {
-				why = h.Group + ", " + why
-			}
-			r.holds = append(r.holds, held{what: h.What, why: why, team: h.Team})
+			r.holds = append(r.holds, held{text: h.Text, group: h.Group, team: h.Team})
 		}
 		r.holds[k].spans = append(r.holds[k].spans, span{int32(h.Place), h.From, h.Until})
 	}

@@ -14,7 +14,7 @@ type Sheet struct {
 	Date    civil.Date
 	Lines   []string // as they are printed, without the minutes; an empty one is a gap
 	Due     []Due    // everything that is to be done, by task
-	Held    []string // the lines among Lines of what must be left alone
+	Held    []string // the lines among Lines that say what may be done in which state
 	Minutes int
 }
 
@@ -67,10 +67,12 @@ func (r *Round) On(i int) Sheet {
 	return s
 }
 
-// append appends a hold at some places: "Leave alone: Burrow B (young since 5 Nov;
-// until Sat 5 Dec)".
+// append appends a hold at some places: "Burrow B: young since 5 Nov: water through the
+// hatch, lift nothing (until Sat 5 Dec)".
 func (h *held) append(dst []byte, r *Round, places []int32) []byte {
-	dst = append(append(dst, h.what...), ": "...)
-	dst = append(r.list(dst, places), " ("...)
-	return append(append(dst, h.why...), ')')
+	dst = appendNames(dst, r.names, places)
+	if h.group != "" {
+		dst = append(append(append(dst, " ("...), h.group...), ')')
+	}
+	return append(append(dst, ": "...), h.text...)
 }

@@ -19,6 +19,7 @@ type Task struct {
 	Own    bool   // the phrase is in the keeper's own words, and stands as it was written
 	Prey   Prey   // of a meal
 	Group  string // whose it is, where several groups live in the enclosure
+	Manner string // how, where the state of the animals does not let it be done as usual
 	Note   string // what else there is to say: "last done 3 Nov"
 }
 
@@ -53,7 +54,7 @@ func (t *Task) Sentence() string {
 // worded puts the parts together.
 func (t *Task) worded(text string) string {
 	text = flat(text)
-	notes := make([]string, 0, 3)
+	notes := make([]string, 0, 4)
 	if t.Group != "" {
 		notes = append(notes, t.Group)
 	}
@@ -62,6 +63,9 @@ func (t *Task) worded(text string) string {
 		if text += " " + dish; total != "" {
 			notes = append(notes, total)
 		}
+	}
+	if t.Manner != "" {
+		notes = append(notes, t.Manner)
 	}
 	if t.Note != "" {
 		notes = append(notes, t.Note)

@@ -73,7 +73,7 @@ func (r *Round) atMost(on int) int {
 	}
 	for i := range r.holds {
 		h := &r.holds[i]
-		n += len(h.what) + len(h.why) + mark + labels
+		n += len(h.text) + len(h.group) + mark
 		for k := range h.spans {
 			n += len(r.names[h.spans[k].place].text) + mark
 		}
@@ -224,7 +224,8 @@ func (r *Round) tally(on int) (pressing, filled int, kinds []int) {
 	return pressing, filled, d.kinds
 }
 
-// heldPlaces returns at how many enclosures something must be left alone.
+// heldPlaces returns at how many enclosures care is not as usual, for the state of the
+// animals.
 func (r *Round) heldPlaces(on int) int {
 	if len(r.holds) == 0 {
 		return 0

@@ -1,0 +1,131 @@
+package rounds
+
+import (
+	"cmp"
+	"slices"
+	"strings"
+
+	"vivary/compile/life"
+	"vivary/schema"
+	"vivary/schema/civil"
+)
+
+// held adds what may be done at an enclosure while its animals are in a state: a line
+// for the box, and one for each of its groups.
+func (g *gatherer) held(l *life.Enclosure, place int) {
+	g.states(l.Holds, "", place)
+	for _, x := range l.Groups {
+		group := ""
+		if len(l.Groups) > 1 {
+			group = flat(x.Animals.Name.V)
+		}
+		holds := x.Holds
+		if x.Mother != nil { // hers says it: they live on her
+			holds = slices.DeleteFunc(slices.Clone(holds), func(h life.Hold) bool { return h.State.Name == schema.StateNewborn.Name })
+		}
+		g.states(holds, group, place)
+	}
+}
+
+// states adds the lines of some holds, from each day on which one begins or ends until
+// the next.
+func (g *gatherer) states(holds []life.Hold, group string, place int) {
+	if len(holds) == 0 {
+		return
+	}
+	h := g.roster.Horizon
+	var cuts []civil.Date
+	for i := range holds {
+		if x := &holds[i]; x.Until > h.From && x.From <= h.Last() {
+			cuts = append(cuts, max(x.From, h.From), min(x.Until, h.Last()+1))
+		}
+	}
+	slices.Sort(cuts)
+	cuts = slices.Compact(cuts)
+	for i := 0; i+1 < len(cuts); i++ {
+		if text := said(holds, cuts[i]); text != "" {
+			g.holds = append(g.holds, Hold{Place: place, From: int(cuts[i] - h.From), Until: int(cuts[i+1] - h.From), Text: text, Group: group})
+		}
+	}
+}
+
+// said words the states of a day, the strictest first: why, what may be done, and until
+// when. A state that another one includes is not said beside it.
+func said(holds []life.Hold, on civil.Date) string {
+	var all []*life.Hold
+	for i := range holds {
+		if h := &holds[i]; h.From <= on && on < h.Until && rule(h.State) != "" {
+			all = append(all, h)
+		}
+	}
+	slices.SortStableFunc(all, func(a, b *life.Hold) int {
+		return cmp.Or(cmp.Compare(strictness(b.State), strictness(a.State)), cmp.Compare(b.Until, a.Until))
+	})
+	var parts []string
+	why := ""
+	for k, h := range all {
+		if slices.ContainsFunc(all[:k], func(o *life.Hold) bool { return includes(o.State, h.State) }) {
+			continue
+		}
+		text := rule(h.State)
+		if because := cmp.Or(h.Why, h.State.Is); because != why {
+			why, text = because, because+": "+text
+		}
+		if h.End != "" {
+			text += " (" + h.End + ")"
+		}
+		parts = append(parts, flat(text))
+	}
+	return strings.Join(parts, "; ")
+}
+
+// apartFor is what the heading of the last part of a round says already.
+var apartFor = []string{schema.StateQuarantine.Name, schema.StateMites.Name}
+
+// holding are the words for what is not to be done, for a state without a rule: a
+// season says itself what it holds.
+var holding = []struct {
+	row  schema.Row
+	text string
+}{{schema.RowKilled, "no food"}, {schema.RowDeep, "do not dig"}, {schema.RowMist, "no misting"}, {schema.RowDevice, "heating off"}}
+
+// rule is what may be done in a state, in one line; empty where there is nothing to
+// mind.
+func rule(s *schema.State) string {
+	if slices.Contains(apartFor, s.Name) {
+		return ""
+	}
+	if s.Rule != "" {
+		return s.Rule
+	}
+	var out []string
+	for _, w := range holding {
+		if s.May[w.row].Manner == schema.Held {
+			out = append(out, w.text)
+		}
+	}
+	return strings.Join(out, ", ")
+}
+
+// strictness is how much of the care a state holds.
+func strictness(s *schema.State) int {
+	n := 0
+	for _, m := range s.May {
+		n += int(m.Manner)
+	}
+	return n
+}
+
+// includes reports whether nothing that one state asks for is left out where another
+// is heeded.
+func includes(strict, other *schema.State) bool {
+	if strictness(other) == 0 {
+		return rule(strict) == rule(other)
+	}
+	for r := range other.May {
+		if other.May[r].Manner > strict.May[r].Manner {
+			return false
+		}
+	}
+	return true
+}
