@@ -79,6 +79,7 @@ var (
 	KindRehouse    = listed(&CareKinds, CareKind{Name: "rehouse", Row: RowRehouse, Phrase: "Rehouse", Rank: 81, Minutes: 30, Doc: "Moving to another box."})
 	KindSeparate   = listed(&CareKinds, CareKind{Name: "separate", Row: RowRehouse, Phrase: "Separate", Rank: 82, Minutes: 30, Doc: "Taking young from the mother, or animals from each other."})
 	KindPair       = listed(&CareKinds, CareKind{Name: "pair", Row: RowHandle, Phrase: "Pair", Rank: 83, Minutes: 60, Doc: "Bringing a pair together, watched."})
+	KindTreat      = listed(&CareKinds, CareKind{Name: "treat", Phrase: "Treat, as the veterinarian ordered", Rank: 15, Minutes: 5, Doc: "A treatment that a veterinarian ordered."})
 	KindWatch      = listed(&CareKinds, CareKind{Name: "watch", Row: RowLook, Phrase: "Look without opening", Rank: 12, Minutes: 1, StandIn: true, Doc: "Looking without opening or lifting anything."})
 	KindDeviceTest = listed(&CareKinds, CareKind{Name: "device-test", Row: RowDevice, Phrase: "Test heater and thermostat", Word: "test heaters", Needs: NeedDeviceTest, Rank: 90, Minutes: 5, Doc: "Testing that the thermostat switches off."})
 	KindCalibrate  = listed(&CareKinds, CareKind{Name: "calibrate", Row: RowDevice, Phrase: "Test the gauge", Word: "test gauges", Rank: 91, Minutes: 10, Doc: "Testing a thermometer or hygrometer."})

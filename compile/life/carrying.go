@@ -241,7 +241,7 @@ func (r *reader) unknownTerm(t *track, until civil.Date) {
 		r.isolate(t, first, "birth possible at any time", seen{first, s.at, s.ok}, plan.Cited{})
 	}
 	if s.ok {
-		t.Tasks = append(t.Tasks, Task{Name: "reconsider/" + s.on.String(), Kind: schema.KindOther, On: after(s.on, reconsiderAfter),
+		t.Tasks = append(t.Tasks, Task{Name: "reconsider/" + s.on.String(), Kind: schema.KindPrepare, On: after(s.on, reconsiderAfter),
 			Text: "thought gravid since " + s.on.Words() + ", no birth: reconsider; log not-gravid where she is not", At: s.at})
 	}
 }
@@ -329,7 +329,7 @@ func (r *reader) sitting(t *track) {
 	t.Holds = append(t.Holds, r.sacHolds(t)...)
 	s := t.laid
 	if d := t.days(schema.FigureSacDecide, "adult"); d.ok {
-		t.Tasks = append(t.Tasks, Task{Name: "sac-decide/" + s.on.String(), Kind: schema.KindOther, On: after(s.on, d.low), Interval: 1, Times: max(1, d.high-d.low),
+		t.Tasks = append(t.Tasks, Task{Name: "sac-decide/" + s.on.String(), Kind: schema.KindPrepare, On: after(s.on, d.low), Interval: 1, Times: max(1, d.high-d.low),
 			Text: "decide: leave the sac with her, or take it; log sac-taken where it is taken", At: s.at, Cited: d.cited})
 	}
 	w := t.days(schema.FigureSacTime, "adult")

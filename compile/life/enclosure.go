@@ -98,12 +98,12 @@ func (r *reader) whole() {
 		r.out.Mites = s.on
 		clear := r.clear()
 		r.out.HasMites = after(s.on, clear) > r.today
-		r.out.Tasks = append(r.out.Tasks, Task{Name: "mites/" + s.on.String(), Kind: schema.KindOther, On: s.on, Times: clear / 7, Interval: 7,
-			Text: "mites: look at joints and mouth, take out food remains, own tools, last in the round", At: s.at})
+		r.out.Tasks = append(r.out.Tasks, Task{Name: "mites/" + s.on.String(), Kind: schema.KindWatch, On: s.on, Times: clear / 7, Interval: 7,
+			Text: "mites gone? look at joints and mouth from outside; own tools, last in the round", At: s.at})
 	}
 	if s := r.died; s.ok {
-		r.out.Tasks = append(r.out.Tasks, Task{Name: "after-death/" + s.on.String(), Kind: schema.KindOther, On: s.on + 1,
-			Text: "check the others: water, heat record, leftovers, mites", At: s.at})
+		r.out.Tasks = append(r.out.Tasks, Task{Name: "after-death/" + s.on.String(), Kind: schema.KindWatch, On: s.on + 1,
+			Text: "check the others from outside: water, heat record, leftovers, mites", At: s.at})
 	}
 	free := r.anyone()
 	for _, t := range r.tracks {

@@ -73,7 +73,7 @@ func (r *reader) health(t *track) {
 		if c.note != "" {
 			text += ": " + c.note
 		}
-		t.Tasks = append(t.Tasks, Task{Name: "treatment/" + c.on.String(), Kind: schema.KindOther, On: c.on, Interval: 1, Times: c.days, High: true,
+		t.Tasks = append(t.Tasks, Task{Name: "treatment/" + c.on.String(), Kind: schema.KindTreat, On: c.on, Interval: 1, Times: c.days, High: true,
 			Text: text + " (" + wording.Days(c.days) + " from " + c.on.Short() + ")", At: c.at})
 	}
 }

@@ -96,7 +96,7 @@ func (r *reader) quarantine(t *track) {
 		t.Windows = append(t.Windows, Window{Kind: QuarantineWindow, From: s.on, Until: end, Name: "quarantine/" + s.on.String(), Title: "Quarantine",
 			Text: "Last in every round, tools of its own. No one joins it, it joins no one.", At: s.at})
 	}
-	t.Tasks = append(t.Tasks, Task{Name: "quarantine-end/" + s.on.String(), Kind: schema.KindOther, On: end, Interval: 7, Times: decides,
+	t.Tasks = append(t.Tasks, Task{Name: "quarantine-end/" + s.on.String(), Kind: schema.KindPrepare, On: end, Interval: 7, Times: decides,
 		Text: "end of quarantine: eats, droppings sound, no mites? decide, join or stay apart", At: s.at})
 }
 

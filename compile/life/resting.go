@@ -26,10 +26,10 @@ func (r *reader) bring(x *Rest) {
 		task("last-meal/", schema.KindLeftovers, x.Fast, "no meals from today, "+name+" from "+x.From.Short()+": take out leftovers, leave the heat as it is")
 	}
 	if note != "" && (len(x.steps) == 0 || x.steps[0].on > x.From) {
-		task("", schema.KindOther, x.From, name+" begins"+note)
+		task("", schema.KindPrepare, x.From, name+" begins"+note)
 	}
 	for _, step := range x.steps {
-		task("", schema.KindOther, step.on, x.words(step)+note).Minutes = 1
+		task("", schema.KindPrepare, step.on, x.words(step)+note).Minutes = 1
 	}
 	if x.isDark && x.heated {
 		task("test/", schema.KindDeviceTest, x.On, "the heater is on again after "+name+": test that its thermostat switches it off")
@@ -65,7 +65,7 @@ func (r *reader) refuse(x *Rest, task func(string, *schema.CareKind, civil.Date,
 	}
 	say := func(what string, on civil.Date, every, times int) {
 		if times > 0 {
-			t := task(what, schema.KindOther, on, text)
+			t := task(what, schema.KindPrepare, on, text)
 			t.High, t.Interval, t.Times, t.Minutes, t.At = true, every, times, 1, u.At
 		}
 	}
