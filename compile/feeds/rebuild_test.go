@@ -236,16 +236,16 @@ func TestOpenHoldEndsTheSeries(t *testing.T) {
 		return ""
 	}
 	free := built(t, compiled(t, plan, "", today), "care", nil)
-	const premoult = "2027-02-24 alpha only premoult\n"
-	held := built(t, compiled(t, plan, premoult, today+10), "care", remembered(t, free))
+	const hanging = "2027-02-24 alpha only hanging\n"
+	held := built(t, compiled(t, plan, hanging, today+10), "care", remembered(t, free))
 	if got, want := property(meal(held), "RRULE"), "FREQ=WEEKLY;BYDAY=TU,FR;WKST=MO;UNTIL=20270223T235959Z"; got != want {
 		t.Errorf("held: %s\nwant %s", got, want)
 	}
-	later := built(t, compiled(t, plan, premoult, today+90), "care", remembered(t, held))
+	later := built(t, compiled(t, plan, hanging, today+90), "care", remembered(t, held))
 	if meal(later) != meal(held) {
 		t.Errorf("held for long:\n%s\nwas:\n%s", meal(later), meal(held))
 	}
-	moulted := meal(built(t, compiled(t, plan, premoult+"2027-05-10 alpha only moult\n", today+90), "care", remembered(t, later)))
+	moulted := meal(built(t, compiled(t, plan, hanging+"2027-05-10 alpha only moult\n", today+90), "care", remembered(t, later)))
 	if property(moulted, "RRULE") != property(meal(free), "RRULE") || property(moulted, "UID") != property(meal(free), "UID") || property(moulted, "SEQUENCE") != "2" {
 		t.Errorf("moulted:\n%s", moulted)
 	}

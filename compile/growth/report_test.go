@@ -130,7 +130,7 @@ func TestTooSmall(t *testing.T) {
 
 const nurseryOf = "enclosure \"nursery\" {\n species = \"hadrurus-arizonensis\"\n housing {\n inside = \"40 x 30 x 20 cm\"\n lid = \"solid, latched\"\n places = %d\n }\n animals \"kept\" {\n count = 1\n stage = \"young\"\n }\n}\n"
 
-// Hadrurus has broods of 10 to 35 that are taken out, 7 to 21 days and a week after
+// Hadrurus has broods of 10 to 35 that are taken out, 7 to 28 days and a week after
 // the birth; the emperor's stay with their mother (Mahsberg 1990, Acta Zool. Fennica
 // 190:267-272).
 func TestBroods(t *testing.T) {
@@ -140,7 +140,7 @@ func TestBroods(t *testing.T) {
 	if b := few.Brood; !b.Leave || b.Stay || b.Places != 11 || b.Young.Low != 12 || b.Young.High != 12 {
 		t.Errorf("%+v", b)
 	}
-	if d := few.Nursery; d.When != growth.Between || d.From != planned.Day("2026-11-20")+14 || d.Until != planned.Day("2026-11-20")+28 {
+	if d := few.Nursery; d.When != growth.Between || d.From != planned.Day("2026-11-20")+14 || d.Until != planned.Day("2026-11-20")+35 {
 		t.Errorf("places run out %v %s to %s", d.When, d.From, d.Until)
 	}
 	if enough := report(t, hadrurus+fmt.Sprintf(nurseryOf, 12), born, today); enough.Nursery.When != growth.Never {

@@ -312,6 +312,14 @@ species "caribena-versicolor" {
     disputed = "at least a week (K62)"
   }
 
+  figure "moult-takes" {
+    value   = "0.25 to 8 h"
+    source  = ["K62"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "K62 has 15 minutes to several hours; the upper figure is common practice."
+  }
+
   figure "premoult-fast" {
     value   = "3 to 21 days"
     stages  = ["young"]

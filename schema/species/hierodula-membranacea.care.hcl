@@ -377,6 +377,14 @@ species "hierodula-membranacea" {
     seen    = "2026-11-25"
   }
 
+  figure "moult-takes" {
+    value   = "20 to 30 min"
+    source  = ["N23"]
+    quality = "keeper"
+    seen    = "2026-11-28"
+    note    = "The last moult takes hours. Nymphs harden in a day, adults in one to four (N23)."
+  }
+
   figure "premoult-fast" {
     value   = "1 to 3 days"
     stages  = ["young"]

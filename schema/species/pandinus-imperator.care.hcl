@@ -57,11 +57,11 @@ species "pandinus-imperator" {
   }
 
   figure "temperature-soft" {
-    value   = "21.1 to 32.2 C"
+    value   = "70 to 90 F"
     source  = ["K2"]
     quality = "keeper"
     seen    = "2026-11-28"
-    note    = "70 to 90 F, with a warm and a cool end."
+    note    = "21.1 to 32.2 C: a warm end and a cool end, both included."
   }
 
   figure "temperature-target" {
