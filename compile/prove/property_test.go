@@ -2,7 +2,9 @@ package prove_test
 
 import (
 	"fmt"
+	"maps"
 	"math/rand/v2"
+	"slices"
 	"strings"
 	"testing"
 
@@ -41,7 +43,7 @@ func random(rng *rand.Rand) string {
 	stages := []string{"young", "juvenile", "adult"}
 	rng.Shuffle(3, func(i, k int) { stages[i], stages[k] = stages[k], stages[i] })
 	stages = stages[:2]
-	species(&b, rng, stages)
+	species(&b, rng)
 	for _, k := range []string{"ann", "ben", "cat"} {
 		fmt.Fprintf(&b, "keeper %q {\n  trained = \"feeding\"\n}\n", k)
 	}
@@ -78,14 +80,20 @@ func random(rng *rand.Rand) string {
 	return b.String() + "}\n"
 }
 
+// all are the stages of the fixture.
+var all = []string{"newborn", "young", "juvenile", "adult"}
+
 // species writes a sheet with figures chosen at random for each stage.
-func species(b *strings.Builder, rng *rand.Rand, stages []string) {
+func species(b *strings.Builder, rng *rand.Rand) {
 	own := "  source  = [\"fixture\"]\n  because = \"fixture of this test\"\n  review  = \"2040-01-01\"\n"
 	b.WriteString("species \"fixture\" {\n  title = \"fixture\"\n")
-	for i, stage := range []string{"young", "juvenile", "adult"} {
-		fmt.Fprintf(b, "stage %q {\n  instars = \"%d\"\n}\n", stage, 3+i)
+	for i, stage := range all {
+		fmt.Fprintf(b, "stage %q {\n  instars = \"%d\"\n}\n", stage, 1+i)
 	}
-	for _, stage := range stages {
+	if rng.IntN(3) > 0 {
+		fmt.Fprintf(b, "figure \"first-meal\" {\n  value  = \"%d days\"\n%s}\n", 3+rng.IntN(12), own)
+	}
+	for _, stage := range all {
 		for _, n := range needs {
 			fmt.Fprintf(b, "need %q {\n  stages  = [%q]\n  longest = \"%d days\"\n%s}\n", n.name, stage, 1+rng.IntN(9), own)
 		}
@@ -165,12 +173,37 @@ func upset(rng *rand.Rand, s *roster.Roster) {
 	}
 }
 
+// aged gives the groups other lives: stages that begin on days of the window or before,
+// animals that come late, end early or were born into the log.
+func aged(rng *rand.Rand, r *compile.Result) {
+	h := r.Horizon
+	some := func() civil.Date { return h.From + civil.Date(rng.IntN(h.Days+100)-100) }
+	for _, g := range r.Lives[0].Groups {
+		at := rng.IntN(len(all))
+		g.Stages = []life.Stretch{{From: h.From, Stage: all[at]}}
+		for on := some(); at+1 < len(all) && rng.IntN(3) > 0; on += civil.Date(1 + rng.IntN(90)) {
+			at++
+			g.Stages = append(g.Stages, life.Stretch{From: on, Stage: all[at]})
+		}
+		g.Numbers = []life.Number{{From: h.From, Count: 1}}
+		switch rng.IntN(4) {
+		case 0:
+			g.Numbers = append(g.Numbers, life.Number{From: some()})
+		case 1:
+			from := some()
+			g.Numbers = []life.Number{{From: from - 300}, {From: from, Count: 2}, {From: from + civil.Date(rng.IntN(300))}}
+		case 2:
+			g.Logged, g.Since.V = true, h.Now()-civil.Date(rng.IntN(90))
+		}
+	}
+}
+
 // TestProofIsExact compares the proof with a count, day by day, on random plans with
-// absences: half of them with the days that they have, half with days of care and
-// holds by chance.
+// absences: half of them with the days that they have, half with days of care, holds and
+// stages by chance. And on each day each need of each animal has one proof.
 func TestProofIsExact(t *testing.T) {
 	rng := rand.New(rand.NewPCG(11, 12))
-	var breaches, missed, whole, half, excused, forgotten int
+	var breaches, missed, whole, half, often, first, excused, forgotten, parts int
 	for round := range 280 {
 		text := random(rng)
 		log := ""
@@ -181,24 +214,16 @@ func TestProofIsExact(t *testing.T) {
 			}
 		}
 		r := compiled(t, text, log, day("2027-02-15"))
-		s, l := r.Roster, r.Lives[0]
-		hold := func() []life.Hold {
-			from := s.Horizon.From + civil.Date(rng.IntN(s.Horizon.Days+40)-20)
-			return []life.Hold{{From: from, Until: from + civil.Date(rng.IntN(50)), State: anyState(rng)}}
-		}
+		s := r.Roster
 		if round%2 == 0 {
 			upset(rng, s)
-		}
-		if round%2 == 0 {
-			l.Holds = hold()
-			for _, g := range l.Groups {
-				g.Holds = append(hold(), hold()...)
+			held(rng, r)
+			if round%4 == 0 {
+				aged(rng, r)
 			}
 		}
 		proofs := prove.Of(s, 0)
-		if want := stated(r); len(proofs) != want {
-			t.Fatalf("%d proofs, and %d needs are stated\n%s%s", len(proofs), want, log, text)
-		}
+		complete(t, r, proofs, text+log)
 		for k := range proofs {
 			p := &proofs[k]
 			want, left := count(r, p)
@@ -207,18 +232,47 @@ func TestProofIsExact(t *testing.T) {
 				got.Limit = want.Limit
 			}
 			if got != want || p.Met() != (want.Breach == prove.Gap{}) {
-				t.Fatalf("%s: proven %+v\ncounted: %+v\n%s", p.Name.Name, got, want, text)
+				t.Fatalf("%s from %d to %d, %s: proven %+v\ncounted: %+v\n%s", p.Name.Name, p.Begin, p.End, p.Stage, got, want, text)
 			}
 			breaches += one(!p.Met())
 			missed += one(p.Missed != prove.Gap{})
 			forgotten += one(p.Missed.From < 0)
-			whole, half = whole+left.whole, half+left.half
+			whole, half, often = whole+left.whole, half+left.half, often+left.often
+			first += one(!p.Met() && p.Limit.First || p.Late.First)
 			excused += one(p.Excused != nil && p.Excused.Count() > 0)
+			parts += one(p.Begin > r.Horizon.Today || p.End < r.Horizon.Days)
 		}
 	}
-	t.Logf("%d breaches, %d missed, %d of them from before the window, %d left alone for longer than usual, %d half, %d excused", breaches, missed, forgotten, whole, half, excused)
-	if breaches < 500 || missed < 150 || forgotten < 1 || whole < 100 || half < 25 || excused < 200 {
+	t.Logf("%d breaches, %d missed, %d of them from before the window, %d left alone for longer than usual, %d half, %d too often, %d first meals late, %d excused, %d of a part of the days", breaches, missed, forgotten, whole, half, often, first, excused, parts)
+	if breaches < 500 || missed < 150 || forgotten < 1 || whole < 100 || half < 25 || often < 3 || first < 5 || excused < 200 || parts < 200 {
 		t.Error("too few to show anything")
+	}
+}
+
+// held gives the enclosure and its groups holds by chance: seasons, what the log brought,
+// what the plan tells without a day, and pauses after refusals.
+func held(rng *rand.Rand, r *compile.Result) {
+	h := r.Horizon
+	hold := func(before, long int) life.Hold {
+		from := h.From + civil.Date(rng.IntN(h.Days+before)-before/2)
+		return life.Hold{From: from, Until: from + civil.Date(rng.IntN(long)), State: anyState(rng)}
+	}
+	l := r.Lives[0]
+	l.Holds = nil
+	for range rng.IntN(5) {
+		l.Holds = append(l.Holds, hold(500, 200))
+	}
+	slices.SortFunc(l.Holds, func(a, b life.Hold) int { return int(a.From - b.From) })
+	for _, g := range l.Groups {
+		g.Holds = []life.Hold{hold(40, 50), hold(40, 50)}
+		switch rng.IntN(4) {
+		case 0:
+			g.Holds = append(g.Holds, life.Hold{Until: h.Last() + 1, Open: true, State: anyState(rng)})
+		case 1:
+			x := hold(40, 30)
+			x.State = schema.StateRefused
+			g.Holds = append(g.Holds, x)
+		}
 	}
 }
 
@@ -229,17 +283,56 @@ func one(b bool) int {
 	return 0
 }
 
-// stated is how many needs there are: of each group that lives the two that are its
-// own, and the test of heaters where there are any.
-func stated(r *compile.Result) int {
-	groups := 0
-	for _, g := range r.Lives[0].Groups {
-		groups += one(lives(r, g))
+// complete checks that on each day from today on each need of each group that lives has
+// one proof, and so has each need of the enclosure, by the strictest of those who live
+// there; and that no other day has one.
+func complete(t *testing.T, r *compile.Result, proofs []prove.Proof, text string) {
+	t.Helper()
+	type of struct {
+		g    *life.Group
+		name string
 	}
-	return 5 + one(r.Plan.Enclosures[0].Heated()) + 2*groups
+	for d := r.Horizon.Today; d < r.Horizon.Days; d++ {
+		want, got := map[of]float64{}, map[of]float64{}
+		for _, g := range r.Lives[0].Groups {
+			if !lives(r, g, d) {
+				continue
+			}
+			stage := g.Stage(r.Horizon.Date(d))
+			for _, n := range g.Sheet.NeedsOf(stage) {
+				own := n.Name.V == "food" || n.Name.V == "leftovers"
+				if n.What.Heated && !r.Plan.Enclosures[0].Heated() || own && stage == "newborn" {
+					continue
+				}
+				k := of{nil, n.Name.V}
+				if own {
+					k.g = g
+				}
+				if have, ok := want[k]; !ok || n.Longest.V.Value < have {
+					want[k] = n.Longest.V.Value
+				}
+			}
+		}
+		for k := range proofs {
+			p := &proofs[k]
+			if p.Begin <= d && d < p.End {
+				if _, twice := got[of{p.Group, p.Name.Name}]; twice {
+					t.Fatalf("two proofs of %s on day %d\n%s", p.Name.Name, d, text)
+				}
+				got[of{p.Group, p.Name.Name}] = p.Need.Longest.V.Value
+			}
+		}
+		if !maps.Equal(want, got) {
+			t.Fatalf("day %d: proven are %v, and the animals need %v\n%s", d, got, want, text)
+		}
+	}
 }
 
-func lives(r *compile.Result, g *life.Group) bool { return g.Count(r.Today) > 0 }
+// lives reports whether a group has animals on a day.
+func lives(r *compile.Result, g *life.Group, d int) bool {
+	on := r.Horizon.Date(d)
+	return g.Count(on) > 0 && !(g.Logged && on < g.Since.V)
+}
 
 // result is what is compared of a proof.
 type result struct {
@@ -248,8 +341,9 @@ type result struct {
 	Limit                    prove.Limit
 }
 
-// alone is how many times were longer than usual, and sound since nobody came.
-type alone struct{ whole, half int }
+// alone is how many times were longer than usual, and sound since nobody came; and how
+// many were not, since nobody had come too often.
+type alone struct{ whole, half, often int }
 
 // count finds the longest time and the first that is too long by walking over the
 // days with counters.
@@ -257,50 +351,107 @@ func count(r *compile.Result, p *prove.Proof) (result, alone) {
 	if p.Name.Name == "leftovers" {
 		return countLeftovers(r, p), alone{}
 	}
-	n, today := r.Horizon.Days, r.Horizon.Today
+	n, today := p.End, r.Horizon.Today
 	met := occasions(r, p)
 	var out result
-	for d := today; d < n; d++ {
+	for d := p.Begin; d < n; d++ {
 		out.Times += one(met[d])
 	}
-	last := start(r, p, met)
-	w := walk{today: today, last: last, recovered: 1 << 30, out: &out}
+	since, first := began(r, p)
+	last := start(r, p, met, since)
+	w := walk{today: today, begin: p.Begin, last: last, recovered: 1 << 30, since: since, first: first, out: &out}
 	w.allowed, w.full = figures(r, p)
-	w.known = func(from int) bool { return from < 0 || leftOutSince(r, p, from) }
-	w.waits = func(d int) bool { return waits(r, p, r.Horizon.Date(d)) }
+	w.known = func(from int) bool {
+		return from < 0 || leftOutSince(r, p, from) || from == since && p.Group != nil && p.Group.Logged
+	}
+	w.waits = func(d int) bool {
+		return waits(r, p, r.Horizon.Date(d)) && !(first > 0 && d >= since && d <= since+first)
+	}
 	for d := last + 1; d < n; d++ {
 		if d == today {
 			w.late = w.waited + 1
 		}
-		if met[d] {
+		if d >= 0 && met[d] {
 			w.end(d, 1)
 			continue
 		}
-		if !w.waits(d) {
+		if d < 0 || !w.waits(d) {
 			w.waited++
 			if d >= today {
-				w.since++
+				w.after++
 			}
-			w.someone = w.someone || !nobody(r, p, d)
+			w.someone = w.someone || d >= 0 && !nobody(r, p, d)
 		}
-		w.some = w.some || nobody(r, p, d)
+		w.some = w.some || d >= 0 && nobody(r, p, d)
 	}
 	w.end(n, 0)
 	return out, w.alone
 }
 
-// start is the day from which is counted: the first on which the need was met. Where
-// there is none before today, it is yesterday; or the day before the first that is known
-// to have been left out, which lies before all that is known where an absence does.
-func start(r *compile.Result, p *prove.Proof, met []bool) int {
-	for d := range r.Horizon.Today {
-		if met[d] {
-			return d
+// never is a day before all others.
+const never = -1 << 19
+
+// began returns the day before the one since which a need holds without a break, or never
+// where it always did. Young begin on the day of their first moult, and then it is said
+// within how many days they must have eaten.
+func began(r *compile.Result, p *prove.Proof) (since, first int) {
+	if p.Group == nil {
+		return cameHere(r, p.Begin), 0
+	}
+	stage := func(d int) string { return p.Group.Stage(r.Horizon.Date(d)) }
+	d := p.Begin
+	for d > -1000 && lives(r, p.Group, d-1) && stage(d-1) == p.Stage {
+		d--
+	}
+	f := p.Group.Sheet.Figure(schema.FigureFirstMeal, p.Stage)
+	if f != nil && d > -1000 && lives(r, p.Group, d-1) && stage(d-1) == "newborn" {
+		return d, int(f.Range.High / (24 * 60))
+	}
+	for d > -1000 && lives(r, p.Group, d-1) && stage(d-1) != "newborn" {
+		d--
+	}
+	if d <= -1000 {
+		return never, 0
+	}
+	return d - 1, 0
+}
+
+// cameHere returns the day before the one since which those who live in the enclosure are
+// there without a break.
+func cameHere(r *compile.Result, d int) int {
+	out := d
+	for _, g := range r.Lives[0].Groups {
+		if d > r.Horizon.Today && lives(r, g, d-1) {
+			return cameHere(r, d-1)
 		}
+		from := d
+		for from > -1000 && lives(r, g, from) {
+			from--
+		}
+		if from <= -1000 {
+			from = never
+		}
+		out = min(out, from)
+	}
+	return out
+}
+
+// start is the day from which is counted: the first on which the need was met. Where
+// there is none before the days of the proof, it is yesterday; or the day before the first
+// that is known to have been left out, which lies before all that is known where an
+// absence does. It is never before the need began.
+func start(r *compile.Result, p *prove.Proof, met []bool, since int) int {
+	for d := range p.Begin {
+		if met[d] {
+			return max(d, since)
+		}
+	}
+	if since > never {
+		return since
 	}
 	first := r.Horizon.Today
 	for _, c := range leftOut(r, p) {
-		for d := range r.Horizon.Today {
+		for d := range r.Horizon.Days {
 			switch {
 			case !c.Days.Has(d):
 			case c.Away != nil && c.Away.From.V < r.Horizon.From:
@@ -344,18 +495,21 @@ func leftOutSince(r *compile.Result, p *prove.Proof, from int) bool {
 
 // walk is what is counted on the way.
 type walk struct {
-	today, allowed, full int
-	last                 int  // when it was met last
-	waited               int  // days since then that count
-	late                 int  // how late it is today, before anything is done
-	since                int  // days from today on that count
-	some, someone        bool // a day since then with nobody, and one with somebody
-	recovered            int  // days since the last time that was longer than usual
-	soft                 bool // whether the one that was found has excused days in it
-	waits                func(d int) bool
-	known                func(from int) bool // whether something was left out from a day until today
-	out                  *result
-	alone                alone
+	today, begin  int // today, and the first day of the proof
+	allowed, full int
+	since, first  int  // the first moult of young, and within how many days they must have eaten
+	last          int  // when it was met last
+	waited        int  // days since then that count
+	late          int  // how late it is today, before anything is done
+	after         int  // days from today on that count
+	some, someone bool // a day since then with nobody, and one with somebody
+	recovered     int  // days since the last time that was longer than usual
+	soft          bool // whether the one that was found has excused days in it
+	waits         func(d int) bool
+	known         func(from int) bool // whether something was left out from a day until today
+	out           *result
+	alone         alone
+	times         [][2]int // the days on which times alone that were longer than usual ended, and their length
 }
 
 // excused reports whether a need does not hold on one of some days.
@@ -372,23 +526,40 @@ func (w *walk) excused(from, to int) bool {
 func (w *walk) end(to, more int) {
 	half := max(w.allowed, (w.full+1)/2)
 	limit := prove.Limit{Days: w.allowed}
-	if w.full > w.allowed && w.some && !w.someone {
-		switch {
-		case w.recovered+1 >= w.full: // both ends are days of care
-			limit = prove.Limit{Days: w.full, Alone: true}
-		case half > w.allowed:
-			limit = prove.Limit{Days: half, Alone: true, Again: true}
+	left := w.full > w.allowed && w.some && !w.someone
+	took := w.waited + more
+	whole := w.waited + 1 // had it ended on that day
+	switch {
+	case w.first > 0 && w.last == w.since:
+		limit = prove.Limit{Days: w.first, First: true}
+	case !left:
+	case w.recovered+1 >= w.full: // both ends are days of care
+		limit = prove.Limit{Days: w.full, Alone: true}
+	case half > w.allowed:
+		limit = prove.Limit{Days: half, Alone: true, Again: true}
+	}
+	if limit.Alone && whole > w.allowed && whole <= limit.Days {
+		days := whole
+		for _, x := range w.times {
+			if x[0] > to-120 {
+				days += x[1]
+			}
+		}
+		if days > 42 {
+			limit = prove.Limit{Days: w.allowed, Often: true}
+			w.alone.often++
 		}
 	}
-	took := w.waited + more
 	if took > w.allowed && took <= limit.Days {
 		w.alone.half, w.alone.whole = w.alone.half+one(limit.Again), w.alone.whole+one(!limit.Again)
 	}
-	if to >= w.today {
+	if to >= w.begin {
 		gap, from := took, w.last
 		if w.last < w.today && w.late > limit.Days && w.known(w.last) {
-			w.out.Missed = prove.Gap{From: w.last, To: to}
-			gap, from = w.since+more, w.today-1
+			if w.begin == w.today {
+				w.out.Missed = prove.Gap{From: w.last, To: to}
+			}
+			gap, from = w.after+more, w.today-1
 			limit = prove.Limit{Days: w.allowed}
 		} else if gap > w.out.Longest {
 			w.out.Longest, w.out.From, w.out.To = gap, w.last, to
@@ -398,10 +569,13 @@ func (w *walk) end(to, more int) {
 			w.out.Breach, w.out.Limit, w.soft = prove.Gap{From: from, To: to}, limit, w.excused(from, to)
 		}
 	}
-	if w.recovered += to - w.last; took > half {
+	if w.recovered += to - w.last; whole > half {
 		w.recovered = 0
 	}
-	w.last, w.waited, w.since, w.some, w.someone, w.late = to, 0, 0, false, false, 0
+	if left && whole > w.allowed {
+		w.times = append(w.times, [2]int{to, whole})
+	}
+	w.last, w.waited, w.after, w.some, w.someone, w.late = to, 0, 0, false, false, 0
 }
 
 // meets reports whether an entry is for a need.
@@ -420,6 +594,12 @@ func occasions(r *compile.Result, p *prove.Proof) []bool {
 		}
 		for d := range met {
 			met[d] = met[d] || d == s.Logged || s.Shown.Has(d) || d < r.Horizon.Today && s.Days.Has(d)
+		}
+	}
+	for d := range met {
+		for i := 0; p.Name.Name == "food" && i < len(p.Group.Holds); i++ {
+			x := p.Group.Holds[i] // a refusal is an offer
+			met[d] = met[d] || x.State == schema.StateRefused && x.From == r.Horizon.Date(d+1)
 		}
 	}
 	return met
@@ -487,54 +667,79 @@ func anyState(rng *rand.Rand) *schema.State {
 // disturbed for it.
 func waits(r *compile.Result, p *prove.Proof, d civil.Date) bool {
 	row := map[string]schema.Row{"food": schema.RowKilled, "moisture": schema.RowMist, "device-test": schema.RowDevice}[p.Name.Name]
-	sheet := r.Lives[0].Plan.Sheet
-	held := func(all []life.Hold, most int) bool {
-		for _, h := range all {
-			if h.Out(row) && h.From <= d && d < h.Until && int(d-h.From) < most {
-				return true
-			}
-		}
+	if row == schema.RowFree {
 		return false
 	}
 	// A season excuses meals of grown animals that take a cool rest, and the test of a
-	// heater that is off; no hold is longer than a fast that is looked into.
-	season := 0
-	switch {
-	case p.Name.Name == "device-test":
-		season = 180
-	case p.Name.Name == "food" && sheet.Figure(schema.FigureWinterRest, "") != nil && p.Group.Animals.Stage.V != "young":
-		season = 180
+	// heater that is off: on half of the days of a year.
+	rests := p.Name.Name == "food" && p.Group.Sheet.Figure(schema.FigureWinterRest, "") != nil && p.Stage != "young"
+	if (rests || p.Name.Name == "device-test") && resting(r, row)[d] {
+		return true
 	}
-	out := held(r.Lives[0].Holds, season)
 	for _, g := range r.Lives[0].Groups {
 		if p.Group != nil && p.Group != g {
 			continue
 		}
-		most := 30
-		if f := sheet.Figure(schema.FigureFastAlarm, g.Animals.Stage.V); f != nil {
-			most = int(f.Range.High / (24 * 60))
+		told := 30
+		if f := g.Sheet.Figure(schema.FigureFastAlarm, p.Stage); f != nil && p.Group != nil {
+			told = int(f.Range.High / (24 * 60))
 		}
-		out = out || held(g.Holds, most)
+		for _, h := range g.Holds {
+			switch {
+			case !h.Out(row) || h.State == schema.StateRefused || d < h.From || d >= h.Until:
+			case h.From > 0 || d < r.Today+civil.Date(told):
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// rested keeps the days of rest of the last enclosure that was asked for.
+var rested struct {
+	of   *compile.Result
+	days map[schema.Row]map[civil.Date]bool
+}
+
+// resting returns the days on which seasons excuse what is in a row of the table.
+func resting(r *compile.Result, row schema.Row) map[civil.Date]bool {
+	if rested.of != r {
+		rested.of, rested.days = r, map[schema.Row]map[civil.Date]bool{}
+	}
+	if rested.days[row] != nil {
+		return rested.days[row]
+	}
+	out := map[civil.Date]bool{}
+	rested.days[row] = out
+	for d := r.Horizon.From - 365; d <= r.Horizon.Last(); d++ {
+		in, before := false, 0
+		for _, h := range r.Lives[0].Holds {
+			in = in || h.Out(row) && h.From <= d && d < h.Until
+		}
+		for k := d - 364; k < d; k++ {
+			before += one(out[k])
+		}
+		out[d] = in && before < 180
 	}
 	return out
 }
 
 // figures returns how long a time may be, and how long while nobody is there: the
-// strictest of those of the groups.
+// strictest of those of the groups on the first day of the proof.
 func figures(r *compile.Result, p *prove.Proof) (allowed, unattended int) {
 	allowed, unattended = 1<<30, 1<<30
 	for _, g := range r.Lives[0].Groups {
-		if p.Group != nil && p.Group != g || !lives(r, g) {
+		if p.Group != nil && p.Group != g || !lives(r, g, p.Begin) {
 			continue
 		}
-		stage := g.Animals.Stage.V
-		for _, n := range r.Lives[0].Plan.Sheet.NeedsOf(stage) {
+		stage := g.Stage(r.Horizon.Date(p.Begin))
+		for _, n := range g.Sheet.NeedsOf(stage) {
 			if n.Name.V == p.Name.Name {
 				allowed = min(allowed, int(n.Longest.V.Value/(24*60)))
 			}
 		}
 		days := 0
-		if f := r.Lives[0].Plan.Sheet.Figure(schema.FigureUnattended, stage); f != nil {
+		if f := g.Sheet.Figure(schema.FigureUnattended, stage); f != nil {
 			days = int(f.Range.Low / (24 * 60))
 		}
 		unattended = min(unattended, days)
@@ -551,14 +756,19 @@ func countLeftovers(r *compile.Result, p *prove.Proof) result {
 	look := occasions(r, p)
 	allowed, _ := figures(r, p)
 	out := result{Limit: prove.Limit{Days: allowed}}
-	for d := today; d < n; d++ {
+	since, _ := began(r, p)
+	for d := p.Begin; d < p.End; d++ {
 		out.Times += one(look[d])
 	}
 	for s := range r.Roster.All() {
 		if s.Kind.Name != "feed" || s.Group != p.Group || s.Once != nil {
 			continue
 		}
-		for d := max(0, today-allowed); d < n; d++ {
+		from := p.Begin
+		if from == today {
+			from = max(0, since+1, today-allowed)
+		}
+		for d := from; d < p.End; d++ {
 			if !s.Days.Has(d) || s.Killed != nil && s.Killed.Has(d) || d >= today && !s.Shown.Has(d) {
 				continue // nobody who is told of no meal looks after it
 			}

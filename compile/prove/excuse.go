@@ -1,0 +1,131 @@
+package prove
+
+import (
+	"vivary/compile/life"
+	"vivary/schema"
+	"vivary/schema/civil"
+)
+
+const (
+	// longestSeason is how many days of a year a season may excuse. Common practice, no
+	// source: cool rests of three to six months are usual.
+	longestSeason = 180
+	// longestTold is how many days what the plan alone tells without a day, such as young
+	// with their mother, may excuse from today on, where the sheet has no figure for a
+	// fast. Common practice, no source.
+	longestTold = 30
+)
+
+// excuse finds the days on which a hold keeps a need from being met for the animals'
+// own good. What the log brings excuses for as long as it lasts: it is asked about until
+// it is answered, and a proof that spoke of it would ask the plan for what only the log
+// can tell. What the plan brings has an end.
+func (w *prover) excuse(p *Proof, a asked) {
+	w.seasons(p, a)
+	told := longestTold
+	if a.fast != nil {
+		told = wholeDays(a.fast.Range.High)
+	}
+	for _, g := range w.life.Groups {
+		if a.group != nil && a.group != g {
+			continue
+		}
+		for i := range g.Holds {
+			// A pause after refusals never makes the time between two offers longer than it may be.
+			if x := &g.Holds[i]; Holds(x, p.Name) && x.State != schema.StateRefused {
+				w.excused(p, x, told)
+			}
+		}
+	}
+	if p.first > 0 && p.Excused != nil {
+		// The limit for the first meal has the days in it on which they cannot eat yet.
+		in := w.s.Horizon.New()
+		in.AddRun(p.since, p.since+p.first+1, w.s.Horizon.Days)
+		p.Excused.Subtract(in)
+	}
+}
+
+// excused adds the days of a hold of a group.
+func (w *prover) excused(p *Proof, x *life.Hold, told int) {
+	h := w.s.Horizon
+	if p.Excused == nil {
+		p.Excused = h.New()
+	}
+	from, until := int(x.From-h.From), int(x.Until-h.From)
+	if x.From == 0 { // the plan's
+		p.Excused.AddRun(0, min(until, h.Today+told), h.Days)
+		return
+	}
+	if p.Seen == nil {
+		p.Seen = h.New()
+	}
+	p.Excused.AddRun(from, until, h.Days)
+	p.Seen.AddRun(from, until, h.Days)
+}
+
+// seasons adds the days of seasons: no more than so many in any 365 days, however many
+// seasons there are.
+func (w *prover) seasons(p *Proof, a asked) {
+	h := w.s.Horizon
+	most := season(p.Name, a)
+	if most == 0 {
+		return
+	}
+	var taken []civil.Date // in the 365 days before
+	next := civil.Date(0)
+	for i := range w.life.Holds {
+		x := &w.life.Holds[i]
+		if !Holds(x, p.Name) {
+			continue
+		}
+		for d := max(x.From, h.From-365, next); d < min(x.Until, h.Last()+1); d++ {
+			next = d + 1
+			for len(taken) > 0 && taken[0] <= d-365 {
+				taken = taken[1:]
+			}
+			if len(taken) == most {
+				continue
+			}
+			if taken = append(taken, d); d < h.From {
+				continue
+			}
+			if p.Excused == nil {
+				p.Excused = h.New()
+			}
+			p.Excused.Add(int(d - h.From))
+		}
+	}
+}
+
+// season returns for how many days of a year a season excuses a need. A cool rest is
+// for species that take one, and not for their young; water and damp it never excuses.
+func season(need *schema.NeedName, a asked) int {
+	switch {
+	case need.Heated:
+		return longestSeason
+	case need != schema.NeedFood || a.group.Sheet.Figure(schema.FigureWinterRest, "") == nil:
+		return 0
+	case a.stage == "young" || a.stage == newborn:
+		return 0
+	}
+	return longestSeason
+}
+
+// Holds reports whether a hold takes out care that meets a need.
+func Holds(h *life.Hold, need *schema.NeedName) bool {
+	for _, k := range schema.CareKinds {
+		if k.Needs == need && h.Takes(k) {
+			return true
+		}
+	}
+	return false
+}
+
+// excuses reports whether a day of a gap is excused.
+func (p *Proof) excuses(g Gap) bool {
+	if p.Excused == nil {
+		return false
+	}
+	d := p.Excused.Next(max(0, g.From))
+	return d >= 0 && d < g.To
+}
