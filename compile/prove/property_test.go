@@ -673,7 +673,7 @@ func waits(r *compile.Result, p *prove.Proof, d civil.Date) bool {
 	// A season excuses meals of grown animals that take a cool rest, and the test of a
 	// heater that is off: on half of the days of a year.
 	rests := p.Name.Name == "food" && p.Group.Sheet.Figure(schema.FigureWinterRest, "") != nil && p.Stage != "young"
-	if (rests || p.Name.Name == "device-test") && resting(r, row)[d] {
+	if (rests || p.Name.Name == "device-test") && resting(r, row)[d-r.Horizon.From+365] {
 		return true
 	}
 	for _, g := range r.Lives[0].Groups {
@@ -698,29 +698,31 @@ func waits(r *compile.Result, p *prove.Proof, d civil.Date) bool {
 // rested keeps the days of rest of the last enclosure that was asked for.
 var rested struct {
 	of   *compile.Result
-	days map[schema.Row]map[civil.Date]bool
+	days map[schema.Row][]bool
 }
 
-// resting returns the days on which seasons excuse what is in a row of the table.
-func resting(r *compile.Result, row schema.Row) map[civil.Date]bool {
+// resting returns the days, from a year before the window on, on which seasons excuse what
+// is in a row of the table.
+func resting(r *compile.Result, row schema.Row) []bool {
 	if rested.of != r {
-		rested.of, rested.days = r, map[schema.Row]map[civil.Date]bool{}
+		rested.of, rested.days = r, map[schema.Row][]bool{}
 	}
-	if rested.days[row] != nil {
-		return rested.days[row]
+	if out := rested.days[row]; out != nil {
+		return out
 	}
-	out := map[civil.Date]bool{}
-	rested.days[row] = out
-	for d := r.Horizon.From - 365; d <= r.Horizon.Last(); d++ {
-		in, before := false, 0
+	out, before := make([]bool, 365+r.Horizon.Days), 0
+	for i := range out {
+		in, d := false, r.Horizon.From+civil.Date(i-365)
 		for _, h := range r.Lives[0].Holds {
 			in = in || h.Out(row) && h.From <= d && d < h.Until
 		}
-		for k := d - 364; k < d; k++ {
-			before += one(out[k])
+		if i >= 365 {
+			before -= one(out[i-365])
 		}
-		out[d] = in && before < 180
+		out[i] = in && before < 180
+		before += one(out[i])
 	}
+	rested.days[row] = out
 	return out
 }
 
