@@ -87,7 +87,9 @@ func (p *Proof) Met() bool { return p.Breach.From == p.Breach.To }
 func Of(s *roster.Roster, i int) []Proof {
 	w := prover{s: s, life: s.Lives[i], entries: s.Of[i]}
 	w.lives()
-	for _, x := range w.shared() {
+	shared := w.shared()
+	w.out = make([]Proof, 0, len(shared)+2*len(w.stays)) // food and leftovers are each group's own
+	for _, x := range shared {
 		w.need(x)
 	}
 	for k := range w.stays {

@@ -145,7 +145,7 @@ func (x *stay) asks(k int, n *plan.Need) asked {
 // shared returns the needs of the whole enclosure: on each day the strictest of those of
 // the groups that live there.
 func (w *prover) shared() []asked {
-	var out []asked
+	out := make([]asked, 0, len(schema.Needs))
 	for _, d := range w.days() {
 		before := len(out)
 		for k := range w.stays {
