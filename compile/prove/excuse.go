@@ -1,6 +1,7 @@
 package prove
 
 import (
+	"vivary/compile/horizon"
 	"vivary/compile/life"
 	"vivary/schema"
 	"vivary/schema/civil"
@@ -31,8 +32,12 @@ func (w *prover) excuse(p *Proof, a asked) {
 			continue
 		}
 		for i := range g.Holds {
-			// A pause after refusals never makes the time between two offers longer than it may be.
-			if x := &g.Holds[i]; Holds(x, p.Name) && x.State != schema.StateRefused {
+			switch x := &g.Holds[i]; {
+			case !Holds(x, p.Name):
+			case x.State == schema.StateRefused:
+				// It never makes the time between two offers longer than it may be.
+				w.add(&p.paused, x)
+			default:
 				w.excused(p, x, told)
 			}
 		}
@@ -47,20 +52,23 @@ func (w *prover) excuse(p *Proof, a asked) {
 
 // excused adds the days of a hold of a group.
 func (w *prover) excused(p *Proof, x *life.Hold, told int) {
-	h := w.s.Horizon
-	if p.Excused == nil {
-		p.Excused = h.New()
-	}
-	from, until := int(x.From-h.From), int(x.Until-h.From)
-	if x.From == 0 { // the plan's
-		p.Excused.AddRun(0, min(until, h.Today+told), h.Days)
+	if x.From == 0 { // the plan tells it
+		cut := *x
+		cut.Until = min(x.Until, w.s.Horizon.Now()+civil.Date(told))
+		w.add(&p.Excused, &cut)
 		return
 	}
-	if p.Seen == nil {
-		p.Seen = h.New()
+	w.add(&p.Excused, x)
+	w.add(&p.Seen, x)
+}
+
+// add adds the days of a hold to a set, which is nil while it is empty.
+func (w *prover) add(to *horizon.Days, x *life.Hold) {
+	h := w.s.Horizon
+	if *to == nil {
+		*to = h.New()
 	}
-	p.Excused.AddRun(from, until, h.Days)
-	p.Seen.AddRun(from, until, h.Days)
+	to.AddRun(int(x.From-h.From), int(x.Until-h.From), h.Days)
 }
 
 // seasons adds the days of seasons: no more than so many in any 365 days, however many
@@ -122,10 +130,16 @@ func Holds(h *life.Hold, need *schema.NeedName) bool {
 }
 
 // excuses reports whether a day of a gap is excused.
-func (p *Proof) excuses(g Gap) bool {
-	if p.Excused == nil {
+func (p *Proof) excuses(g Gap) bool { return touches(p.Excused, g) }
+
+// soft reports whether a hold has a part in a gap, so that it is not the plan's alone.
+func (p *Proof) soft(g Gap) bool { return touches(p.Excused, g) || touches(p.paused, g) }
+
+// touches reports whether a day of a gap is in a set.
+func touches(days horizon.Days, g Gap) bool {
+	if days == nil {
 		return false
 	}
-	d := p.Excused.Next(max(0, g.From))
+	d := days.Next(max(0, g.From))
 	return d >= 0 && d < g.To
 }

@@ -161,12 +161,7 @@ func (b *breach) severity() finding.Severity {
 }
 
 // seen reports whether a hold of the log has a part in the breach.
-func (b *breach) seen() bool {
-	if within(b.Seen, b.Breach) > 0 {
-		return true
-	}
-	return !b.Name.PerMeal && slices.ContainsFunc(b.held, func(h *life.Hold) bool { return h.State == schema.StateRefused })
-}
+func (b *breach) seen() bool { return within(b.Seen, b.Breach) > 0 || touches(b.paused, b.Breach) }
 
 // tooRare reports whether the need is met far too rarely, by what the plan has alone:
 // also where a season excuses days of it, which it does for half a year at the most.

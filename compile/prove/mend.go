@@ -28,7 +28,7 @@ func (b *breach) mend() (at source.Place, write, once string) {
 		return b.care(), "killed = true, or somebody who comes on the day after", ""
 	case b.Name.PerMeal:
 		return b.care(), "leftovers = \"" + wording.Days(b.Allowed) + "\", or killed = true", ""
-	case len(b.held) > 0:
+	case len(b.held) > 0 && b.soft(b.Breach):
 		return b.held[0].At, b.mendHeld(), ""
 	case b.shownBefore:
 		by := b.s.Horizon.Date(max(b.today, b.Breach.From+b.Limit.Days))

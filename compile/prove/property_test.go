@@ -367,6 +367,12 @@ func count(r *compile.Result, p *prove.Proof) (result, alone) {
 	w.waits = func(d int) bool {
 		return waits(r, p, r.Horizon.Date(d)) && !(first > 0 && d >= since && d <= since+first)
 	}
+	w.pauses = func(d int) bool {
+		on := r.Horizon.Date(d)
+		return p.Name.Name == "food" && slices.ContainsFunc(p.Group.Holds, func(h life.Hold) bool {
+			return h.State == schema.StateRefused && h.From <= on && on < h.Until && h.Out(schema.RowKilled)
+		})
+	}
 	for d := last + 1; d < n; d++ {
 		if d == today {
 			w.late = w.waited + 1
@@ -505,17 +511,17 @@ type walk struct {
 	some, someone bool // a day since then with nobody, and one with somebody
 	recovered     int  // days since the last time that was longer than usual
 	soft          bool // whether the one that was found has excused days in it
-	waits         func(d int) bool
+	waits, pauses func(d int) bool
 	known         func(from int) bool // whether something was left out from a day until today
 	out           *result
 	alone         alone
 	times         [][2]int // the days on which times alone that were longer than usual ended, and their length
 }
 
-// excused reports whether a need does not hold on one of some days.
+// excused reports whether a need does not hold on one of some days, or meals pause.
 func (w *walk) excused(from, to int) bool {
 	for d := max(0, from); d < to; d++ {
-		if w.waits(d) {
+		if w.waits(d) || w.pauses(d) {
 			return true
 		}
 	}

@@ -62,6 +62,8 @@ type Proof struct {
 	// Excused are days on which the need does not hold: meals while an animal must
 	// not be fed, for the reason of the hold. Seen are those of them that the log brings.
 	Excused, Seen horizon.Days
+	// paused are days of pauses after refusals, which excuse nothing.
+	paused horizon.Days
 
 	today int
 	told  bool // it is known what people were shown before today

@@ -41,7 +41,7 @@ func (p *Proof) judge(g Gap, most Limit) {
 	} else if gap > p.Longest {
 		p.Longest, p.From, p.To = gap, g.From, g.To
 	}
-	if gap > most.Days && (p.Met() || p.excuses(p.Breach) && !p.excuses(g)) {
+	if gap > most.Days && (p.Met() || p.soft(p.Breach) && !p.soft(g)) {
 		p.Breach, p.Limit = g, most
 	}
 }
