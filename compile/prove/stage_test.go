@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"vivary/compile"
+	"vivary/compile/horizon"
 	"vivary/compile/life"
 	"vivary/compile/prove"
 	"vivary/compile/roster"
@@ -186,6 +187,11 @@ func TestMotherAndBroodEatForThemselves(t *testing.T) {
 	if got := by(); !slices.Equal(got, []int{2, 1}) {
 		t.Errorf("with litter the meals of mother and brood are %v", got)
 	}
+	other := *mother.Sheet
+	brood.Sheet = &other // of another species, moved there by mistake
+	if got := by(); !slices.Equal(got, []int{2, 0}) {
+		t.Errorf("with litter of another species the meals are %v", got)
+	}
 }
 
 // rare is a plan in which adults, which the sheet says may wait, are fed so seldom, with
@@ -288,6 +294,93 @@ func TestAStandInForGoodIsNoHoliday(t *testing.T) {
 			t.Errorf("%d days: it says %s", days, got)
 		} else if !want && (!strings.Contains(got, "of any 120 days") || !strings.Contains(got, "error")) {
 			t.Errorf("%d days: it says %s", days, got)
+		}
+	}
+}
+
+// shown puts an entry on these days and no others, counted from today, and on each day
+// before.
+func shown(r *compile.Result, x *roster.Entry, days ...int) {
+	x.Days, x.Causes = r.Horizon.New(), nil
+	x.Days.AddRun(0, r.Horizon.Today, r.Horizon.Days)
+	for _, d := range days {
+		x.Days.Add(r.Horizon.Today + d)
+	}
+	x.Shown = x.Days.Clone()
+}
+
+// TestAloneForSoManyDays holds the bound for being left alone at its edges: 42 of any 120
+// days, and no more.
+func TestAloneForSoManyDays(t *testing.T) {
+	// Times of seven days, and care every day for the rest.
+	for _, c := range []struct {
+		name  string
+		times []int // the days on which they end
+		sound bool
+	}{
+		{"six", []int{7, 14, 21, 28, 35, 42}, true},
+		{"seven", []int{7, 14, 21, 28, 35, 42, 49}, false},
+		{"six, and one 120 days after the first", []int{7, 14, 21, 28, 35, 42, 127}, true},
+		{"six, and one a day before that", []int{7, 14, 21, 28, 35, 42, 126}, false},
+	} {
+		r := compiled(t, limits{water: 3, unattended: 14}.sheet()+people+rounds+away("lead", "2027-05-01", "2028-07-01", "")+
+			box("ash", "  care \"water\" {\n    every = \"day\"\n  }\n"), "", day("2027-05-01"))
+		days := r.Horizon.New()
+		days.AddRun(0, r.Horizon.Days-64, r.Horizon.Days)
+		for _, end := range c.times {
+			for d := end - 6; d < end; d++ {
+				days.Remove(d)
+			}
+		}
+		var on []int
+		for d := days.Next(0); d >= 0; d = days.Next(d + 1) {
+			on = append(on, d)
+		}
+		for x := range r.Roster.All() {
+			shown(r, x, on...)
+		}
+		p := prove.Of(r.Roster, 0)[0]
+		if p.Met() != c.sound || !c.sound && (!p.Limit.Often || p.Breach.To != 64+c.times[6]) {
+			t.Errorf("%s: %+v by %+v", c.name, p.Breach, p.Limit)
+		}
+	}
+}
+
+// TestSeasonsOfAYear holds the bound for seasons at its edges: half a year in any 365 days,
+// and a time with a season in it is far too long past the half year and a usual time.
+func TestSeasonsOfAYear(t *testing.T) {
+	r := compiled(t, rare(7, ""), "", day("2027-05-01"))
+	l, h := r.Lives[0], r.Horizon
+	rest := &schema.State{Name: "rest", Box: true}
+	rest.May[schema.RowLive].Manner, rest.May[schema.RowKilled].Manner = schema.Held, schema.Held
+	excused := func() horizon.Days {
+		for _, p := range prove.Of(r.Roster, 0) {
+			if p.Name == schema.NeedFood {
+				return p.Excused
+			}
+		}
+		return nil
+	}
+	l.Holds = []life.Hold{{From: h.From, Until: h.From + 200, State: rest}, {From: h.From + 300, Until: h.Last() + 1, State: rest}}
+	for i, want := range map[int]bool{0: true, 179: true, 180: false, 299: false, 300: false, 364: false, 365: true, 463: true} {
+		if got := excused().Has(i); got != want {
+			t.Errorf("day %d is excused: %v", i, got)
+		}
+	}
+	l.Holds = []life.Hold{{From: r.Today + 8, Until: r.Today + 178, State: rest}}
+	for next, want := range map[int]finding.Severity{190: finding.Caution, 194: finding.Caution, 195: finding.Error} {
+		days := []int{0}
+		for d := next; d < 400; d += 7 {
+			days = append(days, d)
+		}
+		for x := range r.Roster.All() {
+			if x.Feeds() {
+				shown(r, x, days...)
+			}
+		}
+		all := slices.DeleteFunc(prove.Findings(r.Roster, prove.Of(r.Roster, 0)), func(f finding.Finding) bool { return f.Rule.ID != "food-gap" })
+		if len(all) != 1 || all[0].Severity != want {
+			t.Errorf("the next meal after %d days: it says %s", next, said(r, all))
 		}
 	}
 }
