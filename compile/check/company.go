@@ -2,6 +2,7 @@ package check
 
 import (
 	"math"
+	"slices"
 	"strconv"
 
 	"vivary/compile/growth"
@@ -9,6 +10,7 @@ import (
 	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/plan/finding"
+	"vivary/plan/source"
 	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/wording"
@@ -33,6 +35,11 @@ var company = []*Rule{
 		Why:     "One of them is eaten, sooner or later.",
 		Source:  "libreddit.0x0c.link/r/Scorpions/wiki/scorpions/care; the species sheet",
 		Instead: "A box for each. A rearing rack with a compartment for each is one enclosure with `places`."}},
+	{Enclosure: speciesMixed, Rule: finding.Rule{ID: "species-mixed", Severity: finding.Error, Silence: finding.Never,
+		Title:   "Animals of two species are in one enclosure.",
+		Why:     "One eats the other, and heat, damp and food that are right for one are wrong for the other.",
+		Source:  "common practice, no source",
+		Instead: "An enclosure for each species. In the log, the move that was meant."}},
 	{Enclosure: oneMale, Rule: finding.Rule{ID: "two-males", Severity: finding.Error, Silence: finding.ByReason,
 		Title:   "Two grown males are together in a species of one-male groups.",
 		Why:     "They fight, and the weaker cannot leave.",
@@ -99,17 +106,14 @@ func broodInGroup(r *Rule, e *Enclosure) {
 		}
 		others := e.count(g) - 1
 		for _, o := range e.Life.Groups {
-			if o != g && !small(e.stage(o)) {
+			if o != g && o.Mother != g && !small(e.stage(o)) {
 				others += e.count(o)
 			}
 		}
 		if others == 0 {
 			continue
 		}
-		x := finding.Finding{Rule: &r.Rule, At: g.Animals.At, Source: r.Source, Write: "an enclosure of her own; in the log: moved and its name"}
-		if g.Animals.State.Set() {
-			x.At = g.Animals.State.At
-		}
+		x := finding.Finding{Rule: &r.Rule, At: e.carries(g), Source: r.Source, Write: "an enclosure of her own; in the log: moved and its name"}
 		switch by, known := e.isolateBy(g); {
 		case g.Brood:
 			x.Text = "a female with young is among " + wording.Count(others, "other", "others")
@@ -123,6 +127,23 @@ func broodInGroup(r *Rule, e *Enclosure) {
 		e.Add(x)
 	}
 }
+
+// carries is where it was written that a female is gravid or has young: in the plan, or
+// in the log.
+func (e *Enclosure) carries(g *life.Group) source.Place {
+	if g.Animals.State.Set() {
+		return g.Animals.State.At
+	}
+	for i := range g.Holds {
+		if h := &g.Holds[i]; h.From <= e.Today && e.Today < h.Until && slices.Contains(breeding, h.State) {
+			return h.At
+		}
+	}
+	return origin(g)
+}
+
+// breeding are the states of a female that carries young or has them with her.
+var breeding = []*schema.State{schema.StateGravid, schema.StateGravidLate, schema.StateBirth, schema.StateBrood, schema.StateSac, schema.StateYoungRound}
 
 // isolateBy is the day by which a gravid female is to be alone, where a mating
 // tells.
@@ -170,71 +191,10 @@ func fixed(t *plan.Timing) bool {
 	return false
 }
 
-func keptAlone(r *Rule, e *Enclosure) {
-	keeping := e.word(schema.FigureKeeping)
-	if keeping != "alone" && keeping != "alone, or mother with brood" || e.compartments() {
-		return
-	}
-	grown, young := 0, 0
-	for _, g := range e.Life.Groups {
-		switch stage := e.stage(g); {
-		case stage == "newborn":
-		case stage == "young":
-			young += e.count(g)
-		default:
-			grown += e.count(g)
-		}
-	}
-	if keeping != "alone" && grown == 1 || grown+young < 2 {
-		return
-	}
-	f := e.figure(schema.FigureKeeping)
-	g := e.Life.Groups[0]
-	e.Add(finding.Finding{Rule: &r.Rule, At: g.Animals.Count.At, Text: strconv.Itoa(grown+young) + " animals share a box, and " + e.Sheet.Name.V + " is kept one to a box",
-		Limit: e.limit(keeping, f), Source: e.Cite(f), Write: "an enclosure for each"})
-}
-
-func oneMale(r *Rule, e *Enclosure) {
-	if e.word(schema.FigureKeeping) != "groups of one male" || e.compartments() {
-		return
-	}
-	males := 0
-	for _, g := range e.Life.Groups {
-		if stage := e.stage(g); stage != "adult" && stage != "" {
-			continue
-		}
-		if males += min(g.Animals.Count.V.Males, e.count(g)); males > 1 {
-			f := e.figure(schema.FigureKeeping)
-			e.Add(finding.Finding{Rule: &r.Rule, At: g.Animals.Count.At, Text: strconv.Itoa(males) + " grown males are together", Limit: e.limit("one male to a group", f), Source: e.Cite(f), Write: "count = \"1.2\", and another enclosure"})
-			return
-		}
-	}
-}
-
-func quarantineMixed(r *Rule, e *Enclosure) {
-	for _, g := range e.Life.Groups {
-		if g.Quarantined <= e.Today || e.count(g) == 0 {
-			continue
-		}
-		for _, o := range e.Life.Groups {
-			if o == g || e.count(o) == 0 || o.Quarantined == g.Quarantined {
-				continue
-			}
-			at := g.Animals.Arrived.At
-			if !at.Written() {
-				at = g.Animals.At
-			}
-			e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: g.Animals.Name.V + " are in quarantine until " + g.Quarantined.Words() + ", and share their enclosure with " + o.Animals.Name.V, Source: r.Source,
-				Write: "an enclosure of their own until then", Also: []finding.Related{{At: o.Animals.At, Text: "the others"}}})
-			return
-		}
-	}
-}
-
 func groupLarge(r *Rule, e *Enclosure) {
 	f := e.figure(schema.FigureGroupMax)
 	if n := e.total(); f != nil && float64(n) > f.Range.High && !e.compartments() {
-		e.Add(finding.Finding{Rule: &r.Rule, At: e.Life.Groups[0].Animals.Count.At, Text: strconv.Itoa(n) + " animals are together", Limit: e.limit(strconv.Itoa(int(f.Range.High))+" at the most", f), Source: e.Cite(f), Write: "two groups"})
+		e.Add(finding.Finding{Rule: &r.Rule, At: e.together(), Text: strconv.Itoa(n) + " animals are together", Limit: e.limit(strconv.Itoa(int(f.Range.High))+" at the most", f), Source: e.Cite(f), Write: "two groups"})
 	}
 }
 
@@ -250,7 +210,7 @@ func mixedSizes(r *Rule, e *Enclosure) {
 	var low, high float64
 	for _, g := range e.Life.Groups {
 		stage := e.stage(g)
-		if e.count(g) == 0 || stage == "newborn" || small(stage) && withMother {
+		if e.count(g) == 0 || stage == "newborn" || small(stage) && (withMother || g.Mother != nil) {
 			continue
 		}
 		l := e.typicalLength(g)
@@ -264,8 +224,12 @@ func mixedSizes(r *Rule, e *Enclosure) {
 	if short == nil || short == long || high <= low*most {
 		return
 	}
-	e.Add(finding.Finding{Rule: &r.Rule, At: short.Animals.At, Text: short.Animals.Name.V + " are much smaller than " + long.Animals.Name.V, Limit: "one and a half times as long at the most", Source: r.Source,
-		Write: "an enclosure of their own", Also: []finding.Related{{At: long.Animals.At, Text: "the larger ones"}}})
+	at, other := short, long
+	if long.Logged {
+		at, other = long, short
+	}
+	e.Add(finding.Finding{Rule: &r.Rule, At: origin(at), Text: short.Animals.Name.V + " are much smaller than " + long.Animals.Name.V, Limit: "one and a half times as long at the most", Source: r.Source,
+		Write: "an enclosure of their own", Also: []finding.Related{{At: origin(other), Text: "the others"}}})
 }
 
 func (e *Enclosure) hunts() bool {
@@ -302,22 +266,24 @@ func (e *Enclosure) typicalLength(g *life.Group) float64 {
 	return grown
 }
 
-// softInGroup reads the holds: only a moult that is near holds meals and work at
-// once, and only one that is past holds work where there is no brood.
+// moulting are the states in which an animal cannot defend itself.
+var moulting = []*schema.State{schema.StatePremoult, schema.StateMoulting, schema.StateSoft, schema.StateHardening}
+
+// softInGroup is not about young with their mother, who moult on her or round her.
 func softInGroup(r *Rule, e *Enclosure) {
 	if e.compartments() || e.total() < 2 {
 		return
 	}
 	for _, g := range e.Life.Groups {
-		if e.count(g) == 0 || g.Brood {
+		if e.count(g) == 0 || g.Brood || g.Mother != nil {
 			continue
 		}
 		for i := range g.Holds {
 			h := &g.Holds[i]
-			if h.From > e.Today || e.Today >= h.Until || !h.Out(schema.RowDeep) || !h.Out(schema.RowLive) && g.Gravid {
+			if h.From > e.Today || e.Today >= h.Until || !slices.Contains(moulting, h.State) {
 				continue
 			}
-			e.Add(finding.Finding{Rule: &r.Rule, At: g.Animals.At, Text: "one of " + g.Animals.Name.V + " is soft or about to be (" + h.Why + "), and there are others with it",
+			e.Add(finding.Finding{Rule: &r.Rule, At: origin(g), Text: "one of " + g.Animals.Name.V + " is soft or about to be (" + h.Why + "), and there are others with it",
 				Source: r.Source, Write: "care \"watch\" { every = \"day\", until = \"" + min(h.Until, e.Today+14).String() + "\" }", Also: []finding.Related{{At: h.At, Text: "what was seen"}}})
 			return
 		}
@@ -347,7 +313,7 @@ func nurseryFull(r *Rule, e *Enclosure) {
 func stageUnknown(r *Rule, e *Enclosure) {
 	for _, g := range e.Life.Groups {
 		if e.stage(g) == "" && e.count(g) > 0 && !e.Plan.Culture.V && !g.Animals.Stage.Bad && !g.Animals.Instar.Bad {
-			e.Add(finding.Finding{Rule: &r.Rule, At: g.Animals.At, Text: "the stage of " + g.Animals.Name.V + " is not known: the strictest limits of all stages hold", Source: r.Source, Write: "stage = \"adult\", or instar = 4"})
+			e.Add(finding.Finding{Rule: &r.Rule, At: origin(g), Text: "the stage of " + g.Animals.Name.V + " is not known: the strictest limits of all stages hold", Source: r.Source, Write: "stage = \"adult\", or instar = 4"})
 		}
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"vivary/compile/life"
 	"vivary/plan"
 	"vivary/schema"
+	"vivary/schema/civil"
 	"vivary/schema/quantity"
 	"vivary/schema/wording"
 )
@@ -105,15 +106,23 @@ func (e *Enclosure) within(r quantity.Range, u quantity.Unit, f *plan.Figure) st
 // stage returns the stage of a group today, or "".
 func (e *Enclosure) stage(g *life.Group) string { return g.Stage(e.Today) }
 
-// count returns how many of a group there are today.
-func (e *Enclosure) count(g *life.Group) int { return g.Count(e.Today) }
+// count returns how many of a group there are today. Animals of another species that
+// the log brought are none: a rule says that they are to go, and no other speaks of them.
+func (e *Enclosure) count(g *life.Group) int { return e.countOn(g, e.Today) }
 
-// total returns how many animals live here today, without newborns on their
-// mother.
+func (e *Enclosure) countOn(g *life.Group, on civil.Date) int {
+	if g.Sheet != e.Sheet {
+		return 0
+	}
+	return g.Count(on)
+}
+
+// total returns how many animals live here today, without newborns, and without young
+// that are with their mother.
 func (e *Enclosure) total() int {
 	n := 0
 	for _, g := range e.Life.Groups {
-		if e.stage(g) != "newborn" {
+		if e.stage(g) != "newborn" && !e.withMother(g) {
 			n += e.count(g)
 		}
 	}

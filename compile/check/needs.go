@@ -3,6 +3,7 @@ package check
 import (
 	"strings"
 
+	"vivary/compile/life"
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema"
@@ -16,7 +17,7 @@ var needs = []*Rule{
 		Why:     "The proof can only prove what a sheet asks for. A sheet that asks for nothing would let everything pass.",
 		Source:  "the design of this program",
 		Instead: "State the needs look, water or moisture, and food, for every stage that is kept."}},
-	{Enclosure: newbornLate, Rule: finding.Rule{ID: "newborn-late", Severity: finding.Error, Silence: finding.Never,
+	{Enclosure: newbornLate, Rule: finding.Rule{ID: "newborn-late", Severity: finding.Urgent, Silence: finding.Never,
 		Title:   "Animals are called newborn for longer than they can be.",
 		Why:     "Newborn young live on what they were born with and are not fed. Once they have moulted they starve within weeks.",
 		Source:  "the species sheet's time on the mother; Sarmento et al. 2008, J. Arachnol. 36:476-479: unfed second instars died between day 11 and day 30",
@@ -28,34 +29,64 @@ var needs = []*Rule{
 		Instead: "Keep the reason beside it, and a date within a year at which it is looked at again."}},
 }
 
-// needUnstated looks for the needs without which a proof says nothing. Newborn young
-// are not fed.
+// needUnstated looks for the needs without which a proof says nothing, in every stage
+// that the animals will have. Newborn young are not fed.
 func needUnstated(r *Rule, e *Enclosure) {
 	for _, g := range e.Life.Groups {
-		stage := e.stage(g)
-		has := map[*schema.NeedName]bool{}
-		for _, n := range e.Sheet.Needs {
+		unstated := e.unstated(r, g, e.Today)
+		for k := 1; k < len(g.Stages) && !unstated; k++ {
+			if on := g.Stages[k].From; on > e.Today && on <= e.Horizon.Last() {
+				unstated = e.unstated(r, g, on)
+			}
+		}
+		if unstated {
+			return
+		}
+	}
+}
+
+// unstated finds what the sheet of a group does not state for the stage of a day, and
+// reports whether there is any.
+func (e *Enclosure) unstated(r *Rule, g *life.Group, on civil.Date) bool {
+	if g.Count(on) == 0 {
+		return false
+	}
+	lacks := lacking(g.Sheet, g.Stage(on))
+	if len(lacks) == 0 {
+		return false
+	}
+	f := finding.Finding{Rule: &r.Rule, At: origin(g), Source: r.Source}
+	if g.Sheet == nil {
+		f.Text = "the species of " + g.Animals.Name.V + " is not known: nothing is proved for them"
+		f.Write = "in the log, where they are; or an enclosure of their own with its species"
+	} else {
+		f.Text = "the sheet of " + g.Sheet.Name.V + " states no need for " + strings.Join(lacks, ", nor for ") + " of " + g.Animals.Name.V
+		f.Write = "need blocks in species \"" + g.Sheet.Name.V + "\", each with longest, source, quality and seen"
+	}
+	e.Add(f)
+	return true
+}
+
+// lacking names what a sheet states no need for in a stage.
+func lacking(s *plan.SpeciesSheet, stage string) (out []string) {
+	has := map[*schema.NeedName]bool{}
+	if s != nil {
+		for _, n := range s.Needs {
 			if stage == "" || len(n.Stages) == 0 || plan.Lists(n.Stages, stage) {
 				has[n.What] = true
 			}
 		}
-		var lacks []string
-		if !has[schema.NeedLook] {
-			lacks = append(lacks, "look")
-		}
-		if !has[schema.NeedWater] && !has[schema.NeedMoisture] {
-			lacks = append(lacks, "water or moisture")
-		}
-		if !has[schema.NeedFood] && stage != "newborn" {
-			lacks = append(lacks, "food")
-		}
-		if len(lacks) > 0 {
-			e.Add(finding.Finding{Rule: &r.Rule, At: g.Animals.At, Source: r.Source,
-				Text:  "the sheet of " + e.Sheet.Name.V + " states no need for " + strings.Join(lacks, ", nor for ") + " of " + g.Animals.Name.V,
-				Write: "need blocks in species \"" + e.Sheet.Name.V + "\", each with longest, source, quality and seen"})
-			return
-		}
 	}
+	if !has[schema.NeedLook] {
+		out = append(out, "look")
+	}
+	if !has[schema.NeedWater] && !has[schema.NeedMoisture] {
+		out = append(out, "water or moisture")
+	}
+	if !has[schema.NeedFood] && stage != "newborn" {
+		out = append(out, "food")
+	}
+	return out
 }
 
 // latestNewborn is how long young may be newborn where no sheet says. Common
@@ -65,7 +96,7 @@ const latestNewborn = 60
 func newbornLate(r *Rule, e *Enclosure) {
 	for _, g := range e.Life.Groups {
 		a := g.Animals
-		if !a.Born.Set() || e.stage(g) != "newborn" {
+		if g.Logged || !a.Born.Set() || a.Stage.V != "newborn" || e.count(g) == 0 || e.moulted(a) {
 			continue
 		}
 		most := civil.Date(latestNewborn)
@@ -78,6 +109,17 @@ func newbornLate(r *Rule, e *Enclosure) {
 				Write: "stage = \"young\", or the stage that they are in"})
 		}
 	}
+}
+
+// moulted reports whether the log says that young of a block have had their first moult.
+func (e *Enclosure) moulted(a *plan.Animals) bool {
+	for i := range e.Collection.Plan.Log {
+		x := &e.Collection.Plan.Log[i]
+		if (x.Word == schema.WordFirstMoult || x.Word == schema.WordMoult) && x.Enclosure.V == e.Plan.Name.V && x.Group.V == a.Name.V {
+			return true
+		}
+	}
+	return false
 }
 
 // sheetWeaker compares the collection's own needs and limits with the built-in ones.

@@ -57,9 +57,20 @@ var security = []*Rule{
 		Instead: "A card with the species' name, the hospital, the poison centre and a line on allergies, at the door and in the round's folder."}},
 }
 
+// deadly returns the figure of a venom that is a danger to life, of whichever species is
+// there, or nil.
 func (e *Enclosure) deadly() *plan.Figure {
-	if f := e.figure(schema.FigureVenom); f != nil && slices.Contains(f.Words, "medically significant") {
+	is := func(f *plan.Figure) bool { return f != nil && slices.Contains(f.Words, "medically significant") }
+	if f := e.figure(schema.FigureVenom); is(f) {
 		return f
+	}
+	for _, g := range e.Life.Groups {
+		if g.Sheet == nil || g.Sheet == e.Sheet || g.Count(e.Today) == 0 {
+			continue
+		}
+		if f := g.Sheet.Figure(schema.FigureVenom, ""); is(f) {
+			return f
+		}
 	}
 	return nil
 }

@@ -215,7 +215,24 @@ func proven(r *compile.Result, p *prove.Proof) string {
 	default:
 		out += fmt.Sprintf(", %d allowed", p.Allowed)
 	}
-	return fmt.Sprintf("%s; on %s, by %s", out, wording.Days(p.Times), met(p))
+	return fmt.Sprintf("%s%s; on %s, by %s", during(r, p), out, wording.Days(p.Times), met(p))
+}
+
+// during says of which days a proof is, where it is of a stage that does not last.
+func during(r *compile.Result, p *prove.Proof) string {
+	stage := p.Stage
+	if stage != "" {
+		stage = ", " + stage
+	}
+	switch from, to := r.Horizon.Date(p.Begin).Words(), r.Horizon.Date(p.End-1).Words(); {
+	case p.Begin > r.Horizon.Today && p.End < r.Horizon.Days:
+		return "from " + from + " to " + to + stage + ": "
+	case p.Begin > r.Horizon.Today:
+		return "from " + from + " on" + stage + ": "
+	case p.End < r.Horizon.Days:
+		return "until " + to + stage + ": "
+	}
+	return ""
 }
 
 // met names the cares that meet a need, each once.

@@ -108,15 +108,16 @@ func Of(s *roster.Roster, of []roster.Entry, g *life.Group, today civil.Date) (R
 			r.Offered.High += n * each.High
 		}
 	}
-	if r.Animals == 0 || r.Items == 0 || e.Sheet == nil {
+	sheet := g.Sheet
+	if r.Animals == 0 || r.Items == 0 || sheet == nil {
 		return r, false
 	}
-	r.Kin = kinOf(e.Sheet.Figure(schema.FigureMetabolicKin, ""))
+	r.Kin = kinOf(sheet.Figure(schema.FigureMetabolicKin, ""))
 	stage := g.Stage(today)
-	if r.Kin == NoKin || !r.weigh(e.Sheet, stage) || !r.warm(e) {
+	if r.Kin == NoKin || !r.weigh(sheet, stage) || !r.warm(e) {
 		return r, false
 	}
-	r.Usual = e.Sheet.Figure(schema.FigureItemsAWeek, stage)
+	r.Usual = sheet.Figure(schema.FigureItemsAWeek, stage)
 	r.Rest = climate.Band[float64]{
 		Low:    Weekly(r.Kin.Rest(r.Mass.Low, float64(r.Temperature.Low))),
 		Likely: Weekly(r.Kin.Rest(r.Mass.Likely, float64(r.Temperature.Likely))),

@@ -77,7 +77,7 @@ func (w *world) expected() (l litter) {
 
 func (w *world) hasYoung() bool {
 	for _, g := range w.l.Groups {
-		if s := stageOf(g.Stage(w.today)); (s == newborn || s == young) && g.Count(w.today) > 0 {
+		if s := stageOf(g.Stage(w.today)); (s == newborn || s == young) && g.Count(w.today) > 0 && !passing(w.f, g) {
 			return true
 		}
 	}

@@ -21,9 +21,18 @@ type path struct {
 	enters  [stages]Due // when it comes into each stage
 }
 
+// passing reports whether a group will not grow up where it is: young with their mother
+// that are taken out, and animals of another species that the log brought by mistake.
+func passing(f *figures, g *life.Group) bool {
+	return g.Sheet != f.sheet || g.Mother != nil && f.separation == "separate"
+}
+
 // pathOf returns the way of a group from today on.
 func pathOf(f *figures, g *life.Group, today civil.Date) path {
 	p := path{g: g, today: today, stage: stageOf(g.Stage(today)), animals: g.Count(today)}
+	if passing(f, g) {
+		p.animals = 0
+	}
 	p.lo, p.hi = f.instars(g.Instar(today), p.stage)
 	if b := g.Animals.Born; b.Set() {
 		p.born = Due{Between, b.V, b.V}

@@ -1,18 +1,15 @@
 package prove
 
 import (
+	"slices"
 	"strconv"
-	"strings"
-	"time"
 
 	"vivary/compile/horizon"
-	"vivary/compile/recur"
+	"vivary/compile/life"
 	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/plan/finding"
-	"vivary/plan/source"
 	"vivary/schema"
-	"vivary/schema/civil"
 	"vivary/schema/wording"
 )
 
@@ -27,7 +24,7 @@ func Findings(s *roster.Roster, proofs []Proof) []finding.Finding {
 			l.Soft(b.finding(), b.severity())
 		}
 		if p.Missed.From != p.Missed.To && !p.goesOn() {
-			l.Add(p.missed(s))
+			l.Soft(p.missed(s))
 		}
 	}
 	return l.All
@@ -54,15 +51,15 @@ type breach struct {
 
 // cause is what decided a breach: one of these, looked for in this order.
 type cause struct {
-	nothing     bool            // no care meets the need
-	unshown     *roster.Entry   // care that nobody is shown
-	away        *plan.Away      // an absence
-	keepers     bool            // and nobody who stands in does this care
-	unfit       *roster.Cause   // and whoever is there may not do it
-	noRound     *roster.Entry   // care of a day on which its round is not held
-	held        []*roster.Cause // holds
-	skipped     bool            // the log says that it was not done
-	shownBefore bool            // the last feeds showed it on other days
+	nothing     bool          // no care meets the need
+	unshown     *roster.Entry // care that nobody is shown
+	away        *plan.Away    // an absence
+	keepers     bool          // and nobody who stands in does this care
+	unfit       *roster.Cause // and whoever is there may not do it
+	noRound     *roster.Entry // care of a day on which its round is not held
+	held        []*life.Hold  // holds that took an occasion out, or on whose days it does not hold
+	skipped     bool          // the log says that it was not done
+	shownBefore bool          // the last feeds showed it on other days
 }
 
 func (p *Proof) breach(s *roster.Roster) *breach {
@@ -79,6 +76,7 @@ func (p *Proof) breach(s *roster.Roster) *breach {
 	if b.away != nil {
 		b.away = b.stillAway(b.away)
 	}
+	b.excusedBy()
 	b.shownBefore = s.Told != nil && p.Breach.From < p.today && p.Breach.To > p.today && !b.skipped
 	return b
 }
@@ -117,32 +115,78 @@ func (b *breach) causedBy(x *roster.Entry, c *roster.Cause) {
 			b.away, b.unfit = c.Away, c
 		}
 	case roster.Held:
-		b.held = append(b.held, c)
+		b.holds(c.Hold)
 	case roster.Skipped:
 		b.skipped = true
 	}
 }
 
+// excusedBy adds the holds on whose days the need does not hold.
+func (b *breach) excusedBy() {
+	if !b.excuses(b.Breach) {
+		return
+	}
+	from, to := b.s.Horizon.Date(max(0, b.Breach.From)), b.s.Horizon.Date(b.Breach.To)
+	add := func(all []life.Hold) {
+		for i := range all {
+			if h := &all[i]; h.From < to && from < h.Until && Holds(h, b.Name) {
+				b.holds(h)
+			}
+		}
+	}
+	add(b.Life.Holds)
+	for _, g := range b.Life.Groups {
+		if b.Group == nil || b.Group == g {
+			add(g.Holds)
+		}
+	}
+}
+
+// holds adds a hold to what decided.
+func (b *breach) holds(h *life.Hold) {
+	if !slices.ContainsFunc(b.held, func(o *life.Hold) bool { return o.At == h.At && o.Why == h.Why }) {
+		b.held = append(b.held, h)
+	}
+}
+
 // severity is the need's own: an error unless its sheet says caution. What is never
-// met is an error whatever the sheet says. What a hold of the log, or what the log
-// says was skipped, keeps from being met is a caution: the log has to say how it went
-// on, not the plan.
+// met, or far too rarely, is an error whatever the sheet says. What a hold, or what the
+// log says was skipped, keeps from being met is a caution: how it went on is for the log
+// to say, and not for the plan; but what the plan alone excuses ends.
 func (b *breach) severity() finding.Severity {
 	switch {
-	case b.skipped || b.excuses(b.Breach), b.unfit != nil && b.unfit.Hold != nil && !b.unfit.Hold.Planned(b.Life):
+	case b.skipped || b.seen():
+		return finding.Caution
+	case b.unfit != nil && b.unfit.Hold != nil && !b.unfit.Hold.Planned(b.Life):
 		return finding.Caution // of who must not be disturbed, package check speaks
-	case b.Times == 0:
+	case b.Times == 0 || b.tooRare():
 		return finding.Error
-	case b.Need.Severity.V == "caution":
+	case b.excuses(b.Breach) || b.Need.Severity.V == "caution":
 		return finding.Caution
 	}
 	return finding.Error
 }
 
+// seen reports whether a hold of the log has a part in the breach.
+func (b *breach) seen() bool { return within(b.Seen, b.Breach) > 0 || touches(b.paused, b.Breach) }
+
+// tooRare reports whether the need is met far too rarely, by what the plan has alone:
+// also where a season excuses days of it, which it does for half a year at the most.
+func (b *breach) tooRare() bool {
+	if b.Name.PerMeal {
+		return false
+	}
+	most := b.Ceiling
+	if b.excuses(b.Breach) {
+		most = max(most, longestSeason+b.Allowed)
+	}
+	return b.Breach.To-b.Breach.From-within(b.Seen, b.Breach) > most
+}
+
 func (b *breach) finding() finding.Finding {
 	f := finding.Finding{Rule: byNeed[b.Name], In: b.Life.Plan.Whole, Text: b.text(), Limit: b.limits(), Source: b.source(), Also: b.also()}
 	f.At, f.Write, f.Once = b.mend()
-	f.Strict = min(b.Limit.Days, b.repeated())
+	f.Strict = min(b.Limit.Days, b.apart())
 	return f
 }
 
@@ -160,31 +204,54 @@ func (b *breach) text() string {
 	if b.unshown != nil {
 		text += " that anybody is shown"
 	}
-	text += ", " + stretch(h, b.whole())
-	if b.excuses(b.Breach) && len(b.held) > 0 {
-		text += ", held for longer than anybody should leave it"
+	text += ", " + during(h, b.whole())
+	if len(b.held) > 0 && b.excuses(b.Breach) {
+		text += ", and on some of these days it is held"
 	}
 	return text
 }
 
 // limits names the very limit that decided.
 func (b *breach) limits() string {
-	sheet := b.Life.Plan.Sheet.Name.V
+	sheet := b.sheet()
 	switch {
+	case b.Limit.First:
+		return wording.AtLongest(b.Limit.Days) + " from the first moult to the first meal, first-meal of " + sheet
 	case b.Limit.Again:
 		return wording.AtLongest(b.Limit.Days) + " while nobody comes, again and again: half of unattended of " + sheet + ", " + wording.Days(b.Unattended)
 	case b.Limit.Alone:
 		return wording.AtLongest(b.Limit.Days) + " while nobody comes, unattended of " + sheet
 	}
 	text := wording.AtLongest(b.Allowed)
-	if b.Group != nil && b.Group.Stage(b.s.Horizon.Now()) != "" {
-		text += " for stage " + b.Group.Stage(b.s.Horizon.Now())
+	if b.Stage != "" {
+		text += " for stage " + b.Stage
 	}
-	return text + ", need " + strconv.Quote(b.Need.Name.V) + " of " + sheet
+	text += ", need " + strconv.Quote(b.Need.Name.V) + " of " + sheet
+	if b.Limit.Often {
+		text += ": unattended is for " + strconv.Itoa(mostAlone) + " of any " + strconv.Itoa(aloneOf) + " days"
+	}
+	return text
+}
+
+// sheet names the sheet that states the need: the group's own, or that of one of those
+// who live there together.
+func (b *breach) sheet() string {
+	if b.Group != nil {
+		return b.Group.Sheet.Name.V
+	}
+	for _, g := range b.Life.Groups {
+		if g.Sheet != nil && slices.Contains(g.Sheet.Needs, b.Need) {
+			return g.Sheet.Name.V
+		}
+	}
+	return b.Life.Plan.Name.V
 }
 
 func (b *breach) source() string {
-	if b.Limit.Alone && b.Alone != nil {
+	switch {
+	case b.Limit.First:
+		return b.s.Plan.Library.Cite(b.firstMeal.Cited)
+	case b.Limit.Alone && b.Alone != nil:
 		return b.s.Plan.Library.Cite(b.Alone.Cited)
 	}
 	return b.s.Plan.Library.Cite(b.Need.Cited)
@@ -210,211 +277,16 @@ func (b *breach) also() []finding.Related {
 		}
 		out = append(out, finding.Related{At: a.At, Text: text})
 	}
-	for _, c := range b.held {
-		out = append(out, finding.Related{At: c.At, Text: "held: " + c.Hold.Why + ", " + c.Hold.End})
+	for _, h := range b.held {
+		out = append(out, finding.Related{At: h.At, Text: "held: " + h.Why + ", " + h.End})
 	}
 	return out
 }
 
-// mend returns the line that can be changed, what to write there, and a key by which
-// breaches of one cause are said once.
-func (b *breach) mend() (at source.Place, write, once string) {
-	switch {
-	case b.nothing:
-		return b.owner(), b.bring(), ""
-	case b.unshown != nil:
-		return b.mendShown()
-	case b.unfit != nil && b.away == nil:
-		return b.unfit.At, "as many people as are there and trained for it", "people " + place(b.unfit.At)
-	case b.away != nil && !b.Name.PerMeal:
-		return b.mendAway()
-	case b.Name.PerMeal && b.away != nil:
-		return b.care(), "killed = true, or somebody who comes on the day after", ""
-	case b.Name.PerMeal:
-		return b.care(), "leftovers = \"" + wording.Days(b.Allowed) + "\", or killed = true", ""
-	case b.excuses(b.Breach) && len(b.held) > 0:
-		return b.held[0].At, b.mendHeld(), ""
-	case b.shownBefore:
-		by := b.s.Horizon.Date(max(b.today, b.Breach.From+b.Limit.Days))
-		return b.care(), "from = \"" + by.String() + "\", or sooner: what calendars showed until today counts", ""
-	}
-	if x := b.noRound; x != nil && len(x.Round.On) > 0 {
-		return x.Round.On[0].At, "more days in on: the " + x.Round.Shown() + " is not held often enough, or another round for this care", "round " + place(x.Round.At)
-	}
-	at = b.care()
-	return at, b.oftener(), "every " + place(at) + b.Name.Name
-}
-
-// oftener says how often would do, in the words that were typed where they can.
-func (b *breach) oftener() string {
-	x := b.written()
-	switch {
-	case x != nil && x.Timing.AfterLast.Set():
-		return "after_last = \"" + wording.Days(b.Allowed) + "\", or less"
-	case x != nil && len(x.Timing.On) > 0 && x.Timing.On[0].V.Kind == plan.EachWeekday:
-		if on := weekdays(b.Allowed, b.s.Horizon.Date(max(b.Breach.From, 0)), recur.MaxDate); on != "" {
-			return "on = " + on + ", or more days"
-		}
-	}
-	return "every = \"" + wording.Step(b.Allowed) + "\", or more often"
-}
-
-// place makes a key of a place.
-func place(at source.Place) string {
-	return strconv.Itoa(int(at.File)) + ":" + strconv.Itoa(int(at.Start)) + " "
-}
-
-// bring says what block would bring what nothing does.
-func (b *breach) bring() string {
-	if b.Name == schema.NeedFood {
-		name := b.Life.Plan.Name.V
-		if b.Group != nil {
-			name = b.Group.Animals.Name.V
-		}
-		return "feeding \"" + name + "\", with every = \"" + wording.Step(b.Allowed) + "\", per_animal and prey in it"
-	}
-	return "a care block of a kind that brings " + b.Name.Noun + ", with every = \"" + wording.Step(b.Allowed) + "\""
-}
-
-// mendShown is for care that no calendar shows to who does it.
-func (b *breach) mendShown() (at source.Place, write, once string) {
-	x := b.unshown
-	l := b.s.Lacking(x, x.Unshown(max(b.today, b.Breach.From+1)))
-	switch {
-	case l.At.Written():
-	case x.FromSheet:
-		l.At = b.owner()
-	default:
-		l.At = b.care()
-	}
-	return l.At, l.Write, x.UnshownFor()
-}
-
-// mendHeld is for a hold that is longer than any should be: the log says how it went
-// on, where nothing else ends it.
-func (b *breach) mendHeld() string {
-	if h := b.held[0].Hold; h.Open {
-		return "in the log, how it went on: it is held " + h.End
-	}
-	return "an earlier end"
-}
-
-// mendAway is for an absence: with what visits, or until which day, it would be
-// sound, and what is filled on the eve.
-func (b *breach) mendAway() (at source.Place, write, once string) {
-	const full = "; on the eve every dish is filled"
-	a := b.away
-	eve := b.s.Horizon.Date(max(b.Breach.From, 0))
-	from := min(eve, a.From.V-1) // all visits are written anew
-	if _, there := b.s.People.Doer(a.Name.V, max(0, int(a.From.V-1-b.s.Horizon.From))); !there || a.From.V > eve+1 {
-		from = a.From.V - 7 // somebody comes on its first day
-	}
-	visits, back := weekdays(b.repeated(), from, a.To.V), eve+civil.Date(b.Limit.Days)
-	switch {
-	case b.unfit != nil:
-		at, write = a.At, "somebody who is trained for it, on those days"
-	case b.keepers && back > a.From.V:
-		at, write = a.To.At, "to = \""+back.String()+"\" at the latest: whoever stands in does not do this"
-	case b.keepers:
-		at, write = a.To.At, "an earlier day: whoever stands in does not do this"
-	case len(a.Visits) > 0 && visits != "" && strings.Count(visits, ",") >= len(a.Visits): // more of them
-		at, write = a.Visits[0].At, "visits = "+visits+full
-	case len(a.Visits) > 0:
-		at, write = a.Visits[0].At, "no visits, so that "+a.Cover.V+" comes every day"
-	case a.Cover.Set():
-		at, write = a.Cover.At, "a cover who is there on those days"
-	default:
-		at, write = a.At, "cover = \"…\", every day"
-		if visits != "" {
-			write = "cover = \"…\" with visits = " + visits
-		}
-		if back > a.From.V {
-			write = "to = \"" + back.String() + "\" at the latest, or " + write
-		}
-		write += full
-	}
-	return at, write, "away " + place(a.At)
-}
-
-// repeated is how far apart visits may be again and again.
-func (p *Proof) repeated() int { return max(p.Allowed, (p.Unattended+1)/2) }
-
-// weekdays writes the fewest weekdays on which visits are never further apart than so
-// many days, from a day with somebody there until the return; "" where only every day
-// will do. Days on which nobody is away are not named.
-func weekdays(apart int, from, until civil.Date) string {
-	n := 1
-	for n < 7 && (7+n-1)/n > apart {
-		n++
-	}
-	if n == 7 {
-		return ""
-	}
-	step := func(k int) int { // of the kth visit, in days
-		if n == 1 {
-			return 7*(k-1) + min(apart, 7)
-		}
-		return k * 7 / n
-	}
-	var on [7]bool
-	last := from
-	for k := 1; k <= n && (k == 1 || int(until-last) > apart); k++ {
-		last = from + civil.Date(step(k))
-		on[(last.Weekday()+6)%7] = true
-	}
-	var out []string
-	for k, visit := range on { // a week begins on Monday
-		if visit {
-			out = append(out, strconv.Quote(strings.ToLower(time.Weekday((k + 1) % 7).String()[:3])))
-		}
-	}
-	return "[" + strings.Join(out, ", ") + "]"
-}
-
-// written is care of the plan's own, or nil.
-func (p *Proof) written() *roster.Entry {
-	for _, x := range p.By {
-		if x.Timing != nil && !x.FromSheet {
-			return x
-		}
-	}
-	return nil
-}
-
-// care is the plan line of the care: how often it is done, where the plan wrote it,
-// else the animals or the enclosure.
-func (p *Proof) care() source.Place {
-	x := p.written()
-	if x == nil {
-		return p.owner()
-	}
-	if at := timingPlace(x.Timing); at.Written() {
-		return at
-	}
-	return x.Origin
-}
-
-func (p *Proof) owner() source.Place {
-	if p.Group != nil {
-		return p.Group.Animals.At
-	}
-	return p.Life.Plan.At
-}
-
-func timingPlace(t *plan.Timing) source.Place {
-	switch {
-	case t.Every.Set():
-		return t.Every.At
-	case len(t.On) > 0:
-		return t.On[0].At
-	case t.Cron.Set():
-		return t.Cron.At
-	}
-	return t.AfterLast.At
-}
-
-// missed says by how much a need was missed, once that cannot be helped any more.
-func (p *Proof) missed(s *roster.Roster) finding.Finding {
+// missed says by how much a need was missed, once that cannot be helped any more, and
+// what to do now. It is urgent unless the sheet says that the need can wait and it is not
+// far too long.
+func (p *Proof) missed(s *roster.Roster) (finding.Finding, finding.Severity) {
 	h := s.Horizon
 	was := *p
 	was.Breach, was.Limit = p.Missed, p.Late
@@ -422,9 +294,9 @@ func (p *Proof) missed(s *roster.Roster) finding.Finding {
 	until := h.Date(min(p.Missed.To, h.Days-1))
 	f := finding.Finding{Rule: ruleMissed, At: p.care(), In: p.Life.Plan.Whole, Limit: b.limits(), Source: b.source(), Also: b.also(),
 		Text:  p.subject() + ": " + wording.Days(p.length(p.Missed)) + " without " + p.Name.Noun + ", from " + h.Date(p.Missed.From).Words() + " to " + until.Words(),
-		Write: "nothing: it comes first in the round of " + until.Short() + "; look closely at the animals", Once: "missed " + place(p.Life.Plan.Whole)}
+		Write: "do it now, look closely at the animals, and log " + p.done() + "; else it comes first in the round of " + until.Short(), Once: "missed " + place(p.Life.Plan.Whole)}
 	if p.Missed.To >= h.Days {
-		f.Write = "look closely at the animals today: it does not come up any more"
+		f.Write = "do it now, look closely at the animals, and log " + p.done() + ": it does not come up any more"
 	}
 	if b.away != nil {
 		f.At, f.Once = b.away.At, "missed "+place(b.away.At)
@@ -432,18 +304,34 @@ func (p *Proof) missed(s *roster.Roster) finding.Finding {
 	if p.Missed.From < 0 {
 		f.Text = p.subject() + ": more than " + wording.Days(horizon.Past) + " without " + p.Name.Noun
 	}
-	return f
+	if p.Need.Severity.V == "caution" && !b.tooRare() {
+		return f, finding.Caution
+	}
+	return f, finding.Urgent
+}
+
+// done is what is logged once a need has been met.
+func (p *Proof) done() string {
+	if p.Name == schema.NeedFood && p.Group != nil {
+		return p.Group.Animals.Name.V + " fed, or refused"
+	}
+	for _, x := range p.By {
+		if x.Once == nil {
+			return "done " + x.Name
+		}
+	}
+	return "what you did"
 }
 
 func (p *Proof) subject() string {
 	name := p.Life.Plan.Name.V
-	if p.Group != nil && len(p.Life.Groups) > 1 {
+	if p.Group != nil && (len(p.Life.Groups) > 1 || p.Group.Logged) {
 		name += " " + p.Group.Animals.Name.V
 	}
 	return name
 }
 
-func stretch(h horizon.Horizon, g Gap) string {
+func during(h horizon.Horizon, g Gap) string {
 	from, to := "from before "+h.Date(0).Words(), "to the end of what was looked at"
 	if g.From >= 0 {
 		from = "from " + h.Date(g.From).Words()

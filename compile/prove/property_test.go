@@ -2,7 +2,9 @@ package prove_test
 
 import (
 	"fmt"
+	"maps"
 	"math/rand/v2"
+	"slices"
 	"strings"
 	"testing"
 
@@ -12,7 +14,6 @@ import (
 	"vivary/compile/prove"
 	"vivary/compile/roster"
 	"vivary/internal/planned"
-	"vivary/plan"
 	"vivary/schema"
 	"vivary/schema/civil"
 )
@@ -41,7 +42,7 @@ func random(rng *rand.Rand) string {
 	stages := []string{"young", "juvenile", "adult"}
 	rng.Shuffle(3, func(i, k int) { stages[i], stages[k] = stages[k], stages[i] })
 	stages = stages[:2]
-	species(&b, rng, stages)
+	species(&b, rng)
 	for _, k := range []string{"ann", "ben", "cat"} {
 		fmt.Fprintf(&b, "keeper %q {\n  trained = \"feeding\"\n}\n", k)
 	}
@@ -78,14 +79,20 @@ func random(rng *rand.Rand) string {
 	return b.String() + "}\n"
 }
 
+// all are the stages of the fixture.
+var all = []string{"newborn", "young", "juvenile", "adult"}
+
 // species writes a sheet with figures chosen at random for each stage.
-func species(b *strings.Builder, rng *rand.Rand, stages []string) {
+func species(b *strings.Builder, rng *rand.Rand) {
 	own := "  source  = [\"fixture\"]\n  because = \"fixture of this test\"\n  review  = \"2040-01-01\"\n"
 	b.WriteString("species \"fixture\" {\n  title = \"fixture\"\n")
-	for i, stage := range []string{"young", "juvenile", "adult"} {
-		fmt.Fprintf(b, "stage %q {\n  instars = \"%d\"\n}\n", stage, 3+i)
+	for i, stage := range all {
+		fmt.Fprintf(b, "stage %q {\n  instars = \"%d\"\n}\n", stage, 1+i)
 	}
-	for _, stage := range stages {
+	if rng.IntN(3) > 0 {
+		fmt.Fprintf(b, "figure \"first-meal\" {\n  value  = \"%d days\"\n%s}\n", 3+rng.IntN(12), own)
+	}
+	for _, stage := range all {
 		for _, n := range needs {
 			fmt.Fprintf(b, "need %q {\n  stages  = [%q]\n  longest = \"%d days\"\n%s}\n", n.name, stage, 1+rng.IntN(9), own)
 		}
@@ -165,12 +172,37 @@ func upset(rng *rand.Rand, s *roster.Roster) {
 	}
 }
 
+// aged gives the groups other lives: stages that begin on days of the window or before,
+// animals that come late, end early or were born into the log.
+func aged(rng *rand.Rand, r *compile.Result) {
+	h := r.Horizon
+	some := func() civil.Date { return h.From + civil.Date(rng.IntN(h.Days+100)-100) }
+	for _, g := range r.Lives[0].Groups {
+		at := rng.IntN(len(all))
+		g.Stages = []life.Stretch{{From: h.From, Stage: all[at]}}
+		for on := some(); at+1 < len(all) && rng.IntN(3) > 0; on += civil.Date(1 + rng.IntN(90)) {
+			at++
+			g.Stages = append(g.Stages, life.Stretch{From: on, Stage: all[at]})
+		}
+		g.Numbers = []life.Number{{From: h.From, Count: 1}}
+		switch rng.IntN(4) {
+		case 0:
+			g.Numbers = append(g.Numbers, life.Number{From: some()})
+		case 1:
+			from := some()
+			g.Numbers = []life.Number{{From: from - 300}, {From: from, Count: 2}, {From: from + civil.Date(rng.IntN(300))}}
+		case 2:
+			g.Logged, g.Since.V = true, h.Now()-civil.Date(rng.IntN(90))
+		}
+	}
+}
+
 // TestProofIsExact compares the proof with a count, day by day, on random plans with
-// absences: half of them with the days that they have, half with days of care and
-// holds by chance.
+// absences: half of them with the days that they have, half with days of care, holds and
+// stages by chance. And on each day each need of each animal has one proof.
 func TestProofIsExact(t *testing.T) {
 	rng := rand.New(rand.NewPCG(11, 12))
-	var breaches, missed, whole, half, excused, forgotten int
+	var breaches, missed, whole, half, often, first, excused, forgotten, parts int
 	for round := range 280 {
 		text := random(rng)
 		log := ""
@@ -181,24 +213,16 @@ func TestProofIsExact(t *testing.T) {
 			}
 		}
 		r := compiled(t, text, log, day("2027-02-15"))
-		s, l := r.Roster, r.Lives[0]
-		hold := func() []life.Hold {
-			from := s.Horizon.From + civil.Date(rng.IntN(s.Horizon.Days+40)-20)
-			return []life.Hold{{From: from, Until: from + civil.Date(rng.IntN(50)), State: anyState(rng)}}
-		}
+		s := r.Roster
 		if round%2 == 0 {
 			upset(rng, s)
-		}
-		if round%2 == 0 {
-			l.Holds = hold()
-			for _, g := range l.Groups {
-				g.Holds = append(hold(), hold()...)
+			held(rng, r)
+			if round%4 == 0 {
+				aged(rng, r)
 			}
 		}
 		proofs := prove.Of(s, 0)
-		if want := stated(r); len(proofs) != want {
-			t.Fatalf("%d proofs, and %d needs are stated\n%s%s", len(proofs), want, log, text)
-		}
+		complete(t, r, proofs, text+log)
 		for k := range proofs {
 			p := &proofs[k]
 			want, left := count(r, p)
@@ -207,18 +231,47 @@ func TestProofIsExact(t *testing.T) {
 				got.Limit = want.Limit
 			}
 			if got != want || p.Met() != (want.Breach == prove.Gap{}) {
-				t.Fatalf("%s: proven %+v\ncounted: %+v\n%s", p.Name.Name, got, want, text)
+				t.Fatalf("%s from %d to %d, %s: proven %+v\ncounted: %+v\n%s", p.Name.Name, p.Begin, p.End, p.Stage, got, want, text)
 			}
 			breaches += one(!p.Met())
 			missed += one(p.Missed != prove.Gap{})
 			forgotten += one(p.Missed.From < 0)
-			whole, half = whole+left.whole, half+left.half
+			whole, half, often = whole+left.whole, half+left.half, often+left.often
+			first += one(!p.Met() && p.Limit.First || p.Late.First)
 			excused += one(p.Excused != nil && p.Excused.Count() > 0)
+			parts += one(p.Begin > r.Horizon.Today || p.End < r.Horizon.Days)
 		}
 	}
-	t.Logf("%d breaches, %d missed, %d of them from before the window, %d left alone for longer than usual, %d half, %d excused", breaches, missed, forgotten, whole, half, excused)
-	if breaches < 500 || missed < 150 || forgotten < 1 || whole < 100 || half < 25 || excused < 200 {
+	t.Logf("%d breaches, %d missed, %d of them from before the window, %d left alone for longer than usual, %d half, %d too often, %d first meals late, %d excused, %d of a part of the days", breaches, missed, forgotten, whole, half, often, first, excused, parts)
+	if breaches < 500 || missed < 150 || forgotten < 1 || whole < 100 || half < 25 || often < 3 || first < 5 || excused < 200 || parts < 200 {
 		t.Error("too few to show anything")
+	}
+}
+
+// held gives the enclosure and its groups holds by chance: seasons, what the log brought,
+// what the plan tells without a day, and pauses after refusals.
+func held(rng *rand.Rand, r *compile.Result) {
+	h := r.Horizon
+	hold := func(before, long int) life.Hold {
+		from := h.From + civil.Date(rng.IntN(h.Days+before)-before/2)
+		return life.Hold{From: from, Until: from + civil.Date(rng.IntN(long)), State: anyState(rng)}
+	}
+	l := r.Lives[0]
+	l.Holds = nil
+	for range rng.IntN(5) {
+		l.Holds = append(l.Holds, hold(500, 200))
+	}
+	slices.SortFunc(l.Holds, func(a, b life.Hold) int { return int(a.From - b.From) })
+	for _, g := range l.Groups {
+		g.Holds = []life.Hold{hold(40, 50), hold(40, 50)}
+		switch rng.IntN(4) {
+		case 0:
+			g.Holds = append(g.Holds, life.Hold{Until: h.Last() + 1, Open: true, State: anyState(rng)})
+		case 1:
+			x := hold(40, 30)
+			x.State = schema.StateRefused
+			g.Holds = append(g.Holds, x)
+		}
 	}
 }
 
@@ -229,353 +282,47 @@ func one(b bool) int {
 	return 0
 }
 
-// stated is how many needs there are: of each group that lives the two that are its
-// own, and the test of heaters where there are any.
-func stated(r *compile.Result) int {
-	groups := 0
-	for _, g := range r.Lives[0].Groups {
-		groups += one(lives(r, g))
+// complete checks that on each day from today on each need of each group that lives has
+// one proof, and so has each need of the enclosure, by the strictest of those who live
+// there; and that no other day has one.
+func complete(t *testing.T, r *compile.Result, proofs []prove.Proof, text string) {
+	t.Helper()
+	type of struct {
+		g    *life.Group
+		name string
 	}
-	return 5 + one(r.Plan.Enclosures[0].Heated()) + 2*groups
-}
-
-func lives(r *compile.Result, g *life.Group) bool { return g.Count(r.Today) > 0 }
-
-// result is what is compared of a proof.
-type result struct {
-	Longest, From, To, Times int
-	Breach, Missed           prove.Gap
-	Limit                    prove.Limit
-}
-
-// alone is how many times were longer than usual, and sound since nobody came.
-type alone struct{ whole, half int }
-
-// count finds the longest time and the first that is too long by walking over the
-// days with counters.
-func count(r *compile.Result, p *prove.Proof) (result, alone) {
-	if p.Name.Name == "leftovers" {
-		return countLeftovers(r, p), alone{}
-	}
-	n, today := r.Horizon.Days, r.Horizon.Today
-	met := occasions(r, p)
-	var out result
-	for d := today; d < n; d++ {
-		out.Times += one(met[d])
-	}
-	last := start(r, p, met)
-	w := walk{today: today, last: last, recovered: 1 << 30, out: &out}
-	w.allowed, w.full = figures(r, p)
-	w.known = func(from int) bool { return from < 0 || leftOutSince(r, p, from) }
-	w.waits = func(d int) bool { return waits(r, p, r.Horizon.Date(d)) }
-	for d := last + 1; d < n; d++ {
-		if d == today {
-			w.late = w.waited + 1
-		}
-		if met[d] {
-			w.end(d, 1)
-			continue
-		}
-		if !w.waits(d) {
-			w.waited++
-			if d >= today {
-				w.since++
+	for d := r.Horizon.Today; d < r.Horizon.Days; d++ {
+		want, got := map[of]float64{}, map[of]float64{}
+		for _, g := range r.Lives[0].Groups {
+			if !lives(r, g, d) {
+				continue
 			}
-			w.someone = w.someone || !nobody(r, p, d)
-		}
-		w.some = w.some || nobody(r, p, d)
-	}
-	w.end(n, 0)
-	return out, w.alone
-}
-
-// start is the day from which is counted: the first on which the need was met. Where
-// there is none before today, it is yesterday; or the day before the first that is known
-// to have been left out, which lies before all that is known where an absence does.
-func start(r *compile.Result, p *prove.Proof, met []bool) int {
-	for d := range r.Horizon.Today {
-		if met[d] {
-			return d
-		}
-	}
-	first := r.Horizon.Today
-	for _, c := range leftOut(r, p) {
-		for d := range r.Horizon.Today {
-			switch {
-			case !c.Days.Has(d):
-			case c.Away != nil && c.Away.From.V < r.Horizon.From:
-				return -1
-			default:
-				first = min(first, d)
-			}
-		}
-	}
-	return first - 1
-}
-
-// leftOut are the causes that say that something was left out, and not how the plan has
-// it.
-func leftOut(r *compile.Result, p *prove.Proof) (out []*roster.Cause) {
-	for s := range r.Roster.All() {
-		for k := range s.Causes {
-			switch c := &s.Causes[k]; c.Why {
-			case roster.Skipped, roster.Nobody, roster.Waits, roster.LeftIn, roster.Held:
-				if meets(s, p) {
-					out = append(out, c)
+			stage := g.Stage(r.Horizon.Date(d))
+			for _, n := range g.Sheet.NeedsOf(stage) {
+				own := n.Name.V == "food" || n.Name.V == "leftovers"
+				if n.What.Heated && !r.Plan.Enclosures[0].Heated() || own && stage == "newborn" {
+					continue
+				}
+				k := of{nil, n.Name.V}
+				if own {
+					k.g = g
+				}
+				if have, ok := want[k]; !ok || n.Longest.V.Value < have {
+					want[k] = n.Longest.V.Value
 				}
 			}
 		}
-	}
-	return out
-}
-
-// leftOutSince reports whether something is known to have been left out from a day until
-// today.
-func leftOutSince(r *compile.Result, p *prove.Proof, from int) bool {
-	for _, c := range leftOut(r, p) {
-		for d := from; d < r.Horizon.Today; d++ {
-			if c.Days.Has(d) {
-				return true
+		for k := range proofs {
+			p := &proofs[k]
+			if p.Begin <= d && d < p.End {
+				if _, twice := got[of{p.Group, p.Name.Name}]; twice {
+					t.Fatalf("two proofs of %s on day %d\n%s", p.Name.Name, d, text)
+				}
+				got[of{p.Group, p.Name.Name}] = p.Need.Longest.V.Value
 			}
 		}
-	}
-	return false
-}
-
-// walk is what is counted on the way.
-type walk struct {
-	today, allowed, full int
-	last                 int  // when it was met last
-	waited               int  // days since then that count
-	late                 int  // how late it is today, before anything is done
-	since                int  // days from today on that count
-	some, someone        bool // a day since then with nobody, and one with somebody
-	recovered            int  // days since the last time that was longer than usual
-	soft                 bool // whether the one that was found has excused days in it
-	waits                func(d int) bool
-	known                func(from int) bool // whether something was left out from a day until today
-	out                  *result
-	alone                alone
-}
-
-// excused reports whether a need does not hold on one of some days.
-func (w *walk) excused(from, to int) bool {
-	for d := max(0, from); d < to; d++ {
-		if w.waits(d) {
-			return true
+		if !maps.Equal(want, got) {
+			t.Fatalf("day %d: proven are %v, and the animals need %v\n%s", d, got, want, text)
 		}
 	}
-	return false
-}
-
-// end ends a time on day to, which counts as more days itself.
-func (w *walk) end(to, more int) {
-	half := max(w.allowed, (w.full+1)/2)
-	limit := prove.Limit{Days: w.allowed}
-	if w.full > w.allowed && w.some && !w.someone {
-		switch {
-		case w.recovered+1 >= w.full: // both ends are days of care
-			limit = prove.Limit{Days: w.full, Alone: true}
-		case half > w.allowed:
-			limit = prove.Limit{Days: half, Alone: true, Again: true}
-		}
-	}
-	took := w.waited + more
-	if took > w.allowed && took <= limit.Days {
-		w.alone.half, w.alone.whole = w.alone.half+one(limit.Again), w.alone.whole+one(!limit.Again)
-	}
-	if to >= w.today {
-		gap, from := took, w.last
-		if w.last < w.today && w.late > limit.Days && w.known(w.last) {
-			w.out.Missed = prove.Gap{From: w.last, To: to}
-			gap, from = w.since+more, w.today-1
-			limit = prove.Limit{Days: w.allowed}
-		} else if gap > w.out.Longest {
-			w.out.Longest, w.out.From, w.out.To = gap, w.last, to
-		}
-		// What is the plan's alone is found before what a hold has a part in.
-		if gap > limit.Days && (w.out.Breach == (prove.Gap{}) || w.soft && !w.excused(from, to)) {
-			w.out.Breach, w.out.Limit, w.soft = prove.Gap{From: from, To: to}, limit, w.excused(from, to)
-		}
-	}
-	if w.recovered += to - w.last; took > half {
-		w.recovered = 0
-	}
-	w.last, w.waited, w.since, w.some, w.someone, w.late = to, 0, 0, false, false, 0
-}
-
-// meets reports whether an entry is for a need.
-func meets(s *roster.Entry, p *prove.Proof) bool {
-	all := s.Group == nil && p.Name.Name != "leftovers" // what is left is of one meal
-	return s.Kind.Needs == p.Name && (p.Group == nil || all || s.Group == p.Group)
-}
-
-// occasions are the days on which a need is met: those that stood before today, those
-// that are shown from today on, and what the log has.
-func occasions(r *compile.Result, p *prove.Proof) []bool {
-	met := make([]bool, r.Horizon.Days)
-	for s := range r.Roster.All() {
-		if !meets(s, p) {
-			continue
-		}
-		for d := range met {
-			met[d] = met[d] || d == s.Logged || s.Shown.Has(d) || d < r.Horizon.Today && s.Days.Has(d)
-		}
-	}
-	return met
-}
-
-// nobody reports whether nobody comes to the enclosure on a day, since all of those who
-// meet the need are away: read off the away blocks of the plan.
-func nobody(r *compile.Result, p *prove.Proof, d int) bool {
-	left := false
-	for s := range r.Roster.All() {
-		if s.Days.Has(d) {
-			return false
-		}
-		if s.Once != nil || !meets(s, p) {
-			continue
-		}
-		if left = s.Keeper != "" && gone(r, s.Keeper, d) && !covered(r, s.Keeper, d); !left {
-			return false
-		}
-	}
-	return left
-}
-
-func gone(r *compile.Result, keeper string, d int) bool {
-	on := r.Horizon.Date(d)
-	for _, a := range r.Plan.Aways {
-		if a.Name.V == keeper && a.From.V <= on && on < a.To.V {
-			return true
-		}
-	}
-	return false
-}
-
-// covered reports whether somebody who is there stands in for a keeper on a day.
-func covered(r *compile.Result, keeper string, d int) bool {
-	on := r.Horizon.Date(d)
-	for _, a := range r.Plan.Aways {
-		if a.Name.V != keeper || on < a.From.V || on >= a.To.V || !a.Cover.Set() || gone(r, a.Cover.V, d) {
-			continue
-		}
-		comes := len(a.Visits) == 0
-		for _, v := range a.Visits {
-			_, _, inMonth := on.YMD()
-			comes = comes || v.V.Kind == plan.EachWeekday && v.V.Weekday == on.Weekday() || v.V.Kind == plan.DayOfMonth && v.V.Day == inMonth
-		}
-		if comes {
-			return true
-		}
-	}
-	return false
-}
-
-// anyState holds any of the rows that a need may depend on.
-func anyState(rng *rand.Rand) *schema.State {
-	s := &schema.State{Name: "any"}
-	for _, r := range []schema.Row{schema.RowLive, schema.RowKilled, schema.RowMist, schema.RowDevice, schema.RowDeep} {
-		if rng.IntN(2) == 0 {
-			s.May[r].Manner = schema.Held
-		}
-	}
-	return s
-}
-
-// waits reports whether a need waits on a day, because an animal must not be
-// disturbed for it.
-func waits(r *compile.Result, p *prove.Proof, d civil.Date) bool {
-	row := map[string]schema.Row{"food": schema.RowKilled, "moisture": schema.RowMist, "device-test": schema.RowDevice}[p.Name.Name]
-	sheet := r.Lives[0].Plan.Sheet
-	held := func(all []life.Hold, most int, cool bool) bool {
-		for _, h := range all {
-			if h.Out(row) && (!cool || h.Cool) && h.From <= d && d < h.Until && int(d-h.From) < most {
-				return true
-			}
-		}
-		return false
-	}
-	// A season excuses meals of grown animals where it is a cool rest, and the test of a
-	// heater that is off; no hold is longer than a fast that is looked into.
-	season := 0
-	switch {
-	case p.Name.Name == "device-test":
-		season = 180
-	case p.Name.Name == "food" && sheet.Figure(schema.FigureWinterRest, "") != nil && p.Group.Animals.Stage.V != "young":
-		season = 180
-	}
-	out := held(r.Lives[0].Holds, season, p.Name.Name == "food")
-	for _, g := range r.Lives[0].Groups {
-		if p.Group != nil && p.Group != g {
-			continue
-		}
-		most := 30
-		if f := sheet.Figure(schema.FigureFastAlarm, g.Animals.Stage.V); f != nil {
-			most = int(f.Range.High / (24 * 60))
-		}
-		out = out || held(g.Holds, most, false)
-	}
-	return out
-}
-
-// figures returns how long a time may be, and how long while nobody is there: the
-// strictest of those of the groups.
-func figures(r *compile.Result, p *prove.Proof) (allowed, unattended int) {
-	allowed, unattended = 1<<30, 1<<30
-	for _, g := range r.Lives[0].Groups {
-		if p.Group != nil && p.Group != g || !lives(r, g) {
-			continue
-		}
-		stage := g.Animals.Stage.V
-		for _, n := range r.Lives[0].Plan.Sheet.NeedsOf(stage) {
-			if n.Name.V == p.Name.Name {
-				allowed = min(allowed, int(n.Longest.V.Value/(24*60)))
-			}
-		}
-		days := 0
-		if f := r.Lives[0].Plan.Sheet.Figure(schema.FigureUnattended, stage); f != nil {
-			days = int(f.Range.Low / (24 * 60))
-		}
-		unattended = min(unattended, days)
-	}
-	if p.Group != nil {
-		unattended = 0
-	}
-	return allowed, unattended
-}
-
-// countLeftovers looks, for each live meal, at every day after it.
-func countLeftovers(r *compile.Result, p *prove.Proof) result {
-	n, today := r.Horizon.Days, r.Horizon.Today
-	look := occasions(r, p)
-	allowed, _ := figures(r, p)
-	out := result{Limit: prove.Limit{Days: allowed}}
-	for d := today; d < n; d++ {
-		out.Times += one(look[d])
-	}
-	for s := range r.Roster.All() {
-		if s.Kind.Name != "feed" || s.Group != p.Group || s.Once != nil {
-			continue
-		}
-		for d := max(0, today-allowed); d < n; d++ {
-			if !s.Days.Has(d) || s.Killed != nil && s.Killed.Has(d) || d >= today && !s.Shown.Has(d) {
-				continue // nobody who is told of no meal looks after it
-			}
-			to := d + 1
-			for to < n && !look[to] {
-				to++
-			}
-			if to < today || to == n && n-d <= allowed {
-				continue
-			}
-			if to-d > out.Longest {
-				out.Longest, out.From, out.To = to-d, d, to
-			}
-			if to-d > allowed && out.Breach == (prove.Gap{}) {
-				out.Breach = prove.Gap{From: d, To: to}
-			}
-		}
-	}
-	return out
 }

@@ -62,9 +62,9 @@ var (
 		Why:     "A thermostat that no longer switches off shows nothing until it is too late.",
 		Source:  "the species sheet's need for a test",
 		Instead: "Test them every month."}
-	ruleMissed = &finding.Rule{ID: "need-missed", Severity: finding.Caution, Silence: finding.OnlyCaution,
+	ruleMissed = &finding.Rule{ID: "need-missed", Severity: finding.Urgent, Silence: finding.OnlyCaution,
 		Title:   "A need was not met in time before today.",
-		Why:     "The log says that care was skipped, or nobody was there. That cannot be undone; the next round brings it first, and the animals need a closer look.",
+		Why:     "The log says that care was skipped, or nobody was there. That cannot be undone and refuses nothing; the next round brings it first, and the animals need a closer look.",
 		Source:  "the species sheet's need",
 		Instead: "Do what the round says first, and log what you find."}
 )

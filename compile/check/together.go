@@ -1,0 +1,177 @@
+package check
+
+import (
+	"slices"
+	"strconv"
+
+	"vivary/compile/life"
+	"vivary/plan/finding"
+	"vivary/plan/source"
+	"vivary/schema"
+	"vivary/schema/civil"
+	"vivary/schema/wording"
+)
+
+// origin is where a group is from: the line of the log that made it, else its block.
+func origin(g *life.Group) source.Place {
+	if g.Logged && g.Since.At.Written() {
+		return g.Since.At
+	}
+	return g.Animals.At
+}
+
+// together is where it was written that those who live here are together: the last line
+// of the log that brought some, else the count of the first block.
+func (e *Enclosure) together() source.Place {
+	at, since := e.Life.Groups[0].Animals.Count.At, civil.Date(0)
+	for _, g := range e.Life.Groups {
+		if g.Since.At.Written() && g.Since.V >= since && e.count(g) > 0 && !e.withMother(g) {
+			at, since = g.Since.At, g.Since.V
+		}
+	}
+	return at
+}
+
+// withMother reports whether a group is young that are with their mother: before they are
+// grown they are no company to her.
+func (e *Enclosure) withMother(g *life.Group) bool { return g.Mother != nil && small(e.stage(g)) }
+
+// speciesMixed finds animals that a line of the log brought to those of another species.
+// Nothing else is said of them: they are to go.
+func speciesMixed(r *Rule, e *Enclosure) {
+	for _, g := range e.Life.Groups {
+		n := g.Count(e.Today)
+		if n == 0 || g.Sheet == e.Sheet {
+			continue
+		}
+		kind := "animals of a species that is not known"
+		if g.Sheet != nil {
+			kind = g.Sheet.Name.V
+		}
+		e.Add(finding.Finding{Rule: &r.Rule, At: origin(g), Source: r.Source, Once: "mixed " + e.Plan.Name.V,
+			Text:  g.Animals.Name.V + ", " + strconv.Itoa(n) + " " + kind + ", are with " + e.Sheet.Name.V,
+			Write: "take them out today; in the log: moved and the enclosure that they are in"})
+	}
+}
+
+// changes are the days from today on on which a group comes into another stage, today
+// first.
+func (e *Enclosure) changes() []civil.Date {
+	out := []civil.Date{e.Today}
+	for _, g := range e.Life.Groups {
+		for _, s := range g.Stages {
+			if s.From > e.Today && s.From <= e.Horizon.Last() && !g.Logged {
+				out = append(out, s.From)
+			}
+		}
+	}
+	slices.Sort(out)
+	return slices.Compact(out)
+}
+
+// ahead finds what is so today, or will be once animals of the plan are in their next
+// stage: then it is a caution, since there is time. What a brood of the log comes to is
+// asked about when it has.
+func (e *Enclosure) ahead(is func(on civil.Date) (finding.Finding, bool)) {
+	for _, on := range e.changes() {
+		f, bad := is(on)
+		switch {
+		case !bad:
+		case on == e.Today:
+			e.Add(f)
+			return
+		default:
+			f.Text += ", from " + on.Words() + " on"
+			e.Soft(f, finding.Caution)
+			return
+		}
+	}
+}
+
+func keptAlone(r *Rule, e *Enclosure) {
+	keeping := e.word(schema.FigureKeeping)
+	if keeping != "alone" && keeping != "alone, or mother with brood" || e.compartments() {
+		return
+	}
+	f := e.figure(schema.FigureKeeping)
+	e.ahead(func(on civil.Date) (finding.Finding, bool) {
+		grown, young := e.company(on)
+		if keeping != "alone" && grown == 1 || grown+young < 2 {
+			return finding.Finding{}, false
+		}
+		return finding.Finding{Rule: &r.Rule, At: e.together(), Text: strconv.Itoa(grown+young) + " animals share a box, and " + e.Sheet.Name.V + " is kept one to a box",
+			Limit: e.limit(keeping, f), Source: e.Cite(f), Write: "an enclosure for each"}, true
+	})
+}
+
+// company counts those who share the box on a day. Newborn young do not count, nor do
+// young that are with their mother.
+func (e *Enclosure) company(on civil.Date) (grown, young int) {
+	for _, g := range e.Life.Groups {
+		switch stage, n := g.Stage(on), e.countOn(g, on); {
+		case stage == "newborn", stage == "young" && g.Mother != nil:
+		case stage == "young":
+			young += n
+		default:
+			grown += n
+		}
+	}
+	return grown, young
+}
+
+// oneMale finds grown males together, and cautions of those who will be at their next
+// moult.
+func oneMale(r *Rule, e *Enclosure) {
+	if e.word(schema.FigureKeeping) != "groups of one male" || e.compartments() {
+		return
+	}
+	grown, soon := 0, 0
+	at := e.Life.Groups[0].Animals.Count.At
+	for _, g := range e.Life.Groups {
+		males := min(g.Animals.Count.V.Males, e.count(g))
+		switch e.stage(g) {
+		case "adult", "":
+			grown += males
+		case "subadult":
+			soon += males
+		default:
+			continue
+		}
+		if males > 0 && grown+soon > 1 {
+			if at = g.Animals.Count.At; g.Logged {
+				at = origin(g)
+			}
+		}
+	}
+	f := e.figure(schema.FigureKeeping)
+	x := finding.Finding{Rule: &r.Rule, At: at, Limit: e.limit("one male to a group", f), Source: e.Cite(f), Write: "count = \"1.2\", and another enclosure"}
+	switch {
+	case grown > 1:
+		x.Text = strconv.Itoa(grown) + " grown males are together"
+		e.Add(x)
+	case grown+soon > 1:
+		x.Text = strconv.Itoa(grown+soon) + " males will be together once " + wording.Count(soon, "subadult one is", "subadult ones are") + " grown"
+		e.Soft(x, finding.Caution)
+	}
+}
+
+// quarantineMixed passes over a mother with her own young, who are in it together.
+func quarantineMixed(r *Rule, e *Enclosure) {
+	for _, g := range e.Life.Groups {
+		if g.Quarantined <= e.Today || g.Count(e.Today) == 0 {
+			continue
+		}
+		for _, o := range e.Life.Groups {
+			if o == g || o.Mother == g || g.Mother == o || o.Count(e.Today) == 0 || o.Quarantined == g.Quarantined {
+				continue
+			}
+			at := g.Animals.Arrived.At
+			if !at.Written() || g.Logged {
+				at = origin(g)
+			}
+			e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: g.Animals.Name.V + " are in quarantine until " + g.Quarantined.Words() + ", and share their enclosure with " + o.Animals.Name.V, Source: r.Source,
+				Write: "an enclosure of their own until then", Also: []finding.Related{{At: origin(o), Text: "the others"}}})
+			return
+		}
+	}
+}

@@ -1,0 +1,143 @@
+package check_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"vivary/compile"
+	"vivary/compile/check"
+	"vivary/compile/life"
+	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/plan/source"
+	"vivary/schema/quantity"
+)
+
+// log is a place that no block of the plan has.
+var logLine = source.Place{File: 1, Start: 900000, End: 900010}
+
+// joined adds animals to the first enclosure of a compiled plan as the log would, and says
+// what rules find of them: lines of "severity rule", those at the line of the log with a
+// mark.
+func joined(r *compile.Result, rules []string, groups ...*life.Group) string {
+	l := *r.Lives[0]
+	l.Groups = append(slices.Clone(l.Groups), groups...)
+	c := &check.Collection{Plan: r.Plan, Today: r.Today, Horizon: r.Horizon, Lives: []*life.Enclosure{&l}, Roster: r.Roster}
+	c.Whole()
+	var out []string
+	for _, f := range c.One(0) {
+		if !slices.Contains(rules, f.Rule.ID) {
+			continue
+		}
+		text := f.Severity.String() + " " + f.Rule.ID
+		if f.At == logLine {
+			text += " (log)"
+		}
+		out = append(out, text)
+	}
+	return strings.Join(out, "; ")
+}
+
+// whom are the rules about who lives with whom, and how much room they need.
+var whom = []string{"kept-alone", "species-mixed", "two-males", "quarantine-mixed", "group-large", "mixed-sizes", "moult-in-group", "floor-small", "brood-in-group", "hides-few", "outgrows-soon", "need-unstated"}
+
+// group is one that the log made.
+func group(r *compile.Result, sheet *plan.SpeciesSheet, mother *life.Group, n int, stages ...life.Stretch) *life.Group {
+	a := &plan.Animals{}
+	a.Name.V, a.At = "from-the-log", logLine
+	g := &life.Group{Animals: a, Sheet: sheet, Logged: true, Mother: mother, Stages: stages, Numbers: []life.Number{{From: r.Today - 5, Count: n}}}
+	g.Since.V, g.Since.At = r.Today-5, logLine
+	return g
+}
+
+// kept is an enclosure of one female of a species.
+func kept(t *testing.T, species, animals string) *compile.Result {
+	t.Helper()
+	return compiled(t, "species = \""+species+"\"\nhousing {\n  inside = \"40 x 30 x 35 cm\"\n  lid    = \"solid, latched\"\n  depth  = \"12 cm\"\n  hides  = 1\n}\nanimals \"one\" {\n"+animals+"}\n")
+}
+
+const female = "  count = \"0.1\"\n  stage = \"adult\"\n"
+
+// TestBroodWithItsMother: young with their mother are no crowd and no mixed sizes, in any
+// species, before they are grown; then they are.
+func TestBroodWithItsMother(t *testing.T) {
+	for _, species := range []string{"pandinus-imperator", "hadrurus-arizonensis", "brachypelma-hamorii", "mastigoproctus-giganteus"} {
+		r := kept(t, species, female)
+		mother := r.Lives[0].Groups[0]
+		mother.Brood = true
+		at := func(stage string) life.Stretch { return life.Stretch{From: r.Today - 5, Stage: stage} }
+		crowd := []string{"kept-alone", "group-large", "mixed-sizes", "moult-in-group", "floor-small", "hides-few", "brood-in-group"}
+		for _, stage := range []string{"newborn", "young"} {
+			if got := joined(r, crowd, group(r, mother.Sheet, mother, 25, at(stage))); got != "" {
+				t.Errorf("%s with 25 %s: %s", species, stage, got)
+			}
+		}
+		got := joined(r, crowd, group(r, mother.Sheet, mother, 25, at("juvenile")))
+		if want := map[bool]string{true: "group-large", false: "kept-alone"}[species == "pandinus-imperator"]; !strings.Contains(got, want+" (log)") {
+			t.Errorf("%s with 25 juveniles: %s", species, got)
+		}
+	}
+}
+
+// TestMovedTogether: what a move brings together is found where the move was written, and
+// once.
+func TestMovedTogether(t *testing.T) {
+	adult := func(r *compile.Result) life.Stretch { return life.Stretch{From: r.Today - 5, Stage: "adult"} }
+	spider := kept(t, "brachypelma-hamorii", female)
+	if got := joined(spider, whom, group(spider, spider.Plan.Enclosures[0].Sheet, nil, 1, adult(spider))); !strings.Contains(got, "error kept-alone (log)") {
+		t.Errorf("two spiders: %s", got)
+	}
+	scorpions := kept(t, "pandinus-imperator", female)
+	if got := joined(scorpions, whom, group(scorpions, spider.Plan.Enclosures[0].Sheet, nil, 1, adult(scorpions))); got != "error species-mixed (log)" {
+		t.Errorf("a spider with scorpions: %s", got)
+	}
+	if got := joined(scorpions, whom, group(scorpions, nil, nil, 1, adult(scorpions))); got != "error species-mixed (log); error need-unstated (log)" {
+		t.Errorf("nobody knows what with scorpions: %s", got)
+	}
+	whips := kept(t, "damon-diadema", "  count = \"1.1\"\n  stage = \"adult\"\n")
+	male := group(whips, whips.Plan.Enclosures[0].Sheet, nil, 1, adult(whips))
+	male.Animals.Count.V = quantity.Count{Males: 1}
+	if got := joined(whips, whom, male); !strings.Contains(got, "error two-males (log)") {
+		t.Errorf("two male whip spiders: %s", got)
+	}
+	apart := group(whips, whips.Plan.Enclosures[0].Sheet, nil, 1, adult(whips))
+	apart.Quarantined = whips.Today + 30
+	if got := joined(whips, whom, apart); !strings.Contains(got, "error quarantine-mixed (log)") {
+		t.Errorf("from quarantine to the others: %s", got)
+	}
+}
+
+// TestStagesToCome: what a later stage brings is a caution with its day, while there is
+// time; of a brood of the log it is asked about when it has come.
+func TestStagesToCome(t *testing.T) {
+	r := kept(t, "brachypelma-hamorii", "  count = 20\n  stage = \"newborn\"\n")
+	g := r.Lives[0].Groups[0]
+	g.Stages = []life.Stretch{{From: r.Today - 5, Stage: "newborn"}, {From: r.Today + 20, Stage: "young"}}
+	if got := joined(r, whom); !strings.Contains(got, "caution kept-alone") {
+		t.Errorf("newborns of the plan: %s", got)
+	}
+	g.Logged = true
+	if got := joined(r, whom); strings.Contains(got, "kept-alone") {
+		t.Errorf("newborns of the log: %s", got)
+	}
+	for count, want := range map[string]string{"2.2": "caution two-males", "1.3": "", "0.4": ""} {
+		r := kept(t, "damon-diadema", "  count = \""+count+"\"\n  stage = \"subadult\"\n")
+		if got := joined(r, []string{"two-males"}); got != want {
+			t.Errorf("%s subadults: %q, and want %q", count, got, want)
+		}
+	}
+}
+
+// TestNewbornForWeeks: young are newborn for weeks; a block that says so for longer is
+// urgent, as what time does is, and refuses nothing. Where the log has their first moult it
+// is only history.
+func TestNewbornForWeeks(t *testing.T) {
+	const brood = "animals \"brood\" {\n  count  = 12\n  stage  = \"newborn\"\n  born   = \"2026-01-01\"\n  origin = \"captive bred\"\n  paper  = \"bred here\"\n}\n"
+	if found := of(compiled(t, brood), "newborn-late"); len(found) != 1 || found[0].Severity != finding.Urgent {
+		t.Errorf("found %+v", found)
+	}
+	if found := of(compiled(t, brood+"2026-02-01 box brood moult 12\n"), "newborn-late"); len(found) != 0 {
+		t.Errorf("with their moult found %+v", found)
+	}
+}

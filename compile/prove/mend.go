@@ -1,0 +1,227 @@
+package prove
+
+import (
+	"strconv"
+	"strings"
+	"time"
+
+	"vivary/compile/recur"
+	"vivary/compile/roster"
+	"vivary/plan"
+	"vivary/plan/source"
+	"vivary/schema"
+	"vivary/schema/civil"
+	"vivary/schema/wording"
+)
+
+// mend returns the line that can be changed, what to write there, and a key by which
+// breaches of one cause are said once.
+func (b *breach) mend() (at source.Place, write, once string) {
+	switch {
+	case b.nothing:
+		return b.owner(), b.bring(), ""
+	case b.unshown != nil:
+		return b.mendShown()
+	case b.unfit != nil && b.away == nil:
+		return b.unfit.At, "as many people as are there and trained for it", "people " + place(b.unfit.At)
+	case b.away != nil && !b.Name.PerMeal:
+		return b.mendAway()
+	case b.Name.PerMeal && b.away != nil:
+		return b.care(), "killed = true, or somebody who comes on the day after", ""
+	case b.Name.PerMeal:
+		return b.care(), "leftovers = \"" + wording.Days(b.Allowed) + "\", or killed = true", ""
+	case len(b.held) > 0 && b.soft(b.Breach):
+		return b.held[0].At, b.mendHeld(), ""
+	case b.shownBefore:
+		by := b.s.Horizon.Date(max(b.today, b.Breach.From+b.Limit.Days))
+		return b.care(), "from = \"" + by.String() + "\", or sooner: what calendars showed until today counts", ""
+	}
+	if x := b.noRound; x != nil && len(x.Round.On) > 0 {
+		return x.Round.On[0].At, "more days in on: the " + x.Round.Shown() + " is not held often enough, or another round for this care", "round " + place(x.Round.At)
+	}
+	at = b.care()
+	return at, b.oftener(), "every " + place(at) + b.Name.Name
+}
+
+// oftener says how often would do, in the words that were typed where they can.
+func (b *breach) oftener() string {
+	x := b.written()
+	switch {
+	case x != nil && x.Timing.AfterLast.Set():
+		return "after_last = \"" + wording.Days(b.Allowed) + "\", or less"
+	case x != nil && len(x.Timing.On) > 0 && x.Timing.On[0].V.Kind == plan.EachWeekday:
+		if on := weekdays(b.Allowed, b.s.Horizon.Date(max(b.Breach.From, 0)), recur.MaxDate); on != "" {
+			return "on = " + on + ", or more days"
+		}
+	}
+	return "every = \"" + wording.Step(b.Allowed) + "\", or more often"
+}
+
+// place makes a key of a place.
+func place(at source.Place) string {
+	return strconv.Itoa(int(at.File)) + ":" + strconv.Itoa(int(at.Start)) + " "
+}
+
+// bring says what block would bring what nothing does.
+func (b *breach) bring() string {
+	if b.Name == schema.NeedFood {
+		if b.Group != nil && b.Group.Logged {
+			return "an animals block for them, or where they went in the log; until then offer food by hand, and log fed"
+		}
+		name := b.Life.Plan.Name.V
+		if b.Group != nil {
+			name = b.Group.Animals.Name.V
+		}
+		return "feeding \"" + name + "\", with every = \"" + wording.Step(b.Allowed) + "\", per_animal and prey in it"
+	}
+	return "a care block of a kind that brings " + b.Name.Noun + ", with every = \"" + wording.Step(b.Allowed) + "\""
+}
+
+// mendShown is for care that no calendar shows to who does it.
+func (b *breach) mendShown() (at source.Place, write, once string) {
+	x := b.unshown
+	l := b.s.Lacking(x, x.Unshown(max(b.today, b.Breach.From+1)))
+	switch {
+	case l.At.Written():
+	case x.FromSheet:
+		l.At = b.owner()
+	default:
+		l.At = b.care()
+	}
+	return l.At, l.Write, x.UnshownFor()
+}
+
+// mendHeld is for a hold that is longer than any should be: the log says how it went
+// on, where nothing else ends it.
+func (b *breach) mendHeld() string {
+	h := b.held[0]
+	switch {
+	case h.Open:
+		return "in the log, how it went on: it is held " + h.End
+	case b.seen():
+		return "nothing in the plan: offer one killed item, and log fed or refused"
+	}
+	return "an earlier end"
+}
+
+// mendAway is for an absence: with what visits, or until which day, it would be
+// sound, and what is filled on the eve.
+func (b *breach) mendAway() (at source.Place, write, once string) {
+	const full = "; on the eve every dish is filled"
+	a := b.away
+	eve := b.s.Horizon.Date(max(b.Breach.From, 0))
+	from := min(eve, a.From.V-1) // all visits are written anew
+	if _, there := b.s.People.Doer(a.Name.V, max(0, int(a.From.V-1-b.s.Horizon.From))); !there || a.From.V > eve+1 {
+		from = a.From.V - 7 // somebody comes on its first day
+	}
+	visits, back := weekdays(b.apart(), from, a.To.V), eve+civil.Date(b.Limit.Days)
+	switch {
+	case b.unfit != nil:
+		at, write = a.At, "somebody who is trained for it, on those days"
+	case b.keepers && back > a.From.V:
+		at, write = a.To.At, "to = \""+back.String()+"\" at the latest: whoever stands in does not do this"
+	case b.keepers:
+		at, write = a.To.At, "an earlier day: whoever stands in does not do this"
+	case len(a.Visits) > 0 && visits != "" && strings.Count(visits, ",") >= len(a.Visits): // more of them
+		at, write = a.Visits[0].At, "visits = "+visits+full
+	case len(a.Visits) > 0:
+		at, write = a.Visits[0].At, "no visits, so that "+a.Cover.V+" comes every day"
+	case a.Cover.Set():
+		at, write = a.Cover.At, "a cover who is there on those days"
+	default:
+		at, write = a.At, "cover = \"…\", every day"
+		if visits != "" {
+			write = "cover = \"…\" with visits = " + visits
+		}
+		if back > a.From.V {
+			write = "to = \"" + back.String() + "\" at the latest, or " + write
+		}
+		write += full
+	}
+	return at, write, "away " + place(a.At)
+}
+
+// apart is how far apart visits may be for a breach.
+func (b *breach) apart() int {
+	if b.Limit.Often {
+		return b.Allowed
+	}
+	return b.repeated()
+}
+
+// weekdays writes the fewest weekdays on which visits are never further apart than so
+// many days, from a day with somebody there until the return; "" where only every day
+// will do. Days on which nobody is away are not named.
+func weekdays(apart int, from, until civil.Date) string {
+	n := 1
+	for n < 7 && (7+n-1)/n > apart {
+		n++
+	}
+	if n == 7 {
+		return ""
+	}
+	step := func(k int) int { // of the kth visit, in days
+		if n == 1 {
+			return 7*(k-1) + min(apart, 7)
+		}
+		return k * 7 / n
+	}
+	var on [7]bool
+	last := from
+	for k := 1; k <= n && (k == 1 || int(until-last) > apart); k++ {
+		last = from + civil.Date(step(k))
+		on[(last.Weekday()+6)%7] = true
+	}
+	var out []string
+	for k, visit := range on { // a week begins on Monday
+		if visit {
+			out = append(out, strconv.Quote(strings.ToLower(time.Weekday((k + 1) % 7).String()[:3])))
+		}
+	}
+	return "[" + strings.Join(out, ", ") + "]"
+}
+
+// written is care of the plan's own, or nil.
+func (p *Proof) written() *roster.Entry {
+	for _, x := range p.By {
+		if x.Timing != nil && !x.FromSheet {
+			return x
+		}
+	}
+	return nil
+}
+
+// care is the plan line of the care: how often it is done, where the plan wrote it,
+// else the animals or the enclosure.
+func (p *Proof) care() source.Place {
+	x := p.written()
+	if x == nil {
+		return p.owner()
+	}
+	if at := timingPlace(x.Timing); at.Written() {
+		return at
+	}
+	return x.Origin
+}
+
+func (p *Proof) owner() source.Place {
+	switch {
+	case p.Group != nil && p.Group.Logged && p.Group.Since.At.Written():
+		return p.Group.Since.At
+	case p.Group != nil:
+		return p.Group.Animals.At
+	}
+	return p.Life.Plan.At
+}
+
+func timingPlace(t *plan.Timing) source.Place {
+	switch {
+	case t.Every.Set():
+		return t.Every.At
+	case len(t.On) > 0:
+		return t.On[0].At
+	case t.Cron.Set():
+		return t.Cron.At
+	}
+	return t.AfterLast.At
+}
