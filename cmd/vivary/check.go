@@ -29,8 +29,11 @@ func checkPlan(w *world, f *flags, args []string) int {
 		}
 		fmt.Fprintln(w.out, r.Verdict())
 	}
-	if r.Refused() {
+	switch {
+	case r.Refused():
 		return refused
+	case f.urgentFails && r.Urgent() > 0:
+		return pressing
 	}
 	return fine
 }
@@ -78,8 +81,9 @@ func checkJSON(w *world, r *compile.Result) {
 	}
 	out := struct {
 		Refused  bool          `json:"refused"`
+		Urgent   int           `json:"urgent"` // how many of the findings
 		Findings []jsonFinding `json:"findings"`
-	}{r.Refused(), []jsonFinding{}}
+	}{r.Refused(), r.Urgent(), []jsonFinding{}}
 	for i := range r.Findings {
 		f := &r.Findings[i]
 		j := jsonFinding{Rule: f.Rule.ID, Severity: f.Severity.String(), At: at(f.At), Text: f.Text, Limit: f.Limit, Source: f.Source, Write: f.Write}

@@ -409,7 +409,7 @@ func (p *Proof) missed(s *roster.Roster) finding.Finding {
 	was.Breach, was.Limit = p.Missed, p.Late
 	b := was.breach(s)
 	until := h.Date(min(p.Missed.To, h.Days-1))
-	f := finding.Finding{Rule: ruleMissed, At: p.care(), In: p.Life.Plan.Whole, Limit: b.limits(), Source: b.source(), Also: b.also(),
+	f := finding.Finding{Rule: RuleMissed, At: p.care(), In: p.Life.Plan.Whole, Limit: b.limits(), Source: b.source(), Also: b.also(),
 		Text:  p.subject() + ": " + wording.Days(p.length(p.Missed)) + " without " + p.Name.Noun + ", from " + h.Date(p.Missed.From).Words() + " to " + until.Words(),
 		Write: "nothing: it comes first in the round of " + until.Short() + "; look closely at the animals", Once: "missed " + place(p.Life.Plan.Whole)}
 	if p.Missed.To >= h.Days {
@@ -420,6 +420,9 @@ func (p *Proof) missed(s *roster.Roster) finding.Finding {
 	}
 	if p.Missed.From < 0 {
 		f.Text = p.subject() + ": more than " + wording.Days(horizon.Past) + " without " + p.Name.Noun
+	}
+	if p.Missed.To >= p.today && p.Need.Severity.V != "caution" {
+		f.Severity = finding.Urgent // it is not met to this day
 	}
 	return f
 }

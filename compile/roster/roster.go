@@ -115,7 +115,15 @@ type Roster struct {
 	In        map[*plan.Round][]*Entry // the entries of each round, in walking order
 	Calendars []Calendar               // as in the plan; one that shows everything where it has none
 	Findings  []finding.Finding
+	// Pressing is what is urgent in an enclosure and no question of the log asks, each in
+	// the words of a round: it stands first in every round that passes, from today on for
+	// so many days as PressedFor. It is known once all is judged.
+	Pressing map[*life.Enclosure][]string
 }
+
+// PressedFor is for how many days what is urgent stands first in the rounds of a calendar:
+// feeds are fetched late and built seldom. Common practice, no source.
+const PressedFor = 14
 
 // Shared is what the entries of every enclosure depend on beside the enclosure's own
 // plan and log.

@@ -40,6 +40,7 @@ func New(s *roster.Roster, r *plan.Round, picks []roster.Pick) *Round {
 	}
 	for i, l := range g.lives {
 		g.held(l, i)
+		g.pressing(l, i, picks)
 	}
 	return Make(r, s.Horizon, g.places, g.items, g.holds)
 }
@@ -67,6 +68,32 @@ func (g *gatherer) apart(l *life.Enclosure) int {
 	h := g.roster.Horizon
 	return min(max(0, int(until-h.From)), h.Days)
 }
+
+// pressing adds what is urgent in an enclosure, on the next days on which the round
+// passes it.
+func (g *gatherer) pressing(l *life.Enclosure, place int, picks []roster.Pick) {
+	said := g.roster.Pressing[l]
+	if len(said) == 0 {
+		return
+	}
+	h := g.roster.Horizon
+	days, next := h.New(), h.New()
+	for _, p := range picks {
+		if p.Entry.Life == l {
+			days.Union(p.Days)
+		}
+	}
+	next.AddRun(h.Today, min(h.Today+roster.PressedFor, h.Days), h.Days)
+	days.Keep(next)
+	for k, text := range said {
+		g.items = append(g.items, Item{Task: Task{Kind: schema.KindOther, Phrase: text, Own: true}, Place: place, Days: days,
+			Rank: 3*before + k, Minutes: pressed, High: true, Passing: true})
+	}
+}
+
+// pressed is how many minutes a look at something urgent takes, before anything is done
+// about it. Common practice, no source.
+const pressed = 5
 
 // entry adds what an entry is in the round. A day on which it is caught up is a task
 // of its own, before all others, and so is the last water before days when nobody
@@ -151,10 +178,12 @@ func FillUps(x *roster.Entry) horizon.Days {
 // FillUp is what an entry asks for on one of its FillUps, where it stands alone.
 func FillUp(s *roster.Roster, x *roster.Entry, on int) Task { return fill(s, x, TaskOf(x), on) }
 
+// before is by how much something comes before what is done in its usual order.
+const before = -1000
+
 // urgency is the order in which things are caught up: water, then the young, then
 // the rest.
 func urgency(x *roster.Entry, today civil.Date) int {
-	const before = -1000
 	switch {
 	case x.Kind.Water:
 		return 2*before + x.Kind.Rank
