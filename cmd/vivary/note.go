@@ -6,6 +6,7 @@ import (
 	"os"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strings"
 
 	"github.com/spf13/afero"
@@ -78,7 +79,7 @@ func note(w *world, f *flags, args []string) int {
 	if bad := about(after, filepath.ToSlash(path), start); len(bad) > 0 {
 		p := finding.Printer{Files: after.Plan.Files, Color: w.color && w.live}
 		_ = p.Print(w.err, bad)
-		if finding.Refuses(bad) {
+		if slices.ContainsFunc(bad, wrong) {
 			fmt.Fprintln(w.err, "\nNothing was written.")
 			return refused
 		}
@@ -128,6 +129,10 @@ func about(r *compile.Result, path string, start int) []finding.Finding {
 	}
 	return out
 }
+
+// wrong reports whether a finding about a new line keeps it from being written. In the
+// log it would refuse nothing; here whoever writes it can still put it right.
+func wrong(f finding.Finding) bool { return f.Rule.Slip || f.Rule.Severity.Refuses() }
 
 func appendTo(disk afero.Fs, path string, text []byte) error {
 	if err := disk.MkdirAll(filepath.Dir(path), 0o755); err != nil {
