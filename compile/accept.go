@@ -70,7 +70,7 @@ func accept(c *plan.Collection, all []finding.Finding, today civil.Date) []findi
 				about.Add(finding.Finding{Rule: ruleAcceptLong, At: a.Until.At, Text: r.ID + " would be accepted until " + a.Until.V.Words(),
 					Limit: "a year and a month ahead", Write: "until = \"" + (today + 365).String() + "\", or sooner",
 					Edits: finding.Instead(a.Until.At, a.Until.V.String(), (today + 365).String())})
-			case a.Until.Set():
+			case accepts(a, today):
 				silenced[silence{e.Whole, r}] = true
 			}
 		}
@@ -86,6 +86,12 @@ func accept(c *plan.Collection, all []finding.Finding, today civil.Date) []findi
 		}
 	}
 	return append(all, about.All...)
+}
+
+// accepts reports whether an accept block silences its rule today.
+func accepts(a *plan.Accept, today civil.Date) bool {
+	r := FindRule(a.Name.V)
+	return r != nil && r.Silence != finding.Never && a.Until.Set() && a.Until.V > today && int(a.Until.V-today) <= longestAccept
 }
 
 // back makes of what an accept block silenced until its end what it is now. Time alone
