@@ -1,6 +1,7 @@
 package prove
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 	"time"
@@ -126,12 +127,23 @@ func (b *breach) severity() finding.Severity {
 	switch {
 	case b.skipped || b.excuses(b.Breach):
 		return finding.Caution
+	case b.over():
+		return finding.Urgent // time alone brought it
 	case b.Times == 0:
 		return finding.Error
 	case b.Need.Severity.V == "caution":
 		return finding.Caution
 	}
 	return finding.Error
+}
+
+// over reports whether all that met the need has come to an end of which the plan told,
+// and that day has passed.
+func (b *breach) over() bool {
+	today := b.s.Horizon.Now()
+	return len(b.By) > 0 && !slices.ContainsFunc(b.By, func(x *roster.Entry) bool {
+		return x.Timing == nil || !x.Timing.Until.Set() || x.Timing.Until.V >= today
+	})
 }
 
 func (b *breach) finding() finding.Finding {
