@@ -2,6 +2,7 @@ package compile
 
 import (
 	"slices"
+	"strings"
 
 	"vivary/compile/life"
 	"vivary/compile/prove"
@@ -31,7 +32,7 @@ func (r *Result) press(all []finding.Finding) {
 		}
 		text := f.Rule.Now
 		if text == "" {
-			text = f.Text
+			text = strings.TrimPrefix(f.Text, l.Plan.Name.V+": ") // the round names it
 		}
 		if r.Roster.Pressing == nil {
 			r.Roster.Pressing = map[*life.Enclosure][]string{}

@@ -127,8 +127,10 @@ func (b *breach) severity() finding.Severity {
 	switch {
 	case b.skipped || b.excuses(b.Breach):
 		return finding.Caution
-	case b.over():
+	case b.over() && b.Need.Severity.V != "caution":
 		return finding.Urgent // time alone brought it
+	case b.over():
+		return finding.Caution
 	case b.Times == 0:
 		return finding.Error
 	case b.Need.Severity.V == "caution":

@@ -69,32 +69,6 @@ func (g *gatherer) apart(l *life.Enclosure) int {
 	return min(max(0, int(until-h.From)), h.Days)
 }
 
-// pressing adds what is urgent in an enclosure, on the next days on which the round
-// passes it.
-func (g *gatherer) pressing(l *life.Enclosure, place int, picks []roster.Pick) {
-	said := g.roster.Pressing[l]
-	if len(said) == 0 {
-		return
-	}
-	h := g.roster.Horizon
-	days, next := h.New(), h.New()
-	for _, p := range picks {
-		if p.Entry.Life == l {
-			days.Union(p.Days)
-		}
-	}
-	next.AddRun(h.Today, min(h.Today+roster.PressedFor, h.Days), h.Days)
-	days.Keep(next)
-	for k, text := range said {
-		g.items = append(g.items, Item{Task: Task{Kind: schema.KindOther, Phrase: text, Own: true}, Place: place, Days: days,
-			Rank: 3*before + k, Minutes: pressed, High: true, Passing: true})
-	}
-}
-
-// pressed is how many minutes a look at something urgent takes, before anything is done
-// about it. Common practice, no source.
-const pressed = 5
-
 // entry adds what an entry is in the round. A day on which it is caught up is a task
 // of its own, before all others, and so is the last water before days when nobody
 // comes.
@@ -296,9 +270,12 @@ func (g *gatherer) held(l *life.Enclosure, place int) {
 	}
 }
 
+// Brief is the name of an enclosure, where it stands alone.
+func Brief(l *life.Enclosure) string { return brief(l.Plan.Shown()) }
+
 // Target is the name of what a series is for, where it stands alone.
 func Target(x *roster.Entry) string {
-	name := brief(x.Life.Plan.Shown())
+	name := Brief(x.Life)
 	if x.Group != nil && len(x.Life.Groups) > 1 {
 		name += " " + x.Group.Animals.Name.V
 	}
