@@ -160,7 +160,7 @@ func TestToldDaysCount(t *testing.T) {
   limit: 3 days at the longest, need "water" of fixture
   write: from = "2027-05-01", or sooner: what calendars showed until today counts
 `},
-		{name: "too long already", from: "2027-05-01", told: told("2027-04-27"), want: `every = "3 days" | caution [need-missed] ash: 4 days without fresh water, from Tue 27 Apr 2027 to Sat 1 May 2027
+		{name: "too long already", from: "2027-05-01", told: told("2027-04-27"), want: `every = "3 days" | urgent [need-missed] ash: 4 days without fresh water, from Tue 27 Apr 2027 to Sat 1 May 2027
   limit: 3 days at the longest, need "water" of fixture
   write: nothing: it comes first in the round of Sat 1 May; look closely at the animals
 `},
@@ -171,7 +171,7 @@ func TestToldDaysCount(t *testing.T) {
   limit: 3 days at the longest, need "water" of fixture
   write: every = "3 days", or more often
 `},
-		{name: "known until long ago", from: "2027-05-03", told: feeds{map[string][]string{"ash/water": {"2027-03-05"}}, day("2027-03-01"), day("2027-03-06")}, want: `every = "3 days" | caution [need-missed] ash: 59 days without fresh water, from Fri 5 Mar 2027 to Mon 3 May 2027
+		{name: "known until long ago", from: "2027-05-03", told: feeds{map[string][]string{"ash/water": {"2027-03-05"}}, day("2027-03-01"), day("2027-03-06")}, want: `every = "3 days" | urgent [need-missed] ash: 59 days without fresh water, from Fri 5 Mar 2027 to Mon 3 May 2027
   limit: 3 days at the longest, need "water" of fixture
   write: nothing: it comes first in the round of Mon 3 May; look closely at the animals
 `},

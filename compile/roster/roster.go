@@ -107,7 +107,7 @@ func (e *Entry) Planned(d civil.Date) bool {
 }
 
 // Roster is all entries of a collection, with the days of its people and what falls
-// into its calendars. It is not changed once Make has returned it.
+// into its calendars. But for Pressing it is not changed once Make has returned it.
 type Roster struct {
 	*Shared
 	Lives     []*life.Enclosure        // in walking order
