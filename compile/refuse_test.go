@@ -10,6 +10,7 @@ import (
 
 	"vivary/compile"
 	"vivary/compile/check"
+	"vivary/compile/feeds"
 	"vivary/compile/rounds"
 	"vivary/internal/planned"
 	"vivary/internal/randomplan"
@@ -218,28 +219,63 @@ func TestSeenNeverRefuses(t *testing.T) {
 }
 
 // TestTimeNeverRefuses: a plan that builds today builds on every day to come, whatever of
-// it has passed. Left out is care of which the plan itself says that it ends on a day
-// still ahead: the proof looks ahead for a year and sees such an end only once it comes
-// near enough.
+// it has passed. It is built again every three weeks, and the last feeds are known.
 func TestTimeNeverRefuses(t *testing.T) {
 	tried := 0
-	for seed := range uint64(600) {
+	for seed := range uint64(40) {
 		p := randomplan.New(seed)
 		files := p.Files(p.Today)
 		if before := compiledFresh(t, files, p.Today.String()); before.Plan.Location == nil || before.Refused() {
 			continue
 		}
-		rng := rand.New(rand.NewPCG(seed, 8))
-		for range 3 {
-			day := p.Today + civil.Date(1+rng.IntN(700))
-			if r := compiledFresh(t, files, day.String()); r.Refused() && !strings.Contains(refusal(r), "to the end of what was looked at") {
+		var told [][]byte
+		for day := p.Today; day < p.Today+500; day += 21 {
+			r := compiledTold(t, files, day, told)
+			if r.Refused() {
 				t.Errorf("seed %d, built on %s: on %s refused: %s", seed, p.Today, day, refusal(r))
+				break
+			}
+			told = nil
+			for _, f := range feeds.Of(r) {
+				text, _ := f.Bytes(nil)
+				told = append(told, text)
 			}
 			tried++
 		}
 	}
 	if tried < 150 {
 		t.Errorf("only %d days were tried", tried)
+	}
+}
+
+// TestManyLines: a log full of lines, true or not, refuses nothing, and calendars are made
+// of what is left.
+func TestManyLines(t *testing.T) {
+	tried := 0
+	for seed := range uint64(150) {
+		p := randomplan.New(seed)
+		files := map[string]string{"plan.care.hcl": p.Text()}
+		now := p.Today.String()
+		if before := compiledFresh(t, files, now); before.Plan.Location == nil || before.Refused() {
+			continue
+		}
+		rng := rand.New(rand.NewPCG(seed, 9))
+		for range 12 {
+			files["more.care.log"] += randomLine(p, rng)
+		}
+		r := compiledFresh(t, files, now)
+		if r.Refused() {
+			t.Fatalf("seed %d: refused: %s\n%s", seed, refusal(r), files["more.care.log"])
+		}
+		for _, f := range feeds.Of(r) {
+			if _, err := f.Bytes(nil); err != nil {
+				t.Errorf("seed %d: %s: %v", seed, f.Name, err)
+			}
+		}
+		tried++
+	}
+	if tried < 50 {
+		t.Errorf("only %d logs were tried", tried)
 	}
 }
 
@@ -273,6 +309,44 @@ func refusal(r *compile.Result) string {
 		}
 	}
 	return ""
+}
+
+func compiledTold(t *testing.T, files map[string]string, day civil.Date, heads [][]byte) *compile.Result {
+	t.Helper()
+	c, found := planned.Files(t, files)
+	in := compile.Input{Plan: c, Loaded: found, Now: day.At(12*60, c.Location)}
+	if heads != nil {
+		in.Told = feeds.ReadTold(c.About.Name.V, heads)
+	}
+	return compile.From(in)
+}
+
+// TestEndComesNear: an end of care that was built once refuses nothing when it comes near.
+// It is worth knowing, then urgent; one that was just written is an error.
+func TestEndComesNear(t *testing.T) {
+	files := planned.With(house+box("colony", "pandinus-imperator", "3", "  care \"water\" {\n    every = \"2 days\"\n    until = \"2028-06-30\"\n  }\n"), "")
+	var heads [][]byte
+	said := map[string]bool{}
+	end := planned.Day("2028-06-30")
+	for day := end - 500; day < end+40; day += 9 {
+		r := compiledTold(t, files, day, heads)
+		got := worst(r, "water-gap")
+		said[got] = true
+		if want := day >= end-14; r.Refused() || want != (got == "urgent") {
+			t.Fatalf("%d days before the end: %q, refused is %v", end-day, got, r.Refused())
+		}
+		if left := end - day; left < 300 && left >= 0 && worst(compiledTold(t, files, day, nil), "water-gap") != "error" {
+			t.Errorf("%d days before the end, just written: no error", left)
+		}
+		heads = nil
+		for _, f := range feeds.Of(r) {
+			text, _ := f.Bytes(nil)
+			heads = append(heads, text)
+		}
+	}
+	if !said[""] || !said["caution"] {
+		t.Errorf("said: %v", said)
+	}
 }
 
 // What ended on a day of which the plan told is urgent once that day has passed.

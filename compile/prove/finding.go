@@ -1,7 +1,6 @@
 package prove
 
 import (
-	"slices"
 	"strconv"
 	"strings"
 	"time"
@@ -124,28 +123,18 @@ func (b *breach) causedBy(x *roster.Entry, c *roster.Cause) {
 // says was skipped, keeps from being met is a caution: the log has to say how it went
 // on, not the plan.
 func (b *breach) severity() finding.Severity {
+	last, ends := b.ends()
 	switch {
 	case b.skipped || b.excuses(b.Breach):
 		return finding.Caution
-	case b.over() && b.Need.Severity.V != "caution":
-		return finding.Urgent // time alone brought it
-	case b.over():
-		return finding.Caution
+	case ends:
+		return b.ending(last)
 	case b.Times == 0:
 		return finding.Error
 	case b.Need.Severity.V == "caution":
 		return finding.Caution
 	}
 	return finding.Error
-}
-
-// over reports whether all that met the need has come to an end of which the plan told,
-// and that day has passed.
-func (b *breach) over() bool {
-	today := b.s.Horizon.Now()
-	return len(b.By) > 0 && !slices.ContainsFunc(b.By, func(x *roster.Entry) bool {
-		return x.Timing == nil || !x.Timing.Until.Set() || x.Timing.Until.V >= today
-	})
 }
 
 func (b *breach) finding() finding.Finding {
