@@ -41,7 +41,7 @@ var (
 // the blocks themselves.
 func accept(c *plan.Collection, all []finding.Finding, today civil.Date) []finding.Finding {
 	var about finding.List
-	silenced := map[silence]bool{}
+	silenced, over := map[silence]bool{}, map[silence]*plan.Accept{}
 	for _, e := range c.Enclosures {
 		for _, a := range e.Accepts {
 			r := FindRule(a.Name.V)
@@ -63,13 +63,14 @@ func accept(c *plan.Collection, all []finding.Finding, today civil.Date) []findi
 			case r.Silence == finding.Never:
 				about.Add(finding.Finding{Rule: ruleAcceptNever, At: a.Name.At, Text: r.ID + " is never silenced: " + r.Title, Write: r.Instead})
 			case a.Until.Set() && a.Until.V <= today:
+				over[silence{e.Whole, r}] = a
 				about.Add(finding.Finding{Rule: ruleAcceptOver, At: a.Until.At, Text: r.ID + " was accepted until " + a.Until.V.Words() + ", which has passed",
 					Write: "put it right, or a new date and reason"})
 			case a.Until.Set() && int(a.Until.V-today) > longestAccept:
 				about.Add(finding.Finding{Rule: ruleAcceptLong, At: a.Until.At, Text: r.ID + " would be accepted until " + a.Until.V.Words(),
 					Limit: "a year and a month ahead", Write: "until = \"" + (today + 365).String() + "\", or sooner",
 					Edits: finding.Instead(a.Until.At, a.Until.V.String(), (today + 365).String())})
-			case a.Until.Set():
+			case accepts(a, today):
 				silenced[silence{e.Whole, r}] = true
 			}
 		}
@@ -79,7 +80,28 @@ func accept(c *plan.Collection, all []finding.Finding, today civil.Date) []findi
 			return silenced[silence{f.In, f.Rule}] && f.Silenced()
 		})
 	}
+	for i := range all {
+		if a := over[silence{all[i].In, all[i].Rule}]; a != nil && all[i].Silenced() {
+			back(&all[i], a)
+		}
+	}
 	return append(all, about.All...)
+}
+
+// accepts reports whether an accept block silences its rule today.
+func accepts(a *plan.Accept, today civil.Date) bool {
+	r := FindRule(a.Name.V)
+	return r != nil && r.Silence != finding.Never && a.Until.Set() && a.Until.V > today && int(a.Until.V-today) <= longestAccept
+}
+
+// back makes of what an accept block silenced until its end what it is now. Time alone
+// brought it, and refuses nothing.
+func back(f *finding.Finding, a *plan.Accept) {
+	if f.Severity.Refuses() {
+		f.Severity = finding.Urgent
+	}
+	f.Accepted = true
+	f.Also = append(f.Also[:len(f.Also):len(f.Also)], finding.Related{At: a.At, Text: "accepted until " + a.Until.V.Words() + ", which has passed"})
 }
 
 // longestAccept is how many days ahead a rule may be silenced.

@@ -80,7 +80,7 @@ func told(r *compile.Result) string {
 	var b strings.Builder
 	for _, f := range r.Findings {
 		at := r.Plan.Files.Start(f.At)
-		fmt.Fprintf(&b, "%s:%d:%d %s %s %s %s\n", at.File, at.Line, at.Column, f.Rule.ID, f.Text, f.Limit, f.Write)
+		fmt.Fprintf(&b, "%s:%d:%d %s %s %s %s %s\n", at.File, at.Line, at.Column, f.Severity, f.Rule.ID, f.Text, f.Limit, f.Write)
 	}
 	for _, p := range r.Proofs {
 		for _, x := range p {

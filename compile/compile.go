@@ -78,23 +78,34 @@ func Compile(c *plan.Collection, loaded []finding.Finding, now time.Time) *Resul
 // too, sorted together. Where the plan could not be understood well enough to go on,
 // only these are returned.
 func From(in Input) *Result {
+	r, all := judged(&in)
+	all = unrefused(&in, all)
+	if r.Roster != nil {
+		all = accept(in.Plan, all, r.Today)
+		r.press(all)
+		all = finding.Together(all)
+	}
+	r.Findings = finding.Sort(in.Plan.Files, all)
+	return r
+}
+
+// judged compiles a collection as far as all that is found in it, each by itself.
+func judged(in *Input) (*Result, []finding.Finding) {
 	c := in.Plan
-	r := &Result{Plan: c, Findings: in.Loaded, told: in.Told}
+	r := &Result{Plan: c, told: in.Told}
 	if c.Location == nil {
 		r.Now, r.Today = in.Now, civil.FromTime(in.Now)
-		return r
+		return r, slices.Clone(in.Loaded)
 	}
 	r.Now = in.Now.In(c.Location)
 	r.Today = civil.FromTime(r.Now)
 	r.Horizon = horizon.Around(r.Today, reach(c, r.Today))
 
 	shared, found := roster.Share(c, r.Horizon, in.Told)
-	k := keep(in, r, shared)
+	k := keep(*in, r, shared)
 	r.live(shared, k)
 	all := slices.Concat(in.Loaded, found, r.Roster.Findings, tooFar(c, r.Today))
-	all = append(all, r.judge(k, in.Last)...)
-	r.Findings = finding.Sort(c.Files, finding.Together(accept(c, all, r.Today)))
-	return r
+	return r, append(all, r.judge(k, in.Last)...)
 }
 
 // live works out the animals and the entries of every enclosure, each alone.

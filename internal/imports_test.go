@@ -31,6 +31,7 @@ var layers = []string{
 	"compile",
 	"compile/explain compile/feeds compile/picture",
 	"cmd/internal/publish",
+	"cmd/internal/lastlist",
 	"cmd/vivary",
 }
 

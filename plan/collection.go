@@ -76,6 +76,13 @@ type Collection struct {
 	rooms      map[string]*Room
 }
 
+// WithoutLog returns the collection as if nothing had been logged. All else is shared.
+func (c *Collection) WithoutLog() *Collection {
+	out := *c
+	out.Log = nil
+	return &out
+}
+
 // Enclosure returns the enclosure of that name, or nil.
 func (c *Collection) Enclosure(name string) *Enclosure { return c.enclosures[name] }
 

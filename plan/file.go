@@ -47,7 +47,8 @@ func readFile(disk afero.Fs, path string, id source.ID, was *file) *file {
 	}
 	if found != nil {
 		found.At.File = id
-		f.found, f.broken = []finding.Finding{*found}, true
+		f.found = []finding.Finding{*found}
+		f.broken = strings.HasSuffix(path, PlanSuffix) // nothing named elsewhere stands in a log
 		return f
 	}
 	f.text = text

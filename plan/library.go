@@ -85,16 +85,6 @@ func joined(from []*SpeciesSheet) (sheet *SpeciesSheet) {
 	return sheet
 }
 
-// Beneath returns what the collection's own sheet of that name is laid over: the
-// built-in one, and that which it is like. It is nil where there is neither.
-func (l *Library) Beneath(name string) *SpeciesSheet {
-	from := l.layers(name)
-	if len(from) > 0 && from[0] == l.own.species[name] {
-		from = from[1:]
-	}
-	return joined(from)
-}
-
 // layers returns the sheets that make up the one of that name, the topmost first. A
 // sheet that is like itself, in the end, is taken once.
 func (l *Library) layers(name string) (from []*SpeciesSheet) {
@@ -115,13 +105,20 @@ func (l *Library) layers(name string) (from []*SpeciesSheet) {
 	return from
 }
 
-// Built returns the built-in sheet over which the collection has laid one of its
-// own, or nil.
-func (l *Library) Built(name string) *SpeciesSheet {
+// Beneath returns what is known without the collection: the built-in sheets over which,
+// by the same name or by like, it has laid its own. It is nil where it has no sheet of
+// its own, or one of a species of which nothing is built in.
+func (l *Library) Beneath(name string) *SpeciesSheet {
 	if l.own.species[name] == nil {
 		return nil
 	}
-	return builtIn().sheet(name)
+	var base *SpeciesSheet
+	for _, s := range slices.Backward(l.layers(name)) {
+		if l.own.species[s.Name.V] != s {
+			base = overlay(s, base)
+		}
+	}
+	return base
 }
 
 // Feeder returns the feeder sheet of that name, or nil.

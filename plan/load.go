@@ -156,9 +156,14 @@ func (l *loader) walk(root string) {
 }
 
 func (l *loader) unreadable(path string, err error) {
+	f := finding.Finding{Rule: ruleUnreadable, Text: quote(filepath.ToSlash(path)) + " cannot be read: " + err.Error(),
+		Write: "look at its permissions"}
+	if strings.HasSuffix(path, LogSuffix) {
+		l.found.Soft(f, finding.Urgent) // what was seen never refuses, nor does what cannot be seen
+		return
+	}
 	l.broken = true
-	l.found.Add(finding.Finding{Rule: ruleUnreadable, Text: quote(filepath.ToSlash(path)) + " cannot be read: " + err.Error(),
-		Write: "look at its permissions"})
+	l.found.Add(f)
 }
 
 // gather puts what stands in the files together, in the order of their names.

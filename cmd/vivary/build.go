@@ -52,6 +52,7 @@ func build(w *world, f *flags, args []string) int {
 		fmt.Fprintln(w.err)
 	}
 	fmt.Fprintln(w.out, r.Verdict())
+	inForce(w, r)
 	for _, m := range made {
 		fmt.Fprintf(w.out, "  %s  %s, %s\n", filepath.ToSlash(filepath.Join(dir, m.name)), m.state, wording.Bytes(m.bytes))
 	}

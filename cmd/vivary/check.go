@@ -28,11 +28,22 @@ func checkPlan(w *world, f *flags, args []string) int {
 			fmt.Fprintln(w.out)
 		}
 		fmt.Fprintln(w.out, r.Verdict())
+		inForce(w, r)
 	}
-	if r.Refused() {
+	switch {
+	case r.Refused():
 		return refused
+	case f.urgentFails && r.Urgent() > 0:
+		return pressing
 	}
 	return fine
+}
+
+// inForce names the limits that the collection sets aside.
+func inForce(w *world, r *compile.Result) {
+	for _, line := range r.InForce() {
+		fmt.Fprintln(w.out, "  "+line)
+	}
 }
 
 // place is a place of the JSON form. Lines and columns count from 1.
@@ -78,8 +89,10 @@ func checkJSON(w *world, r *compile.Result) {
 	}
 	out := struct {
 		Refused  bool          `json:"refused"`
+		Urgent   int           `json:"urgent"` // how many of the findings
 		Findings []jsonFinding `json:"findings"`
-	}{r.Refused(), []jsonFinding{}}
+		InForce  []string      `json:"in_force,omitempty"` // limits that the collection sets aside
+	}{r.Refused(), r.Urgent(), []jsonFinding{}, r.InForce()}
 	for i := range r.Findings {
 		f := &r.Findings[i]
 		j := jsonFinding{Rule: f.Rule.ID, Severity: f.Severity.String(), At: at(f.At), Text: f.Text, Limit: f.Limit, Source: f.Source, Write: f.Write}

@@ -24,7 +24,7 @@ func dueRounds(w *world, f *flags, args []string) int {
 		return status
 	}
 	if r.Refused() {
-		return w.refuse(r, "There is no list of what is due until this is put right")
+		return w.dueRefused(r, f, feedsIn(root))
 	}
 	if f.round != "" && !hasRound(r, f.round) {
 		fmt.Fprintf(w.err, "vivary due: there is no round %q\n", f.round)
@@ -62,11 +62,7 @@ func printDays(w *world, r *compile.Result, f *flags, sheets []sheet) {
 			fmt.Fprintln(w.out)
 		}
 		any = true
-		day := on.Words()
-		if on == r.Today {
-			day += ", today"
-		}
-		fmt.Fprintln(w.out, day)
+		fmt.Fprintln(w.out, dayTitle(r, on))
 		for _, l := range leaves {
 			fmt.Fprintf(w.out, "  %s: %s\n", l.Title, strings.Join(l.Lines, "; "))
 		}

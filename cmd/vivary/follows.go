@@ -40,7 +40,7 @@ func (w *world) follows(before, after *compile.Result, said []finding.Finding) {
 // consequences are what follows from the whole log as of today, a line each.
 func consequences(r *compile.Result) (all []string) {
 	for _, l := range r.Lives {
-		all = append(all, pressing(l.Plan.Shown(), l.Asks, l.Tasks)...)
+		all = append(all, urgently(l.Plan.Shown(), l.Asks, l.Tasks)...)
 		for _, g := range l.Groups {
 			name := groupName(l, g)
 			if s := present(g, r.Today); s != "" {
@@ -56,7 +56,7 @@ func consequences(r *compile.Result) (all []string) {
 					all = append(all, name+": "+x.Title+", "+wording.Dates(x.From, x.Until-1))
 				}
 			}
-			all = append(all, pressing(name, g.Asks, g.Tasks)...)
+			all = append(all, urgently(name, g.Asks, g.Tasks)...)
 		}
 	}
 	return all
@@ -90,9 +90,9 @@ func held(h *life.Hold) string {
 	return s + " (" + h.Why + "; " + h.End + "): " + h.State.Rule
 }
 
-// pressing are questions, and tasks that come before all else, with the day on which they
+// urgently are questions, and tasks that come before all else, with the day on which they
 // come first.
-func pressing(name string, asks []life.Ask, tasks []life.Task) (all []string) {
+func urgently(name string, asks []life.Ask, tasks []life.Task) (all []string) {
 	for i := range asks {
 		a := &asks[i]
 		s := name + ": asked from " + a.From.Short()

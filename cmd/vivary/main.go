@@ -22,9 +22,10 @@ import (
 
 // The exit status says how a command ended.
 const (
-	fine    = 0
-	refused = 1 // findings refuse the plan, or something could not be written
-	usage   = 2 // the command was not understood
+	fine     = 0
+	refused  = 1 // findings refuse the plan, or something could not be written
+	usage    = 2 // the command was not understood
+	pressing = 3 // something is urgent, where that was asked for
 )
 
 func main() {
@@ -67,9 +68,9 @@ type command struct {
 
 var commands = []command{
 	{"start", "[FOLDER]", "write a first collection to learn from", "Writes a small collection that compiles, with comments that teach. The folder must not hold a plan yet.", start, ""},
-	{"check", "[FOLDER]", "look for mistakes", "Reads all plans and logs below the folder and prints what it finds. Exit status 1 if a finding would keep the plan from being built.", checkPlan, "format"},
+	{"check", "[FOLDER]", "look for mistakes", "Reads all plans and logs below the folder and prints what it finds. Exit status 1 if a finding would keep the plan from being built. What is urgent never does; with --urgent-fails the exit status is 3 while anything is.", checkPlan, "format urgent-fails"},
 	{"build", "[FOLDER]", "write the calendars", "Checks, and writes one calendar file for each calendar of the plan. If anything refuses the plan, nothing is written and the last good calendars stay.", build, "out"},
-	{"due", "[FOLDER]", "what is due today and in the coming days", "Prints the rounds of today and the coming days. Calendars on phones lag by hours; this never does.", dueRounds, "days format round keeper"},
+	{"due", "[FOLDER]", "what is due today and in the coming days", "Prints the rounds of today and the coming days. Calendars on phones lag by hours; this never does. While the plan is refused the list is that of the calendars last built, and the exit status is 1.", dueRounds, "days format round keeper"},
 	{"note", "[DAY] ENCLOSURE [ANIMALS] WORD … [NOTE]", "append a line to the log", "Checks a line, appends it to records/YEAR.care.log and says what follows from it. Without a day it is today. What was seen can be noted while the plan is refused too. With --undo it appends the line that takes back the last one, or the last one by the keeper named with --by. After -- everything is taken as it stands, so that a note may begin with a hyphen.", note, "at by undo"},
 	{"why", "[NAME | ENCLOSURE/CARE]", "why something is as it is", "Explains a rule, a species, a figure, a source, a feeder, a need, a kind of care, a round, an enclosure with its whole proof, or one care and why it is, or is not, on a day. A name that means several things is explained in each. Without a name it lists what can be explained.", why, "on svg"},
 }
@@ -83,7 +84,7 @@ func (c *command) has(flag string) bool {
 type flags struct {
 	in, now, format, out, round, keeper, on, svg, at, by string
 	days                                                 int
-	undo                                                 bool
+	undo, urgentFails                                    bool
 }
 
 var flagDocs = []struct{ name, value, doc string }{
@@ -98,6 +99,7 @@ var flagDocs = []struct{ name, value, doc string }{
 	{"at", "TIME", "the time of day of what is noted: 19:42"},
 	{"by", "KEEPER", "who notes it"},
 	{"undo", "", "take back the last line"},
+	{"urgent-fails", "", "exit status 3 while anything is urgent"},
 	{"svg", "FILE", "draw the enclosure's year into this file"},
 }
 
@@ -147,6 +149,7 @@ func parse(c *command, args []string) (*flags, []string, error) {
 	f := &flags{format: "text"}
 	days := "3"
 	targets := map[string]*string{"in": &f.in, "now": &f.now, "format": &f.format, "out": &f.out, "days": &days, "round": &f.round, "keeper": &f.keeper, "on": &f.on, "svg": &f.svg, "at": &f.at, "by": &f.by}
+	switches := map[string]*bool{"urgent-fails": &f.urgentFails, "undo": &f.undo}
 	var rest []string
 	for len(args) > 0 {
 		arg := args[0]
@@ -166,12 +169,12 @@ func parse(c *command, args []string) (*flags, []string, error) {
 		if !c.has(name) {
 			return nil, nil, noFlag(c, arg, name)
 		}
-		if name == "undo" {
-			if given {
-				return nil, nil, fmt.Errorf("--undo takes nothing after it, not %q", value)
-			}
-			f.undo = true
+		if on := switches[name]; on != nil && !given {
+			*on = true
 			continue
+		}
+		if switches[name] != nil {
+			return nil, nil, fmt.Errorf("--%s stands alone: nothing comes after it", name)
 		}
 		if !given {
 			if len(args) == 0 {

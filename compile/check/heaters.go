@@ -27,7 +27,7 @@ var heaters = []*Rule{
 		Why:     "A burrower digs down to get away from heat. With a mat beneath the floor it digs towards it, and is burnt.",
 		Source:  "reptiliansource.com/pages/asian-forest-scorpion-care; voofla.com, Titan Scorpions, 17 March 2022",
 		Instead: "Put it on a side or the back, above the substrate, or over the lid."}},
-	{Enclosure: heaterUnguarded, Rule: finding.Rule{ID: "heater-unguarded", Severity: finding.Error, Silence: finding.ByReason,
+	{Enclosure: heaterUnguarded, Rule: finding.Rule{ID: "heater-unguarded", Severity: finding.Error, Silence: finding.Never,
 		Title:   "A heater inside the enclosure has no guard.",
 		Why:     "Animals climb on it and do not feel a burn in time.",
 		Source:  "common practice, no source",

@@ -21,12 +21,18 @@ var needs = []*Rule{
 		Title:   "Animals are called newborn for longer than they can be.",
 		Why:     "Newborn young live on what they were born with and are not fed. Once they have moulted they starve within weeks.",
 		Source:  "the species sheet's time on the mother; Sarmento et al. 2008, J. Arachnol. 36:476-479: unfed second instars died between day 11 and day 30",
-		Instead: "Write the stage that they are in now, or log first_moult."}},
-	{Collection: sheetWeaker, Rule: finding.Rule{ID: "sheet-weaker", Severity: finding.Caution, Silence: finding.ByReason,
+		Instead: "Write the stage that they are in now, or log first_moult.",
+		Now:     "newborn for too long: white still on her back, or moulted and hungry? Log what you see"}},
+	{Collection: sheetWeaker, Rule: finding.Rule{ID: "sheet-weaker", Severity: finding.Caution, Silence: finding.Never,
 		Title:   "The collection's own sheet asks for less than the built-in one.",
 		Why:     "That may be right here. Whoever reads the plan should see that the proof proves less.",
 		Source:  "the built-in species sheet",
 		Instead: "Keep the reason beside it, and a date within a year at which it is looked at again."}},
+	{Collection: reviewFar, Rule: finding.Rule{ID: "review-far", Severity: finding.Error, Silence: finding.Never,
+		Title:   "A limit of your own that asks for less is not looked at again within a year.",
+		Why:     "It takes the place of what is known to harm. A date that is far away is none.",
+		Source:  "the design of this program",
+		Instead: "Give a date within a year, and look at it again then."}},
 }
 
 // needUnstated looks for the needs without which a proof says nothing, in every stage
@@ -116,56 +122,6 @@ func (e *Enclosure) moulted(a *plan.Animals) bool {
 	for i := range e.Collection.Plan.Log {
 		x := &e.Collection.Plan.Log[i]
 		if (x.Word == schema.WordFirstMoult || x.Word == schema.WordMoult) && x.Enclosure.V == e.Plan.Name.V && x.Group.V == a.Name.V {
-			return true
-		}
-	}
-	return false
-}
-
-// sheetWeaker compares the collection's own needs and limits with the built-in ones.
-func sheetWeaker(r *Rule, c *Collection) {
-	for _, s := range c.sheets {
-		base := c.Plan.Library.Built(s.Name.V)
-		if base == nil {
-			continue
-		}
-		for _, n := range s.Needs {
-			if !n.Own {
-				continue
-			}
-			for _, b := range base.Needs {
-				if b.Name.V == n.Name.V && sameStages(b.Stages, n.Stages) && n.Longest.Set() && n.Longest.V.Value > b.Longest.V.Value {
-					c.Add(finding.Finding{Rule: &r.Rule, At: n.Longest.At, Source: c.cite(b.Cited),
-						Text:  n.Name.V + " may be " + n.Longest.V.String() + " away here",
-						Limit: b.Longest.V.String() + " at the longest, need \"" + b.Name.V + "\" of the built-in sheet",
-						Write: "longest = \"" + b.Longest.V.String() + "\", or leave it: this only makes it seen"})
-				}
-			}
-		}
-		for _, f := range s.Figures {
-			if !f.Own || f.What != schema.FigureUnattended && f.What != schema.FigureTemperatureHard {
-				continue
-			}
-			for _, b := range base.Figures {
-				if b.What == f.What && sameStages(b.Stages, f.Stages) && (f.Range.High > b.Range.High || f.What == schema.FigureTemperatureHard && f.Range.Low < b.Range.Low) {
-					c.Add(finding.Finding{Rule: &r.Rule, At: f.Value.At, Source: c.cite(b.Cited),
-						Text:  f.Name.V + " is " + f.Value.V + " here",
-						Limit: b.Value.V + ", " + b.Name.V + " of the built-in sheet",
-						Write: "value = \"" + b.Value.V + "\", or leave it: this only makes it seen"})
-				}
-			}
-		}
-	}
-}
-
-// sameStages reports whether two lists of stages have one in common; an empty list
-// is all stages.
-func sameStages(a, b []plan.Written[string]) bool {
-	if len(a) == 0 || len(b) == 0 {
-		return true
-	}
-	for _, x := range a {
-		if plan.Lists(b, x.V) {
 			return true
 		}
 	}

@@ -130,7 +130,11 @@ func arrivalUnsaid(r *Rule, e *Enclosure) {
 func figureOverdue(r *Rule, c *Collection) {
 	overdue := func(what string, name plan.Written[string], own bool, review plan.Written[civil.Date]) {
 		if own && review.Set() && review.V <= c.Today {
-			c.Add(finding.Finding{Rule: &r.Rule, At: review.At, Text: "your own " + what + " " + strconv.Quote(name.V) + " was to be looked at again on " + review.V.Words(), Source: r.Source, Write: "review = a new date, once looked at"})
+			f := finding.Finding{Rule: &r.Rule, At: review.At, Text: "your own " + what + " " + strconv.Quote(name.V) + " was to be looked at again on " + review.V.Words(), Source: r.Source, Write: "review = a new date, once looked at"}
+			if slices.ContainsFunc(c.weaker(), func(w Weaker) bool { return w.Review.At == review.At }) {
+				f.Severity = finding.Urgent // what it lets pass may harm
+			}
+			c.Add(f)
 		}
 	}
 	for _, s := range c.sheets {

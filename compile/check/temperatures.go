@@ -24,7 +24,7 @@ var temperatures = []*Rule{
 		Why:     "Nothing in an enclosure cools it below its room. In a room that nobody entered animals died when its cooling failed.",
 		Source:  "herpcenter.com/threads/rip-biscotti.53878, on the failure of an air conditioner; the species sheet",
 		Instead: "Keep it in a cooler room, or cool the room and write what its thermometer shows then."}},
-	{Enclosure: roomTooCold, Rule: finding.Rule{ID: "room-too-cold", Severity: finding.Error, Silence: finding.ByReason,
+	{Enclosure: roomTooCold, Rule: finding.Rule{ID: "room-too-cold", Severity: finding.Error, Silence: finding.Never,
 		Title:   "The room gets colder than the species bears, and nothing warms the enclosure.",
 		Why:     "\"Room temperature\" was 21 °C to one keeper and 9 °C to another.",
 		Source:  "scorpion.community/gedankenaustausch-exchange/room-temperature-t236.html; the species sheet",

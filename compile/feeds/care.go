@@ -5,9 +5,11 @@ import (
 
 	"vivary/compile/horizon"
 	"vivary/compile/ical"
+	"vivary/compile/identity"
 	"vivary/compile/recur"
 	"vivary/compile/roster"
 	"vivary/compile/rounds"
+	"vivary/plan"
 	"vivary/schema"
 	"vivary/schema/civil"
 )
@@ -45,6 +47,29 @@ func (s *selection) perCare(feed *ical.Feed, last *ical.Memory) {
 			moved.Union(own)
 		}
 		s.each(feed, base, p.Entry, moved)
+	}
+	for _, r := range s.r.Roster.Rounds {
+		s.pressing(feed, r)
+	}
+}
+
+// pressing makes entries of what is urgent, at the time of a round.
+func (s *selection) pressing(feed *ical.Feed, r *plan.Round) {
+	for _, l := range s.lives {
+		said := s.r.Roster.Pressing[l]
+		if len(said) == 0 {
+			continue
+		}
+		days := rounds.PressedOn(s.r.Roster, l, s.byRound[r])
+		for i := days.Next(0); i >= 0 && i < s.until(); i = days.Next(i + 1) {
+			for k, text := range said {
+				date := s.r.Horizon.Date(i)
+				feed.Entries = append(feed.Entries, ical.Entry{
+					UID:  s.uid("pressing", identity.Enclosure(l.Plan), identity.Round(r), date.String(), part(k)),
+					Date: date, At: r.Clock.V, Minutes: rounds.Pressed, Remind: s.remind(),
+					Summary: "FIRST: " + text + ": " + rounds.Brief(l), Categories: []string{schema.KindOther.Name}})
+			}
+		}
 	}
 }
 

@@ -49,7 +49,9 @@ func Of(r *compile.Result) []Feed {
 func (f *Feed) Same(o *Feed) bool {
 	return f.Name == o.Name && (f.Plan == o.Plan || !f.Plan.At.Written() && !o.Plan.At.Written()) &&
 		f.r.Today == o.r.Today && f.r.Plan.SharesWith(o.r.Plan) &&
-		slices.EqualFunc(f.picks, o.picks, func(a, b roster.Pick) bool { return a.Entry == b.Entry && slices.Equal(a.Days, b.Days) })
+		slices.EqualFunc(f.picks, o.picks, func(a, b roster.Pick) bool {
+			return a.Entry == b.Entry && slices.Equal(a.Days, b.Days) && slices.Equal(f.r.Roster.Pressing[a.Entry.Life], o.r.Roster.Pressing[b.Entry.Life])
+		})
 }
 
 // Bytes makes the feed. last is what was last published, nil for nothing; entries

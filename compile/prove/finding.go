@@ -154,9 +154,12 @@ func (b *breach) holds(h *life.Hold) {
 // log says was skipped, keeps from being met is a caution: how it went on is for the log
 // to say, and not for the plan; but what the plan alone excuses ends.
 func (b *breach) severity() finding.Severity {
+	last, ends := b.ends()
 	switch {
 	case b.skipped || b.seen():
 		return finding.Caution
+	case ends:
+		return b.ending(last)
 	case b.unfit != nil && b.unfit.Hold != nil && !b.unfit.Hold.Planned(b.Life):
 		return finding.Caution // of who must not be disturbed, package check speaks
 	case b.Times == 0 || b.tooRare():
@@ -292,7 +295,7 @@ func (p *Proof) missed(s *roster.Roster) (finding.Finding, finding.Severity) {
 	was.Breach, was.Limit = p.Missed, p.Late
 	b := was.breach(s)
 	until := h.Date(min(p.Missed.To, h.Days-1))
-	f := finding.Finding{Rule: ruleMissed, At: p.care(), In: p.Life.Plan.Whole, Limit: b.limits(), Source: b.source(), Also: b.also(),
+	f := finding.Finding{Rule: RuleMissed, At: p.care(), In: p.Life.Plan.Whole, Limit: b.limits(), Source: b.source(), Also: b.also(),
 		Text:  p.subject() + ": " + wording.Days(p.length(p.Missed)) + " without " + p.Name.Noun + ", from " + h.Date(p.Missed.From).Words() + " to " + until.Words(),
 		Write: "do it now, look closely at the animals, and log " + p.done() + "; else it comes first in the round of " + until.Short(), Once: "missed " + place(p.Life.Plan.Whole)}
 	if p.Missed.To >= h.Days {

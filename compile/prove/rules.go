@@ -9,7 +9,7 @@ import (
 
 // Rules are the breaches that the proof can find, one for each need. Each example
 // is the inside of an enclosure of emperor scorpions that is otherwise sound.
-var Rules = []*finding.Rule{ruleNoLook, ruleNoWater, ruleNoMoisture, ruleNoFood, ruleLeftovers, ruleNoHeatCheck, ruleNoCleaning, ruleNoDeviceTest, ruleMissed}
+var Rules = []*finding.Rule{ruleNoLook, ruleNoWater, ruleNoMoisture, ruleNoFood, ruleLeftovers, ruleNoHeatCheck, ruleNoCleaning, ruleNoDeviceTest, RuleMissed}
 
 var byNeed = map[*schema.NeedName]*finding.Rule{
 	schema.NeedLook: ruleNoLook, schema.NeedWater: ruleNoWater, schema.NeedMoisture: ruleNoMoisture, schema.NeedFood: ruleNoFood,
@@ -62,9 +62,13 @@ var (
 		Why:     "A thermostat that no longer switches off shows nothing until it is too late.",
 		Source:  "the species sheet's need for a test",
 		Instead: "Test them every month."}
-	ruleMissed = &finding.Rule{ID: "need-missed", Severity: finding.Urgent, Silence: finding.OnlyCaution,
+
+	// RuleMissed is about the days before today; what was missed comes first in the next
+	// round.
+	RuleMissed = &finding.Rule{ID: "need-missed", Severity: finding.Urgent, Silence: finding.OnlyCaution,
 		Title:   "A need was not met in time before today.",
 		Why:     "The log says that care was skipped, or nobody was there. That cannot be undone and refuses nothing; the next round brings it first, and the animals need a closer look.",
 		Source:  "the species sheet's need",
-		Instead: "Do what the round says first, and log what you find."}
+		Instead: "Do what the round says first, and log what you find.",
+		Now:     "look closely at the animals, and log it: care came too late"}
 )

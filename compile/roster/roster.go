@@ -117,7 +117,7 @@ func (e *Entry) Planned(d civil.Date) bool {
 }
 
 // Roster is all entries of a collection, with the days of its people and what falls
-// into its calendars. It is not changed once Make has returned it.
+// into its calendars. But for Pressing it is not changed once Make has returned it.
 type Roster struct {
 	*Shared
 	Lives     []*life.Enclosure        // in walking order
@@ -125,7 +125,15 @@ type Roster struct {
 	In        map[*plan.Round][]*Entry // the entries of each round, in walking order
 	Calendars []Calendar               // as in the plan; one that shows everything where it has none
 	Findings  []finding.Finding
+	// Pressing is what is urgent in an enclosure and no question of the log asks, each in
+	// the words of a round: it stands first in every round that passes, from today on for
+	// so many days as PressedFor. It is known once all is judged.
+	Pressing map[*life.Enclosure][]string
 }
+
+// PressedFor is for how many days what is urgent stands first in the rounds of a calendar:
+// feeds are fetched late and built seldom. Common practice, no source.
+const PressedFor = 14
 
 // Shared is what the entries of every enclosure depend on beside the enclosure's own
 // plan and log.

@@ -40,6 +40,7 @@ func New(s *roster.Roster, r *plan.Round, picks []roster.Pick) *Round {
 	}
 	for i, l := range g.lives {
 		g.held(l, i)
+		g.pressing(l, i, picks)
 	}
 	g.allowed(picks, at)
 	return Make(r, s.Horizon, g.places, g.items, g.holds)
@@ -182,10 +183,12 @@ func OwnDays(x *roster.Entry) horizon.Days {
 // FillUp is what an entry asks for on one of its FillUps, where it stands alone.
 func FillUp(s *roster.Roster, x *roster.Entry, on int) Task { return fill(s, x, TaskOf(x), on) }
 
+// before is by how much something comes before what is done in its usual order.
+const before = -1000
+
 // urgency is the order in which things are caught up: water, then the young, then
 // the rest.
 func urgency(x *roster.Entry, today civil.Date) int {
-	const before = -1000
 	switch {
 	case x.Kind.Water:
 		return 2*before + x.Kind.Rank
@@ -312,9 +315,12 @@ func PreyOf(s *roster.Roster, x *roster.Entry, p *roster.Portion) Prey {
 	return out
 }
 
+// Brief is the name of an enclosure, where it stands alone.
+func Brief(l *life.Enclosure) string { return brief(l.Plan.Shown()) }
+
 // Target is the name of what a series is for, where it stands alone.
 func Target(x *roster.Entry) string {
-	name := brief(x.Life.Plan.Shown())
+	name := Brief(x.Life)
 	if x.Group != nil && len(x.Life.Groups) > 1 {
 		name += " " + x.Group.Animals.Name.V
 	}

@@ -17,7 +17,7 @@ func (w Words) Learn(names Names, shown []Occurrence) {
 	for i := range shown {
 		if o := &shown[i]; o.Kind != "" {
 			if task, _, ok := names.Task(o); ok {
-				w[plain(task)] = o.Kind
+				w[plain(strings.TrimPrefix(task, "FIRST: "))] = o.Kind
 			}
 		}
 	}

@@ -53,6 +53,9 @@ type Rule struct {
 	Why     string // why that matters
 	Source  string // on whose word
 	Instead string // what to do
+	// Now is what to do at the enclosure at once where it is urgent, in the words of a
+	// round; "" for what the finding itself says well enough.
+	Now string
 }
 
 // Finding is one thing found in a plan.
@@ -73,6 +76,8 @@ type Finding struct {
 	// Once is the same for findings of one cause, which are said together; "" for one
 	// that stands alone.
 	Once string
+	// Accepted says that an accept block silenced it, and has ended.
+	Accepted bool
 	// Strict orders findings of one cause: the lowest is the one whose fix mends the others
 	// too. 0 is no order.
 	Strict int
@@ -119,11 +124,15 @@ func Count(all []Finding) (n [Danger + 1]int) {
 	return n
 }
 
-// Sort puts findings in the order in which they are printed: by file, place,
-// severity (worst first), rule and text. Exact repeats are left out.
+// Sort puts findings in the order in which they are printed: what is urgent first,
+// whatever its place; then by file, place, severity (worst first), rule and text. Exact
+// repeats are left out.
 func Sort(set *source.Set, all []Finding) []Finding {
 	sort.SliceStable(all, func(i, j int) bool {
 		a, b := &all[i], &all[j]
+		if u := a.Severity == Urgent; u != (b.Severity == Urgent) {
+			return u
+		}
 		if a.At != b.At {
 			return set.Before(a.At, b.At)
 		}

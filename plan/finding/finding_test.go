@@ -72,7 +72,7 @@ func TestSilenced(t *testing.T) {
 		silence  Silence
 		severity Severity
 		want     bool
-	}{{0, Advice, false}, {Never, Danger, false}, {ByReason, Error, true}, {OnlyCaution, Caution, true}, {OnlyCaution, Error, false}} {
+	}{{0, Advice, false}, {Never, Danger, false}, {ByReason, Error, true}, {OnlyCaution, Caution, true}, {OnlyCaution, Urgent, false}, {OnlyCaution, Error, false}} {
 		f := Finding{Rule: &Rule{Silence: c.silence}, Severity: c.severity}
 		if f.Silenced() != c.want {
 			t.Errorf("%s, %q: %v", c.severity, c.silence, !c.want)

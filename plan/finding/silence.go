@@ -11,14 +11,14 @@ const (
 	// ByReason is for what may be so for a while, with a reason and a date.
 	ByReason
 	// OnlyCaution is for what may be so with a reason and a date, unless it is so
-	// bad that it refuses the plan.
+	// bad that it refuses the plan or is urgent.
 	OnlyCaution
 )
 
 var silenceWords = [...]string{
 	"No accept block silences it.",
 	"An accept block silences it, with a reason, until a date.",
-	"An accept block silences it, with a reason, until a date, where it is no error.",
+	"An accept block silences it, with a reason, until a date, where it is neither an error nor urgent.",
 }
 
 // String says it in a sentence for a keeper.
@@ -30,7 +30,7 @@ func (f *Finding) Silenced() bool {
 	case ByReason:
 		return true
 	case OnlyCaution:
-		return !f.Severity.Refuses()
+		return f.Severity < Urgent
 	}
 	return false
 }

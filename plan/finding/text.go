@@ -100,7 +100,7 @@ func (p Printer) paint(s Severity, text string) string {
 	if !p.Color {
 		return text
 	}
-	code := [...]string{Advice: "36", Caution: "33", Error: "31", Danger: "1;31"}[s]
+	code := [...]string{Advice: "36", Caution: "33", Urgent: "1;35", Error: "31", Danger: "1;31"}[s]
 	return "\x1b[" + code + "m" + text + "\x1b[0m"
 }
 
@@ -121,7 +121,7 @@ func clean(s string) string {
 	}, s)
 }
 
-// Summary returns one line such as "1 danger, 2 cautions", or "" for none.
+// Summary returns one line such as "1 danger, 2 urgent, 2 cautions", or "" for none.
 func Summary(all []Finding) string {
 	n := Count(all)
 	var parts []string
@@ -131,7 +131,7 @@ func Summary(all []Finding) string {
 		}
 		one := Severity(s).String()
 		many := one + "s"
-		if Severity(s) == Advice {
+		if Severity(s) == Advice || Severity(s) == Urgent {
 			many = one
 		}
 		parts = append(parts, wording.Count(n[s], one, many))

@@ -1,0 +1,125 @@
+package main
+
+import (
+	"fmt"
+	"path/filepath"
+	"strings"
+
+	"vivary/cmd/internal/lastlist"
+	"vivary/compile"
+	"vivary/plan/finding"
+	"vivary/schema/civil"
+)
+
+// dueRefused prints what is due while the plan is refused: animals are hungry whatever is
+// wrong with it. The list is that of the calendars last built, and what was logged since;
+// where there are none, what can be read of the plan. What is wrong goes to standard error.
+func (w *world) dueRefused(r *compile.Result, f *flags, dir string) int {
+	until := r.Today + civil.Date(max(1, f.days))
+	last := lastlist.Read(w.disk, dir, r.Today, until)
+	switch {
+	case f.format == "json" && last.Found == 0 && r.Roster != nil:
+		dueJSON(w, sheetsOf(r, f))
+	case f.format == "json":
+		lastJSON(w, &last)
+	case last.Found > 0:
+		w.lastDue(r, f, &last, filepath.ToSlash(dir))
+	case r.Roster != nil:
+		fmt.Fprintf(w.out, "The plan is refused, and no calendars were built before. This list is from what can be read of the plan: it may lack something, and it may be wrong.\n\n")
+		w.pressingNow(r)
+		printDays(w, r, f, sheetsOf(r, f))
+	default:
+		fmt.Fprintln(w.out, "The plan is refused and cannot be read, and no calendars were built before: there is no list. Look at every animal, and fill every dish.")
+	}
+	for _, x := range last.Wrong {
+		fmt.Fprintf(w.err, "%s\n", x)
+	}
+	return w.refuse(r, "The plan is refused; put this right, and the list is up to date again")
+}
+
+// lastDue prints what calendars ask, with what they cannot know yet.
+func (w *world) lastDue(r *compile.Result, f *flags, last *lastlist.List, dir string) {
+	made := last.Made
+	if r.Plan.Location != nil {
+		made = made.In(r.Plan.Location)
+	}
+	since := civil.FromTime(made)
+	fmt.Fprintf(w.out, "The plan is refused. This list is from the calendars in %s, last built on %s: nothing that was written or logged since is in it.\n", dir, since.Words())
+	if f.round != "" || f.keeper != "" {
+		fmt.Fprintln(w.out, "Calendars do not tell rounds and keepers apart: all of it is shown.")
+	}
+	fmt.Fprintln(w.out)
+	w.pressingNow(r)
+	w.loggedSince(r, since)
+	day := r.Today - 1
+	for i := range last.Items {
+		x := &last.Items[i]
+		if x.Day != day {
+			if day >= r.Today {
+				fmt.Fprintln(w.out)
+			}
+			day = x.Day
+			fmt.Fprintln(w.out, dayTitle(r, day))
+		}
+		fmt.Fprintf(w.out, "  %s (%s)\n", strings.TrimLeft(x.At+" "+x.Summary, " "), x.Calendar)
+		for line := range strings.SplitSeq(strings.TrimSpace(x.Text), "\n") {
+			fmt.Fprintln(w.out, strings.TrimRight("    "+line, " "))
+		}
+	}
+	if len(last.Items) == 0 {
+		fmt.Fprintln(w.out, "Nothing is due.")
+	}
+}
+
+func dayTitle(r *compile.Result, day civil.Date) string {
+	if day == r.Today {
+		return day.Words() + ", today"
+	}
+	return day.Words()
+}
+
+// pressingNow prints what is urgent.
+func (w *world) pressingNow(r *compile.Result) {
+	for i := range r.Findings {
+		if f := &r.Findings[i]; f.Severity == finding.Urgent {
+			fmt.Fprintf(w.out, "FIRST: %s\n", f.Text)
+		}
+	}
+	if r.Urgent() > 0 {
+		fmt.Fprintln(w.out)
+	}
+}
+
+// loggedSince prints the lines of the log from a day on: what calendars cannot know.
+func (w *world) loggedSince(r *compile.Result, since civil.Date) {
+	any := false
+	for i := range r.Plan.Log {
+		if e := &r.Plan.Log[i]; e.Date >= since {
+			if !any {
+				fmt.Fprintln(w.out, "Logged since, and not in the list: after a moult, a birth or an illness leave the animals alone.")
+			}
+			any = true
+			fmt.Fprintln(w.out, "  "+r.Plan.Files.Of(e.At))
+		}
+	}
+	if any {
+		fmt.Fprintln(w.out)
+	}
+}
+
+// jsonEntry is an entry of a calendar, of the JSON form of a refused plan's list.
+type jsonEntry struct {
+	Date     string `json:"date"`
+	At       string `json:"at,omitempty"`
+	Calendar string `json:"calendar"`
+	Summary  string `json:"summary"`
+	Text     string `json:"text"`
+}
+
+func lastJSON(w *world, last *lastlist.List) {
+	out := []jsonEntry{}
+	for _, x := range last.Items {
+		out = append(out, jsonEntry{x.Day.String(), x.At, x.Calendar, x.Summary, x.Text})
+	}
+	printJSON(w, out)
+}

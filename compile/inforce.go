@@ -1,0 +1,32 @@
+package compile
+
+import "vivary/compile/check"
+
+// InForce says of each limit that this collection sets aside that it does, and until when:
+// its own weaker limits, then what accept blocks silence. Every build and check names
+// them, so that nobody forgets that less is proved.
+func (r *Result) InForce() []string {
+	var out []string
+	for _, w := range check.WeakerOf(r.Plan) {
+		line := "Own limit of " + w.Sheet + ": " + w.Here + "; known is " + w.Known
+		if w.Review.Set() {
+			line += "; until " + w.Review.V.Words()
+		}
+		out = append(out, line+because(w.Because.V))
+	}
+	for _, e := range r.Plan.Enclosures {
+		for _, a := range e.Accepts {
+			if accepts(a, r.Today) {
+				out = append(out, "Accepted in "+e.Name.V+": "+a.Name.V+" until "+a.Until.V.Words()+because(a.Because.V))
+			}
+		}
+	}
+	return out
+}
+
+func because(text string) string {
+	if text == "" {
+		return ""
+	}
+	return " (" + text + ")"
+}

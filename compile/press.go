@@ -1,0 +1,54 @@
+package compile
+
+import (
+	"slices"
+	"strings"
+
+	"vivary/compile/life"
+	"vivary/compile/prove"
+	"vivary/compile/roster"
+	"vivary/plan/finding"
+	"vivary/plan/source"
+)
+
+// press tells the roster what is urgent in each enclosure, so that it stands first in its
+// rounds. What the log asks is an entry already; what an accept block silenced until it
+// ended is for whoever wrote that, not for whoever stands in front of the tank.
+func (r *Result) press(all []finding.Finding) {
+	at := map[source.Place]*life.Enclosure{}
+	for i := range all {
+		f := &all[i]
+		if f.Severity != finding.Urgent || !f.In.Written() || slices.Contains(life.Rules, f.Rule) || f.Rule.Now == "" && f.Accepted {
+			continue
+		}
+		if len(at) == 0 {
+			for _, l := range r.Lives {
+				at[l.Plan.Whole] = l
+			}
+		}
+		l := at[f.In]
+		if l == nil || f.Rule == prove.RuleMissed && r.catchesUp(l) {
+			continue
+		}
+		text := f.Rule.Now
+		if text == "" {
+			text = strings.TrimPrefix(f.Text, l.Plan.Name.V+": ") // the round names it
+		}
+		if r.Roster.Pressing == nil {
+			r.Roster.Pressing = map[*life.Enclosure][]string{}
+		}
+		if said := r.Roster.Pressing[l]; !slices.Contains(said, text) {
+			r.Roster.Pressing[l] = append(said, text)
+		}
+	}
+}
+
+// catchesUp reports whether a round to come brings first what was missed.
+func (r *Result) catchesUp(l *life.Enclosure) bool {
+	i := slices.Index(r.Lives, l)
+	return i < len(r.Roster.Of) && slices.ContainsFunc(r.Roster.Of[i], func(e roster.Entry) bool {
+		return slices.ContainsFunc(e.Causes, func(c roster.Cause) bool {
+			return c.Why == roster.CaughtUp && c.Days.Next(r.Horizon.Today) >= 0
+		})
+	})
+}

@@ -1,0 +1,80 @@
+package compile_test
+
+import (
+	"strings"
+	"testing"
+
+	"vivary/compile/check"
+	"vivary/internal/planned"
+)
+
+// own is a figure or a need of the collection's own, with its reason, source and review.
+func own(what, name, rest, review string) string {
+	return "  " + what + " \"" + name + "\" {\n" + rest + "    source  = [\"own records\"]\n    quality = \"own\"\n    seen    = \"2026-10-01\"\n    because = \"ten years of them\"\n    review  = \"" + review + "\"\n  }\n"
+}
+
+// TestWeakerSheets: what of a sheet of one's own asks less than the built-in one is named,
+// whichever way less is, and what asks more is not; also for a species made with like.
+func TestWeakerSheets(t *testing.T) {
+	value := func(v string) string { return "    value   = \"" + v + "\"\n" }
+	for _, c := range []struct {
+		name, text string
+		weaker     bool
+	}{
+		{"hotter", own("figure", "temperature-hard", value("12 to 37 C"), "2027-06-01"), true},
+		{"narrower", own("figure", "temperature-hard", value("20 to 30 C"), "2027-06-01"), false},
+		{"a shallower floor", own("figure", "substrate-depth-min", value("4 cm"), "2027-06-01"), true},
+		{"a deeper one", own("figure", "substrate-depth-min", value("30 cm"), "2027-06-01"), false},
+		{"left for longer", own("figure", "unattended", "    stages = [\"adult\"]\n"+value("40 days"), "2027-06-01"), true},
+		{"left for less", own("figure", "unattended", "    stages = [\"adult\"]\n"+value("1 days"), "2027-06-01"), false},
+		{"fed sooner after a moult", own("figure", "wait-after-moult", "    stages = [\"adult\"]\n"+value("1 days"), "2027-06-01"), true},
+		{"any lid", own("figure", "lid", value("any"), "2027-06-01"), true},
+		{"it does not moult hanging", own("figure", "growth-factor", value("1.2 to 1.4"), "2027-06-01"), false},
+		{"water less often", own("need", "water", "    longest = \"9 days\"\n", "2027-06-01"), true},
+		{"water more often", own("need", "water", "    longest = \"1 day\"\n", "2027-06-01"), false},
+	} {
+		for _, head := range []string{"species \"pandinus-imperator\" {\n", "species \"my-kind\" {\n  like = \"pandinus-imperator\"\n"} {
+			kind := strings.Split(head, "\"")[1]
+			text := house + head + c.text + "}\n" + box("colony", kind, "3", "")
+			plan, _ := planned.Files(t, planned.With(text, ""))
+			if got := check.WeakerOf(plan); (len(got) > 0) != c.weaker {
+				t.Errorf("%s of %s: %v", c.name, kind, got)
+			}
+			r := on(t, "2027-03-02", text, "")
+			if said := strings.Join(r.InForce(), "\n"); c.weaker != strings.Contains(said, "until Tue 1 Jun 2027 (ten years of them)") {
+				t.Errorf("%s of %s is in force: %q", c.name, kind, said)
+			}
+			if c.weaker && worst(r, "sheet-weaker") != "caution" {
+				t.Errorf("%s of %s is not named: %q", c.name, kind, worst(r, "sheet-weaker"))
+			}
+			if late := on(t, "2027-07-01", text, ""); c.weaker && worst(late, "figure-overdue") != "urgent" || !c.weaker && worst(late, "figure-overdue") != "caution" {
+				t.Errorf("%s of %s, once its review is past: %q", c.name, kind, worst(late, "figure-overdue"))
+			}
+		}
+	}
+}
+
+// A weaker limit has a reason, a source and a review within a year.
+func TestWeakerNeedsReview(t *testing.T) {
+	with := func(need string) string {
+		return house + "species \"pandinus-imperator\" {\n" + need + "}\n" + box("colony", "pandinus-imperator", "3", "")
+	}
+	const nine, one = "    longest = \"9 days\"\n", "    longest = \"1 day\"\n"
+	if got := worst(on(t, "2027-03-02", with(own("need", "water", nine, "2029-06-01")), ""), "review-far"); got != "error" {
+		t.Errorf("in two years: %q", got)
+	}
+	if got := worst(on(t, "2027-03-02", with(own("need", "water", one, "2029-06-01")), ""), "review-far"); got != "" {
+		t.Errorf("what asks more: %q", got)
+	}
+	for _, part := range []string{"because", "source", "review"} {
+		text := ""
+		for line := range strings.Lines(own("need", "water", nine, "2027-06-01")) {
+			if !strings.Contains(line, part+" ") {
+				text += line
+			}
+		}
+		if got := worst(on(t, "2027-03-02", with(text), ""), "unreasoned"); got != "error" {
+			t.Errorf("without %s: %q", part, got)
+		}
+	}
+}
