@@ -35,7 +35,7 @@ func TestWeakerSheets(t *testing.T) {
 	} {
 		for _, head := range []string{"species \"pandinus-imperator\" {\n", "species \"my-kind\" {\n  like = \"pandinus-imperator\"\n"} {
 			kind := strings.Split(head, "\"")[1]
-			text := house + head + c.text + "}\n" + box("colony", kind, "3", "")
+			text := dwelling + head + c.text + "}\n" + box("colony", kind, "3", "")
 			plan, _ := planned.Files(t, planned.With(text, ""))
 			if got := check.WeakerOf(plan); (len(got) > 0) != c.weaker {
 				t.Errorf("%s of %s: %v", c.name, kind, got)
@@ -57,7 +57,7 @@ func TestWeakerSheets(t *testing.T) {
 // A weaker limit has a reason, a source and a review within a year.
 func TestWeakerNeedsReview(t *testing.T) {
 	with := func(need string) string {
-		return house + "species \"pandinus-imperator\" {\n" + need + "}\n" + box("colony", "pandinus-imperator", "3", "")
+		return dwelling + "species \"pandinus-imperator\" {\n" + need + "}\n" + box("colony", "pandinus-imperator", "3", "")
 	}
 	const nine, one = "    longest = \"9 days\"\n", "    longest = \"1 day\"\n"
 	if got := worst(on(t, "2027-03-02", with(own("need", "water", nine, "2029-06-01")), ""), "review-far"); got != "error" {
