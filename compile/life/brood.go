@@ -178,6 +178,10 @@ func (r *reader) firstMoult(t *track, e *plan.Event) {
 	}
 	t.moulting = max(t.moulting, t.leaving)
 	if t.moulting >= len(t.broods) {
+		if y := r.lastBrood(); y != nil && y.stage().Stage == newborn {
+			r.moulted(y, y.of, e) // their mother is gone, or they were moved without her
+			return
+		}
 		if t.stage().Stage == newborn {
 			r.moult(t, e)
 			return
@@ -225,12 +229,15 @@ func (w *world) broodTracks(b *brood) (out []*track) {
 func (r *reader) separated(t *track, e *plan.Event) {
 	b := t.of
 	if b == nil {
-		if t.leaving >= len(t.broods) {
+		if y := r.lastBrood(); t.leaving >= len(t.broods) && y != nil {
+			t, b = y, y.of // their mother is gone, or they were moved without her
+		} else if t.leaving >= len(t.broods) {
 			r.found.Add(finding.Finding{Rule: ruleOrder, At: e.At, Text: "young separated, but no birth before it",
 				Write: "the day of the birth, with born; for older animals, moved"})
 			return
+		} else {
+			b = t.broods[t.leaving]
 		}
-		b = t.broods[t.leaving]
 	}
 	to, name, ok := r.goal(e)
 	if !ok {
@@ -248,12 +255,15 @@ func (r *reader) dispersed(*track, *plan.Event) {}
 
 // rehome is a separation of young that were taken out before.
 func (r *reader) rehome(t *track, e *plan.Event, to *reader, name string) {
-	if to == nil {
-		r.found.Add(finding.Finding{Rule: ruleOrder, At: e.At, Text: t.Animals.Shown() + " are not with their mother any more", Write: "moved, and the enclosure that they went to"})
-		return
-	}
 	n, ok := r.howMany(e, t.now(), t.now())
-	if !ok || n == 0 {
+	switch {
+	case !ok || n == 0:
+		return
+	case to == nil && n == t.now():
+		t.stray = see(e)
+		return
+	case to == nil:
+		r.cups(t, n, e)
 		return
 	}
 	r.transfer(t, to, name, n, e)
@@ -292,15 +302,20 @@ func (r *reader) takeOut(b *brood, e *plan.Event, to *reader, name string) {
 	case all:
 		y.Mother, y.stray = nil, see(e)
 	default:
-		cups := r.create(y.Animals.Name.V+"-out", y.Animals.Title.V+", taken out", y.Sheet, y.stage(), see(e))
-		cups.number(e.Date, n)
-		cups.of, cups.stray, cups.Fed, cups.HasFed, cups.entered = b, see(e), y.Fed, y.HasFed, y.entered
-		y.number(e.Date, y.now()-n)
+		r.cups(y, n, e)
 	}
 	if all && !b.separated.ok {
 		b.separated = see(e)
 		b.mother.leaving++
 	}
+}
+
+// cups makes a group of some young that were taken out to where nobody said.
+func (r *reader) cups(y *track, n int, e *plan.Event) {
+	cups := r.create(y.Animals.Name.V+"-out", y.Animals.Title.V+", taken out", y.Sheet, y.stage(), see(e))
+	cups.number(e.Date, n)
+	cups.of, cups.stray, cups.Fed, cups.HasFed, cups.entered = y.of, see(e), y.Fed, y.HasFed, y.entered
+	y.number(e.Date, y.now()-n)
 }
 
 // bereave is about young whose mother, the last of her group, dies or goes.

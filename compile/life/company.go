@@ -5,6 +5,7 @@ import (
 
 	"vivary/plan"
 	"vivary/schema"
+	"vivary/schema/civil"
 )
 
 // mixed notes that animals came to where others live. Where one of both is in
@@ -26,10 +27,10 @@ func (r *reader) mixed(from, j *track, e *plan.Event) {
 		t.arrived = broken
 	}
 	j.arrived = broken
-	r.out.Asks = append(r.out.Asks, Ask{Name: "quarantine-broken/" + e.Date.String(), From: e.Date, Every: 7, Urgent: true, At: e.At,
-		Text:  "quarantine was broken " + e.Date.Short() + ": all here are in it now, last in the round, tools of their own, no one leaves",
+	r.out.Asks = append(r.out.Asks, Ask{Name: "quarantine-broken/" + e.Date.String(), From: e.Date, Until: e.Date + civil.Date(r.length()), Every: 7, Urgent: true, At: e.At,
+		Text:  "quarantine was broken " + e.Date.Short() + ": all here are in it now, own tools, no one leaves; log mites, if any",
 		Said:  "animals in quarantine and others were put together on " + e.Date.Words() + ": all of them are in quarantine from that day",
-		Write: "nothing to undo: moving them back changes nothing; mites or died, where that is seen"})
+		Write: "mites, ill or died, where that is seen: moving them back changes nothing"})
 }
 
 // company asks for animals to be parted that the log put together and that must not

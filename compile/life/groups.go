@@ -88,7 +88,7 @@ func (r *reader) names() (out []string) {
 // lastBrood is the youngest brood that lives here.
 func (r *reader) lastBrood() *track {
 	for _, t := range slices.Backward(r.tracks) {
-		if t.Logged && t.now() > 0 && (t.of != nil || t.stage().Stage == newborn || t.stage().Stage == "young") {
+		if t.of != nil && t.now() > 0 {
 			return t
 		}
 	}

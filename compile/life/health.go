@@ -106,6 +106,7 @@ func (r *reader) escaped(t *track, e *plan.Event) {
 		return
 	}
 	r.loose = append(r.loose, loose{see(e), t, n})
+	r.bereave(t, n, e)
 	r.lose(t, e, n, "the last escaped on ")
 }
 

@@ -109,6 +109,7 @@ type Task struct {
 type Ask struct {
 	Name   string // stable: part of the entry's identity
 	From   civil.Date
+	Until  civil.Date    // the first day on which it is asked no more; 0 for until it is answered
 	Every  int           // days; 1 is daily
 	Rule   *finding.Rule // nil for the usual ones: something to do now, or a question
 	Urgent bool          // harm now: FIRST, and an urgent finding; else a caution

@@ -2,6 +2,7 @@ package life
 
 import (
 	"vivary/plan"
+	"vivary/plan/finding"
 	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/wording"
@@ -17,8 +18,10 @@ func (r *reader) fed(t *track, e *plan.Event) {
 	}
 	if s := t.moult; s.ok && t.now() == 1 {
 		if wait := r.meal(t); e.Date < after(s.on, wait.low) {
-			t.Tasks = append(t.Tasks, Task{Name: "early-meal/" + e.Date.String(), Kind: schema.KindWatch, On: e.Date + 1,
-				Text: "it was fed " + wording.Days(int(e.Date-s.on)) + " after its moult, early: check fangs, mouth and what is left", At: e.At, Cited: wait.cited})
+			text := "fed " + wording.Days(int(e.Date-s.on)) + " after its moult, early: check fangs, mouth and what is left"
+			t.Tasks = append(t.Tasks, Task{Name: "early-meal/" + e.Date.String(), Kind: schema.KindWatch, On: e.Date + 1, Text: text, At: e.At, Cited: wait.cited})
+			r.found.Add(finding.Finding{Rule: ruleEarlyMeal, At: e.At, Text: t.Animals.Name.V + ": " + text, Source: r.c.Library.Cite(wait.cited),
+				Limit: wording.Days(wait.low) + " from a moult to the first meal", Write: "nothing; the next meal waits"})
 		}
 	}
 }
@@ -109,13 +112,17 @@ func (r *reader) fast(t *track, since seen, text, stage string) {
 		t.Tasks = append(t.Tasks, Task{Name: "fast-try/" + on, Kind: schema.KindWatch, On: after(since.on, try.low), At: since.at, Cited: try.cited,
 			Text: text + ": next meal smaller, and killed"})
 	}
-	ask := func(name string, at span, words string) {
+	ask := func(name string, at span, until civil.Date, words string) {
 		if at.ok {
-			t.Asks = append(t.Asks, Ask{Name: name + "/" + on, From: after(since.on, at.low), Every: 3, Urgent: true, At: since.at, Cited: at.cited,
+			t.Asks = append(t.Asks, Ask{Name: name + "/" + on, From: after(since.on, at.low), Until: until, Every: 3, Urgent: true, At: since.at, Cited: at.cited,
 				Text: text + ": " + words, Said: t.Animals.Name.V + " has not eaten since " + since.on.Words(),
 				Limit: wording.Days(at.low) + ", species sheet " + t.Sheet.Name.V, Write: "fed, on the day when it eats; premoult, or died"})
 		}
 	}
-	ask("fast", t.days(schema.FigureFastAlarm, stage), "long fast: look at belly, water and temperature; log fed when it eats")
-	ask("fast-help", t.days(schema.FigureFastHelp, stage), "get help, from a veterinarian or somebody with experience")
+	alarm, help, until := t.days(schema.FigureFastAlarm, stage), t.days(schema.FigureFastHelp, stage), civil.Date(0)
+	if help.ok && help.low > alarm.low {
+		until = after(since.on, help.low)
+	}
+	ask("fast", alarm, until, "long fast: look at belly, water and temperature; log fed when it eats")
+	ask("fast-help", help, 0, "get help, from a mentor or a veterinarian; log fed when it eats")
 }

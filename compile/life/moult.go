@@ -30,7 +30,7 @@ func (r *reader) hanging(t *track, e *plan.Event) {
 // else is known of it.
 func (r *reader) sealedIn(t *track, e *plan.Event) {
 	switch {
-	case t.carries() && r.grown(t): // a scorpion that is gravid and seals itself in is near the birth
+	case t.carries() && r.grown(t) && !t.days(schema.FigureSacTime, "adult").ok: // a scorpion that is gravid and seals itself in is near the birth
 		r.near(t, e)
 	case !t.sealed.ok:
 		t.sealed = see(e)
@@ -239,15 +239,19 @@ func (r *reader) longPremoult(t *track, s seen) {
 	}
 	stage := t.stage().Stage
 	look, help := t.days(schema.FigurePremoultLook, stage), t.days(schema.FigurePremoultHelp, stage)
-	ask := func(name string, on span, urgent bool, every int, text, said string) {
+	ask := func(name string, on span, until civil.Date, urgent bool, every int, text, said string) {
 		if on.ok {
-			t.Asks = append(t.Asks, Ask{Name: name + "/" + s.on.String(), From: after(s.on, on.low), Every: every, Urgent: urgent, At: s.at, Cited: on.cited,
+			t.Asks = append(t.Asks, Ask{Name: name + "/" + s.on.String(), From: after(s.on, on.low), Until: until, Every: every, Urgent: urgent, At: s.at, Cited: on.cited,
 				Text: text, Said: said, Limit: "asked after " + wording.Days(on.low) + ", species sheet " + t.Sheet.Name.V, Write: "what is seen: moult, fed where it ate, refused or died"})
 		}
 	}
 	said := t.Animals.Name.V + " has been before a moult since " + s.on.Words()
-	ask("premoult-look", look, true, 7, "moulted? look, do not dig; log moult, or fed if it ate", said)
-	ask("premoult-help", help, true, 7, "before a moult since "+s.on.Short()+": width of the belly? ask somebody with experience", said)
+	until := civil.Date(0)
+	if help.ok && help.low > look.low {
+		until = after(s.on, help.low)
+	}
+	ask("premoult-look", look, until, true, 7, "moulted? look, do not dig; log moult, or fed if it ate", said)
+	ask("premoult-help", help, 0, true, 7, "before a moult since "+s.on.Short()+": width of the belly? get help from a mentor; log moult, fed or died", said)
 }
 
 // soft holds meals and keeps hands off until the new skin is hard.

@@ -279,5 +279,6 @@ func (r *reader) leave(t *track, on civil.Date) {
 		h := &t.Holds[i]
 		h.Until, h.Open = min(h.Until, on), false
 	}
+	t.Mother = nil
 	*t = track{Group: t.Group, home: t.home, numbered: true, gone: t.gone}
 }

@@ -11,7 +11,7 @@ import (
 // carried for 7 to 18 months and does not moult once it is adult.
 var Rules = []*finding.Rule{
 	ruleFuture, ruleOrder, ruleEarly, ruleTerm, ruleGone, ruleAdult, ruleNowhere,
-	ruleNumber, ruleWeight, ruleCare, ruleQuarantine, ruleNoTerm, ruleLate, ruleNow, ruleOpen,
+	ruleNumber, ruleWeight, ruleCare, ruleQuarantine, ruleNoTerm, ruleLate, ruleNow, ruleOpen, ruleEarlyMeal,
 }
 
 // Examples are what the rules are shown by, a file for each.
@@ -80,6 +80,11 @@ var (
 		Why:     "Gestation of scorpions runs from months to years, and a date would be made up. There is a weekly look instead, and nothing is disturbed.",
 		Source:  "common practice, no source",
 		Instead: "Log the mating, where its day is known."}
+	ruleEarlyMeal = &finding.Rule{ID: "fed-early", Severity: finding.Advice, Silence: finding.ByReason,
+		Title:   "It ate before its fangs or sting were hard.",
+		Why:     "Soft fangs break, and live prey bites back. What is done is done; the next meal waits as long as it should.",
+		Source:  "the species sheet's wait after a moult",
+		Instead: "Look at fangs and mouth, take out what is left, and wait."}
 	ruleNow = &finding.Rule{ID: "act-now", Severity: finding.Urgent, Silence: finding.Never,
 		Title:   "An animal is in danger now, by what the log says.",
 		Why:     "What was seen is a fact: it refuses no plan, and it stands first in the next round until the log says what became of it.",

@@ -15,14 +15,21 @@ func (b *builder) asks(g *life.Group, asks []life.Ask) {
 	h := b.Horizon
 	for i := range asks {
 		a := &asks[i]
-		if a.From > h.Last() {
+		last := h.Last()
+		if a.Until != 0 {
+			last = min(last, a.Until-1)
+		}
+		if a.From > last || last < h.Now() {
 			continue
 		}
 		t := &life.Task{Name: a.Name, Kind: schema.KindWatch, On: a.From, Interval: max(a.Every, 1), Text: question(a), High: a.Urgent, At: a.At, Cited: a.Cited}
 		if late := int(h.Now() - a.From); late > 0 {
 			t.On += civil.Date((late + t.Interval - 1) / t.Interval * t.Interval)
 		}
-		t.Times = max(0, int(h.Last()-t.On)/t.Interval+1)
+		if t.On > last {
+			continue
+		}
+		t.Times = int(last-t.On)/t.Interval + 1
 		b.once(g, t, a)
 	}
 }
