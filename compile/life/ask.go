@@ -8,7 +8,7 @@ import (
 func (r *reader) ask(asks []Ask) {
 	for i := range asks {
 		a := &asks[i]
-		if a.From > r.today || a.Until != 0 && a.Until <= r.today {
+		if a.Said == "" || a.From > r.today || a.Until != 0 && a.Until <= r.today {
 			continue
 		}
 		f := finding.Finding{Rule: a.Rule, At: a.At, Text: a.Said, Limit: a.Limit, Source: r.c.Library.Cite(a.Cited), Write: a.Write}

@@ -1,6 +1,8 @@
 package life
 
 import (
+	"strconv"
+
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema"
@@ -35,9 +37,18 @@ func (r *reader) born(t *track, e *plan.Event) {
 	if !ok {
 		return
 	}
+	if e.Number.Set() && n == 0 {
+		r.found.Add(finding.Finding{Rule: ruleNumber, At: e.Number.At, Text: "0 " + e.Word.Name + ": the line changes nothing", Write: "how many; or, where she bore none, not-gravid"})
+		return
+	}
+	if r.out.Plan.Culture.V {
+		t.number(e.Date, min(t.now()+n, mostBorn)) // a culture grows by itself
+		return
+	}
+	n = r.likely(t, n, e)
 	if from, to, gestation := r.term(t); gestation.ok && (e.Date < from || e.Date > to) {
 		r.found.Add(finding.Finding{Rule: ruleTerm, At: e.At,
-			Text:   "born " + wording.Days(int(e.Date-t.matings[0].on)) + " after the mating of " + t.matings[0].on.Words(),
+			Text:   e.Word.Name + " " + wording.Days(int(e.Date-t.matings[0].on)) + " after the mating of " + t.matings[0].on.Words(),
 			Limit:  "gestation of " + gestation.String() + ", species sheet " + t.Sheet.Name.V,
 			Source: r.c.Library.Cite(gestation.cited),
 			Write:  "the right days; where both are right, leave them: this is worth telling others",
@@ -63,6 +74,41 @@ func (r *reader) born(t *track, e *plan.Event) {
 	b := &brood{mother: t, born: see(e), last: e.Date, number: n}
 	t.broods = append(t.broods, b)
 	r.bear(b, "young-"+e.Date.String(), "young of "+e.Date.Brief(), b.born)
+}
+
+// tooMany is how many times as many as the sheet has at the most are no brood but a slip
+// of the hand (common practice, no source).
+const tooMany = 4
+
+// likely is the number of a brood, 0 for not known where it cannot be so.
+func (r *reader) likely(t *track, n int, e *plan.Event) int {
+	if t.Sheet == nil {
+		return n
+	}
+	f := t.Sheet.Figure(schema.FigureBroodSize, "adult")
+	if f == nil && n <= 1000 || f != nil && float64(n) <= tooMany*f.Range.High*float64(max(1, t.now())) {
+		return n
+	}
+	x := finding.Finding{Rule: ruleNumber, At: e.Number.At, Text: strconv.Itoa(n) + " " + e.Word.Name + ": that many are not born at once; how many is taken as not known", Write: "the right number, or none"}
+	if f != nil {
+		x.Limit, x.Source = "broods of "+f.Value.V+", species sheet "+t.Sheet.Name.V, r.c.Library.Cite(f.Cited)
+	}
+	r.found.Add(x)
+	return 0
+}
+
+// bears reports whether young stay on their mother or round her for a time, so that she
+// and they are left in peace. Others lay, and have no part in their young.
+func (t *track) bears() bool {
+	if t.Sheet == nil || t.Sheet.StageOf(1) == newborn {
+		return true
+	}
+	for _, what := range []*schema.Figure{schema.FigureOnMother, schema.FigureGestation, schema.FigureDispersal} {
+		if t.Sheet.Figure(what, "adult") != nil {
+			return true
+		}
+	}
+	return false
 }
 
 // sameBirth is the brood of which a birth on that day is a part: two mothers of one
@@ -98,7 +144,9 @@ func (r *reader) toldOf(t *track, b *brood, n int, e *plan.Event) {
 	}
 	y.Since = wrote(e.Date, e.At)
 	y.Numbers = []Number{{e.Date - 1, 0}, {e.Date, r.size(b)}}
-	y.Stages = []Stretch{{e.Date, newborn, 1}}
+	if y.Logged {
+		y.Stages = []Stretch{{e.Date, newborn, 1}}
+	}
 }
 
 // bear makes the group of a brood's young, with their mother.
@@ -116,6 +164,9 @@ func (r *reader) bear(b *brood, name, title string, s seen) {
 	if b.mother.Sheet != nil {
 		if stage := b.mother.Sheet.StageOf(1); stage != "" {
 			as.Stage = stage
+		}
+		if !b.mother.bears() && as.Stage == newborn {
+			as = Stretch{Stage: "young", Instar: 2} // what leaves the sac is free
 		}
 	}
 	y := r.create(name, title, b.mother.Sheet, as, s)
@@ -234,6 +285,7 @@ func (r *reader) separated(t *track, e *plan.Event) {
 		} else if t.leaving >= len(t.broods) {
 			r.found.Add(finding.Finding{Rule: ruleOrder, At: e.At, Text: "young separated, but no birth before it",
 				Write: "the day of the birth, with born; for older animals, moved"})
+			r.unborn(t, e)
 			return
 		} else {
 			b = t.broods[t.leaving]
@@ -248,6 +300,32 @@ func (r *reader) separated(t *track, e *plan.Event) {
 		return
 	}
 	r.takeOut(b, e, to, name)
+}
+
+// mostTaken is how many young are taken out at once, at the most, where nothing is known
+// of the brood (common practice, no source).
+const mostTaken = 100
+
+// unborn is young that were taken out though nobody wrote of their birth: they are
+// counted from this day on.
+func (r *reader) unborn(t *track, e *plan.Event) {
+	to, name, ok := r.goal(e)
+	n := int(e.Number.V)
+	if !ok || n <= 0 || n > mostBorn || t.Sheet == nil || r.likely(t, n, e) == 0 {
+		return
+	}
+	if n > mostTaken && t.Sheet.Figure(schema.FigureBroodSize, "adult") == nil {
+		return
+	}
+	y := r.create("young-"+e.Date.String(), "young of "+e.Date.Brief(), t.Sheet, Stretch{Stage: "young", Instar: 2}, see(e))
+	y.number(e.Date, n)
+	y.of = &brood{mother: t, young: y, number: n, first: see(e), separated: see(e)}
+	if to == nil {
+		y.stray = see(e)
+		return
+	}
+	r.transfer(y, to, name, n, e)
+	r.lose(y, e, n, "the last went to "+to.out.Plan.Name.V+" on ")
 }
 
 // dispersed is young that have left her back: for them nothing changes yet.

@@ -253,11 +253,14 @@ func (r *reader) isolate(t *track, on civil.Date, why string, s seen, cited plan
 	if s.ok {
 		name += "/" + s.on.String()
 	}
+	if !t.bears() {
+		return // they lay, and have no part in their young
+	}
 	if !r.crowd(t) {
 		t.Tasks = append(t.Tasks, Task{Name: name, Kind: schema.KindPrepare, On: on, At: s.at, Cited: cited, Text: "last day for work inside, then leave her alone: " + why})
 		return
 	}
-	t.Asks = append(t.Asks, Ask{Name: name, From: on, Every: 1, Urgent: true, At: s.at, Cited: cited,
+	t.Asks = append(t.Asks, Ask{Name: name, From: on, Every: 7, Urgent: true, At: s.at, Cited: cited,
 		Text:  "give her a box of her own, with her hide: " + why + "; log moved",
 		Said:  t.Animals.Name.V + " may give birth among others: " + why,
 		Limit: "others may eat young at birth: common practice, no source", Write: "moved, how many and the enclosure that she went to"})
@@ -283,6 +286,7 @@ func (r *reader) weekday(t *track) civil.Date {
 
 func (r *reader) laidLine(t *track, e *plan.Event) {
 	r.closeLate(t, e.Date)
+	r.closeMoult(t, e.Date) // it was for this that she fasted and shut herself in
 	holds := r.sacHolds(t)
 	ended(holds, e.Date)
 	t.Holds = append(t.Holds, holds...)

@@ -17,9 +17,9 @@ func (r *reader) growing(t *track) {
 	if t.stray.ok {
 		r.where(t)
 	}
-	if t.orphan.ok && t.orphan.on+7 > r.today {
+	if t.orphan.ok && !(t.HasFed && t.Fed > t.orphan.on) {
 		t.Asks = append(t.Asks, Ask{Name: "orphan/" + t.orphan.on.String(), From: t.orphan.on, Every: 1, Urgent: true, At: t.orphan.at,
-			Text:  r.young(t) + " without their mother: warm and damp; after their moult crushed prey every 2 to 3 days",
+			Text:  r.young(t) + " without their mother: warm and damp; after their moult crushed prey every 2 to 3 days; log fed, moved or died",
 			Said:  r.young(t) + " have no mother since " + t.orphan.on.Words(),
 			Write: "moved, and the enclosure that they are in; or died and how many"})
 	}
@@ -119,11 +119,30 @@ func (r *reader) firstMeal(t *track, first civil.Date) {
 		return // nobody can still be told anything of it that helps
 	}
 	by := after(first, limit.high)
-	t.Asks = append(t.Asks, Ask{Name: "first-meal-young/" + t.of.name(), From: by - 3, Every: 1, Urgent: true, At: t.Animals.At, Cited: limit.cited,
-		Text:  r.young(t) + ": have they eaten? killed pieces at once; unfed after " + by.Short() + " they die: get help; log fed for " + t.Animals.Name.V,
+	a := Ask{Name: "first-meal-young/" + t.of.name(), From: by - 3, Until: by + 1, Every: 1, Urgent: true, At: t.Animals.At, Cited: limit.cited,
+		Text:  r.young(t) + ": have they eaten? killed pieces today, by " + by.Short() + " at the latest; log " + t.called() + " fed",
 		Said:  "no meal is logged of the " + strconv.Itoa(t.now()) + " " + t.Animals.Shown() + ", who can eat since " + first.Words(),
 		Limit: "by " + wording.Days(limit.high) + " after their first moult",
-		Write: "fed, for " + t.Animals.Name.V + ", on the day when they ate; or died and how many"})
+		Write: t.called() + " fed, on the day when they ate; or died and how many"}
+	t.Asks = append(t.Asks, a)
+	a.Name, a.From, a.Until = "starving/"+t.of.name(), by+1, 0
+	a.Text = r.young(t) + " without a meal in the log, due by " + by.Short() + ": crushed prey now, get help; log " + t.called() + " fed, or died"
+	t.Asks = append(t.Asks, a)
+}
+
+// called is what a keeper may call young in the log: the word alone will do while there
+// is one brood in the box.
+func (t *track) called() string {
+	n := 0
+	for _, o := range t.home.tracks {
+		if o.of != nil && o.now() > 0 {
+			n++
+		}
+	}
+	if n == 1 && t.Logged {
+		return "young"
+	}
+	return t.Animals.Name.V
 }
 
 // where asks where young are that were taken out.

@@ -12,6 +12,9 @@ import (
 func (r *reader) fed(t *track, e *plan.Event) {
 	t.Fed, t.HasFed = e.Date, true
 	t.eat(e.Date)
+	if t.stage().Stage == newborn {
+		r.ate(t, e) // who eats has moulted
+	}
 	t.settled(e.Date)
 	if t.now() == 1 {
 		r.closeMoult(t, e.Date)
@@ -24,6 +27,16 @@ func (r *reader) fed(t *track, e *plan.Event) {
 				Limit: wording.Days(wait.low) + " from a moult to the first meal", Write: "nothing; the next meal waits"})
 		}
 	}
+}
+
+// ate is a meal of young of whose first moult nothing is logged.
+func (r *reader) ate(t *track, e *plan.Event) {
+	if t.of != nil {
+		r.moulted(t, t.of, e)
+		return
+	}
+	t.entered = see(e)
+	t.grow(e.Date)
 }
 
 // eat ends a run of refusals, and the pause after it.
@@ -88,6 +101,9 @@ func (r *reader) fasting(t *track) {
 			t.Tasks = append(t.Tasks, Task{Name: "refusals/" + name, Kind: schema.KindWatch, On: s.on + 1, Interval: 7, Times: r.weeks(s.on+1, end),
 				Text: "pre-moult watch: do not dig", At: s.at, Cited: pause.cited})
 		}
+	}
+	if t.premoult.ok || t.sealed.ok || t.hanging.ok || t.laid.ok {
+		return // it is known why it fasts: the questions of that state are asked
 	}
 	since, text := t.firstRefused, "first refusal on "
 	if t.HasFed && t.Fed < since.on {

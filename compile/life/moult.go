@@ -216,7 +216,6 @@ func (r *reader) beforeMoult(t *track) {
 	if t.sealed.ok && t.carries() && !r.grown(t) {
 		t.Asks = append(t.Asks, Ask{Name: "sealed/" + s.on.String(), From: t.sealed.on, Every: 7, At: t.sealed.at,
 			Text:  "sealed in: before a moult, or a sac? look from outside, open nothing; log premoult or laid",
-			Said:  t.Animals.Name.V + " mated and has sealed itself in: a moult or a sac may follow",
 			Write: "what it turned out to be: premoult, moult or laid"})
 	}
 	text := "pre-moult watch: do not dig"

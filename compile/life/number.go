@@ -5,6 +5,7 @@ import (
 
 	"vivary/plan"
 	"vivary/plan/finding"
+	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/quantity"
 	"vivary/schema/wording"
@@ -20,6 +21,8 @@ func (r *reader) howMany(e *plan.Event, usual, most int) (int, bool) {
 	n := int(e.Number.V)
 	fault := ""
 	switch {
+	case n == 0 && (e.Word == schema.WordDied || e.Word == schema.WordEscaped || e.Word == schema.WordMoved):
+		fault = "0 " + e.Word.Name
 	case float64(n) != e.Number.V:
 		fault = "animals are whole numbers"
 	case n > most:
@@ -61,6 +64,9 @@ func (r *reader) arrived(t *track, e *plan.Event) {
 	}
 	if !t.numbered && n == t.now() {
 		n = 0
+	}
+	if !t.numbered && n == 0 && len(t.Numbers) == 1 {
+		t.Numbers = []Number{{e.Date - 1, 0}, {e.Date, t.now()}} // the plan's own, who were not here before
 	}
 	t.arrived = see(e)
 	defer r.settling(t, t.arrived)
@@ -151,6 +157,10 @@ func (r *reader) lose(t *track, e *plan.Event, n int, how string) {
 	t.number(e.Date, t.now()-n)
 	if t.now() == 0 {
 		t.gone = how + e.Date.Words()
+		if b := t.of; b != nil && t.Mother != nil && !b.separated.ok {
+			b.separated = see(e) // none is left with her
+			b.mother.leaving++
+		}
 		r.leave(t, e.Date)
 	}
 }

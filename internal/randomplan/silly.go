@@ -142,7 +142,10 @@ func (p *Plan) goes(k *Ledger, b *Box, g *Group, l *Line, here, many int) func()
 // parts is young that were taken out: to a box, or to where nobody wrote.
 func (p *Plan) parts(k *Ledger, b *Box, g *Group, l *Line, many int) func() {
 	young := k.young[g]
-	if young == 0 || p.chance(20) {
+	if young == 0 {
+		return func() {} // with a number it would be young of whose birth nobody wrote
+	}
+	if p.chance(20) {
 		l.Rest = fmt.Sprint(many)
 		return func() {}
 	}
