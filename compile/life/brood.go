@@ -328,8 +328,16 @@ func (r *reader) unborn(t *track, e *plan.Event) {
 	r.lose(y, e, n, "the last went to "+to.out.Plan.Name.V+" on ")
 }
 
-// dispersed is young that have left her back: for them nothing changes yet.
-func (r *reader) dispersed(*track, *plan.Event) {}
+// dispersed is young that have left her back: they have moulted.
+func (r *reader) dispersed(t *track, e *plan.Event) {
+	b := t.of
+	if b == nil && t.moulting < len(t.broods) {
+		b = t.broods[t.moulting]
+	}
+	if b != nil && !b.first.ok {
+		r.moulted(b.young, b, e)
+	}
+}
 
 // rehome is a separation of young that were taken out before.
 func (r *reader) rehome(t *track, e *plan.Event, to *reader, name string) {

@@ -20,14 +20,17 @@ func (r *reader) mixed(from, j *track, e *plan.Event) {
 	if from != j && r.clock(from, e.Date).ok {
 		broken = see(e)
 	}
-	if from == j || !broken.ok {
-		return // one that just arrives is looked at when all are
+	if from == j && !r.out.Plan.Culture.V && r.length(j) > 0 {
+		broken = see(e) // one that has just come
+	}
+	if !broken.ok || from == j && r.out.Plan.Culture.V {
+		return
 	}
 	for _, t := range r.living() {
 		t.arrived = broken
 	}
 	j.arrived = broken
-	r.out.Asks = append(r.out.Asks, Ask{Name: "quarantine-broken/" + e.Date.String(), From: e.Date, Until: e.Date + civil.Date(r.length()), Every: 7, Urgent: true, At: e.At,
+	r.out.Asks = append(r.out.Asks, Ask{Name: "quarantine-broken/" + e.Date.String(), From: e.Date, Until: e.Date + civil.Date(max(r.length(j), r.clear())), Every: 7, Urgent: true, At: e.At,
 		Text:  "quarantine was broken " + e.Date.Short() + ": all here are in it now, own tools, no one leaves; log mites, if any",
 		Said:  "animals in quarantine and others were put together on " + e.Date.Words() + ": all of them are in quarantine from that day",
 		Write: "mites, ill or died, where that is seen: moving them back changes nothing"})
@@ -41,11 +44,14 @@ func (r *reader) company() {
 		if !t.joined.ok || t.Mother != nil {
 			continue
 		}
-		kinds, total := false, 0
+		kinds, total, males := false, 0, 0
 		for _, o := range living {
 			kinds = kinds || o.Sheet != t.Sheet
 			if o.Mother == nil && o.Sheet == t.Sheet {
 				total += o.now()
+				if o.stage().Stage == "adult" {
+					males += o.males
+				}
 			}
 		}
 		a := Ask{Name: "part/" + t.Animals.Name.V + "/" + t.joined.on.String(), From: t.joined.on, Every: 1, Urgent: true, At: t.joined.at, Write: "moved, how many and the enclosure that they go to"}
@@ -53,8 +59,12 @@ func (r *reader) company() {
 		case kinds:
 			a.Text = "two kinds of animals are in one box: part them today; log moved"
 			a.Said = t.Animals.Name.V + " came to animals of another kind on " + t.joined.on.Words()
+		case males > 1 && t.Sheet != nil && t.Sheet.Is(schema.FigureKeeping, "groups of one male"):
+			a.Text = count(males) + " grown males are in one box: part them today; log moved"
+			a.Said = t.Animals.Name.V + " came to others on " + t.joined.on.Words() + ", and " + count(males) + " of them are males"
+			a.Limit = "groups with one adult male, species sheet " + t.Sheet.Name.V
 		case total > 1 && t.lonely() && !r.boxes():
-			a.Text = "kept one to a box, and " + strconv.Itoa(total) + " are here: part them today; log moved"
+			a.Text = "kept one to a box, and " + count(total) + " are here: part them today; log moved"
 			a.Said = t.Animals.Name.V + " came to others on " + t.joined.on.Words() + ", and " + t.Sheet.Shown() + " is kept one to a box"
 			if f := t.Sheet.Figure(schema.FigureKeeping, ""); f != nil {
 				a.Cited = f.Cited
@@ -77,3 +87,5 @@ func (r *reader) boxes() bool {
 	h := r.out.Plan.Housing
 	return h != nil && h.Places.Set() && h.Places.V > 1
 }
+
+func count(n int) string { return strconv.Itoa(n) }

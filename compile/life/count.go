@@ -32,6 +32,18 @@ func (r *reader) counted(t *track, e *plan.Event) {
 		t.of.number = int(e.Number.V)
 		return
 	}
+	all := 0
+	for _, o := range r.living() {
+		all += o.now()
+	}
+	if r.out.Plan.Culture.V && e.Number.Set() {
+		t.number(e.Date, min(int(e.Number.V), mostBorn)) // of a culture nobody knows how many there were
+		return
+	}
+	if n := int(e.Number.V); n > t.now() && n <= all {
+		r.countedAll(e) // she and her young
+		return
+	}
 	if n, ok := r.howMany(e, t.now(), t.now()); ok {
 		t.heads.count(n, t.now(), t.Animals.Hidden.V, e)
 	}

@@ -58,7 +58,7 @@ func (s span) String() string {
 }
 
 func spanOf(f *plan.Figure) span {
-	if f == nil || f.Range.High <= 0 {
+	if f == nil || f.Range.High < 0 {
 		return span{}
 	}
 	return span{int(math.Floor(f.Range.Low / day)), int(math.Ceil(f.Range.High / day)), f.Cited, true}

@@ -56,6 +56,12 @@ func (r *reader) subject(e *plan.Event) *track {
 				return t
 			}
 		}
+		if a, ok := r.also[name]; ok && a.now() > 0 {
+			if !e.Number.Set() && e.Word.After == schema.AfterEnclosure {
+				e.Number = wrote(float64(a.n), e.WordAt)
+			}
+			return a.track
+		}
 		if e.Word == schema.WordArrived {
 			return r.empty(name, e)
 		}
@@ -103,7 +109,7 @@ func (r *reader) empty(name string, e *plan.Event) *track {
 // create makes a group that the plan does not have, of nobody yet.
 func (r *reader) create(name, title string, sheet *plan.SpeciesSheet, as Stretch, s seen) *track {
 	base := name
-	for n := 2; r.track(name) != nil; n++ {
+	for n := 2; r.track(name) != nil; n++ { // no two groups of a box share a name
 		name = base + "-" + strconv.Itoa(n)
 	}
 	a := &plan.Animals{Title: wrote(title, s.at), Count: wrote(quantity.Count{}, s.at), Stage: wrote(as.Stage, s.at)}
@@ -151,12 +157,68 @@ func (r *reader) transfer(t *track, to *reader, name string, n int, e *plan.Even
 	if c := r.clock(t, e.Date); c.ok && !j.arrived.ok {
 		j.arrived = c
 	}
-	if whole {
+	switch {
+	case whole:
 		j.carry(t, fresh)
-	} else {
-		t.parted = t.parted || len(t.matings) > 0 || t.gravid.ok
+	case n == 1 && t.carries() && t.leaving >= len(t.broods):
+		// A box of her own was asked for: it is she who went.
+		j.expect(t)
+		r.closeLate(t, e.Date)
+		t.laid = seen{}
+		j.suspect(t)
+	default:
+		// Which of them it is that is ill or soft nobody wrote: both are held.
+		j.suspect(t)
+		if t.carries() {
+			j.expect(t)
+		}
+	}
+	m := max(0, n-(t.now()-t.males))
+	j.males, t.males = j.males+m, max(0, t.males-n)
+	if name == "" && j.Animals.Name.V != t.Animals.Name.V && !t.Logged {
+		to.also[t.Animals.Name.V] = alias{j, n}
 	}
 	return j
+}
+
+// alias is a group under the name that some of it had where they came from: keepers go
+// on calling an animal by its name.
+type alias struct {
+	*track
+	n int
+}
+
+// expect takes over what is known of a birth to come.
+func (t *track) expect(from *track) {
+	t.matings = append(t.matings, from.matings...)
+	t.undated = t.undated || from.undated
+	for _, s := range []struct {
+		to   *seen
+		from seen
+	}{{&t.gravid, from.gravid}, {&t.late, from.late}, {&t.laid, from.laid}} {
+		if !s.to.ok {
+			*s.to = s.from
+		}
+	}
+}
+
+// suspect takes over states of which it is not known whether those that came are in them.
+func (t *track) suspect(from *track) {
+	for _, s := range []struct {
+		to   *seen
+		from seen
+	}{{&t.premoult, from.premoult}, {&t.hanging, from.hanging}, {&t.sealed, from.sealed}, {&t.sick, from.sick}, {&t.hurt, from.hurt}} {
+		if !s.to.ok {
+			*s.to = s.from
+		}
+	}
+	t.ills, t.hurts = max(t.ills, min(from.ills, t.now())), max(t.hurts, min(from.hurts, t.now()))
+	for _, h := range from.Holds {
+		if (h.State.Name == schema.StateSoft.Name || h.State.Name == schema.StateHardening.Name) && h.Part {
+			h.Part = t.now() > 1
+			t.Holds = append(t.Holds, h)
+		}
+	}
 }
 
 // joins is the group of an enclosure that animals join: the one that is named, else
@@ -194,15 +256,10 @@ func (r *reader) joins(from *track, name string) *track {
 
 // carry takes over what is known of animals that came, all of a group.
 func (t *track) carry(from *track, fresh bool) {
-	t.matings = append(t.matings, from.matings...)
-	t.undated = t.undated || from.undated
-	for _, s := range []struct {
-		to   *seen
-		from seen
-	}{{&t.gravid, from.gravid}, {&t.late, from.late}, {&t.laid, from.laid}, {&t.premoult, from.premoult}, {&t.hanging, from.hanging}, {&t.sealed, from.sealed}, {&t.sick, from.sick}, {&t.hurt, from.hurt}} {
-		if !s.to.ok {
-			*s.to = s.from
-		}
+	t.expect(from)
+	t.suspect(from)
+	if from.of != nil && !fresh && !(from.HasFed && from.of.first.ok && from.Fed >= from.of.first.on) {
+		t.of = from.of // whether they have eaten is still to be asked
 	}
 	if from.moult.ok && (!t.moult.ok || t.moult.on < from.moult.on) {
 		t.moult = from.moult
@@ -215,7 +272,7 @@ func (t *track) carry(from *track, fresh bool) {
 	t.of, t.orphan = from.of, from.orphan
 	t.Fed, t.HasFed, t.Weight, t.Weighed, t.course = from.Fed, from.HasFed, from.Weight, from.Weighed, from.course
 	for _, h := range from.Holds {
-		if h.Until > t.Since.V && (h.State == schema.StateSoft || h.State == schema.StateHardening || h.State == schema.StateRefused) {
+		if h.Until > t.Since.V && slices.Contains([]string{schema.StateSoft.Name, schema.StateHardening.Name, schema.StateRefused.Name}, h.State.Name) && !h.Part {
 			t.Holds = append(t.Holds, h)
 		}
 	}

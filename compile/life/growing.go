@@ -92,7 +92,7 @@ func (r *reader) due(t *track) civil.Date {
 	switch {
 	case !riding.ok:
 	case t.of != nil && t.of.born.ok:
-		return after(t.of.last, riding.high) + 1
+		return after(t.of.born.on, riding.high) + 1
 	case t.Animals.Born.Set():
 		return after(t.Animals.Born.V, riding.high) + 1
 	}

@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"vivary/plan"
+	"vivary/plan/finding"
 	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/wording"
@@ -24,18 +25,36 @@ type loose struct {
 }
 
 func (r *reader) ill(t *track, e *plan.Event) {
+	n, ok := r.howMany(e, 1, t.now())
+	if !ok {
+		return
+	}
 	if !t.sick.ok {
 		t.sick = see(e)
 	}
+	t.ills = min(t.ills+n, t.now())
 }
 
 func (r *reader) injured(t *track, e *plan.Event) {
+	n, ok := r.howMany(e, 1, t.now())
+	if !ok {
+		return
+	}
 	if !t.hurt.ok {
 		t.hurt = see(e)
 	}
+	t.hurts = min(t.hurts+n, t.now())
 }
 
 func (r *reader) recovered(t *track, e *plan.Event) {
+	n, ok := r.howMany(e, t.now(), t.now())
+	if !ok {
+		return
+	}
+	if t.ills, t.hurts = t.ills-n, t.hurts-n; t.ills > 0 || t.hurts > 0 {
+		return // others are not well yet
+	}
+	t.ills, t.hurts = 0, 0
 	holds := r.healthHolds(t)
 	ended(holds, e.Date)
 	t.Holds = append(t.Holds, holds...)
@@ -63,7 +82,7 @@ func (r *reader) health(t *track) {
 	}{{t.sick, "ill"}, {t.hurt, "injured"}} {
 		if s.ok {
 			t.Asks = append(t.Asks, Ask{Name: s.word + "/" + s.on.String(), From: s.on, Every: 1, Urgent: true, At: s.at,
-				Text:  s.word + " since " + s.on.Short() + ": how is it? a veterinarian for such animals decides; log recovered, treated or died",
+				Text:  s.word + " since " + s.on.Short() + ": how is it? ring a veterinarian; log recovered, treated or died",
 				Said:  t.Animals.Name.V + " is " + s.word + " since " + s.on.Words(),
 				Write: "recovered, treated and how many days, or died"})
 		}
@@ -136,6 +155,11 @@ func (r *reader) foundDead(t *track, e *plan.Event) {
 func (r *reader) foundAgain(t *track, e *plan.Event) {
 	n, ok := r.howMany(e, 1, r.away(t))
 	if !ok {
+		return
+	}
+	if r.away(t) == 0 {
+		r.found.Add(finding.Finding{Rule: ruleGone, At: e.At, Text: "none of " + t.Animals.Name.V + " have escaped from " + e.Enclosure.V + ", as far as the log says",
+			Write: "the enclosure that it escaped from; then moved, where it is kept elsewhere now"})
 		return
 	}
 	for i := len(r.loose) - 1; i >= 0 && n > 0; i-- {

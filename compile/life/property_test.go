@@ -93,7 +93,10 @@ func TestWaterIsNeverHeld(t *testing.T) {
 func sound(e *life.Enclosure, log []plan.Event, h horizon.Horizon) string {
 	moulted := false
 	for _, x := range log {
-		moulted = moulted || x.Word == schema.WordFirstMoult
+		switch x.Word { // who leaves her or eats has moulted
+		case schema.WordFirstMoult, schema.WordMoult, schema.WordDispersed, schema.WordFed, schema.WordMatured:
+			moulted = true
+		}
 	}
 	everyone := append([]life.Hold(nil), e.Holds...)
 	for _, g := range e.Groups {
@@ -176,7 +179,7 @@ func TestUnrelatedLines(t *testing.T) {
 		var own, mixed []plan.Event
 		for _, e := range scribble(r, 60, day("2026-01-01"), 500) {
 			about := e.Enclosure.V == "box" && e.Group.V == "mother" && e.Word.Subject == schema.OfAnimals && e.Date <= h.From
-			elsewhere := e.Enclosure.V == "other" && (e.Word != schema.WordMoved || len(e.Args) == 0)
+			elsewhere := e.Enclosure.V == "other" && (e.Word.After != schema.AfterEnclosure || len(e.Args) == 0)
 			if about {
 				own = append(own, e)
 			}

@@ -7,7 +7,6 @@ import (
 	"vivary/plan/finding"
 	"vivary/schema"
 	"vivary/schema/civil"
-	"vivary/schema/quantity"
 	"vivary/schema/wording"
 )
 
@@ -24,20 +23,33 @@ const (
 	decides = 4
 )
 
-// length is how long one that came is kept apart: as the collection has it. There is
-// no good source for a length, so none is assumed.
-func (r *reader) length() int {
-	var length quantity.Quantity
-	if r.c.About != nil {
-		length = r.c.About.Quarantine.V
+// length is how long one that came is kept apart: as the collection has it, else as the
+// sheet does; 0 where neither says.
+func (r *reader) length(t *track) int {
+	if r.c.About != nil && r.c.About.Quarantine.V.Value > 0 {
+		return int(math.Ceil(r.c.About.Quarantine.V.Value / day))
 	}
-	return int(math.Ceil(length.Value / day))
+	if t.Animals.Origin.V == "wild caught" {
+		if s := t.days(schema.FigureQuarantineWild, ""); s.ok {
+			return s.high
+		}
+	}
+	return t.days(schema.FigureQuarantine, "").high
 }
 
-// clock is the quarantine that a group is in on a day: the line it runs from.
+// clock is what keeps a group apart on a day, its quarantine or mites: the line that it
+// runs from.
 func (r *reader) clock(t *track, on civil.Date) seen {
+	if m := t.home.mites; m.ok && m.on <= on && after(m.on, t.home.clear()) > on {
+		return m
+	}
+	return r.kept(t, on)
+}
+
+// kept is the quarantine of an arrival that a group is in on a day.
+func (r *reader) kept(t *track, on civil.Date) seen {
 	s := t.came()
-	if n := r.length(); !s.ok || n <= 0 || s.on+civil.Date(n) <= on {
+	if n := r.length(t); !s.ok || n <= 0 || s.on+civil.Date(n) <= on {
 		return seen{}
 	}
 	return s
@@ -56,7 +68,7 @@ func (r *reader) quarantined(t *track, e *plan.Event) { t.arrived = see(e) }
 // infest starts the quarantine of all who live with mites anew, where they are in one.
 func (r *reader) infest(e *plan.Event) {
 	for _, t := range r.living() {
-		if r.clock(t, e.Date).ok {
+		if r.kept(t, e.Date).ok {
 			t.arrived = see(e)
 		}
 	}
@@ -65,7 +77,7 @@ func (r *reader) infest(e *plan.Event) {
 // infected starts the quarantine of companions anew after a death in it.
 func (r *reader) infected(t *track, e *plan.Event) {
 	for _, o := range r.living() {
-		if r.clock(o, e.Date).ok {
+		if r.kept(o, e.Date).ok {
 			o.arrived = see(e)
 		}
 	}
@@ -81,7 +93,7 @@ func (r *reader) quarantine(t *track) {
 		r.settling(t, s) // the plan says when it came
 	}
 	r.firstHere(t, s)
-	length := r.length()
+	length := r.length(t)
 	if length <= 0 {
 		if after(s.on, askedFor) > r.today && s.on <= r.today {
 			r.found.Add(finding.Finding{Rule: ruleQuarantine, At: s.at,

@@ -83,11 +83,11 @@ func (w *world) add(r *reader) {
 	if w.of == nil {
 		w.of = map[string]*reader{}
 	}
-	r.world = w
+	r.world, r.also = w, map[string]alias{}
 	w.all = append(w.all, r)
 	w.of[r.out.Plan.Name.V] = r
 	for _, g := range r.out.Groups {
-		t := &track{Group: g, home: r, undated: g.Gravid}
+		t := &track{Group: g, home: r, undated: g.Gravid, males: g.Animals.Count.V.Males}
 		r.tracks = append(r.tracks, t)
 		if g.Brood {
 			r.told(t)
@@ -118,8 +118,9 @@ type reader struct {
 	heads  heads // counts of the whole enclosure
 	died   seen
 	mites  seen
-	loose  []loose         // who escaped
-	cares  map[string]bool // the names that done and skipped may use
+	loose  []loose          // who escaped
+	also   map[string]alias // by the names that animals had where they came from
+	cares  map[string]bool  // the names that done and skipped may use
 	found  finding.List
 }
 
@@ -169,6 +170,9 @@ type track struct {
 	stray  seen   // taken out, and nobody said where to
 	sick   seen
 	hurt   seen
+	ills   int // how many are ill, and how many hurt
+	hurts  int
+	males  int // how many are males for certain
 	course course
 }
 

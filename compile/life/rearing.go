@@ -91,7 +91,7 @@ func (r *reader) quiet(t *track, b *brood) {
 func (r *reader) alone(t *track, b *brood) {
 	others := t.now() - 1
 	for _, o := range r.living() {
-		if o != t && o.Mother == nil && o.of == nil {
+		if o != t && o.Mother == nil && o.of == nil && age(o.stage().Stage) != age("young") {
 			others += o.now()
 		}
 	}
@@ -162,7 +162,7 @@ func (r *reader) broodAt(t *track, b *brood) source.Place {
 // await watches for the first moult and nothing else: a separation exists only once
 // it is logged. Past the time it is asked for each day.
 func (r *reader) await(t *track, b *brood, riding span) {
-	from, to := after(b.born.on, riding.low), after(b.last, riding.high)
+	from, to := after(b.born.on, riding.low), after(b.born.on, riding.high)
 	name := b.name()
 	t.Windows = append(t.Windows, Window{Kind: FirstMoultWindow, From: from, Until: to + 1, Name: "first-moult/" + name, Title: "First moult of the brood possible",
 		Text: "Look without opening. Log first_moult on the day it is seen.", At: b.born.at, Cited: riding.cited})
