@@ -4,10 +4,12 @@ import (
 	"fmt"
 	"slices"
 	"strconv"
+	"strings"
 
 	"vivary/compile"
 	"vivary/compile/life"
 	"vivary/plan/finding"
+	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/wording"
 )
@@ -85,7 +87,7 @@ func present(g *life.Group, today civil.Date) string {
 func held(h *life.Hold) string {
 	s := h.State.Is
 	if h.Part {
-		s = "some are " + s
+		s = "some: " + s
 	}
 	return s + " (" + h.Why + "; " + h.End + "): " + h.State.Rule
 }
@@ -130,10 +132,18 @@ func states(r *compile.Result) (all []string) {
 		for _, g := range l.Groups {
 			for i := range g.Holds {
 				if h := &g.Holds[i]; h.From <= r.Today && r.Today < h.Until {
-					all = append(all, groupName(l, g)+": no longer "+h.State.Is)
+					all = append(all, groupName(l, g)+": "+over(h.State))
 				}
 			}
 		}
 	}
 	return all
+}
+
+// over says that a state has ended. One that only may be so was a precaution.
+func over(s *schema.State) string {
+	if is, perhaps := strings.CutPrefix(s.Is, "may be "); perhaps {
+		return "no longer held for " + is
+	}
+	return "no longer " + s.Is
 }
