@@ -139,11 +139,11 @@ var (
 		hatch("", RowWater),
 		hatch(farEnd, RowMist),
 		hatch("mould and remains only", RowClean, RowRemains),
-		hatch("half as much again for her, and pieces for them at her door", RowKilled).by("P1, N2"),
+		hatch("half as much again", RowKilled).by("P1, N2"),
 		held(RowDish).mind("a second, shallow dish instead"),
 		held(RowLive, RowDeep, RowCount, RowHandle, RowRehouse))
 
-	StateNewborn = state(State{Name: "newborn", Is: "on their mother", Rule: "no food: they live on their reserves",
+	StateNewborn = state(State{Name: "newborn", Is: "on their mother", Rule: "no food yet: they live on their reserves",
 		Doc: "Young before their first moult. They cannot feed."},
 		outside("each day", RowLook),
 		outside(readOutside, RowReading),

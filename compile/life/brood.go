@@ -131,6 +131,33 @@ func (r *reader) told(t *track) {
 	r.bear(b, "young", "young", seen{0, t.Animals.State.At, false})
 }
 
+// beside makes a brood of newborn young of the plan that live with one grown animal of
+// their kind, whether the plan says of it that it has young or not.
+func (r *reader) beside() {
+	for _, y := range r.tracks {
+		if y.of != nil || y.stage().Stage != newborn || !y.bears() {
+			continue
+		}
+		var mother *track
+		n := 0
+		for _, t := range r.tracks {
+			if t != y && t.Sheet == y.Sheet && t.stage().Stage == "adult" {
+				mother = t
+				n++
+			}
+		}
+		if n != 1 {
+			continue
+		}
+		b := &brood{mother: mother, young: y, number: y.now()}
+		if a := y.Animals.Born; a.Set() && a.V <= r.today {
+			b.born, b.last = seen{a.V, a.At, true}, a.V
+		}
+		y.of, y.Mother = b, mother.Group
+		mother.broods = append(mother.broods, b)
+	}
+}
+
 // toldOf makes the brood that the plan speaks of the one that a line tells of; what it
 // held stays held.
 func (r *reader) toldOf(t *track, b *brood, n int, e *plan.Event) {

@@ -39,6 +39,7 @@ func (r *reader) mated(t *track, e *plan.Event) {
 }
 
 func (r *reader) gravidLine(t *track, e *plan.Event) {
+	t.sign = see(e)
 	r.lapse(t, e.Date)
 	if len(t.matings) == 0 && t.undated {
 		r.closeLate(t, e.Date+1)
@@ -59,6 +60,7 @@ func (r *reader) lateLine(t *track, e *plan.Event) {
 
 // near notes signs of a birth; earlier ones held until now.
 func (r *reader) near(t *track, e *plan.Event) {
+	t.sign = see(e)
 	if t.late.ok {
 		holds := r.carryHolds(t)
 		last := holds[len(holds)-1:]
@@ -208,8 +210,11 @@ func (r *reader) carrying(t *track) {
 func (r *reader) overdue(t *track, from civil.Date) {
 	s := t.since()
 	_, _, gestation := r.term(t)
+	if t.sign.ok {
+		from = max(from, t.sign.on+30)
+	}
 	a := Ask{Name: "birth-overdue/" + from.String(), From: from, Every: 30, At: s.at, Cited: gestation.cited,
-		Text:  "no birth is logged, and its time is over: born unseen, not gravid, or still? log born or not-gravid",
+		Text:  "no birth is logged, and its time is over: born unseen, not gravid, or still? log born, not-gravid or gravid",
 		Said:  "no birth of " + t.Animals.Name.V + " is logged, though its time is over",
 		Write: "born and how many; or not-gravid"}
 	if gestation.ok {

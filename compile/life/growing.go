@@ -40,6 +40,24 @@ func (r *reader) growing(t *track) {
 	if t.of != nil && t.of.born.ok {
 		r.firstMeal(t, first)
 	}
+	if t.of == nil && !t.entered.ok {
+		r.fromPlan(t)
+	}
+}
+
+// fromPlan asks about young of which the plan says that they are newborn, and no line of
+// the log that they have moulted.
+func (r *reader) fromPlan(t *track) {
+	a := Ask{Name: "newborn/" + t.Animals.Name.V, At: t.Animals.Stage.At, Every: 7, From: r.weekday(t),
+		Text:  "have they moulted? white: not yet; light brown: log first_moult; then killed pieces every 2 to 3 days",
+		Said:  "since when " + t.Animals.Name.V + " are newborn is not written: nobody knows when they must be fed",
+		Write: "born = \"2027-03-05\", the day; and first_moult in the log, on the day when it is seen"}
+	if due := r.due(t); due != 0 {
+		a.From, a.Every, a.Urgent, a.Rule = due-1, 1, true, ruleLate
+		a.Said = "no first moult is logged of " + t.Animals.Name.V + ", born on " + t.Animals.Born.V.Words()
+		a.Write = "the day of the moult with first_moult; or died"
+	}
+	t.Asks = append(t.Asks, a)
 }
 
 // reserves is the day of the first moult of young, 0 where nobody can know it, and the
@@ -69,7 +87,7 @@ func (r *reader) reserves(t *track) (first civil.Date, hold Hold) {
 	if hold.From >= hold.Until {
 		return first, Hold{}
 	}
-	hold.State, hold.Why, hold.End = r.state(t, schema.StateNewborn), "they live on their reserves", wording.Until(hold.Until)
+	hold.State, hold.Why, hold.End = r.state(t, schema.StateNewborn), "not long born", wording.Until(hold.Until)
 	return first, hold
 }
 
@@ -119,13 +137,17 @@ func (r *reader) firstMeal(t *track, first civil.Date) {
 		return // nobody can still be told anything of it that helps
 	}
 	by := after(first, limit.high)
-	a := Ask{Name: "first-meal-young/" + t.of.name(), From: by - 3, Until: by + 1, Every: 1, Urgent: true, At: t.Animals.At, Cited: limit.cited,
+	again := by - 3
+	if t.refused.ok && t.refused.on >= first {
+		again = max(again, t.refused.on+3) // it was offered
+	}
+	a := Ask{Name: "first-meal-young/" + t.of.name(), From: again, Until: max(by+1, again), Every: 1, Urgent: true, At: t.Animals.At, Cited: limit.cited,
 		Text:  r.young(t) + ": have they eaten? killed pieces today, by " + by.Short() + " at the latest; log " + t.called() + " fed",
 		Said:  "no meal is logged of the " + strconv.Itoa(t.now()) + " " + t.Animals.Shown() + ", who can eat since " + first.Words(),
 		Limit: "by " + wording.Days(limit.high) + " after their first moult",
 		Write: t.called() + " fed, on the day when they ate; or died and how many"}
 	t.Asks = append(t.Asks, a)
-	a.Name, a.From, a.Until = "starving/"+t.of.name(), by+1, 0
+	a.Name, a.From, a.Until = "starving/"+t.of.name(), max(by+1, again), 0
 	a.Text = r.young(t) + " without a meal in the log, due by " + by.Short() + ": crushed prey now, get help; log " + t.called() + " fed, or died"
 	t.Asks = append(t.Asks, a)
 }

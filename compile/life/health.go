@@ -81,7 +81,11 @@ func (r *reader) health(t *track) {
 		word string
 	}{{t.sick, "ill"}, {t.hurt, "injured"}} {
 		if s.ok {
-			t.Asks = append(t.Asks, Ask{Name: s.word + "/" + s.on.String(), From: s.on, Every: 1, Urgent: true, At: s.at,
+			from := s.on
+			if c := t.course; c.ok && c.on >= s.on {
+				from = c.on + civil.Date(c.days) // until then the treatment stands in the round
+			}
+			t.Asks = append(t.Asks, Ask{Name: s.word + "/" + s.on.String(), From: from, Every: 1, Urgent: true, At: s.at,
 				Text:  s.word + " since " + s.on.Short() + ": how is it? ring a veterinarian; log recovered, treated or died",
 				Said:  t.Animals.Name.V + " is " + s.word + " since " + s.on.Words(),
 				Write: "recovered, treated and how many days, or died"})

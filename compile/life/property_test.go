@@ -178,8 +178,9 @@ func TestUnrelatedLines(t *testing.T) {
 		r := rand.New(rand.NewSource(seed))
 		var own, mixed []plan.Event
 		for _, e := range scribble(r, 60, day("2026-01-01"), 500) {
-			about := e.Enclosure.V == "box" && e.Group.V == "mother" && e.Word.Subject == schema.OfAnimals && e.Date <= h.From
-			elsewhere := e.Enclosure.V == "other" && (e.Word.After != schema.AfterEnclosure || len(e.Args) == 0)
+			stays := e.Word.After != schema.AfterEnclosure || len(e.Args) == 0 // a brood is one wherever its young are
+			about := stays && e.Enclosure.V == "box" && e.Group.V == "mother" && e.Word.Subject == schema.OfAnimals && e.Date <= h.From
+			elsewhere := stays && e.Enclosure.V == "other"
 			if about {
 				own = append(own, e)
 			}

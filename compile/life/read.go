@@ -93,6 +93,7 @@ func (w *world) add(r *reader) {
 			r.told(t)
 		}
 	}
+	r.beside()
 }
 
 // line reads one line. Those about one enclosure come to its reader; what moves
@@ -158,6 +159,7 @@ type track struct {
 	matings []seen // since the last birth
 	gravid  seen
 	late    seen // signs that a birth is near
+	sign    seen // the last word that she is gravid still
 	undated bool // the plan says that she is gravid; no line does
 	parted  bool // some were moved away since the mating
 	laid    seen // a sac or a clutch that has not hatched

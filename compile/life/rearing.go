@@ -153,10 +153,13 @@ func ended(holds []Hold, on civil.Date) {
 }
 
 func (r *reader) broodAt(t *track, b *brood) source.Place {
-	if b.born.ok {
+	switch {
+	case b.born.ok:
 		return b.born.at
+	case t.Animals.State.Set():
+		return t.Animals.State.At
 	}
-	return t.Animals.State.At
+	return b.young.Animals.Stage.At
 }
 
 // await watches for the first moult and nothing else: a separation exists only once
@@ -169,7 +172,7 @@ func (r *reader) await(t *track, b *brood, riding span) {
 	t.Tasks = append(t.Tasks, Task{Name: "first-moult/" + name, Kind: schema.KindWatch, On: from, Interval: 1, Times: int(to - from),
 		Text: "first moult of the young? look, do not open; log first_moult", At: b.born.at, Cited: riding.cited})
 	t.Asks = append(t.Asks, Ask{Name: "first-moult-late/" + name, Rule: ruleLate, From: to, Every: 1, Urgent: true, At: b.born.at, Cited: riding.cited,
-		Text:  "have the young moulted? white: no, light brown: yes; log first_moult",
+		Text:  "have the young moulted? white: not yet; light brown: log first_moult",
 		Said:  "no first moult is logged of the young born on " + b.born.on.Words(),
 		Limit: "by " + to.Words() + ", " + wording.Days(riding.high) + ", species sheet " + t.Sheet.Name.V,
 		Write: "the day of the moult with first_moult; or what became of them, with separated 0"})
@@ -206,7 +209,7 @@ func (r *reader) separate(t *track, b *brood) {
 		Task{Name: "separate/" + name, Kind: schema.KindSeparate, On: from, Interval: 1, Times: int(late - from), Text: "separate the young, from " + from.Short(), At: s.at, Cited: leave.cited},
 		Task{Name: "mother-meal/" + name, Kind: schema.KindFeed, On: from, Meal: true, Instead: true, Killed: true, Text: "the mother: one small item, once the young are out", At: s.at})
 	t.Asks = append(t.Asks, Ask{Name: "separate-late/" + name, From: late, Every: 1, Urgent: true, At: s.at, Cited: leave.cited,
-		Text:  "separate the young: due since " + from.Short() + "; log separated, how many and to where",
+		Text:  "separate the young, due since " + from.Short() + "; log separated and to where, or separated 0 where none is left",
 		Said:  "the young of " + t.Animals.Name.V + " moulted on " + s.on.Words() + " and are still with her",
 		Limit: "taken out from " + wording.Days(leave.low) + " after their first moult, species sheet " + t.Sheet.Name.V,
 		Write: "separated, how many and the enclosure that they went to"})
