@@ -115,6 +115,7 @@ func (r *reader) whole() {
 		r.out.Tasks = append(r.out.Tasks, r.heads.tasks(free)...)
 	}
 	r.search()
+	r.climate()
 	r.out.Tasks = r.keep(r.out.Tasks)
 	r.ask(r.out.Asks)
 	for _, t := range r.tracks {

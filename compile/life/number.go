@@ -180,5 +180,9 @@ func (r *reader) weighed(t *track, e *plan.Event) {
 		r.found.Add(finding.Finding{Rule: ruleWeight, At: at, Text: "there is no weight here: " + err.Error(), Write: "weighed 24 g"})
 		return
 	}
+	if r.heavy(t, w, e) {
+		return
+	}
+	r.thin(t, w, e)
 	t.Weight, t.Weighed = plan.Written[quantity.Quantity]{V: w, At: e.At}, e.Date
 }

@@ -89,6 +89,9 @@ func (w *world) add(r *reader) {
 	for _, g := range r.out.Groups {
 		t := &track{Group: g, home: r, undated: g.Gravid, males: g.Animals.Count.V.Males}
 		r.tracks = append(r.tracks, t)
+		if a := g.Animals.Arrived; a.Set() && a.V <= r.today {
+			g.Numbers = []Number{{a.V - 1, 0}, {a.V, t.now()}}
+		}
 		if g.Brood {
 			r.told(t)
 		}
@@ -119,6 +122,7 @@ type reader struct {
 	heads  heads // counts of the whole enclosure
 	died   seen
 	mites  seen
+	harsh  []harsh          // measurements outside what the animals bear, of which none was better since
 	loose  []loose          // who escaped
 	also   map[string]alias // by the names that animals had where they came from
 	cares  map[string]bool  // the names that done and skipped may use
@@ -176,6 +180,7 @@ type track struct {
 	hurts  int
 	males  int // how many are males for certain
 	course course
+	lean   lean
 }
 
 // now returns how many there are after the lines read so far.
@@ -193,9 +198,12 @@ func (r *reader) line(e *plan.Event) {
 	case e.Word.Subject == schema.OfCare:
 		r.care(e)
 	case e.Word.Subject == schema.OfEnclosure:
-		if e.Word == schema.WordMites {
+		switch e.Word {
+		case schema.WordMites:
 			r.mites = see(e)
 			r.infest(e)
+		case schema.WordMeasured:
+			r.measure(e)
 		}
 	case e.Group.V == "" && e.Word == schema.WordCounted && len(r.tracks) != 1:
 		r.countedAll(e)
@@ -260,6 +268,7 @@ func (r *reader) conclude() {
 		r.growing(t)
 		r.quarantine(t)
 		r.health(t)
+		r.wasting(t)
 	}
 	r.company()
 	r.seasons() // whether animals may rest follows from all the rest, and when they are fed from that

@@ -47,6 +47,7 @@ func (r *reader) unfit(x *Rest) {
 			r.carries(x, g, add)
 			holdsOf(x, g, g.Holds, add)
 			apart(x, g, add)
+			r.lean(x, g, add)
 		}
 	}
 	if r.mites.ok && r.mites.on < x.On && after(r.mites.on, outbreak*7) > x.From {
@@ -149,6 +150,15 @@ func holdsOf(x *Rest, g *Group, holds []Hold, add func(Unfit)) {
 		same := func(s *schema.State) bool { return s == h.State || s.Name == h.State.Name }
 		if h.From < x.On && h.Until > x.From && h.From < h.Until && slices.ContainsFunc(unrested, same) {
 			add(Unfit{Group: g, From: h.From, Why: h.Why, At: h.At, Cited: h.Cited})
+		}
+	}
+}
+
+// lean is about those that have lost much weight.
+func (r *reader) lean(x *Rest, g *Group, add func(Unfit)) {
+	for _, t := range r.tracks {
+		if l := t.lean; t.Group == g && l.ok && l.on < x.On {
+			add(Unfit{Group: g, From: l.on, Why: l.lost + " of its weight lost by " + l.on.Brief(), At: l.at, Cited: l.f.Cited})
 		}
 	}
 }

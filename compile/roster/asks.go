@@ -15,7 +15,9 @@ func (b *builder) asks(g *life.Group, asks []life.Ask) {
 	h := b.Horizon
 	for i := range asks {
 		a := &asks[i]
-		last := h.Last()
+		// Feeds are built again and again; a question that was answered long ago is not to
+		// stand in one that was not.
+		last := min(h.Last(), max(h.Now(), a.From)+asked*civil.Date(max(a.Every, 1)))
 		if a.Until != 0 {
 			last = min(last, a.Until-1)
 		}
@@ -33,6 +35,9 @@ func (b *builder) asks(g *life.Group, asks []life.Ask) {
 		b.once(g, t, a)
 	}
 }
+
+// asked is how often a question stands in a calendar that nobody builds again.
+const asked = 14
 
 // question is an ask as it stands in a round, with the words to log.
 func question(a *life.Ask) string {

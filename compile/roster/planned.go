@@ -23,6 +23,9 @@ func (b *builder) plan(e *Entry) {
 	for _, r := range e.Rules {
 		r.Fill(e.Days, b.Horizon)
 	}
+	if e.Group != nil && e.Once == nil {
+		b.fromArrival(e)
+	}
 	if t := e.Once; t != nil {
 		for k := range max(1, t.Times) {
 			if i, ok := b.Horizon.Index(t.On + civil.Date(k*t.Interval)); ok {
@@ -37,6 +40,14 @@ func (b *builder) plan(e *Entry) {
 		b.found.Add(finding.Finding{Rule: ruleNeverHappens, At: e.Origin, Text: e.Name + " does not come up on any day of the coming year", Write: "other days, or other from and until"})
 	}
 	b.asLogged(e)
+}
+
+// fromArrival leaves out the days before the animals were here.
+func (b *builder) fromArrival(e *Entry) {
+	h := b.Horizon
+	for i := e.Days.Next(0); i >= 0 && i < h.Today && e.Group.Count(h.Date(i)) == 0; i = e.Days.Next(i + 1) {
+		e.Days.Remove(i)
+	}
 }
 
 // asTold puts what the last feeds showed in place of the days before today. A hold of
@@ -54,7 +65,7 @@ func (b *builder) asTold(e *Entry) {
 	for d := max(h.From, from); d < min(h.Now(), until); d++ {
 		switch i := int(d - h.From); {
 		case on(d) == e.Days.Has(i): // as planned, by all that has been said before
-		case on(d) && !e.heldOn(d) && b.People.there(e.Keeper, i):
+		case on(d) && !e.heldOn(d) && b.People.there(e.Keeper, i) && (e.Group == nil || e.Group.Count(d) > 0):
 			e.Days.Add(i)
 		case i != e.Logged && !slices.Contains(b.life.Skipped[e.ID.Care], d):
 			e.Days.Remove(i) // what was skipped is still to be looked at

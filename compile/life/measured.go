@@ -1,0 +1,116 @@
+package life
+
+import (
+	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/schema"
+	"vivary/schema/civil"
+	"vivary/schema/quantity"
+)
+
+// harsh is a measurement outside the limits that harm.
+type harsh struct {
+	seen
+	what *schema.Figure
+	text string
+	f    *plan.Figure
+}
+
+// measure holds a measurement against the limits that harm. One within them answers an
+// earlier one that was not.
+func (r *reader) measure(e *plan.Event) {
+	for _, a := range e.Args {
+		for _, limit := range []struct {
+			what *schema.Figure
+			dim  quantity.Dimension
+		}{{schema.FigureTemperatureHard, quantity.Temperature}, {schema.FigureHumidityHard, quantity.Humidity}} {
+			q, err := quantity.Parse(a.V, limit.dim)
+			if err != nil {
+				continue
+			}
+			kept := r.harsh[:0]
+			for _, x := range r.harsh {
+				if x.what != limit.what {
+					kept = append(kept, x)
+				}
+			}
+			r.harsh = kept
+			if r.sheet == nil {
+				continue
+			}
+			if f := r.sheet.Figure(limit.what, ""); f != nil && (q.Value < f.Range.Low || q.Value > f.Range.High) {
+				r.harsh = append(r.harsh, harsh{see(e), limit.what, a.V, f})
+			}
+		}
+	}
+}
+
+// climate asks for what was measured outside the limits to be put right.
+func (r *reader) climate() {
+	if len(r.living()) == 0 {
+		return
+	}
+	for _, x := range r.harsh {
+		r.out.Asks = append(r.out.Asks, Ask{Name: "measured/" + x.what.Name + "/" + x.on.String(), From: x.on, Every: 1, Urgent: true, At: x.at, Cited: x.f.Cited,
+			Text:  x.text + " was measured " + x.on.Short() + ", " + x.f.Value.V + " is what it bears: put it right now; log measured",
+			Said:  x.text + " was measured on " + x.on.Words(),
+			Limit: x.f.Value.V + ", " + x.what.Name + ", species sheet " + r.sheet.Name.V,
+			Write: "what is measured now, with measured"})
+	}
+}
+
+// weighedWithin is for how many days two weights say something of each other (common
+// practice, no source).
+const weighedWithin = 120
+
+// thin asks for help where an animal has lost more of its weight than its kind should.
+func (r *reader) thin(t *track, w quantity.Quantity, e *plan.Event) {
+	t.lean = lean{}
+	if t.Sheet == nil || t.now() != 1 || !t.Weight.Set() || e.Date-t.Weighed > weighedWithin {
+		return
+	}
+	f := t.Sheet.Figure(schema.FigureWeightLoss, t.stage().Stage)
+	if f == nil || t.Weight.V.Value <= 0 {
+		return
+	}
+	lost := 100 * (1 - w.Value/t.Weight.V.Value) // in percent
+	if lost <= f.Range.Low {
+		return
+	}
+	t.lean = lean{see(e), quantity.Format(lost, quantity.Percent), t.Weighed, f}
+}
+
+// lean is an animal that has lost much weight.
+type lean struct {
+	seen
+	lost  string
+	since civil.Date
+	f     *plan.Figure
+}
+
+// wasting asks about an animal that has lost much weight, until it is weighed again.
+func (r *reader) wasting(t *track) {
+	x := t.lean
+	if !x.ok {
+		return
+	}
+	t.Asks = append(t.Asks, Ask{Name: "thin/" + x.on.String(), From: x.on, Every: 1, Urgent: true, At: x.at, Cited: x.f.Cited,
+		Text:  x.lost + " of its weight lost since " + x.since.Short() + ": get help now, end a cool rest; log weighed",
+		Said:  t.Animals.Name.V + " has lost " + x.lost + " of its weight since " + x.since.Words(),
+		Limit: x.f.Value.V + ", weight-loss, species sheet " + t.Sheet.Name.V,
+		Write: "weighed, when it is weighed again; ill, treated or died"})
+}
+
+// heavy reports whether a weight cannot be that of such an animal, and says so.
+func (r *reader) heavy(t *track, w quantity.Quantity, e *plan.Event) bool {
+	if t.Sheet == nil {
+		return false
+	}
+	f := t.Sheet.Figure(schema.FigureMass, t.stage().Stage)
+	if f == nil || w.Value <= 10*f.Range.High {
+		return false
+	}
+	r.found.Add(finding.Finding{Rule: ruleWeight, At: e.At, Text: "that is more than ten times as heavy as one can be: the line changes nothing",
+		Limit: f.Value.V + ", mass, species sheet " + t.Sheet.Name.V, Source: r.c.Library.Cite(f.Cited), Write: "weighed 24 g"})
+	return true
+}
