@@ -122,26 +122,34 @@ func TestWhatIsHeldEndsWithTheSeason(t *testing.T) {
 	}
 }
 
-// TestHeldFrom: what is held until something is logged says since when, by the first
-// of two; a hold with an end is none of these.
-func TestHeldFrom(t *testing.T) {
-	plan := house(lone(pair(`care "weigh" { every = "day" } care "water" { every = "day" } feeding "only" { on = ["mon"]; per_animal = 1; prey = "cricket small" }`)))
-	for _, c := range []struct{ log, name, want string }{
-		{"5 Jul ash other premoult\n3 Jul ash only premoult", "weigh", "Sat 3 Jul"},
-		{"5 Jul ash other premoult\n6 Jul ash only premoult", "weigh", "Mon 5 Jul"},
-		{"5 Jul ash other premoult\n6 Jul ash only premoult", "feed only", "Tue 6 Jul"},
-		{"5 Jul ash other premoult\n6 Jul ash only premoult", "leftovers only", "Wed 7 Jul"},
-		{"5 Jul ash other premoult", "feed only", ""},
-		{"5 Jul ash other premoult", "water", ""},
-		{"5 Jul ash only moult", "feed only", ""},
+// TestUsualUntil: what is held until something is logged, or done otherwise until then,
+// says since when, by the first of two; a hold with an end is none of these. The other
+// eats killed prey, and so do all of whom one is in such a state.
+func TestUsualUntil(t *testing.T) {
+	plan := pair(`care "weigh" { every = "day" } care "water" { every = "day" } care "mist" { every = "day" } feeding "only" { on = ["mon"]; per_animal = 1; prey = "cricket small" }`)
+	each, some := lone(plan), plan
+	for _, c := range []struct{ plan, log, name, want string }{
+		{each, "5 Jul ash other premoult\n3 Jul ash only premoult", "weigh", "Sat 3 Jul"},
+		{each, "5 Jul ash other premoult\n6 Jul ash only premoult", "weigh", "Mon 5 Jul"},
+		{each, "5 Jul ash other premoult\n6 Jul ash only premoult", "feed only", "Mon 5 Jul"},
+		{each, "6 Jul ash only premoult", "feed only", "Tue 6 Jul"},
+		{each, "6 Jul ash only premoult", "leftovers only", "Wed 7 Jul"},
+		{each, "5 Jul ash other premoult", "feed only", "Mon 5 Jul"},
+		{each, "5 Jul ash other premoult", "mist", "Mon 5 Jul"},
+		{each, "5 Jul ash other premoult", "water", "Mon 5 Jul"},
+		{each, "5 Jul ash only moult", "feed only", ""},
+		{each, "5 Jul ash only moult", "mist", ""},
+		{some, "5 Jul ash only premoult", "feed only", "Mon 5 Jul"},
+		{some, "5 Jul ash only premoult", "leftovers only", "Mon 5 Jul"},
+		{some, "5 Jul ash only premoult", "weigh", "Mon 5 Jul"},
 	} {
-		r := compiled(t, plan, logged(c.log), on("7 Jul"))
+		r := compiled(t, house(c.plan), logged(c.log), on("7 Jul"))
 		got := ""
-		if d, open := find(t, r, "ash", c.name).HeldFrom(); open {
+		if d, open := find(t, r, "ash", c.name).UsualUntil(); open {
 			got = short(d)
 		}
 		if got != c.want {
-			t.Errorf("%q: %s is held from %q, want %q", c.log, c.name, got, c.want)
+			t.Errorf("%q: %s is as usual until %q, want %q", c.log, c.name, got, c.want)
 		}
 	}
 }
