@@ -147,7 +147,7 @@ func (e *Entry) UsualUntil() (from civil.Date, open bool) {
 	}
 	e.EachState(func(h *life.Hold) {
 		m := h.State.May[e.row(false)]
-		m.Source = ""
+		m.Source, m.From = "", 0 // before its first day it is held, and a day left out
 		switch {
 		case !h.Open || e.Once != nil:
 		case e.takes(h):
