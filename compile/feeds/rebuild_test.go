@@ -259,6 +259,7 @@ func TestOpenHoldEndsTheSeries(t *testing.T) {
 		{strings.Replace(three, "count = 3", "count = 1", 1), false, "Feed"},
 		{three, true, "Feed"},
 		{three, true, "Mist"},
+		{three, true, "Lid shut? Animals seen or hidden"},
 	} {
 		series := func(feed []byte) string {
 			for _, e := range entries(t, feed) {

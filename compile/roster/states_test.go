@@ -4,6 +4,8 @@ import (
 	"strings"
 	"testing"
 
+	"vivary/compile/life"
+	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -150,6 +152,31 @@ func TestUsualUntil(t *testing.T) {
 		}
 		if got != c.want {
 			t.Errorf("%q: %s is as usual until %q, want %q", c.log, c.name, got, c.want)
+		}
+	}
+}
+
+// TestUsualUntilByTheTable: of an open state it is the cell that says whether care is as
+// usual: where it comes from says nothing, and days that are only waited for are left out
+// one by one.
+func TestUsualUntilByTheTable(t *testing.T) {
+	for want, cells := range map[string][]schema.May{
+		"":          {{}, {Source: "K1"}, {From: 3}},
+		"Thu 1 Jul": {{Manner: schema.Hatch}, {Manner: schema.Held}, {Words: "far end only"}, {Every: 3}},
+	} {
+		for _, cell := range cells {
+			table := &schema.State{Name: "random"}
+			table.May[schema.RowMist] = cell
+			r := lived(t, house(ash(`care "mist" { every = "day" }`)), "1 Jul", func(l *life.Enclosure) {
+				l.Groups[0].Holds = []life.Hold{{From: on("1 Jul"), Until: on("1 Dec"), Open: true, State: table, Why: "random"}}
+			})
+			got := ""
+			if d, open := find(t, r, "ash", "mist").UsualUntil(); open {
+				got = short(d)
+			}
+			if got != want {
+				t.Errorf("%+v: as usual until %q, want %q", cell, got, want)
+			}
 		}
 	}
 }
