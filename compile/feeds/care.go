@@ -30,8 +30,15 @@ func (s *selection) perCare(feed *ical.Feed, last *ical.Memory) {
 			s.each(feed, base, p.Entry, days)
 			continue
 		}
+		// What is held until something is logged, or done otherwise until then, ends the
+		// series for now: it would need one more day left out with every build, and a
+		// calendar that nobody builds anew would begin again by itself.
+		other, open := p.Entry.UsualUntil()
 		planned := s.r.Horizon.New()
 		for i, rule := range parts {
+			if open {
+				rule = rule.Between(recur.MinDate, other-1)
+			}
 			rule.Fill(planned, s.r.Horizon)
 			e := base
 			e.UID = s.uid("care", p.Entry.ID.String(), part(i))
@@ -93,18 +100,13 @@ func part(i int) string {
 // repeat fills in the start, the rule and the days left out. It reports false
 // where no day is left.
 func (s *selection) repeat(e *ical.Entry, x *roster.Entry, rule recur.Rule, last *ical.Memory) bool {
+	if rule.Never() {
+		return false
+	}
 	start, known := last.First(e.UID)
 	if !known || !rule.Contains(start) {
 		var ok bool
 		if start, ok = rule.Next(s.r.Today); !ok {
-			return false
-		}
-	}
-	// A hold that ends only when something is logged ends the series for now: it
-	// would need one more day left out with every build, and a calendar that
-	// nobody builds anew would begin again by itself.
-	if held, ok := x.HeldFrom(); ok {
-		if rule = rule.Between(recur.MinDate, held-1); rule.Never() {
 			return false
 		}
 	}
@@ -113,7 +115,7 @@ func (s *selection) repeat(e *ical.Entry, x *roster.Entry, rule recur.Rule, last
 	if _, until := rule.Bounds(); until < recur.MaxDate {
 		e.Until, e.HasUntil = until, true
 	}
-	e.ExDates = s.without(x, rule, start, last.Left(e.UID))
+	e.ExDates = s.without(e, x, rule, last)
 	// A series whose days are all left out must not be written.
 	d, ok := rule.Next(start)
 	for ok {
@@ -127,13 +129,19 @@ func (s *selection) repeat(e *ical.Entry, x *roster.Entry, rule recur.Rule, last
 
 // without returns the days of a rule from start on that are left out: on the
 // horizon those on which it is not done, before it those that holds took out and
-// those that were left out when the entry was last published, since what was once
-// left out stays left out. The horizon counts to the end of a month, or the
+// those that were left out when the entry was last published, or came after its end,
+// since what was once left out stays left out. The horizon counts to the end of a month, or the
 // entries of a season would change with every day.
-func (s *selection) without(x *roster.Entry, rule recur.Rule, start civil.Date, before []civil.Date) []civil.Date {
+func (s *selection) without(e *ical.Entry, x *roster.Entry, rule recur.Rule, last *ical.Memory) []civil.Date {
 	var out []civil.Date
-	for _, d := range before {
+	start := e.Date
+	for _, d := range last.Left(e.UID) {
 		if d >= start && d < s.r.Today && rule.Contains(d) {
+			out = append(out, d)
+		}
+	}
+	if end, ok := last.Ended(e.UID, s.r.Plan.Location); ok {
+		for d, ok := rule.Next(max(start, end+1)); ok && d < s.r.Today; d, ok = rule.Next(d + 1) {
 			out = append(out, d)
 		}
 	}

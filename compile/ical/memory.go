@@ -240,6 +240,29 @@ func (m *Memory) First(uid string) (civil.Date, bool) {
 	return m.events[i].start.date, true
 }
 
+// Ended returns the last day that the rule of a series had when it was last published,
+// in the time zone of the feed; false where it had no end.
+func (m *Memory) Ended(uid string, zone *time.Location) (civil.Date, bool) {
+	if m == nil {
+		return 0, false
+	}
+	i, ok := m.byUID[uid]
+	if !ok {
+		return 0, false
+	}
+	text := string(bytes.ReplaceAll(m.events[i].bytes, []byte("\r\n "), nil)) // long lines are folded
+	_, text, ok = strings.Cut(text, ";UNTIL=")
+	if !ok {
+		return 0, false
+	}
+	text, _, _ = strings.Cut(text, "\r\n")
+	if at, err := time.Parse(instant, text); err == nil {
+		return civil.FromTime(at.In(zone)), true
+	}
+	day, ok := parseStart(text)
+	return day.date, ok
+}
+
 // Left returns the days of a series that were left out when it was last published.
 func (m *Memory) Left(uid string) []civil.Date {
 	if m == nil {

@@ -66,6 +66,30 @@ func TestUnchanged(t *testing.T) {
 	}
 }
 
+// TestEnded: the last day that a rule had is read back as it was written, in whatever
+// zone, of folded lines too; what never ends, a single entry and an unknown one have none.
+func TestEnded(t *testing.T) {
+	for _, name := range []string{"Europe/London", "America/Los_Angeles", "Pacific/Kiritimati", "Etc/UTC"} {
+		for _, days := range []string{"TU,FR", "MO,TU,WE,TH,FR,SA,SU"} {
+			timed, whole := misting(), misting()
+			timed.RRule = "FREQ=WEEKLY;INTERVAL=2;BYDAY=" + days + ";WKST=MO"
+			whole.UID, whole.AllDay, whole.Remind = UID("all day"), true, 0
+			endless := misting()
+			endless.UID, endless.HasUntil = UID("endless"), false
+			f := sampleIn(t, name, timed, whole, endless, quarantine())
+			_, m := remember(t, f)
+			for uid, want := range map[string]bool{timed.UID: true, whole.UID: true, endless.UID: false, quarantine().UID: false, "unknown": false} {
+				if day, ok := m.Ended(uid, f.Location); ok != want || ok && day != timed.Until {
+					t.Errorf("%s, %s: ended %s, %v", name, uid, day, ok)
+				}
+			}
+		}
+	}
+	if _, ok := (*Memory)(nil).Ended("any", time.UTC); ok {
+		t.Error("nothing is remembered, and it ended")
+	}
+}
+
 // TestChanged changes one field at a time: that entry is revised, the other not.
 func TestChanged(t *testing.T) {
 	later := now.Add(time.Hour)

@@ -140,7 +140,7 @@ func TestOwnTimingStands(t *testing.T) {
 func TestMealsOfThoseWhoAreThere(t *testing.T) {
 	const fed = `feeding "only" { on = ["mon"]; per_animal = 1; prey = "cricket small" } feeding "other" { on = ["mon"]; per_animal = 1; prey = "cricket small" }`
 	r := compiled(t, house(pair(fed)), logged("20 Jun ash only died 1\n20 Jun ash other died 2"), on("1 Jul"))
-	if got := all(r); got != "leftovers only, feed only, after-death/2027-06-20" {
+	if got := all(r); got != "after-death/2027-06-20, leftovers only, feed only" {
 		t.Errorf("%s", got)
 	}
 }
@@ -177,14 +177,14 @@ func TestMenuBeforeItsEpoch(t *testing.T) {
 // TestWhatAnEntrySays: the task in the keeper's words or the kind's, its amount, how
 // long it takes, and that what the log brought and matters most comes first.
 func TestWhatAnEntrySays(t *testing.T) {
-	r := compiled(t, house(ash(`care "mist" { every = "day"; amount = "150 ml"; minutes = "7 min" } care "fog" { kind = "mist"; every = "day"; task = "Run the fogger" } care "photograph" { kind = "other"; every = "30 days" } care "water" { every = "day" }`)), logged("29 Jun ash moult"), on("1 Jul"))
+	r := compiled(t, house(ash(`care "mist" { every = "day"; amount = "150 ml"; minutes = "7 min" } care "fog" { kind = "mist"; every = "day"; task = "Run the fogger" } care "photograph" { kind = "other"; every = "30 days" } care "water" { every = "day" }`)), logged("29 Jun ash moult 2"), on("1 Jul"))
 	for _, c := range []struct {
 		name, task string
 		own        bool
 		minutes    int
 	}{
 		{"mist", "Mist 150 ml", false, 7}, {"fog", "Run the fogger", true, 1}, {"photograph", "photograph", true, 5}, {"water", "Fresh water", false, 1},
-		{"moult/2027-06-29", "moulted: take out live feeders, keep water, leave alone", false, 1},
+		{"moult/2027-06-29", "moulted: take out live feeders within reach, touch nothing else", false, 1},
 	} {
 		e := find(t, r, "ash", c.name)
 		if e.Task != c.task || e.Own != c.own || e.Minutes != c.minutes {

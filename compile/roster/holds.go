@@ -137,14 +137,32 @@ func (e *Entry) half(h *life.Hold, from, until civil.Date, use func(civil.Date))
 	}
 }
 
-// HeldFrom returns the day from which the entry is held until something is
-// logged, and whether there is one.
-func (e *Entry) HeldFrom() (from civil.Date, open bool) {
+// UsualUntil returns the day from which the entry is held, or done otherwise than
+// planned, until something is logged, and whether there is one.
+func (e *Entry) UsualUntil() (from civil.Date, open bool) {
+	add := func(day civil.Date) {
+		if !open || day < from {
+			from, open = day, true
+		}
+	}
 	e.EachState(func(h *life.Hold) {
-		if first := h.From + civil.Date(e.After); h.Open && e.takes(h) && (!open || first < from) {
-			from, open = first, true
+		m := h.State.May[e.row(false)]
+		m.Source, m.From = "", 0 // before its first day it is held, and a day left out
+		switch {
+		case !h.Open || e.Once != nil:
+		case e.takes(h):
+			add(h.From + civil.Date(e.After))
+		case !(h.Part && e.Kind.Meal) && m != schema.May{}:
+			add(h.From)
 		}
 	})
+	if e.isMeal() && !e.Meal.Killed.V {
+		e.EachLiveHeld(func(h *life.Hold, from, until civil.Date) {
+			if h.Open && until == h.Until {
+				add(from)
+			}
+		})
+	}
 	return from, open
 }
 

@@ -163,7 +163,7 @@ var logDays = []example{
 		// A hold that is over forbids nothing.
 		title: "a meal that is caught up after a hold",
 		plan:  meals(`on = ["mon"]`),
-		log:   "1 Jun ash moult\n5 Jul ash skipped feeding",
+		log:   "1 Jun ash moult 2\n5 Jul ash skipped feeding",
 		now:   "6 Jul", from: "28 Jun", to: "12 Jul",
 		want: `feed only: Mon 28 Jun; not Mon 5 Jul, skipped; Tue 6 Jul, caught up, last 28 Jun; Mon 12 Jul`,
 	},
@@ -226,7 +226,7 @@ var logDays = []example{
 	{
 		// It may not be fed now, and once it may there is the first meal after the moult.
 		title: "not while held",
-		plan:  meals(`on = ["mon"]`),
+		plan:  lone(meals(`on = ["mon"]`)),
 		log:   "5 Jul ash skipped feeding\n7 Jul ash premoult",
 		now:   "8 Jul", from: "5 Jul", to: "12 Jul",
 		want: `feed only: not Mon 5 Jul, skipped; not Mon 12 Jul, held before a moult since 7 Jul`,
@@ -235,7 +235,7 @@ var logDays = []example{
 		// The first meal after the moult of the 27th, on the 4th, is still to come.
 		title: "not before the first meal",
 		plan:  meals(`every = "day"; until = "2027-07-03"`),
-		log:   "26 Jun ash skipped feeding\n27 Jun ash moult",
+		log:   "26 Jun ash skipped feeding\n27 Jun ash moult 2",
 		now:   "3 Jul", from: "26 Jun", to: "6 Jul",
 		want: `feed only: not Sat 26 Jun, skipped; ` + held("27 Jun", "3 Jul", "moulted 27 Jun"),
 	},
@@ -243,7 +243,7 @@ var logDays = []example{
 		// Today is the day of the first meal: there is no other.
 		title: "not on the day of the first meal",
 		plan:  meals(`on = ["sat"]`),
-		log:   "26 Jun ash skipped feeding\n27 Jun ash moult",
+		log:   "26 Jun ash skipped feeding\n27 Jun ash moult 2",
 		now:   "4 Jul", from: "26 Jun", to: "10 Jul",
 		want: `
 			feed only: not Sat 26 Jun, skipped; not Sat 3 Jul, held moulted 27 Jun; Sat 10 Jul
@@ -253,7 +253,7 @@ var logDays = []example{
 		// The first meal was given on the 4th, in place of what was skipped.
 		title: "not after the first meal",
 		plan:  meals(`on = ["sat"]`),
-		log:   "26 Jun ash skipped feeding\n27 Jun ash moult",
+		log:   "26 Jun ash skipped feeding\n27 Jun ash moult 2",
 		now:   "6 Jul", from: "26 Jun", to: "10 Jul",
 		want: `feed only: not Sat 26 Jun, skipped; not Sat 3 Jul, held moulted 27 Jun; Sat 10 Jul`,
 	},
@@ -375,7 +375,7 @@ func TestWhatPeopleWereTold(t *testing.T) {
 			"Mon 14 Jun; Wed 23 Jun, done; Mon 5 Jul"},
 		{"what goes with a meal", meals(`on = ["mon"]`), "", "leftovers only", feeds{"ash/leftovers only", was, on("20 Jun"), on("20 Jul")},
 			"Tue 15 Jun; Tue 22 Jun; Tue 29 Jun; Tue 6 Jul"},
-		{"a task of the log", meals(`on = ["mon"]`), "24 Jun ash moult", "moult/2027-06-24", feeds{"ash/moult/2027-06-24", was, on("20 Jun"), on("20 Jul")},
+		{"a task of the log", meals(`on = ["mon"]`), "24 Jun ash moult 2", "moult/2027-06-24", feeds{"ash/moult/2027-06-24", was, on("20 Jun"), on("20 Jul")},
 			"Thu 24 Jun"},
 		// The second occasion was shown, and so it stood; the fourth was not, and the sixth,
 		// today, is left out as it would have been.

@@ -155,7 +155,7 @@ var mealDays = []example{
 		// meal of its day, and of no other: a week later is not too soon.
 		title: "the first meal after a moult",
 		plan:  hungry("20 days", "3 days", staff, meals(`on = ["mon"]`)),
-		log:   "5 Jul ash moult",
+		log:   "5 Jul ash moult 2",
 		now:   "6 Jul", from: "28 Jun", to: "20 Jul",
 		want: `
 			feed only: Mon 28 Jun; not Mon 5 Jul, held moulted 5 Jul; not Mon 12 Jul, another stands in its place; Mon 19 Jul
@@ -167,7 +167,7 @@ var mealDays = []example{
 		// the next to the one after it half are four.
 		title: "too soon after the first meal",
 		plan:  hungry("20 days", "1 day", staff, meals(`every = "9 days"; from = "2027-07-01"`)),
-		log:   "8 Jul ash moult",
+		log:   "8 Jul ash moult 2",
 		now:   "9 Jul", from: "1 Jul", to: "28 Jul",
 		want: `
 			feed only: Thu 1 Jul; not Sat 10 Jul, held moulted 8 Jul; not Mon 19 Jul, too soon; Wed 28 Jul
@@ -178,7 +178,7 @@ var mealDays = []example{
 		// too late: it is fed sooner instead.
 		title: "sooner rather than too late",
 		plan:  hungry("12 days", "1 day", staff, meals(`every = "9 days"; from = "2027-07-01"`)),
-		log:   "8 Jul ash moult",
+		log:   "8 Jul ash moult 2",
 		now:   "9 Jul", from: "9 Jul", to: "28 Jul",
 		want: `feed only: not Sat 10 Jul, held moulted 8 Jul; Mon 19 Jul; Wed 28 Jul`,
 	},
@@ -187,7 +187,7 @@ var mealDays = []example{
 		// Tuesday the 13th; nothing else is fed on that day. The sitter may not feed live prey.
 		title: "the first meal while the keeper is away",
 		plan:  hungry("10 days", "3 days", staff, away("lead", "10 Jul", "24 Jul", "cover = \"sitter\"\nvisits = [\"tue\"]"), meals(`on = ["mon"]`)),
-		log:   "3 Jul ash moult",
+		log:   "3 Jul ash moult 2",
 		now:   "4 Jul", from: "4 Jul", to: "26 Jul",
 		want: `
 			first-meal/2027-07-03: not Sat 10 Jul, nobody 10 Jul; Tue 13 Jul, visit 10 Jul, by sitter, killed
@@ -197,7 +197,7 @@ var mealDays = []example{
 		// The friend may, and comes on the day after too.
 		title: "the first meal by a trained stand-in",
 		plan:  hungry("10 days", "3 days", staff, away("lead", "10 Jul", "24 Jul", "cover = \"friend\"\nvisits = [\"tue\", \"wed\"]"), meals(`on = ["mon"]`)),
-		log:   "3 Jul ash moult",
+		log:   "3 Jul ash moult 2",
 		now:   "4 Jul", from: "4 Jul", to: "15 Jul",
 		want: `first-meal/2027-07-03: not Sat 10 Jul, nobody 10 Jul; Tue 13 Jul, visit 10 Jul, by friend`,
 	},
@@ -205,7 +205,7 @@ var mealDays = []example{
 		// The friend comes on Tuesdays only: what is left would stay in.
 		title: "the first meal by one who does not come back",
 		plan:  hungry("10 days", "3 days", staff, away("lead", "10 Jul", "24 Jul", "cover = \"friend\"\nvisits = [\"tue\"]"), meals(`on = ["mon"]`)),
-		log:   "3 Jul ash moult",
+		log:   "3 Jul ash moult 2",
 		now:   "4 Jul", from: "4 Jul", to: "15 Jul",
 		want: `first-meal/2027-07-03: not Sat 10 Jul, nobody 10 Jul; Tue 13 Jul, visit 10 Jul, by friend, killed`,
 	},
@@ -213,7 +213,7 @@ var mealDays = []example{
 		// Nobody comes: it is given on the return, live, by the keeper.
 		title: "the first meal on the return",
 		plan:  hungry("30 days", "3 days", staff, away("lead", "10 Jul", "14 Jul", ""), meals(`on = ["mon"]`)),
-		log:   "3 Jul ash moult",
+		log:   "3 Jul ash moult 2",
 		now:   "4 Jul", from: "4 Jul", to: "26 Jul",
 		want: `
 			first-meal/2027-07-03: not Sat 10 Jul, nobody 10 Jul; Wed 14 Jul, return 10 Jul
@@ -225,7 +225,7 @@ var mealDays = []example{
 		// given before the moult; that of the 6th is too near to the moult.
 		title: "so long after the last one, and a first meal",
 		plan:  meals(`after_last = "7 days"`),
-		log:   "22 Jun ash fed\n30 Jun ash moult",
+		log:   "22 Jun ash fed\n30 Jun ash moult 2",
 		now:   "1 Jul", from: "20 Jun", to: "22 Jul",
 		want: `
 			feed only: Tue 22 Jun, done; Tue 29 Jun; not Tue 6 Jul, held moulted 30 Jun; Wed 14 Jul; Wed 21 Jul
@@ -236,7 +236,7 @@ var mealDays = []example{
 		// All that would come between the last meal and the first one is held.
 		title: "so long after the last one, held until the first meal",
 		plan:  meals(`after_last = "7 days"; until = "2027-07-14"`),
-		log:   "22 Jun ash fed\n27 Jun ash moult",
+		log:   "22 Jun ash fed\n27 Jun ash moult 2",
 		now:   "1 Jul", from: "20 Jun", to: "22 Jul",
 		want: `
 			feed only: Tue 22 Jun, done; Sun 11 Jul
@@ -246,7 +246,7 @@ var mealDays = []example{
 		// In a season without meals the first one waits, and so do those that follow it.
 		title: "so long after the last one, in a season without meals",
 		plan:  ash(`feeding "only" { after_last = "7 days"; per_animal = 1; prey = "cricket small" } season "rest" { from = "28 jun"; to = "10 jul"; feeding = "none" }`),
-		log:   "22 Jun ash fed\n27 Jun ash moult",
+		log:   "22 Jun ash fed\n27 Jun ash moult 2",
 		now:   "1 Jul", from: "20 Jun", to: "22 Jul",
 		want: `
 			feed only: Tue 22 Jun, done; Sun 18 Jul
@@ -257,7 +257,7 @@ var mealDays = []example{
 		// nine days that they can wait, and to the next meal there are eleven.
 		title: "a first meal before leaving",
 		plan:  hungry("9 days", "1 day", staff, away("lead", "10 Jul", "17 Jul", ""), meals(`on = ["mon"]`)),
-		log:   "1 Jul ash moult",
+		log:   "1 Jul ash moult 2",
 		now:   "2 Jul", from: "2 Jul", to: "26 Jul",
 		want: `feed only: not Mon 5 Jul, held moulted 1 Jul; not Mon 12 Jul, waits 10 Jul; Sat 17 Jul, return 10 Jul; not Mon 19 Jul, too soon; Mon 26 Jul`,
 	},
@@ -294,7 +294,7 @@ var mealDays = []example{
 		// The first meal would be on the window's first day; the keeper comes back on its third.
 		title: "a first meal as the window begins",
 		plan:  hungry("10 days", "1 day", staff, away("lead", "1 Apr", "30 Apr", ""), meals(`on = ["fri"]`)),
-		log:   "21 Apr ash moult",
+		log:   "21 Apr ash moult 2",
 		now:   "1 Jul", from: "28 Apr", to: "7 May",
 		want: `
 			feed only: not Fri 30 Apr, another stands in its place; Fri 7 May
@@ -313,7 +313,7 @@ var mealDays = []example{
 		// The first meal falls on a day on which one was due anyway: from there they run anew.
 		title: "so long after the last one, and a first meal on a day of its own",
 		plan:  meals(`after_last = "3 days"`),
-		log:   "22 Jun ash fed\n30 Jun ash moult",
+		log:   "22 Jun ash fed\n30 Jun ash moult 2",
 		now:   "1 Jul", from: "22 Jun", to: "13 Jul",
 		want: `
 			feed only: Tue 22 Jun, done; Fri 25 Jun; Mon 28 Jun; not Thu 1 Jul, held moulted 30 Jun; not Sun 4 Jul, held moulted 30 Jun; Sat 10 Jul; Tue 13 Jul
@@ -338,7 +338,7 @@ var mealDays = []example{
 		// first day.
 		title: "leftovers of a first meal before the window",
 		plan:  meals(`on = ["mon"]`),
-		log:   "20 Apr ash moult",
+		log:   "20 Apr ash moult 2",
 		now:   "1 Jul", from: "28 Apr", to: "4 May",
 		want: `leftovers only: Wed 28 Apr, with a meal; Tue 4 May`,
 	},
@@ -346,7 +346,7 @@ var mealDays = []example{
 		// A day earlier, and it is all over.
 		title: "a first meal and its leftovers before the window",
 		plan:  meals(`on = ["mon"]`),
-		log:   "19 Apr ash moult",
+		log:   "19 Apr ash moult 2",
 		now:   "1 Jul", from: "28 Apr", to: "4 May",
 		want: `leftovers only: Tue 4 May`,
 	},

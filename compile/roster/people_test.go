@@ -38,6 +38,10 @@ func ash(blocks string) string {
 	return box("ash", one+blocks)
 }
 
+// lone is a plan in which there is a single animal where ash has two: what is seen of
+// one is then of all that there are.
+func lone(plan string) string { return strings.ReplaceAll(plan, "count = 2", "count = 1") }
+
 // peopleDays: the absences of one keeper are one set of days, and who stands in is
 // decided day by day.
 var peopleDays = []example{

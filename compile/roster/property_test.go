@@ -53,7 +53,7 @@ func TestDayOfBuildDoesNotMatter(t *testing.T) {
 		text := random(rng)
 		log := ""
 		if rng.IntN(2) == 0 {
-			log = fmt.Sprintf("2026-12-%02d box-1 moult\n", 1+rng.IntN(31))
+			log = fmt.Sprintf("2026-12-%02d box-1 moult %d\n", 1+rng.IntN(31), 1+rng.IntN(2))
 		}
 		first := day("2027-01-01") + civil.Date(rng.IntN(200))
 		second := first + civil.Date(1+rng.IntN(40))
@@ -140,7 +140,7 @@ func TestWhatGoesWithAMeal(t *testing.T) {
 		after := 1 + rng.IntN(3)
 		when := timings[rng.IntN(len(timings))]
 		text := house(box("ash", one+fmt.Sprintf("  feeding \"only\" {\n    %s\n    per_animal = 2\n    prey = \"cricket small\"\n    leftovers = \"%d days\"\n    gut_load = true\n  }\n", when, after)))
-		log := fmt.Sprintf("2027-02-%02d ash moult\n", 18+rng.IntN(10))
+		log := fmt.Sprintf("2027-02-%02d ash moult 2\n", 18+rng.IntN(10))
 		r := compiled(t, text, log, on)
 		held := func(d civil.Date) bool {
 			for _, h := range r.Lives[0].Groups[0].Holds {
@@ -278,7 +278,7 @@ func TestDayOfBuildWhileAwayDoesNotMatter(t *testing.T) {
 		second := from - 2 + civil.Date(rng.IntN(int(to-from)+4))
 		log := ""
 		if rng.IntN(2) == 0 {
-			log = fmt.Sprintf("%s ash moult\n", first-civil.Date(rng.IntN(12)))
+			log = fmt.Sprintf("%s ash moult %d\n", first-civil.Date(rng.IntN(12)), 1+rng.IntN(2))
 		}
 		a, b := compiled(t, text, log, first), compiled(t, text, log, second)
 		later := map[string]*roster.Entry{}

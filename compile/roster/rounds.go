@@ -208,8 +208,13 @@ func interval(v quantity.Interval) int {
 
 // nearest returns the nearest day to i on which the round of an entry is held, the
 // earlier of two, within its window. What is looked for after a meal is not looked for
-// on its day.
+// on its day. What the log brought waits for the next round, however far: before its day
+// it may harm, as a meal before fangs are hard does, and it must not be lost.
 func (b *builder) nearest(e *Entry, i int) (int, bool) {
+	if e.Once != nil {
+		to := b.rounds.held[e.Round].Next(i)
+		return to, to >= 0
+	}
 	for k := 1; k <= e.window(); k++ {
 		for _, to := range [2]int{i - k, i + k} {
 			if b.rounds.on(e.Round, to) && (e.After <= 0 || to > i-e.After) {

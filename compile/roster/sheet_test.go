@@ -93,7 +93,7 @@ func TestTimesOfTheSheet(t *testing.T) {
 func TestReasons(t *testing.T) {
 	text := house("keeper \"lead\" {\n}\nround \"evening\" {\n  at     = \"19:30\"\n  keeper = \"lead\"\n}\naway \"lead\" {\n  from = \"2027-04-10\"\n  to   = \"2027-04-12\"\n}\n",
 		box("ash", one+"  care \"water\" {\n    every = \"day\"\n  }\n  feeding \"only\" {\n    every      = \"day\"\n    per_animal = 1\n    prey       = \"cricket small\"\n  }\n"))
-	r := compiled(t, text, "2027-02-26 ash moult\n2027-03-01 ash skipped water\n", day("2027-03-01"))
+	r := compiled(t, text, "2027-02-26 ash moult 2\n2027-03-01 ash skipped water\n", day("2027-03-01"))
 	for _, x := range []struct {
 		care, on string
 		why      roster.Why

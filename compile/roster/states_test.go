@@ -4,6 +4,8 @@ import (
 	"strings"
 	"testing"
 
+	"vivary/compile/life"
+	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -18,7 +20,7 @@ var stateDays = []example{
 		// Nothing that disturbs, and no meal, from the 5th on until the moult is logged; water
 		// always. What goes with the meal of the 4th stays.
 		title: "held until the moult",
-		plan:  ash(`feeding "only" { every = "day"; per_animal = 1; prey = "cricket small" } care "water" { on = ["tue"] } care "weigh" { on = ["wed"] } care "spot-clean" { on = ["wed"] }`),
+		plan:  lone(ash(`feeding "only" { every = "day"; per_animal = 1; prey = "cricket small" } care "water" { on = ["tue"] } care "weigh" { on = ["wed"] } care "spot-clean" { on = ["wed"] }`)),
 		log:   "5 Jul ash premoult",
 		now:   "7 Jul", from: "4 Jul", to: "8 Jul",
 		want: `
@@ -33,7 +35,7 @@ var stateDays = []example{
 		// crickets would find it too, and neither is weighed, since the box would be opened
 		// for it.
 		title: "a hold of one group",
-		plan:  pair(`feeding "only" { on = ["wed"]; per_animal = 1; prey = "cricket small" } feeding "other" { on = ["wed"]; per_animal = 1; prey = "cricket small" } care "weigh" { on = ["wed"] }`),
+		plan:  lone(pair(`feeding "only" { on = ["wed"]; per_animal = 1; prey = "cricket small" } feeding "other" { on = ["wed"]; per_animal = 1; prey = "cricket small" } care "weigh" { on = ["wed"] }`)),
 		log:   "5 Jul ash other premoult",
 		now:   "6 Jul", from: "6 Jul", to: "8 Jul",
 		want: `
@@ -71,7 +73,7 @@ var stateDays = []example{
 	{
 		// Each day says the hold that takes it out.
 		title: "two holds",
-		plan:  ash(`feeding "only" { every = "day"; per_animal = 1; prey = "cricket small" } season "rest" { from = "2 jul"; to = "3 jul"; feeding = "none" }`),
+		plan:  lone(ash(`feeding "only" { every = "day"; per_animal = 1; prey = "cricket small" } season "rest" { from = "2 jul"; to = "3 jul"; feeding = "none" }`)),
 		log:   "5 Jul ash premoult",
 		now:   "5 Jul", from: "1 Jul", to: "6 Jul",
 		want: `feed only: Thu 1 Jul; not Fri 2 Jul, held rest; not Sat 3 Jul, held rest; Sun 4 Jul; not Mon 5 Jul, held before a moult since 5 Jul; not Tue 6 Jul, held before a moult since 5 Jul`,
@@ -122,26 +124,59 @@ func TestWhatIsHeldEndsWithTheSeason(t *testing.T) {
 	}
 }
 
-// TestHeldFrom: what is held until something is logged says since when, by the first
-// of two; a hold with an end is none of these.
-func TestHeldFrom(t *testing.T) {
-	plan := house(pair(`care "weigh" { every = "day" } care "water" { every = "day" } feeding "only" { on = ["mon"]; per_animal = 1; prey = "cricket small" }`))
-	for _, c := range []struct{ log, name, want string }{
-		{"5 Jul ash other premoult\n3 Jul ash only premoult", "weigh", "Sat 3 Jul"},
-		{"5 Jul ash other premoult\n6 Jul ash only premoult", "weigh", "Mon 5 Jul"},
-		{"5 Jul ash other premoult\n6 Jul ash only premoult", "feed only", "Tue 6 Jul"},
-		{"5 Jul ash other premoult\n6 Jul ash only premoult", "leftovers only", "Wed 7 Jul"},
-		{"5 Jul ash other premoult", "feed only", ""},
-		{"5 Jul ash other premoult", "water", ""},
-		{"5 Jul ash only moult", "feed only", ""},
+// TestUsualUntil: what is held until something is logged, or done otherwise until then,
+// says since when, by the first of two; a hold with an end is none of these. The other
+// eats killed prey, and so do all of whom one is in such a state.
+func TestUsualUntil(t *testing.T) {
+	plan := pair(`care "weigh" { every = "day" } care "water" { every = "day" } care "mist" { every = "day" } feeding "only" { on = ["mon"]; per_animal = 1; prey = "cricket small" }`)
+	each, some := lone(plan), plan
+	for _, c := range []struct{ plan, log, name, want string }{
+		{each, "5 Jul ash other premoult\n3 Jul ash only premoult", "weigh", "Sat 3 Jul"},
+		{each, "5 Jul ash other premoult\n6 Jul ash only premoult", "weigh", "Mon 5 Jul"},
+		{each, "5 Jul ash other premoult\n6 Jul ash only premoult", "feed only", "Mon 5 Jul"},
+		{each, "6 Jul ash only premoult", "feed only", "Tue 6 Jul"},
+		{each, "6 Jul ash only premoult", "leftovers only", "Wed 7 Jul"},
+		{each, "5 Jul ash other premoult", "feed only", "Mon 5 Jul"},
+		{each, "5 Jul ash other premoult", "mist", "Mon 5 Jul"},
+		{each, "5 Jul ash other premoult", "water", "Mon 5 Jul"},
+		{each, "5 Jul ash only moult", "feed only", ""},
+		{each, "5 Jul ash only moult", "mist", ""},
+		{some, "5 Jul ash only premoult", "feed only", "Mon 5 Jul"},
+		{some, "5 Jul ash only premoult", "leftovers only", "Mon 5 Jul"},
+		{some, "5 Jul ash only premoult", "weigh", "Mon 5 Jul"},
 	} {
-		r := compiled(t, plan, logged(c.log), on("7 Jul"))
+		r := compiled(t, house(c.plan), logged(c.log), on("7 Jul"))
 		got := ""
-		if d, open := find(t, r, "ash", c.name).HeldFrom(); open {
+		if d, open := find(t, r, "ash", c.name).UsualUntil(); open {
 			got = short(d)
 		}
 		if got != c.want {
-			t.Errorf("%q: %s is held from %q, want %q", c.log, c.name, got, c.want)
+			t.Errorf("%q: %s is as usual until %q, want %q", c.log, c.name, got, c.want)
+		}
+	}
+}
+
+// TestUsualUntilByTheTable: of an open state it is the cell that says whether care is as
+// usual: where it comes from says nothing, and days that are only waited for are left out
+// one by one.
+func TestUsualUntilByTheTable(t *testing.T) {
+	for want, cells := range map[string][]schema.May{
+		"":          {{}, {Source: "K1"}, {From: 3}},
+		"Thu 1 Jul": {{Manner: schema.Hatch}, {Manner: schema.Held}, {Words: "far end only"}, {Every: 3}},
+	} {
+		for _, cell := range cells {
+			table := &schema.State{Name: "random"}
+			table.May[schema.RowMist] = cell
+			r := lived(t, house(ash(`care "mist" { every = "day" }`)), "1 Jul", func(l *life.Enclosure) {
+				l.Groups[0].Holds = []life.Hold{{From: on("1 Jul"), Until: on("1 Dec"), Open: true, State: table, Why: "random"}}
+			})
+			got := ""
+			if d, open := find(t, r, "ash", "mist").UsualUntil(); open {
+				got = short(d)
+			}
+			if got != want {
+				t.Errorf("%+v: as usual until %q, want %q", cell, got, want)
+			}
 		}
 	}
 }
@@ -172,16 +207,29 @@ var roundDays = []example{
 			count: not Thu 8 Jul, no round; Fri 9 Jul, moved`,
 	},
 	{
-		// What the sheet brings may be moved by three days, whatever the keeper's round; and so
-		// may what the log brings.
+		// What the sheet brings may be moved by three days, whatever the keeper's round. The
+		// first meal of what moulted on the 30th is on the 7th, and nobody is soft by then.
 		title: "the sheet's own care",
 		plan:  "NEED  care \"weigh\" {\n    on = [\"fri\"]\n  }\n  care \"count\" {\n    on = [\"thu\"]\n  }\n  care \"dish\" {\n    on = [\"sat\"]\n    window = \"1 day\"\n  }\nNEEDround \"mondays\" {\n  at = \"20:30\"\n  on = [\"mon\"]\n}\n" + ash(""),
-		log:   "7 Jul ash moult",
-		now:   "8 Jul", from: "8 Jul", to: "20 Jul",
+		log:   "30 Jun ash moult 2",
+		now:   "6 Jul", from: "7 Jul", to: "20 Jul",
 		want: `
+			first-meal/2027-06-30: not Wed 7 Jul, no round; Mon 12 Jul, moved
 			weigh: not Fri 9 Jul, no round; Mon 12 Jul, moved; not Fri 16 Jul, no round; Mon 19 Jul, moved
 			count: not Thu 8 Jul, no round; Mon 12 Jul, moved; not Thu 15 Jul, no round; Mon 19 Jul, moved
 			dish: not Sat 10 Jul, no round; not Sat 17 Jul, no round`,
+	},
+	{
+		// What the log brings is never done before its day, and never lost: the first meal of
+		// the 8th waits for the round of the 15th, and what was to be seen to at once too.
+		title: "what the log brings waits for the next round",
+		plan:  "round \"fortnightly\" {\n  at = \"20:30\"\n  on = [\"1st\", \"15th\"]\n}\n" + meals(`on = ["mon"]; killed = true`),
+		log:   "1 Jul ash moult 2\n3 Jul ash mites",
+		now:   "3 Jul", from: "1 Jul", to: "20 Jul",
+		want: `
+			moult/2027-07-01: Thu 1 Jul
+			first-meal/2027-07-01: not Thu 8 Jul, no round; Thu 15 Jul, moved
+			mites/2027-07-03: not Sat 3 Jul, no round; not Sat 10 Jul, no round; Thu 15 Jul, moved; not Sat 17 Jul, no round`,
 	},
 	{
 		// It is weighed on Tuesday in the evening round, and so need not be on Monday.
