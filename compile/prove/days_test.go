@@ -115,14 +115,8 @@ func waits(r *compile.Result, p *prove.Proof, d civil.Date) bool {
 		if p.Group != nil && p.Group != g {
 			continue
 		}
-		told := 30
-		if f := g.Sheet.Figure(schema.FigureFastAlarm, p.Stage); f != nil && p.Group != nil {
-			told = int(f.Range.High / (24 * 60))
-		}
 		for _, h := range g.Holds {
-			switch {
-			case !h.Out(row) || h.State == schema.StateRefused || d < h.From || d >= h.Until:
-			case h.From > 0 || d < r.Today+civil.Date(told):
+			if h.Out(row) && h.State != schema.StateRefused && h.From <= d && d < h.Until {
 				return true
 			}
 		}

@@ -233,8 +233,8 @@ func TestFarTooRareIsAnError(t *testing.T) {
 	}
 }
 
-// TestWhatTheLogHoldsRefusesNothing: an open hold excuses for as long as it is open, and a
-// pause after refusals excuses nothing; neither is answered by more meals in the plan.
+// TestWhatTheLogHoldsRefusesNothing: an open hold excuses for as long as it is open, of the
+// log or told by the plan without a day, since it is asked about; and a pause after refusals excuses nothing; neither is answered by more meals in the plan.
 func TestWhatTheLogHoldsRefusesNothing(t *testing.T) {
 	today := day("2027-05-01")
 	for _, c := range []struct {
@@ -244,6 +244,7 @@ func TestWhatTheLogHoldsRefusesNothing(t *testing.T) {
 	}{
 		{"sealed in for two months", life.Hold{From: today - 60, Until: today + 400, Open: true, State: schema.StateSealed, Why: "sealed in"}, ""},
 		{"sealed in until the day before yesterday", life.Hold{From: today - 60, Until: today - 2, State: schema.StateSealed, Why: "sealed in"}, ""},
+		{"told by the plan, without a day", life.Hold{Until: today + 400, Open: true, State: schema.StateSealed, Why: "sealed in"}, ""},
 		{"a pause of a week", life.Hold{From: today - 2, Until: today + 5, State: schema.StateRefused, Why: "meals refused"}, ""},
 		{"a pause of a month", life.Hold{From: today - 2, Until: today + 28, State: schema.StateRefused, Why: "meals refused"}, "log fed or refused"},
 	} {
