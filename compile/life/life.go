@@ -133,6 +133,12 @@ const (
 	AboutPlace                // where animals are that were taken out
 )
 
+// Strayed reports whether the animals of a group were taken out, and nobody said where to:
+// they are cared for where they were, and take no room there.
+func (g *Group) Strayed() bool {
+	return slices.ContainsFunc(g.Asks, func(a Ask) bool { return a.About == AboutPlace })
+}
+
 // Asked reports whether an ask about a group, or about all who live here, stands on a day.
 func (l *Enclosure) Asked(about About, g *Group, on civil.Date) bool {
 	is := func(a Ask) bool { return a.About == about && a.From <= on }
