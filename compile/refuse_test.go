@@ -70,10 +70,10 @@ func TestSeenIsUrgent(t *testing.T) {
 	group := box("colony", "pandinus-imperator", "1.2", "")
 	for _, c := range []struct{ name, text, log, rule, want string }{
 		{"nothing", dwelling + group, "", "brood-in-group", ""},
-		{"a gravid female in a group", dwelling + group, "2027-03-01 colony gravid\n", "brood-in-group", "urgent"},
+		{"a gravid female in a group", dwelling + group, "2027-03-01 colony gravid\n", "act-now", "urgent"},
 		{"the same in the plan", dwelling + strings.Replace(group, "    stage", "    state = \"gravid\"\n    stage", 1), "", "brood-in-group", "error"},
 		{"both", dwelling + strings.Replace(group, "    stage", "    state = \"gravid\"\n    stage", 1), "2027-03-01 colony gravid\n", "brood-in-group", "error"},
-		{"a word that is none", dwelling + group, "2027-03-01 colony vanished\n", "log-line", "urgent"},
+		{"a day that is none", dwelling + group, "2027-02-30 colony fed\n", "log-line", "urgent"},
 		{"a day that has not come", dwelling + group, "2027-05-01 colony moult\n", "log-future", "urgent"},
 		{"a box that is not there", dwelling + group, "2027-03-01 colonie fed\n", "unknown-name", "urgent"},
 		{"a move to nowhere", dwelling + group, "2027-03-01 colony moved atlantis\n", "moved-nowhere", "urgent"},
@@ -96,7 +96,8 @@ func TestSeenIsUrgent(t *testing.T) {
 
 // What is urgent in an enclosure stands first in its rounds, for days on end.
 func TestPressingStandsFirst(t *testing.T) {
-	r := on(t, "2027-03-02", dwelling+box("colony", "pandinus-imperator", "1.2", "")+box("other", "pandinus-imperator", "1", ""), "2027-03-01 colony gravid\n")
+	mother := strings.Replace(box("colony", "pandinus-imperator", "0.1", ""), "    stage", "    state = \"with brood\"\n    stage", 1)
+	r := on(t, "2027-03-02", dwelling+mother+box("other", "pandinus-imperator", "2", ""), "2027-03-01 other moved 1 colony\n")
 	for day := range 15 {
 		got := ""
 		for _, line := range linesOn(r, r.Today+civil.Date(day)) {
@@ -186,7 +187,8 @@ func TestNeverIsNever(t *testing.T) {
 }
 
 // TestSeenNeverRefuses: a line of the log, of any word and true or not, never refuses a
-// plan that builds without it.
+// plan that builds without it, and without any: what is written in a plan refuses it, also
+// where a line took it out of sight, such as the death of the last who lived there.
 func TestSeenNeverRefuses(t *testing.T) {
 	tried := 0
 	for seed := range uint64(400) {
@@ -197,6 +199,10 @@ func TestSeenNeverRefuses(t *testing.T) {
 		files := p.Files(p.Today)
 		now := p.Today.String()
 		if before := compiledFresh(t, files, now); before.Plan.Location == nil || before.Refused() {
+			continue
+		}
+		bare := map[string]string{"plan.care.hcl": files["plan.care.hcl"]}
+		if compiledFresh(t, bare, now).Refused() {
 			continue
 		}
 		rng := rand.New(rand.NewPCG(seed, 7))

@@ -1,7 +1,6 @@
 package check
 
 import (
-	"math"
 	"slices"
 	"strconv"
 
@@ -12,7 +11,6 @@ import (
 	"vivary/plan/finding"
 	"vivary/plan/source"
 	"vivary/schema"
-	"vivary/schema/civil"
 	"vivary/schema/wording"
 )
 
@@ -37,11 +35,6 @@ var company = []*Rule{
 		Source:  "libreddit.0x0c.link/r/Scorpions/wiki/scorpions/care; the species sheet",
 		Instead: "A box for each. A rearing rack with a compartment for each is one enclosure with `places`.",
 		Now:     "more than one, and they eat each other: part them now, and log where each is"}},
-	{Enclosure: speciesMixed, Rule: finding.Rule{ID: "species-mixed", Severity: finding.Error, Silence: finding.Never,
-		Title:   "Animals of two species are in one enclosure.",
-		Why:     "One eats the other, and heat, damp and food that are right for one are wrong for the other.",
-		Source:  "common practice, no source",
-		Instead: "An enclosure for each species. In the log, the move that was meant."}},
 	{Enclosure: oneMale, Rule: finding.Rule{ID: "two-males", Severity: finding.Error, Silence: finding.ByReason,
 		Title:   "Two grown males are together in a species of one-male groups.",
 		Why:     "They fight, and the weaker cannot leave.",
@@ -96,16 +89,14 @@ func (e *Enclosure) mother() *life.Group {
 	return nil
 }
 
-// isolateLead is how many days before the earliest birth a female is moved where
-// the sheet does not say (common practice, no source).
-const isolateLead = 14
-
+// broodInGroup passes over a female whose mating is in the log: a question asks in time
+// for a box of her own.
 func broodInGroup(r *Rule, e *Enclosure) {
 	if e.compartments() {
 		return
 	}
 	for _, g := range e.Life.Groups {
-		if !g.Brood && !g.Gravid || e.count(g) == 0 {
+		if !g.Brood && !g.Gravid || e.count(g) == 0 || e.asked(life.AboutBrood, g) {
 			continue
 		}
 		others := e.count(g) - 1
@@ -114,19 +105,13 @@ func broodInGroup(r *Rule, e *Enclosure) {
 				others += e.count(o)
 			}
 		}
-		if others == 0 {
+		if others == 0 || !g.Brood && slices.ContainsFunc(g.Windows, func(w life.Window) bool { return w.Kind == life.BirthWindow }) {
 			continue
 		}
-		x := finding.Finding{Rule: &r.Rule, At: e.carries(g), Source: r.Source, Write: "an enclosure of her own; in the log: moved and its name"}
-		switch by, known := e.isolateBy(g); {
-		case g.Brood:
+		x := finding.Finding{Rule: &r.Rule, At: e.carries(g), Source: r.Source, Write: "an enclosure of her own; in the log: moved and its name",
+			Text: "a gravid female is among " + wording.Count(others, "other", "others") + ", and when she gives birth is not known"}
+		if g.Brood {
 			x.Text = "a female with young is among " + wording.Count(others, "other", "others")
-		case known && e.Today < by:
-			continue // a task asks for it in time
-		case known:
-			x.Text = "a gravid female is among " + wording.Count(others, "other", "others") + ", and should have been alone since " + by.Words()
-		default:
-			x.Text = "a gravid female is among " + wording.Count(others, "other", "others") + ", and when she gives birth is not known"
 		}
 		e.Add(x)
 	}
@@ -148,21 +133,6 @@ func (e *Enclosure) carries(g *life.Group) source.Place {
 
 // breeding are the states of a female that carries young or has them with her.
 var breeding = []*schema.State{schema.StateGravid, schema.StateGravidLate, schema.StateBirth, schema.StateBrood, schema.StateSac, schema.StateYoungRound}
-
-// isolateBy is the day by which a gravid female is to be alone, where a mating
-// tells.
-func (e *Enclosure) isolateBy(g *life.Group) (civil.Date, bool) {
-	lead := civil.Date(isolateLead)
-	if f := e.of(schema.FigureIsolateBefore, "adult"); f != nil {
-		lead = civil.Date(math.Ceil(f.Range.High / (24 * 60)))
-	}
-	for _, w := range g.Windows {
-		if w.Kind == life.BirthWindow {
-			return w.From - lead, true
-		}
-	}
-	return 0, false
-}
 
 // disturbed finds work that was fixed on a day and is held on all of its days: the
 // roster leaves it out, and the keeper means it to be done.

@@ -111,8 +111,8 @@ func (e *Enclosure) stage(g *life.Group) string { return g.Stage(e.Today) }
 func (e *Enclosure) count(g *life.Group) int { return e.countOn(g, e.Today) }
 
 func (e *Enclosure) countOn(g *life.Group, on civil.Date) int {
-	if g.Sheet != e.Sheet {
-		return 0
+	if g.Sheet != e.Sheet || g.Strayed() {
+		return 0 // not of this kind, or taken out, and nobody said where to
 	}
 	return g.Count(on)
 }

@@ -223,3 +223,32 @@ func TestShutBox(t *testing.T) {
 		})
 	}
 }
+
+// What waits for a second is not done alone: for a few days it is a caution, and it refuses
+// where a need is not met.
+func TestFewForDays(t *testing.T) {
+	lead, second := person("lead", all), person("relief", all)
+	for _, c := range []struct {
+		title, text string
+		few         finding.Severity
+		refused     bool
+	}{
+		{"a weekend", lead + second + pair + trip("relief", 5, 8), finding.Caution, false},
+		{"three weeks in which nobody opens a vault", lead + second + deathstalker + pair + trip("relief", 5, 26), finding.Caution, true},
+		{"nobody else at all", lead + pair, finding.Error, true},
+	} {
+		t.Run(c.title, func(t *testing.T) {
+			r := compiled(t, c.text)
+			said := false
+			for _, f := range r.Findings {
+				said = said || f.Rule.ID == "people-few" && f.Severity == c.few
+				for _, a := range f.Also { // beneath what is worse
+					said = said || strings.Contains(a.Text, "the Evening round takes 2 people")
+				}
+			}
+			if !said || r.Refused() != c.refused {
+				t.Errorf("refused is %v\n%s", r.Refused(), printed(r, r.Findings))
+			}
+		})
+	}
+}

@@ -14,7 +14,9 @@ import (
 )
 
 // twoPeople finds rounds that take more people than there are, and days on which fewer
-// than that are there and trained for animals that are to be cared for.
+// than that are there and trained for animals that are to be cared for: a caution, since
+// what waits for the second is not done alone. Where it waits for longer than a need may,
+// the proof refuses, and this is said beneath.
 func twoPeople(r *Rule, c *Collection) {
 	for _, x := range c.Plan.Rounds {
 		if !x.People.Set() || x.People.V < 2 {
@@ -33,7 +35,7 @@ func twoPeople(r *Rule, c *Collection) {
 				f.Once = "away " + place(few.away.At)
 				f.Also = []finding.Related{{At: few.away.At, Text: few.away.Name.V + " is away until " + few.away.To.V.Words()}}
 			}
-			c.Add(f)
+			c.found.Soft(f, finding.Caution)
 		}
 	}
 }

@@ -36,24 +36,6 @@ func (e *Enclosure) together() source.Place {
 // grown they are no company to her.
 func (e *Enclosure) withMother(g *life.Group) bool { return g.Mother != nil && small(e.stage(g)) }
 
-// speciesMixed finds animals that a line of the log brought to those of another species.
-// Nothing else is said of them: they are to go.
-func speciesMixed(r *Rule, e *Enclosure) {
-	for _, g := range e.Life.Groups {
-		n := g.Count(e.Today)
-		if n == 0 || g.Sheet == e.Sheet {
-			continue
-		}
-		kind := "animals of a species that is not known"
-		if g.Sheet != nil {
-			kind = g.Sheet.Name.V
-		}
-		e.Add(finding.Finding{Rule: &r.Rule, At: origin(g), Source: r.Source, Once: "mixed " + e.Plan.Name.V,
-			Text:  g.Animals.Name.V + ", " + strconv.Itoa(n) + " " + kind + ", are with " + e.Sheet.Name.V,
-			Write: "take them out today; in the log: moved and the enclosure that they are in"})
-	}
-}
-
 // changes are the days from today on on which a group comes into another stage, today
 // first.
 func (e *Enclosure) changes() []civil.Date {
@@ -88,9 +70,15 @@ func (e *Enclosure) ahead(is func(on civil.Date) (finding.Finding, bool)) {
 	}
 }
 
+// asked reports whether the log asks for what a rule of company finds: then nothing more
+// is said. What the plan itself writes the rule finds all the same.
+func (e *Enclosure) asked(about life.About, g *life.Group) bool {
+	return e.Life.Asked(about, g, e.Today) && (about != life.AboutCompany || e.Life.Together() < 2)
+}
+
 func keptAlone(r *Rule, e *Enclosure) {
 	keeping := e.word(schema.FigureKeeping)
-	if keeping != "alone" && keeping != "alone, or mother with brood" || e.compartments() {
+	if keeping != "alone" && keeping != "alone, or mother with brood" || e.compartments() || e.asked(life.AboutCompany, e.Life.Groups[0]) {
 		return
 	}
 	f := e.figure(schema.FigureKeeping)

@@ -40,7 +40,7 @@ func joined(r *compile.Result, rules []string, groups ...*life.Group) string {
 }
 
 // whom are the rules about who lives with whom, and how much room they need.
-var whom = []string{"kept-alone", "species-mixed", "two-males", "quarantine-mixed", "group-large", "mixed-sizes", "moult-in-group", "floor-small", "brood-in-group", "hides-few", "outgrows-soon", "need-unstated"}
+var whom = []string{"kept-alone", "two-males", "quarantine-mixed", "group-large", "mixed-sizes", "moult-in-group", "floor-small", "brood-in-group", "hides-few", "outgrows-soon", "need-unstated"}
 
 // group is one that the log made.
 func group(r *compile.Result, sheet *plan.SpeciesSheet, mother *life.Group, n int, stages ...life.Stretch) *life.Group {
@@ -89,10 +89,10 @@ func TestMovedTogether(t *testing.T) {
 		t.Errorf("two spiders: %s", got)
 	}
 	scorpions := kept(t, "pandinus-imperator", female)
-	if got := joined(scorpions, whom, group(scorpions, spider.Plan.Enclosures[0].Sheet, nil, 1, adult(scorpions))); got != "error species-mixed (log)" {
+	if got := joined(scorpions, whom, group(scorpions, spider.Plan.Enclosures[0].Sheet, nil, 1, adult(scorpions))); got != "" { // the log asks, and says so
 		t.Errorf("a spider with scorpions: %s", got)
 	}
-	if got := joined(scorpions, whom, group(scorpions, nil, nil, 1, adult(scorpions))); got != "error species-mixed (log); error need-unstated (log)" {
+	if got := joined(scorpions, whom, group(scorpions, nil, nil, 1, adult(scorpions))); got != "error need-unstated (log)" {
 		t.Errorf("nobody knows what with scorpions: %s", got)
 	}
 	whips := kept(t, "damon-diadema", "  count = \"1.1\"\n  stage = \"adult\"\n")
@@ -105,6 +105,41 @@ func TestMovedTogether(t *testing.T) {
 	apart.Quarantined = whips.Today + 30
 	if got := joined(whips, whom, apart); !strings.Contains(got, "error quarantine-mixed (log)") {
 		t.Errorf("from quarantine to the others: %s", got)
+	}
+}
+
+// TestSaidOnce: that animals must not be together is asked for where the log alone brought
+// it, and then no rule says the same; where the plan writes it, the rule speaks and
+// nothing is asked.
+func TestSaidOnce(t *testing.T) {
+	box := func(name, species, animals string) string {
+		return "enclosure \"" + name + "\" {\n  species = \"" + species + "\"\n  room = \"east\"\n  housing {\n    inside = \"76 x 46 x 41 cm\"\n    lid = \"solid, latched\"\n  }\n  animals \"a\" {\n" + animals + "  }\n}\n"
+	}
+	const emperor, spider, gravid, pair = "pandinus-imperator", "brachypelma-hamorii", female + "state = \"gravid\"\n", "  count = 2\n  stage = \"adult\"\n"
+	for _, c := range []struct{ name, text, want string }{
+		{"born among others", box("box", emperor, pair) + "2026-11-20 box born 12\n", "urgent act-now"},
+		{"gravid among others", box("box", emperor, pair) + "2026-11-20 box gravid\n", "urgent act-now"},
+		{"others brought to a gravid one", box("box", emperor, gravid) + box("other", emperor, female) + "2026-11-20 other moved box\n", "urgent act-now"},
+		{"one to a box, and moved", box("box", spider, female) + box("other", spider, female) + "2026-11-20 other moved box\n", "urgent act-now"},
+		{"two kinds", box("box", emperor, female) + box("other", spider, female) + "2026-11-20 other moved box\n", "urgent species-mixed"},
+		{"two kinds, of one that is kept one to a box", box("box", spider, female) + box("other", emperor, female) + "2026-11-20 other moved box\n", "urgent species-mixed"},
+		{"gravid among others, in the plan", strings.Replace(box("box", emperor, gravid), "  animals", "  animals \"others\" {\n"+pair+"  }\n  animals", 1), "error brood-in-group"},
+		{"the same, and logged too", strings.Replace(box("box", emperor, gravid), "  animals", "  animals \"others\" {\n"+pair+"  }\n  animals", 1) + "2026-11-20 box a gravid\n", "error brood-in-group"},
+		{"one to a box, in the plan", box("box", spider, pair), "error kept-alone"},
+		{"one to a box, in the plan and moved", box("box", spider, pair) + box("other", spider, female) + "2026-11-20 other moved box\n", "urgent act-now; error kept-alone"},
+	} {
+		r := compiled(t, c.text)
+		var got []string
+		for _, f := range r.Findings {
+			if slices.Contains([]string{"act-now", "species-mixed", "brood-in-group", "kept-alone"}, f.Rule.ID) {
+				got = append(got, f.Severity.String()+" "+f.Rule.ID)
+			}
+		}
+		slices.Sort(got)
+		slices.Reverse(got)
+		if strings.Join(got, "; ") != c.want {
+			t.Errorf("%s: want %s\n%s", c.name, c.want, printed(r, r.Findings))
+		}
 	}
 }
 

@@ -2,6 +2,7 @@ package check
 
 import (
 	"slices"
+	"strings"
 
 	"vivary/compile/life"
 	"vivary/compile/roster"
@@ -134,7 +135,7 @@ func (e *Enclosure) whoCould(x *roster.Entry, n need, i int) string {
 // needs says why the animals must not be left on day i without somebody who is trained.
 func (e *Enclosure) needs(i int) (need, bool) {
 	if h := e.Roster.Undisturbed(e.Life, i); h != nil {
-		return need{h.State.Is + ", " + h.Why, forBroods, h.Planned(e.Life), finding.Related{At: h.At, Text: h.Why}}, true
+		return need{why(h), forBroods, h.Planned(e.Life), finding.Related{At: h.At, Text: h.Why}}, true
 	}
 	on := e.Horizon.Date(i)
 	for _, g := range e.Life.Groups {
@@ -165,10 +166,18 @@ func (e *Enclosure) newOrIll(g *life.Group, on civil.Date) (need, bool) {
 			until = min(until, max(h.From, e.Today)+ailingFor)
 		}
 		if h.From <= on && on < until && slices.ContainsFunc(ailing, func(s *schema.State) bool { return h.State != nil && s.Name == h.State.Name }) {
-			return need{h.State.Is + ", " + h.Why, forCare, h.Planned(e.Life), finding.Related{At: h.At, Text: h.Why}}, true
+			return need{why(h), forCare, h.Planned(e.Life), finding.Related{At: h.At, Text: h.Why}}, true
 		}
 	}
 	return need{}, false
+}
+
+// why is what the animals are in and what was seen of it, each said once.
+func why(h *life.Hold) string {
+	if strings.HasPrefix(h.Why, h.State.Is) {
+		return h.Why
+	}
+	return h.State.Is + ", " + h.Why
 }
 
 // helpless is of young that may not be left for longer than a day.

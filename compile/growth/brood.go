@@ -46,8 +46,8 @@ func (w *world) expected() (l litter) {
 		// One is gravid at the least; more only where the plan says they are females.
 		mothers := max(1, min(g.Animals.Count.V.Females, n))
 		if g.Brood {
-			if w.hasYoung() {
-				continue // they are animals of the plan already
+			if w.hasYoung(g) {
+				continue // they are animals of the enclosure already
 			}
 			mothers = 1
 		}
@@ -75,9 +75,14 @@ func (w *world) expected() (l litter) {
 	return l
 }
 
-func (w *world) hasYoung() bool {
+// hasYoung reports whether young that stay with their mother live here: her own, or those
+// of a block of the plan.
+func (w *world) hasYoung(mother *life.Group) bool {
 	for _, g := range w.l.Groups {
-		if s := stageOf(g.Stage(w.today)); (s == newborn || s == young) && g.Count(w.today) > 0 && !passing(w.f, g) {
+		if g.Logged && g.Mother != mother || passing(w.f, g) {
+			continue
+		}
+		if s := stageOf(g.Stage(w.today)); (s == newborn || s == young) && g.Count(w.today) > 0 {
 			return true
 		}
 	}

@@ -242,8 +242,12 @@ func (r *reader) unknownTerm(t *track, until civil.Date) {
 	}
 	t.Tasks = append(t.Tasks, Task{Name: name, Kind: schema.KindWatch, On: first, Interval: 7, Times: r.weeks(first, until),
 		Text: "young on her back? look, do not lift", At: s.at})
-	if s.ok || r.crowd(t) {
-		r.isolate(t, first, "birth possible at any time", seen{first, s.at, s.ok}, plan.Cited{})
+	alone := s
+	if !s.ok && r.crowd(t) {
+		alone = r.joined()
+	}
+	if alone.ok && !r.refused(t) {
+		r.isolate(t, alone.on, "birth possible at any time", alone, plan.Cited{})
 	}
 	if s.ok {
 		t.Tasks = append(t.Tasks, Task{Name: "reconsider/" + s.on.String(), Kind: schema.KindPrepare, On: after(s.on, reconsiderAfter),
@@ -265,11 +269,15 @@ func (r *reader) isolate(t *track, on civil.Date, why string, s seen, cited plan
 		t.Tasks = append(t.Tasks, Task{Name: name, Kind: schema.KindPrepare, On: on, At: s.at, Cited: cited, Text: "last day for work inside, then leave her alone: " + why})
 		return
 	}
-	t.Asks = append(t.Asks, Ask{Name: name, From: on, Every: 7, Urgent: true, At: s.at, Cited: cited,
+	t.Asks = append(t.Asks, Ask{Name: name, About: AboutBrood, From: on, Every: 7, Urgent: true, At: s.at, Cited: cited,
 		Text:  "give her a box of her own, with her hide: " + why + "; log moved",
 		Said:  t.Animals.Name.V + " may give birth among others: " + why,
 		Limit: "others may eat young at birth: common practice, no source", Write: "moved, how many and the enclosure that she went to"})
 }
+
+// refused reports whether the plan itself says of a female that she carries or has young,
+// and has her among others: then it is refused, and nothing more is asked.
+func (r *reader) refused(t *track) bool { return t.Animals.State.Set() && r.out.Together() > 1 }
 
 // crowd reports whether others than her own young live with a female.
 func (r *reader) crowd(t *track) bool {

@@ -57,13 +57,16 @@ func (r *reader) company() {
 		a := Ask{Name: "part/" + t.Animals.Name.V + "/" + t.joined.on.String(), From: t.joined.on, Every: 1, Urgent: true, At: t.joined.at, Write: "moved, how many and the enclosure that they go to"}
 		switch {
 		case kinds:
+			a.Rule = ruleMixed
 			a.Text = "two kinds of animals are in one box: part them today; log moved"
-			a.Said = t.Animals.Name.V + " came to animals of another kind on " + t.joined.on.Words()
+			a.Said = t.Animals.Name.V + ", " + count(t.now()) + " " + t.kind() + ", came to animals of another kind on " + t.joined.on.Words()
 		case males > 1 && t.Sheet != nil && t.Sheet.Is(schema.FigureKeeping, "groups of one male"):
+			a.About = AboutCompany
 			a.Text = count(males) + " grown males are in one box: part them today; log moved"
 			a.Said = t.Animals.Name.V + " came to others on " + t.joined.on.Words() + ", and " + count(males) + " of them are males"
 			a.Limit = "groups with one adult male, species sheet " + t.Sheet.Name.V
 		case total > 1 && t.lonely() && !r.boxes():
+			a.About = AboutCompany
 			a.Text = "kept one to a box, and " + count(total) + " are here: part them today; log moved"
 			a.Said = t.Animals.Name.V + " came to others on " + t.joined.on.Words() + ", and " + t.Sheet.Shown() + " is kept one to a box"
 			if f := t.Sheet.Figure(schema.FigureKeeping, ""); f != nil {
@@ -75,6 +78,24 @@ func (r *reader) company() {
 		}
 		r.out.Asks = append(r.out.Asks, a)
 	}
+}
+
+// joined is the last line by which animals came to others.
+func (r *reader) joined() (last seen) {
+	for _, t := range r.living() {
+		if t.joined.ok && t.joined.on >= last.on {
+			last = t.joined
+		}
+	}
+	return last
+}
+
+// kind is what animals are, as a keeper knows it.
+func (t *track) kind() string {
+	if t.Sheet == nil {
+		return "of a species that is not known"
+	}
+	return t.Sheet.Shown()
 }
 
 // lonely reports whether a kind is kept one to a box.

@@ -108,6 +108,7 @@ type Task struct {
 // each of its days, before everything else where it is pressing, and is a finding.
 type Ask struct {
 	Name   string // stable: part of the entry's identity
+	About  About
 	From   civil.Date
 	Until  civil.Date    // the first day on which it is asked no more; 0 for until it is answered
 	Every  int           // days; 1 is daily
@@ -119,6 +120,41 @@ type Ask struct {
 	Write  string        // the words to log
 	At     source.Place
 	Cited  plan.Cited
+}
+
+// About is what an ask is about, where rules of who lives with whom look at the same: what
+// the log alone brought, the ask says, and no rule says it again.
+type About uint8
+
+// What asks are about.
+const (
+	AboutOther   About = iota // what no rule looks at
+	AboutCompany              // more than one of a kind that is kept one to a box
+	AboutBrood                // others with a female that has young, or is near birth
+	AboutPlace                // where animals are that were taken out
+)
+
+// Strayed reports whether the animals of a group were taken out, and nobody said where to:
+// they are cared for where they were, and take no room there.
+func (g *Group) Strayed() bool {
+	return slices.ContainsFunc(g.Asks, func(a Ask) bool { return a.About == AboutPlace })
+}
+
+// Asked reports whether an ask about a group, or about all who live here, stands on a day.
+func (l *Enclosure) Asked(about About, g *Group, on civil.Date) bool {
+	is := func(a Ask) bool { return a.About == about && a.From <= on }
+	return slices.ContainsFunc(g.Asks, is) || slices.ContainsFunc(l.Asks, is)
+}
+
+// Together is how many animals the plan itself puts together, before what the log says of
+// them; without young, who may be with their mother.
+func (l *Enclosure) Together() (n int) {
+	for _, a := range l.Plan.Animals {
+		if a.Stage.V != newborn && a.Stage.V != "young" {
+			n += a.Count.V.Total()
+		}
+	}
+	return n
 }
 
 // Stretch is a stage of life from a day on, until the next stretch.

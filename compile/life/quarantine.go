@@ -17,8 +17,6 @@ const (
 	// settles is after how many days one that came gets its first meal where the sheet
 	// does not say (common practice, no source).
 	settles = 3
-	// unhandled is for how many days one that came is not handled (a keeper's week).
-	unhandled = 7
 	// decides is for how many weeks the end of a quarantine is asked for.
 	decides = 4
 )

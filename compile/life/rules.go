@@ -8,10 +8,11 @@ import (
 
 // Rules are what can be found while the log is read. The examples are lines of a
 // log as of 1 March 2027, about "mother", an adult female of a species that is
-// carried for 7 to 18 months and does not moult once it is adult.
+// carried for 7 to 18 months and does not moult once it is adult, and about "spider", of
+// another species, in the enclosure "other".
 var Rules = []*finding.Rule{
 	ruleFuture, ruleOrder, ruleEarly, ruleTerm, ruleGone, ruleAdult, ruleNowhere,
-	ruleNumber, ruleWeight, ruleCare, ruleQuarantine, ruleNoTerm, ruleLate, ruleNow, ruleOpen, ruleEarlyMeal,
+	ruleNumber, ruleWeight, ruleCare, ruleQuarantine, ruleNoTerm, ruleLate, ruleMixed, ruleNow, ruleOpen, ruleEarlyMeal,
 }
 
 // Examples are what the rules are shown by, a file for each.
@@ -85,6 +86,11 @@ var (
 		Why:     "Soft fangs break, and live prey bites back. What is done is done; the next meal waits as long as it should.",
 		Source:  "the species sheet's wait after a moult",
 		Instead: "Look at fangs and mouth, take out what is left, and wait."}
+	ruleMixed = &finding.Rule{ID: "species-mixed", Severity: finding.Urgent, Silence: finding.Never,
+		Title:   "Animals of two species are in one enclosure.",
+		Why:     "One eats the other, and heat, damp and food that are right for one are wrong for the other.",
+		Source:  "common practice, no source",
+		Instead: "An enclosure for each species. In the log, the move that was meant."}
 	ruleNow = &finding.Rule{ID: "act-now", Severity: finding.Urgent, Silence: finding.Never,
 		Title:   "An animal is in danger now, by what the log says.",
 		Why:     "What was seen is a fact: it refuses no plan, and it stands first in the next round until the log says what became of it.",

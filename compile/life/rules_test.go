@@ -11,11 +11,13 @@ import (
 )
 
 // logOf is an example that is the log of a plan about "mother", an adult female of a
-// species that is carried for 7 to 18 months and does not moult once it is adult.
+// species that is carried for 7 to 18 months and does not moult once it is adult, and
+// about "spider", of another species, in the enclosure "other".
 type logOf string
 
 func (l logOf) Files() map[string]string {
-	text := sheet(mother, "gestation=7 to 18 months", "moults-as-adult=false", "on-mother=14 to 21 days", "separation=separate")
+	text := sheet(mother, "gestation=7 to 18 months", "moults-as-adult=false", "on-mother=14 to 21 days", "separation=separate") +
+		"enclosure \"other\" {\n  species = \"brachypelma-hamorii\"\n  housing {\n    inside = \"30 x 20 x 20 cm\"\n    lid = \"solid, latched\"\n  }\n  animals \"spider\" {\n    count = 1\n    stage = \"adult\"\n  }\n}\n"
 	return planned.With(text, string(l))
 }
 

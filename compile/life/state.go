@@ -17,13 +17,3 @@ func (g *Group) Part(on civil.Date) bool {
 	}
 	return false
 }
-
-// In reports whether a group is in a state on a day.
-func (g *Group) In(s *schema.State, on civil.Date) bool {
-	for i := range g.Holds {
-		if h := &g.Holds[i]; h.State.Name == s.Name && h.From <= on && on < h.Until {
-			return true
-		}
-	}
-	return false
-}

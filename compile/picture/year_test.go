@@ -87,6 +87,8 @@ var collections = []struct {
 	// The room is colder than what harms, so the air falls to it.
 	{"cold room", house + "room \"r\" {\n  temperature = \"8 to 20 C\"\n}\nenclosure \"cold\" {\n  species = \"pandinus-imperator\"\n" + box + "  animals \"one\" {\n    count = 1\n    stage = \"adult\"\n  }\n  climate {\n    warm_end = \"29 C\"\n    cool_end = \"25 C\"\n    heater \"mat\" {\n      power = \"80 W\"\n      place = \"side\"\n      thermostat = \"29 C\"\n    }\n  }\n}\n", "",
 		[]string{"After a power cut:", "air, likely course", "substrate, likely course", "harmful", "falls to 15 C in about"}},
+	{"cool rest", house + "room \"r\" {\n  temperature = \"14 to 24 C\"\n}\nenclosure \"dune\" {\n  species = \"hadrurus-arizonensis\"\n" + box + "  animals \"one\" {\n    count = 1\n    stage = \"adult\"\n  }\n  climate {\n    warm_end = \"30 C\"\n    heater \"mat\" {\n      power = \"45 W\"\n      place = \"side\"\n      thermostat = \"30 C\"\n    }\n  }\n  season \"rest\" {\n    from = \"15 nov\"\n    to = \"20 feb\"\n    feeding = \"none\"\n    heating = \"off\"\n  }\n}\n", "",
+		[]string{"rest, 15 Nov to 20 Feb: no meals, left alone, no misting, heaters off"}},
 	{"south", strings.Replace(house, "Europe/London\"", "Australia/Perth\"", 1) + "room \"r\" {\n  temperature = \"15 to 30 C\"\n}\nenclosure \"wet\" {\n  species = \"pandinus-imperator\"\n" + box + "  animals \"one\" {\n    count = 1\n    stage = \"adult\"\n  }\n  climate {\n    warm_end = \"28 C\"\n    humidity = \"70 to 75 %\"\n    heater \"mat\" {\n      power = \"45 W\"\n      place = \"side\"\n      thermostat = \"28 C\"\n    }\n  }\n  season \"rains\" {\n    from = \"15 dec\"\n    to = \"20 feb\"\n    feeding = \"half\"\n    climate {\n      warm_end = \"31 C\"\n      humidity = \"80 to 85 %\"\n    }\n  }\n}\n", "",
 		[]string{"rains, 15 Dec to 20 Feb: every second meal", "in rains: 31 C", "in rains: 80 to 85 %", "planned 70 to 75 %"}},
 	{"crowd", house + "keeper \"second\" {\n}\naway \"lead\" {\n  from = \"2027-03-01\"\n  to = \"2027-03-20\"\n}\naway \"lead\" {\n  from = \"2027-03-25\"\n  to = \"2027-04-20\"\n  cover = \"second\"\n  visits = [\"mon\"]\n}\naway \"lead\" {\n  from = \"2027-10-01\"\n  to = \"2027-12-20\"\n  cover = \"second\"\n}\nroom \"r\" {\n  temperature = \"20 to 24 C\"\n}\nenclosure \"crowd\" {\n  species = \"pandinus-imperator\"\n" + box + crowd() + "}\n", crowdLog(),
@@ -111,7 +113,7 @@ func crowd() string {
 func crowdLog() string {
 	var b strings.Builder
 	for _, name := range []string{"a", "b", "c", "d", "e"} {
-		b.WriteString("2026-11-24 crowd " + name + " moult\n")
+		b.WriteString("2026-11-24 crowd " + name + " moult 2\n")
 	}
 	return b.String()
 }
@@ -278,9 +280,9 @@ func TestLabels(t *testing.T) {
 // What the example's pictures are looked at for.
 func TestExample(t *testing.T) {
 	want := map[string][]string{
-		"dune-1":    {"Dune 1: the year from Wed 25 Nov 2026", "today, Wed 25 Nov 2026", "2027", "1 Jan", "warm end ", "cool end ", "in cool rest: 19 to 20 C", "cool rest, 15 Nov to 20 Feb: no meals, left alone, heaters off", "harmful above 40 C", "unusual above 35 C", "1 adult cricket", "Fresh water", "Lead keeper away 10 Jul, back 24 Jul"},
+		"dune-1":    {"Dune 1: the year from Wed 25 Nov 2026", "today, Wed 25 Nov 2026", "2027", "1 Jan", "warm end ", "cool end ", "in cool rest: 19 to 20 C", "cool rest, 15 Nov to 20 Feb", "harmful above 40 C", "unusual above 35 C", "1 adult cricket", "Fresh water", "Lead keeper away 10 Jul, back 24 Jul"},
 		"burrow-a":  {"2 adult crickets each", "2 medium roaches each", "Mist 150 ml", "harmful below 15 C"},
-		"burrow-b":  {"young since 5 Nov, until Sat 5 Dec: ", "First moult of the brood possible, 19 Nov to 26 Nov"},
+		"burrow-b":  {"Fern: young on her since 5 Nov, until ", "Fern: First moult of the brood possible, 19 Nov to 26 Nov"},
 		"arrival-1": {"Quarantine, 18 Oct to 16 Dec"},
 	}
 	r := quillmoor(t)

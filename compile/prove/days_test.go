@@ -105,8 +105,8 @@ func waits(r *compile.Result, p *prove.Proof, d civil.Date) bool {
 	if row == schema.RowFree {
 		return false
 	}
-	// A season excuses meals of grown animals that take a cool rest, and the test of a
-	// heater that is off: on half of the days of a year.
+	// A cool season excuses meals of grown animals that take a rest, and any season the
+	// test of a heater that is off: on half of the days of a year.
 	rests := p.Name.Name == "food" && p.Group.Sheet.Figure(schema.FigureWinterRest, "") != nil && p.Stage != "young"
 	if (rests || p.Name.Name == "device-test") && resting(r, row)[d-r.Horizon.From+365] {
 		return true
@@ -115,14 +115,8 @@ func waits(r *compile.Result, p *prove.Proof, d civil.Date) bool {
 		if p.Group != nil && p.Group != g {
 			continue
 		}
-		told := 30
-		if f := g.Sheet.Figure(schema.FigureFastAlarm, p.Stage); f != nil && p.Group != nil {
-			told = int(f.Range.High / (24 * 60))
-		}
 		for _, h := range g.Holds {
-			switch {
-			case !h.Out(row) || h.State == schema.StateRefused || d < h.From || d >= h.Until:
-			case h.From > 0 || d < r.Today+civil.Date(told):
+			if h.Out(row) && h.State != schema.StateRefused && h.From <= d && d < h.Until {
 				return true
 			}
 		}
@@ -149,7 +143,7 @@ func resting(r *compile.Result, row schema.Row) []bool {
 	for i := range out {
 		in, d := false, r.Horizon.From+civil.Date(i-365)
 		for _, h := range r.Lives[0].Holds {
-			in = in || h.Out(row) && h.From <= d && d < h.Until
+			in = in || h.Out(row) && h.From <= d && d < h.Until && (h.Cool || row != schema.RowKilled)
 		}
 		if i >= 365 {
 			before -= one(out[i-365])

@@ -7,26 +7,17 @@ import (
 	"vivary/schema/civil"
 )
 
-const (
-	// longestSeason is how many days of a year a season may excuse. Common practice, no
-	// source: cool rests of three to six months are usual.
-	longestSeason = 180
-	// longestTold is how many days what the plan alone tells without a day, such as young
-	// with their mother, may excuse from today on, where the sheet has no figure for a
-	// fast. Common practice, no source.
-	longestTold = 30
-)
+// longestSeason is how many days of a year a season may excuse. Common practice, no
+// source: cool rests of three to six months are usual.
+const longestSeason = 180
 
 // excuse finds the days on which a hold keeps a need from being met for the animals'
-// own good. What the log brings excuses for as long as it lasts: it is asked about until
-// it is answered, and a proof that spoke of it would ask the plan for what only the log
-// can tell. What the plan brings has an end.
+// own good. A hold of a group excuses for as long as it lasts, also where the plan tells
+// of it without a day, as of young with their mother: it is asked about until the log
+// answers, and a proof that spoke of it would ask the plan for what only the log can tell.
+// Seasons are the plan's, and have an end.
 func (w *prover) excuse(p *Proof, a asked) {
 	w.seasons(p, a)
-	told := longestTold
-	if a.fast != nil {
-		told = wholeDays(a.fast.Range.High)
-	}
 	for _, g := range w.life.Groups {
 		if a.group != nil && a.group != g {
 			continue
@@ -38,7 +29,8 @@ func (w *prover) excuse(p *Proof, a asked) {
 				// It never makes the time between two offers longer than it may be.
 				w.add(&p.paused, x)
 			default:
-				w.excused(p, x, told)
+				w.add(&p.Excused, x)
+				w.add(&p.Seen, x)
 			}
 		}
 	}
@@ -48,18 +40,6 @@ func (w *prover) excuse(p *Proof, a asked) {
 		in.AddRun(p.since, p.since+p.first+1, w.s.Horizon.Days)
 		p.Excused.Subtract(in)
 	}
-}
-
-// excused adds the days of a hold of a group.
-func (w *prover) excused(p *Proof, x *life.Hold, told int) {
-	if x.From == 0 { // the plan tells it
-		cut := *x
-		cut.Until = min(x.Until, w.s.Horizon.Now()+civil.Date(told))
-		w.add(&p.Excused, &cut)
-		return
-	}
-	w.add(&p.Excused, x)
-	w.add(&p.Seen, x)
 }
 
 // add adds the days of a hold to a set, which is nil while it is empty.

@@ -60,7 +60,7 @@ type Proof struct {
 	// meet the need are away.
 	Nobody horizon.Days
 	// Excused are days on which the need does not hold: meals while an animal must
-	// not be fed, for the reason of the hold. Seen are those of them that the log brings.
+	// not be fed, for the reason of the hold. Seen are those of them that no season brings.
 	Excused, Seen horizon.Days
 	// paused are days of pauses after refusals, which excuse nothing.
 	paused horizon.Days

@@ -209,7 +209,7 @@ func rare(every int, seasons string) string {
 // year is none; two of them are, or one of a year. Common practice, no source.
 func TestFarTooRareIsAnError(t *testing.T) {
 	season := func(name, from, to string) string {
-		return fmt.Sprintf("  season %q {\n    from    = %q\n    to      = %q\n    heating = \"off\"\n    feeding = \"none\"\n  }\n", name, from, to)
+		return fmt.Sprintf("  season %q {\n    from    = %q\n    to      = %q\n    heating = \"off\"\n    feeding = \"none\"\n    climate {\n      warm_end = \"16 C\"\n    }\n  }\n", name, from, to)
 	}
 	for _, c := range []struct {
 		name, text string
@@ -233,8 +233,8 @@ func TestFarTooRareIsAnError(t *testing.T) {
 	}
 }
 
-// TestWhatTheLogHoldsRefusesNothing: an open hold excuses for as long as it is open, and a
-// pause after refusals excuses nothing; neither is answered by more meals in the plan.
+// TestWhatTheLogHoldsRefusesNothing: an open hold excuses for as long as it is open, of the
+// log or told by the plan without a day, since it is asked about; and a pause after refusals excuses nothing; neither is answered by more meals in the plan.
 func TestWhatTheLogHoldsRefusesNothing(t *testing.T) {
 	today := day("2027-05-01")
 	for _, c := range []struct {
@@ -242,8 +242,9 @@ func TestWhatTheLogHoldsRefusesNothing(t *testing.T) {
 		hold life.Hold
 		says string
 	}{
-		{"before a moult for two months", life.Hold{From: today - 60, Until: today + 400, Open: true, State: schema.StatePremoult, Why: "before a moult"}, ""},
-		{"before a moult that is over", life.Hold{From: today - 60, Until: today - 2, State: schema.StatePremoult, Why: "before a moult"}, ""},
+		{"sealed in for two months", life.Hold{From: today - 60, Until: today + 400, Open: true, State: schema.StateSealed, Why: "sealed in"}, ""},
+		{"sealed in until the day before yesterday", life.Hold{From: today - 60, Until: today - 2, State: schema.StateSealed, Why: "sealed in"}, ""},
+		{"told by the plan, without a day", life.Hold{Until: today + 400, Open: true, State: schema.StateSealed, Why: "sealed in"}, ""},
 		{"a pause of a week", life.Hold{From: today - 2, Until: today + 5, State: schema.StateRefused, Why: "meals refused"}, ""},
 		{"a pause of a month", life.Hold{From: today - 2, Until: today + 28, State: schema.StateRefused, Why: "meals refused"}, "log fed or refused"},
 	} {
@@ -362,12 +363,16 @@ func TestSeasonsOfAYear(t *testing.T) {
 		return nil
 	}
 	l.Holds = []life.Hold{{From: h.From, Until: h.From + 200, State: rest}, {From: h.From + 300, Until: h.Last() + 1, State: rest}}
+	if excused() != nil {
+		t.Error("a season that is not cool excuses meals")
+	}
+	l.Holds[0].Cool, l.Holds[1].Cool = true, true
 	for i, want := range map[int]bool{0: true, 179: true, 180: false, 299: false, 300: false, 364: false, 365: true, 463: true} {
 		if got := excused().Has(i); got != want {
 			t.Errorf("day %d is excused: %v", i, got)
 		}
 	}
-	l.Holds = []life.Hold{{From: r.Today + 8, Until: r.Today + 178, State: rest}}
+	l.Holds = []life.Hold{{From: r.Today + 8, Until: r.Today + 178, State: rest, Cool: true}}
 	for next, want := range map[int]finding.Severity{190: finding.Caution, 194: finding.Caution, 195: finding.Error} {
 		days := []int{0}
 		for d := next; d < 400; d += 7 {

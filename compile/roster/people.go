@@ -211,14 +211,6 @@ func (p *People) Duties() []*Duty { return p.all }
 // Of returns the days of a keeper, or nil for one who is never away.
 func (p *People) Of(keeper string) *Duty { return p.duty[keeper] }
 
-// Away returns the days on which a keeper is away, or nil for none.
-func (p *People) Away(keeper string) horizon.Days {
-	if d := p.duty[keeper]; d != nil {
-		return d.Away
-	}
-	return nil
-}
-
 // Doer returns who does what keeper would do on day i: the keeper, the stand-in
 // on a day of a visit, or "" and false where nobody is there.
 func (p *People) Doer(keeper string, i int) (string, bool) {

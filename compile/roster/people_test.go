@@ -196,8 +196,8 @@ func TestWhoIsAway(t *testing.T) {
 	if all := p.Duties(); len(all) != 2 || all[0].Keeper != "lead" || all[1].Keeper != "sitter" {
 		t.Errorf("%d keepers are away", len(all))
 	}
-	if p.Away("friend") != nil || p.Of("friend") != nil || p.Away("lead").Count() != 2 || p.Only != "" {
-		t.Errorf("friend is away %v, lead %v", p.Away("friend"), p.Away("lead"))
+	if p.Of("friend") != nil || p.Of("lead").Away.Count() != 2 || p.Only != "" {
+		t.Errorf("friend is away %v, lead %v", p.Of("friend"), p.Of("lead").Away)
 	}
 	i, _ := r.Horizon.Index(on("10 Jul"))
 	if p.Present("lead", i-1) != i-1 || p.Present("lead", i) != i+2 || p.Present("friend", i) != i {
