@@ -98,6 +98,17 @@ func (r *reader) term(t *track) (from, to civil.Date, gestation span) {
 	return from, to, gestation
 }
 
+// coming is the words for what a female that may be gravid brings.
+type coming struct{ noun, verb, word, logged, look string }
+
+// coming says whether she bears or lays.
+func (t *track) coming() coming {
+	if t.Sheet != nil && t.Sheet.Figure(schema.FigureSacTime, "adult") != nil {
+		return coming{"laying", "lay", "laid", "laid is logged", "a sac or eggs? look, do not lift; log laid"}
+	}
+	return coming{"birth", "give birth", "born", "the birth is logged", "young on her back? look, do not lift"}
+}
+
 // since is from when on a female may be gravid, and from which line.
 func (t *track) since() seen {
 	switch {
@@ -137,7 +148,7 @@ func (r *reader) carryHolds(t *track) []Hold {
 		return nil
 	}
 	s := t.since()
-	hold := Hold{State: r.state(t, schema.StateGravid), At: s.at, Part: t.now() > 1, Until: r.h.Last() + 1, Open: true, End: "until the birth is logged"}
+	hold := Hold{State: r.state(t, schema.StateGravid), At: s.at, Part: t.now() > 1, Until: r.h.Last() + 1, Open: true, End: "until " + t.coming().logged}
 	if end, most := r.longest(t); most.ok {
 		hold.Until, hold.Open, hold.Cited = end+1, false, most.cited
 	}
@@ -153,23 +164,23 @@ func (r *reader) carryHolds(t *track) []Hold {
 		soft := *hold.State
 		soft.May[schema.RowDeep], soft.May[schema.RowCount], soft.May[schema.RowRehouse] = schema.May{}, schema.May{}, schema.May{}
 		early.State, early.Until, early.Open = &soft, max(hold.From, after(from, -lastDig)), false
-		early.Why, early.End = "mated "+s.on.Brief(), "birth possible from "+from.Brief()
-		hold.From, hold.Why = early.Until, "birth possible from "+from.Brief()
+		early.Why, early.End = "mated "+r.when(s.on), "birth possible from "+r.when(from)
+		hold.From, hold.Why = early.Until, "birth possible from "+r.when(from)
 		if early.From < early.Until {
 			out = append(out, early)
 		}
 	case t.gravid.ok:
-		hold.Why = "gravid since " + t.gravid.on.Brief() + ", birth possible at any time"
+		hold.Why = "gravid since " + r.when(t.gravid.on) + ", " + t.coming().noun + " possible at any time"
 	case len(t.matings) > 0:
-		hold.Why = "mated " + t.matings[0].on.Brief() + ", gestation not known"
+		hold.Why = "mated " + r.when(t.matings[0].on) + ", gestation not known"
 	default:
-		hold.Why = "gravid, birth possible at any time"
+		hold.Why = "gravid, " + t.coming().noun + " possible at any time"
 	}
 	out = append(out, hold)
 	if t.late.ok {
 		near := hold
 		near.State, near.From, near.Until, near.Open, near.At = r.state(t, schema.StateGravidLate), t.late.on, t.late.on+signsLast, false, t.late.at
-		near.Why = "signs of a birth since " + t.late.on.Brief()
+		near.Why = "signs of a " + t.coming().noun + " since " + r.when(t.late.on)
 		out = append(out, near)
 	}
 	return out
@@ -191,7 +202,7 @@ func (r *reader) carrying(t *track) {
 	t.Gravid = true
 	if t.late.ok {
 		t.Asks = append(t.Asks, Ask{Name: "late/" + t.late.on.String(), From: t.late.on + signsLast, Every: 7, At: t.late.at,
-			Text: "signs of a birth since " + t.late.on.Short() + ": born, not gravid, or signs still? log it", Said: "signs of a birth were seen on " + t.late.on.Words() + ", and none is logged",
+			Text: "signs of a " + t.coming().noun + " since " + t.late.on.Short() + ": log " + t.coming().word + ", not-gravid, or late where the signs are there still", Said: "signs of a " + t.coming().noun + " were seen on " + t.late.on.Words() + ", and none is logged",
 			Write: "born, not-gravid, or late once more"})
 	}
 	if from, to, gestation := r.term(t); gestation.ok {
@@ -214,8 +225,8 @@ func (r *reader) overdue(t *track, from civil.Date) {
 		from = max(from, t.sign.on+30)
 	}
 	a := Ask{Name: "birth-overdue/" + from.String(), From: from, Every: 30, At: s.at, Cited: gestation.cited,
-		Text:  "no birth is logged, and its time is over: born unseen, not gravid, or still? log born, not-gravid or gravid",
-		Said:  "no birth of " + t.Animals.Name.V + " is logged, though its time is over",
+		Text:  "no " + t.coming().noun + " is logged, and its time is over: log " + t.coming().word + ", not-gravid, or gravid where she is still",
+		Said:  "no " + t.coming().noun + " of " + t.Animals.Name.V + " is logged, though its time is over",
 		Write: "born and how many; or not-gravid"}
 	if gestation.ok {
 		a.Limit = "gestation of " + gestation.String() + ", species sheet " + t.Sheet.Name.V
@@ -227,10 +238,10 @@ func (r *reader) overdue(t *track, from civil.Date) {
 // of whose gestation nothing is.
 func (r *reader) unknownTerm(t *track, until civil.Date) {
 	s := t.since()
-	f := finding.Finding{Rule: ruleNoTerm, At: s.at, Text: "when " + t.Animals.Name.V + " may give birth is not known, so no band is shown: there is no mating in the log",
+	f := finding.Finding{Rule: ruleNoTerm, At: s.at, Text: "when " + t.Animals.Name.V + " may " + t.coming().verb + " is not known, so no band is shown: there is no mating in the log",
 		Write: "where the day of the mating is known, a line with that day and mated"}
 	if len(t.matings) > 0 {
-		f.Text = "when " + t.Animals.Name.V + " may give birth is not known, so no band is shown: no sheet states the gestation of this species"
+		f.Text = "when " + t.Animals.Name.V + " may " + t.coming().verb + " is not known, so no band is shown: no sheet states the gestation of this species"
 		f.Write = "figure \"gestation\" { value = \"7 to 18 months\" … } in a species block of your own, with its source"
 	}
 	r.found.Add(f)
@@ -241,17 +252,17 @@ func (r *reader) unknownTerm(t *track, until civil.Date) {
 		first = r.weekday(t)
 	}
 	t.Tasks = append(t.Tasks, Task{Name: name, Kind: schema.KindWatch, On: first, Interval: 7, Times: r.weeks(first, until),
-		Text: "young on her back? look, do not lift", At: s.at})
+		Text: t.coming().look, At: s.at})
 	alone := s
 	if !s.ok && r.crowd(t) {
 		alone = r.joined()
 	}
 	if alone.ok && !r.refused(t) {
-		r.isolate(t, alone.on, "birth possible at any time", alone, plan.Cited{})
+		r.isolate(t, alone.on, t.coming().noun+" possible at any time", alone, plan.Cited{})
 	}
 	if s.ok {
 		t.Tasks = append(t.Tasks, Task{Name: "reconsider/" + s.on.String(), Kind: schema.KindPrepare, On: after(s.on, reconsiderAfter),
-			Text: "thought gravid since " + s.on.Words() + ", no birth: reconsider; log not-gravid where she is not", At: s.at})
+			Text: "thought gravid since " + s.on.Words() + ", no " + t.coming().noun + ": reconsider; log not-gravid where she is not", At: s.at})
 	}
 }
 
@@ -314,7 +325,7 @@ func (r *reader) sacEnds(t *track, on civil.Date) {
 		rest := t.days(schema.FigureAfterSac, "adult")
 		if rest.ok && rest.high > 0 {
 			holds = append(holds, Hold{State: r.state(t, schema.StateSettling), From: on, Until: after(on, rest.high), At: t.laid.at, Cited: rest.cited,
-				Why: "her sac is gone since " + on.Brief(), End: wording.Until(after(on, rest.high)), Part: t.now() > 1})
+				Why: "her sac is gone since " + r.when(on), End: wording.Until(after(on, rest.high)), Part: t.now() > 1})
 		}
 	}
 	t.Holds = append(t.Holds, holds...)
@@ -334,7 +345,7 @@ func (r *reader) sacHolds(t *track) []Hold {
 		return nil
 	}
 	return []Hold{{State: r.state(t, schema.StateSac), From: t.laid.on, Until: r.h.Last() + 1, Open: true, At: t.laid.at, Part: t.now() > 1,
-		Why: "laid " + t.laid.on.Brief(), End: "until hatched or sac-taken is logged"}}
+		Why: "laid " + r.when(t.laid.on), End: "until hatched or sac-taken is logged"}}
 }
 
 // sitting is a female with a sac or a clutch: what is decided when, and whether it has

@@ -45,7 +45,8 @@ var (
 		Title:   "A line is about animals that were already dead or gone.",
 		Why:     "The day or the animals are wrong, or an earlier line is.",
 		Source:  "the earlier line of the log",
-		Instead: "Correct the one that is wrong. The line does not count."}
+		Instead: "Correct the one that is wrong. The line does not count.",
+		Now:     "the log speaks of animals that are not here: look who is, and log it right"}
 	ruleAdult = &finding.Rule{ID: "moult-of-adult", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "A moult of an adult that does not moult any more.",
 		Why:     "Scorpions do not moult once they are adult; tarantulas and whip spiders do. The stage in the plan may be wrong, and with it the limits. Meals wait in any case.",
@@ -55,12 +56,14 @@ var (
 		Title:   "An animal was moved to a place that is not in the plan.",
 		Why:     "Nobody would look after it there.",
 		Source:  "the design of this program",
-		Instead: "Name the enclosure as the plan does. Name none where it left the collection."}
+		Instead: "Name the enclosure as the plan does. Name none where it left the collection.",
+		Now:     "animals were moved to a place that is not in the plan: where are they? log moved"}
 	ruleNumber = &finding.Rule{ID: "log-number", Severity: finding.Urgent, Slip: true, Silence: finding.ByReason,
 		Title:   "A number in the log does not fit with how many there are.",
 		Why:     "Food, floor and head counts are reckoned by it.",
 		Source:  "the plan and the earlier lines of the log",
-		Instead: "Correct it, or add the line that is missing."}
+		Instead: "Correct it, or add the line that is missing.",
+		Now:     "a number in the log cannot be so: count, and log it right"}
 	ruleWeight = &finding.Rule{ID: "log-weight", Severity: finding.Caution, Slip: true, Silence: finding.ByReason,
 		Title:   "A weight cannot be read.",
 		Why:     "A number without a unit may be grams or ounces.",

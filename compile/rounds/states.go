@@ -68,6 +68,9 @@ func said(holds []life.Hold, on civil.Date) string {
 			continue
 		}
 		text := rule(h.State)
+		if h.Part && h.Out(schema.RowLive) {
+			text = "one of several; killed prey for all, lift nothing"
+		}
 		if because := cmp.Or(h.Why, h.State.Is); because != why {
 			why, text = because, because+": "+text
 		}
