@@ -107,8 +107,10 @@ type Task struct {
 // Ask is a question that stands until the log answers it: it stands in the round on
 // each of its days, before everything else where it is pressing, and is a finding.
 type Ask struct {
-	Name   string // stable: part of the entry's identity
+	Name   string           // stable: part of the entry's identity
+	Kind   *schema.CareKind // what is done for it; nil for a look from outside
 	From   civil.Date
+	Until  civil.Date    // the day from which another one asks more; 0 for none
 	Every  int           // days; 1 is daily
 	Rule   *finding.Rule // nil for the usual ones: something to do now, or a question
 	Urgent bool          // harm now: FIRST, and an urgent finding; else a caution

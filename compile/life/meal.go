@@ -109,13 +109,18 @@ func (r *reader) fast(t *track, since seen, text, stage string) {
 		t.Tasks = append(t.Tasks, Task{Name: "fast-try/" + on, Kind: schema.KindWatch, On: after(since.on, try.low), At: since.at, Cited: try.cited,
 			Text: text + ": next meal smaller, and killed"})
 	}
-	ask := func(name string, at span, words string) {
+	help := t.days(schema.FigureFastHelp, stage)
+	ask := func(name string, at span, until civil.Date, words string) {
 		if at.ok {
-			t.Asks = append(t.Asks, Ask{Name: name + "/" + on, From: after(since.on, at.low), Every: 3, Urgent: true, At: since.at, Cited: at.cited,
+			t.Asks = append(t.Asks, Ask{Name: name + "/" + on, From: after(since.on, at.low), Until: until, Every: 3, Urgent: true, At: since.at, Cited: at.cited,
 				Text: text + ": " + words, Said: t.Animals.Name.V + " has not eaten since " + since.on.Words(),
 				Limit: wording.Days(at.low) + ", species sheet " + t.Sheet.Name.V, Write: "fed, on the day when it eats; premoult, or died"})
 		}
 	}
-	ask("fast", t.days(schema.FigureFastAlarm, stage), "long fast: look at belly, water and temperature; log fed when it eats")
-	ask("fast-help", t.days(schema.FigureFastHelp, stage), "get help, from a veterinarian or somebody with experience")
+	var then civil.Date
+	if help.ok {
+		then = after(since.on, help.low)
+	}
+	ask("fast", t.days(schema.FigureFastAlarm, stage), then, "long fast: look at belly, water and temperature; log fed when it eats")
+	ask("fast-help", help, 0, "get help, from a veterinarian or somebody with experience")
 }

@@ -1,6 +1,7 @@
 package roster
 
 import (
+	"cmp"
 	"strings"
 
 	"vivary/compile/life"
@@ -9,7 +10,7 @@ import (
 )
 
 // asks adds the questions that stand until the log answers them: looks, done by
-// whoever does the round. One whose day is over stands today, and again on each of its
+// whoever does the round, or what only those do who may open the enclosure. One whose day is over stands today, and again on each of its
 // days to come.
 func (b *builder) asks(g *life.Group, asks []life.Ask) {
 	h := b.Horizon
@@ -18,11 +19,15 @@ func (b *builder) asks(g *life.Group, asks []life.Ask) {
 		if a.From > h.Last() {
 			continue
 		}
-		t := &life.Task{Name: a.Name, Kind: schema.KindWatch, On: a.From, Interval: max(a.Every, 1), Text: question(a), High: a.Urgent, At: a.At, Cited: a.Cited}
+		t := &life.Task{Name: a.Name, Kind: cmp.Or(a.Kind, schema.KindWatch), On: a.From, Interval: max(a.Every, 1), Text: question(a), High: a.Urgent, At: a.At, Cited: a.Cited}
 		if late := int(h.Now() - a.From); late > 0 {
 			t.On += civil.Date((late + t.Interval - 1) / t.Interval * t.Interval)
 		}
-		t.Times = max(0, int(h.Last()-t.On)/t.Interval+1)
+		last := h.Last()
+		if a.Until != 0 {
+			last = min(last, a.Until-1)
+		}
+		t.Times = max(0, (int(last-t.On)+t.Interval)/t.Interval)
 		b.once(g, t, a)
 	}
 }
