@@ -136,7 +136,7 @@ func (r *reader) broodHolds(t *track, b *brood) []Hold {
 	}
 	if b.separated.ok {
 		ended(out, b.separated.on)
-		peace := Hold{State: r.state(t, schema.StateAfterBrood), From: b.separated.on, Until: b.separated.on + recovers, At: b.separated.at, Why: "her young were taken out " + b.separated.on.Brief(), Part: on.Part}
+		peace := Hold{State: r.state(t, schema.StateAfterBrood), From: b.separated.on, Until: b.separated.on + recovers, At: b.separated.at, Why: "no young with her since " + b.separated.on.Brief(), Part: on.Part}
 		peace.End = wording.Until(peace.Until)
 		out = append(out, peace)
 	}

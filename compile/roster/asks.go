@@ -19,7 +19,7 @@ func (b *builder) asks(g *life.Group, asks []life.Ask) {
 		if a.From > h.Last() {
 			continue
 		}
-		t := &life.Task{Name: a.Name, Kind: cmp.Or(a.Kind, schema.KindWatch), On: a.From, Interval: max(a.Every, 1), Text: question(a), High: a.Urgent, At: a.At, Cited: a.Cited}
+		t := &life.Task{Name: a.Name, Kind: cmp.Or(a.Kind, schema.KindWatch), On: a.From, Interval: max(a.Every, 1), Text: question(a), Minutes: schema.KindWatch.Minutes, High: a.Urgent, At: a.At, Cited: a.Cited}
 		if late := int(h.Now() - a.From); late > 0 {
 			t.On += civil.Date((late + t.Interval - 1) / t.Interval * t.Interval)
 		}
