@@ -112,7 +112,7 @@ var (
 
 	StateBrood = state(State{Name: "brood", Is: "young on her", Rule: "water, small killed prey through the hatch, lift nothing",
 		Doc: "Young ride on her, before their first moult."},
-		outside("each day", RowLook).by("N7"),
+		outside("", RowLook).by("N7"),
 		outside(readOutside, RowReading),
 		outside(heatBack, RowDevice),
 		hatch("", RowWater),
@@ -123,7 +123,7 @@ var (
 
 	StateSac = state(State{Name: "sac", Is: "with an egg sac", Rule: "water through the hatch, no food, lift nothing",
 		Doc: "She carries or guards an egg sac. Disturbed, she drops or eats it."},
-		outside("each day", RowLook),
+		outside("", RowLook),
 		outside(readOutside, RowReading),
 		outside(heatBack, RowDevice),
 		hatch("", RowWater),
@@ -133,7 +133,7 @@ var (
 
 	StateYoungRound = state(State{Name: "young-round", Is: "young round her", Rule: "killed prey only, through the hatch, lift nothing",
 		Doc: "The young have moulted and are off her or round her, until a week after the last has left her."},
-		outside("each day", RowLook),
+		outside("", RowLook),
 		outside(readOutside, RowReading),
 		outside(heatBack, RowDevice),
 		hatch("", RowWater),
@@ -145,7 +145,7 @@ var (
 
 	StateNewborn = state(State{Name: "newborn", Is: "on their mother", Rule: "no food: they live on their reserves",
 		Doc: "Young before their first moult. They cannot feed."},
-		outside("each day", RowLook),
+		outside("", RowLook),
 		outside(readOutside, RowReading),
 		outside(heatBack, RowDevice),
 		hatch("", RowWater),

@@ -30,6 +30,12 @@ func (s *selection) perCare(feed *ical.Feed, last *ical.Memory) {
 			s.each(feed, base, p.Entry, days)
 			continue
 		}
+		always := s.always(p.Entry)
+		if always != nil {
+			t := rounds.TaskOf(p.Entry)
+			t.In(always)
+			base.Summary = alone(p.Entry, t)
+		}
 		planned := s.r.Horizon.New()
 		for i, rule := range parts {
 			rule.Fill(planned, s.r.Horizon)
@@ -42,7 +48,7 @@ func (s *selection) perCare(feed *ical.Feed, last *ical.Memory) {
 		// Days to which something was moved, because nobody is there on its own.
 		moved := days.Clone()
 		moved.Subtract(planned)
-		if own := rounds.OwnDays(p.Entry); own != nil {
+		if own := s.own(p.Entry); own != nil {
 			own.Keep(days)
 			moved.Union(own)
 		}
@@ -51,6 +57,32 @@ func (s *selection) perCare(feed *ical.Feed, last *ical.Memory) {
 	for _, r := range s.r.Roster.Rounds {
 		s.pressing(feed, r)
 	}
+}
+
+// always returns how a series is done from today on for as long as is looked at, where
+// that is in one manner, or nil: a state of which nobody knows the end. The series has
+// its words then, since an entry of its own for each day of a year fills a phone.
+func (s *selection) always(x *roster.Entry) *roster.Manner {
+	if x.Killed != nil || len(x.Menu) > 0 || x.Days.Next(s.r.Horizon.Today) < 0 {
+		return nil
+	}
+	for k := range x.Manners {
+		m := &x.Manners[k]
+		left := x.Days.Clone()
+		left.Subtract(m.Days)
+		if left.Next(s.r.Horizon.Today) < 0 {
+			return m
+		}
+	}
+	return nil
+}
+
+// own are the days of a series that have other words than the series has.
+func (s *selection) own(x *roster.Entry) horizon.Days {
+	if s.always(x) != nil {
+		return rounds.FillUps(x)
+	}
+	return rounds.OwnDays(x)
 }
 
 // pressing makes entries of what is urgent, at the time of a round.
@@ -146,7 +178,7 @@ func (s *selection) without(x *roster.Entry, rule recur.Rule, start civil.Date, 
 	planned := h.New()
 	rule.Fill(planned, h)
 	planned.Subtract(x.Days)
-	if own := rounds.OwnDays(x); own != nil {
+	if own := s.own(x); own != nil {
 		of := h.New()
 		rule.Fill(of, h)
 		own.Keep(of)

@@ -56,7 +56,8 @@ type Rule struct {
 	// Now is what to do at the enclosure at once where it is urgent, in the words of a
 	// round; "" for what the finding itself says well enough.
 	Now string
-	// Told says that a round has a task of its own for it, so that nothing else stands there.
+	// Told says that a round needs no line for it: it has a task of its own, or leaves out
+	// what it is about.
 	Told bool
 }
 
