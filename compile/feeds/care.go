@@ -33,6 +33,9 @@ func (s *selection) perCare(feed *ical.Feed, last *ical.Memory) {
 		always := s.always(p.Entry)
 		if always != nil {
 			t := rounds.TaskOf(p.Entry)
+			if len(p.Entry.Menu) == 1 && p.Entry.Kind == schema.KindFeed {
+				t = s.dish(p.Entry, &p.Entry.Menu[0], p.Entry.Killed != nil)
+			}
 			t.In(always)
 			base.Summary = alone(p.Entry, t)
 		}
@@ -63,8 +66,15 @@ func (s *selection) perCare(feed *ical.Feed, last *ical.Memory) {
 // that is in one manner, or nil: a state of which nobody knows the end. The series has
 // its words then, since an entry of its own for each day of a year fills a phone.
 func (s *selection) always(x *roster.Entry) *roster.Manner {
-	if x.Killed != nil || len(x.Menu) > 0 || x.Days.Next(s.r.Horizon.Today) < 0 {
+	if len(x.Menu) > 1 || x.Days.Next(s.r.Horizon.Today) < 0 {
 		return nil
+	}
+	if x.Killed != nil {
+		live := x.Days.Clone()
+		live.Subtract(x.Killed)
+		if live.Next(s.r.Horizon.Today) >= 0 {
+			return nil
+		}
 	}
 	for k := range x.Manners {
 		m := &x.Manners[k]
