@@ -119,8 +119,6 @@ func broodInGroup(r *Rule, e *Enclosure) {
 		}
 		x := finding.Finding{Rule: &r.Rule, At: e.carries(g), Source: r.Source, Write: "an enclosure of her own; in the log: moved and its name"}
 		switch by, known := e.isolateBy(g); {
-		case e.parting(g, x.At):
-			continue // what the log says is urgent, and the round says what to do
 		case g.Brood:
 			x.Text = "a female with young is among " + wording.Count(others, "other", "others")
 		case known && e.Today < by:
@@ -132,14 +130,6 @@ func broodInGroup(r *Rule, e *Enclosure) {
 		}
 		e.Add(x)
 	}
-}
-
-// parting reports whether a question stands today that asks for a box of her own, by
-// what is written at a place in the log.
-func (e *Enclosure) parting(g *life.Group, at source.Place) bool {
-	return !g.Animals.State.Set() && slices.ContainsFunc(g.Asks, func(a life.Ask) bool {
-		return a.At == at && a.Kind == schema.KindRehouse && a.From <= e.Today
-	})
 }
 
 // carries is where it was written that a female is gravid or has young: in the plan, or

@@ -251,21 +251,6 @@ func TestMealsOfABrood(t *testing.T) {
 	}
 }
 
-// TestMealsAtHerDoor: young that are with their mother are fed through the hatch, since
-// her box is opened no further for them than for her.
-func TestMealsAtHerDoor(t *testing.T) {
-	plan := house(pair(daily + ` feeding "other" { every = "day"; per_animal = 1; prey = "cricket small" }`))
-	r := lived(t, plan, "1 Jul", func(l *life.Enclosure) {
-		l.Groups[0].Mother = l.Groups[1]
-		l.Groups[1].Holds = []life.Hold{stretch(schema.StateYoungRound, "2 Jul", "3 Jul")}
-	})
-	e := find(t, r, "ash", "feed only")
-	i := int(on("2 Jul") - r.Horizon.From)
-	if m := e.Manner(i); m == nil || m.May.Manner != schema.Hatch || m.May.Words != "in pieces at her door" {
-		t.Errorf("they are fed %+v", m)
-	}
-}
-
 // TestNextStage: meals of a stage that is to come stand from its first day on, beside
 // those that are until then, under names of their own.
 func TestNextStage(t *testing.T) {
