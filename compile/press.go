@@ -18,7 +18,7 @@ func (r *Result) press(all []finding.Finding) {
 	at := map[source.Place]*life.Enclosure{}
 	for i := range all {
 		f := &all[i]
-		if f.Severity != finding.Urgent || !f.In.Written() || slices.Contains(life.Rules, f.Rule) && !f.Rule.Slip || f.Rule.Now == "" && f.Accepted {
+		if f.Severity != finding.Urgent || !f.In.Written() || f.Rule.Told || slices.Contains(life.Rules, f.Rule) && !f.Rule.Slip || f.Rule.Now == "" && f.Accepted {
 			continue
 		}
 		if len(at) == 0 {

@@ -86,7 +86,7 @@ var (
 
 // Mothers and young.
 var (
-	StateGravid = state(State{Name: "gravid", Is: "may be gravid", Rule: "look first: white on her back? do nothing, log born",
+	StateGravid = state(State{Name: "gravid", Is: "may be gravid", Rule: "do not dig or handle; look first for young on her back",
 		Doc: "Mated, or thought to carry young; no signs of a birth near. The substrate is not changed within 60 days of the earliest birth."},
 		usual("look first", RowDish, RowClean),
 		usual("once, to a box of her own, with her hide", RowRehouse).by("N9"),
@@ -110,9 +110,9 @@ var (
 		outside(onlyEmpty, RowWater),
 		held(RowDish, RowMist, RowClean, RowLive, RowKilled, RowRemains, RowDevice, RowDeep, RowCount, RowHandle, RowRehouse).by("S27b, N5"))
 
-	StateBrood = state(State{Name: "brood", Is: "young on her", Rule: "water through the hatch; from the third day a small killed item a week; lift nothing",
+	StateBrood = state(State{Name: "brood", Is: "young on her", Rule: "water, small killed prey through the hatch, lift nothing",
 		Doc: "Young ride on her, before their first moult."},
-		outside("each day", RowLook).by("N7"),
+		outside("", RowLook).by("N7"),
 		outside(readOutside, RowReading),
 		outside(heatBack, RowDevice),
 		hatch("", RowWater),
@@ -123,7 +123,7 @@ var (
 
 	StateSac = state(State{Name: "sac", Is: "with an egg sac", Rule: "water through the hatch, no food, lift nothing",
 		Doc: "She carries or guards an egg sac. Disturbed, she drops or eats it."},
-		outside("each day", RowLook),
+		outside("", RowLook),
 		outside(readOutside, RowReading),
 		outside(heatBack, RowDevice),
 		hatch("", RowWater),
@@ -133,7 +133,7 @@ var (
 
 	StateYoungRound = state(State{Name: "young-round", Is: "young round her", Rule: "killed prey only, through the hatch, lift nothing",
 		Doc: "The young have moulted and are off her or round her, until a week after the last has left her."},
-		outside("each day", RowLook),
+		outside("", RowLook),
 		outside(readOutside, RowReading),
 		outside(heatBack, RowDevice),
 		hatch("", RowWater),
@@ -145,7 +145,7 @@ var (
 
 	StateNewborn = state(State{Name: "newborn", Is: "on their mother", Rule: "no food yet: they live on their reserves",
 		Doc: "Young before their first moult. They cannot feed."},
-		outside("each day", RowLook),
+		outside("", RowLook),
 		outside(readOutside, RowReading),
 		outside(heatBack, RowDevice),
 		hatch("", RowWater),

@@ -216,7 +216,7 @@ func help(w *world, name string) int {
 		fmt.Fprintf(w.out, "vivary %s %s\n\n%s\n\n", c.name, c.args, c.long)
 		for _, f := range flagDocs {
 			if c.has(f.name) {
-				fmt.Fprintf(w.out, "  --%-7s %-8s %s\n", f.name, f.value, f.doc)
+				fmt.Fprintf(w.out, "  --%-12s %-8s %s\n", f.name, f.value, f.doc)
 			}
 		}
 		return fine

@@ -154,7 +154,7 @@ enclosure "box" {
 		t.Fatal(err)
 	}
 	r := compile.Compile(c, found, noon)
-	const shut = "Do not open: Box (young on her; ring Lead keeper, number on your sheet)"
+	const shut = "Box: do not open (young on her; ring Lead keeper, number on your sheet)"
 	for _, f := range feeds.Of(r) {
 		feed, err := f.Bytes(nil)
 		if err != nil {

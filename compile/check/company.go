@@ -24,7 +24,7 @@ var company = []*Rule{
 		Source:  "lifeandscience.org/keepers/2011/05/18/scorplings, a museum's keeper; Polis & Farley 1979, Paruroctonus mesaensis",
 		Instead: "Give her a box of her own, and log the move.",
 		Now:     "gravid or with young among others: before the birth a box of her own, after it take the others out, not her; log where each is"}},
-	{Enclosure: disturbed, Rule: finding.Rule{ID: "disturbing-held", Severity: finding.Error, Silence: finding.Never,
+	{Enclosure: disturbed, Rule: finding.Rule{ID: "disturbing-held", Severity: finding.Error, Silence: finding.Never, Told: true,
 		Title:   "Work that disturbs is fixed on a day on which the animals must be left alone.",
 		Why:     "A gravid female that is disturbed may lose her young, and one with young may eat them; a soft animal is torn.",
 		Source:  "thedailylink.com/thespiralburrow/features/keeping.html; pomoyemu.blogspot.com/2009/05/baby-scorpions.html",

@@ -95,9 +95,9 @@ func originUnsaid(r *Rule, e *Enclosure) {
 	if f == nil || len(f.Words) == 0 || slices.Contains(f.Words, "none") {
 		return
 	}
-	for _, g := range e.Life.Groups {
+	for _, g := range e.Life.Groups { // what the log brought has its line there
 		a := g.Animals
-		if e.count(g) == 0 || a.Origin.Bad || a.Paper.Bad || a.Origin.Set() && a.Paper.Set() {
+		if g.Logged || e.count(g) == 0 || a.Origin.Bad || a.Paper.Bad || a.Origin.Set() && a.Paper.Set() {
 			continue
 		}
 		x := finding.Finding{Rule: &r.Rule, At: a.At, Limit: e.limit("CITES Appendix "+f.Value.V, f), Source: e.Cite(f), Write: "origin = \"captive bred\" and paper = its number, or what they are"}
@@ -121,7 +121,7 @@ func arrivalUnsaid(r *Rule, e *Enclosure) {
 	}
 	for _, g := range e.Life.Groups {
 		a := g.Animals
-		if e.count(g) > 0 && !a.Origin.At.Written() && !a.Arrived.At.Written() && !a.Born.At.Written() {
+		if !g.Logged && e.count(g) > 0 && !a.Origin.At.Written() && !a.Arrived.At.Written() && !a.Born.At.Written() {
 			e.Add(finding.Finding{Rule: &r.Rule, At: a.At, Text: "neither origin nor arrival nor birth of " + a.Name.V + " is written", Source: r.Source, Write: "origin = \"captive bred\", arrived = \"2026-03-14\", or what is known"})
 		}
 	}

@@ -21,7 +21,7 @@ var rests = []*Rule{
 		Why:     "Tropical species bear no winter. The young live on what they ate yesterday, and a female that carries young needs her warmth.",
 		Source:  "reptifiles.com, on brumation; the species sheet; common practice for invertebrates",
 		Instead: "Leave the season out for these animals: off = true in a season block of that name where a template brings it."}},
-	{Enclosure: restHeld, Rule: finding.Rule{ID: "rest-held", Severity: finding.Urgent, Silence: finding.Never,
+	{Enclosure: restHeld, Rule: finding.Rule{ID: "rest-held", Severity: finding.Urgent, Silence: finding.Never, Told: true,
 		Title:   "A cool rest is due, and the log or the date says that the animals must not rest now.",
 		Why:     "An animal that is gravid, ill, before or after a moult, in quarantine or too young may not come through the cold. Heat and meals go on for it, and the steps of the rest are left out.",
 		Source:  "reptifiles.com, on brumation; common practice for invertebrates",

@@ -1,6 +1,7 @@
 package check
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -135,7 +136,7 @@ func (e *Enclosure) whoCould(x *roster.Entry, n need, i int) string {
 // needs says why the animals must not be left on day i without somebody who is trained.
 func (e *Enclosure) needs(i int) (need, bool) {
 	if h := e.Roster.Undisturbed(e.Life, i); h != nil {
-		return need{why(h), forBroods, h.Planned(e.Life), finding.Related{At: h.At, Text: h.Why}}, true
+		return need{stateWhy(h), forBroods, h.Planned(e.Life), finding.Related{At: h.At, Text: h.Why}}, true
 	}
 	on := e.Horizon.Date(i)
 	for _, g := range e.Life.Groups {
@@ -155,6 +156,14 @@ func (e *Enclosure) needs(i int) (need, bool) {
 	return need{}, false
 }
 
+// stateWhy names the state of a hold and what it comes from, each word once.
+func stateWhy(h *life.Hold) string {
+	if h.Why == "" || strings.HasPrefix(h.Why, h.State.Is) {
+		return cmp.Or(h.Why, h.State.Is)
+	}
+	return h.State.Is + ", " + h.Why
+}
+
 func (e *Enclosure) newOrIll(g *life.Group, on civil.Date) (need, bool) {
 	if a := g.Animals.Arrived; !g.Logged && a.Set() && a.V <= on && on < a.V+newcomer {
 		return need{g.Animals.Name.V + " arrived " + a.V.Brief(), forCare, true, finding.Related{}}, true
@@ -166,7 +175,7 @@ func (e *Enclosure) newOrIll(g *life.Group, on civil.Date) (need, bool) {
 			until = min(until, max(h.From, e.Today)+ailingFor)
 		}
 		if h.From <= on && on < until && slices.ContainsFunc(ailing, func(s *schema.State) bool { return h.State != nil && s.Name == h.State.Name }) {
-			return need{why(h), forCare, h.Planned(e.Life), finding.Related{At: h.At, Text: h.Why}}, true
+			return need{stateWhy(h), forCare, h.Planned(e.Life), finding.Related{At: h.At, Text: h.Why}}, true
 		}
 	}
 	return need{}, false

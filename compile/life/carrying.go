@@ -225,7 +225,7 @@ func (r *reader) overdue(t *track, from civil.Date) {
 		from = max(from, t.sign.on+30)
 	}
 	a := Ask{Name: "birth-overdue/" + from.String(), From: from, Every: 30, At: s.at, Cited: gestation.cited,
-		Text:  "no " + t.coming().noun + " is logged, and its time is over: log " + t.coming().word + ", not-gravid, or gravid where she is still",
+		Text:  "no " + t.coming().noun + " is logged, and its time is over: was it missed, is she gravid still? log " + t.coming().word + ", not-gravid or gravid",
 		Said:  "no " + t.coming().noun + " of " + t.Animals.Name.V + " is logged, though its time is over",
 		Write: "born and how many; or not-gravid"}
 	if gestation.ok {
@@ -280,7 +280,7 @@ func (r *reader) isolate(t *track, on civil.Date, why string, s seen, cited plan
 		t.Tasks = append(t.Tasks, Task{Name: name, Kind: schema.KindPrepare, On: on, At: s.at, Cited: cited, Text: "last day for work inside, then leave her alone: " + why})
 		return
 	}
-	t.Asks = append(t.Asks, Ask{Name: name, About: AboutBrood, From: on, Every: 7, Urgent: true, At: s.at, Cited: cited,
+	t.Asks = append(t.Asks, Ask{Name: name, About: AboutBrood, Kind: schema.KindRehouse, From: on, Every: 7, Urgent: true, At: s.at, Cited: cited,
 		Text:  "give her a box of her own, with her hide: " + why + "; log moved",
 		Said:  t.Animals.Name.V + " may give birth among others: " + why,
 		Limit: "others may eat young at birth: common practice, no source", Write: "moved, how many and the enclosure that she went to"})

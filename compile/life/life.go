@@ -109,6 +109,7 @@ type Task struct {
 type Ask struct {
 	Name   string // stable: part of the entry's identity
 	About  About
+	Kind   *schema.CareKind // what is done for it; nil for a look from outside
 	From   civil.Date
 	Until  civil.Date    // the first day on which it is asked no more; 0 for until it is answered
 	Every  int           // days; 1 is daily

@@ -157,11 +157,16 @@ func (r *reader) lose(t *track, e *plan.Event, n int, how string) {
 	t.number(e.Date, t.now()-n)
 	if t.now() == 0 {
 		t.gone = how + e.Date.Words()
-		if b := t.of; b != nil && t.Mother != nil && !b.separated.ok {
-			b.separated = see(e) // none is left with her
-			b.mother.leaving++
-		}
+		t.last(e)
 		r.leave(t, e.Date)
+	}
+}
+
+// last ends a brood of which the last one that was with its mother died or went.
+func (t *track) last(e *plan.Event) {
+	if b := t.of; b != nil && b.young == t && t.Mother != nil && !b.separated.ok {
+		b.separated = see(e)
+		b.mother.leaving++
 	}
 }
 

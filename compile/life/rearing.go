@@ -98,7 +98,7 @@ func (r *reader) alone(t *track, b *brood) {
 	if others <= 0 || r.boxes() || r.refused(t) {
 		return
 	}
-	t.Asks = append(t.Asks, Ask{Name: "others-out/" + b.name(), About: AboutBrood, From: b.born.on, Every: 1, Urgent: true, At: b.born.at,
+	t.Asks = append(t.Asks, Ask{Name: "others-out/" + b.name(), About: AboutBrood, Kind: schema.KindRehouse, From: b.born.on, Every: 1, Urgent: true, At: b.born.at,
 		Text:  "take the others out, not her: she has young; log moved",
 		Said:  wording.Count(others, "other animal is", "other animals are") + " with a mother and her young",
 		Write: "moved, and the enclosure that the others went to"})
@@ -113,7 +113,7 @@ func (r *reader) broodHolds(t *track, b *brood) []Hold {
 	still := t.days(schema.FigureUndisturbed, "adult")
 	on := Hold{State: r.state(t, schema.StateBrood), Why: "young on her", At: r.broodAt(t, b), Cited: still.cited, Part: t.now() > 1}
 	end := r.h.Last() + 1
-	on.Until, on.Open, on.End = end, true, "until the first moult of the young is logged"
+	on.Until, on.Open, on.End = end, true, "until first_moult is logged"
 	var out []Hold
 	if b.born.ok {
 		at := on
@@ -127,7 +127,7 @@ func (r *reader) broodHolds(t *track, b *brood) []Hold {
 		ended(out, b.first.on)
 		then := on
 		then.State, then.From, then.Why = r.state(t, schema.StateYoungRound), b.first.on, "young moulted "+r.when(b.first.on)
-		then.End = "until the young are taken out, and that is logged"
+		then.End = "until separated is logged"
 		if !t.apart() {
 			then.Until, then.Open = max(after(b.first.on, grown), after(b.born.on, still.high)), false
 			then.End = wording.Until(then.Until)
@@ -136,7 +136,7 @@ func (r *reader) broodHolds(t *track, b *brood) []Hold {
 	}
 	if b.separated.ok {
 		ended(out, b.separated.on)
-		peace := Hold{State: r.state(t, schema.StateAfterBrood), From: b.separated.on, Until: b.separated.on + recovers, At: b.separated.at, Why: "her young were taken out " + r.when(b.separated.on), Part: on.Part}
+		peace := Hold{State: r.state(t, schema.StateAfterBrood), From: b.separated.on, Until: b.separated.on + recovers, At: b.separated.at, Why: "no young with her since " + r.when(b.separated.on), Part: on.Part}
 		peace.End = wording.Until(peace.Until)
 		out = append(out, peace)
 	}
@@ -208,7 +208,7 @@ func (r *reader) separate(t *track, b *brood) {
 	t.Tasks = append(t.Tasks,
 		Task{Name: "separate/" + name, Kind: schema.KindSeparate, On: from, Interval: 1, Times: int(late - from), Text: "separate the young, from " + from.Short(), At: s.at, Cited: leave.cited},
 		Task{Name: "mother-meal/" + name, Kind: schema.KindFeed, On: from, Meal: true, Instead: true, Killed: true, Text: "the mother: one small item, once the young are out", At: s.at})
-	t.Asks = append(t.Asks, Ask{Name: "separate-late/" + name, From: late, Every: 1, Urgent: true, At: s.at, Cited: leave.cited,
+	t.Asks = append(t.Asks, Ask{Name: "separate-late/" + name, Kind: schema.KindSeparate, From: late, Every: 1, Urgent: true, At: s.at, Cited: leave.cited,
 		Text:  "separate the young, due since " + from.Short() + "; log separated and to where, or separated 0 where none is left",
 		Said:  "the young of " + t.Animals.Name.V + " moulted on " + s.on.Words() + " and are still with her",
 		Limit: "taken out from " + wording.Days(leave.low) + " after their first moult, species sheet " + t.Sheet.Name.V,

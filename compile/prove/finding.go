@@ -162,12 +162,21 @@ func (b *breach) severity() finding.Severity {
 		return b.ending(last)
 	case b.unfit != nil && b.unfit.Hold != nil && !b.unfit.Hold.Planned(b.Life):
 		return finding.Caution // of who must not be disturbed, package check speaks
+	case b.untouched():
+		return finding.Caution
 	case b.Times == 0 || b.tooRare():
 		return finding.Error
 	case b.excuses(b.Breach) || b.Need.Severity.V == "caution":
 		return finding.Caution
 	}
 	return finding.Error
+}
+
+// untouched reports whether the plan tells of animals that must not be disturbed, and
+// does not say since when: an error would have them dug up for a clean box. What becomes
+// of them is asked in the round. Food and water are another matter.
+func (b *breach) untouched() bool {
+	return b.Name == schema.NeedCleaning && b.excuses(b.Breach) && slices.ContainsFunc(b.held, func(h *life.Hold) bool { return h.From == 0 })
 }
 
 // seen reports whether a hold of the log has a part in the breach.

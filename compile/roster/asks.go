@@ -1,6 +1,7 @@
 package roster
 
 import (
+	"cmp"
 	"strings"
 
 	"vivary/compile/life"
@@ -9,7 +10,7 @@ import (
 )
 
 // asks adds the questions that stand until the log answers them: looks, done by
-// whoever does the round. One whose day is over stands today, and again on each of its
+// whoever does the round, or what only those do who may open the enclosure. One whose day is over stands today, and again on each of its
 // days to come.
 func (b *builder) asks(g *life.Group, asks []life.Ask) {
 	h := b.Horizon
@@ -24,7 +25,7 @@ func (b *builder) asks(g *life.Group, asks []life.Ask) {
 		if a.From > last || last < h.Now() {
 			continue
 		}
-		t := &life.Task{Name: a.Name, Kind: schema.KindWatch, On: a.From, Interval: max(a.Every, 1), Text: question(a), High: a.Urgent, At: a.At, Cited: a.Cited}
+		t := &life.Task{Name: a.Name, Kind: cmp.Or(a.Kind, schema.KindWatch), On: a.From, Interval: max(a.Every, 1), Text: question(a), Minutes: schema.KindWatch.Minutes, High: a.Urgent, At: a.At, Cited: a.Cited}
 		if late := int(h.Now() - a.From); late > 0 {
 			t.On += civil.Date((late + t.Interval - 1) / t.Interval * t.Interval)
 		}

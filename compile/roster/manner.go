@@ -32,6 +32,10 @@ func (e *Entry) Manner(i int) *Manner {
 // live prey round them (common practice, no source).
 const beside = "beside the hides, out the same evening"
 
+// atDoor is where young that are with their mother get their prey: her box is not opened
+// further for them than for her (common practice, no source).
+const atDoor = "in pieces at her door"
+
 // inHand says, once it is known which days stand, how they are done: it takes out what
 // was put on days on which it must not be done, has prey killed where live prey would
 // harm, and says the manner of what may be done only so and so.
@@ -196,6 +200,14 @@ func (b *builder) manners(e *Entry) {
 				each(from, until, func(i int) { add(x, schema.May{Words: beside}, i) })
 			}
 		})
+	}
+	if e.isMeal() && e.Group.Mother != nil {
+		for k := range e.Group.Mother.Holds {
+			x := &e.Group.Mother.Holds[k]
+			if m := x.State.May[schema.RowKilled].Manner; m == schema.Hatch || m == schema.Outside {
+				each(x.From, x.Until, func(i int) { add(x, schema.May{Manner: m, Words: atDoor}, i) })
+			}
+		}
 	}
 	e.Manners = strictest(all)
 }

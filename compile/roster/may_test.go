@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"vivary/compile"
+	"vivary/compile/life"
 	"vivary/compile/roster"
 	"vivary/plan/finding"
 	"vivary/schema"
@@ -233,5 +234,20 @@ func TestBroodAndStandIn(t *testing.T) {
 				t.Errorf("no water on %s", d)
 			}
 		}
+	}
+}
+
+// TestMealsAtHerDoor: young that are with their mother are fed through the hatch, since
+// her box is opened no further for them than for her.
+func TestMealsAtHerDoor(t *testing.T) {
+	plan := house(pair(daily + ` feeding "other" { every = "day"; per_animal = 1; prey = "cricket small" }`))
+	r := lived(t, plan, "1 Jul", func(l *life.Enclosure) {
+		l.Groups[0].Mother = l.Groups[1]
+		l.Groups[1].Holds = []life.Hold{stretch(schema.StateYoungRound, "2 Jul", "3 Jul")}
+	})
+	e := find(t, r, "ash", "feed only")
+	i := int(on("2 Jul") - r.Horizon.From)
+	if m := e.Manner(i); m == nil || m.May.Manner != schema.Hatch || m.May.Words != "in pieces at her door" {
+		t.Errorf("they are fed %+v", m)
 	}
 }

@@ -15,6 +15,7 @@ import (
 type note struct {
 	text string
 	team bool
+	shut bool // nothing is opened, so that what may be done inside is not said beside it
 }
 
 // allowed adds what whoever comes may not do, and who goes in together where it takes
@@ -45,7 +46,28 @@ func (g *gatherer) allowed(picks []roster.Pick, at map[*life.Enclosure]int) {
 		}
 	}
 	for _, k := range order {
+		if k.shut {
+			g.unsay(k.place, days[k])
+		}
+	}
+	for _, k := range order {
 		g.spans(Hold{Place: k.place, Text: k.text, Team: k.team}, days[k])
+	}
+}
+
+// unsay takes what is held at a place off some days.
+func (g *gatherer) unsay(place int, days horizon.Days) {
+	all := g.holds
+	g.holds = nil
+	for _, h := range all {
+		if h.Place != place {
+			g.holds = append(g.holds, h)
+			continue
+		}
+		left := g.roster.Horizon.New()
+		left.AddRun(h.From, h.Until, g.roster.Horizon.Days)
+		left.Subtract(days)
+		g.spans(h, left)
 	}
 }
 
@@ -72,7 +94,7 @@ func access(s *roster.Roster, x *roster.Entry, i int) note {
 		if a.Hold != nil {
 			why = a.Hold.State.Is
 		}
-		return note{text: "do not open (" + why + ring(s, x, i) + ")"}
+		return note{text: "do not open (" + why + ring(s, x, i) + ")", shut: true}
 	case a.Few:
 		why := "it takes " + strconv.Itoa(x.Round.People.V) + " people"
 		if a.Manner == schema.Hatch {

@@ -56,6 +56,9 @@ type Rule struct {
 	// Now is what to do at the enclosure at once where it is urgent, in the words of a
 	// round; "" for what the finding itself says well enough.
 	Now string
+	// Told says that a round needs no line for it: it has a task of its own, or leaves out
+	// what it is about.
+	Told bool
 }
 
 // Finding is one thing found in a plan.
