@@ -216,7 +216,7 @@ func (j *judge) conserved() {
 			j.wrong("the number of animals is wrong", b, j.w.Today, fmt.Sprintf("%d are known of, and %d are there\nknown: %s", n, b.Total(), strings.Join(who, "; ")))
 		}
 	}
-	if j.w.Came != j.w.Here()+j.w.Went {
+	if j.w.Came != j.w.Here()+j.w.Loose+j.w.Went {
 		j.Fatal("the house itself lost some")
 	}
 }
