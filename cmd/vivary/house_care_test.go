@@ -58,6 +58,10 @@ func (s *stop) offered(b *house.Box, l *house.Lot) bool {
 		}
 	}
 	named := l.Block != "" && strings.HasPrefix(s.who, l.Block)
+	if l.Block == "" && l.Mother == nil && l.Stage == b.Lots[0].Stage && b.Lots[0].Count > 0 {
+		l = b.Lots[0] // one of its kind and stage is one of the group
+		named = strings.HasPrefix(s.who, l.Block)
+	}
 	young := strings.Contains(s.text, "young") || strings.Contains(s.text, "brood")
 	if l.Block == "" {
 		other := s.who != "" && !strings.HasPrefix(s.who, b.Lots[0].Block)
@@ -172,6 +176,10 @@ func (j *judge) first(wrong, word string, b *house.Box, on civil.Date) {
 			return
 		}
 	}
-	first, _, _ := strings.Cut(text, "\n\n")
-	j.wrong(wrong, b, on, first)
+	if !slices.ContainsFunc(j.shown, func(o feedoracle.Occurrence) bool {
+		return o.Day == on && o.Calendar == "rounds" && strings.Contains(o.Summary, "vening")
+	}) {
+		return // nobody comes on that day
+	}
+	j.wrong(wrong, b, on, text)
 }

@@ -15,6 +15,8 @@ const (
 	Birth    State = "birth"
 	Brood    State = "young on her"
 	Round    State = "young round her"
+	Parted   State = "young just taken out"
+	After    State = "after her brood"
 	Sac      State = "egg sac"
 	Newborn  State = "newborn"
 	Settling State = "settling in"
@@ -87,6 +89,8 @@ var Never = map[State][]string{
 	Birth:    {"feed", "dish", "spot-clean", "mist", "moisten", "deep-clean", "weigh", "handle", "rehouse", "count"},
 	Brood:    {"live", "dish", "spot-clean", "deep-clean", "weigh", "handle", "rehouse", "count"},
 	Round:    {"live", "dish", "deep-clean", "weigh", "handle", "count"},
+	Parted:   {"live"},
+	After:    {"deep-clean", "weigh", "handle"},
 	Newborn:  {"live"},
 	Premoult: {"live", "deep-clean", "weigh", "handle", "rehouse"},
 	Moulting: {"feed", "dish", "spot-clean", "mist", "moisten", "deep-clean", "weigh", "handle", "rehouse"},

@@ -109,6 +109,11 @@ func (b *Box) Out() (n int) {
 // free reports whether nobody lives in a box or is expected back there.
 func (b *Box) free() bool { return b.Total()+b.Out() == 0 }
 
+// nursing reports whether young are with a mother.
+func (b *Box) nursing(mother *Lot) bool {
+	return slices.ContainsFunc(b.Lots, func(l *Lot) bool { return l.Mother == mother })
+}
+
 // Here is how many animals live in the house.
 func (w *World) Here() (n int) {
 	for _, b := range w.Boxes {

@@ -101,6 +101,9 @@ func (w *World) firstMoult(b *Box, l *Lot) {
 	if l.Mother != nil {
 		l.Mother.end(Brood, w.Today)
 		l.Mother.begin(Round, w.Today, Open)
+		if !b.Kind().Alone {
+			l.Mother.begin(Round, w.Today, w.Today+28) // then they hunt alone (N11: four to five weeks)
+		}
 	}
 	if w.chance(850) {
 		w.write(b, l.Mother, "first_moult")
@@ -146,7 +149,7 @@ func (w *World) happen(b *Box, l *Lot, days int) {
 			w.write(b, l, "fed")
 		}
 	case l.In(Birth, w.Today) || l.In(Brood, w.Today):
-	case often(1) && l.Count == 1 && !l.In(Round, w.Today):
+	case often(1) && l.Count == 1 && !b.nursing(l):
 		w.leave(b, l)
 	case l.Block == "one" && often(1):
 		w.move(b, l)
@@ -174,14 +177,14 @@ func (w *World) happen(b *Box, l *Lot, days int) {
 	case l.Block == "colony" && l.In(Mated, w.Today) && often(20) && w.say(b, l, "not-gravid"):
 		l.end(Mated, w.Today)
 		l.end(Near, w.Today)
-	case calm && l.Female && (b.Template == "redknee" && often(1) || k.Sits[1] > 0 && !l.In(Round, w.Today) && often(6)) && w.say(b, l, "laid"):
+	case calm && l.Female && (b.Template == "redknee" && often(1) || k.Sits[1] > 0 && !b.nursing(l) && often(6)) && w.say(b, l, "laid"):
 		l.begin(Sac, w.Today, Open)
 		l.next = w.Today + civil.Date(w.between(35, 42))
 		if k.Sits[1] > 0 {
 			l.next = w.Today + civil.Date(w.between(k.Sits[0], k.Sits[1]))
 		}
 	case k.Prey && often(1) && w.say(b, l, "ill"), k.Prey && often(1) && w.say(b, l, "treated", 5), often(1) && w.say(b, l, "recovered"):
-	case calm && l.Female && k.Carry[1] > 0 && !l.In(Mated, w.Today) && !l.In(Round, w.Today) && often(3):
+	case calm && l.Female && k.Carry[1] > 0 && !l.In(Mated, w.Today) && !b.nursing(l) && often(3):
 		w.mate(b, l, w.between(k.Carry[0], k.Carry[1]))
 	case often(1):
 		w.write(b, nil, "mites")
@@ -284,18 +287,25 @@ func (w *World) takenOut(b *Box, l *Lot) {
 	if b.Lost == 0 {
 		b.Lost = w.Today
 	}
-	l.Mother.end(Round, w.Today+7)
+	w.peace(l.Mother)
 	l.Mother, l.next = nil, Open // they are counted where they were
 }
 
-// part takes some of a brood away; with the last of them her quiet time ends, a week
-// later.
+// peace is a mother's time after her young were taken out: she eats live prey from the
+// third day, and all else is as usual from the fourteenth (common practice, no source).
+func (w *World) peace(l *Lot) {
+	l.end(Round, w.Today)
+	l.begin(Parted, w.Today, w.Today+3)
+	l.begin(After, w.Today, w.Today+14)
+}
+
+// part takes some of a brood away; with the last of them her time of peace begins.
 func (w *World) part(b *Box, l *Lot, n int) {
 	if l.Count -= n; l.Count > 0 {
 		l.next = w.Today + civil.Date(w.between(20, 90))
 		return
 	}
-	l.Mother.end(Round, w.Today+7)
+	w.peace(l.Mother)
 	b.Lots = slices.DeleteFunc(b.Lots, func(x *Lot) bool { return x == l })
 }
 
