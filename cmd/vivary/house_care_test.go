@@ -154,17 +154,17 @@ func (j *judge) watered(b *house.Box, on civil.Date, stops []stop) {
 
 // where holds that animals of which nobody wrote where they went are asked for in each
 // round, first, and those that have escaped are searched for.
-func (j *judge) where(b *house.Box, on civil.Date) {
+func (j *judge) where(b *house.Box, on civil.Date, visited bool) {
 	if b.Lost != 0 {
-		j.first("nobody asks where the young are", "where", b, on)
+		j.first("nobody asks where the young are", "where", b, on, visited)
 	}
 	if b.Out() > 0 {
-		j.first("nobody searches for one that escaped", "search", b, on)
+		j.first("nobody searches for one that escaped", "search", b, on, visited)
 	}
 }
 
 // first holds that a line of the round of a day that stands first has a word about a box.
-func (j *judge) first(wrong, word string, b *house.Box, on civil.Date) {
+func (j *judge) first(wrong, word string, b *house.Box, on civil.Date, visited bool) {
 	text := ""
 	for _, o := range j.shown {
 		if o.Calendar == "rounds" && o.Day == on && o.At != "" {
@@ -176,10 +176,8 @@ func (j *judge) first(wrong, word string, b *house.Box, on civil.Date) {
 			return
 		}
 	}
-	if !slices.ContainsFunc(j.shown, func(o feedoracle.Occurrence) bool {
-		return o.Day == on && o.Calendar == "rounds" && strings.Contains(o.Summary, "vening")
-	}) {
-		return // nobody comes on that day
+	if !visited {
+		return // nobody comes to it on that day
 	}
 	j.wrong(wrong, b, on, text)
 }

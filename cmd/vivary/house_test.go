@@ -129,7 +129,7 @@ func (j *judge) day() {
 			j.forbidden(b, d, mine)
 			j.fed(b, d, mine)
 			j.watered(b, d, mine)
-			j.where(b, d)
+			j.where(b, d, len(mine) > 0)
 		}
 	}
 }

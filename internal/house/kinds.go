@@ -98,7 +98,7 @@ var Never = map[State][]string{
 	Mated:    {"weigh", "handle"},
 	Near:     {"deep-clean"},
 	Late:     {"live", "dish", "deep-clean", "weigh", "handle", "rehouse"},
-	Sac:      {"live", "dish", "spot-clean", "mist", "deep-clean", "weigh", "handle", "rehouse"},
+	Sac:      {"live", "dish", "spot-clean", "deep-clean", "weigh", "handle", "rehouse"},
 	Settling: {"feed", "handle", "weigh"},
 	Empty:    {"feed"},
 	Rest:     {"feed", "deep-clean", "weigh", "handle", "rehouse"},

@@ -287,7 +287,9 @@ func (w *World) takenOut(b *Box, l *Lot) {
 	if b.Lost == 0 {
 		b.Lost = w.Today
 	}
-	w.peace(l.Mother)
+	if n == l.Count {
+		w.peace(l.Mother)
+	}
 	l.Mother, l.next = nil, Open // they are counted where they were
 }
 
