@@ -94,11 +94,12 @@ func part(i int) string {
 // where no day is left.
 func (s *selection) repeat(e *ical.Entry, x *roster.Entry, rule recur.Rule, last *ical.Memory) bool {
 	start, known := last.First(e.UID)
-	if !known || !rule.Contains(start) {
-		var ok bool
-		if start, ok = rule.Next(s.r.Today); !ok {
+	// What had not begun may begin sooner than was thought: young moult early.
+	if next, ok := rule.Next(s.r.Today); !known || !rule.Contains(start) || ok && next < start {
+		if !ok {
 			return false
 		}
+		start = next
 	}
 	// A hold that ends only when something is logged ends the series for now: it
 	// would need one more day left out with every build, and a calendar that
