@@ -121,7 +121,7 @@ func arrivalUnsaid(r *Rule, e *Enclosure) {
 	}
 	for _, g := range e.Life.Groups {
 		a := g.Animals
-		if e.count(g) > 0 && !a.Origin.At.Written() && !a.Arrived.At.Written() && !a.Born.At.Written() {
+		if !g.Logged && e.count(g) > 0 && !a.Origin.At.Written() && !a.Arrived.At.Written() && !a.Born.At.Written() {
 			e.Add(finding.Finding{Rule: &r.Rule, At: a.At, Text: "neither origin nor arrival nor birth of " + a.Name.V + " is written", Source: r.Source, Write: "origin = \"captive bred\", arrived = \"2026-03-14\", or what is known"})
 		}
 	}
