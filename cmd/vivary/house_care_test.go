@@ -58,6 +58,10 @@ func (s *stop) offered(b *house.Box, l *house.Lot) bool {
 		}
 	}
 	named := l.Block != "" && strings.HasPrefix(s.who, l.Block)
+	if l.Block == "" && l.Mother == nil && l.Stage == b.Lots[0].Stage && b.Lots[0].Count > 0 {
+		l = b.Lots[0] // one of its kind and stage is one of the group
+		named = strings.HasPrefix(s.who, l.Block)
+	}
 	young := strings.Contains(s.text, "young") || strings.Contains(s.text, "brood")
 	if l.Block == "" {
 		other := s.who != "" && !strings.HasPrefix(s.who, b.Lots[0].Block)
@@ -135,9 +139,13 @@ func (j *judge) watered(b *house.Box, on civil.Date, stops []stop) {
 		return
 	}
 	j.dry[b]++
+	const restful = 30 // days: a drink every 14 to 30, common practice
 	most := b.Kind().Water
 	if j.w.Away(on) {
 		most = max(most, 3)
+	}
+	if b.Lots[0].In(house.Rest, on) {
+		most = restful
 	}
 	if j.dry[b] == most+1 {
 		j.wrong("no fresh water", b, on, fmt.Sprintf("%d days, and %d are the most", j.dry[b], most))
@@ -145,11 +153,18 @@ func (j *judge) watered(b *house.Box, on civil.Date, stops []stop) {
 }
 
 // where holds that animals of which nobody wrote where they went are asked for in each
-// round, first.
-func (j *judge) where(b *house.Box, on civil.Date) {
-	if b.Lost == 0 {
-		return
+// round, first, and those that have escaped are searched for.
+func (j *judge) where(b *house.Box, on civil.Date, visited bool) {
+	if b.Lost != 0 {
+		j.first("nobody asks where the young are", "where", b, on, visited)
 	}
+	if b.Out() > 0 {
+		j.first("nobody searches for one that escaped", "search", b, on, visited)
+	}
+}
+
+// first holds that a line of the round of a day that stands first has a word about a box.
+func (j *judge) first(wrong, word string, b *house.Box, on civil.Date, visited bool) {
 	text := ""
 	for _, o := range j.shown {
 		if o.Calendar == "rounds" && o.Day == on && o.At != "" {
@@ -157,10 +172,12 @@ func (j *judge) where(b *house.Box, on civil.Date) {
 		}
 	}
 	for line := range strings.Lines(text) {
-		if strings.HasPrefix(line, "FIRST") && strings.Contains(line, b.Title) && strings.Contains(strings.ToLower(line), "where") {
+		if strings.HasPrefix(line, "FIRST") && strings.Contains(line, b.Title) && strings.Contains(strings.ToLower(line), word) {
 			return
 		}
 	}
-	first, _, _ := strings.Cut(text, "\n\n")
-	j.wrong("nobody asks where the young are", b, on, first)
+	if !visited {
+		return // nobody comes to it on that day
+	}
+	j.wrong(wrong, b, on, text)
 }

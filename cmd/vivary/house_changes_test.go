@@ -4,7 +4,7 @@ import (
 	"regexp"
 	"strings"
 
-	"vivary/internal/house"
+	"vivary/schema/civil"
 )
 
 // changes holds what a subscriber relies on between two builds: an entry is changed only
@@ -38,19 +38,28 @@ func (j *judge) over(entry string) bool {
 	if m == nil || strings.Contains(entry, "RRULE") || strings.Contains(entry, "VALUE=DATE") {
 		return false
 	}
-	return m[1] < compact(j.w) && m[1] > strings.ReplaceAll((j.w.Today-25).String(), "-", "")
+	return m[1] < compact(j.w.Today) && m[1] > compact(j.w.Today-25)
 }
 
-func compact(w *house.World) string { return strings.ReplaceAll(w.Today.String(), "-", "") }
+func compact(d civil.Date) string { return strings.ReplaceAll(d.String(), "-", "") }
 
 var (
 	dated   = regexp.MustCompile(`(?m)^DTSTART[^:]*:(\d{8})`)
-	stamped = regexp.MustCompile(`(?m)^(DTSTAMP|LAST-MODIFIED|SEQUENCE)[^\n]*\n`)
 	counted = regexp.MustCompile(`(?m)^SEQUENCE:(\d+)`)
 )
 
 // content is what an entry says.
-func content(e string) string { return stamped.ReplaceAllString(e, "") }
+func content(e string) string {
+	var out strings.Builder
+	for line := range strings.Lines(e) {
+		switch name, _, _ := strings.Cut(line, ":"); name {
+		case "DTSTAMP", "LAST-MODIFIED", "SEQUENCE":
+		default:
+			out.WriteString(line)
+		}
+	}
+	return out.String()
+}
 
 func sequence(e string) string {
 	if m := counted.FindStringSubmatch(e); m != nil {

@@ -17,7 +17,7 @@ func (j *judge) readers() {
 	var names []string
 	var all [][]byte
 	for name, text := range j.last {
-		names, all = append(names, name), append(all, text)
+		names, all = append(names, name), append(all, window(text, j.w.Today, j.w.Today+ahead+1))
 	}
 	if len(all) == 0 {
 		return

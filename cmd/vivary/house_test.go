@@ -38,7 +38,7 @@ func TestYearOfAHouse(t *testing.T) {
 	for i := range *houses {
 		seed := *from + uint64(i)
 		t.Run(fmt.Sprint(seed), func(t *testing.T) {
-			j := &judge{T: t, w: house.New(seed), last: map[string][]byte{}, fast: map[*house.Lot]int{}, dry: map[*house.Box]int{}, broken: map[string]*breach{}}
+			j := &judge{T: t, w: house.New(seed), last: map[string][]byte{}, fast: map[*house.Lot]int{}, dry: map[*house.Box]int{}, told: map[*house.Box][]string{}, broken: map[string]*breach{}}
 			j.w.Careful = !*silly
 			began := time.Now()
 			builds := 0
@@ -63,6 +63,7 @@ type judge struct {
 	shown []feedoracle.Occurrence // from today until the next build
 	fast  map[*house.Lot]int      // days without a meal offered, of those on which one should be
 	dry   map[*house.Box]int      // days without water
+	told  map[*house.Box][]string // the last entries of each box
 	// broken are the ways in which the promise was broken.
 	broken map[string]*breach
 }
@@ -73,6 +74,9 @@ type breach struct {
 	first string
 	boxes map[string]bool
 }
+
+// remembers is how many of the last entries of a box are told with a breach.
+const remembers = 25
 
 // wrong notes that something is wrong with a box on a day; entry is what was shown.
 func (j *judge) wrong(what string, b *house.Box, on civil.Date, entry string) {
@@ -90,7 +94,7 @@ func (j *judge) wrong(what string, b *house.Box, on civil.Date, entry string) {
 	if x.first == "" {
 		x.first = fmt.Sprintf("first in %s on %s, built on %s\n%s", name, on, j.w.Today, entry)
 		if b != nil {
-			x.first += fmt.Sprintf("\nthe log, at its end:\n%s\nthe truth:\n%s", j.w.Last(b.Name, 8), b.Truth(on))
+			x.first += fmt.Sprintf("\nthe log, at its end:\n%s\nthe truth:\n%s\nthe last entries:\n%s", j.w.Last(b.Name, 8), b.Truth(on), strings.Join(j.told[b], "\n"))
 		}
 	}
 }
@@ -118,10 +122,14 @@ func (j *judge) day() {
 		}
 		for _, b := range j.w.Boxes {
 			mine := slices.DeleteFunc(slices.Clone(today), func(s stop) bool { return s.box != b })
+			for _, s := range mine {
+				j.told[b] = append(j.told[b], fmt.Sprintf("  %s %s", d, s.text))
+			}
+			j.told[b] = j.told[b][max(0, len(j.told[b])-remembers):]
 			j.forbidden(b, d, mine)
 			j.fed(b, d, mine)
 			j.watered(b, d, mine)
-			j.where(b, d)
+			j.where(b, d, len(mine) > 0)
 		}
 	}
 }
@@ -159,6 +167,9 @@ func (j *judge) build() bool {
 	j.last, j.shown = is, nil
 	seen := map[string]bool{}
 	for name, text := range is {
+		if j.w.Today%10 != 0 {
+			text = window(text, j.w.Today, j.w.Today+civil.Date(*step))
+		}
 		shown, uids, err := feedoracle.Read(name, text, j.w.Today, j.w.Today+civil.Date(*step))
 		if err != nil {
 			j.Fatal(err)
@@ -216,7 +227,7 @@ func (j *judge) conserved() {
 			j.wrong("the number of animals is wrong", b, j.w.Today, fmt.Sprintf("%d are known of, and %d are there\nknown: %s", n, b.Total(), strings.Join(who, "; ")))
 		}
 	}
-	if j.w.Came != j.w.Here()+j.w.Went {
+	if j.w.Came != j.w.Here()+j.w.Loose+j.w.Went {
 		j.Fatal("the house itself lost some")
 	}
 }

@@ -104,11 +104,12 @@ func (s *selection) repeat(e *ical.Entry, x *roster.Entry, rule recur.Rule, last
 		return false
 	}
 	start, known := last.First(e.UID)
-	if !known || !rule.Contains(start) {
-		var ok bool
-		if start, ok = rule.Next(s.r.Today); !ok {
+	// What had not begun may begin sooner than was thought: young moult early.
+	if next, ok := rule.Next(s.r.Today); !known || !rule.Contains(start) || ok && next < start {
+		if !ok {
 			return false
 		}
+		start = next
 	}
 	text, _ := rule.RRule()
 	e.Date, e.RRule = start, text

@@ -207,7 +207,7 @@ func (r *reader) separate(t *track, b *brood) {
 	from, late := after(s.on, leave.low), after(s.on, max(tooLong, leave.low+1))
 	t.Tasks = append(t.Tasks,
 		Task{Name: "separate/" + name, Kind: schema.KindSeparate, On: from, Interval: 1, Times: int(late - from), Text: "separate the young, from " + from.Short(), At: s.at, Cited: leave.cited},
-		Task{Name: "mother-meal/" + name, Kind: schema.KindFeed, On: from, Meal: true, Instead: true, Killed: true, Text: "the mother: one small item, once the young are out", At: s.at})
+		Task{Name: "mother-meal/" + name, Kind: schema.KindFeed, On: from, Meal: true, Instead: true, Killed: true, Text: "the mother: one small killed item", At: s.at})
 	t.Asks = append(t.Asks, Ask{Name: "separate-late/" + name, Kind: schema.KindSeparate, From: late, Every: 1, Urgent: true, At: s.at, Cited: leave.cited,
 		Text:  "separate the young, due since " + from.Short() + "; log separated and to where, or separated 0 where none is left",
 		Said:  "the young of " + t.Animals.Name.V + " moulted on " + s.on.Words() + " and are still with her",

@@ -25,6 +25,9 @@ func (w *prover) excuse(p *Proof, a asked) {
 		for i := range g.Holds {
 			switch x := &g.Holds[i]; {
 			case !Holds(x, p.Name):
+				if thins(x, p.Name) {
+					w.add(&p.paused, x)
+				}
 			case x.State.Name == schema.StateRefused.Name:
 				// It never makes the time between two offers longer than it may be.
 				w.add(&p.paused, x)
@@ -107,6 +110,12 @@ func Holds(h *life.Hold, need *schema.NeedName) bool {
 		}
 	}
 	return false
+}
+
+// thins reports whether a hold that the log brought lets a meal be offered only every so
+// many days: what falls out between them excuses nothing, and is not the plan's alone.
+func thins(h *life.Hold, need *schema.NeedName) bool {
+	return need == schema.NeedFood && h.From > 0 && h.State.May[schema.RowKilled].Every > 0
 }
 
 // excuses reports whether a day of a gap is excused.

@@ -62,7 +62,8 @@ type Proof struct {
 	// Excused are days on which the need does not hold: meals while an animal must
 	// not be fed, for the reason of the hold. Seen are those of them that no season brings.
 	Excused, Seen horizon.Days
-	// paused are days of pauses after refusals, which excuse nothing.
+	// paused are days of pauses after refusals, and of states in which meals come only
+	// every so many days; they excuse nothing.
 	paused horizon.Days
 
 	today int

@@ -15,11 +15,15 @@ const (
 	Birth    State = "birth"
 	Brood    State = "young on her"
 	Round    State = "young round her"
+	Parted   State = "young just taken out"
+	After    State = "after her brood"
 	Sac      State = "egg sac"
 	Newborn  State = "newborn"
 	Settling State = "settling in"
 	Paused   State = "meals refused"
+	Empty    State = "empty before a cool rest"
 	Rest     State = "cool rest"
+	Warming  State = "warming up after a cool rest"
 )
 
 // Kind is the figures of a species that the house lives by: how its animals live, and
@@ -37,6 +41,9 @@ type Kind struct {
 	// Carry is how many days she carries, OnHer for how many the young ride on her, and
 	// Young how many there are. The zero Carry is a species that the house does not breed.
 	Carry, OnHer, Young [2]int
+	// Sits is how many days she carries a sac before young come out of it; none for a
+	// species whose sacs are taken from her.
+	Sits [2]int
 	// Soonest is the earliest birth after a mating that a keeper reckons with, in days.
 	Soonest int
 	Alone   bool // she eats her young: they are taken out
@@ -44,6 +51,7 @@ type Kind struct {
 
 var (
 	scorpion = []string{"newborn", "young", "young", "juvenile", "juvenile", "subadult", "adult"}
+	whip     = []string{"newborn", "young", "young", "juvenile", "juvenile", "juvenile", "subadult", "adult"}
 	hardens  = map[string]int{"young": 5, "juvenile": 7, "subadult": 10, "adult": 10}
 	often    = map[string]int{"young": 7, "juvenile": 14, "subadult": 14, "adult": 14}
 )
@@ -64,6 +72,8 @@ var kinds = map[string]*Kind{
 		Soft: map[string]int{"young": 4, "juvenile": 7, "subadult": 14, "adult": 14}},
 	"vinegaroon": {Species: "mastigoproctus-giganteus", Food: map[string]int{"young": 14, "juvenile": 14, "subadult": 21, "adult": 21}, Water: 2, Prey: true,
 		Soft: map[string]int{"young": 7, "juvenile": 7, "subadult": 14, "adult": 14}},
+	"whip": {Species: "damon-diadema", Food: map[string]int{"young": 7, "juvenile": 10, "subadult": 21, "adult": 21}, Water: 2, Prey: true, Grown: true, Stage: whip,
+		Soft: map[string]int{"young": 5, "juvenile": 5, "subadult": 7, "adult": 7}, Sits: [2]int{60, 98}, OnHer: [2]int{7, 14}, Young: [2]int{20, 50}},
 	"millipedes": {Species: "archispirostreptus-gigas", Food: map[string]int{"adult": 31}},
 	"woodlice":   {Species: "porcellio-scaber", Food: map[string]int{"adult": 31}},
 }
@@ -79,6 +89,8 @@ var Never = map[State][]string{
 	Birth:    {"feed", "dish", "spot-clean", "mist", "moisten", "deep-clean", "weigh", "handle", "rehouse", "count"},
 	Brood:    {"live", "dish", "spot-clean", "deep-clean", "weigh", "handle", "rehouse", "count"},
 	Round:    {"live", "dish", "deep-clean", "weigh", "handle", "count"},
+	Parted:   {"live"},
+	After:    {"deep-clean", "weigh", "handle"},
 	Newborn:  {"live"},
 	Premoult: {"live", "deep-clean", "weigh", "handle", "rehouse"},
 	Moulting: {"feed", "dish", "spot-clean", "mist", "moisten", "deep-clean", "weigh", "handle", "rehouse"},
@@ -86,10 +98,12 @@ var Never = map[State][]string{
 	Mated:    {"weigh", "handle"},
 	Near:     {"deep-clean"},
 	Late:     {"live", "dish", "deep-clean", "weigh", "handle", "rehouse"},
-	Sac:      {"live", "dish", "spot-clean", "mist", "deep-clean", "weigh", "handle", "rehouse"},
+	Sac:      {"live", "dish", "spot-clean", "deep-clean", "weigh", "handle", "rehouse"},
 	Settling: {"feed", "handle", "weigh"},
-	Rest:     {"feed", "deep-clean", "handle"},
+	Empty:    {"feed"},
+	Rest:     {"feed", "deep-clean", "weigh", "handle", "rehouse"},
+	Warming:  {"live"},
 }
 
 // Fasts are the states in which no meal need be offered.
-var Fasts = []State{Newborn, Premoult, Moulting, Soft, Birth, Brood, Late, Sac, Settling, Paused, Rest}
+var Fasts = []State{Newborn, Premoult, Moulting, Soft, Birth, Brood, Late, Sac, Settling, Paused, Empty, Rest, Warming}

@@ -18,19 +18,22 @@ type shelf struct {
 	instar          int
 }
 
-// shelves are the sixty boxes: seven species, breeders, a few empty boxes for what is
+// shelves are the sixty boxes: eight species, breeders, a few empty boxes for what is
 // born and what comes.
 var shelves = []shelf{
 	{"emperor", "mother", 8, "0.1.0", 1, "adult", 0},
 	{"emperors", "colony", 3, "1.2.0", 3, "adult", 0},
-	{"emperor-tub", "one", 14, "1", 1, "juvenile", 4},
+	{"emperor-tub", "one", 11, "1", 1, "juvenile", 4},
 	{"emperor-tub", "one", 4, "0", 0, "young", 2},
 	{"forest", "mother", 4, "0.1.0", 1, "adult", 0},
 	{"desert", "mother", 5, "0.1.0", 1, "adult", 0},
+	{"desert", "cool", 1, "0.1.0", 1, "adult", 0},
 	{"desert", "one", 2, "0", 0, "young", 2},
 	{"redknee", "knee", 5, "0.1.0", 1, "adult", 0},
-	{"redknee-tub", "knee", 8, "1", 1, "juvenile", 0},
+	{"redknee-tub", "knee", 7, "1", 1, "juvenile", 0},
 	{"vinegaroon", "tail", 3, "0.1.0", 1, "adult", 0},
+	{"whip", "tailless", 2, "0.1.0", 1, "adult", 0},
+	{"whip", "one", 1, "0", 0, "young", 2},
 	{"millipedes", "all", 2, "4", 4, "adult", 0},
 	{"woodlice", "all", 2, "20", 20, "adult", 0},
 }
@@ -48,8 +51,11 @@ func New(seed uint64) *World {
 			}
 			l := &Lot{Block: s.block, Stage: s.stage, Instar: instar, Count: s.total, Female: strings.HasPrefix(s.count, "0.1")}
 			l.planned = asPlanned{l.Count, l.Stage, l.Instar}
-			if l.Stage == "adult" && kinds[s.template].Stage != nil {
-				l.Instar = 7
+			if all := kinds[s.template].Stage; l.Stage == "adult" && all != nil {
+				l.Instar = len(all)
+			}
+			if b.Rests = s.block == "cool"; b.Rests {
+				w.rest(l)
 			}
 			b.Lots = append(b.Lots, l)
 			w.Boxes = append(w.Boxes, b)
@@ -68,7 +74,7 @@ func (w *World) before() {
 	first := w.Today
 	for _, b := range w.Boxes {
 		k, l := b.Kind(), b.Lots[0]
-		if k.Carry[1] == 0 || !l.Female || w.chance(300) {
+		if k.Carry[1] == 0 || !l.Female || b.Rests || w.chance(300) {
 			continue
 		}
 		w.Today = first - civil.Date(w.between(10, k.Carry[0]-10))
@@ -102,6 +108,33 @@ func (w *World) common() string {
 	return out.String()
 }
 
+// coolRest is the season of a box whose animals rest in winter. The days of its truth
+// are those of rest.
+const coolRest = `
+  season "cool rest" {
+    from    = "1 nov"
+    to      = "15 feb"
+    ramp    = "2.5 C"
+    feeding = "none"
+    heating = "off"
+
+    climate {
+      warm_end = "19 to 20 C"
+      cool_end = "19 to 20 C"
+    }
+  }
+`
+
+// rest is the winter of one that rests: empty for two weeks at full heat, the rest, and
+// up to a week until it eats (life in a cool rest: common practice, no source).
+func (w *World) rest(l *Lot) {
+	year, _, _ := w.Today.YMD()
+	from, until := civil.Must(year, 11, 1), civil.Must(year+1, 2, 16)
+	l.begin(Empty, from-14, from)
+	l.begin(Rest, from, until)
+	l.begin(Warming, until, until+14)
+}
+
 // boxes is the plan of the boxes. It is never edited: all that happens is in the log.
 func (w *World) boxes() string {
 	var out strings.Builder
@@ -123,6 +156,9 @@ func (w *World) boxes() string {
 			fmt.Fprintf(&out, "    stage  = %q\n", l.planned.Stage)
 		}
 		out.WriteString("    origin = \"captive bred\"\n    paper  = \"invoice 118\"\n  }\n")
+		if b.Rests {
+			out.WriteString(coolRest)
+		}
 		if i%6 == 0 && b.Kind().Prey {
 			out.WriteString("\n  care \"weigh\" {\n    on = [\"first sun\"]\n  }\n")
 		}

@@ -21,6 +21,8 @@ type World struct {
 	// Came and Went are how many animals came into the house, those that were born here
 	// among them, and how many left it: died, or were sold.
 	Came, Went int
+	// Loose is how many are out of their boxes, and looked for.
+	Loose int
 	// Careful is a house whose log has no line that cannot be so.
 	Careful bool
 
@@ -40,6 +42,9 @@ type Box struct {
 	// Lost is the day since when animals were taken out of here, and nobody has written
 	// where to; 0 for none.
 	Lost civil.Date
+	// Rests says that its animals take a cool rest in winter. They are healthy and do not
+	// breed.
+	Rests bool
 }
 
 // Lot is animals of one kind and stage in one box: those of a block of the plan, or a
@@ -52,6 +57,8 @@ type Lot struct {
 	Female bool
 	Mother *Lot // while a brood is with her
 	States map[State]Span
+	// Out is how many have escaped and were not found.
+	Out int
 	// Refusals is how many meals in a row were refused.
 	Refusals int
 
@@ -89,6 +96,22 @@ func (b *Box) Total() (n int) {
 		n += l.Count
 	}
 	return n
+}
+
+// Out is how many of a box are loose.
+func (b *Box) Out() (n int) {
+	for _, l := range b.Lots {
+		n += l.Out
+	}
+	return n
+}
+
+// free reports whether nobody lives in a box or is expected back there.
+func (b *Box) free() bool { return b.Total()+b.Out() == 0 }
+
+// nursing reports whether young are with a mother.
+func (b *Box) nursing(mother *Lot) bool {
+	return slices.ContainsFunc(b.Lots, func(l *Lot) bool { return l.Mother == mother })
 }
 
 // Here is how many animals live in the house.

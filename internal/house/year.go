@@ -37,6 +37,8 @@ func (w *World) sort() {
 // come. It is written down on the day on which it is seen.
 func (w *World) due(b *Box, l *Lot) {
 	switch {
+	case l.Out > 0 && w.Today >= l.next:
+		w.found(b, l)
 	case l.Count == 0:
 	case l.Block == "" && l.Stage == "newborn" && w.Today >= l.next:
 		w.firstMoult(b, l)
@@ -52,6 +54,9 @@ func (w *World) due(b *Box, l *Lot) {
 		if w.say(b, l, "hanging") { // on its back: the same state
 			l.begin(Moulting, w.Today, l.next)
 		}
+	case l.In(Sac, w.Today) && w.Today >= l.next && b.Kind().Sits[1] > 0:
+		l.end(Sac, w.Today)
+		w.bear(b, l, "hatched")
 	case l.In(Sac, w.Today) && w.Today >= l.next && w.say(b, l, "sac-taken"):
 		l.end(Sac, w.Today)
 	}
@@ -69,13 +74,18 @@ func (w *World) say(b *Box, l *Lot, word string, rest ...any) bool {
 }
 
 func (w *World) birth(b *Box, l *Lot) {
-	k := b.Kind()
-	n := w.between(k.Young[0], k.Young[1])
-	w.write(b, l, "born", n)
-	w.Came += n
 	for _, s := range []State{Mated, Near, Late} {
 		l.end(s, w.Today)
 	}
+	w.bear(b, l, "born")
+}
+
+// bear is young on her, born or hatched.
+func (w *World) bear(b *Box, l *Lot, word string) {
+	k := b.Kind()
+	n := w.between(k.Young[0], k.Young[1])
+	w.write(b, l, word, n)
+	w.Came += n
 	brood := &Lot{Stage: "newborn", Instar: 1, Count: n, Mother: l, next: w.Today + civil.Date(w.between(k.OnHer[0], k.OnHer[1]))}
 	brood.begin(Newborn, w.Today, Open)
 	l.begin(Birth, w.Today, w.Today+2)
@@ -91,6 +101,9 @@ func (w *World) firstMoult(b *Box, l *Lot) {
 	if l.Mother != nil {
 		l.Mother.end(Brood, w.Today)
 		l.Mother.begin(Round, w.Today, Open)
+		if !b.Kind().Alone {
+			l.Mother.begin(Round, w.Today, w.Today+28) // then they hunt alone (N11: four to five weeks)
+		}
 	}
 	if w.chance(850) {
 		w.write(b, l.Mother, "first_moult")
@@ -126,16 +139,22 @@ func (w *World) happen(b *Box, l *Lot, days int) {
 	calm := len(l.States) == 0 || !slices.ContainsFunc(Fasts, func(s State) bool { return l.In(s, w.Today) })
 	switch {
 	case l.Count == 0:
-		if l.Block == "one" && often(4) {
+		if l.Block == "one" && b.free() && often(4) {
 			w.arrive(b, l)
 		}
 	case l.Block == "":
 		w.takenOut(b, l)
+	case b.Rests:
+		if often(8) && calm {
+			w.write(b, l, "fed")
+		}
 	case l.In(Birth, w.Today) || l.In(Brood, w.Today):
-	case often(1) && l.Count == 1 && !l.In(Round, w.Today):
+	case often(1) && l.Count == 1 && !b.nursing(l):
 		w.leave(b, l)
 	case l.Block == "one" && often(1):
 		w.move(b, l)
+	case calm && l.Block == "one" && l.Refusals == 0 && often(1):
+		w.escape(b, l)
 	case calm && k.Prey && l.Count == 1 && (l.Stage != "adult" || k.Grown) && often(9):
 		l.begin(Premoult, w.Today, Open)
 		l.next = w.Today + civil.Date(w.between(5, 25))
@@ -158,11 +177,14 @@ func (w *World) happen(b *Box, l *Lot, days int) {
 	case l.Block == "colony" && l.In(Mated, w.Today) && often(20) && w.say(b, l, "not-gravid"):
 		l.end(Mated, w.Today)
 		l.end(Near, w.Today)
-	case calm && l.Female && b.Template == "redknee" && often(1) && w.say(b, l, "laid"):
+	case calm && l.Female && (b.Template == "redknee" && often(1) || k.Sits[1] > 0 && !b.nursing(l) && often(6)) && w.say(b, l, "laid"):
 		l.begin(Sac, w.Today, Open)
 		l.next = w.Today + civil.Date(w.between(35, 42))
+		if k.Sits[1] > 0 {
+			l.next = w.Today + civil.Date(w.between(k.Sits[0], k.Sits[1]))
+		}
 	case k.Prey && often(1) && w.say(b, l, "ill"), k.Prey && often(1) && w.say(b, l, "treated", 5), often(1) && w.say(b, l, "recovered"):
-	case calm && l.Female && k.Carry[1] > 0 && !l.In(Mated, w.Today) && !l.In(Round, w.Today) && often(3):
+	case calm && l.Female && k.Carry[1] > 0 && !l.In(Mated, w.Today) && !b.nursing(l) && often(3):
 		w.mate(b, l, w.between(k.Carry[0], k.Carry[1]))
 	case often(1):
 		w.write(b, nil, "mites")
@@ -195,6 +217,20 @@ func (w *World) arrive(b *Box, l *Lot) {
 	l.begin(Settling, w.Today, w.Today+2)
 }
 
+// escape is one that is not in its box. It is searched for until it is found.
+func (w *World) escape(b *Box, l *Lot) {
+	w.write(b, l, "escaped")
+	l.Count, l.Out = l.Count-1, l.Out+1
+	l.next = w.Today + civil.Date(w.between(1, 20))
+	w.Loose++
+}
+
+func (w *World) found(b *Box, l *Lot) {
+	w.write(b, l, "found")
+	l.Count, l.Out = l.Count+l.Out, 0
+	w.Loose--
+}
+
 // leave is a death or a sale.
 func (w *World) leave(b *Box, l *Lot) {
 	word := "died"
@@ -213,7 +249,7 @@ func (w *World) move(b *Box, l *Lot) {
 		there := to.Lots[0]
 		switch {
 		case to == b || to.Kind().Species != b.Kind().Species:
-		case there.Block == "one" && to.Total() == 0 || there.Block == "colony" && len(to.Lots) == 1 && w.chance(150):
+		case there.Block == "one" && to.free() || there.Block == "colony" && len(to.Lots) == 1 && w.chance(150):
 			w.write(b, l, "moved", to.Name)
 			if there.Block == "one" {
 				l.planned, there.planned = there.planned, l.planned
@@ -241,7 +277,7 @@ func (w *World) takenOut(b *Box, l *Lot) {
 	}
 	for _, to := range w.Boxes {
 		there := to.Lots[0]
-		if there.Block == "one" && to.Kind().Species == b.Kind().Species && to.Total() == 0 && there.planned.Stage == "young" && w.say(b, l.Mother, "separated", n, to.Name) {
+		if there.Block == "one" && to.Kind().Species == b.Kind().Species && to.free() && there.planned.Stage == "young" && w.say(b, l.Mother, "separated", n, to.Name) {
 			there.Count, there.Stage, there.Instar, there.States = n, "young", 2, nil
 			w.part(b, l, n)
 			return
@@ -251,18 +287,27 @@ func (w *World) takenOut(b *Box, l *Lot) {
 	if b.Lost == 0 {
 		b.Lost = w.Today
 	}
-	l.Mother.end(Round, w.Today+7)
+	if n == l.Count {
+		w.peace(l.Mother)
+	}
 	l.Mother, l.next = nil, Open // they are counted where they were
 }
 
-// part takes some of a brood away; with the last of them her quiet time ends, a week
-// later.
+// peace is a mother's time after her young were taken out: she eats live prey from the
+// third day, and all else is as usual from the fourteenth (common practice, no source).
+func (w *World) peace(l *Lot) {
+	l.end(Round, w.Today)
+	l.begin(Parted, w.Today, w.Today+3)
+	l.begin(After, w.Today, w.Today+14)
+}
+
+// part takes some of a brood away; with the last of them her time of peace begins.
 func (w *World) part(b *Box, l *Lot, n int) {
 	if l.Count -= n; l.Count > 0 {
 		l.next = w.Today + civil.Date(w.between(20, 90))
 		return
 	}
-	l.Mother.end(Round, w.Today+7)
+	w.peace(l.Mother)
 	b.Lots = slices.DeleteFunc(b.Lots, func(x *Lot) bool { return x == l })
 }
 
