@@ -23,6 +23,9 @@ func TestUses(t *testing.T) {
 		if u.Kind == schema.NamesKind || u.Kind == schema.NamesRule {
 			continue
 		}
+		if u.Kind == "animals" && strings.HasPrefix(u.Name, "young-") {
+			continue // the log itself made them
+		}
 		if !u.Defined.Written() {
 			t.Errorf("%v: %s %q is given nowhere", c.Files.Start(u.At), u.Kind, u.Name)
 		} else if got := c.Files.Of(u.Defined); got != u.Name {

@@ -53,18 +53,24 @@ func caresOf(r *compile.Result, word string) []care {
 	if !given || !worked(r) {
 		return nil
 	}
-	var out []care
+	var named, kind []care // a name means that care, and a kind all of it
 	for i, l := range r.Lives {
 		if !means(enclosure, l.Plan.Name.V, l.Plan.Shown()) {
 			continue
 		}
 		for k := range r.Roster.Of[i] {
-			if s := &r.Roster.Of[i][k]; means(name, s.Name, s.Kind.Name) {
-				out = append(out, care{r, i, k})
+			switch s := &r.Roster.Of[i][k]; {
+			case means(name, s.Name):
+				named = append(named, care{r, i, k})
+			case means(name, s.Kind.Name):
+				kind = append(kind, care{r, i, k})
 			}
 		}
 	}
-	return out
+	if len(named) > 0 {
+		return named
+	}
+	return kind
 }
 
 // nearestCare returns the care of an enclosure that was likely meant, or "" where

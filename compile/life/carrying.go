@@ -164,15 +164,15 @@ func (r *reader) carryHolds(t *track) []Hold {
 		soft := *hold.State
 		soft.May[schema.RowDeep], soft.May[schema.RowCount], soft.May[schema.RowRehouse] = schema.May{}, schema.May{}, schema.May{}
 		early.State, early.Until, early.Open = &soft, max(hold.From, after(from, -lastDig)), false
-		early.Why, early.End = "mated "+r.when(s.on), "birth possible from "+r.when(from)
-		hold.From, hold.Why = early.Until, "birth possible from "+r.when(from)
+		early.Why, early.End = "mated "+dated(s.on), "birth possible from "+dated(from)
+		hold.From, hold.Why = early.Until, "birth possible from "+dated(from)
 		if early.From < early.Until {
 			out = append(out, early)
 		}
 	case t.gravid.ok:
-		hold.Why = "gravid since " + r.when(t.gravid.on) + ", " + t.coming().noun + " possible at any time"
+		hold.Why = "gravid since " + dated(t.gravid.on) + ", " + t.coming().noun + " possible at any time"
 	case len(t.matings) > 0:
-		hold.Why = "mated " + r.when(t.matings[0].on) + ", gestation not known"
+		hold.Why = "mated " + dated(t.matings[0].on) + ", gestation not known"
 	default:
 		hold.Why = "gravid, " + t.coming().noun + " possible at any time"
 	}
@@ -180,7 +180,7 @@ func (r *reader) carryHolds(t *track) []Hold {
 	if t.late.ok {
 		near := hold
 		near.State, near.From, near.Until, near.Open, near.At = r.state(t, schema.StateGravidLate), t.late.on, t.late.on+signsLast, false, t.late.at
-		near.Why = "signs of a " + t.coming().noun + " since " + r.when(t.late.on)
+		near.Why = "signs of a " + t.coming().noun + " since " + dated(t.late.on)
 		out = append(out, near)
 	}
 	return out
@@ -325,7 +325,7 @@ func (r *reader) sacEnds(t *track, on civil.Date) {
 		rest := t.days(schema.FigureAfterSac, "adult")
 		if rest.ok && rest.high > 0 {
 			holds = append(holds, Hold{State: r.state(t, schema.StateSettling), From: on, Until: after(on, rest.high), At: t.laid.at, Cited: rest.cited,
-				Why: "her sac is gone since " + r.when(on), End: wording.Until(after(on, rest.high)), Part: t.now() > 1})
+				Why: "her sac is gone since " + dated(on), End: wording.Until(after(on, rest.high)), Part: t.now() > 1})
 		}
 	}
 	t.Holds = append(t.Holds, holds...)
@@ -345,7 +345,7 @@ func (r *reader) sacHolds(t *track) []Hold {
 		return nil
 	}
 	return []Hold{{State: r.state(t, schema.StateSac), From: t.laid.on, Until: r.h.Last() + 1, Open: true, At: t.laid.at, Part: t.now() > 1,
-		Why: "laid " + r.when(t.laid.on), End: "until hatched or sac-taken is logged"}}
+		Why: "laid " + dated(t.laid.on), End: "until hatched or sac-taken is logged"}}
 }
 
 // sitting is a female with a sac or a clutch: what is decided when, and whether it has

@@ -105,7 +105,7 @@ func (r *reader) healthHolds(t *track) (out []Hold) {
 	open := func(s seen, state *schema.State, why string) {
 		if s.ok {
 			out = append(out, Hold{From: s.on, Until: r.h.Last() + 1, Open: true, State: r.state(t, state), Part: t.now() > 1,
-				Why: why + " since " + r.when(s.on), End: "until recovered is logged", At: s.at})
+				Why: why + " since " + s.on.Brief(), End: "until recovered is logged", At: s.at})
 		}
 	}
 	open(t.sick, schema.StateIll, "ill")
@@ -119,7 +119,7 @@ func (r *reader) healthHolds(t *track) (out []Hold) {
 func (r *reader) courseHold(t *track) Hold {
 	c := t.course
 	until := c.on + civil.Date(c.days)
-	return Hold{From: c.on, Until: until, State: r.state(t, schema.StateTreated), Part: t.now() > 1, Why: "treated since " + r.when(c.on), End: wording.Until(until), At: c.at}
+	return Hold{From: c.on, Until: until, State: r.state(t, schema.StateTreated), Part: t.now() > 1, Why: "treated since " + c.on.Brief(), End: wording.Until(until), At: c.at}
 }
 
 // escaped takes animals out of a group that are somewhere, and are looked for.

@@ -69,7 +69,7 @@ func (r *reader) refusal(t *track, e *plan.Event) {
 	}
 	end := after(e.Date, pause.high)
 	t.Holds = append(t.Holds, Hold{From: e.Date + 1, Until: end, State: r.state(t, schema.StateRefused), At: e.At, Cited: pause.cited,
-		Why: wording.Count(t.Refused, "meal", "meals") + " refused, the last " + r.when(e.Date), End: wording.Until(end)})
+		Why: wording.Count(t.Refused, "meal", "meals") + " refused, the last " + e.Date.Brief(), End: wording.Until(end)})
 	t.pause = len(t.Holds)
 }
 

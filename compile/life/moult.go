@@ -159,7 +159,7 @@ func (r *reader) moultHolds(t *track) (out []Hold) {
 	open := func(s seen, state *schema.State, why string) {
 		if s.ok {
 			out = append(out, Hold{From: s.on, Until: r.h.Last() + 1, Open: true, State: r.state(t, state), Part: t.now() > 1,
-				Why: why + " since " + r.when(s.on), End: "until the moult is logged", At: s.at})
+				Why: why + " since " + s.on.Brief(), End: "until the moult is logged", At: s.at})
 		}
 	}
 	if open(t.premoult, schema.StatePremoult, "before a moult"); len(out) > 0 {
@@ -255,7 +255,7 @@ func (r *reader) longPremoult(t *track, s seen) {
 
 // soft holds meals and keeps hands off until the new skin is hard.
 func (r *reader) soft(t *track, n int) {
-	hold := Hold{From: t.moult.on, Why: "moulted " + r.when(t.moult.on), At: t.moult.at, Part: n < t.now()}
+	hold := Hold{From: t.moult.on, Why: "moulted " + t.moult.on.Brief(), At: t.moult.at, Part: n < t.now()}
 	put := func(state *schema.State, wait span) {
 		hold.State, hold.Until, hold.Cited = r.state(t, state), after(hold.From, wait.high), wait.cited
 		hold.End = wording.Until(hold.Until)

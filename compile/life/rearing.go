@@ -118,15 +118,15 @@ func (r *reader) broodHolds(t *track, b *brood) []Hold {
 	if b.born.ok {
 		at := on
 		at.State, at.From, at.Until, at.Open = r.state(t, schema.StateBirth), b.born.on, b.last+birth, false
-		at.Why, at.End = "born "+r.when(b.born.on), wording.Until(at.Until)
+		at.Why, at.End = "born "+b.born.on.Brief(), wording.Until(at.Until)
 		out = append(out, at)
-		on.From, on.Why = at.Until, "young on her since "+r.when(b.born.on)
+		on.From, on.Why = at.Until, "young on her since "+b.born.on.Brief()
 	}
 	out = append(out, on)
 	if b.first.ok {
 		ended(out, b.first.on)
 		then := on
-		then.State, then.From, then.Why = r.state(t, schema.StateYoungRound), b.first.on, "young moulted "+r.when(b.first.on)
+		then.State, then.From, then.Why = r.state(t, schema.StateYoungRound), b.first.on, "young moulted "+b.first.on.Brief()
 		then.End = "until separated is logged"
 		if !t.apart() {
 			then.Until, then.Open = max(after(b.first.on, grown), after(b.born.on, still.high)), false
@@ -136,7 +136,7 @@ func (r *reader) broodHolds(t *track, b *brood) []Hold {
 	}
 	if b.separated.ok {
 		ended(out, b.separated.on)
-		peace := Hold{State: r.state(t, schema.StateAfterBrood), From: b.separated.on, Until: b.separated.on + recovers, At: b.separated.at, Why: "no young with her since " + r.when(b.separated.on), Part: on.Part}
+		peace := Hold{State: r.state(t, schema.StateAfterBrood), From: b.separated.on, Until: b.separated.on + recovers, At: b.separated.at, Why: "no young with her since " + b.separated.on.Brief(), Part: on.Part}
 		peace.End = wording.Until(peace.Until)
 		out = append(out, peace)
 	}

@@ -20,14 +20,9 @@ func (g *Group) Part(on civil.Date) bool {
 	return false
 }
 
-// yearSaid is how many days from today on a day is said with its year.
-const yearSaid = 300
-
-// when is a day in the few words of an entry, with its year where it is not this one.
-func (r *reader) when(on civil.Date) string {
-	if d := r.today - on; d > yearSaid || d < -yearSaid {
-		y, _, _ := on.YMD()
-		return on.Brief() + " " + strconv.Itoa(y)
-	}
-	return on.Brief()
+// dated is a day with its year, in the few words of an entry: what is carried for a year
+// and a half would be told without.
+func dated(on civil.Date) string {
+	y, _, _ := on.YMD()
+	return on.Brief() + " " + strconv.Itoa(y)
 }
