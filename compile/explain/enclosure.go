@@ -92,13 +92,36 @@ func animals(r *compile.Result, i int) []Line {
 		if stage == "" {
 			stage = "stage unknown"
 		}
-		line := Line{Name: g.Animals.Name.V, Text: fmt.Sprintf("%d, %s", g.Count(r.Today), stage), Under: holds(r, i, g.Holds)}
+		line := Line{Name: g.Animals.Name.V, Text: fmt.Sprintf("%d, %s", g.Count(r.Today), stage) + cameFrom(r, g), Under: holds(r, i, g.Holds)}
 		for _, x := range g.Windows {
 			line.Under = append(line.Under, x.Title+": "+x.From.Words()+" to "+(x.Until-1).Words())
 		}
 		out = append(out, line)
 	}
 	return append(out, plainly(holds(r, i, r.Lives[i].Holds))...)
+}
+
+// cameFrom says since when animals are here and from which line, with whom, and of what
+// species where that is not the enclosure's.
+func cameFrom(r *compile.Result, g *life.Group) string {
+	out := ""
+	for _, s := range g.Stages[1:] {
+		if s.From > r.Today {
+			out += ", " + s.Stage + " from " + s.From.Words() + " by the sheet"
+		}
+	}
+	if g.Mother != nil && g.Count(r.Today) > 0 {
+		out += ", with " + g.Mother.Animals.Name.V
+	}
+	if at := r.Plan.Files.Start(g.Animals.At); g.Logged {
+		out += fmt.Sprintf("; since %s (%s:%d)", g.Since.V.Words(), at.File, at.Line)
+	} else if g.Animals.At.Written() {
+		out += fmt.Sprintf(" (%s:%d)", at.File, at.Line)
+	}
+	if n := len(g.Numbers); n > 1 && (n > 2 || !g.Logged) {
+		out += ", this many since " + g.Numbers[n-1].From.Words()
+	}
+	return out
 }
 
 // holds says in which states the animals are and will be: what may be done, the kinds of
