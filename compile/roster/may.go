@@ -29,14 +29,10 @@ type Access struct {
 }
 
 // Does reports whether they may do a kind of care. Who is let no further than the hatch
-// by a state gives the killed meals that the state itself lets through it.
+// by a state gives the meals that states leave, killed.
 func (a *Access) Does(k *schema.CareKind) bool {
-	return a.Manner <= asks[k.Row] || k.Row == schema.RowLive && a.byHatch() && a.Hold.State.May[schema.RowKilled].Manner == schema.Hatch
+	return a.Manner <= asks[k.Row] || k.Row == schema.RowLive && a.Hold != nil && a.Manner == schema.Hatch
 }
-
-// byHatch reports whether they may do, in a state that asks for more training than they
-// have, what the state lets be done through the hatch.
-func (a *Access) byHatch() bool { return a.Hold != nil && a.Manner == schema.Hatch }
 
 // asks is the most restricted manner in which a row of care can be done at all. What
 // is not named has to be done as usual.
