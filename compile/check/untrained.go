@@ -87,7 +87,7 @@ func (e *Enclosure) leftAlone(r *Rule, first *plan.Away, x *roster.Entry, n need
 	if who, there := e.Roster.Doer(x, from); there {
 		f.Text += " (" + e.named(who) + " stands in)"
 	}
-	f.First = e.first(x, n, from, last)
+	f.First = e.first(a, x, n, from, last)
 	if n.also.At.Written() {
 		f.Also = []finding.Related{n.also}
 	}
@@ -99,11 +99,11 @@ func (e *Enclosure) leftAlone(r *Rule, first *plan.Away, x *roster.Entry, n need
 
 // first is what the rounds say: on the last days before, to who is still there and can
 // see to it; and then to who stands in, who can only ring.
-func (e *Enclosure) first(x *roster.Entry, n need, from, last int) []finding.First {
+func (e *Enclosure) first(away *plan.Away, x *roster.Entry, n need, from, last int) []finding.First {
 	begins, ends := e.Horizon.Date(from), e.Horizon.Date(last)+1
 	who := "somebody trained in " + wording.Or(n.skills)
 	out := []finding.First{{From: begins, Until: ends, Text: "ring " + e.named(e.rings(x, n, from)) + ": " + who + " must come by"}}
-	if from > e.Horizon.Today {
+	if from > e.Horizon.Today && !away.Logged {
 		on := "on " + begins.Short()
 		if ends > begins+1 {
 			on = "from " + begins.Short() + " to " + (ends - 1).Short()

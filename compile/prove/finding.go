@@ -166,6 +166,8 @@ func (b *breach) severity() finding.Severity {
 		return finding.Caution // of who must not be disturbed, package check speaks
 	case b.Times == 0 || b.tooRare():
 		return finding.Error
+	case b.keepers && b.away.Open && b.Need.Severity.V == "caution":
+		return finding.Advice // what waits for somebody of whom it is not known when they are back
 	case b.excuses(b.Breach) || b.Need.Severity.V == "caution":
 		return finding.Caution
 	}
@@ -232,6 +234,9 @@ func (b *breach) text() string {
 // first is what rounds say of a breach while it is to come: what is due, and by when.
 func (b *breach) first() []finding.First {
 	h := b.s.Horizon
+	if a := b.away; a != nil && a.Logged {
+		return []finding.First{{Text: "somebody who may do it must come: " + shown(b.s.Plan, a.Name.V) + " is away", Until: a.To.V}}
+	}
 	by := h.Date(min(max(b.Breach.From, 0)+b.Limit.Days, h.Days-1)).Short()
 	text := b.Name.Noun + " must come by " + by
 	if b.Name.PerMeal {
@@ -307,6 +312,10 @@ func (b *breach) also() []finding.Related {
 		a := b.away
 		text := a.Name.V + " is away from " + a.From.V.Words() + " to " + a.To.V.Words() + ", covered by "
 		switch {
+		case a.Open:
+			text = a.Name.V + " is away since " + a.From.V.Words() + ", and when they are back is not known"
+		case a.Logged:
+			text = a.Name.V + " was away from " + a.From.V.Words() + " to " + a.To.V.Words()
 		case !a.Cover.Set():
 			text += "nobody"
 		case b.unfit != nil:
@@ -351,8 +360,11 @@ func (p *Proof) missed(s *roster.Roster) (finding.Finding, finding.Severity) {
 	if p.Missed.From < 0 {
 		f.Text = p.subject() + ": more than " + wording.Days(horizon.Past) + " without " + p.Name.Noun
 	}
-	if p.Need.Severity.V == "caution" && !b.tooRare() {
+	switch {
+	case p.Need.Severity.V == "caution" && !b.tooRare():
 		return f, finding.Caution
+	case b.away != nil && b.away.Logged && p.length(p.Missed) <= p.Unattended:
+		return f, finding.Caution // so long they bear it alone with a dish that was full
 	}
 	return f, finding.Urgent
 }

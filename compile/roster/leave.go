@@ -16,6 +16,8 @@ type Leave struct {
 	// For says whom it is for: the one who is away, the one who stands in, or
 	// everybody, "". Away is who is away.
 	For, Away string
+	// Sudden says that the log alone tells of it.
+	Sudden bool
 }
 
 // Leaves returns what absences mean: getting ready on the last day before, the days
@@ -32,6 +34,9 @@ func (s *Shared) Leaves() []Leave {
 }
 
 func (s *Shared) leaves(d *Duty, r *Run) []Leave {
+	if r.sudden() {
+		return s.suddenLeaves(d, r)
+	}
 	keeper := shown(s.Plan, d.Keeper)
 	id := had(s.Plan, d.Keeper) + "/" + r.Begun.String()
 	until := r.Ends.Short()
@@ -60,9 +65,12 @@ func (s *Shared) leaves(d *Duty, r *Run) []Leave {
 		ready = append(ready, "Lay out the portions and label them with their dates", "Leave the numbers of a mentor and a veterinarian")
 		back = append(back[:len(back)-3:len(back)-3], append([]string{"Read the notes"}, back[len(back)-3:]...)...)
 	}
-	return append(out, away,
-		Leave{Away: d.Keeper, Name: id + "/ready", Title: "Get ready to leave tomorrow", Lines: ready, From: r.Begun - 1, Days: 1, For: d.Keeper},
-		Leave{Away: d.Keeper, Name: id + "/return", Title: "Back today", Lines: back, From: r.Ends, Days: 1, For: d.Keeper})
+	out = append(out, away,
+		Leave{Away: d.Keeper, Name: id + "/ready", Title: "Get ready to leave tomorrow", Lines: ready, From: r.Begun - 1, Days: 1, For: d.Keeper})
+	if r.open() {
+		return out
+	}
+	return append(out, Leave{Away: d.Keeper, Name: id + "/return", Title: "Back today", Lines: back, From: r.Ends, Days: 1, For: d.Keeper})
 }
 
 // covers are those who stand in during a run, by the first day on which they do.
