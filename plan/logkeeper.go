@@ -14,7 +14,8 @@ type Sudden struct {
 	At     source.Place
 	Keeper string
 	From   civil.Date
-	Back   civil.Date // the day of return, 0 while it is not logged
+	Back   civil.Date   // the day of return, 0 while it is not logged
+	BackAt source.Place // the line that says so
 }
 
 // keeper reads a line about one of the people, from the name on, and reports whether it
@@ -63,7 +64,7 @@ func (r *resolver) sudden() {
 		case e.Word == schema.WordAway && open < 0:
 			r.c.Sudden = append(r.c.Sudden, Sudden{At: e.At, Keeper: e.Keeper.V, From: e.Date})
 		case e.Word == schema.WordBack && open >= 0:
-			r.c.Sudden[open].Back = e.Date
+			r.c.Sudden[open].Back, r.c.Sudden[open].BackAt = e.Date, e.At
 		case e.Word == schema.WordBack:
 			r.found.Add(finding.Finding{Rule: ruleLogLine, At: e.At, Text: quote(e.Keeper.V) + " is back, and no line says since when they were away",
 				Write: "keeper " + e.Keeper.V + " away on the day they went; an absence of the plan ends with to in its away block"})

@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"vivary/plan/source"
 	"vivary/schema/civil"
 )
 
@@ -41,7 +42,7 @@ func TestSudden(t *testing.T) {
 		l, found := load(t, map[string]string{"a.care.hcl": peopled, "x.care.log": c.log})
 		got := slices.Clone(l.Sudden)
 		for i := range got {
-			got[i].At.File, got[i].At.Start, got[i].At.End = 0, 0, 0
+			got[i].At, got[i].BackAt = source.Place{}, source.Place{}
 		}
 		if !slices.Equal(got, c.want) {
 			t.Errorf("%s: %+v", c.name, got)

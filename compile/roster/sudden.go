@@ -7,6 +7,8 @@ import (
 	"vivary/compile/life"
 	"vivary/plan"
 	"vivary/plan/finding"
+	"vivary/plan/source"
+	"vivary/schema/civil"
 	"vivary/schema/wording"
 )
 
@@ -23,11 +25,12 @@ func sudden(c *plan.Collection, h horizon.Horizon, found *finding.List) []*plan.
 	for i := range c.Sudden {
 		s := &c.Sudden[i]
 		back := s.Back
-		if day := max(s.From, back); day > h.Now() {
-			found.Add(finding.Finding{Rule: life.RuleFuture, At: s.At, Text: day.Words() + " is after today, " + h.Now().Words(), Write: "an away block for what is planned; in the log, the day on which it was so"})
+		if back > h.Now() {
+			found.Add(tooSoon(s.BackAt, back, h))
 			back = 0
 		}
 		if s.From > h.Now() {
+			found.Add(tooSoon(s.At, s.From, h))
 			continue
 		}
 		a := &plan.Away{Logged: true, Open: back == 0}
@@ -43,6 +46,12 @@ func sudden(c *plan.Collection, h horizon.Horizon, found *finding.List) []*plan.
 		}
 	}
 	return out
+}
+
+// tooSoon is a line about a day that has not come.
+func tooSoon(at source.Place, day civil.Date, h horizon.Horizon) finding.Finding {
+	return finding.Finding{Rule: life.RuleFuture, At: at, Text: day.Words() + " is after today, " + h.Now().Words(),
+		Write: "an away block for what is planned; in the log, the day on which it was so"}
 }
 
 // inPlace has somebody else do the rounds on the days of a sudden absence on which nobody
