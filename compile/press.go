@@ -30,17 +30,28 @@ func (r *Result) press(all []finding.Finding) {
 		if l == nil || f.Rule == prove.RuleMissed && r.catchesUp(l) {
 			continue
 		}
-		text := f.Rule.Now
-		if text == "" {
-			text = strings.TrimPrefix(f.Text, l.Plan.Name.V+": ") // the round names it
-		}
 		if r.Roster.Pressing == nil {
-			r.Roster.Pressing = map[*life.Enclosure][]string{}
+			r.Roster.Pressing = map[*life.Enclosure][]finding.First{}
 		}
-		if said := r.Roster.Pressing[l]; !slices.Contains(said, text) {
-			r.Roster.Pressing[l] = append(said, text)
+		for _, first := range firsts(f, l) {
+			if said := r.Roster.Pressing[l]; !slices.Contains(said, first) {
+				r.Roster.Pressing[l] = append(said, first)
+			}
 		}
 	}
+}
+
+// firsts are the lines of a finding in the rounds of an enclosure.
+func firsts(f *finding.Finding, l *life.Enclosure) []finding.First {
+	switch {
+	case f.Told:
+		return nil
+	case len(f.First) > 0:
+		return f.First
+	case f.Rule.Now != "":
+		return []finding.First{{Text: f.Rule.Now}}
+	}
+	return []finding.First{{Text: strings.TrimPrefix(f.Text, l.Plan.Name.V+": ")}} // the round names it
 }
 
 // catchesUp reports whether a round to come brings first what was missed.

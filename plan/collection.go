@@ -67,6 +67,7 @@ type Collection struct {
 	Calendars  []*Calendar  // by name
 	Enclosures []*Enclosure // in walking order
 	Log        []Event      // by day
+	Sudden     []Sudden     // absences of which the log tells, by first day
 	Library    *Library
 
 	files      []*file // in the order of their names
@@ -79,7 +80,7 @@ type Collection struct {
 // WithoutLog returns the collection as if nothing had been logged. All else is shared.
 func (c *Collection) WithoutLog() *Collection {
 	out := *c
-	out.Log = nil
+	out.Log, out.Sudden = nil, nil
 	return &out
 }
 
@@ -96,7 +97,7 @@ func (c *Collection) Keeper(name string) *Keeper { return c.keepers[name] }
 func (c *Collection) SharesWith(o *Collection) bool {
 	l, m := &c.Library.own, &o.Library.own
 	return c.About == o.About && slices.Equal(c.Rooms, o.Rooms) && slices.Equal(c.Keepers, o.Keepers) && slices.Equal(c.Contacts, o.Contacts) &&
-		slices.Equal(c.Rounds, o.Rounds) && slices.Equal(c.Aways, o.Aways) && slices.Equal(c.Calendars, o.Calendars) &&
+		slices.Equal(c.Rounds, o.Rounds) && slices.Equal(c.Aways, o.Aways) && slices.Equal(c.Sudden, o.Sudden) && slices.Equal(c.Calendars, o.Calendars) &&
 		maps.Equal(l.feeders, m.feeders) && maps.Equal(l.sources, m.sources)
 }
 
@@ -196,6 +197,10 @@ type Away struct {
 	Cover  Written[string]     `care:"cover"`
 	Visits []Written[Day]      `care:"visits"`
 	Note   Written[string]     `care:"note"`
+
+	// Logged says that the log tells of it, and Open that it does not say yet when it ends:
+	// To is then as far as is looked.
+	Logged, Open bool
 }
 
 // Calendar is a calendar block.

@@ -17,6 +17,7 @@ type Event struct {
 	Clock     Written[civil.Clock] // the time of day, where one is written
 	By        Written[string]      // the keeper who wrote it, where one is named
 	Enclosure Written[string]
+	Keeper    Written[string] // of a line about one of the people, in place of an enclosure
 	Group     Written[string] // empty for a line about the whole enclosure
 	Word      *schema.LogWord
 	WordAt    source.Place // the word as it is written, which may be several
@@ -42,6 +43,7 @@ type Event struct {
 //
 //	2026-11-02 burrow-a young moult "left alone"
 //	2026-11-02 19:42 by lead burrow-a young moved 2 to tub-7
+//	2026-11-02 keeper lead away "ill"
 //
 // Empty lines and those that begin with # are passed over. A line that cannot be read
 // is found as such and hides no other. Whether enclosure and animals exist is found

@@ -27,6 +27,7 @@ func (r *resolver) log() {
 	r.inOrder(all)
 	all = r.takenBack(all)
 	r.c.Log = r.once(all)
+	r.sudden()
 	for i := range r.c.Log {
 		e := &r.c.Log[i]
 		r.found.All = append(r.found.All, e.said...)
@@ -38,7 +39,14 @@ func (r *resolver) log() {
 
 // joined finds the enclosure and the animals of which a line speaks.
 func (r *resolver) joined(e *Event) bool {
+	if e.Keeper.Set() {
+		return r.joinedKeeper(e)
+	}
 	enclosure := r.c.enclosures[e.Enclosure.V]
+	if enclosure == nil && e.Enclosure.V == schema.LogKeeper {
+		r.found.Add(*wrongLine(e.At, "of a keeper the log takes who it is, and away or back", "keeper, the name, away or back, and a note: 2026-11-02 keeper lead away \"ill\""))
+		return false
+	}
 	if enclosure == nil {
 		r.unknownName(e.Enclosure, "enclosure", keys(r.c.enclosures))
 		return false

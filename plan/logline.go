@@ -46,7 +46,7 @@ func readLine(id source.ID, start int, line string, animals func(string) bool) (
 	}
 	e := &Event{At: whole, Note: note}
 	at, wrong := l.head(e)
-	if wrong == nil {
+	if wrong == nil && !l.keeper(e, at) {
 		wrong = l.rest(e, at, noteAt >= 0)
 	}
 	if wrong != nil {

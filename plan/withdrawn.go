@@ -106,10 +106,10 @@ func (r *resolver) strike(all []Event, gone []bool, by, hit int) {
 }
 
 func (r *resolver) matches(w, e *Event, b back) bool {
-	if e.Enclosure.V != w.Enclosure.V || b.dated && e.Date != b.day {
+	if e.Enclosure.V != w.Enclosure.V || e.Keeper.V != w.Keeper.V || b.dated && e.Date != b.day {
 		return false
 	}
-	if e.Group.V != w.Group.V && len(r.c.enclosures[e.Enclosure.V].Animals) != 1 {
+	if e.Group.V != w.Group.V && e.Enclosure.Set() && len(r.c.enclosures[e.Enclosure.V].Animals) != 1 {
 		return false
 	}
 	said := wordsFrom(r.c.Files.Text(e.At.File), e)
@@ -153,6 +153,9 @@ func (c *Collection) Withdrawal(line string) (string, error) {
 		return "", errors.New("the line says nothing")
 	}
 	words := []string{e.Enclosure.V}
+	if e.Keeper.Set() {
+		words = []string{schema.LogKeeper, e.Keeper.V}
+	}
 	if e.Group.V != "" {
 		words = append(words, e.Group.V)
 	}

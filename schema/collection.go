@@ -94,7 +94,7 @@ var Round = &Block{
 		{Name: "keeper", Kind: Ref, Ref: "keeper", Doc: "Who does it.", Example: `"lead"`},
 		{Name: "within", Kind: Quantity, Dimension: quantity.Duration, Default: "60 min", Doc: "How long it may take; the length of the calendar entry.", Example: `"60 min"`},
 		{Name: "on", Kind: On, Default: "every day", Doc: "The days on which there is a round.", Example: `["mon", "wed", "fri"]`},
-		{Name: "people", Kind: Whole, Default: "1", Doc: "How many people it takes.", Example: `2`},
+		{Name: "people", Kind: Whole, Default: "1", Doc: "How many people it takes. For a species of dangerous venom or thrown hairs only those count who are trained for it; for others any will do.", Example: `2`},
 		{Name: "list", Kind: Word, Choices: choices("calendar", "in the calendars that show it", "paper", "on paper: printed before the round", "terminal", "at the terminal"), Default: "calendar", Doc: "Where whoever does the round reads what is to be done. The proof counts only care that somebody is shown: a round that no calendar shows is worked from paper, or at the terminal, or not at all.", Example: `"paper"`},
 		formerlyAttr, noteAttr,
 	},

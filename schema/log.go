@@ -1,5 +1,7 @@
 package schema
 
+import "strings"
+
 // LogWord is one word of the log: something that was seen or done on a day. How else
 // keepers write it stands in Spellings.
 type LogWord struct {
@@ -20,6 +22,8 @@ const (
 	OfEnclosure
 	// OfCare is a line about one care, named after the word.
 	OfCare
+	// OfKeeper is a line about one of the people, named before the word.
+	OfKeeper
 )
 
 // After says what may stand after a word of the log, before the note.
@@ -98,3 +102,26 @@ var (
 	WordRemark      = listed(&LogWords, LogWord{Name: "remark", After: AfterText, Subject: OfEnclosure, Doc: "What was observed and has no consequence. It is about the animals where they are named."})
 	WordWithdrawn   = listed(&LogWords, LogWord{Name: "withdrawn", After: AfterWord, Subject: OfEnclosure, Doc: "An earlier line is taken back: the last one of that word, on that day where one is written. Neither line counts."})
 )
+
+// LogKeeper is what stands in a line of the log in place of an enclosure where it is about
+// one of the people: "keeper lead away".
+const LogKeeper = "keeper"
+
+// KeeperWords are the words of lines about people.
+var KeeperWords []*LogWord
+
+// The words of lines about people, in the order in which they are listed.
+var (
+	WordAway = listed(&KeeperWords, LogWord{Name: "away", Subject: OfKeeper, Doc: "They cannot come from this day on, and nobody knew before: ill, or called away. Whoever else is there does their rounds."})
+	WordBack = listed(&KeeperWords, LogWord{Name: "back", Subject: OfKeeper, Doc: "They are back. What was left out is caught up."})
+)
+
+// FindKeeperWord returns the word of that name, or nil.
+func FindKeeperWord(name string) *LogWord {
+	for _, w := range KeeperWords {
+		if strings.EqualFold(w.Name, name) {
+			return w
+		}
+	}
+	return nil
+}

@@ -62,6 +62,20 @@ An identical line is one fact: two deaths on a day are ` + "`died 2`" + `, or li
 		fmt.Fprintf(b, "| `%s` | %s | %s | %s |\n", w.Name, strings.Join(w.Also(), ", "), w.After, w.Doc)
 	}
 	b.WriteString(`
+Somebody who cannot come from one day to the next is a fact too. In the place of the enclosure stands ` + "`keeper`" + `, and then who. It refuses nothing: what it leaves undone is urgent. As long as it is not known when they are back, two weeks from today are looked at. An absence that is planned is an ` + "`away`" + ` block.
+
+` + "```" + `
+2026-11-02 keeper lead away "ill"
+2026-11-05 keeper lead back
+` + "```" + `
+
+| word | |
+|---|---|
+`)
+	for _, w := range KeeperWords {
+		fmt.Fprintf(b, "| `%s` | %s |\n", w.Name, w.Doc)
+	}
+	b.WriteString(`
 Some words mean different things to different keepers. They are never guessed: ` + "`note`" + ` asks, and in a file such a line is a remark until it is answered. The same goes for a word that is not known.
 
 | written | may mean | |

@@ -51,7 +51,7 @@ func dueRounds(w *world, f *flags, args []string) int {
 
 // printDays prints each day that asks something of anybody: a round, or an absence.
 func printDays(w *world, r *compile.Result, f *flags, sheets []sheet) {
-	any := false
+	any := pressingUnpassed(w, r, f, sheets)
 	for on := r.Today; on < r.Today+civil.Date(f.days); on++ {
 		leaves := leavesOn(r, on, f.keeper)
 		due := slices.DeleteFunc(slices.Clone(sheets), func(s sheet) bool { return s.Date != on })
@@ -73,6 +73,27 @@ func printDays(w *world, r *compile.Result, f *flags, sheets []sheet) {
 	if !any {
 		fmt.Fprintln(w.out, "Nothing is due.")
 	}
+}
+
+// pressingUnpassed prints what is urgent today in enclosures that no round passes today,
+// and reports whether there is any: nobody would be told of it.
+func pressingUnpassed(w *world, r *compile.Result, f *flags, sheets []sheet) bool {
+	if f.round != "" || f.keeper != "" {
+		return false
+	}
+	any := false
+	for _, l := range r.Lives {
+		if slices.ContainsFunc(sheets, func(s sheet) bool { return s.Date == r.Today && s.Passes(l.Plan.Name.V) }) {
+			continue
+		}
+		for _, first := range r.Roster.Pressing[l] {
+			if first.On(r.Today) {
+				any = true
+				fmt.Fprintf(w.out, "FIRST: %s: %s (no round passes it today)\n", first.Text, l.Plan.Shown())
+			}
+		}
+	}
+	return any
 }
 
 // leavesOn returns who is away, and what that asks of people on a day.

@@ -41,6 +41,11 @@ func (w *world) follows(before, after *compile.Result, said []finding.Finding) {
 
 // consequences are what follows from the whole log as of today, a line each.
 func consequences(r *compile.Result) (all []string) {
+	for _, x := range r.Roster.Leaves() {
+		if x.Sudden && x.From+civil.Date(x.Days) > r.Today {
+			all = append(all, x.Title+": "+strings.Join(x.Lines, "; "))
+		}
+	}
 	for _, l := range r.Lives {
 		all = append(all, urgently(l.Plan.Shown(), l.Asks, l.Tasks)...)
 		for _, g := range l.Groups {

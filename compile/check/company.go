@@ -145,7 +145,8 @@ func disturbed(r *Rule, e *Enclosure) {
 		for _, c := range s.Causes {
 			if at := c.Days.Next(e.Horizon.Today); c.Why == roster.Held && at >= 0 && !c.Hold.Cool {
 				e.Add(finding.Finding{Rule: &r.Rule, At: s.Origin, Source: r.Source, Write: "a day after that",
-					Text: s.Name + " is fixed on " + e.Horizon.Date(at).Words() + ", when they must be left alone: " + c.Hold.Why + ", " + c.Hold.End})
+					Text:  s.Name + " is fixed on " + e.Horizon.Date(at).Words() + ", when they must be left alone: " + c.Hold.Why + ", " + c.Hold.End,
+					First: []finding.First{{Text: "leave out " + s.Name + ": " + c.Hold.Why, Until: e.Horizon.Date(at) + 1}}})
 				break
 			}
 		}

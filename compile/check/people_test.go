@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"vivary/plan/finding"
+	"vivary/schema/civil"
 )
 
 // person is a keeper block with a number, and what they are trained in.
@@ -164,10 +165,10 @@ func TestLeftUntrained(t *testing.T) {
 		title, text string
 		want        string // severity and what is said, "" for nothing
 	}{
-		{"written, and nobody trained", lead + untrained + trip("lead", 5, 8, relief) + mother(brood), "error: nobody trained in breeding is there (relief stands in)"},
+		{"written, and nobody trained", lead + untrained + trip("lead", 5, 8, relief) + mother(brood), "error: nobody trained in breeding is there (Relief stands in)"},
 		{"written, and somebody trained", lead + trained + trip("lead", 5, 8, relief) + mother(brood), ""},
 		{"written, and nobody at all", lead + untrained + trip("lead", 5, 8) + mother(brood), "error: from Sat 5 Dec 2026 to Mon 7 Dec 2026 nobody trained in breeding is there"},
-		{"logged, and nobody trained", lead + untrained + trip("lead", 5, 8, relief) + mother("") + "2026-11-20 box born 12\n", "urgent: from Sat 5 Dec 2026 to Mon 7 Dec 2026 nobody trained in breeding is there (relief stands in)"},
+		{"logged, and nobody trained", lead + untrained + trip("lead", 5, 8, relief) + mother("") + "2026-11-20 box born 12\n", "urgent: from Sat 5 Dec 2026 to Mon 7 Dec 2026 nobody trained in breeding is there (Relief stands in)"},
 		{"logged, and a long way off", lead + untrained + trip("lead", 5, 35, relief) + mother("") + "2026-11-20 box born 12\n", "urgent: from Sat 5 Dec 2026 to "},
 		{"logged, and somebody trained", lead + trained + trip("lead", 5, 8, relief) + mother("") + "2026-11-20 box born 12\n", ""},
 		{"long before", lead + untrained + trip("lead", 40, 43, relief) + mother(""), ""},
@@ -192,6 +193,52 @@ func TestLeftUntrained(t *testing.T) {
 				t.Errorf("what was seen refuses:\n%s", printed(r, r.Findings))
 			}
 		})
+	}
+}
+
+// Before the absence the round asks whoever is there to see to it, on the last two weeks
+// only; in it, whoever stands in is told whom to ring; and no line outlasts its days.
+func TestLeftUntrainedStandsFirst(t *testing.T) {
+	lead, relief := person("lead", all), person("relief", "feeding")
+	r := compiled(t, lead+relief+trip("lead", 20, 24, `cover = "relief"`)+strings.Replace(nursery, "STATE", "", 1)+"2026-11-24 box born 12\n")
+	found := of(r, "left-untrained")
+	if len(found) != 1 || len(found[0].First) != 2 {
+		t.Fatal(printed(r, r.Findings))
+	}
+	for _, first := range found[0].First {
+		for on, want := range map[string]bool{"2026-12-05": false, "2026-12-06": true, "2026-12-19": true, "2026-12-20": false, "2026-12-23": false, "2026-12-24": false} {
+			if strings.HasPrefix(first.Text, "ring Lead: ") {
+				want = on == "2026-12-20" || on == "2026-12-23"
+			} else if !strings.HasPrefix(first.Text, "before leaving, see that somebody trained in breeding comes by from Sun 20 Dec to Wed 23 Dec") {
+				t.Error(first.Text)
+			}
+			if d, _ := civil.Parse(on); first.On(d) != want {
+				t.Errorf("%s on %s: %v", first.Text, on, first.On(d))
+			}
+		}
+	}
+}
+
+// Where whoever stands in may not give a logged brood and its mother water, or meals, it
+// is urgent; who is trained in feeding gives both through the hatch.
+func TestBroodUnserved(t *testing.T) {
+	for _, c := range []struct{ trained, want string }{{"", "urgent"}, {"hairs", "urgent"}, {"feeding", ""}, {"breeding", ""}} {
+		r := compiled(t, person("lead", all)+person("relief", c.trained)+trip("lead", 10, 24, relief)+strings.Replace(nursery, "STATE", "", 1)+"2026-11-20 box born 12\n")
+		found, got := of(r, "water-gap"), ""
+		if len(found) > 0 {
+			got = found[0].Severity.String()
+			if !strings.Contains(found[0].Write, `trained = "feeding" in keeper "relief"`) {
+				t.Error(found[0].Write)
+			}
+		}
+		if got != c.want || r.Refused() {
+			t.Errorf("trained in %q: %s\n%s", c.trained, got, printed(r, r.Findings))
+		}
+	}
+	// The plan itself writes both.
+	r := compiled(t, person("lead", all)+person("relief", "")+trip("lead", 10, 24, relief)+strings.Replace(nursery, "STATE", "  state  = \"with brood\"\n", 1))
+	if found := of(r, "left-untrained"); len(found) != 1 || found[0].Severity != finding.Error || !strings.Contains(printed(r, found), "without fresh water") {
+		t.Error(printed(r, r.Findings))
 	}
 }
 

@@ -117,12 +117,17 @@ func (f *few) write(c *Collection) string {
 func (c *Collection) names(keepers []string) string {
 	var out []string
 	for _, name := range keepers {
-		if k := c.Plan.Keeper(name); k != nil {
-			name = k.Shown()
-		}
-		out = append(out, name)
+		out = append(out, c.named(name))
 	}
 	return wording.And(out)
+}
+
+// named is a keeper as people know them.
+func (c *Collection) named(keeper string) string {
+	if k := c.Plan.Keeper(keeper); k != nil {
+		return k.Shown()
+	}
+	return keeper
 }
 
 // place makes of a place the key by which the proof says what has the same cause.

@@ -37,6 +37,10 @@ const (
 	helpless  = 1  // days: whoever may be left no longer is never left without training
 )
 
+// like reports whether what is needed is the same: a birth goes on as young with their
+// mother.
+func (n need) like(o need) bool { return n.plan == o.plan && slices.Equal(n.skills, o.skills) }
+
 // leftUntrained finds days of absences on which nobody who is trained comes to animals
 // that must not be without. An error is what the plan says of both; what the log or
 // time brought is urgent.
@@ -52,7 +56,7 @@ func leftUntrained(r *Rule, e *Enclosure) {
 			from, last := -1, 0
 			for i := max(run.From, e.Horizon.Today); i < run.To; i++ {
 				n, ok := e.needs(i)
-				if !ok || e.attended(x, n, i) || from >= 0 && n.why != first.why {
+				if !ok || e.attended(x, n, i) || from >= 0 && !n.like(first) {
 					continue
 				}
 				if from < 0 {
@@ -82,8 +86,9 @@ func (e *Enclosure) leftAlone(r *Rule, first *plan.Away, x *roster.Entry, n need
 	f := finding.Finding{Rule: &r.Rule, At: a.At, Source: r.Source, Write: e.whoCould(x, n, from),
 		Text: e.Plan.Name.V + ": " + n.why + ", and " + on + " nobody trained in " + wording.Or(n.skills) + " is there"}
 	if who, there := e.Roster.Doer(x, from); there {
-		f.Text += " (" + who + " stands in)"
+		f.Text += " (" + e.named(who) + " stands in)"
 	}
+	f.First = e.first(a, x, n, from, last)
 	if n.also.At.Written() {
 		f.Also = []finding.Related{n.also}
 	}
@@ -91,6 +96,32 @@ func (e *Enclosure) leftAlone(r *Rule, first *plan.Away, x *roster.Entry, n need
 		f.Severity, f.Once, f.Strict = finding.Error, "away "+place(a.At), 1
 	}
 	e.Add(f)
+}
+
+// first is what the rounds say: on the last days before, to who is still there and can
+// see to it; and then to who stands in, who can only ring.
+func (e *Enclosure) first(away *plan.Away, x *roster.Entry, n need, from, last int) []finding.First {
+	begins, ends := e.Horizon.Date(from), e.Horizon.Date(last)+1
+	who := "somebody trained in " + wording.Or(n.skills)
+	out := []finding.First{{From: begins, Until: ends, Text: "ring " + e.named(e.rings(x, n, from)) + ": " + who + " must come by"}}
+	if from > e.Horizon.Today && !away.Logged {
+		on := "on " + begins.Short()
+		if ends > begins+1 {
+			on = "from " + begins.Short() + " to " + (ends - 1).Short()
+		}
+		out = append(out, finding.First{From: begins - roster.PressedFor, Until: begins, Text: "before leaving, see that " + who + " comes by " + on + ": " + n.why})
+	}
+	return out
+}
+
+// rings is whom a stand-in rings: somebody who is trained, else whose enclosure it is.
+func (e *Enclosure) rings(x *roster.Entry, n need, i int) string {
+	for _, k := range e.Collection.Plan.Keepers {
+		if who, _ := e.Roster.Doer(x, i); k.Name.V != who && e.able(k.Name.V, n) && (k.Name.V == x.Keeper || e.Roster.People.There(k.Name.V, i)) {
+			return k.Name.V
+		}
+	}
+	return x.Keeper
 }
 
 // whose returns an entry of the enclosure that is a keeper's own, or nil.
@@ -136,7 +167,7 @@ func (e *Enclosure) whoCould(x *roster.Entry, n need, i int) string {
 // needs says why the animals must not be left on day i without somebody who is trained.
 func (e *Enclosure) needs(i int) (need, bool) {
 	if h := e.Roster.Undisturbed(e.Life, i); h != nil {
-		return need{stateWhy(h), forBroods, h.Planned(e.Life), finding.Related{At: h.At, Text: h.Why}}, true
+		return need{because(h), forBroods, h.Planned(e.Life), finding.Related{At: h.At, Text: h.Why}}, true
 	}
 	on := e.Horizon.Date(i)
 	for _, g := range e.Life.Groups {
@@ -156,13 +187,8 @@ func (e *Enclosure) needs(i int) (need, bool) {
 	return need{}, false
 }
 
-// stateWhy names the state of a hold and what it comes from, each word once.
-func stateWhy(h *life.Hold) string {
-	if h.Why == "" || strings.HasPrefix(h.Why, h.State.Is) {
-		return cmp.Or(h.Why, h.State.Is)
-	}
-	return h.State.Is + ", " + h.Why
-}
+// because is why a hold stands, as a round says it.
+func because(h *life.Hold) string { return cmp.Or(h.Why, h.State.Is) }
 
 func (e *Enclosure) newOrIll(g *life.Group, on civil.Date) (need, bool) {
 	if a := g.Animals.Arrived; !g.Logged && a.Set() && a.V <= on && on < a.V+newcomer {
@@ -175,7 +201,7 @@ func (e *Enclosure) newOrIll(g *life.Group, on civil.Date) (need, bool) {
 			until = min(until, max(h.From, e.Today)+ailingFor)
 		}
 		if h.From <= on && on < until && slices.ContainsFunc(ailing, func(s *schema.State) bool { return h.State != nil && s.Name == h.State.Name }) {
-			return need{stateWhy(h), forCare, h.Planned(e.Life), finding.Related{At: h.At, Text: h.Why}}, true
+			return need{because(h), forCare, h.Planned(e.Life), finding.Related{At: h.At, Text: h.Why}}, true
 		}
 	}
 	return need{}, false

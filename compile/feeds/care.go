@@ -63,18 +63,14 @@ func (s *selection) perCare(feed *ical.Feed, last *ical.Memory) {
 // pressing makes entries of what is urgent, at the time of a round.
 func (s *selection) pressing(feed *ical.Feed, r *plan.Round) {
 	for _, l := range s.lives {
-		said := s.r.Roster.Pressing[l]
-		if len(said) == 0 {
-			continue
-		}
-		days := rounds.PressedOn(s.r.Roster, l, s.byRound[r])
-		for i := days.Next(0); i >= 0 && i < s.until(); i = days.Next(i + 1) {
-			for k, text := range said {
+		for k, first := range s.r.Roster.Pressing[l] {
+			days := rounds.PressedOn(s.r.Roster, l, s.byRound[r], first)
+			for i := days.Next(0); i >= 0 && i < s.until(); i = days.Next(i + 1) {
 				date := s.r.Horizon.Date(i)
 				feed.Entries = append(feed.Entries, ical.Entry{
 					UID:  s.uid("pressing", identity.Enclosure(l.Plan), identity.Round(r), date.String(), part(k)),
 					Date: date, At: r.Clock.V, Minutes: rounds.Pressed, Remind: s.remind(),
-					Summary: "FIRST: " + text + ": " + rounds.Brief(l), Categories: []string{schema.KindOther.Name}})
+					Summary: "FIRST: " + first.Text + ": " + rounds.Brief(l), Categories: []string{schema.KindOther.Name}})
 			}
 		}
 	}

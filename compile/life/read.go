@@ -192,7 +192,7 @@ func (t *track) stage() Stretch { return t.Stages[len(t.Stages)-1] }
 func (r *reader) line(e *plan.Event) {
 	switch {
 	case e.Date > r.today:
-		r.found.Add(finding.Finding{Rule: ruleFuture, At: e.At,
+		r.found.Add(finding.Finding{Rule: RuleFuture, At: e.At,
 			Text:  e.Date.Words() + " is after today, " + r.today.Words(),
 			Write: "the day on which it was seen"})
 	case e.Word.Subject == schema.OfCare:

@@ -11,7 +11,7 @@ import (
 // carried for 7 to 18 months and does not moult once it is adult, and about "spider", of
 // another species, in the enclosure "other".
 var Rules = []*finding.Rule{
-	ruleFuture, ruleOrder, ruleEarly, ruleTerm, ruleGone, ruleAdult, ruleNowhere,
+	RuleFuture, ruleOrder, ruleEarly, ruleTerm, ruleGone, ruleAdult, ruleNowhere,
 	ruleNumber, ruleWeight, ruleCare, ruleQuarantine, ruleNoTerm, ruleLate, ruleMixed, ruleNow, ruleOpen, ruleEarlyMeal,
 }
 
@@ -21,7 +21,7 @@ var Rules = []*finding.Rule{
 var Examples embed.FS
 
 var (
-	ruleFuture = &finding.Rule{ID: "log-future", Severity: finding.Urgent, Slip: true, Silence: finding.ByReason,
+	RuleFuture = &finding.Rule{ID: "log-future", Severity: finding.Urgent, Slip: true, Silence: finding.ByReason,
 		Title:   "A line of the log is of a day that has not come.",
 		Why:     "The log is what was seen. A moult of next month would stop meals for nothing, or not stop those that it should.",
 		Source:  "the design of this program",

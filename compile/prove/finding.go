@@ -156,16 +156,20 @@ func (b *breach) holds(h *life.Hold) {
 func (b *breach) severity() finding.Severity {
 	last, ends := b.ends()
 	switch {
+	case b.unserved():
+		return finding.Urgent
 	case b.skipped || b.seen():
 		return finding.Caution
 	case ends:
 		return b.ending(last)
-	case b.unfit != nil && b.unfit.Hold != nil && !b.unfit.Hold.Planned(b.Life):
+	case b.untrained():
 		return finding.Caution // of who must not be disturbed, package check speaks
 	case b.untouched():
 		return finding.Caution
 	case b.Times == 0 || b.tooRare():
 		return finding.Error
+	case b.keepers && b.away.Open && b.Need.Severity.V == "caution":
+		return finding.Advice // what waits for somebody of whom it is not known when they are back
 	case b.excuses(b.Breach) || b.Need.Severity.V == "caution":
 		return finding.Caution
 	}
@@ -177,6 +181,17 @@ func (b *breach) severity() finding.Severity {
 // of them is asked in the round. Food and water are another matter.
 func (b *breach) untouched() bool {
 	return b.Name == schema.NeedCleaning && b.excuses(b.Breach) && slices.ContainsFunc(b.held, func(h *life.Hold) bool { return h.From == 0 })
+}
+
+// untrained reports whether whoever is there may not do it since the log brought animals
+// that only somebody who is trained may disturb.
+func (b *breach) untrained() bool {
+	return b.unfit != nil && b.unfit.Hold != nil && !b.unfit.Hold.Planned(b.Life)
+}
+
+// unserved reports whether for that reason a mother has no water, or her young no meal.
+func (b *breach) unserved() bool {
+	return b.untrained() && (b.Name == schema.NeedWater || b.Name == schema.NeedFood && b.Group.Logged && b.Stage == "young")
 }
 
 // seen reports whether a hold of the log has a part in the breach.
@@ -199,6 +214,8 @@ func (b *breach) finding() finding.Finding {
 	f := finding.Finding{Rule: byNeed[b.Name], In: b.Life.Plan.Whole, Text: b.text(), Limit: b.limits(), Source: b.source(), Also: b.also()}
 	f.At, f.Write, f.Once = b.mend()
 	f.Strict = min(b.Limit.Days, b.apart())
+	f.Told = b.untrained() // left-untrained says who must come
+	f.First = b.first()
 	return f
 }
 
@@ -221,6 +238,34 @@ func (b *breach) text() string {
 		text += ", and on some of these days it is held"
 	}
 	return text
+}
+
+// first is what rounds say of a breach while it is to come: what is due, and by when.
+func (b *breach) first() []finding.First {
+	h := b.s.Horizon
+	if a := b.away; a != nil && a.Logged {
+		return []finding.First{{Text: "somebody who may do it must come: " + shown(b.s.Plan, a.Name.V) + " is away", Until: a.To.V}}
+	}
+	by := h.Date(min(max(b.Breach.From, 0)+b.Limit.Days, h.Days-1)).Short()
+	text := b.Name.Noun + " must come by " + by
+	if b.Name.PerMeal {
+		text = "take out what is left of the meal of " + h.Date(max(b.Breach.From, 0)).Short() + " by " + by
+	}
+	if b.away != nil {
+		text += ", while " + shown(b.s.Plan, b.away.Name.V) + " is away"
+	}
+	out := finding.First{Text: text}
+	if b.Breach.To < h.Days {
+		out.Until = h.Date(b.Breach.To)
+	}
+	return []finding.First{out}
+}
+
+func shown(c *plan.Collection, keeper string) string {
+	if k := c.Keeper(keeper); k != nil {
+		return k.Shown()
+	}
+	return keeper
 }
 
 // limits names the very limit that decided.
@@ -276,6 +321,10 @@ func (b *breach) also() []finding.Related {
 		a := b.away
 		text := a.Name.V + " is away from " + a.From.V.Words() + " to " + a.To.V.Words() + ", covered by "
 		switch {
+		case a.Open:
+			text = a.Name.V + " is away since " + a.From.V.Words() + ", and when they are back is not known"
+		case a.Logged:
+			text = a.Name.V + " was away from " + a.From.V.Words() + " to " + a.To.V.Words()
 		case !a.Cover.Set():
 			text += "nobody"
 		case b.unfit != nil:
@@ -307,8 +356,12 @@ func (p *Proof) missed(s *roster.Roster) (finding.Finding, finding.Severity) {
 	f := finding.Finding{Rule: RuleMissed, At: p.care(), In: p.Life.Plan.Whole, Limit: b.limits(), Source: b.source(), Also: b.also(),
 		Text:  p.subject() + ": " + wording.Days(p.length(p.Missed)) + " without " + p.Name.Noun + ", from " + h.Date(p.Missed.From).Words() + " to " + until.Words(),
 		Write: "do it now, look closely at the animals, and log " + p.done() + "; else it comes first in the round of " + until.Short(), Once: "missed " + place(p.Life.Plan.Whole)}
+	f.First = []finding.First{{Text: p.Name.Noun + " now, it is overdue: look closely at the animals; log " + p.done()}}
 	if p.Missed.To >= h.Days {
 		f.Write = "do it now, look closely at the animals, and log " + p.done() + ": it does not come up any more"
+	}
+	if p.Name.PerMeal {
+		f.First[0].Text = "take out what is left of the last meal, it is overdue; look closely at the animals"
 	}
 	if b.away != nil {
 		f.At, f.Once = b.away.At, "missed "+place(b.away.At)
@@ -316,8 +369,11 @@ func (p *Proof) missed(s *roster.Roster) (finding.Finding, finding.Severity) {
 	if p.Missed.From < 0 {
 		f.Text = p.subject() + ": more than " + wording.Days(horizon.Past) + " without " + p.Name.Noun
 	}
-	if p.Need.Severity.V == "caution" && !b.tooRare() {
+	switch {
+	case p.Need.Severity.V == "caution" && !b.tooRare():
 		return f, finding.Caution
+	case b.away != nil && b.away.Logged && p.length(p.Missed) <= p.Unattended:
+		return f, finding.Caution // so long they bear it alone with a dish that was full
 	}
 	return f, finding.Urgent
 }

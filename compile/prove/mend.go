@@ -116,6 +116,10 @@ func (b *breach) mendAway() (at source.Place, write, once string) {
 	}
 	visits, back := weekdays(b.apart(), from, a.To.V), eve+civil.Date(b.Limit.Days)
 	switch {
+	case a.Logged:
+		at, write = a.At, "somebody who comes, and may do it; in the log, keeper "+a.Name.V+" back on the return"
+	case b.unfit != nil && b.unfit.Hold != nil && a.Cover.Set():
+		at, write = a.At, "somebody trained in breeding on those days; or trained = \"feeding\" in keeper \""+a.Cover.V+"\", once they are: then water and killed prey go through the hatch"
 	case b.unfit != nil:
 		at, write = a.At, "somebody who is trained for it, on those days"
 	case b.keepers && back > a.From.V:

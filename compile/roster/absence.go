@@ -67,8 +67,7 @@ func (b *builder) last(e *Entry, d *Duty, r *Run, i int) {
 	for to >= 0 && !b.rounds.on(e.Round, to) {
 		to = d.before(to - 1)
 	}
-	if to >= 0 {
-		away := r.block(max(to, r.From))
+	if away := r.block(max(to, r.From)); to >= 0 && !(away.Logged && to < r.From) {
 		b.put(e, Cause{Why: Leaving, Away: away, At: away.At}, to)
 	}
 }
@@ -117,7 +116,7 @@ func (b *builder) around(e *Entry, r *Run) {
 	d := b.People.Of(e.Keeper)
 	first, last := r.Blocks[0], r.block(r.To-1)
 	b.put(e, Cause{Why: Return, Away: last, At: last.At}, b.ownRound(e, d, r.To, 1))
-	if e.Kind.Needs != nil {
+	if e.Kind.Needs != nil && !first.Logged {
 		b.put(e, Cause{Why: Leaving, Away: first, At: first.At}, b.ownRound(e, d, r.From-1, -1))
 	}
 }
@@ -188,6 +187,9 @@ func (b *builder) beforeLeaving(e *Entry, d *Duty, r *Run, after, least int) int
 		return !e.Meal.Killed.V && k >= r.From && k < r.To && !d.Visits.Has(k)
 	}
 	away := r.Blocks[0]
+	if away.Logged {
+		return last
+	}
 	for i := max(0, r.From-after); i < r.From; i++ {
 		if !e.Days.Has(i) || !stays(i) {
 			continue

@@ -16,11 +16,13 @@ type Leave struct {
 	// For says whom it is for: the one who is away, the one who stands in, or
 	// everybody, "". Away is who is away.
 	For, Away string
+	// Sudden says that the log alone tells of it.
+	Sudden bool
 }
 
 // Leaves returns what absences mean: getting ready on the last day before, the days
-// away, and the return, for the keeper; standing in and handing back for whoever
-// covers. It is one set for a run of days away, however many blocks make it.
+// away, and the return, for the keeper; the day before, the first visit and handing back
+// for whoever covers. It is one set for a run of days away, however many blocks make it.
 func (s *Shared) Leaves() []Leave {
 	var out []Leave
 	for _, d := range s.People.Duties() {
@@ -32,22 +34,27 @@ func (s *Shared) Leaves() []Leave {
 }
 
 func (s *Shared) leaves(d *Duty, r *Run) []Leave {
+	if r.sudden() {
+		return s.suddenLeaves(d, r)
+	}
 	keeper := shown(s.Plan, d.Keeper)
-	id := first(s.Plan, d.Keeper) + "/" + r.Begun.String()
+	id := had(s.Plan, d.Keeper) + "/" + r.Begun.String()
 	until := r.Ends.Short()
 	away := Leave{Away: d.Keeper, Name: id + "/away", Title: keeper + " is away", From: r.Begun, Days: int(r.Ends - r.Begun)}
 	ready := []string{"Fill every dish", "Check every lid, lock and thermostat"}
 	back := []string{"Count the animals and look at every lid", "Read the lowest and the highest temperatures", "Write down what was seen"}
 	var out []Leave
 	for k, name := range r.covers() {
-		cover, suffix := shown(s.Plan, name), ""
+		cover, suffix, first := shown(s.Plan, name), "", s.visit(d, r, name)
 		if k > 0 {
-			suffix = "/" + first(s.Plan, name)
+			suffix = "/" + had(s.Plan, name)
 		}
 		away.Lines = append(away.Lines, cover+" stands in until "+r.until(name).Short())
 		back = append([]string{"Tell " + cover + " that you are back"}, back...)
 		out = append(out,
-			Leave{Away: d.Keeper, Name: id + "/stand-in" + suffix, Title: "You stand in for " + keeper, From: r.since(name), Days: 1, For: name,
+			Leave{Away: d.Keeper, Name: id + "/stand-in-eve" + suffix, Title: "You stand in for " + keeper + " from " + first.Short(), From: r.since(name) - 1, Days: 1, For: name,
+				Lines: []string{"Have keys, portions and numbers at hand", "Ask now what is not clear"}},
+			Leave{Away: d.Keeper, Name: id + "/stand-in" + suffix, Title: "You stand in for " + keeper, From: first, Days: 1, For: name,
 				Lines: []string{"Do what each round says, and no more", "Lift no animal; open no lid that need not be opened", "Write down what looks wrong, and ring"}},
 			Leave{Away: d.Keeper, Name: id + "/handed-back" + suffix, Title: "Handed back to " + keeper, From: r.until(name), Days: 1, For: name,
 				Lines: []string{keeper + " does the rounds again from today"}})
@@ -58,9 +65,12 @@ func (s *Shared) leaves(d *Duty, r *Run) []Leave {
 		ready = append(ready, "Lay out the portions and label them with their dates", "Leave the numbers of a mentor and a veterinarian")
 		back = append(back[:len(back)-3:len(back)-3], append([]string{"Read the notes"}, back[len(back)-3:]...)...)
 	}
-	return append(out, away,
-		Leave{Away: d.Keeper, Name: id + "/ready", Title: "Get ready to leave tomorrow", Lines: ready, From: r.Begun - 1, Days: 1, For: d.Keeper},
-		Leave{Away: d.Keeper, Name: id + "/return", Title: "Back today", Lines: back, From: r.Ends, Days: 1, For: d.Keeper})
+	out = append(out, away,
+		Leave{Away: d.Keeper, Name: id + "/ready", Title: "Get ready to leave tomorrow", Lines: ready, From: r.Begun - 1, Days: 1, For: d.Keeper})
+	if r.open() {
+		return out
+	}
+	return append(out, Leave{Away: d.Keeper, Name: id + "/return", Title: "Back today", Lines: back, From: r.Ends, Days: 1, For: d.Keeper})
 }
 
 // covers are those who stand in during a run, by the first day on which they do.
@@ -74,6 +84,19 @@ func (r *Run) covers() []string {
 		}
 	}
 	return out
+}
+
+// visit is the first day of a run on which somebody comes.
+func (s *Shared) visit(d *Duty, r *Run, cover string) civil.Date {
+	since := r.since(cover)
+	for _, x := range d.stands {
+		if i, ok := s.Horizon.Index(since); ok && x.keeper == cover {
+			if i = x.days.Next(i); i >= 0 && i < r.To {
+				return s.Horizon.Date(i)
+			}
+		}
+	}
+	return since
 }
 
 // since and until are the first day on which somebody stands in, and the day on which
@@ -97,8 +120,8 @@ func (r *Run) until(cover string) civil.Date {
 	return last
 }
 
-// first is the name that a keeper had first.
-func first(c *plan.Collection, keeper string) string {
+// had is the name that a keeper had first.
+func had(c *plan.Collection, keeper string) string {
 	if k := c.Keeper(keeper); k != nil {
 		return identity.Keeper(k)
 	}

@@ -2,6 +2,7 @@ package roster_test
 
 import (
 	"fmt"
+	"maps"
 	"strings"
 	"testing"
 
@@ -41,12 +42,18 @@ Sat 17 Jul, 1 days, for lead as lead/2027-07-10/return: Back today
   Write down what was seen`},
 		// The sitter has the first week and the last, and the friend the week between.
 		{"several covers in a run", staff + away("lead", "10 Jul", "17 Jul", `cover = "sitter"`) + away("lead", "17 Jul", "24 Jul", `cover = "friend"`) + away("lead", "24 Jul", "31 Jul", `cover = "sitter"`), `
+Fri 9 Jul, 1 days, for sitter as lead/2027-07-10/stand-in-eve: You stand in for Lead from Sat 10 Jul
+  Have keys, portions and numbers at hand
+  Ask now what is not clear
 Sat 10 Jul, 1 days, for sitter as lead/2027-07-10/stand-in: You stand in for Lead
   Do what each round says, and no more
   Lift no animal; open no lid that need not be opened
   Write down what looks wrong, and ring
 Sat 31 Jul, 1 days, for sitter as lead/2027-07-10/handed-back: Handed back to Lead
   Lead does the rounds again from today
+Fri 16 Jul, 1 days, for friend as lead/2027-07-10/stand-in-eve/friend: You stand in for Lead from Sat 17 Jul
+  Have keys, portions and numbers at hand
+  Ask now what is not clear
 Sat 17 Jul, 1 days, for friend as lead/2027-07-10/stand-in/friend: You stand in for Lead
   Do what each round says, and no more
   Lift no animal; open no lid that need not be opened
@@ -119,6 +126,22 @@ func TestLeavesKeepTheirNames(t *testing.T) {
 	}
 	if was, is := named(staff, "lead", "friend"), named(kim, "kim", "sam"); was != is {
 		t.Errorf("renamed:\n%s\nwere\n%s", is, was)
+	}
+}
+
+// TestStandInIsTold: who comes on visits is told on the day before the absence, while the
+// keeper can still be asked, and on the first visit; not on a day without one.
+func TestStandInIsTold(t *testing.T) {
+	r := compiled(t, house(staff, away("lead", "10 Jul", "17 Jul", "cover = \"sitter\"\n  visits = [\"tue\", \"fri\"]"), water(`every = "day"`)), "", on("1 Jul"))
+	got := map[string]string{}
+	for _, l := range r.Roster.Leaves() {
+		if l.For == "sitter" {
+			got[short(l.From)] = l.Title
+		}
+	}
+	want := map[string]string{"Fri 9 Jul": "You stand in for Lead from Tue 13 Jul", "Tue 13 Jul": "You stand in for Lead", "Sat 17 Jul": "Handed back to Lead"}
+	if !maps.Equal(got, want) {
+		t.Errorf("%v\nwant %v", got, want)
 	}
 }
 

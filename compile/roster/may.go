@@ -28,8 +28,11 @@ type Access struct {
 	Few  bool
 }
 
-// Does reports whether they may do a kind of care.
-func (a *Access) Does(k *schema.CareKind) bool { return a.Manner <= asks[k.Row] }
+// Does reports whether they may do a kind of care. Who is let no further than the hatch
+// by a state gives the meals that states leave, killed.
+func (a *Access) Does(k *schema.CareKind) bool {
+	return a.Manner <= asks[k.Row] || k.Row == schema.RowLive && a.Hold != nil && a.Manner == schema.Hatch
+}
 
 // asks is the most restricted manner in which a row of care can be done at all. What
 // is not named has to be done as usual.
@@ -43,7 +46,8 @@ var asks = [schema.Rows]schema.Manner{
 // One's own keeper does all of it; whether they are trained for a species is a rule
 // about the plan. Who stands in gives live prey only where they are trained to feed it,
 // and opens neither a species whose venom is a danger to life nor one that must not be
-// disturbed without being trained for it. Where a round takes more people than are
+// disturbed without being trained for it: of the latter, who is trained in feeding gives
+// water and killed prey through the hatch, and anybody else looks from outside. Where a round takes more people than are
 // there and trained, nobody enters alone: such venom stays shut, and others have their
 // water through the hatch.
 func (s *Shared) May(e *Entry, i int) Access {
@@ -55,7 +59,11 @@ func (s *Shared) May(e *Entry, i int) Access {
 	if who != e.Keeper {
 		a.Live = s.trained(who, schema.SkillFeeding)
 		a.Lacks, a.Hold = s.lacks(who, e.Life, i)
-		if a.Lacks != "" {
+		switch {
+		case a.Lacks == "":
+		case a.Hold != nil && a.Live:
+			a.Manner, a.Live = schema.Hatch, false
+		default:
 			a.Manner = schema.Outside
 		}
 	}

@@ -204,7 +204,8 @@ func TestTeamDayByDay(t *testing.T) {
 	}
 }
 
-// A stand-in who is not trained opens no box with a brood, and one who is does.
+// A stand-in who is not trained opens no box with a brood, one who is trained in feeding
+// no more of it than the hatch, and one who is trained in breeding does.
 func TestBroodAndStandIn(t *testing.T) {
 	brood := strings.Replace(ash(`care "water" { every = "day" }; care "look" { every = "day" }`), "stage = \"juvenile\"", "stage = \"adult\"\n    state = \"with brood\"", 1)
 	brood = strings.Replace(brood, "count = 2", "count = \"0.1\"", 1)
@@ -217,10 +218,14 @@ func TestBroodAndStandIn(t *testing.T) {
 		if a.Lacks != c.lacks || (a.Hold != nil) != (c.lacks != "") {
 			t.Errorf("%s: %+v", c.cover, a)
 		}
-		if water.Days.Has(i) != (c.lacks == "") || !look.Days.Has(i) {
+		hatch := c.cover == "friend"
+		if water.Days.Has(i) != (c.lacks == "" || hatch) || !look.Days.Has(i) {
 			t.Errorf("%s: water %v, look %v", c.cover, water.Days.Has(i), look.Days.Has(i))
 		}
-		if c.lacks == "" {
+		if hatch && (a.Manner != schema.Hatch || a.Live || !a.Does(schema.KindFeed) || a.Does(schema.KindSpotClean)) {
+			t.Errorf("%s: %+v", c.cover, a)
+		}
+		if c.lacks == "" || hatch {
 			continue
 		}
 		if cause := water.Cause(roster.Untrained, i); cause == nil || cause.Away == nil || cause.Hold == nil {

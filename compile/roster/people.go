@@ -58,18 +58,26 @@ func people(c *plan.Collection, h horizon.Horizon) (*People, []finding.Finding) 
 			blocks[a.Name.V] = append(blocks[a.Name.V], a)
 		}
 	}
+	var found finding.List
+	logged := sudden(c, h, &found)
+	for _, a := range logged {
+		blocks[a.Name.V] = append(blocks[a.Name.V], a)
+	}
 	for name, all := range blocks {
+		slices.SortStableFunc(all, func(a, b *plan.Away) int { return cmp.Compare(a.From.V, b.From.V) })
 		p.duty[name] = away(name, all, h)
 		p.all = append(p.all, p.duty[name])
 	}
 	slices.SortFunc(p.all, func(a, b *Duty) int { return cmp.Compare(a.Keeper, b.Keeper) })
-	var found finding.List
 	for _, d := range p.all {
 		for _, a := range blocks[d.Keeper] {
 			d.cover(p, a, h, &found)
 		}
 	}
 	p.between(c, h)
+	for _, a := range logged {
+		p.inPlace(c, a, h)
+	}
 	return p, found.All
 }
 

@@ -128,7 +128,7 @@ type Roster struct {
 	// Pressing is what is urgent in an enclosure and no question of the log asks, each in
 	// the words of a round: it stands first in every round that passes, from today on for
 	// so many days as PressedFor. It is known once all is judged.
-	Pressing map[*life.Enclosure][]string
+	Pressing map[*life.Enclosure][]finding.First
 }
 
 // PressedFor is for how many days what is urgent stands first in the rounds of a calendar:

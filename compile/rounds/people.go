@@ -89,6 +89,8 @@ func (g *gatherer) spans(h Hold, days horizon.Days) {
 func access(s *roster.Roster, x *roster.Entry, i int) note {
 	a := s.May(x, i)
 	switch {
+	case a.Lacks != "" && a.Manner == schema.Hatch:
+		return note{text: "nothing but through the hatch (" + a.Hold.State.Is + ring(s, x, i) + ")"}
 	case a.Lacks != "":
 		why := "locked"
 		if a.Hold != nil {

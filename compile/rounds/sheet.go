@@ -76,3 +76,15 @@ func (h *held) append(dst []byte, r *Round, places []int32) []byte {
 	}
 	return append(append(dst, ": "...), h.text...)
 }
+
+// Passes reports whether the round passes an enclosure on that day.
+func (s *Sheet) Passes(enclosure string) bool {
+	for _, d := range s.Due {
+		for _, t := range d.Stops {
+			if t.Place.Name == enclosure {
+				return true
+			}
+		}
+	}
+	return false
+}

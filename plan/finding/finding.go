@@ -11,6 +11,7 @@ import (
 	"strconv"
 
 	"vivary/plan/source"
+	"vivary/schema/civil"
 )
 
 // Severity says how bad a finding is. Higher is worse.
@@ -84,7 +85,22 @@ type Finding struct {
 	// Strict orders findings of one cause: the lowest is the one whose fix mends the others
 	// too. 0 is no order.
 	Strict int
+	// First is what of it stands first in the rounds of its enclosure while it is urgent;
+	// none for what the rule says of all its findings.
+	First []First
+	// Told says that another finding, of the same cause, stands first in its place.
+	Told bool
 }
+
+// First is a line that stands first in the rounds that pass an enclosure: what to do,
+// from a day on and before another, which are 0 where there is no such bound.
+type First struct {
+	Text        string
+	From, Until civil.Date
+}
+
+// On reports whether the line stands on a day.
+func (f First) On(day civil.Date) bool { return f.From <= day && (f.Until == 0 || day < f.Until) }
 
 // Related is another place that belongs to a finding.
 type Related struct {
