@@ -16,7 +16,7 @@ import (
 // Everything else waits for the keeper: it is done before leaving where a need
 // depends on it, and on the return.
 func (b *builder) absences(e *Entry) {
-	e.Shut = b.shut(e)
+	b.shut(e)
 	unfit := b.unfit(e)
 	var planned horizon.Days
 	if unfit != nil {

@@ -31,8 +31,11 @@ type Access struct {
 // Does reports whether they may do a kind of care. Who is let no further than the hatch
 // by a state gives the meals that states leave, killed.
 func (a *Access) Does(k *schema.CareKind) bool {
-	return a.Manner <= asks[k.Row] || k.Row == schema.RowLive && a.Hold != nil && a.Manner == schema.Hatch
+	return a.Manner <= asks[k.Row] || k.Row == schema.RowLive && a.byHatch()
 }
+
+// byHatch reports whether a state lets them do what goes through the hatch, and no more.
+func (a *Access) byHatch() bool { return a.Hold != nil && a.Manner == schema.Hatch && !a.Few }
 
 // asks is the most restricted manner in which a row of care can be done at all. What
 // is not named has to be done as usual.
@@ -235,17 +238,21 @@ func (s *Shared) Opens(e *Entry, i int) int {
 	return i
 }
 
-// shut returns the days on which whoever does an entry may not open its enclosure, or
-// nil for none.
-func (b *builder) shut(e *Entry) horizon.Days {
-	var out horizon.Days
+// shut notes the days on which whoever does an entry may not open its enclosure, or only
+// the hatch.
+func (b *builder) shut(e *Entry) {
 	add := func(i int) {
-		if a := b.May(e, i); a.Manner > schema.AsUsual {
-			if out == nil {
-				out = b.days()
-			}
-			out.Add(i)
+		a, days := b.May(e, i), &e.Shut
+		if a.Manner == schema.AsUsual {
+			return
 		}
+		if a.byHatch() {
+			days = &e.Hatch
+		}
+		if *days == nil {
+			*days = b.days()
+		}
+		(*days).Add(i)
 	}
 	if e.Round.People.Or(1) > 1 {
 		for i := b.Horizon.Today; i < b.Horizon.Days; i++ {
@@ -256,7 +263,6 @@ func (b *builder) shut(e *Entry) horizon.Days {
 			add(i)
 		}
 	}
-	return out
 }
 
 // forced reports whether an entry is a meal that the plan has live, whoever gives it.
@@ -270,15 +276,18 @@ func (b *builder) fit(e *Entry, i int) bool {
 
 // unfit returns the days on which whoever does an entry may not do it, or nil for none.
 func (b *builder) unfit(e *Entry) horizon.Days {
-	look := e.Shut
-	if d := b.People.Of(e.Keeper); d != nil && e.forced() {
-		look = d.Visits.Clone()
-		if e.Shut != nil {
-			look.Union(e.Shut)
-		}
-	}
-	if look == nil {
+	d := b.People.Of(e.Keeper)
+	if e.Shut == nil && e.Hatch == nil && (d == nil || !e.forced()) {
 		return nil
+	}
+	look := b.days()
+	if d != nil && e.forced() {
+		look.Union(d.Visits)
+	}
+	for _, days := range []horizon.Days{e.Shut, e.Hatch} {
+		if days != nil {
+			look.Union(days)
+		}
 	}
 	var out horizon.Days
 	for i := look.Next(b.Horizon.Today); i >= 0; i = look.Next(i + 1) {

@@ -225,6 +225,9 @@ func TestBroodAndStandIn(t *testing.T) {
 		if hatch && (a.Manner != schema.Hatch || a.Live || !a.Does(schema.KindFeed) || a.Does(schema.KindSpotClean)) {
 			t.Errorf("%s: %+v", c.cover, a)
 		}
+		if hatch && (water.Shut != nil || !water.Hatch.Has(i)) {
+			t.Errorf("%s: the box counts as shut, though water goes in", c.cover)
+		}
 		if c.lacks == "" || hatch {
 			continue
 		}

@@ -47,8 +47,9 @@ type Entry struct {
 	Manners []Manner
 
 	// Shut are the days from today on on which whoever does it may not open the enclosure,
-	// or nil for none: what is done from outside stands. May says why.
-	Shut horizon.Days
+	// or nil for none: what is done from outside stands. Hatch are those on which a state
+	// lets them do no more than what goes through the hatch. May says why.
+	Shut, Hatch horizon.Days
 
 	Task    string // what to do, as a line of a round begins
 	Own     bool   // the task is in the keeper's own words

@@ -29,7 +29,7 @@ func (g *gatherer) allowed(picks []roster.Pick, at map[*life.Enclosure]int) {
 	var order []key
 	for _, p := range picks {
 		x := p.Entry
-		if x.Shut == nil && x.Round.People.Or(1) < 2 {
+		if x.Shut == nil && x.Hatch == nil && x.Round.People.Or(1) < 2 {
 			continue
 		}
 		for i := p.Days.Next(g.roster.Horizon.Today); i >= 0; i = p.Days.Next(i + 1) {
