@@ -49,7 +49,7 @@ func count(r *compile.Result, p *prove.Proof) (result, alone) {
 		return from < 0 || leftOutSince(r, p, from) || from == since && p.Group != nil && p.Group.Logged
 	}
 	w.waits = func(d int) bool {
-		return waits(r, p, r.Horizon.Date(d)) && !(first > 0 && d >= since && d <= since+first)
+		return (waits(r, p, r.Horizon.Date(d)) || thinned(r, p, met, d)) && !(first > 0 && d >= since && d <= since+first)
 	}
 	w.pauses = func(d int) bool {
 		on := r.Horizon.Date(d)

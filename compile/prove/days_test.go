@@ -95,7 +95,30 @@ func anyState(rng *rand.Rand) *schema.State {
 			s.May[r].Manner = schema.Held
 		}
 	}
+	if rng.IntN(2) == 0 {
+		s.May[schema.RowKilled].Every = 2 + rng.IntN(8)
+	}
 	return s
+}
+
+// thinned reports whether on a day no meal may be given yet, since one was given in a state
+// that allows one every so many days.
+func thinned(r *compile.Result, p *prove.Proof, met []bool, d int) bool {
+	if p.Name.Name != "food" {
+		return false
+	}
+	for _, h := range p.Group.Holds {
+		m, first := h.State.May[schema.RowKilled], max(0, int(h.From-r.Horizon.From))
+		if m.Manner == schema.Held || d >= int(h.Until-r.Horizon.From) {
+			continue
+		}
+		for at := max(first, d-m.Every+1); at < d; at++ {
+			if met[at] {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // waits reports whether a need waits on a day, because an animal must not be
@@ -122,7 +145,7 @@ func waits(r *compile.Result, p *prove.Proof, d civil.Date) bool {
 		for _, h := range g.Holds {
 			switch {
 			case !h.Out(row) || h.State == schema.StateRefused || d < h.From || d >= h.Until:
-			case h.From > 0 || d < r.Today+civil.Date(told):
+			case h.From > 0 || p.Name.Name != "food" || d < r.Today+civil.Date(told):
 				return true
 			}
 		}
@@ -149,7 +172,7 @@ func resting(r *compile.Result, row schema.Row) []bool {
 	for i := range out {
 		in, d := false, r.Horizon.From+civil.Date(i-365)
 		for _, h := range r.Lives[0].Holds {
-			in = in || h.Out(row) && h.From <= d && d < h.Until
+			in = in || h.Out(row) && (h.Cool || row != schema.RowKilled) && h.From <= d && d < h.Until
 		}
 		if i >= 365 {
 			before -= one(out[i-365])

@@ -20,8 +20,9 @@ const (
 // excuse finds the days on which a hold keeps a need from being met for the animals'
 // own good. What the log brings excuses for as long as it lasts: it is asked about until
 // it is answered, and a proof that spoke of it would ask the plan for what only the log
-// can tell. What the plan brings has an end.
-func (w *prover) excuse(p *Proof, a asked) {
+// can tell. Where the plan alone keeps food away there is an end to it; the rest, such as
+// a spot clean round young on their mother, waits for the word that the round asks for.
+func (w *prover) excuse(p *Proof, a asked, met horizon.Days) {
 	w.seasons(p, a)
 	told := longestTold
 	if a.fast != nil {
@@ -33,6 +34,8 @@ func (w *prover) excuse(p *Proof, a asked) {
 		}
 		for i := range g.Holds {
 			switch x := &g.Holds[i]; {
+			case w.thins(x, p.Name):
+				w.rhythm(p, x, met)
 			case !Holds(x, p.Name):
 			case x.State.Name == schema.StateRefused.Name:
 				// It never makes the time between two offers longer than it may be.
@@ -52,14 +55,41 @@ func (w *prover) excuse(p *Proof, a asked) {
 
 // excused adds the days of a hold of a group.
 func (w *prover) excused(p *Proof, x *life.Hold, told int) {
-	if x.From == 0 { // the plan tells it
+	if x.From == 0 && p.Name == schema.NeedFood { // the plan tells it
 		cut := *x
 		cut.Until = min(x.Until, w.s.Horizon.Now()+civil.Date(told))
 		w.add(&p.Excused, &cut)
 		return
 	}
 	w.add(&p.Excused, x)
-	w.add(&p.Seen, x)
+	if x.From != 0 {
+		w.add(&p.Seen, x)
+	}
+}
+
+// thins reports whether a state lets a meal be given only every so many days, however
+// often the plan has it.
+func (w *prover) thins(x *life.Hold, need *schema.NeedName) bool {
+	m := x.State.May[schema.RowKilled]
+	return need == schema.NeedFood && !x.Part && m.Every > 1 && m.Manner != schema.Held
+}
+
+// rhythm excuses, after each meal in a state that thins them, the days on which there may
+// be no other: the next comes with the plan's own rhythm after that.
+func (w *prover) rhythm(p *Proof, x *life.Hold, met horizon.Days) {
+	h, every := w.s.Horizon, x.State.May[schema.RowKilled].Every
+	until := min(int(x.Until-h.From), h.Days)
+	for d := met.Next(max(0, int(x.From-h.From))); d >= 0 && d < until; d = met.Next(d + 1) {
+		rest := *x
+		rest.From, rest.Until = h.Date(d)+1, h.Date(min(d+every, until-1))
+		if d+every >= until {
+			rest.Until = x.Until
+		}
+		w.add(&p.Excused, &rest)
+		if x.From != 0 {
+			w.add(&p.Seen, &rest)
+		}
+	}
 }
 
 // add adds the days of a hold to a set, which is nil while it is empty.

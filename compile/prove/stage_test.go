@@ -201,6 +201,7 @@ func rare(every int, seasons string) string {
 	text := strings.Replace(limits{look: 1, water: 3, food: 14}.sheet(), "longest = \"14 days\"\n", "longest = \"14 days\"\n    severity = \"caution\"\n", 1)
 	text = strings.Replace(text, "  need \"look\"", "  figure \"fast-alarm\" {\n    value   = \"60 to 90 days\"\n"+own+"  figure \"winter-rest\" {\n    value   = \"12 to 18 C\"\n"+own+"  need \"look\"", 1)
 	care := strings.Replace(looked, "on         = [\"mon\"]", fmt.Sprintf("every      = \"%d days\"", every), 1)
+	text = strings.Replace(text, "21 to 24 C", "12 to 24 C", 1) // cold enough where nothing heats
 	return text + people + rounds + box("ash", care+seasons)
 }
 
@@ -242,8 +243,8 @@ func TestWhatTheLogHoldsRefusesNothing(t *testing.T) {
 		hold life.Hold
 		says string
 	}{
-		{"before a moult for two months", life.Hold{From: today - 60, Until: today + 400, Open: true, State: schema.StatePremoult, Why: "before a moult"}, ""},
-		{"before a moult that is over", life.Hold{From: today - 60, Until: today - 2, State: schema.StatePremoult, Why: "before a moult"}, ""},
+		{"sealed in for two months", life.Hold{From: today - 60, Until: today + 400, Open: true, State: schema.StateSealed, Why: "sealed in"}, ""},
+		{"sealed in, and out again", life.Hold{From: today - 60, Until: today - 2, State: schema.StateSealed, Why: "sealed in"}, ""},
 		{"a pause of a week", life.Hold{From: today - 2, Until: today + 5, State: schema.StateRefused, Why: "meals refused"}, ""},
 		{"a pause of a month", life.Hold{From: today - 2, Until: today + 28, State: schema.StateRefused, Why: "meals refused"}, "log fed or refused"},
 	} {
@@ -361,13 +362,13 @@ func TestSeasonsOfAYear(t *testing.T) {
 		}
 		return nil
 	}
-	l.Holds = []life.Hold{{From: h.From, Until: h.From + 200, State: rest}, {From: h.From + 300, Until: h.Last() + 1, State: rest}}
+	l.Holds = []life.Hold{{From: h.From, Until: h.From + 200, State: rest, Cool: true}, {From: h.From + 300, Until: h.Last() + 1, State: rest, Cool: true}}
 	for i, want := range map[int]bool{0: true, 179: true, 180: false, 299: false, 300: false, 364: false, 365: true, 463: true} {
 		if got := excused().Has(i); got != want {
 			t.Errorf("day %d is excused: %v", i, got)
 		}
 	}
-	l.Holds = []life.Hold{{From: r.Today + 8, Until: r.Today + 178, State: rest}}
+	l.Holds = []life.Hold{{From: r.Today + 8, Until: r.Today + 178, State: rest, Cool: true}}
 	for next, want := range map[int]finding.Severity{190: finding.Caution, 194: finding.Caution, 195: finding.Error} {
 		days := []int{0}
 		for d := next; d < 400; d += 7 {
