@@ -4,6 +4,7 @@ import (
 	"math"
 	"slices"
 	"strconv"
+	"strings"
 
 	"vivary/compile/growth"
 	"vivary/compile/life"
@@ -65,7 +66,7 @@ var company = []*Rule{
 		Source:  "Polis & Farley 1979, Paruroctonus mesaensis; lifeandscience.org/keepers/2011/05/18/scorplings",
 		Instead: "One size to a box, a mother and her brood aside; none more than one and a half times as long as another."}},
 	{Enclosure: softInGroup, Rule: finding.Rule{ID: "moult-in-group", Severity: finding.Caution, Silence: finding.ByReason,
-		Title:   "An animal that is moulting, or is still soft, is among others.",
+		Title:   "An animal that is moulting, or is still soft, is among others of a species that does not live in groups.",
 		Why:     "It cannot defend itself.",
 		Source:  "scorpionforum.darkbb.com/t1846-molting-information-sheet",
 		Instead: "Look in every day without digging; take the others out if they trouble it, never the one that moults."}},
@@ -273,9 +274,11 @@ func (e *Enclosure) typicalLength(g *life.Group) float64 {
 // moulting are the states in which an animal cannot defend itself.
 var moulting = []*schema.State{schema.StatePremoult, schema.StateMoulting, schema.StateSoft, schema.StateHardening}
 
-// softInGroup is not about young with their mother, who moult on her or round her.
+// softInGroup is not about species that live in groups, each of which moults among the
+// others: the round says what to do. Nor is it about young with their mother, who moult on
+// her or round her.
 func softInGroup(r *Rule, e *Enclosure) {
-	if e.compartments() || e.total() < 2 {
+	if e.compartments() || e.total() < 2 || strings.HasPrefix(e.word(schema.FigureKeeping), "groups") {
 		return
 	}
 	for _, g := range e.Life.Groups {

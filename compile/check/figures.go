@@ -108,10 +108,11 @@ func (e *Enclosure) stage(g *life.Group) string { return g.Stage(e.Today) }
 
 // count returns how many of a group there are today. Animals of another species that
 // the log brought are none: a rule says that they are to go, and no other speaks of them.
+// So are those that were taken out to where nobody said.
 func (e *Enclosure) count(g *life.Group) int { return e.countOn(g, e.Today) }
 
 func (e *Enclosure) countOn(g *life.Group, on civil.Date) int {
-	if g.Sheet != e.Sheet {
+	if g.Sheet != e.Sheet || g.Astray() {
 		return 0
 	}
 	return g.Count(on)

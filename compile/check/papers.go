@@ -90,6 +90,8 @@ func identityClash(r *Rule, c *Collection) {
 	clash(c, r, "calendars ", source.Place{}, len(calendars), func(i int) claim { return claim{calendars[i].Formerly, calendars[i].Name} })
 }
 
+// originUnsaid passes over groups that the log made: what was born here is bred here, and
+// a line of the log has no place for an origin.
 func originUnsaid(r *Rule, e *Enclosure) {
 	f := e.figure(schema.FigureCITES)
 	if f == nil || len(f.Words) == 0 || slices.Contains(f.Words, "none") {
@@ -97,7 +99,7 @@ func originUnsaid(r *Rule, e *Enclosure) {
 	}
 	for _, g := range e.Life.Groups {
 		a := g.Animals
-		if e.count(g) == 0 || a.Origin.Bad || a.Paper.Bad || a.Origin.Set() && a.Paper.Set() {
+		if g.Logged || e.count(g) == 0 || a.Origin.Bad || a.Paper.Bad || a.Origin.Set() && a.Paper.Set() {
 			continue
 		}
 		x := finding.Finding{Rule: &r.Rule, At: a.At, Limit: e.limit("CITES Appendix "+f.Value.V, f), Source: e.Cite(f), Write: "origin = \"captive bred\" and paper = its number, or what they are"}
@@ -121,7 +123,7 @@ func arrivalUnsaid(r *Rule, e *Enclosure) {
 	}
 	for _, g := range e.Life.Groups {
 		a := g.Animals
-		if e.count(g) > 0 && !a.Origin.At.Written() && !a.Arrived.At.Written() && !a.Born.At.Written() {
+		if !g.Logged && e.count(g) > 0 && !a.Origin.At.Written() && !a.Arrived.At.Written() && !a.Born.At.Written() {
 			e.Add(finding.Finding{Rule: &r.Rule, At: a.At, Text: "neither origin nor arrival nor birth of " + a.Name.V + " is written", Source: r.Source, Write: "origin = \"captive bred\", arrived = \"2026-03-14\", or what is known"})
 		}
 	}

@@ -1,8 +1,20 @@
 package life
 
 import (
+	"slices"
+	"strings"
+
 	"vivary/plan/finding"
 )
+
+// whereAsk begins the name of the question where animals are that were taken out.
+const whereAsk = "where/"
+
+// Astray reports whether the group was taken out of the enclosure and nobody has said to
+// where: it is kept in mind there, and takes no room.
+func (g *Group) Astray() bool {
+	return slices.ContainsFunc(g.Asks, func(a Ask) bool { return strings.HasPrefix(a.Name, whereAsk) })
+}
 
 // ask makes findings of the questions that are open today.
 func (r *reader) ask(asks []Ask) {

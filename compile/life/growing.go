@@ -147,7 +147,7 @@ func (t *track) called() string {
 
 // where asks where young are that were taken out.
 func (r *reader) where(t *track) {
-	t.Asks = append(t.Asks, Ask{Name: "where/" + t.Animals.Name.V, From: t.stray.on, Every: 1, Urgent: true, At: t.stray.at,
+	t.Asks = append(t.Asks, Ask{Name: whereAsk + t.Animals.Name.V, From: t.stray.on, Every: 1, Urgent: true, At: t.stray.at,
 		Text:  "where are the " + r.young(t) + " taken out " + t.stray.on.Short() + "? log moved and the enclosure; feed and water them there meanwhile",
 		Said:  r.young(t) + " were taken out on " + t.stray.on.Words() + ", and to where is not written",
 		Write: t.Animals.Name.V + " moved, and the enclosure that they are in"})
