@@ -183,7 +183,7 @@ func TestTrade(t *testing.T) {
 		{"a mat beneath", lamp("mat", "under"), "heater-misplaced", []string{"error", "beneath the floor", "reptiliansource.com"}},
 		{"a mesh top", tank(1, "mesh, latched"), "mesh-top", []string{"caution", "leaves through a mesh lid"}},
 		{"a colony at 90 F throughout", held, "off-target", []string{"caution", "77 to 86 F", "24 to 28 C (K4)", "27 to 37 C (K1)"}},
-		{"the same, beyond what is good for long", held, "temperature-unusual", []string{"caution", "warmer than is good"}},
+		{"the same, beyond what is good for long", strings.ReplaceAll(held, "90 F", "92 F"), "temperature-unusual", []string{"caution", "warmer than is good"}},
 		{"the same, without a choice", held, "no-gradient", []string{"caution", "no choice"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {

@@ -4,7 +4,6 @@ import (
 	"math"
 	"slices"
 	"strconv"
-	"strings"
 
 	"vivary/compile/growth"
 	"vivary/compile/life"
@@ -278,7 +277,7 @@ var moulting = []*schema.State{schema.StatePremoult, schema.StateMoulting, schem
 // others: the round says what to do. Nor is it about young with their mother, who moult on
 // her or round her.
 func softInGroup(r *Rule, e *Enclosure) {
-	if e.compartments() || e.total() < 2 || strings.HasPrefix(e.word(schema.FigureKeeping), "groups") {
+	if e.compartments() || e.total() < 2 || e.keeping() == nil {
 		return
 	}
 	for _, g := range e.Life.Groups {

@@ -3,8 +3,10 @@ package check
 import (
 	"slices"
 	"strconv"
+	"strings"
 
 	"vivary/compile/life"
+	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/plan/source"
 	"vivary/schema"
@@ -89,11 +91,11 @@ func (e *Enclosure) ahead(is func(on civil.Date) (finding.Finding, bool)) {
 }
 
 func keptAlone(r *Rule, e *Enclosure) {
-	keeping := e.word(schema.FigureKeeping)
-	if keeping != "alone" && keeping != "alone, or mother with brood" || e.compartments() {
+	f := e.keeping()
+	if f == nil || e.compartments() {
 		return
 	}
-	f := e.figure(schema.FigureKeeping)
+	keeping := f.Words[0]
 	e.ahead(func(on civil.Date) (finding.Finding, bool) {
 		grown, young := e.company(on)
 		if keeping != "alone" && grown == 1 || grown+young < 2 {
@@ -102,6 +104,22 @@ func keptAlone(r *Rule, e *Enclosure) {
 		return finding.Finding{Rule: &r.Rule, At: e.together(), Text: strconv.Itoa(grown+young) + " animals share a box, and " + e.Sheet.Name.V + " is kept one to a box",
 			Limit: e.limit(keeping, f), Source: e.Cite(f), Write: "an enclosure for each"}, true
 	})
+}
+
+// keeping returns the figure that says that they are kept one to a box, or nil. A sheet of
+// the collection's own that says otherwise of animals that eat each other is a caution of
+// its own; it does not make them live together.
+func (e *Enclosure) keeping() *plan.Figure {
+	out := e.figure(schema.FigureKeeping)
+	if base := e.Collection.Plan.Library.Beneath(e.Sheet.Name.V); base != nil {
+		if b := base.Figure(schema.FigureKeeping, ""); b != nil && (out == nil || weaker(out, b)) {
+			out = b
+		}
+	}
+	if out == nil || len(out.Words) == 0 || strings.HasPrefix(out.Words[0], "groups") {
+		return nil
+	}
+	return out
 }
 
 // company counts those who share the box on a day. Newborn young do not count, nor do

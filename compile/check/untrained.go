@@ -2,6 +2,7 @@ package check
 
 import (
 	"slices"
+	"strings"
 
 	"vivary/compile/life"
 	"vivary/compile/roster"
@@ -134,7 +135,7 @@ func (e *Enclosure) whoCould(x *roster.Entry, n need, i int) string {
 // needs says why the animals must not be left on day i without somebody who is trained.
 func (e *Enclosure) needs(i int) (need, bool) {
 	if h := e.Roster.Undisturbed(e.Life, i); h != nil {
-		return need{h.State.Is + ", " + h.Why, forBroods, h.Planned(e.Life), finding.Related{At: h.At, Text: h.Why}}, true
+		return need{said(h), forBroods, h.Planned(e.Life), finding.Related{At: h.At, Text: h.Why}}, true
 	}
 	on := e.Horizon.Date(i)
 	for _, g := range e.Life.Groups {
@@ -165,7 +166,7 @@ func (e *Enclosure) newOrIll(g *life.Group, on civil.Date) (need, bool) {
 			until = min(until, max(h.From, e.Today)+ailingFor)
 		}
 		if h.From <= on && on < until && slices.ContainsFunc(ailing, func(s *schema.State) bool { return h.State != nil && s.Name == h.State.Name }) {
-			return need{h.State.Is + ", " + h.Why, forCare, h.Planned(e.Life), finding.Related{At: h.At, Text: h.Why}}, true
+			return need{said(h), forCare, h.Planned(e.Life), finding.Related{At: h.At, Text: h.Why}}, true
 		}
 	}
 	return need{}, false
@@ -183,4 +184,12 @@ func (e *Enclosure) helpless(g *life.Group, on civil.Date) (need, bool) {
 	}
 	written := !g.Logged && g.Animals.Stage.Set() && g.Animals.Stage.V == stage
 	return need{g.Animals.Name.V + " are " + stage, forCare, written, finding.Related{}}, true
+}
+
+// said is the state of a hold and why it holds, once where they are the same.
+func said(h *life.Hold) string {
+	if strings.HasPrefix(h.Why, h.State.Is) {
+		return h.Why
+	}
+	return h.State.Is + ", " + h.Why
 }
