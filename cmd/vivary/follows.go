@@ -75,6 +75,9 @@ func present(g *life.Group, today civil.Date) string {
 		return "none here now"
 	}
 	s := wording.Animals(n) + " here"
+	if g.Guessed {
+		s = "here, and how many is not said: log counted"
+	}
 	if stage != "" {
 		s += ", " + stage
 	}

@@ -124,8 +124,7 @@ func (w *world) born(g *life.Group) (birth Due, young int) {
 	return birth, young
 }
 
-// rear says what the young ask for. Those that stay are then reckoned with as
-// animals of the enclosure. s is what those who live here now need.
+// rear says what the young ask for. s is what those who live here now need.
 func (w *world) rear(s Stock) (b Brood) {
 	y := w.young
 	b.Mothers, b.Young, b.Birth = y.mothers, y.band(), y.birth
@@ -133,9 +132,6 @@ func (w *world) rear(s Stock) (b Brood) {
 		return b
 	}
 	b.Stay, b.Leave = w.f.separation == "keep with mother", w.f.separation == "separate"
-	if !b.Stay {
-		w.young = litter{}
-	}
 	if b.Birth.When == Between && b.Birth.Until <= w.today {
 		b.Birth.When = Now
 	}

@@ -23,9 +23,10 @@ type path struct {
 
 // passing reports whether a group will not grow up where it is: young with their mother
 // that are taken out, and animals of another species that the log brought by mistake,
-// and those that were taken out to where nobody said.
+// those that were taken out to where nobody said, and a brood of which nobody said how many
+// it is.
 func passing(f *figures, g *life.Group) bool {
-	return g.Sheet != f.sheet || g.Astray() || g.Mother != nil && f.separation == "separate"
+	return g.Sheet != f.sheet || g.Astray() || g.Guessed || g.Mother != nil && f.separation == "separate"
 }
 
 // pathOf returns the way of a group from today on.

@@ -243,6 +243,7 @@ func (r *reader) ofAnimals(t *track, e *plan.Event) {
 func (r *reader) conclude() {
 	for _, t := range r.tracks {
 		t.Brood = false
+		t.Guessed = t.of != nil && t.of.number == 0
 		if t.now() == 0 {
 			t.Gravid, t.Refused = false, 0
 			continue
