@@ -14,15 +14,24 @@ import (
 	"vivary/schema/wording"
 )
 
+// changing are the words of the log from which something follows where they fit what was
+// before: where nothing does, that is said.
+var changing = []*schema.LogWord{schema.WordRecovered, schema.WordFound, schema.WordNotGravid, schema.WordDispersed, schema.WordSacTaken,
+	schema.WordHatched, schema.WordFirstMoult, schema.WordQuarantined, schema.WordMites, schema.WordPremoult, schema.WordSealed}
+
 // follows says what a line changed: what is held, what comes first, where animals are,
 // and what the next build will say. The findings about the line itself have been said.
-func (w *world) follows(before, after *compile.Result, said []finding.Finding) {
+func (w *world) follows(before, after *compile.Result, said []finding.Finding, word *schema.LogWord) {
 	if after.Roster == nil {
 		fmt.Fprintln(w.out, "  The plan cannot be read now, so that what follows from the line is not known: see vivary check.")
 		return
 	}
-	for _, s := range slices.Concat(fresh(consequences(after), consequences(before)), fresh(states(before), states(after))) {
+	changed := slices.Concat(fresh(consequences(after), consequences(before)), fresh(states(before), states(after)))
+	for _, s := range changed {
 		fmt.Fprintln(w.out, "  "+s)
+	}
+	if len(changed) == 0 && len(said) == 0 && slices.Contains(changing, word) {
+		fmt.Fprintln(w.out, "  Nothing changes: nothing was held, asked or begun that this would end. See vivary why for how it stands.")
 	}
 	type key struct{ rule, text string }
 	known := map[key]bool{}
@@ -43,6 +52,9 @@ func (w *world) follows(before, after *compile.Result, said []finding.Finding) {
 func consequences(r *compile.Result) (all []string) {
 	for _, l := range r.Lives {
 		all = append(all, urgently(l.Plan.Shown(), l.Asks, l.Tasks)...)
+		if l.HasMites {
+			all = append(all, l.Plan.Shown()+": mites, last found "+l.Mites.Short()+": last in the round, tools of its own")
+		}
 		for _, g := range l.Groups {
 			name := groupName(l, g)
 			if s := present(g, r.Today); s != "" {
