@@ -28,7 +28,8 @@ type Collection struct {
 	facts    map[*plan.SpeciesSheet]facts
 	sheets   []*plan.SpeciesSheet // those of the enclosures, each once, in walking order
 	channels map[string]plan.Written[quantity.Quantity]
-	less     []Weaker // nil until it is asked
+	less     []Weaker                   // nil until it is asked
+	named    map[string]*life.Enclosure // Lives by name; nil until it is asked
 }
 
 // Add adds a finding.

@@ -214,7 +214,7 @@ func mixedSizes(r *Rule, e *Enclosure) {
 	var low, high float64
 	for _, g := range e.Life.Groups {
 		stage := e.stage(g)
-		if e.count(g) == 0 || stage == "newborn" || small(stage) && (withMother || g.Mother != nil) {
+		if e.count(g) == 0 || stage == "newborn" || small(stage) && (withMother || g.Mother != nil || g.Hatchling(e.Today)) {
 			continue
 		}
 		l := e.typicalLength(g)

@@ -1,7 +1,6 @@
 package check
 
 import (
-	"vivary/compile/life"
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema"
@@ -23,10 +22,7 @@ const fresh = 2
 
 // measuredHarm looks at the last temperature of each enclosure.
 func measuredHarm(r *Rule, c *Collection) {
-	seen, at := map[string]bool{}, map[string]*life.Enclosure{}
-	for _, l := range c.Lives {
-		at[l.Plan.Name.V] = l
-	}
+	seen := map[string]bool{}
 	for i := len(c.Plan.Log) - 1; i >= 0 && c.Plan.Log[i].Date >= c.Today-fresh; i-- {
 		x := &c.Plan.Log[i]
 		if x.Word != schema.WordMeasured || seen[x.Enclosure.V] {
@@ -37,7 +33,7 @@ func measuredHarm(r *Rule, c *Collection) {
 			continue
 		}
 		seen[x.Enclosure.V] = true
-		l := at[x.Enclosure.V]
+		l := c.life(x.Enclosure.V)
 		if l == nil || l.Plan.Sheet == nil {
 			continue
 		}

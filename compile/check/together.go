@@ -127,7 +127,7 @@ func (e *Enclosure) keeping() *plan.Figure {
 func (e *Enclosure) company(on civil.Date) (grown, young int) {
 	for _, g := range e.Life.Groups {
 		switch stage, n := g.Stage(on), e.countOn(g, on); {
-		case stage == "newborn", stage == "young" && g.Mother != nil:
+		case stage == "newborn", stage == "young" && g.Mother != nil, g.Hatchling(on):
 		case stage == "young":
 			young += n
 		default:

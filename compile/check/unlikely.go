@@ -29,9 +29,7 @@ var (
 )
 
 func youngUnlikely(r *Rule, c *Collection) {
-	lives := map[string]*life.Enclosure{}
 	for _, l := range c.Lives {
-		lives[l.Plan.Name.V] = l
 		for _, g := range l.Groups {
 			s := g.Animals.State
 			if !s.Set() || g.Logged {
@@ -45,8 +43,11 @@ func youngUnlikely(r *Rule, c *Collection) {
 	}
 	for i := range c.Plan.Log {
 		x := &c.Plan.Log[i]
-		l := lives[x.Enclosure.V]
-		if l == nil || x.Word == nil || !slices.Contains(ofGrown, x.Word) && x.Word != schema.WordHatched {
+		if x.Word == nil || !slices.Contains(ofGrown, x.Word) && x.Word != schema.WordHatched {
+			continue
+		}
+		l := c.life(x.Enclosure.V)
+		if l == nil {
 			continue
 		}
 		why, write := otherwise(l.Plan.Sheet, x.Word)
@@ -58,6 +59,17 @@ func youngUnlikely(r *Rule, c *Collection) {
 				Write: "in the log withdrawn " + x.Word.Name + ", if it was not that; or " + write})
 		}
 	}
+}
+
+// life returns the life of the enclosure of a name, or nil.
+func (c *Collection) life(name string) *life.Enclosure {
+	if c.named == nil {
+		c.named = make(map[string]*life.Enclosure, len(c.Lives))
+		for _, l := range c.Lives {
+			c.named[l.Plan.Name.V] = l
+		}
+	}
+	return c.named[name]
 }
 
 // otherwise says that a species has its young in another way than a word of the log says.

@@ -77,7 +77,12 @@ func (w *world) expected() (l litter) {
 
 func (w *world) hasYoung() bool {
 	for _, g := range w.l.Groups {
-		if s := stageOf(g.Stage(w.today)); (s == newborn || s == young) && g.Count(w.today) > 0 && !passing(w.f, g) {
+		s := stageOf(g.Stage(w.today))
+		if s != newborn && s != young || g.Count(w.today) == 0 {
+			continue
+		}
+		leaves := g.Mother != nil && w.f.separation == "separate"
+		if !passing(w.f, g, w.today) || g.Hatchling(w.today) && !g.Guessed && !leaves {
 			return true
 		}
 	}

@@ -108,7 +108,7 @@ func TestTooSmall(t *testing.T) {
 		{"mated: whether there will be young, and how many, nobody knows",
 			box("pandinus-imperator", "90 x 45 x 45 cm", herd("a", "0.1", grownUp)), "2026-05-02 box a mated\n", "", ""},
 		{"born, and how many was not said", box("pandinus-imperator", "90 x 45 x 45 cm", herd("a", "0.1", grownUp)), "2026-11-20 box a born\n", "", ""},
-		{"as many as were counted", box("pandinus-imperator", "90 x 45 x 45 cm", herd("a", "0.1", grownUp)), "2026-11-20 box a born 30\n", "*", ""},
+		{"as many as were counted", box("pandinus-imperator", "90 x 45 x 45 cm", herd("a", "0.1", grownUp)), "2026-09-01 box a born 30\n2026-09-20 box a first_moult\n", "*", ""},
 		{"as large as grown ones need", box("pandinus-imperator", "90 x 45 x 45 cm", herd("y", "2", "instar = 4")), "", "", ""},
 	} {
 		r := report(t, x.text, x.log, today)
