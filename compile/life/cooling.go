@@ -55,10 +55,14 @@ func CoolingOf(e *plan.Enclosure, s *plan.Season) *Cooling {
 	return c
 }
 
-// inRoom raises the aim to the lowest that the room has: nothing in it gets any colder,
-// whatever the thermostat is set to.
+// corner is how much colder than the lowest of its room a box by a wall or a window may
+// be, in °C (common practice, no source).
+const corner = 3.0
+
+// inRoom raises the aim to the lowest that the room has, where it is far above: nothing in
+// it gets any colder, whatever the thermostat is set to.
 func (c *Cooling) inRoom(e *plan.Enclosure) {
-	if e.Place != nil && e.Place.Temperature.Set() && e.Place.Temperature.V.Low > c.Aim {
+	if e.Place != nil && e.Place.Temperature.Set() && e.Place.Temperature.V.Low > c.Aim+corner {
 		c.Aim, c.Room = e.Place.Temperature.V.Low, true
 	}
 }
@@ -106,7 +110,7 @@ func (c *Cooling) cold(sheet *plan.SpeciesSheet) bool {
 	switch {
 	case hasSoft && c.Aim < soft.Low && !soft.Contains(c.Aim),
 		hasRest && (c.Aim <= rest.High || rest.Contains(c.Aim)),
-		hasTarget && Rests(sheet) && c.Aim < target.Low-tooCool:
+		hasTarget && Rests(sheet) && !c.Room && c.Aim < target.Low-tooCool:
 		return true
 	}
 	return !known && c.Off
