@@ -30,6 +30,9 @@ func (w *world) follows(before, after *compile.Result, said []finding.Finding, w
 	for _, s := range changed {
 		fmt.Fprintln(w.out, "  "+s)
 	}
+	if len(said) == 0 && word == schema.WordRemark {
+		fmt.Fprintln(w.out, "  A remark: nothing follows from it.")
+	}
 	if len(changed) == 0 && len(said) == 0 && slices.Contains(changing, word) {
 		fmt.Fprintln(w.out, "  Nothing changes: nothing was held, asked or begun that this would end. See vivary why for how it stands.")
 	}
@@ -88,13 +91,16 @@ func present(g *life.Group, today civil.Date) string {
 	}
 	s := wording.Animals(n) + " here"
 	if g.Guessed {
-		s = "here, and how many is not said: log counted"
+		s = "here"
 	}
 	if stage != "" {
 		s += ", " + stage
 	}
 	if i := g.Instar(today); i > 0 {
 		s += ", instar " + strconv.Itoa(i)
+	}
+	if g.Guessed {
+		s += "; how many is not said, so log counted and their number once you see them"
 	}
 	return s
 }
