@@ -6,6 +6,7 @@ import (
 
 	"vivary/compile/check"
 	"vivary/internal/planned"
+	"vivary/schema"
 )
 
 // own is a figure or a need of the collection's own, with its reason, source and review.
@@ -28,9 +29,16 @@ func TestWeakerSheets(t *testing.T) {
 		{"left for longer", own("figure", "unattended", "    stages = [\"adult\"]\n"+value("40 days"), "2027-06-01"), true},
 		{"left for less", own("figure", "unattended", "    stages = [\"adult\"]\n"+value("1 days"), "2027-06-01"), false},
 		{"fed sooner after a moult", own("figure", "wait-after-moult", "    stages = [\"adult\"]\n"+value("1 days"), "2027-06-01"), true},
+		{"left for longer, all stages", own("figure", "unattended", value("40 days"), "2027-06-01"), true},
+		{"left for less, all stages", own("figure", "unattended", value("1 days"), "2027-06-01"), false},
+		{"a shorter quarantine", own("figure", "quarantine", value("3 days"), "2027-06-01"), true},
+		{"a longer one", own("figure", "quarantine", value("300 days"), "2027-06-01"), false},
+		{"a shorter one for the wild", own("figure", "quarantine-wild", value("3 days"), "2027-06-01"), true},
+		{"clear of mites sooner", own("figure", "mites-clear", value("1 days"), "2027-06-01"), true},
 		{"any lid", own("figure", "lid", value("any"), "2027-06-01"), true},
 		{"it does not moult hanging", own("figure", "growth-factor", value("1.2 to 1.4"), "2027-06-01"), false},
 		{"water less often", own("need", "water", "    longest = \"9 days\"\n", "2027-06-01"), true},
+		{"food less often, all stages", own("need", "food", "    longest = \"60 days\"\n", "2027-06-01"), true},
 		{"water more often", own("need", "water", "    longest = \"1 day\"\n", "2027-06-01"), false},
 	} {
 		for _, head := range []string{"species \"pandinus-imperator\" {\n", "species \"my-kind\" {\n  like = \"pandinus-imperator\"\n"} {
@@ -51,6 +59,34 @@ func TestWeakerSheets(t *testing.T) {
 				t.Errorf("%s of %s, once its review is past: %q", c.name, kind, worst(late, "figure-overdue"))
 			}
 		}
+	}
+}
+
+// TestOwnForAllStages: what a sheet of one's own says without stages holds for all of them,
+// also where the built-in one says it by stage.
+func TestOwnForAllStages(t *testing.T) {
+	text := dwelling + "species \"mine\" {\n  like = \"pandinus-imperator\"\n" + own("figure", "wait-after-moult", "    value   = \"21 days\"\n", "2027-06-01") +
+		own("need", "food", "    longest = \"3 days\"\n", "2027-06-01") + "}\n" + box("colony", "mine", "3", "")
+	plan, _ := planned.Files(t, planned.With(text, ""))
+	sheet := plan.Library.Species("mine")
+	for _, stage := range []string{"young", "juvenile", "subadult", "adult"} {
+		if f := sheet.Figure(schema.FigureWaitAfterMoult, stage); f == nil || f.Value.V != "21 days" {
+			t.Errorf("%s waits %v after a moult", stage, f)
+		}
+		for _, n := range sheet.NeedsOf(stage) {
+			if n.Name.V == "food" && n.Longest.V.String() != "3 days" {
+				t.Errorf("%s may go %s without food", stage, n.Longest.V)
+			}
+		}
+	}
+}
+
+// TestCannibalsStayApart: a sheet of one's own that says "groups" of a species that eats its
+// own kind is named, and does not put two of them together.
+func TestCannibalsStayApart(t *testing.T) {
+	text := dwelling + "species \"mine\" {\n  like = \"hadrurus-arizonensis\"\n" + own("figure", "keeping", "    value   = \"groups\"\n", "2027-06-01") + "}\n" + box("pair", "mine", "2", "")
+	if got := worst(on(t, "2027-03-02", text, ""), "kept-alone"); got != "error" {
+		t.Errorf("two together are %q", got)
 	}
 }
 

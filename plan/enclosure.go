@@ -28,6 +28,8 @@ type Enclosure struct {
 	// What it was made from, besides its sheet and its room.
 	block    *Enclosure
 	template *Template
+
+	crew []*Animals // blocks named for a clean-up crew, which are none of its animals
 }
 
 // SameAs reports whether two enclosures of one Reader's collections are made from

@@ -80,7 +80,7 @@ func TestMisread(t *testing.T) {
 		"2026-11-02 burrow-a old refused --off":      "something stands after refused",
 		"2026-11-02 burrow-a old premoult 2":         "something stands after premoult",
 		"2026-11-02 burrow-a done":                   "after done stands the care",
-		"2026-11-02 burrow-a old molted-again":       "did you mean molted",
+		"2026-11-02 burrow-a old molted-agan":        `neither "old" nor "molted-agan" is a word`,
 		"2026-11-02 burrow-a adult birth":            `neither "adult" nor "birth" is a word`, // and not: did you mean moult
 		"2026-11-02 burrow-a old premolut":           "did you mean premoult",
 	} {

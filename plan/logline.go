@@ -231,7 +231,7 @@ func (l *lineReader) unknown(e *Event, at int) {
 // else a spelling that begins as it does. Abbreviations are near to everything, and what
 // would be asked back is no answer.
 func nearWord(word string) string {
-	if near := finding.Suggest(word, logWordNames()); near != "" {
+	if near := finding.Near(word, logWordNames()); near != "" {
 		return near
 	}
 	var known []string
@@ -240,7 +240,7 @@ func nearWord(word string) string {
 			known = append(known, s.Text)
 		}
 	}
-	return finding.Suggest(word, known)
+	return finding.Near(word, known)
 }
 
 func logWordNames() (all []string) {

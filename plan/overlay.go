@@ -22,15 +22,33 @@ func overlay(top, base *SpeciesSheet) *SpeciesSheet {
 	out.Former = slices.Concat(top.Former, base.Former)
 	out.Mistaken = slices.Concat(top.Mistaken, base.Mistaken)
 	out.Stages = under(top.Stages, base.Stages, func(s *Stage) string { return s.Name.V })
-	out.Figures = under(top.Figures, base.Figures, func(f *Figure) string {
+	figures, needs := beneath(top, base)
+	out.Figures = under(top.Figures, figures, func(f *Figure) string {
 		return f.Name.V + "/" + stagesKey(f.Stages) + "/" + instarKey(f.Instar)
 	})
 	out.States = slices.Concat(base.States, top.States)
 	out.resolve()
-	out.Needs = under(top.Needs, base.Needs, func(n *Need) string { return n.Name.V + "/" + stagesKey(n.Stages) })
+	out.Needs = under(top.Needs, needs, func(n *Need) string { return n.Name.V + "/" + stagesKey(n.Stages) })
 	out.Care = under(top.Care, base.Care, func(c *Care) string { return c.Name.V + "/" + stagesKey(c.Stages) })
 	out.Feeding = under(top.Feeding, base.Feeding, func(f *Feeding) string { return f.Name.V + "/" + stagesKey(f.Stages) })
 	return &out
+}
+
+// beneath returns the figures and needs of base without those by stage of which a
+// collection's own sheet says something without stages: that holds for all of them.
+func beneath(top, base *SpeciesSheet) ([]*Figure, []*Need) {
+	figures, needs := base.Figures, base.Needs
+	for _, f := range top.Figures {
+		if f.Own && len(f.Stages) == 0 && !f.Instar.Set() {
+			figures = slices.DeleteFunc(slices.Clone(figures), func(b *Figure) bool { return b.What == f.What && !b.Instar.Set() })
+		}
+	}
+	for _, n := range top.Needs {
+		if n.Own && len(n.Stages) == 0 {
+			needs = slices.DeleteFunc(slices.Clone(needs), func(b *Need) bool { return b.What == n.What })
+		}
+	}
+	return figures, needs
 }
 
 // overlayFeeder is overlay for feeder animals.

@@ -205,6 +205,7 @@ func filled(own *Enclosure, t *Template) *Enclosure {
 	if t != nil {
 		merge(reflect.ValueOf(&e).Elem(), reflect.ValueOf(t).Elem())
 	}
+	e.Animals, e.crew = withoutCrew(e.Animals)
 	if slices.ContainsFunc(e.Seasons, (*Season).leftOut) {
 		e.Seasons = slices.DeleteFunc(slices.Clone(e.Seasons), (*Season).leftOut)
 	}
@@ -232,6 +233,10 @@ func (r *resolver) place(e *Enclosure) *Room {
 
 // inner looks at the blocks in an enclosure that speak of others in it.
 func (r *resolver) inner(e *Enclosure) {
+	for _, a := range e.crew {
+		r.found.Add(finding.Finding{Rule: ruleCrew, At: a.At, In: e.Whole, Text: a.Name.V + " are a clean-up crew: they are not counted, and nothing is proved for them",
+			Write: "substrate = \"…, with " + a.Name.V + "\" in housing, in place of this block; where you breed them, an enclosure of their own with culture = true"})
+	}
 	for _, c := range e.Care {
 		r.noStages(c.Stages, "a care of its own, with a name that says for whom")
 	}

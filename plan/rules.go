@@ -12,7 +12,7 @@ var Rules = []*finding.Rule{
 	ruleSyntax, ruleNotText, ruleTooLarge, ruleTooDeep, ruleTooMany, ruleUnreadable,
 	ruleUnknownWord, ruleMissing, ruleTwice, ruleValue, ruleUnit, ruleDate, ruleTime,
 	ruleNoCollection, ruleUnknownName, ruleZone, ruleOldName, ruleEmpty, RuleUnreasoned,
-	ruleLogLine, ruleLogWord, ruleLogAsked, ruleLogWithdrawn, ruleLogKeeper, ruleLogRepeat,
+	ruleLogLine, ruleLogWord, ruleLogAsked, ruleLogWithdrawn, ruleLogKeeper, ruleLogRepeat, ruleCrew,
 }
 
 // Examples are what the rules are shown by, a file for each.
@@ -141,6 +141,12 @@ var (
 		Why:     "Logs are merged by union, so that the same line twice is one fact. Two deaths on one day would count as one.",
 		Source:  "the design of this program",
 		Instead: "Write how many (`died 2`), or a time after the day. Where it happened once nothing has to be done."}
+
+	ruleCrew = &finding.Rule{ID: "crew-as-animals", Severity: finding.Advice, Silence: finding.ByReason,
+		Title:   "A clean-up crew is written as animals of the enclosure.",
+		Why:     "The animals of an enclosure are of its species, and are fed, counted and housed as these. Nobody counts woodlice and springtails in a substrate.",
+		Source:  "common practice, no source",
+		Instead: "Name them in the substrate, and take the block out."}
 
 	// RuleUnreasoned is about figures and silenced rules alike.
 	RuleUnreasoned = &finding.Rule{ID: "unreasoned", Severity: finding.Error,

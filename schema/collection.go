@@ -20,7 +20,7 @@ var Collection = &Block{
 		{Name: "hemisphere", Kind: Word, Choices: choices("north", "summer is in June to August", "south", "summer is in December to February"), Default: "that of the time zone's place; none near the equator", Doc: "Which half of the year is summer. A cool rest in the local summer is said.", Example: `"south"`},
 		{Name: "altitude", Kind: Quantity, Dimension: quantity.Length, Default: "0 m", Doc: "Height above the sea. Thinner air carries less heat and more water.", Example: `"240 m"`},
 		{Name: "web", Kind: Link, Doc: "The folder on the web from which the feeds are served. It goes into each feed as its own address.", Example: `"https://care.quillmoor.example/feeds"`},
-		{Name: "quarantine", Kind: Quantity, Dimension: quantity.Duration, Doc: "How long an animal that arrives is kept apart. There is no good source for a length, so there is no default: you decide.", Example: `"60 days"`},
+		{Name: "quarantine", Kind: Quantity, Dimension: quantity.Duration, Default: "that of the species sheet, and quarantine-wild for one caught in the wild", Doc: "How long an animal that arrives is kept apart, whatever its species. There is no good source for a length: the sheets have what is in use.", Example: `"60 days"`},
 		noteAttr,
 	},
 }

@@ -54,8 +54,8 @@ var Spellings = slices.Concat(names(),
 	spelled(WordFirstMoult, "first molt"),
 	spelled(WordDispersed, "off mom", "off mum", "off her", "off her back", "scattered", "wandering"),
 	spelled(WordSeparated, "pulled", "split", "cupped", "deli'd", "potted"),
-	spelled(WordFed, "ate", "took", "pounced", "munched", "downed", "crix", "killed in seconds"),
-	spelled(WordRefused, "ignored", "ran from it", "no interest", "ne", "didn't take", "left", "fasting"),
+	spelled(WordFed, "ate", "took", "pounced", "munched", "downed", "crix", "killed in seconds", "eaten", "eats", "eating"),
+	spelled(WordRefused, "ignored", "ran from it", "no interest", "ne", "didn't take", "left", "fasting", "not eaten", "uneaten", "did not eat", "didn't eat", "not eating", "won't eat"),
 	spelled(WordSeen, "saw", "seen out"),
 	[]Spelling{
 		{Text: "shipped", Word: WordMoved, Leaves: true}, {Text: "sold", Word: WordMoved, Leaves: true}, {Text: "traded", Word: WordMoved, Leaves: true},
@@ -66,7 +66,8 @@ var Spellings = slices.Concat(names(),
 	spelled(WordQuarantined, "quarantine", "qt", "iso"),
 
 	spelled(WordRemark, "kicked hairs", "flicked", "flicked hairs", "bald", "springs", "cuc", "ewl", "eggs with legs", "prelarva",
-		"1st instar in sac", "brumating", "cooled"), // young in a sac are not free yet; a rest stands in the plan, as a season
+		"1st instar in sac", "brumating", "cooled",
+		"asleep", "sleeping", "resting", "inactive"), // young in a sac are not free yet; a rest stands in the plan, as a season
 
 	asked("young, eggs, a tail, a leg, weight, or did it fall?", among(WordBorn, WordLaid, WordInjured, WordWeighed, WordRemark), "dropped"),
 	asked("prey, hairs, its food or young?", among(WordFed, WordIll, WordBorn, WordRemark), "threw"),

@@ -27,7 +27,7 @@ var weaker = map[string]Weaker{
 	"temperature-hard": Wider, "temperature-soft": Wider, "humidity-hard": Wider, "humidity-soft": Wider,
 	"winter-rest": Wider, "moisture": Other,
 
-	"gap-max": Higher, "fall-max": Higher, "group-max": Higher, "keeping": Higher,
+	"gap-max": Higher, "fall-max": Higher, "group-max": Higher, "keeping": Higher, "gestation": Higher,
 	"prey-mass-share": Higher, "prey-length-share": Higher,
 	"on-mother": Higher, "first-meal": Higher, "first-killed": Higher, "separate-within": Higher,
 	"fast-look": Higher, "fast-try": Higher, "fast-alarm": Higher, "fast-help": Higher, "weight-loss": Higher,
@@ -39,7 +39,7 @@ var weaker = map[string]Weaker{
 	"floor-first": Lower, "floor-further": Lower, "volume-first": Lower, "height-min": Lower,
 	"climbs": Lower, "lid": Lower, "hangs-to-moult": Lower, "moults-as-adult": Lower, "heater-not": Lower, "uv-not": Lower,
 	"brood-size": Lower, "isolate-before": Lower, "undisturbed": Lower, "gestation-longest": Lower, "after-sac": Lower,
-	"wait-after-moult": Lower, "handling-wait": Lower, "settling": Lower,
+	"wait-after-moult": Lower, "handling-wait": Lower, "settling": Lower, "quarantine": Lower, "quarantine-wild": Lower, "mites-clear": Lower,
 	"rest-age": Lower, "rest-full-heat": Lower, "rest-first-meal": Lower, "rest-full-meals": Lower,
 	"items-a-week": Lower, "venom": Lower, "hairs": Lower, "cites": Lower,
 }

@@ -14,15 +14,27 @@ import (
 	"vivary/schema/wording"
 )
 
+// changing are the words of the log from which something follows where they fit what was
+// before: where nothing does, that is said.
+var changing = []*schema.LogWord{schema.WordRecovered, schema.WordFound, schema.WordNotGravid, schema.WordDispersed, schema.WordSacTaken,
+	schema.WordHatched, schema.WordFirstMoult, schema.WordQuarantined, schema.WordMites, schema.WordPremoult, schema.WordSealed}
+
 // follows says what a line changed: what is held, what comes first, where animals are,
 // and what the next build will say. The findings about the line itself have been said.
-func (w *world) follows(before, after *compile.Result, said []finding.Finding) {
+func (w *world) follows(before, after *compile.Result, said []finding.Finding, word *schema.LogWord) {
 	if after.Roster == nil {
 		fmt.Fprintln(w.out, "  The plan cannot be read now, so that what follows from the line is not known: see vivary check.")
 		return
 	}
-	for _, s := range slices.Concat(fresh(consequences(after), consequences(before)), fresh(states(before), states(after))) {
+	changed := slices.Concat(fresh(consequences(after), consequences(before)), fresh(states(before), states(after)))
+	for _, s := range changed {
 		fmt.Fprintln(w.out, "  "+s)
+	}
+	if len(said) == 0 && word == schema.WordRemark {
+		fmt.Fprintln(w.out, "  A remark: nothing follows from it.")
+	}
+	if len(changed) == 0 && len(said) == 0 && slices.Contains(changing, word) {
+		fmt.Fprintln(w.out, "  Nothing changes: nothing was held, asked or begun that this would end. See vivary why for how it stands.")
 	}
 	type key struct{ rule, text string }
 	known := map[key]bool{}
@@ -48,6 +60,9 @@ func consequences(r *compile.Result) (all []string) {
 	}
 	for _, l := range r.Lives {
 		all = append(all, urgently(l.Plan.Shown(), l.Asks, l.Tasks)...)
+		if l.HasMites {
+			all = append(all, l.Plan.Shown()+": mites, last found "+l.Mites.Short()+": last in the round, tools of its own")
+		}
 		for _, g := range l.Groups {
 			name := groupName(l, g)
 			if s := present(g, r.Today); s != "" {
@@ -80,11 +95,17 @@ func present(g *life.Group, today civil.Date) string {
 		return "none here now"
 	}
 	s := wording.Animals(n) + " here"
+	if g.Guessed {
+		s = "here"
+	}
 	if stage != "" {
 		s += ", " + stage
 	}
 	if i := g.Instar(today); i > 0 {
 		s += ", instar " + strconv.Itoa(i)
+	}
+	if g.Guessed {
+		s += "; how many is not said, so log counted and their number once you see them"
 	}
 	return s
 }

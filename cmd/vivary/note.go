@@ -60,7 +60,7 @@ func note(w *world, f *flags, args []string) int {
 	if taken != "" {
 		fmt.Fprintln(w.out, "  taken back: "+taken)
 	}
-	w.follows(before, after, bad)
+	w.follows(before, after, bad, wordOf(after, line))
 	return fine
 }
 
@@ -135,6 +135,16 @@ func standing(r *compile.Result, line string) (at string, ok bool) {
 		}
 	}
 	return "", false
+}
+
+// wordOf returns the word of a line of the log, or nil.
+func wordOf(r *compile.Result, line string) *schema.LogWord {
+	for i := len(r.Plan.Log) - 1; i >= 0; i-- {
+		if e := &r.Plan.Log[i]; r.Plan.Files.Of(e.At) == line {
+			return e.Word
+		}
+	}
+	return nil
 }
 
 // trial compiles the collection as it is with the line. It returns what is to be

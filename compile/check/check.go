@@ -28,7 +28,8 @@ type Collection struct {
 	facts    map[*plan.SpeciesSheet]facts
 	sheets   []*plan.SpeciesSheet // those of the enclosures, each once, in walking order
 	channels map[string]plan.Written[quantity.Quantity]
-	less     []Weaker // nil until it is asked
+	less     []Weaker                   // nil until it is asked
+	byName   map[string]*life.Enclosure // Lives by name; nil until it is asked
 }
 
 // Add adds a finding.
@@ -89,7 +90,7 @@ type Rule struct {
 
 // Rules are all rules of this package, by family. Adding one is an entry in the
 // list of its family's file, the function beside it and an example.
-var Rules = join(heaters, temperatures, rests, physics, moisture, feeding, prey, company, housing, security, people, walks, papers, calendars, future, needs)
+var Rules = join(heaters, temperatures, rests, physics, moisture, feeding, prey, company, housing, security, people, walks, papers, calendars, future, needs, unlikely)
 
 // Examples are what the rules are shown by, a file for each.
 //

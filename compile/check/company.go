@@ -58,7 +58,7 @@ var company = []*Rule{
 		Source:  "Polis & Farley 1979, Paruroctonus mesaensis; lifeandscience.org/keepers/2011/05/18/scorplings",
 		Instead: "One size to a box, a mother and her brood aside; none more than one and a half times as long as another."}},
 	{Enclosure: softInGroup, Rule: finding.Rule{ID: "moult-in-group", Severity: finding.Caution, Silence: finding.ByReason,
-		Title:   "An animal that is moulting, or is still soft, is among others.",
+		Title:   "An animal that is moulting, or is still soft, is among others of a species that does not live in groups.",
 		Why:     "It cannot defend itself.",
 		Source:  "scorpionforum.darkbb.com/t1846-molting-information-sheet",
 		Instead: "Look in every day without digging; take the others out if they trouble it, never the one that moults."}},
@@ -185,7 +185,7 @@ func mixedSizes(r *Rule, e *Enclosure) {
 	var low, high float64
 	for _, g := range e.Life.Groups {
 		stage := e.stage(g)
-		if e.count(g) == 0 || stage == "newborn" || small(stage) && (withMother || g.Mother != nil) {
+		if e.count(g) == 0 || stage == "newborn" || small(stage) && (withMother || g.Mother != nil || g.Hatchling(e.Today)) {
 			continue
 		}
 		l := e.typicalLength(g)
@@ -244,9 +244,11 @@ func (e *Enclosure) typicalLength(g *life.Group) float64 {
 // moulting are the states in which an animal cannot defend itself.
 var moulting = []*schema.State{schema.StatePremoult, schema.StateMoulting, schema.StateSoft, schema.StateHardening}
 
-// softInGroup is not about young with their mother, who moult on her or round her.
+// softInGroup is not about species that live in groups, each of which moults among the
+// others: the round says what to do. Nor is it about young with their mother, who moult on
+// her or round her.
 func softInGroup(r *Rule, e *Enclosure) {
-	if e.compartments() || e.total() < 2 {
+	if e.compartments() || e.total() < 2 || e.keeping() == nil {
 		return
 	}
 	for _, g := range e.Life.Groups {

@@ -108,6 +108,7 @@ func (e *Enclosure) stage(g *life.Group) string { return g.Stage(e.Today) }
 
 // count returns how many of a group there are today. Animals of another species that
 // the log brought are none: a rule says that they are to go, and no other speaks of them.
+// So are those that were taken out to where nobody said.
 func (e *Enclosure) count(g *life.Group) int { return e.countOn(g, e.Today) }
 
 func (e *Enclosure) countOn(g *life.Group, on civil.Date) int {
@@ -118,11 +119,11 @@ func (e *Enclosure) countOn(g *life.Group, on civil.Date) int {
 }
 
 // total returns how many animals live here today, without newborns, and without young
-// that are with their mother.
+// that are with their mother or have just hatched. Of those that eat no prey only the grown count.
 func (e *Enclosure) total() int {
 	n := 0
 	for _, g := range e.Life.Groups {
-		if e.stage(g) != "newborn" && !e.withMother(g) {
+		if e.stage(g) != "newborn" && !e.withMother(g) && !g.Hatchling(e.Today) && (e.hunts() || !small(e.stage(g))) {
 			n += e.count(g)
 		}
 	}

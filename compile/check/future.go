@@ -1,8 +1,11 @@
 package check
 
 import (
+	"slices"
+
 	"vivary/compile/food"
 	"vivary/compile/growth"
+	"vivary/compile/life"
 	"vivary/plan/finding"
 	"vivary/schema/civil"
 	"vivary/schema/quantity"
@@ -57,11 +60,16 @@ func outgrows(r *Rule, e *Enclosure) {
 		Text:  "the enclosure becomes too small " + between(g.TooSmall),
 		Limit: area(max(g.Grown.Floor, g.Brood.Reared)) + " of floor needed then, floor-first and floor-further of " + e.Sheet.Name.V + "; there are " + area(g.Now.Has),
 		Write: "a larger inside by then"}
-	if g.TooSmall.From <= e.Today+soon {
+	if g.TooSmall.From <= e.Today+soon && !e.rears() {
 		e.Add(f)
 	} else {
 		e.Soft(f, finding.Advice)
 	}
+}
+
+// rears reports whether young are with their mother: where they will go is still open.
+func (e *Enclosure) rears() bool {
+	return slices.ContainsFunc(e.Life.Groups, func(g *life.Group) bool { return g.Mother != nil && e.count(g) > 0 })
 }
 
 func between(d growth.Due) string {

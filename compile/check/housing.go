@@ -208,13 +208,27 @@ func dropShort(r *Rule, e *Enclosure) {
 	}
 }
 
+// hiding counts those that need a hide of their own: hunters that are past the smallest
+// sizes. Young hide under bits of bark and in crevices that nobody counts, and woodlice
+// and millipedes crowd under one piece of bark.
+func (e *Enclosure) hiding() (n int) {
+	if !e.hunts() {
+		return 0
+	}
+	for _, g := range e.Life.Groups {
+		if !small(e.stage(g)) && !g.Strayed() {
+			n += e.count(g)
+		}
+	}
+	return n
+}
+
 func hidesFew(r *Rule, e *Enclosure) {
 	h := e.Plan.Housing.Hides
 	if !h.Set() || e.compartments() || e.Plan.Housing.Perches.V {
 		return
 	}
-	g, ok := e.forecast()
-	if n := g.Now.Animals; ok && h.V < n {
+	if n := e.hiding(); h.V < n {
 		e.Add(finding.Finding{Rule: &r.Rule, At: h.At, Text: wording.Count(h.V, "place", "places") + " to hide for " + wording.Animals(n), Limit: "one for each", Source: r.Source, Write: "hides = " + strconv.Itoa(n)})
 	}
 }

@@ -90,6 +90,8 @@ func identityClash(r *Rule, c *Collection) {
 	clash(c, r, "calendars ", source.Place{}, len(calendars), func(i int) claim { return claim{calendars[i].Formerly, calendars[i].Name} })
 }
 
+// originUnsaid passes over groups that the log made: what was born here is bred here, and
+// a line of the log has no place for an origin.
 func originUnsaid(r *Rule, e *Enclosure) {
 	f := e.figure(schema.FigureCITES)
 	if f == nil || len(f.Words) == 0 || slices.Contains(f.Words, "none") {

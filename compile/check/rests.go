@@ -10,6 +10,7 @@ import (
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema"
+	"vivary/schema/quantity"
 	"vivary/schema/zone"
 )
 
@@ -26,6 +27,12 @@ var rests = []*Rule{
 		Why:     "An animal that is gravid, ill, before or after a moult, in quarantine or too young may not come through the cold. Heat and meals go on for it, and the steps of the rest are left out.",
 		Source:  "reptifiles.com, on brumation; common practice for invertebrates",
 		Instead: "Leave the heat on. Log what ends it, and the rest is planned again; or leave it out this year."}},
+	{Enclosure: restWarm, Rule: finding.Rule{ID: "rest-warm", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "A cool rest is planned where it never gets cool.",
+		Why:     "An animal that is warm spends what it has eaten. Without meals it starves where a cold one would sleep, so no meals are left out.",
+		Source:  "physics: nothing in a room gets colder than the room; reptifiles.com, on brumation",
+		Instead: "A colder room for that time, and its temperature in the room block; or no such season.",
+	}},
 	{Enclosure: restSummer, Rule: finding.Rule{ID: "rest-summer", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "A cool rest lies in the local summer.",
 		Why:     "A room is at its warmest then, and what the animals would meet outside is the other half of the year. It is often a date from a page of the other hemisphere.",
@@ -56,6 +63,23 @@ func restUnfit(r *Rule, e *Enclosure) {
 				Also:  []finding.Related{{At: u.At, Text: "the animals"}}})
 			break
 		}
+	}
+}
+
+// restWarm is about a season without meals, or one that is to be cold, in a room that
+// never is.
+func restWarm(r *Rule, e *Enclosure) {
+	for _, s := range e.Plan.Seasons {
+		c := life.CoolingOf(e.Plan, s)
+		room := e.Plan.Place
+		if c.Rest || !c.Fasting || room == nil || !room.Temperature.Set() || !(c.Room || c.Off) {
+			continue
+		}
+		t := room.Temperature
+		e.Add(finding.Finding{Rule: &r.Rule, At: s.At, Source: r.Source,
+			Text:  "season " + strconv.Quote(s.Name.V) + " leaves out meals, and it never gets cool: the room is never below " + quantity.Format(t.V.Low, t.V.Unit),
+			Limit: "meals are left out only in the cold", Write: "a colder room for these animals then, or feeding = \"half\", or no such season",
+			Also: []finding.Related{{At: t.At, Text: "the room"}}})
 	}
 }
 

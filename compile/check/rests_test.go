@@ -7,7 +7,7 @@ import (
 
 // desert is a collection with an adult of a desert species and a season of its own.
 func desert(collection, season string) string {
-	return "collection \"c\" {\n  quarantine = \"60 days\"\n" + collection + "\n}\nenclosure \"desert\" {\n  species = \"hadrurus-arizonensis\"\n  housing {\n    inside = \"40 x 30 x 40 cm\"\n    lid = \"solid, latched\"\n  }\n" +
+	return "collection \"c\" {\n  quarantine = \"60 days\"\n" + collection + "\n}\nroom \"cellar\" {\n  temperature = \"14 to 24 C\"\n}\nenclosure \"desert\" {\n  species = \"hadrurus-arizonensis\"\n  housing {\n    inside = \"40 x 30 x 40 cm\"\n    lid = \"solid, latched\"\n  }\n" +
 		"  animals \"one\" {\n    count = 1\n    stage = \"adult\"\n  }\n  season \"rest\" {\n" + season + "\n    feeding = \"none\"\n    climate {\n      warm_end = \"14 to 16 C\"\n    }\n  }\n}\n"
 }
 

@@ -3,8 +3,10 @@ package check
 import (
 	"slices"
 	"strconv"
+	"strings"
 
 	"vivary/compile/life"
+	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/plan/source"
 	"vivary/schema"
@@ -77,11 +79,11 @@ func (e *Enclosure) asked(about life.About, g *life.Group) bool {
 }
 
 func keptAlone(r *Rule, e *Enclosure) {
-	keeping := e.word(schema.FigureKeeping)
-	if keeping != "alone" && keeping != "alone, or mother with brood" || e.compartments() || e.asked(life.AboutCompany, e.Life.Groups[0]) {
+	f := e.keeping()
+	if f == nil || e.compartments() || e.asked(life.AboutCompany, e.Life.Groups[0]) {
 		return
 	}
-	f := e.figure(schema.FigureKeeping)
+	keeping := f.Words[0]
 	e.ahead(func(on civil.Date) (finding.Finding, bool) {
 		grown, young := e.company(on)
 		if keeping != "alone" && grown == 1 || grown+young < 2 {
@@ -92,12 +94,28 @@ func keptAlone(r *Rule, e *Enclosure) {
 	})
 }
 
+// keeping returns the figure that says that they are kept one to a box, or nil. A sheet of
+// the collection's own that says otherwise of animals that eat each other is a caution of
+// its own; it does not make them live together.
+func (e *Enclosure) keeping() *plan.Figure {
+	out := e.figure(schema.FigureKeeping)
+	if base := e.Collection.Plan.Library.Beneath(e.Sheet.Name.V); base != nil {
+		if b := base.Figure(schema.FigureKeeping, ""); b != nil && (out == nil || weaker(out, b)) {
+			out = b
+		}
+	}
+	if out == nil || len(out.Words) == 0 || strings.HasPrefix(out.Words[0], "groups") {
+		return nil
+	}
+	return out
+}
+
 // company counts those who share the box on a day. Newborn young do not count, nor do
 // young that are with their mother.
 func (e *Enclosure) company(on civil.Date) (grown, young int) {
 	for _, g := range e.Life.Groups {
 		switch stage, n := g.Stage(on), e.countOn(g, on); {
-		case stage == "newborn", stage == "young" && g.Mother != nil:
+		case stage == "newborn", stage == "young" && g.Mother != nil, g.Hatchling(on):
 		case stage == "young":
 			young += n
 		default:

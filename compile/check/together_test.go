@@ -176,3 +176,17 @@ func TestNewbornForWeeks(t *testing.T) {
 		t.Errorf("with their moult found %+v", found)
 	}
 }
+
+// Slings that have just hatched are still in one box with what they hatched from; weeks
+// later they are not (common practice, no source).
+func TestHatchlings(t *testing.T) {
+	for day, alone := range map[string]bool{"2026-11-10": false, "2026-09-01": true} {
+		r := compiled(t, "species = \"brachypelma-hamorii\"\nanimals \"one\" {\n  count = \"0.1.0\"\n  stage = \"adult\"\n  origin = \"captive bred\"\n  paper = \"invoice 118\"\n}\n"+day+" box hatched 200\n")
+		if got := len(of(r, "kept-alone")) > 0; got != alone {
+			t.Errorf("hatched on %s: kept-alone %v", day, got)
+		}
+		if day == "2026-11-10" && len(of(r, "floor-small"))+len(of(r, "mixed-sizes"))+len(of(r, "origin-unsaid")) > 0 {
+			t.Errorf("hatched on %s: %s", day, printed(r, r.Findings))
+		}
+	}
+}

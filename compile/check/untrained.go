@@ -228,3 +228,11 @@ func (e *Enclosure) helpless(g *life.Group, on civil.Date) (need, bool) {
 	written := !g.Logged && g.Animals.Stage.Set() && g.Animals.Stage.V == stage
 	return need{g.Animals.Name.V + " are " + stage, forCare, written, finding.Related{}}, true
 }
+
+// said is the state of a hold and why it holds, once where they are the same.
+func said(h *life.Hold) string {
+	if strings.HasPrefix(h.Why, h.State.Is) {
+		return h.Why
+	}
+	return h.State.Is + ", " + h.Why
+}

@@ -68,7 +68,7 @@ func strongestOf(base *plan.SpeciesSheet, n *plan.Need) *plan.Need {
 	var most *plan.Need
 	for _, stage := range stagesOf(n.Stages) {
 		for _, b := range base.NeedsOf(stage) {
-			if b.What == n.What && b.Longest.Set() && (stage != "" || len(b.Stages) == 0) && (most == nil || b.Longest.V.Value < most.Longest.V.Value) {
+			if b.What == n.What && b.Longest.Set() && (most == nil || b.Longest.V.Value < most.Longest.V.Value) {
 				most = b
 			}
 		}
@@ -88,10 +88,20 @@ func mild(n *plan.Need) string {
 	return ""
 }
 
-// known returns the figure of a sheet whose place one takes, or nil.
+// known returns the figure of a sheet whose place one takes, or nil: of several that which
+// it is weaker than.
 func known(base *plan.SpeciesSheet, f *plan.Figure) *plan.Figure {
 	if f.Instar.Set() {
 		return base.Instar(f.What, f.Instar.V)
+	}
+	if len(f.Stages) == 0 { // it holds for all stages
+		out := base.Figure(f.What, "")
+		base.Each(f.What, func(b *plan.Figure) {
+			if !b.Instar.Set() && (out == nil || weaker(f, b) && !weaker(f, out)) {
+				out = b
+			}
+		})
+		return out
 	}
 	for _, stage := range stagesOf(f.Stages) {
 		if b := base.Figure(f.What, stage); b != nil && (weaker(f, b) || len(f.Stages) < 2) {

@@ -93,6 +93,9 @@ type Report struct {
 // or the mass of the animals or of their prey is not known, or nobody feeds them. It
 // allocates nothing.
 func Of(s *roster.Roster, of []roster.Entry, g *life.Group, today civil.Date) (Report, bool) {
+	if g.Guessed {
+		return Report{}, false // nobody knows among how many it is shared
+	}
 	r := Report{Group: g, Animals: g.Count(today)}
 	var e *plan.Enclosure
 	for i := range of {

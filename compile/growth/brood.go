@@ -79,10 +79,15 @@ func (w *world) expected() (l litter) {
 // of a block of the plan.
 func (w *world) hasYoung(mother *life.Group) bool {
 	for _, g := range w.l.Groups {
-		if g.Logged && g.Mother != mother || passing(w.f, g) {
+		if g.Logged && g.Mother != mother {
 			continue
 		}
-		if s := stageOf(g.Stage(w.today)); (s == newborn || s == young) && g.Count(w.today) > 0 {
+		s := stageOf(g.Stage(w.today))
+		if s != newborn && s != young || g.Count(w.today) == 0 {
+			continue
+		}
+		leaves := g.Mother != nil && w.f.separation == "separate"
+		if !passing(w.f, g, w.today) || g.Hatchling(w.today) && !g.Guessed && !leaves {
 			return true
 		}
 	}
@@ -129,8 +134,7 @@ func (w *world) born(g *life.Group) (birth Due, young int) {
 	return birth, young
 }
 
-// rear says what the young ask for. Those that stay are then reckoned with as
-// animals of the enclosure. s is what those who live here now need.
+// rear says what the young ask for. s is what those who live here now need.
 func (w *world) rear(s Stock) (b Brood) {
 	y := w.young
 	b.Mothers, b.Young, b.Birth = y.mothers, y.band(), y.birth
@@ -138,9 +142,6 @@ func (w *world) rear(s Stock) (b Brood) {
 		return b
 	}
 	b.Stay, b.Leave = w.f.separation == "keep with mother", w.f.separation == "separate"
-	if !b.Stay {
-		w.young = litter{}
-	}
 	if b.Birth.When == Between && b.Birth.Until <= w.today {
 		b.Birth.When = Now
 	}

@@ -21,7 +21,7 @@ type Report struct {
 	Brood Brood
 
 	// TooSmall is when the floor or the volume becomes too small for those who live
-	// here and for the young that stay with their mother.
+	// here. Young that are not born yet, or that nobody counted, are none of them.
 	TooSmall Due
 	// Nursery is when more young are to be taken out than there are places for.
 	Nursery Due
@@ -89,7 +89,7 @@ func Of(l *life.Enclosure, c *plan.Collection, today civil.Date) (Report, bool) 
 	r.Now = w.stock(today, still)
 	r.Grown = w.stock(today, grown)
 	r.Brood = w.rear(r.Now)
-	r.TooSmall = w.tooSmall(&r.Now, &r.Brood)
+	r.TooSmall = w.tooSmall(&r.Now)
 	r.Nursery = w.nursery(&r.Brood)
 	for i := range l.Groups {
 		if m := w.misfit(i); m.Due.first(r.Prey.Due) != r.Prey.Due || r.Prey.When == Never {

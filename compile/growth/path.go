@@ -22,16 +22,17 @@ type path struct {
 }
 
 // passing reports whether a group will not grow up where it is: young with their mother
-// that are taken out or were, and animals of another species that the log brought by
-// mistake.
-func passing(f *figures, g *life.Group) bool {
-	return g.Sheet != f.sheet || g.Strayed() || g.Mother != nil && f.separation == "separate"
+// that are taken out, and animals of another species that the log brought by mistake,
+// those that were taken out to where nobody said, and a brood of which nobody said how many
+// it is, or that has just hatched.
+func passing(f *figures, g *life.Group, today civil.Date) bool {
+	return g.Sheet != f.sheet || g.Strayed() || g.Guessed || g.Hatchling(today) || g.Mother != nil && f.separation == "separate"
 }
 
 // pathOf returns the way of a group from today on.
 func pathOf(f *figures, g *life.Group, today civil.Date) path {
 	p := path{g: g, today: today, stage: stageOf(g.Stage(today)), animals: g.Count(today)}
-	if passing(f, g) {
+	if passing(f, g, today) {
 		p.animals = 0
 	}
 	p.lo, p.hi = f.instars(g.Instar(today), p.stage)

@@ -84,8 +84,8 @@ func TestUnseenYoung(t *testing.T) {
 	if r.Now.Animals != 1 || r.Now.Floor != 1200 || !r.Now.Fits() {
 		t.Errorf("now %+v", r.Now)
 	}
-	if d := r.TooSmall; d.When != growth.Between || d.From != r.Today+1 {
-		t.Errorf("too small %v from %s", d.When, d.From)
+	if d := r.TooSmall; d.When != growth.Never {
+		t.Errorf("too small %v from %s for young that nobody has seen", d.When, d.From)
 	}
 	if b := r.Brood; b.Total.High != 36 || b.Reared != 1200+35*275 {
 		t.Errorf("reared %+v", b)
@@ -105,8 +105,10 @@ func TestTooSmall(t *testing.T) {
 	for _, x := range []struct{ name, text, log, from, until string }{
 		{"moulted on 2 November into instar 5 of 120 to 330 days, subadults need 1,800",
 			box("pandinus-imperator", "20 x 10 x 12 in", herd("y", "2", "instar = 4")), "2026-11-02 box y moult 2\n", "2027-03-02", "2027-09-28"},
-		{"gestation of 7 to 18 months, then instars 1 to 3: 14+45+70 days with 35 young",
-			box("pandinus-imperator", "90 x 45 x 45 cm", herd("a", "0.1", grownUp)), "2026-05-02 box a mated\n", "2027-04-09", ""},
+		{"mated: whether there will be young, and how many, nobody knows",
+			box("pandinus-imperator", "90 x 45 x 45 cm", herd("a", "0.1", grownUp)), "2026-05-02 box a mated\n", "", ""},
+		{"born, and how many was not said", box("pandinus-imperator", "90 x 45 x 45 cm", herd("a", "0.1", grownUp)), "2026-11-20 box a born\n", "", ""},
+		{"as many as were counted", box("pandinus-imperator", "90 x 45 x 45 cm", herd("a", "0.1", grownUp)), "2026-09-01 box a born 30\n2026-09-20 box a first_moult\n", "*", ""},
 		{"as large as grown ones need", box("pandinus-imperator", "90 x 45 x 45 cm", herd("y", "2", "instar = 4")), "", "", ""},
 	} {
 		r := report(t, x.text, x.log, today)
@@ -117,7 +119,7 @@ func TestTooSmall(t *testing.T) {
 			}
 			continue
 		}
-		if d.When != growth.Between || d.From.String() != x.from || x.until != "" && d.Until.String() != x.until || d.Until != 0 && d.Until < d.From {
+		if d.When != growth.Between || x.from != "*" && d.From.String() != x.from || x.until != "" && d.Until.String() != x.until || d.Until != 0 && d.Until < d.From {
 			t.Errorf("%s: %v %s to %s", x.name, d.When, d.From, d.Until)
 		}
 	}

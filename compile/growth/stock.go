@@ -40,9 +40,9 @@ func (s *Stock) volumeFits() bool { return s.Holds >= s.Volume*Tolerance }
 type pace uint8
 
 const (
-	still pace = iota // not at all, and no young are born
-	fast              // as fast as is possible, with the largest brood
-	slow              // as slowly as is possible, with the smallest brood
+	still pace = iota // not at all
+	fast              // as fast as is possible
+	slow              // as slowly as is possible
 	grown             // all adult, whatever the day
 )
 
@@ -90,7 +90,7 @@ func (w *world) grows() bool {
 			return true
 		}
 	}
-	return w.young.most > 0
+	return false
 }
 
 // stock adds up what is needed on a day: the largest animal first, and for each
@@ -110,13 +110,6 @@ func (w *world) stock(on civil.Date, how pace) Stock {
 		if p.animals > 0 {
 			tally.add(w.f, p.then(on, how), p.animals, mothered)
 		}
-	}
-	if y := &w.young; (how == fast || how == slow) && y.most > 0 {
-		n := y.most
-		if how == slow {
-			n = y.least
-		}
-		tally.add(w.f, w.brood.then(on, how), n, true)
 	}
 	if s.First != nil {
 		s.Floor += s.First.Range.Low - tally.adds
@@ -175,7 +168,7 @@ func (w *world) mothered() bool {
 
 // tooSmall finds the days between which floor or volume stop being enough. What is
 // needed is taken not to shrink as animals grow.
-func (w *world) tooSmall(now *Stock, b *Brood) Due {
+func (w *world) tooSmall(now *Stock) Due {
 	if !now.Fits() {
 		return Due{When: Now}
 	}
@@ -185,12 +178,12 @@ func (w *world) tooSmall(now *Stock, b *Brood) Due {
 	end := w.today + lookAhead
 	from, may := w.crossing(fast, end)
 	if !may {
-		if last := w.stock(w.today, grown); !last.Fits() || now.Has < b.Reared*Tolerance {
+		if last := w.stock(w.today, grown); !last.Fits() {
 			return Due{When: Undated}
 		}
 		return Due{}
 	}
-	until, _ := w.crossing(slow, end) // 0 where a small brood leaves room enough
+	until, _ := w.crossing(slow, end)
 	return Due{Between, from, until}
 }
 

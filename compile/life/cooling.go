@@ -23,6 +23,9 @@ type Cooling struct {
 	Aim    float64 // what it goes down to, in °C; NaN where it is not known
 	Unit   quantity.Unit
 	Off    bool // the heaters are off once it is there
+	// Room says that the season is meant to be colder than the room ever is: Aim is the
+	// room's lowest then.
+	Room bool
 	// Rest says that it is too cold to digest, so that it is a cool rest and no mild
 	// season; Fasting that there are no meals in it.
 	Rest, Fasting bool
@@ -41,6 +44,7 @@ func CoolingOf(e *plan.Enclosure, s *plan.Season) *Cooling {
 	switch {
 	case s.Climate != nil && s.Climate.WarmEnd.Set():
 		c.Aim = s.Climate.WarmEnd.V.High
+		c.inRoom(e)
 	case c.Off && e.Place != nil && e.Place.Temperature.Set():
 		c.Aim = e.Place.Temperature.V.Low
 	}
@@ -49,6 +53,18 @@ func CoolingOf(e *plan.Enclosure, s *plan.Season) *Cooling {
 	c.Rest = !warm && (c.Off || !(c.Aim >= c.Usual)) && c.cold(e.Sheet)
 	c.Fasting = s.Feeding.V == "none" || c.Rest && c.Off && !s.Feeding.Set()
 	return c
+}
+
+// corner is how much colder than the lowest of its room a box by a wall or a window may
+// be, in °C (common practice, no source).
+const corner = 3.0
+
+// inRoom raises the aim to the lowest that the room has, where it is far above: nothing in
+// it gets any colder, whatever the thermostat is set to.
+func (c *Cooling) inRoom(e *plan.Enclosure) {
+	if e.Place != nil && e.Place.Temperature.Set() && e.Place.Temperature.V.Low > c.Aim+corner {
+		c.Aim, c.Room = e.Place.Temperature.V.Low, true
+	}
 }
 
 // usually finds how warm it is outside of the season: what the highest thermostat is
@@ -94,7 +110,7 @@ func (c *Cooling) cold(sheet *plan.SpeciesSheet) bool {
 	switch {
 	case hasSoft && c.Aim < soft.Low && !soft.Contains(c.Aim),
 		hasRest && (c.Aim <= rest.High || rest.Contains(c.Aim)),
-		hasTarget && Rests(sheet) && c.Aim < target.Low-tooCool:
+		hasTarget && Rests(sheet) && !c.Room && c.Aim < target.Low-tooCool:
 		return true
 	}
 	return !known && c.Off

@@ -29,7 +29,7 @@ func (r *reader) care(e *plan.Event) {
 	if !r.knows(name) {
 		known := slices.Sorted(maps.Keys(r.cares))
 		f := finding.Finding{Rule: ruleCare, At: e.Args[0].At, Text: "there is no care \"" + name + "\" here", Write: "one of: " + strings.Join(known, ", ")}
-		if s := finding.Suggest(name, known); s != "" {
+		if s := finding.Near(name, known); s != "" {
 			f.Text += ": did you mean " + s + "?"
 			f.Write = s
 			if !strings.Contains(s, " ") { // in a log a name is one word

@@ -181,6 +181,10 @@ type Group struct {
 	// animals that came without a block for them. Since is then when and from which line.
 	Logged bool
 	Since  plan.Written[civil.Date]
+	// Guessed says that how many they are was never said: Count is the most that a brood has.
+	Guessed bool
+	// Born is the day of its birth or hatching, of a brood of the log; 0 for all others.
+	Born civil.Date
 	// Mother is the group whose brood it is while it lives with her, else nil.
 	Mother  *Group
 	Asks    []Ask

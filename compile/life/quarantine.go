@@ -95,7 +95,7 @@ func (r *reader) quarantine(t *track) {
 	if length <= 0 {
 		if after(s.on, askedFor) > r.today && s.on <= r.today {
 			r.found.Add(finding.Finding{Rule: ruleQuarantine, At: s.at,
-				Text:  t.Animals.Name.V + " arrived on " + s.on.Words() + ", and how long arrivals are kept apart is not stated",
+				Text:  t.Animals.Name.V + " arrived on " + s.on.Words() + ", and neither the collection nor its sheet says how long arrivals are kept apart",
 				Write: "quarantine = \"60 days\", or your own figure, in the collection block"})
 		}
 		return

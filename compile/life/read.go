@@ -253,6 +253,9 @@ func (r *reader) ofAnimals(t *track, e *plan.Event) {
 func (r *reader) conclude() {
 	for _, t := range r.tracks {
 		t.Brood = false
+		if t.of != nil {
+			t.Guessed, t.Born = t.of.number == 0, t.of.born.on
+		}
 		if t.now() == 0 {
 			t.Gravid, t.Refused = false, 0
 			continue

@@ -75,10 +75,10 @@ var (
 		Source:  "the design of this program",
 		Instead: "Use the name in the plan, in the species sheet, or a kind of care."}
 	ruleQuarantine = &finding.Rule{ID: "quarantine-unstated", Severity: finding.Caution, Silence: finding.ByReason,
-		Title:   "An animal came, and nobody has said how long it is kept apart.",
-		Why:     "Mites and disease come with new animals. There is no good source for a length in invertebrates, so none is assumed; 30 to 90 days are in use.",
+		Title:   "An animal came, and neither the plan nor its species sheet says how long it is kept apart.",
+		Why:     "Mites and disease come with new animals. The built-in sheets have the lengths that are in use, 30 to 90 days; there is no good source for them in invertebrates, and for other species none is assumed.",
 		Source:  "common practice, no source",
-		Instead: "State quarantine in the collection block."}
+		Instead: "State quarantine in the collection block, or in the sheet of the species."}
 	ruleNoTerm = &finding.Rule{ID: "birth-window-unknown", Severity: finding.Advice, Silence: finding.ByReason,
 		Title:   "When a birth is possible is not known.",
 		Why:     "Gestation of scorpions runs from months to years, and a date would be made up. There is a weekly look instead, and nothing is disturbed.",

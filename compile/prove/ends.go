@@ -36,11 +36,11 @@ func (b *breach) ends() (last civil.Date, ok bool) {
 }
 
 // ending is how bad it is that care has an end. Where a need that is not met is only a
-// caution, so is this.
+// caution, so is this, unless it is then met far too rarely.
 func (b *breach) ending(last civil.Date) finding.Severity {
 	left := int(last - b.s.Horizon.Now())
 	switch {
-	case b.Need.Severity.V == "caution":
+	case b.Need.Severity.V == "caution" && !b.tooRare():
 		return finding.Caution
 	case left < 0:
 		return finding.Urgent

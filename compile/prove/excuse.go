@@ -16,7 +16,7 @@ const longestSeason = 180
 // of it without a day, as of young with their mother: it is asked about until the log
 // answers, and a proof that spoke of it would ask the plan for what only the log can tell.
 // Seasons are the plan's, and have an end.
-func (w *prover) excuse(p *Proof, a asked) {
+func (w *prover) excuse(p *Proof, a asked, met horizon.Days) {
 	w.seasons(p, a)
 	for _, g := range w.life.Groups {
 		if a.group != nil && a.group != g {
@@ -26,7 +26,7 @@ func (w *prover) excuse(p *Proof, a asked) {
 			switch x := &g.Holds[i]; {
 			case !Holds(x, p.Name):
 				if thins(x, p.Name) {
-					w.add(&p.paused, x)
+					w.rhythm(p, x, met)
 				}
 			case x.State.Name == schema.StateRefused.Name:
 				// It never makes the time between two offers longer than it may be.
@@ -42,6 +42,22 @@ func (w *prover) excuse(p *Proof, a asked) {
 		in := w.s.Horizon.New()
 		in.AddRun(p.since, p.since+p.first+1, w.s.Horizon.Days)
 		p.Excused.Subtract(in)
+	}
+}
+
+// rhythm excuses, after each meal in a state that thins them, the days on which there may
+// be no other: the next comes with the plan's own rhythm after that.
+func (w *prover) rhythm(p *Proof, x *life.Hold, met horizon.Days) {
+	h, every := w.s.Horizon, x.State.May[schema.RowKilled].Every
+	until := min(int(x.Until-h.From), h.Days)
+	for d := met.Next(max(0, int(x.From-h.From))); d >= 0 && d < until; d = met.Next(d + 1) {
+		rest := *x
+		rest.From, rest.Until = h.Date(d)+1, h.Date(min(d+every, until-1))
+		if d+every >= until {
+			rest.Until = x.Until
+		}
+		w.add(&p.Excused, &rest)
+		w.add(&p.Seen, &rest)
 	}
 }
 

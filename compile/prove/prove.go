@@ -147,7 +147,7 @@ func (w *prover) need(a asked) {
 	if name.PerMeal {
 		w.leftovers(&p, met)
 	} else {
-		w.excuse(&p, a)
+		w.excuse(&p, a, met)
 		p.scan(met, w.s.Horizon)
 	}
 	w.out = append(w.out, p)

@@ -201,6 +201,7 @@ func rare(every int, seasons string) string {
 	text := strings.Replace(limits{look: 1, water: 3, food: 14}.sheet(), "longest = \"14 days\"\n", "longest = \"14 days\"\n    severity = \"caution\"\n", 1)
 	text = strings.Replace(text, "  need \"look\"", "  figure \"fast-alarm\" {\n    value   = \"60 to 90 days\"\n"+own+"  figure \"winter-rest\" {\n    value   = \"12 to 18 C\"\n"+own+"  need \"look\"", 1)
 	care := strings.Replace(looked, "on         = [\"mon\"]", fmt.Sprintf("every      = \"%d days\"", every), 1)
+	text = strings.Replace(text, "21 to 24 C", "12 to 24 C", 1) // cold enough where nothing heats
 	return text + people + rounds + box("ash", care+seasons)
 }
 

@@ -1,6 +1,7 @@
 package finding
 
 import (
+	"slices"
 	"strings"
 
 	"github.com/agext/levenshtein"
@@ -22,4 +23,22 @@ func Suggest(written string, known []string) string {
 		}
 	}
 	return best
+}
+
+// Near is Suggest for what is written into a log, where a wrong guess that is taken
+// changes calendars for months: a third of the letters may differ at the most, or two of
+// them stand in each other's place.
+func Near(written string, known []string) string {
+	near := Suggest(written, known)
+	low, other := []rune(strings.ToLower(written)), []rune(strings.ToLower(near))
+	d := levenshtein.Distance(string(low), string(other), nil)
+	if d <= len(low)/3 {
+		return near
+	}
+	slices.Sort(low)
+	slices.Sort(other)
+	if d == 2 && slices.Equal(low, other) {
+		return near
+	}
+	return ""
 }

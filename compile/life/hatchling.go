@@ -1,0 +1,23 @@
+package life
+
+import (
+	"vivary/schema"
+	"vivary/schema/civil"
+)
+
+// together is for how many days after they hatched young may share a box where the sheet
+// does not say. Slings and nymphs are parted when they begin to hunt each other, weeks
+// after they are free (common practice, no source).
+const together = 30
+
+// Hatchling reports whether the group is a brood of the log that is so young that all of
+// it may still be in one box. It is then no company, and takes no room to speak of.
+func (g *Group) Hatchling(on civil.Date) bool {
+	if g.Born == 0 || g.Sheet == nil {
+		return false
+	}
+	if stage := g.Stage(on); stage != newborn && stage != "young" {
+		return false
+	}
+	return on < after(g.Born, spanOf(g.Sheet.Figure(schema.FigureSeparateWithin, "young")).or(together).high)
+}
