@@ -255,7 +255,7 @@ func (r *reader) longPremoult(t *track, s seen) {
 
 // soft holds meals and keeps hands off until the new skin is hard.
 func (r *reader) soft(t *track, n int) {
-	hold := Hold{From: t.moult.on, Why: "moulted " + r.when(t.moult.on), At: t.moult.at, Part: n < t.now()}
+	hold := Hold{From: t.moult.on, Why: "moulted " + r.when(t.moult.on), At: t.moult.at, Part: n < t.now(), Some: n}
 	put := func(state *schema.State, wait span) {
 		hold.State, hold.Until, hold.Cited = r.state(t, state), after(hold.From, wait.high), wait.cited
 		hold.End = wording.Until(hold.Until)

@@ -1,6 +1,7 @@
 package rounds
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 
@@ -39,23 +40,49 @@ func New(s *roster.Roster, r *plan.Round, picks []roster.Pick) *Round {
 		g.entry(p.Entry, place, p.Days)
 	}
 	for i, l := range g.lives {
-		g.held(l, i)
 		g.pressing(l, i, picks)
 	}
 	g.allowed(picks, at)
+	for i := range g.items {
+		if empty := g.places[g.items[i].Place].Empty; empty != nil {
+			empty.Subtract(g.items[i].Days)
+		}
+	}
 	return Make(r, s.Horizon, g.places, g.items, g.holds)
 }
 
 func (g *gatherer) place(l *life.Enclosure) {
-	p := Place{Name: l.Plan.Name.V, Title: l.Plan.Shown(), Apart: g.apart(l)}
+	at := len(g.places)
+	p := Place{Name: l.Plan.Name.V, Title: l.Plan.Shown(), Apart: g.apart(l), Empty: g.empty(l)}
 	if l.Plan.Place != nil {
 		p.Room = flat(l.Plan.Place.Shown())
 	}
 	g.places, g.lives = append(g.places, p), append(g.lives, l)
+	g.held(l, at) // before its tasks, which do not repeat it
 }
 
 // mitesApart is for how many days an enclosure that had mites comes last.
 const mitesApart = 28
+
+// empty returns the days on which all animals of an enclosure are gone, nil for none.
+func (g *gatherer) empty(l *life.Enclosure) horizon.Days {
+	if !slices.ContainsFunc(l.Groups, func(x *life.Group) bool {
+		return slices.ContainsFunc(x.Numbers, func(n life.Number) bool { return n.Count == 0 })
+	}) {
+		return nil
+	}
+	h := g.roster.Horizon
+	out := h.New()
+	for i := 0; i < h.Days; i++ {
+		if !slices.ContainsFunc(l.Groups, func(x *life.Group) bool { return x.Count(h.Date(i)) > 0 }) {
+			out.Add(i)
+		}
+	}
+	if out.Next(0) < 0 {
+		return nil
+	}
+	return out
+}
 
 // apart returns for how many days of the horizon an enclosure is kept apart.
 func (g *gatherer) apart(l *life.Enclosure) int {
@@ -202,7 +229,7 @@ func urgency(x *roster.Entry, today civil.Date) int {
 func taskOf(x *roster.Entry) Task {
 	t := Task{Kind: x.Kind, Phrase: x.Task, Own: x.Own}
 	if x.Group != nil && len(x.Life.Groups) > 1 {
-		t.Group = flat(x.Group.Animals.Name.V)
+		t.Group = called(x.Group)
 	}
 	return t
 }
@@ -217,6 +244,9 @@ func (g *gatherer) dishes(x *roster.Entry, it Item) {
 		}
 		one := it
 		one.Days, one.Manner, one.Passing = both(it.Days, m.Days), Manner(m.May), true
+		if g.says(one.Place, one.Days) {
+			one.Manner = besides(m.May)
+		}
 		g.dish(x, one)
 		if it.Usual == nil {
 			it.Usual = it.Days // the form of the round is not to hang on a state
@@ -239,6 +269,32 @@ func Manner(m schema.May) string {
 	default:
 		return brief + ", " + words
 	}
+}
+
+// says reports whether on each of some days the line of a state tells of an enclosure
+// that nothing is opened or lifted in it.
+func (g *gatherer) says(place int, days horizon.Days) bool {
+	left := days.Clone()
+	for i := range g.holds {
+		if h := &g.holds[i]; h.Place == place && still.MatchString(h.Text) {
+			told := g.roster.Horizon.New()
+			told.AddRun(max(h.From, 0), h.Until, g.roster.Horizon.Days)
+			left.Subtract(told)
+		}
+	}
+	return left.Next(0) < 0
+}
+
+// still finds the words of a rule by which nothing is opened or lifted.
+var still = regexp.MustCompile("through the hatch|lift nothing|open nothing|leave alone")
+
+// besides is what a manner adds to such a line: what is done only from a display is not
+// done at all where there is none, and all else needs no more than its own words.
+func besides(m schema.May) string {
+	if m.Manner == schema.AsUsual {
+		return Manner(m)
+	}
+	return flat(m.Words)
 }
 
 // oneItem begins the words of a manner that bounds a meal, whatever its usual portion is.

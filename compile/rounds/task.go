@@ -16,7 +16,7 @@ import (
 type Task struct {
 	Kind   *schema.CareKind
 	Phrase string // "Mist 150 ml"; of a meal what stands before the prey
-	Own    bool   // the phrase is in the keeper's own words, and stands as it was written
+	Own    bool   // the phrase is in the keeper's own words, and stands as it was written but for its first letter
 	Prey   Prey   // of a meal
 	Group  string // whose it is, where several groups live in the enclosure
 	Manner string // how, where the state of the animals does not let it be done as usual
@@ -38,7 +38,7 @@ func (p *Prey) Total() int { return int(math.Ceil(p.Each*float64(p.Animals) - 1e
 // for 3 animals)".
 func (t *Task) String() string {
 	if t.Own {
-		return t.worded(t.Phrase)
+		return t.worded(lower(t.Phrase))
 	}
 	return t.worded(small(t.Phrase))
 }
@@ -129,6 +129,16 @@ func small(text string) string {
 		}
 		return r
 	}, text)
+}
+
+// lower begins a keeper's words with a small letter, as they stand behind others, but
+// not what is written in capitals: "UV lamp on".
+func lower(text string) string {
+	r, n := utf8.DecodeRuneInString(text)
+	if next, _ := utf8.DecodeRuneInString(text[n:]); !unicode.IsLower(next) {
+		return text
+	}
+	return string(unicode.ToLower(r)) + text[n:]
 }
 
 // large begins a text with a capital.
