@@ -12,7 +12,7 @@ const (
 	onlyEmpty   = "only if seen empty, by bottle"
 	farEnd      = "far end only"
 	notOnHer    = "far end only, never on her"
-	mouldOnly   = "mould only, no digging"
+	mouldOnly   = "mould only"
 	ifInReach   = "only what is in reach"
 )
 
@@ -86,7 +86,7 @@ var (
 
 // Mothers and young.
 var (
-	StateGravid = state(State{Name: "gravid", Is: "may be gravid", Rule: "look for young first, do not dig or handle",
+	StateGravid = state(State{Name: "gravid", Is: "may be gravid", Rule: "look first for young, do not dig or handle",
 		Doc: "Mated, or thought to carry young; no signs of a birth near. The substrate is not changed within 60 days of the earliest birth."},
 		usual("look first", RowDish, RowClean),
 		usual("once, to a box of her own, with her hide", RowRehouse).by("N9"),
@@ -143,7 +143,7 @@ var (
 		held(RowDish).mind("a second, shallow dish instead"),
 		held(RowLive, RowDeep, RowCount, RowHandle, RowRehouse))
 
-	StateNewborn = state(State{Name: "newborn", Is: "on their mother", Rule: "no food yet, they live on their reserves",
+	StateNewborn = state(State{Name: "newborn", Is: "on their mother", Rule: "no food yet; water through the hatch, lift nothing",
 		Doc: "Young before their first moult. They cannot feed."},
 		outside("", RowLook),
 		outside(readOutside, RowReading),

@@ -119,7 +119,7 @@ func (r *reader) due(t *track) civil.Date {
 
 // young says how many they are.
 func (r *reader) young(t *track) string {
-	if t.of != nil && t.of.number == 0 && t.of.born.ok {
+	if t.Uncounted {
 		return "young"
 	}
 	return wording.Count(t.now(), "young one", "young")
@@ -141,7 +141,7 @@ func (r *reader) firstMeal(t *track, first civil.Date) {
 		again = max(again, t.refused.on+3) // it was offered
 	}
 	a := Ask{Name: "first-meal-young/" + t.of.name(), From: again, Until: max(by+1, again), Every: 1, Urgent: true, At: t.Animals.At, Cited: limit.cited,
-		Text:  r.young(t) + ": have they eaten? killed pieces today, by " + by.Short() + " at the latest; log " + t.called() + " fed",
+		Text:  r.young(t) + ": have they eaten? killed pieces today, by " + by.Short() + "; log " + t.called() + " fed",
 		Said:  "no meal is logged of the " + strconv.Itoa(t.now()) + " " + t.Animals.Shown() + ", who can eat since " + first.Words(),
 		Limit: "by " + wording.Days(limit.high) + " after their first moult",
 		Write: t.called() + " fed, on the day when they ate; or died and how many"}

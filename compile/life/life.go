@@ -182,6 +182,9 @@ type Group struct {
 	// animals that came without a block for them. Since is then when and from which line.
 	Logged bool
 	Since  plan.Written[civil.Date]
+	// Uncounted says that nobody has written how many it is: a brood counts as the largest
+	// of its species until it is counted.
+	Uncounted bool
 	// Mother is the group whose brood it is while it lives with her, else nil.
 	Mother  *Group
 	Asks    []Ask

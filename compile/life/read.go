@@ -265,6 +265,7 @@ func (r *reader) conclude() {
 		for _, b := range t.broods {
 			r.rearing(t, b)
 		}
+		t.Uncounted = t.of != nil && t.of.number == 0 && t.of.born.ok
 		r.growing(t)
 		r.quarantine(t)
 		r.health(t)

@@ -243,10 +243,8 @@ func (g *gatherer) dishes(x *roster.Entry, it Item) {
 			continue
 		}
 		one := it
-		one.Days, one.Manner, one.Passing = both(it.Days, m.Days), Manner(m.May), true
-		if g.says(one.Place, one.Days) {
-			one.Manner = besides(m.May)
-		}
+		one.Days, one.Passing = both(it.Days, m.Days), true
+		one.Manner = g.besides(m.May, one.Place, one.Days)
 		g.dish(x, one)
 		if it.Usual == nil {
 			it.Usual = it.Days // the form of the round is not to hang on a state
@@ -271,30 +269,35 @@ func Manner(m schema.May) string {
 	}
 }
 
-// says reports whether on each of some days the line of a state tells of an enclosure
-// that nothing is opened or lifted in it.
-func (g *gatherer) says(place int, days horizon.Days) bool {
+// besides words a manner as Manner does, without what the lines of states say on those
+// days at the head of the round: that nothing is opened or lifted, or its very words.
+func (g *gatherer) besides(m schema.May, place int, days horizon.Days) string {
+	words := flat(m.Words)
+	repeats := func(text string) bool { return strings.Contains(text, words) }
+	switch {
+	case words != "" && !strings.Contains(words, oneItem) && g.says(place, days, repeats):
+		return ""
+	case m.Manner != schema.AsUsual && g.says(place, days, still.MatchString):
+		return words
+	}
+	return Manner(m)
+}
+
+// still finds the words of a rule by which nothing is opened or lifted.
+var still = regexp.MustCompile("through the hatch|lift nothing|open nothing|leave alone")
+
+// says reports whether on each of some days the line of a state tells something of an
+// enclosure.
+func (g *gatherer) says(place int, days horizon.Days, something func(text string) bool) bool {
 	left := days.Clone()
 	for i := range g.holds {
-		if h := &g.holds[i]; h.Place == place && still.MatchString(h.Text) {
+		if h := &g.holds[i]; h.Place == place && something(h.Text) {
 			told := g.roster.Horizon.New()
 			told.AddRun(max(h.From, 0), h.Until, g.roster.Horizon.Days)
 			left.Subtract(told)
 		}
 	}
 	return left.Next(0) < 0
-}
-
-// still finds the words of a rule by which nothing is opened or lifted.
-var still = regexp.MustCompile("through the hatch|lift nothing|open nothing|leave alone")
-
-// besides is what a manner adds to such a line: what is done only from a display is not
-// done at all where there is none, and all else needs no more than its own words.
-func besides(m schema.May) string {
-	if m.Manner == schema.AsUsual {
-		return Manner(m)
-	}
-	return flat(m.Words)
 }
 
 // oneItem begins the words of a manner that bounds a meal, whatever its usual portion is.
@@ -360,7 +363,7 @@ func both(a, b horizon.Days) horizon.Days {
 
 // PreyOf is an item of a menu for the animals that there are today.
 func PreyOf(s *roster.Roster, x *roster.Entry, p *roster.Portion) Prey {
-	out := Prey{One: p.Prey.String(), Many: p.Prey.String(), Each: p.Items, Animals: x.Group.Count(s.Horizon.Now()), Killed: x.Meal.Killed.V, Dust: x.Meal.Dusted.V}
+	out := Prey{One: p.Prey.String(), Many: p.Prey.String(), Each: p.Items, Animals: x.Group.Count(s.Horizon.Now()), Uncounted: x.Group.Uncounted, Killed: x.Meal.Killed.V, Dust: x.Meal.Dusted.V}
 	if f := s.Plan.Library.Feeder(p.Prey.Feeder); f != nil {
 		// A title may be longer than what is said every day: "house cricket".
 		out.One, out.Many = strings.ReplaceAll(f.Name.V, "-", " "), f.Plural.Or(f.Name.V+"s")

@@ -28,6 +28,7 @@ type Prey struct {
 	One, Many    string // "adult cricket", "adult crickets"; empty for no prey
 	Each         float64
 	Animals      int
+	Uncounted    bool // how many they are is not known
 	Killed, Dust bool
 }
 
@@ -89,6 +90,8 @@ func (p *Prey) words() (dish, total string) {
 	all := strconv.Itoa(p.Total())
 	herd := " for " + wording.Animals(p.Animals)
 	switch {
+	case p.Uncounted && p.Animals > 1:
+		return p.items("", false) + ", a little for each", ""
 	case p.Animals <= 1:
 		return p.items(wording.ByHand(p.Each), p.Each <= 1), ""
 	case p.Each != math.Trunc(p.Each):
@@ -112,7 +115,7 @@ func (p *Prey) items(n string, one bool) string {
 	if one {
 		return n + p.One
 	}
-	return n + p.Many
+	return strings.TrimSpace(n + p.Many)
 }
 
 // small begins the sentences of a text with small letters, as they stand behind a
