@@ -53,7 +53,7 @@ var (
 		held(RowLive).by("K105"),
 		held(RowDeep, RowCount, RowHandle, RowRehouse))
 
-	StateSealed = state(State{Name: "sealed", Is: "sealed in", Rule: "damp soil and water, do not dig",
+	StateSealed = state(State{Name: "sealed", Is: "sealed in", Rule: "keep damp through the hatch, lift nothing",
 		Doc: "It has shut itself in, and why is not known yet: a moult, a sac, a birth or a rest."},
 		outside("", RowLook),
 		hatch("", RowWater, RowDish, RowMist, RowRemains),

@@ -275,7 +275,7 @@ func (g *gatherer) besides(m schema.May, place int, days horizon.Days) string {
 	words := flat(m.Words)
 	repeats := func(text string) bool { return strings.Contains(text, words) }
 	switch {
-	case words != "" && !strings.Contains(words, oneItem) && g.says(place, days, repeats):
+	case m.Manner == schema.AsUsual && !strings.Contains(words, oneItem) && g.says(place, days, repeats):
 		return ""
 	case m.Manner != schema.AsUsual && g.says(place, days, still.MatchString):
 		return words

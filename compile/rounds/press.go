@@ -34,7 +34,7 @@ func (g *gatherer) pressing(l *life.Enclosure, place int, picks []roster.Pick) {
 	}
 	days := PressedOn(g.roster, l, picks)
 	for k, text := range said {
-		g.items = append(g.items, Item{Task: Task{Kind: schema.KindOther, Phrase: text, Own: true}, Place: place, Days: days,
+		g.items = append(g.items, Item{Task: Task{Kind: schema.KindOther, Phrase: text, Own: true, Whole: true}, Place: place, Days: days,
 			Rank: 3*before + k, Minutes: Pressed, High: true, Passing: true})
 	}
 }

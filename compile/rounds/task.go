@@ -17,6 +17,7 @@ type Task struct {
 	Kind   *schema.CareKind
 	Phrase string // "Mist 150 ml"; of a meal what stands before the prey
 	Own    bool   // the phrase is in the keeper's own words, and stands as it was written but for its first letter
+	Whole  bool   // the phrase is a sentence, which may begin with a name
 	Prey   Prey   // of a meal
 	Group  string // whose it is, where several groups live in the enclosure
 	Manner string // how, where the state of the animals does not let it be done as usual
@@ -38,6 +39,9 @@ func (p *Prey) Total() int { return int(math.Ceil(p.Each*float64(p.Animals) - 1e
 // String words a task as it stands within a line: "feed 2 adult crickets each (6
 // for 3 animals)".
 func (t *Task) String() string {
+	if t.Whole {
+		return t.worded(t.Phrase)
+	}
 	if t.Own {
 		return t.worded(lower(t.Phrase))
 	}
