@@ -7,13 +7,13 @@ package schema
 
 // Words that several states share.
 const (
-	readOutside = "from a display outside, else leave it"
-	heatBack    = "heat off for less than 15 minutes"
+	readOutside = "only if it shows outside"
+	heatBack    = "heat off at most 15 minutes"
 	onlyEmpty   = "only if seen empty, by bottle"
 	farEnd      = "far end only"
 	notOnHer    = "far end only, never on her"
-	mouldOnly   = "mould only, no digging"
-	ifInReach   = "if in reach, else leave: killed prey does not bite"
+	mouldOnly   = "mould only"
+	ifInReach   = "only what is in reach"
 )
 
 // Ill, hurt, or without appetite.
@@ -43,7 +43,7 @@ var (
 
 // Round a moult.
 var (
-	StatePremoult = state(State{Name: "premoult", Is: "before a moult", Rule: "water through the hatch, no live prey, do not dig",
+	StatePremoult = state(State{Name: "premoult", Is: "before a moult", Rule: "water through the hatch, no live prey or digging",
 		Doc: "It is about to moult. Damp keeps it; live prey can kill it."},
 		hatch("", RowWater),
 		hatch(farEnd, RowMist),
@@ -53,7 +53,7 @@ var (
 		held(RowLive).by("K105"),
 		held(RowDeep, RowCount, RowHandle, RowRehouse))
 
-	StateSealed = state(State{Name: "sealed", Is: "sealed in", Rule: "damp soil and water, do not dig",
+	StateSealed = state(State{Name: "sealed", Is: "sealed in", Rule: "keep damp through the hatch, lift nothing",
 		Doc: "It has shut itself in, and why is not known yet: a moult, a sac, a birth or a rest."},
 		outside("", RowLook),
 		hatch("", RowWater, RowDish, RowMist, RowRemains),
@@ -64,7 +64,7 @@ var (
 		outside("every few hours", RowLook).by("K62, K48, N23"),
 		outside(readOutside, RowReading),
 		outside(onlyEmpty, RowWater),
-		hatch("live prey only, and only if it can be had without touching", RowRemains),
+		hatch("live prey only, and touch nothing else", RowRemains),
 		held(RowDish, RowMist, RowClean, RowLive, RowKilled, RowDevice, RowDeep, RowCount, RowHandle, RowRehouse).by("K105"))
 
 	StateSoft = state(State{Name: "soft", Is: "soft after a moult", Rule: "water through the hatch, no food, lift nothing",
@@ -86,13 +86,13 @@ var (
 
 // Mothers and young.
 var (
-	StateGravid = state(State{Name: "gravid", Is: "may be gravid", Rule: "do not dig or handle; look first for young on her back",
+	StateGravid = state(State{Name: "gravid", Is: "may be gravid", Rule: "look first for young, do not dig or handle",
 		Doc: "Mated, or thought to carry young; no signs of a birth near. The substrate is not changed within 60 days of the earliest birth."},
 		usual("look first", RowDish, RowClean),
 		usual("once, to a box of her own, with her hide", RowRehouse).by("N9"),
 		held(RowDeep, RowCount, RowHandle))
 
-	StateGravidLate = state(State{Name: "gravid-late", Is: "birth near", Rule: "water and a small killed item through the hatch, lift nothing",
+	StateGravidLate = state(State{Name: "gravid-late", Is: "birth near", Rule: "water, killed prey through the hatch, lift nothing",
 		Doc: "She refuses and is fat, digs or seals herself in, or shows white at her sides: a birth is near."},
 		outside("", RowLook).by("N3, N30, S58c"),
 		outside(readOutside, RowReading),
@@ -105,19 +105,19 @@ var (
 
 	StateBirth = state(State{Name: "birth", Is: "giving birth", Rule: "leave alone; water only if seen empty, by bottle",
 		Doc: "The first two days of a birth. Disturbed, she throws the young off and eats them."},
-		outside("once a day, from the side", RowLook).by("N7"),
+		outside("once, from the side", RowLook).by("N7"),
 		outside(readOutside, RowReading),
 		outside(onlyEmpty, RowWater),
 		held(RowDish, RowMist, RowClean, RowLive, RowKilled, RowRemains, RowDevice, RowDeep, RowCount, RowHandle, RowRehouse).by("S27b, N5"))
 
-	StateBrood = state(State{Name: "brood", Is: "young on her", Rule: "water, small killed prey through the hatch, lift nothing",
+	StateBrood = state(State{Name: "brood", Is: "young on her", Rule: "water, killed prey through the hatch, lift nothing",
 		Doc: "Young ride on her, before their first moult."},
 		outside("", RowLook).by("N7"),
 		outside(readOutside, RowReading),
 		outside(heatBack, RowDevice),
 		hatch("", RowWater),
 		hatch(notOnHer, RowMist),
-		hatch("one small item at her door; a refusal means nothing", RowKilled).from(3).every(7).by("N1, N6"),
+		hatch("one small item at her door", RowKilled).from(3).every(7).by("N1, N6"),
 		hatch(ifInReach, RowRemains),
 		held(RowDish, RowClean, RowLive, RowDeep, RowCount, RowHandle, RowRehouse).by("S27b, N5"))
 
@@ -143,7 +143,7 @@ var (
 		held(RowDish).mind("a second, shallow dish instead"),
 		held(RowLive, RowDeep, RowCount, RowHandle, RowRehouse))
 
-	StateNewborn = state(State{Name: "newborn", Is: "on their mother", Rule: "no food yet: they live on their reserves",
+	StateNewborn = state(State{Name: "newborn", Is: "on their mother", Rule: "no food yet; water through the hatch, lift nothing",
 		Doc: "Young before their first moult. They cannot feed."},
 		outside("", RowLook),
 		outside(readOutside, RowReading),

@@ -106,7 +106,7 @@ func (t *track) coming() coming {
 	if t.Sheet != nil && t.Sheet.Figure(schema.FigureSacTime, "adult") != nil {
 		return coming{"laying", "lay", "laid", "laid is logged", "a sac or eggs? look, do not lift; log laid"}
 	}
-	return coming{"birth", "give birth", "born", "the birth is logged", "young on her back? look, do not lift"}
+	return coming{"birth", "give birth", "born", "born is logged", "young on her back? look, do not lift"}
 }
 
 // since is from when on a female may be gravid, and from which line.
@@ -170,11 +170,11 @@ func (r *reader) carryHolds(t *track) []Hold {
 			out = append(out, early)
 		}
 	case t.gravid.ok:
-		hold.Why = "gravid since " + dated(t.gravid.on) + ", " + t.coming().noun + " possible at any time"
+		hold.Why = "gravid since " + dated(t.gravid.on) + ", " + t.coming().noun + " at any time"
 	case len(t.matings) > 0:
 		hold.Why = "mated " + dated(t.matings[0].on) + ", gestation not known"
 	default:
-		hold.Why = "gravid, " + t.coming().noun + " possible at any time"
+		hold.Why = "gravid, " + t.coming().noun + " at any time"
 	}
 	out = append(out, hold)
 	if t.late.ok {

@@ -19,7 +19,7 @@ func (r *reader) growing(t *track) {
 	}
 	if t.orphan.ok && !(t.HasFed && t.Fed > t.orphan.on) {
 		t.Asks = append(t.Asks, Ask{Name: "orphan/" + t.orphan.on.String(), From: t.orphan.on, Every: 1, Urgent: true, At: t.orphan.at,
-			Text:  r.young(t) + " without their mother: warm and damp; after their moult crushed prey every 2 to 3 days; log fed, moved or died",
+			Text:  r.young(t) + " without their mother: warm and damp, crushed prey once moulted; log fed, moved or died",
 			Said:  r.young(t) + " have no mother since " + t.orphan.on.Words(),
 			Write: "moved, and the enclosure that they are in; or died and how many"})
 	}
@@ -119,11 +119,10 @@ func (r *reader) due(t *track) civil.Date {
 
 // young says how many they are.
 func (r *reader) young(t *track) string {
-	n := wording.Count(t.now(), "young one", "young")
-	if t.of != nil && t.of.number == 0 && t.of.born.ok {
-		return "up to " + n
+	if t.Guessed {
+		return "young"
 	}
-	return n
+	return wording.Count(t.now(), "young one", "young")
 }
 
 // firstMeal asks for the first meal of a brood until one is logged: what was planned
@@ -131,6 +130,9 @@ func (r *reader) young(t *track) string {
 func (r *reader) firstMeal(t *track, first civil.Date) {
 	if t.HasFed && t.Fed >= first {
 		return
+	}
+	if known := t.days(schema.FigureFirstMeal, "young"); !known.ok && !t.bears() {
+		return // they eat the leaves and the wood that they hatch in
 	}
 	limit := t.days(schema.FigureFirstMeal, "young").or(starves)
 	if first+civil.Date(limit.high)+60 < r.today {
@@ -142,13 +144,13 @@ func (r *reader) firstMeal(t *track, first civil.Date) {
 		again = max(again, t.refused.on+3) // it was offered
 	}
 	a := Ask{Name: "first-meal-young/" + t.of.name(), From: again, Until: max(by+1, again), Every: 1, Urgent: true, At: t.Animals.At, Cited: limit.cited,
-		Text:  r.young(t) + ": have they eaten? killed pieces today, by " + by.Short() + " at the latest; log " + t.called() + " fed",
+		Text:  r.young(t) + ": have they eaten? killed pieces today, by " + by.Short() + "; log " + t.called() + " fed",
 		Said:  "no meal is logged of the " + strconv.Itoa(t.now()) + " " + t.Animals.Shown() + ", who can eat since " + first.Words(),
 		Limit: "by " + wording.Days(limit.high) + " after their first moult",
 		Write: t.called() + " fed, on the day when they ate; or died and how many"}
 	t.Asks = append(t.Asks, a)
 	a.Name, a.From, a.Until = "starving/"+t.of.name(), max(by+1, again), 0
-	a.Text = r.young(t) + " without a meal in the log, due by " + by.Short() + ": crushed prey now, get help; log " + t.called() + " fed, or died"
+	a.Text = r.young(t) + ", no meal logged, due by " + by.Short() + ": crushed prey now, get help; log " + t.called() + " fed, or died"
 	t.Asks = append(t.Asks, a)
 }
 
@@ -170,7 +172,7 @@ func (t *track) called() string {
 // where asks where young are that were taken out.
 func (r *reader) where(t *track) {
 	t.Asks = append(t.Asks, Ask{Name: "where/" + t.Animals.Name.V, About: AboutPlace, From: t.stray.on, Every: 1, Urgent: true, At: t.stray.at,
-		Text:  "where are the " + r.young(t) + " taken out " + t.stray.on.Short() + "? log moved and the enclosure; feed and water them there meanwhile",
+		Text:  "where are the " + r.young(t) + " taken out " + t.stray.on.Short() + "? log moved and where to; feed and water them there",
 		Said:  r.young(t) + " were taken out on " + t.stray.on.Words() + ", and to where is not written",
 		Write: t.Animals.Name.V + " moved, and the enclosure that they are in"})
 }

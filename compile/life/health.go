@@ -185,7 +185,7 @@ func (r *reader) search() {
 		who := strconv.Itoa(x.n) + " of " + x.from.Animals.Name.V
 		r.out.Loose += x.n
 		r.out.Asks = append(r.out.Asks, Ask{Name: "loose/" + x.from.Animals.Name.V + "/" + x.on.String(), From: x.on, Every: 1, Urgent: true, At: x.at,
-			Text:  who + " out since " + x.on.Short() + ": search with a torch after dark, behind heaters; lid and gaps; log found or died",
+			Text:  wording.Animals(x.n) + " out since " + x.on.Short() + ": search after dark by torch, behind heaters; lid, gaps; log found or died",
 			Said:  who + " escaped on " + x.on.Words() + " and was not found",
 			Write: "found, or died, and how many"})
 	}

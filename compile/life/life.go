@@ -30,6 +30,7 @@ type Hold struct {
 	// Part says that only some of a group are in it: then all eat killed prey, where those
 	// alone would not be fed.
 	Part bool
+	Some int // how many those are, of a part; 0 for one
 	// Cool says that it is of a season that is too cold to digest: only then does a season
 	// excuse meals.
 	Cool  bool

@@ -1,6 +1,7 @@
 package life
 
 import (
+	"strconv"
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema"
@@ -111,7 +112,7 @@ func (r *reader) fasting(t *track) {
 	}
 	text += since.on.Short()
 	if t.now() > 1 {
-		text = "one of " + t.Animals.Name.V + ": " + text
+		text = "1 of " + strconv.Itoa(t.now()) + ": " + text
 	}
 	r.fast(t, since, text, stage)
 }
@@ -139,6 +140,6 @@ func (r *reader) fast(t *track, since seen, text, stage string) {
 	if help.ok && help.low > alarm.low {
 		until = after(since.on, help.low)
 	}
-	ask("fast", alarm, until, "long fast: look at belly, water and temperature; log fed when it eats")
-	ask("fast-help", help, 0, "get help, from a mentor or a veterinarian; log fed when it eats")
+	ask("fast", alarm, until, "look at belly, water and temperature; log fed when it eats")
+	ask("fast-help", help, 0, "get help from a mentor or veterinarian; log fed when it eats")
 }

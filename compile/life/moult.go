@@ -202,7 +202,7 @@ func (r *reader) beforeMoult(t *track) {
 	if s := t.hanging; s.ok {
 		takes := t.days(schema.FigureMoultTakes, t.stage().Stage).or(1)
 		t.Asks = append(t.Asks, Ask{Name: "hanging/" + s.on.String(), From: after(s.on, takes.high), Every: 1, Urgent: true, At: s.at, Cited: takes.cited,
-			Text:  "out of its old skin? look from outside; log moult; stuck for hours: ring somebody with experience, pull nothing",
+			Text:  "out of its old skin? look from outside, log moult; stuck for hours: pull nothing, ring for help",
 			Said:  t.Animals.Name.V + " has been moulting since " + s.on.Words(),
 			Write: "the day of the moult, with moult; or died"})
 	}
@@ -255,7 +255,7 @@ func (r *reader) longPremoult(t *track, s seen) {
 
 // soft holds meals and keeps hands off until the new skin is hard.
 func (r *reader) soft(t *track, n int) {
-	hold := Hold{From: t.moult.on, Why: "moulted " + t.moult.on.Brief(), At: t.moult.at, Part: n < t.now()}
+	hold := Hold{From: t.moult.on, Why: "moulted " + t.moult.on.Brief(), At: t.moult.at, Part: n < t.now(), Some: n}
 	put := func(state *schema.State, wait span) {
 		hold.State, hold.Until, hold.Cited = r.state(t, state), after(hold.From, wait.high), wait.cited
 		hold.End = wording.Until(hold.Until)

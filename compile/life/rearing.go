@@ -188,12 +188,14 @@ func (r *reader) prepare(t *track, b *brood, riding span) {
 		on = b.first.on
 	}
 	task := Task{Name: "pots/" + b.name(), Kind: schema.KindPrepare, On: on, At: b.born.at}
+	pots := wording.Count(r.size(b), "nursery pot", "nursery pots")
 	if b.number == 0 {
+		pots = "nursery pots, one for each young"
 		if f := t.Sheet.Figure(schema.FigureBroodSize, "adult"); f != nil {
 			task.Cited = f.Cited
 		}
 	}
-	task.Text = "prepare " + wording.Count(r.size(b), "nursery pot", "nursery pots") + ": wanted from today"
+	task.Text = "prepare " + pots + ": wanted from today"
 	t.Tasks = append(t.Tasks, task)
 }
 
@@ -207,7 +209,7 @@ func (r *reader) separate(t *track, b *brood) {
 	from, late := after(s.on, leave.low), after(s.on, max(tooLong, leave.low+1))
 	t.Tasks = append(t.Tasks,
 		Task{Name: "separate/" + name, Kind: schema.KindSeparate, On: from, Interval: 1, Times: int(late - from), Text: "separate the young, from " + from.Short(), At: s.at, Cited: leave.cited},
-		Task{Name: "mother-meal/" + name, Kind: schema.KindFeed, On: from, Meal: true, Instead: true, Killed: true, Text: "the mother: one small killed item", At: s.at})
+		Task{Name: "mother-meal/" + name, Kind: schema.KindFeed, On: from, Meal: true, Instead: true, Killed: true, Text: "first meal without her young: one small killed item", At: s.at})
 	t.Asks = append(t.Asks, Ask{Name: "separate-late/" + name, Kind: schema.KindSeparate, From: late, Every: 1, Urgent: true, At: s.at, Cited: leave.cited,
 		Text:  "separate the young, due since " + from.Short() + "; log separated and to where, or separated 0 where none is left",
 		Said:  "the young of " + t.Animals.Name.V + " moulted on " + s.on.Words() + " and are still with her",

@@ -179,7 +179,7 @@ func (r *Round) without(apart bool, some []int32) []int32 {
 	for i := range r.places {
 		if len(some) > 0 && some[0] == int32(i) {
 			some = some[1:]
-		} else if (d.on < r.places[i].Apart) == apart {
+		} else if p := &r.places[i]; (d.on < p.Apart) == apart && !p.empty(d.on) {
 			d.others = append(d.others, int32(i))
 		}
 	}
@@ -189,16 +189,15 @@ func (r *Round) without(apart bool, some []int32) []int32 {
 // count returns how many enclosures a part of the round has on the day.
 func (r *Round) count(apart bool) int {
 	n := 0
-	for _, i := range r.sections[r.apart()].places {
-		if r.day.on < r.places[i].Apart {
+	for i := range r.places {
+		if p := &r.places[i]; (r.day.on < p.Apart) == apart && !p.empty(r.day.on) {
 			n++
 		}
 	}
-	if apart {
-		return n
-	}
-	return len(r.places) - n
+	return n
 }
+
+func (p *Place) empty(on int) bool { return p.Empty != nil && p.Empty.Has(on) }
 
 // section writes what remains in a room, or of what is kept apart.
 func (r *Round) section(s *section) {

@@ -220,7 +220,7 @@ func TestForms(t *testing.T) {
 				"- All 6: lid shut? animals seen or hidden\n\nEast\n- Tub 2: fresh water; mist\n\nWest\n- Feed 1 adult cricket: Tub 5\n\nAbout 10 min"},
 		{"pressing, held and apart", apart, append(all(schema.KindLook, 6), pressing, do(schema.KindMist, 2), do(schema.KindDish, 4)),
 			[]rounds.Hold{{0, -3, 9, "cool rest: no food (until Sat 21 Feb)", "", false}, {4, -3, 9, "moulted: open nothing", "young", false}, {1, -3, 9, "cool rest: no food (until Sat 21 Feb)", "", false}, {3, 1, 9, "cool rest: no food (until Sat 21 Feb)", "", false}},
-			"1 FIRST, 3 held, dish 1 · Evening round\n" +
+			"1 FIRST, dish 1, 3 held · Evening round\n" +
 				"FIRST: fresh water (last done 3 Nov): Tub 2\nTub 1 and 2: cool rest: no food (until Sat 21 Feb)\nTub 5 (young): moulted: open nothing\n\n" +
 				"- All 5 here: lid shut? animals seen or hidden\n- Scrub the dish: Tub 5\n\n" +
 				"Last, with tools of their own:\n- Tub 3: lid shut? animals seen or hidden; mist\n\nAbout 10 min"},
@@ -229,7 +229,7 @@ func TestForms(t *testing.T) {
 				"- Fresh water: A, B, C, D\n- Mist: Nobody else\n\nAbout 5 min"},
 		{"titles alike in two rooms", append(slices.Clone(alike[:7]), last), append(twins, do(schema.KindWeigh, 7)),
 			[]rounds.Hold{{0, -3, 9, "moulted: no food", "", false}, {4, -3, 9, "moulted: no food", "", false}, {5, -3, 9, "young: lift nothing", "", false}},
-			"3 held, dish 1, weigh 2 · Evening round\n" +
+			"Dish 1, weigh 2, 3 held · Evening round\n" +
 				"East Tub 1, West Tub 1: moulted: no food\nWest Tub 2: young: lift nothing\n\n" +
 				"- All 7 here: lid shut? animals seen or hidden\n- All here but East Tub 2: fresh water\n- Mist: East: Tub 1 to 3; West: Tub 1 and 2\n\n" +
 				"East\n- Tub 3: weigh\n\nWest\n- Tub 2: scrub the dish\n\n" +
@@ -246,7 +246,7 @@ func TestForms(t *testing.T) {
 		{"a task of one's own", tubs(3), []rounds.Item{do(schema.KindDish, 0), own(1, "UV lamp on? Note it"), own(2, "UV lamp on? Note it")}, nil,
 			"Dish 1, UV lamp on 2 · Evening round\n- Scrub the dish: Tub 1\n- UV lamp on? Note it: Tub 2 and 3\n\nAbout 12 min"},
 		{"several tasks of one's own", tubs(3), []rounds.Item{do(schema.KindDish, 0), own(1, "Wipe the glass of the long tank"), own(2, "Oil the lock")}, nil,
-			"Dish 1, 2 more · Evening round\n- Tub 1: scrub the dish\n- Tub 2: Wipe the glass of the long tank\n- Tub 3: Oil the lock\n\nAbout 12 min"},
+			"Dish 1, 2 more · Evening round\n- Tub 1: scrub the dish\n- Tub 2: wipe the glass of the long tank\n- Tub 3: oil the lock\n\nAbout 12 min"},
 		{"one of one's own", tubs(1), []rounds.Item{own(0, "Wipe the glass of the long tank")}, nil,
 			"Wipe the glass 1 · Evening round\nTub 1\n- Wipe the glass of the long tank\n\nAbout 5 min"},
 		{"some are in no room", []rounds.Place{{Name: "a", Title: "A", Room: "East"}, {Name: "b", Title: "B"}}, append(all(schema.KindMist, 2), do(schema.KindDish, 0), do(schema.KindDish, 1)), nil,

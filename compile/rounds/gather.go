@@ -1,6 +1,7 @@
 package rounds
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 
@@ -39,23 +40,49 @@ func New(s *roster.Roster, r *plan.Round, picks []roster.Pick) *Round {
 		g.entry(p.Entry, place, p.Days)
 	}
 	for i, l := range g.lives {
-		g.held(l, i)
 		g.pressing(l, i, picks)
 	}
 	g.allowed(picks, at)
+	for i := range g.items {
+		if empty := g.places[g.items[i].Place].Empty; empty != nil {
+			empty.Subtract(g.items[i].Days)
+		}
+	}
 	return Make(r, s.Horizon, g.places, g.items, g.holds)
 }
 
 func (g *gatherer) place(l *life.Enclosure) {
-	p := Place{Name: l.Plan.Name.V, Title: l.Plan.Shown(), Apart: g.apart(l)}
+	at := len(g.places)
+	p := Place{Name: l.Plan.Name.V, Title: l.Plan.Shown(), Apart: g.apart(l), Empty: g.empty(l)}
 	if l.Plan.Place != nil {
 		p.Room = flat(l.Plan.Place.Shown())
 	}
 	g.places, g.lives = append(g.places, p), append(g.lives, l)
+	g.held(l, at) // before its tasks, which do not repeat it
 }
 
 // mitesApart is for how many days an enclosure that had mites comes last.
 const mitesApart = 28
+
+// empty returns the days on which all animals of an enclosure are gone, nil for none.
+func (g *gatherer) empty(l *life.Enclosure) horizon.Days {
+	if !slices.ContainsFunc(l.Groups, func(x *life.Group) bool {
+		return slices.ContainsFunc(x.Numbers, func(n life.Number) bool { return n.Count == 0 })
+	}) {
+		return nil
+	}
+	h := g.roster.Horizon
+	out := h.New()
+	for i := 0; i < h.Days; i++ {
+		if !slices.ContainsFunc(l.Groups, func(x *life.Group) bool { return x.Count(h.Date(i)) > 0 }) {
+			out.Add(i)
+		}
+	}
+	if out.Next(0) < 0 {
+		return nil
+	}
+	return out
+}
 
 // apart returns for how many days of the horizon an enclosure is kept apart.
 func (g *gatherer) apart(l *life.Enclosure) int {
@@ -202,7 +229,7 @@ func urgency(x *roster.Entry, today civil.Date) int {
 func taskOf(x *roster.Entry) Task {
 	t := Task{Kind: x.Kind, Phrase: x.Task, Own: x.Own}
 	if x.Group != nil && len(x.Life.Groups) > 1 {
-		t.Group = flat(x.Group.Animals.Name.V)
+		t.Group = called(x.Group)
 	}
 	return t
 }
@@ -216,7 +243,8 @@ func (g *gatherer) dishes(x *roster.Entry, it Item) {
 			continue
 		}
 		one := it
-		one.Days, one.Manner, one.Passing = both(it.Days, m.Days), Manner(m.May), true
+		one.Days, one.Passing = both(it.Days, m.Days), true
+		one.Manner = g.besides(m.May, one.Place, one.Days)
 		g.dish(x, one)
 		if it.Usual == nil {
 			it.Usual = it.Days // the form of the round is not to hang on a state
@@ -239,6 +267,37 @@ func Manner(m schema.May) string {
 	default:
 		return brief + ", " + words
 	}
+}
+
+// besides words a manner as Manner does, without what the lines of states say on those
+// days at the head of the round: that nothing is opened or lifted, or its very words.
+func (g *gatherer) besides(m schema.May, place int, days horizon.Days) string {
+	words := flat(m.Words)
+	repeats := func(text string) bool { return strings.Contains(text, words) }
+	switch {
+	case m.Manner == schema.AsUsual && !strings.Contains(words, oneItem) && g.says(place, days, repeats):
+		return ""
+	case m.Manner != schema.AsUsual && g.says(place, days, still.MatchString):
+		return words
+	}
+	return Manner(m)
+}
+
+// still finds the words of a rule by which nothing is opened or lifted.
+var still = regexp.MustCompile("through the hatch|lift nothing|open nothing|leave alone")
+
+// says reports whether on each of some days the line of a state tells something of an
+// enclosure.
+func (g *gatherer) says(place int, days horizon.Days, something func(text string) bool) bool {
+	left := days.Clone()
+	for i := range g.holds {
+		if h := &g.holds[i]; h.Place == place && something(h.Text) {
+			told := g.roster.Horizon.New()
+			told.AddRun(max(h.From, 0), h.Until, g.roster.Horizon.Days)
+			left.Subtract(told)
+		}
+	}
+	return left.Next(0) < 0
 }
 
 // oneItem begins the words of a manner that bounds a meal, whatever its usual portion is.
@@ -304,7 +363,7 @@ func both(a, b horizon.Days) horizon.Days {
 
 // PreyOf is an item of a menu for the animals that there are today.
 func PreyOf(s *roster.Roster, x *roster.Entry, p *roster.Portion) Prey {
-	out := Prey{One: p.Prey.String(), Many: p.Prey.String(), Each: p.Items, Animals: x.Group.Count(s.Horizon.Now()), Killed: x.Meal.Killed.V, Dust: x.Meal.Dusted.V}
+	out := Prey{One: p.Prey.String(), Many: p.Prey.String(), Each: p.Items, Animals: x.Group.Count(s.Horizon.Now()), Uncounted: x.Group.Guessed, Killed: x.Meal.Killed.V, Dust: x.Meal.Dusted.V}
 	if f := s.Plan.Library.Feeder(p.Prey.Feeder); f != nil {
 		// A title may be longer than what is said every day: "house cricket".
 		out.One, out.Many = strings.ReplaceAll(f.Name.V, "-", " "), f.Plural.Or(f.Name.V+"s")

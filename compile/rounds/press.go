@@ -35,7 +35,7 @@ func PressedOn(s *roster.Roster, l *life.Enclosure, picks []roster.Pick, first f
 // pressing adds what is urgent in an enclosure.
 func (g *gatherer) pressing(l *life.Enclosure, place int, picks []roster.Pick) {
 	for k, first := range g.roster.Pressing[l] {
-		g.items = append(g.items, Item{Task: Task{Kind: schema.KindOther, Phrase: first.Text, Own: true}, Place: place, Days: PressedOn(g.roster, l, picks, first),
+		g.items = append(g.items, Item{Task: Task{Kind: schema.KindOther, Phrase: first.Text, Own: true, Whole: true}, Place: place, Days: PressedOn(g.roster, l, picks, first),
 			Rank: 3*before + k, Minutes: Pressed, High: true, Passing: true})
 	}
 }

@@ -17,6 +17,9 @@ type Place struct {
 	Name, Title string
 	Room        string // the title of its room
 	Apart       int    // for how many days of the horizon it is kept apart: in quarantine, or with mites
+	// Empty are the days on which nobody lives in it and nothing is done: nobody looks for
+	// it among "all". It is nil for none.
+	Empty horizon.Days
 }
 
 // Item is a task at one place, on some days.

@@ -3,6 +3,7 @@ package rounds
 import (
 	"cmp"
 	"slices"
+	"strconv"
 	"strings"
 
 	"vivary/compile/life"
@@ -13,23 +14,32 @@ import (
 // held adds what may be done at an enclosure while its animals are in a state: a line
 // for the box, and one for each of its groups.
 func (g *gatherer) held(l *life.Enclosure, place int) {
-	g.states(l.Holds, "", place)
+	g.states(l.Holds, nil, "", place)
 	for _, x := range l.Groups {
 		group := ""
 		if len(l.Groups) > 1 {
-			group = flat(x.Animals.Name.V)
+			group = called(x)
 		}
 		holds := x.Holds
 		if x.Mother != nil { // hers says it: they live on her
 			holds = slices.DeleteFunc(slices.Clone(holds), func(h life.Hold) bool { return h.State.Name == schema.StateNewborn.Name })
 		}
-		g.states(holds, group, place)
+		g.states(holds, x, group, place)
 	}
+}
+
+// called is how a group is called in a round: as the plan names it, and one that the log
+// made by its title: "young of 5 Mar".
+func called(g *life.Group) string {
+	if g.Logged {
+		return flat(g.Animals.Shown())
+	}
+	return flat(g.Animals.Name.V)
 }
 
 // states adds the lines of some holds, from each day on which one begins or ends until
 // the next.
-func (g *gatherer) states(holds []life.Hold, group string, place int) {
+func (g *gatherer) states(holds []life.Hold, of *life.Group, group string, place int) {
 	if len(holds) == 0 {
 		return
 	}
@@ -43,15 +53,20 @@ func (g *gatherer) states(holds []life.Hold, group string, place int) {
 	slices.Sort(cuts)
 	cuts = slices.Compact(cuts)
 	for i := 0; i+1 < len(cuts); i++ {
-		if text := said(holds, cuts[i]); text != "" {
+		n := 0
+		if of != nil {
+			n = of.Count(cuts[i])
+		}
+		if text := said(holds, cuts[i], n); text != "" {
 			g.holds = append(g.holds, Hold{Place: place, From: int(cuts[i] - h.From), Until: int(cuts[i+1] - h.From), Text: text, Group: group})
 		}
 	}
 }
 
 // said words the states of a day, the strictest first: why, what may be done, and until
-// when. A state that another one includes is not said beside it.
-func said(holds []life.Hold, on civil.Date) string {
+// when. A state that another one includes is not said beside it. Of n animals some may be
+// in a state alone: then it says of how many.
+func said(holds []life.Hold, on civil.Date, n int) string {
 	var all []*life.Hold
 	for i := range holds {
 		if h := &holds[i]; h.From <= on && on < h.Until && rule(h.State) != "" {
@@ -69,10 +84,10 @@ func said(holds []life.Hold, on civil.Date) string {
 		}
 		text := rule(h.State)
 		if h.Part && h.Out(schema.RowLive) {
-			text = "one of several; killed prey for all, lift nothing"
+			text = "killed prey for all, lift nothing"
 		}
 		if because := cmp.Or(h.Why, h.State.Is); because != why {
-			why, text = because, because+": "+text
+			why, text = because, some(h, n)+because+": "+text
 		}
 		if h.End != "" {
 			text += " (" + h.End + ")"
@@ -80,6 +95,14 @@ func said(holds []life.Hold, on civil.Date) string {
 		parts = append(parts, flat(text))
 	}
 	return strings.Join(parts, "; ")
+}
+
+// some says of how many of n animals a state is, where it is not of all.
+func some(h *life.Hold, n int) string {
+	if !h.Part || n < 2 {
+		return ""
+	}
+	return strconv.Itoa(min(max(h.Some, 1), n)) + " of " + strconv.Itoa(n) + ", "
 }
 
 // apartFor is what the heading of the last part of a round says already.

@@ -103,7 +103,8 @@ func TestStatesAreSaid(t *testing.T) {
 }
 
 // TestMannerIsSaid: what may be done only so and so says it behind the task, also behind
-// a keeper's own words, and one small item is one.
+// a keeper's own words, but for what the line of the state says already; and one small
+// item is one.
 func TestMannerIsSaid(t *testing.T) {
 	state := &schema.State{Name: "brood", Is: "young on her", Rule: "lift nothing"}
 	state.May[schema.RowLook] = schema.May{Manner: schema.Outside, Words: "a display outside"}
@@ -118,9 +119,9 @@ func TestMannerIsSaid(t *testing.T) {
 	for _, want := range []string{
 		"Fern (adults): young since Monday: lift nothing (until Sat)",
 		"lid shut? animals seen or hidden (a display outside)",
-		"fresh water (through the hatch, lift nothing)",
-		"Three strokes of the spray. (through the hatch, far end only)",
-		"feed 1 killed adult cricket each (adults, 3 for 3 animals, through the hatch, one small item at her door)",
+		"fresh water; take out",
+		"three strokes of the spray. (far end only)",
+		"feed 1 killed adult cricket each (adults, 3 for 3 animals, one small item at her door)",
 		"feed 2 adult crickets each (6 for 3 animals)",
 	} {
 		if !strings.Contains(strings.ToLower(got), strings.ToLower(want)) {

@@ -16,7 +16,8 @@ import (
 type Task struct {
 	Kind   *schema.CareKind
 	Phrase string // "Mist 150 ml"; of a meal what stands before the prey
-	Own    bool   // the phrase is in the keeper's own words, and stands as it was written
+	Own    bool   // the phrase is in the keeper's own words, and stands as it was written but for its first letter
+	Whole  bool   // the phrase is a sentence, which may begin with a name
 	Prey   Prey   // of a meal
 	Group  string // whose it is, where several groups live in the enclosure
 	Manner string // how, where the state of the animals does not let it be done as usual
@@ -28,6 +29,7 @@ type Prey struct {
 	One, Many    string // "adult cricket", "adult crickets"; empty for no prey
 	Each         float64
 	Animals      int
+	Uncounted    bool // how many they are is not known
 	Killed, Dust bool
 }
 
@@ -37,8 +39,11 @@ func (p *Prey) Total() int { return int(math.Ceil(p.Each*float64(p.Animals) - 1e
 // String words a task as it stands within a line: "feed 2 adult crickets each (6
 // for 3 animals)".
 func (t *Task) String() string {
-	if t.Own {
+	if t.Whole {
 		return t.worded(t.Phrase)
+	}
+	if t.Own {
+		return t.worded(lower(t.Phrase))
 	}
 	return t.worded(small(t.Phrase))
 }
@@ -89,6 +94,8 @@ func (p *Prey) words() (dish, total string) {
 	all := strconv.Itoa(p.Total())
 	herd := " for " + wording.Animals(p.Animals)
 	switch {
+	case p.Uncounted && p.Animals > 1:
+		return p.items("", false) + ", a little for each", ""
 	case p.Animals <= 1:
 		return p.items(wording.ByHand(p.Each), p.Each <= 1), ""
 	case p.Each != math.Trunc(p.Each):
@@ -112,7 +119,7 @@ func (p *Prey) items(n string, one bool) string {
 	if one {
 		return n + p.One
 	}
-	return n + p.Many
+	return strings.TrimSpace(n + p.Many)
 }
 
 // small begins the sentences of a text with small letters, as they stand behind a
@@ -129,6 +136,16 @@ func small(text string) string {
 		}
 		return r
 	}, text)
+}
+
+// lower begins a keeper's words with a small letter, as they stand behind others, but
+// not what is written in capitals: "UV lamp on".
+func lower(text string) string {
+	r, n := utf8.DecodeRuneInString(text)
+	if next, _ := utf8.DecodeRuneInString(text[n:]); !unicode.IsLower(next) {
+		return text
+	}
+	return string(unicode.ToLower(r)) + text[n:]
 }
 
 // large begins a text with a capital.

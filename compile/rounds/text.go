@@ -2,6 +2,7 @@ package rounds
 
 import (
 	"bytes"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode"
@@ -101,7 +102,7 @@ func (r *Round) atMost(on int) int {
 // since a month shows twelve letters of it, in the order in which it is done; the
 // round last, since its time says which it is. On a day of routine that is named.
 //
-//	1 FIRST, 1 held, feed 4, clean 2 · Evening round
+//	1 FIRST, feed 4, clean 2, 1 held · Evening round
 //	Look, water · Evening round
 func (r *Round) Summary(dst []byte, on int) []byte {
 	start := len(dst)
@@ -117,9 +118,6 @@ func (r *Round) Summary(dst []byte, on int) []byte {
 	pressing, filled, kinds := r.tally(on)
 	if pressing > 0 {
 		say(pressing, " FIRST")
-	}
-	if n := r.heldPlaces(on); n > 0 {
-		say(n, " held")
 	}
 	routine := filled == 0
 	if !routine {
@@ -142,6 +140,9 @@ func (r *Round) Summary(dst []byte, on int) []byte {
 		if kinds[i] > 0 && routine {
 			say(0, k.Short())
 		}
+	}
+	if n := r.heldPlaces(on); n > 0 {
+		say(n, " held")
 	}
 	if c := dst[start]; 'a' <= c && c <= 'z' {
 		dst[start] -= 'a' - 'A'
@@ -174,6 +175,9 @@ func (r *Round) other(say func(int, string), on, kind, n int) {
 // maxWords is how many bytes of a task stand in a summary.
 const maxWords = 16
 
+// dangling are words with which what is cut short does not end.
+var dangling = []string{"a", "an", "and", "at", "by", "each", "for", "from", "if", "in", "is", "it", "its", "of", "or", "that", "the", "to", "what", "with"}
+
 // begins returns the first words of a task, as they stand within a summary. It is empty
 // where not even the first word is short enough.
 func begins(task string) string {
@@ -187,6 +191,14 @@ func begins(task string) string {
 			break
 		}
 		out = strings.TrimSpace(out + " " + word)
+	}
+	out = strings.TrimSpace(out)
+	for { // "take out what is" says less than "take out"
+		i := strings.LastIndexByte(out, ' ')
+		if i < 0 || !slices.Contains(dangling, strings.ToLower(out[i+1:])) {
+			break
+		}
+		out = out[:i]
 	}
 	if r, n := utf8.DecodeRuneInString(out); n < len(out) && 'a' <= out[n] && out[n] <= 'z' {
 		return string(unicode.ToLower(r)) + out[n:]
