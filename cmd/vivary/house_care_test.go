@@ -163,6 +163,25 @@ func (j *judge) where(b *house.Box, on civil.Date, visited bool) {
 	}
 }
 
+// numbered are boxes in a line: "04", "04 to 06".
+var numbered = regexp.MustCompile(`\b(\d\d)(?: to (\d\d))?\b`)
+
+// names reports whether a line of a round names a box, by itself or in a range.
+func names(line string, b *house.Box) bool {
+	i := strings.LastIndex(line, ": Box ")
+	if i < 0 {
+		return false
+	}
+	list := regexp.MustCompile(`\([^)]*\)`).ReplaceAllString(line[i:], "")
+	n := strings.TrimPrefix(b.Title, "Box ")
+	for _, m := range numbered.FindAllStringSubmatch(list, -1) {
+		if n == m[1] || m[2] != "" && n > m[1] && n <= m[2] {
+			return true
+		}
+	}
+	return false
+}
+
 // first holds that a line of the round of a day that stands first has a word about a box.
 func (j *judge) first(wrong, word string, b *house.Box, on civil.Date, visited bool) {
 	text := ""
@@ -172,7 +191,7 @@ func (j *judge) first(wrong, word string, b *house.Box, on civil.Date, visited b
 		}
 	}
 	for line := range strings.Lines(text) {
-		if strings.HasPrefix(line, "FIRST") && strings.Contains(line, b.Title) && strings.Contains(strings.ToLower(line), word) {
+		if strings.HasPrefix(line, "FIRST") && names(line, b) && strings.Contains(strings.ToLower(line), word) {
 			return
 		}
 	}

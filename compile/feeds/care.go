@@ -174,9 +174,11 @@ func (s *selection) each(feed *ical.Feed, base ical.Entry, x *roster.Entry, days
 		e := base
 		e.Date = s.r.Horizon.Date(i)
 		e.UID = s.uid("care", x.ID.String(), e.Date.String())
-		t := rounds.TaskOf(x)
+		t, dead := rounds.TaskOf(x), x.Killed != nil && x.Killed.Has(i)
 		if p := x.Portion(i); p != nil && x.Kind == schema.KindFeed {
-			t = s.dish(x, p, x.Killed != nil && x.Killed.Has(i))
+			t = s.dish(x, p, dead)
+		} else if dead {
+			t = t.Dead()
 		}
 		if fill != nil && fill.Has(i) {
 			t = rounds.FillUp(s.r.Roster, x, i)

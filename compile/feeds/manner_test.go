@@ -35,3 +35,31 @@ func TestKilledMealsAreSaid(t *testing.T) {
 		}
 	}
 }
+
+// TestKilledFirstMealIsSaid: the first meal after a moult is a task of the log; while a
+// companion is soft its prey is killed too, and the entry says so.
+func TestKilledFirstMealIsSaid(t *testing.T) {
+	const animals = "  animals \"one\" {\n    count = 1\n    stage = \"juvenile\"\n  }\n  animals \"two\" {\n    count = 1\n    stage = \"juvenile\"\n  }\n"
+	text := "collection \"fixtures\" {\n  time_zone = \"Europe/London\"\n}\nround \"evening\" {\n  at = \"19:30\"\n}\ncalendar \"care\" {\n  entry = \"per care\"\n}\n" + sheet + box("ash", animals)
+	for _, c := range []struct {
+		log    string
+		killed bool
+	}{
+		{(today - 5).String() + " ash one moult\n" + today.String() + " ash two moult\n", true},
+		{(today - 5).String() + " ash one moult\n", false},
+	} {
+		r := compiled(t, text, c.log, today)
+		n := 0
+		for _, e := range entries(t, built(t, r, "care", nil)) {
+			if s := property(e, "SUMMARY"); strings.HasPrefix(s, "First meal after the moult") && strings.HasSuffix(s, "one") {
+				n++
+				if got := strings.Contains(s, "killed"); got != c.killed {
+					t.Errorf("after %q: %s", c.log, s)
+				}
+			}
+		}
+		if n != 1 {
+			t.Errorf("after %q %d first meals of one, want 1", c.log, n)
+		}
+	}
+}

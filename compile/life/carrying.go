@@ -280,7 +280,7 @@ func (r *reader) isolate(t *track, on civil.Date, why string, s seen, cited plan
 		t.Tasks = append(t.Tasks, Task{Name: name, Kind: schema.KindPrepare, On: on, At: s.at, Cited: cited, Text: "last day for work inside, then leave her alone: " + why})
 		return
 	}
-	t.Asks = append(t.Asks, Ask{Name: name, About: AboutBrood, Kind: schema.KindRehouse, From: on, Every: 7, Urgent: true, At: s.at, Cited: cited,
+	t.Asks = append(t.Asks, Ask{Name: name, About: AboutBrood, Kind: schema.KindRehouse, From: on, Every: 7, Urgent: true, Harm: HarmBirth, At: s.at, Cited: cited,
 		Text:  "give her a box of her own, with her hide: " + why + "; log moved",
 		Said:  t.Animals.Name.V + " may give birth among others: " + why,
 		Limit: "others may eat young at birth: common practice, no source", Write: "moved, how many and the enclosure that she went to"})

@@ -54,7 +54,7 @@ func (r *reader) company() {
 				}
 			}
 		}
-		a := Ask{Name: "part/" + t.Animals.Name.V + "/" + t.joined.on.String(), From: t.joined.on, Every: 1, Urgent: true, At: t.joined.at, Write: "moved, how many and the enclosure that they go to"}
+		a := Ask{Name: "part/" + t.Animals.Name.V + "/" + t.joined.on.String(), From: t.joined.on, Every: 1, Urgent: true, Harm: HarmBirth, At: t.joined.at, Write: "moved, how many and the enclosure that they go to"}
 		switch {
 		case kinds:
 			a.Rule = ruleMixed

@@ -212,6 +212,7 @@ func (t *track) suspect(from *track) {
 			*s.to = s.from
 		}
 	}
+	t.unwell = max(t.unwell, from.unwell)
 	t.ills, t.hurts = max(t.ills, min(from.ills, t.now())), max(t.hurts, min(from.hurts, t.now()))
 	for _, h := range from.Holds {
 		if (h.State.Name == schema.StateSoft.Name || h.State.Name == schema.StateHardening.Name) && h.Part {

@@ -18,7 +18,7 @@ func (r *reader) growing(t *track) {
 		r.where(t)
 	}
 	if t.orphan.ok && !(t.HasFed && t.Fed > t.orphan.on) {
-		t.Asks = append(t.Asks, Ask{Name: "orphan/" + t.orphan.on.String(), From: t.orphan.on, Every: 1, Urgent: true, At: t.orphan.at,
+		t.Asks = append(t.Asks, Ask{Name: "orphan/" + t.orphan.on.String(), From: t.orphan.on, Every: 1, Urgent: true, Harm: HarmStarving, At: t.orphan.at,
 			Text:  r.young(t) + " without their mother: warm and damp, crushed prey once moulted; log fed, moved or died",
 			Said:  r.young(t) + " have no mother since " + t.orphan.on.Words(),
 			Write: "moved, and the enclosure that they are in; or died and how many"})
@@ -143,14 +143,16 @@ func (r *reader) firstMeal(t *track, first civil.Date) {
 	if t.refused.ok && t.refused.on >= first {
 		again = max(again, t.refused.on+3) // it was offered
 	}
-	a := Ask{Name: "first-meal-young/" + t.of.name(), From: again, Until: max(by+1, again), Every: 1, Urgent: true, At: t.Animals.At, Cited: limit.cited,
+	a := Ask{Name: "first-meal-young/" + t.of.name(), From: again, Until: max(by+1, again), Every: 1, Urgent: true, Harm: HarmStarving, At: t.Animals.At, Cited: limit.cited,
 		Text:  r.young(t) + ": have they eaten? killed pieces today, by " + by.Short() + "; log " + t.called() + " fed",
+		Short: "have the young eaten? killed pieces today; log " + t.called() + " fed", Aside: r.young(t) + ", by " + by.Short(),
 		Said:  "no meal is logged of the " + strconv.Itoa(t.now()) + " " + t.Animals.Shown() + ", who can eat since " + first.Words(),
 		Limit: "by " + wording.Days(limit.high) + " after their first moult",
 		Write: t.called() + " fed, on the day when they ate; or died and how many"}
 	t.Asks = append(t.Asks, a)
 	a.Name, a.From, a.Until = "starving/"+t.of.name(), max(by+1, again), 0
 	a.Text = r.young(t) + ", no meal logged, due by " + by.Short() + ": crushed prey now, get help; log " + t.called() + " fed, or died"
+	a.Short, a.Aside = "young, no meal logged: crushed prey now, get help; log "+t.called()+" fed, or died", r.young(t)+", due by "+by.Short()
 	t.Asks = append(t.Asks, a)
 }
 
@@ -171,8 +173,9 @@ func (t *track) called() string {
 
 // where asks where young are that were taken out.
 func (r *reader) where(t *track) {
-	t.Asks = append(t.Asks, Ask{Name: "where/" + t.Animals.Name.V, About: AboutPlace, From: t.stray.on, Every: 1, Urgent: true, At: t.stray.at,
+	t.Asks = append(t.Asks, Ask{Name: "where/" + t.Animals.Name.V, About: AboutPlace, From: t.stray.on, Every: 1, Urgent: true, Harm: HarmLost, At: t.stray.at,
 		Text:  "where are the " + r.young(t) + " taken out " + t.stray.on.Short() + "? log moved and where to; feed and water them there",
+		Short: "where are the young taken out? log moved and where to; feed and water them there", Aside: r.young(t) + ", " + t.stray.on.Short(),
 		Said:  r.young(t) + " were taken out on " + t.stray.on.Words() + ", and to where is not written",
 		Write: t.Animals.Name.V + " moved, and the enclosure that they are in"})
 }

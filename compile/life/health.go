@@ -32,6 +32,7 @@ func (r *reader) ill(t *track, e *plan.Event) {
 	if !t.sick.ok {
 		t.sick = see(e)
 	}
+	t.unwell = e.Date
 	t.ills = min(t.ills+n, t.now())
 }
 
@@ -43,6 +44,7 @@ func (r *reader) injured(t *track, e *plan.Event) {
 	if !t.hurt.ok {
 		t.hurt = see(e)
 	}
+	t.unwell = e.Date
 	t.hurts = min(t.hurts+n, t.now())
 }
 
@@ -81,14 +83,7 @@ func (r *reader) health(t *track) {
 		word string
 	}{{t.sick, "ill"}, {t.hurt, "injured"}} {
 		if s.ok {
-			from := s.on
-			if c := t.course; c.ok && c.on >= s.on {
-				from = c.on + civil.Date(c.days) // until then the treatment stands in the round
-			}
-			t.Asks = append(t.Asks, Ask{Name: s.word + "/" + s.on.String(), From: from, Every: 1, Urgent: true, At: s.at,
-				Text:  s.word + " since " + s.on.Short() + ": how is it? ring a veterinarian; log recovered, treated or died",
-				Said:  t.Animals.Name.V + " is " + s.word + " since " + s.on.Words(),
-				Write: "recovered, treated and how many days, or died"})
+			r.unwell(t, s.word, s.seen)
 		}
 	}
 	if c := t.course; c.ok {
@@ -99,6 +94,27 @@ func (r *reader) health(t *track) {
 		t.Tasks = append(t.Tasks, Task{Name: "treatment/" + c.on.String(), Kind: schema.KindTreat, On: c.on, Interval: 1, Times: c.days, High: true,
 			Text: text + " (" + wording.Days(c.days) + " from " + c.on.Short() + ")", At: c.at})
 	}
+}
+
+// daily is for how many days it is asked each day how one that is ill is, and then each
+// week: a question that stands for months is not read (common practice, no source).
+const daily = 14
+
+// unwell asks how one is that is ill or injured, until it is answered.
+func (r *reader) unwell(t *track, word string, s seen) {
+	from := s.on
+	if c := t.course; c.ok && c.on >= s.on {
+		from = c.on + civil.Date(c.days) // until then the treatment stands in the round
+	}
+	since := "since " + s.on.Short()
+	a := Ask{Name: word + "/" + s.on.String(), From: from, Until: max(from, t.unwell) + daily, Every: 1, Urgent: true, Harm: HarmIll, At: s.at,
+		Text:  word + " " + since + ": how is it? ring a veterinarian; log recovered, treated or died",
+		Short: word + ": how is it? ring a veterinarian; log recovered, treated or died", Aside: since,
+		Said:  t.Animals.Name.V + " is " + word + " since " + s.on.Words(),
+		Write: "recovered, treated and how many days, or died"}
+	t.Asks = append(t.Asks, a)
+	a.Name, a.From, a.Until, a.Every = word+"-still/"+s.on.String(), a.Until, 0, 7
+	t.Asks = append(t.Asks, a)
 }
 
 func (r *reader) healthHolds(t *track) (out []Hold) {
@@ -184,8 +200,9 @@ func (r *reader) search() {
 		}
 		who := strconv.Itoa(x.n) + " of " + x.from.Animals.Name.V
 		r.out.Loose += x.n
-		r.out.Asks = append(r.out.Asks, Ask{Name: "loose/" + x.from.Animals.Name.V + "/" + x.on.String(), From: x.on, Every: 1, Urgent: true, At: x.at,
+		r.out.Asks = append(r.out.Asks, Ask{Name: "loose/" + x.from.Animals.Name.V + "/" + x.on.String(), From: x.on, Every: 1, Urgent: true, Harm: HarmEscaped, At: x.at,
 			Text:  wording.Animals(x.n) + " out since " + x.on.Short() + ": search after dark by torch, behind heaters; lid, gaps; log found or died",
+			Short: "out of the box: search after dark by torch, behind heaters; lid, gaps; log found or died", Aside: who + ", since " + x.on.Short(),
 			Said:  who + " escaped on " + x.on.Words() + " and was not found",
 			Write: "found, or died, and how many"})
 	}

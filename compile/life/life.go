@@ -116,13 +116,31 @@ type Ask struct {
 	Every  int           // days; 1 is daily
 	Rule   *finding.Rule // nil for the usual ones: something to do now, or a question
 	Urgent bool          // harm now: FIRST, and an urgent finding; else a caution
+	Harm   Harm          // of an urgent one: its place among others
 	Text   string        // in the round, a question or what to do: "first moult of the young? white: no, light brown: yes"
-	Said   string        // in the finding: what is wrong
-	Limit  string        // the limit that was passed, and whose it is
-	Write  string        // the words to log
-	At     source.Place
-	Cited  plan.Cited
+	// Short and Aside are Text for a line that is about several enclosures: what is the
+	// same for all of them, and what is this one's: "ill: how is it?", "since Fri 5 Mar".
+	// No Short is the whole of the text.
+	Short, Aside string
+	Said         string // in the finding: what is wrong
+	Limit        string // the limit that was passed, and whose it is
+	Write        string // the words to log
+	At           source.Place
+	Cited        plan.Cited
 }
+
+// Harm is how bad what an urgent ask is about may be. The worst is asked first.
+type Harm uint8
+
+// What asks are urgent for, the worst last.
+const (
+	HarmSlow     Harm = iota // it bears a day
+	HarmIll                  // ill, injured, much lighter, too hot
+	HarmEscaped              // out of the enclosure
+	HarmBirth                // animals that may eat each other, or are stuck in a moult
+	HarmStarving             // young without a meal
+	HarmLost                 // nobody knows where they are
+)
 
 // About is what an ask is about, where rules of who lives with whom look at the same: what
 // the log alone brought, the ask says, and no rule says it again.

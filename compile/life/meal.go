@@ -132,7 +132,7 @@ func (r *reader) fast(t *track, since seen, text, stage string) {
 	ask := func(name string, at span, until civil.Date, words string) {
 		if at.ok {
 			t.Asks = append(t.Asks, Ask{Name: name + "/" + on, From: after(since.on, at.low), Until: until, Every: 3, Urgent: true, At: since.at, Cited: at.cited,
-				Text: text + ": " + words, Said: t.Animals.Name.V + " has not eaten since " + since.on.Words(),
+				Text: text + ": " + words, Short: words, Aside: text, Said: t.Animals.Name.V + " has not eaten since " + since.on.Words(),
 				Limit: wording.Days(at.low) + ", species sheet " + t.Sheet.Name.V, Write: "fed, on the day when it eats; premoult, or died"})
 		}
 	}

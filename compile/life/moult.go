@@ -201,7 +201,7 @@ func (r *reader) beforeMoult(t *track) {
 	t.Holds = append(t.Holds, r.moultHolds(t)...)
 	if s := t.hanging; s.ok {
 		takes := t.days(schema.FigureMoultTakes, t.stage().Stage).or(1)
-		t.Asks = append(t.Asks, Ask{Name: "hanging/" + s.on.String(), From: after(s.on, takes.high), Every: 1, Urgent: true, At: s.at, Cited: takes.cited,
+		t.Asks = append(t.Asks, Ask{Name: "hanging/" + s.on.String(), From: after(s.on, takes.high), Every: 1, Urgent: true, Harm: HarmBirth, At: s.at, Cited: takes.cited,
 			Text:  "out of its old skin? look from outside, log moult; stuck for hours: pull nothing, ring for help",
 			Said:  t.Animals.Name.V + " has been moulting since " + s.on.Words(),
 			Write: "the day of the moult, with moult; or died"})

@@ -176,7 +176,8 @@ type track struct {
 	stray  seen   // taken out, and nobody said where to
 	sick   seen
 	hurt   seen
-	ills   int // how many are ill, and how many hurt
+	unwell civil.Date // the last line that one is
+	ills   int        // how many are ill, and how many hurt
 	hurts  int
 	males  int // how many are males for certain
 	course course

@@ -98,7 +98,7 @@ func (r *reader) alone(t *track, b *brood) {
 	if others <= 0 || r.boxes() || r.refused(t) {
 		return
 	}
-	t.Asks = append(t.Asks, Ask{Name: "others-out/" + b.name(), About: AboutBrood, Kind: schema.KindRehouse, From: b.born.on, Every: 1, Urgent: true, At: b.born.at,
+	t.Asks = append(t.Asks, Ask{Name: "others-out/" + b.name(), About: AboutBrood, Kind: schema.KindRehouse, From: b.born.on, Every: 1, Urgent: true, Harm: HarmBirth, At: b.born.at,
 		Text:  "take the others out, not her: she has young; log moved",
 		Said:  wording.Count(others, "other animal is", "other animals are") + " with a mother and her young",
 		Write: "moved, and the enclosure that the others went to"})

@@ -180,7 +180,7 @@ func TestPutOnAHeldDay(t *testing.T) {
 }
 
 // TestAsks: a question stands on its day, or today where that is over, and again every
-// so many days until the window ends; one in an absence at the next visit, by whoever
+// so many days, fourteen times where nothing is built again; one in an absence at the next visit, by whoever
 // comes.
 func TestAsks(t *testing.T) {
 	text := house(staff, away("lead", "10 Jul", "24 Jul", "cover = \"sitter\"\nvisits = [\"tue\"]"), ash(`care "look" { every = "day" }`))

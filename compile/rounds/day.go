@@ -42,7 +42,7 @@ func (r *Round) write(dst []byte, on, limit int) []byte {
 	r.part(false)
 	if !d.full && r.any(true) {
 		d.gap = true
-		d.line("Last, with tools of their own:")
+		d.line(lastOfAll)
 		d.gap = false
 		r.pressing(true)
 		r.leaving(true)
@@ -50,6 +50,9 @@ func (r *Round) write(dst []byte, on, limit int) []byte {
 	}
 	return d.dst
 }
+
+// lastOfAll is the heading of what is kept apart.
+const lastOfAll = "Last, with tools of their own:"
 
 // any reports whether something is to be done on the day of what is kept apart, or
 // of what is not.
@@ -68,20 +71,6 @@ func (r *Round) part(apart bool) {
 	for i := range r.sections {
 		if (i == r.apart()) == apart {
 			r.section(&r.sections[i])
-		}
-	}
-}
-
-// pressing writes what is done before everything else, in the order of urgency.
-func (r *Round) pressing(apart bool) {
-	d := &r.day
-	for i := range r.tasks {
-		if t := &r.tasks[i]; t.high && t.apart == apart && !d.full && t.count(d.on) > 0 {
-			d.begin("FIRST: ")
-			d.add(t.text)
-			d.add(": ")
-			d.list(r, t.places(d.on, d.due[:0]))
-			d.end()
 		}
 	}
 }

@@ -108,6 +108,10 @@ func (g *gatherer) entry(x *roster.Entry, place int, days horizon.Days) {
 	if x.Group != nil {
 		it.Animals = x.Group.Animals.Name.V
 	}
+	if a := x.Ask; a != nil && x.High {
+		it.Rank += harm(a.Harm)
+		it.Short, it.Aside = aside(x, it.Group)
+	}
 	for k := range x.Causes {
 		switch c := &x.Causes[k]; {
 		case !c.Days.Intersects(it.Days):
@@ -209,6 +213,27 @@ func OwnDays(x *roster.Entry) horizon.Days {
 
 // FillUp is what an entry asks for on one of its FillUps, where it stands alone.
 func FillUp(s *roster.Roster, x *roster.Entry, on int) Task { return fill(s, x, TaskOf(x), on) }
+
+// harm is where an urgent question stands among what is done first: what harms soonest
+// before all else, what bears a day with what is caught up.
+func harm(h life.Harm) int {
+	if h == life.HarmSlow {
+		return 0
+	}
+	return (3 + int(h)) * before
+}
+
+// aside parts a question into what is the same at every place, and what is this one's.
+func aside(x *roster.Entry, group string) (short, aside string) {
+	a := x.Ask
+	if a.Short == "" {
+		return small(flat(x.Task)), group
+	}
+	if aside = flat(a.Aside); group != "" {
+		aside = group + ", " + aside
+	}
+	return small(flat(a.Short)), aside
+}
 
 // before is by how much something comes before what is done in its usual order.
 const before = -1000
@@ -344,7 +369,7 @@ func (g *gatherer) task(x *roster.Entry, it Item) {
 	if x.Killed != nil && it.Days.Intersects(x.Killed) {
 		dead := it
 		dead.Days = both(it.Days, x.Killed)
-		dead.Phrase += ", killed"
+		dead.Task = dead.Task.Dead()
 		g.items = append(g.items, dead)
 		it.Days = it.Days.Clone()
 		it.Days.Subtract(x.Killed)

@@ -38,6 +38,9 @@ type Item struct {
 	// Passing says that the log or an absence brought it, for a time. It stands in the
 	// round like any other, and says nothing of how the round is best walked.
 	Passing bool
+	// Short and Aside are its words where one line is about several places: what is the same
+	// at all of them, and what is this one's. No Short is a line of its own.
+	Short, Aside string
 }
 
 // Hold is a state in which the animals of a place are, from a day until another.

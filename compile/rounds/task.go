@@ -24,6 +24,12 @@ type Task struct {
 	Note   string // what else there is to say: "last done 3 Nov"
 }
 
+// Dead is a meal that the log brought, with prey that is killed first.
+func (t Task) Dead() Task {
+	t.Phrase += ", killed"
+	return t
+}
+
 // Prey is what is given to the animals of a group.
 type Prey struct {
 	One, Many    string // "adult cricket", "adult crickets"; empty for no prey

@@ -14,8 +14,11 @@ import (
 // is the least that we remember of any; no source), so that we say it ourselves.
 const MaxText = 8000
 
-// more ends a text that is longer than that.
-const more = " …\nMore than fits here: split this round.\n"
+// more ends a text that is longer than that, and cutShort a part of it.
+const (
+	more     = "\nMore than fits here: split this round.\n"
+	cutShort = " …\n"
+)
 
 // Text appends the body of a calendar entry for the round on one day. Every
 // enclosure is named in it, whatever their number, unless it would grow past
@@ -25,7 +28,7 @@ func (r *Round) Text(dst []byte, on int) []byte {
 	limit := MaxText - len(end)
 	dst = r.write(dst, on, limit)
 	if r.day.full {
-		dst = append(cut(dst, start+limit-len(more)), more...)
+		dst = r.shortened(dst[:start], on, limit)
 	}
 	if len(dst) > start {
 		dst = append(dst, end...)
