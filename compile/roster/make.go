@@ -179,6 +179,9 @@ func (b *builder) cares() {
 	for _, c := range e.Care {
 		b.care(c, b.sheetCare(c), recur.MinDate, recur.MaxDate)
 	}
+	if len(b.life.Groups) == 0 && !e.Culture.V {
+		return // nobody has come yet: what the plan itself does not ask for waits for them
+	}
 	for _, c := range sheet.Care {
 		if c.KindName() == schema.KindDeviceTest.Name && !e.Heated() {
 			continue // there is nothing to test

@@ -102,6 +102,9 @@ func (g *gatherer) apart(l *life.Enclosure) int {
 // comes.
 func (g *gatherer) entry(x *roster.Entry, place int, days horizon.Days) {
 	it := Item{Task: taskOf(x), Place: place, Days: days, Rank: x.Kind.Rank, Minutes: x.Minutes, High: x.High, Passing: x.Once != nil}
+	if x.High && x.Once != nil {
+		it.Rank += max(x.Once.Interval, 1) // what is asked every day is more pressing than each week
+	}
 	if !slices.Equal(days, x.Days) {
 		it.Usual = x.Days
 	}
