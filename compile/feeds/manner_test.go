@@ -45,8 +45,8 @@ func TestKilledFirstMealIsSaid(t *testing.T) {
 		log    string
 		killed bool
 	}{
-		{(today-5).String() + " ash one moult\n" + today.String() + " ash two moult\n", true},
-		{(today-5).String() + " ash one moult\n", false},
+		{(today - 5).String() + " ash one moult\n" + today.String() + " ash two moult\n", true},
+		{(today - 5).String() + " ash one moult\n", false},
 	} {
 		r := compiled(t, text, c.log, today)
 		n := 0
