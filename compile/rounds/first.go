@@ -2,6 +2,8 @@ package rounds
 
 import (
 	"bytes"
+	"cmp"
+	"slices"
 	"strconv"
 )
 
@@ -61,17 +63,21 @@ func (r *Round) firstLine(i int, done map[int]bool) []byte {
 			done[k] = true
 		}
 	}
+	on := r.day.on
+	slices.SortStableFunc(same, func(a, b int) int { // in walking order
+		return cmp.Compare(r.tasks[a].places(on, nil)[0], r.tasks[b].places(on, nil)[0])
+	})
 	out := []byte("FIRST: ")
 	if len(same) == 1 {
 		out = append(append(out, t.text...), ": "...)
-		return r.list(out, t.places(r.day.on, nil))
+		return r.list(out, t.places(on, nil))
 	}
 	out = append(append(out, short...), ": "...)
 	for n, k := range same {
 		if n > 0 {
 			out = append(out, ", "...)
 		}
-		out = r.list(out, r.tasks[k].places(r.day.on, nil))
+		out = r.list(out, r.tasks[k].places(on, nil))
 		if a := r.item(k).Aside; a != "" {
 			out = append(append(append(out, " ("...), a...), ')')
 		}
