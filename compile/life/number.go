@@ -30,8 +30,11 @@ func (r *reader) howMany(e *plan.Event, usual, most int) (int, bool) {
 	default:
 		return n, true
 	}
-	r.found.Add(finding.Finding{Rule: ruleNumber, At: e.Number.At, Text: fault + ": the line changes nothing",
-		Write: "a number of at most " + strconv.Itoa(most) + "; or first a line for those that are missing from the log"})
+	write := "a number of at most " + strconv.Itoa(most) + "; or first a line for those that are missing from the log"
+	if y := r.lastBrood(); y != nil && y.Animals.Name.V != e.Group.V && n <= y.now() {
+		write = e.Date.String() + " " + e.Enclosure.V + " " + y.called() + " " + e.Word.Name + " " + strconv.Itoa(n) + ", where it is of the young; else " + write
+	}
+	r.found.Add(finding.Finding{Rule: ruleNumber, At: e.Number.At, Text: fault + ": the line changes nothing", Write: write})
 	return 0, false
 }
 
