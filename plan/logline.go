@@ -227,20 +227,31 @@ func (l *lineReader) unknown(e *Event, at int) {
 	e.remark(f)
 }
 
-// nearWord returns what a slip of the keyboard is meant for, or "": a word of the log,
-// else a spelling that begins as it does. Abbreviations are near to everything, and what
-// would be asked back is no answer.
+// adds are ends of a word that change nothing of what was seen. Others do: a moult-soon is
+// no moult, and a left-claw is no meal left.
+var adds = []string{"-again", "-today", "-now", "-well", "-ok"}
+
+// nearWord returns what a slip of the keyboard is meant for, or "": the nearest of the
+// words of the log and of the spellings that begin as it does, but of a word that
+// is near enough its own name. Abbreviations are near to everything, and what would be
+// asked back is no answer.
 func nearWord(word string) string {
-	if near := finding.Near(word, logWordNames()); near != "" {
-		return near
+	for _, end := range adds {
+		if begin, cut := strings.CutSuffix(strings.ToLower(word), end); cut && begin != "" {
+			word = begin
+		}
 	}
-	var known []string
+	known := logWordNames()
 	for i := range schema.Spellings {
 		if s := &schema.Spellings[i]; len(s.Text) > 3 && !s.Asked() && strings.EqualFold(s.Text[:1], word[:1]) {
 			known = append(known, s.Text)
 		}
 	}
-	return finding.Near(word, known)
+	near := finding.Near(word, known)
+	if s, _ := schema.Spelled(strings.Fields(near)); s != nil && finding.Near(word, []string{s.Word.Name}) != "" {
+		return s.Word.Name
+	}
+	return near
 }
 
 func logWordNames() (all []string) {

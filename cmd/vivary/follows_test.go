@@ -31,7 +31,7 @@ func TestWhatFollowsIsSaid(t *testing.T) {
 		"burrow-a not-gravid":    "Nothing changes",
 		"burrow-a asleep":        "A remark: nothing follows",
 		"burrow-a mites":         "last in the round, tools of its own",
-		"burrow-a measured 45 C": "burrow-a was at 45 C",
+		"burrow-a measured 45 C": "FIRST from Wed 25 Nov: 45 C was measured",
 		"burrow-a eaten":         "eaten",
 		"burrow-a born":          "how many is not said",
 	} {

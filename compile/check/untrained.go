@@ -3,7 +3,6 @@ package check
 import (
 	"cmp"
 	"slices"
-	"strings"
 
 	"vivary/compile/life"
 	"vivary/compile/roster"
@@ -207,14 +206,6 @@ func (e *Enclosure) newOrIll(g *life.Group, on civil.Date) (need, bool) {
 	return need{}, false
 }
 
-// why is what the animals are in and what was seen of it, each said once.
-func why(h *life.Hold) string {
-	if strings.HasPrefix(h.Why, h.State.Is) {
-		return h.Why
-	}
-	return h.State.Is + ", " + h.Why
-}
-
 // helpless is of young that may not be left for longer than a day.
 func (e *Enclosure) helpless(g *life.Group, on civil.Date) (need, bool) {
 	stage := g.Stage(on)
@@ -227,12 +218,4 @@ func (e *Enclosure) helpless(g *life.Group, on civil.Date) (need, bool) {
 	}
 	written := !g.Logged && g.Animals.Stage.Set() && g.Animals.Stage.V == stage
 	return need{g.Animals.Name.V + " are " + stage, forCare, written, finding.Related{}}, true
-}
-
-// said is the state of a hold and why it holds, once where they are the same.
-func said(h *life.Hold) string {
-	if strings.HasPrefix(h.Why, h.State.Is) {
-		return h.Why
-	}
-	return h.State.Is + ", " + h.Why
 }
