@@ -1,0 +1,87 @@
+package life_test
+
+import (
+	"strings"
+	"testing"
+
+	"vivary/compile/life"
+	"vivary/schema"
+	"vivary/schema/civil"
+)
+
+// twoBoxes is a plan of two boxes of emperors, some animals in the first, none in the second.
+func twoBoxes(count, stage string) string {
+	text := `collection "c" {
+  time_zone = "Europe/London"
+}
+room "r" {
+  temperature = "26 to 28 C"
+}
+`
+	for _, box := range []struct{ name, count, stage string }{{"first", count, stage}, {"second", "0", stage}} {
+		text += `enclosure "` + box.name + `" {
+  species = "pandinus-imperator"
+  housing {
+    inside = "90 x 45 x 45 cm"
+    lid    = "solid, latched"
+  }
+  animals "` + box.name + `s" {
+    count = ` + box.count + `
+    stage = "` + box.stage + `"
+  }
+}
+`
+	}
+	return text
+}
+
+// TestSomeOfAGroupKeepTheirClock: who leaves a group in part takes along what is true of
+// each of it, and what may be true of it: since when it has not eaten, and what a
+// veterinarian ordered. Parting a brood in lots, and setting one that refuses apart, are
+// common practice, and neither is a meal.
+func TestSomeOfAGroupKeepTheirClock(t *testing.T) {
+	today := civil.Must(2027, 6, 10)
+	for _, c := range []struct {
+		name, plan, log string
+		heldThere       func(*life.Group) bool
+	}{
+		{"a brood in lots", twoBoxes("1", "adult"), "2027-05-01 first born 20\n2027-05-20 first first_moult\n2027-06-02 first separated 8 second\n",
+			asked("starving/")},
+		{"a lot of a lot", twoBoxes("1", "adult"), "2027-05-01 first born 20\n2027-05-20 first first_moult\n2027-06-02 first separated 8 second\n2027-06-04 second moved 4 first\n",
+			asked("starving/")},
+		{"one that refuses", twoBoxes("3", "juvenile"), "2027-05-01 first refused\n2027-05-10 first refused\n2027-05-25 first moved 1 second\n",
+			asked("fast")},
+		{"one under treatment", twoBoxes("3", "adult"), "2027-06-01 first treated 20 days \"drops\"\n2027-06-05 first moved 1 second\n",
+			func(g *life.Group) bool {
+				for _, h := range g.Holds {
+					if h.State.Name == schema.StateTreated.Name && h.Until > today {
+						return true
+					}
+				}
+				return false
+			}},
+	} {
+		col := load(t, c.plan, c.log)
+		for _, e := range col.Enclosures {
+			got, _ := lifeOf(col, e, col.Log, year(today))
+			held := false
+			for _, g := range got.Groups {
+				held = held || g.Count(today) > 0 && c.heldThere(g)
+			}
+			if !held {
+				t.Errorf("%s: it is forgotten in %s", c.name, e.Name.V)
+			}
+		}
+	}
+}
+
+func asked(prefix string) func(*life.Group) bool {
+	return func(g *life.Group) bool {
+		for _, a := range g.Asks {
+			if strings.HasPrefix(a.Name, prefix) {
+				return true
+			}
+		}
+		return false
+	}
+}
