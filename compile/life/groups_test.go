@@ -85,3 +85,20 @@ func asked(prefix string) func(*life.Group) bool {
 		return false
 	}
 }
+
+// TestGeckoOnItsBack: a gecko sheds on its feet, and on its back it is an emergency
+// (common practice, no source); a tarantula that lies so moults, and nothing is opened.
+func TestGeckoOnItsBack(t *testing.T) {
+	today := civil.Must(2027, 6, 15)
+	for species, want := range map[string]*schema.State{"eublepharis-macularius": schema.StateIll, "brachypelma-hamorii": schema.StateMoulting} {
+		plan := strings.Replace(twoBoxes("1", "adult"), "pandinus-imperator", species, 1)
+		e := lived(t, plan, "2027-06-14 first on its back\n", year(today))
+		g := e.Groups[0]
+		if len(g.Holds) != 1 || g.Holds[0].State.Name != want.Name {
+			t.Errorf("%s on its back: held as %+v, want %s", species, g.Holds, want.Name)
+		}
+		if ill := asked("ill")(g); ill != (want == schema.StateIll) {
+			t.Errorf("%s on its back: a veterinarian is asked for: %v", species, ill)
+		}
+	}
+}
