@@ -102,3 +102,39 @@ func TestGeckoOnItsBack(t *testing.T) {
 		}
 	}
 }
+
+// TestHatchedInACup: a sac that was taken hatches in the cup to which it was put, which the
+// plan has with nobody in it; where keepers pull sacs the line is written of the cup
+// (common practice, no source). All of them are there, and whether they eat is asked.
+func TestHatchedInACup(t *testing.T) {
+	today := civil.Must(2027, 6, 25)
+	for _, species := range []string{"brachypelma-hamorii", "hierodula-membranacea"} {
+		plan := strings.ReplaceAll(twoBoxes("1", "adult"), "pandinus-imperator", species)
+		i := strings.LastIndex(plan, `"adult"`)
+		plan = plan[:i] + `"young"` + plan[i+len(`"adult"`):]
+		col := load(t, plan, "2027-04-01 first laid\n2027-05-01 first sac-taken\n2027-05-20 second hatched 200\n")
+		e, found := lifeOf(col, col.Enclosures[1], col.Log, year(today))
+		g := e.Groups[0]
+		if g.Count(today) != 200 || g.Count(civil.Must(2027, 5, 19)) != 0 || g.Stage(today) != "young" {
+			t.Errorf("%s: %d of stage %s are in the cup", species, g.Count(today), g.Stage(today))
+		}
+		if !asked("starving/")(g) {
+			t.Errorf("%s: whether they have eaten is not asked", species)
+		}
+		for _, f := range found {
+			t.Errorf("%s: found %s", species, f.Text)
+		}
+	}
+}
+
+// TestNewbornOfThePlanAreAskedAbout: young that are newborn by the plan and have no day of
+// birth wait for their first moult, and it is asked each week whether it has come.
+func TestNewbornOfThePlanAreAskedAbout(t *testing.T) {
+	for _, species := range []string{"pandinus-imperator", "brachypelma-hamorii"} {
+		plan := strings.ReplaceAll(twoBoxes("20", "newborn"), "pandinus-imperator", species)
+		g := lived(t, plan, "", year(civil.Must(2027, 6, 15))).Groups[0]
+		if !asked("newborn/")(g) {
+			t.Errorf("%s: nobody is asked whether they have moulted", species)
+		}
+	}
+}
