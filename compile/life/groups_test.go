@@ -122,6 +122,9 @@ func TestHatchedInACup(t *testing.T) {
 			t.Errorf("%s: whether they have eaten is not asked", species)
 		}
 		for _, f := range found {
+			if f.Rule.ID == "act-now" {
+				continue // the question itself
+			}
 			t.Errorf("%s: found %s", species, f.Text)
 		}
 	}

@@ -21,7 +21,7 @@ func (r *reader) howMany(e *plan.Event, usual, most int) (int, bool) {
 	n := int(e.Number.V)
 	fault := ""
 	switch {
-	case n == 0 && (e.Word == schema.WordDied || e.Word == schema.WordEscaped || e.Word == schema.WordMoved || e.Word == schema.WordArrived):
+	case n == 0 && (e.Word == schema.WordDied || e.Word == schema.WordEscaped || e.Word == schema.WordMoved):
 		fault = "0 " + e.Word.Name
 	case float64(n) != e.Number.V:
 		fault = "animals are whole numbers"
