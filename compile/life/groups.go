@@ -160,8 +160,9 @@ func (r *reader) transfer(t *track, to *reader, name string, n int, e *plan.Even
 	switch {
 	case whole:
 		j.carry(t, fresh)
-	case n == 1 && t.carries() && t.leaving >= len(t.broods):
-		// A box of her own was asked for: it is she who went.
+	case n == 1 && t.carries() && t.leaving >= len(t.broods) && !others && !t.sick.ok && !t.hurt.ok:
+		// A box of her own was asked for: it is she who went, unless it may be one that
+		// is ill, or the box is not her own.
 		j.expect(t)
 		r.closeLate(t, e.Date)
 		t.laid = seen{}

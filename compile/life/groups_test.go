@@ -141,3 +141,22 @@ func TestNewbornOfThePlanAreAskedAbout(t *testing.T) {
 		}
 	}
 }
+
+// TestSheMayBeTheOneThatStayed: of a group with a gravid female, one alone that goes to an
+// empty box is she, since that is asked for. Where one is ill too nobody wrote which of them
+// went, and both boxes are looked after as if she were in them.
+func TestSheMayBeTheOneThatStayed(t *testing.T) {
+	today := civil.Must(2027, 6, 15)
+	for log, stayed := range map[string]bool{
+		"2027-06-01 first gravid\n2027-06-05 first moved 1 second\n":                         false,
+		"2027-06-01 first gravid\n2027-06-03 first ill 1\n2027-06-05 first moved 1 second\n": true,
+	} {
+		col := load(t, twoBoxes("3", "adult"), log)
+		for i, want := range []bool{stayed, true} {
+			e, _ := lifeOf(col, col.Enclosures[i], col.Log, year(today))
+			if got := e.Groups[0].Gravid; got != want {
+				t.Errorf("after %q one in %s may be gravid: %v, want %v", log, e.Plan.Name.V, got, want)
+			}
+		}
+	}
+}
