@@ -160,8 +160,9 @@ func (r *reader) transfer(t *track, to *reader, name string, n int, e *plan.Even
 	switch {
 	case whole:
 		j.carry(t, fresh)
-	case n == 1 && t.carries() && t.leaving >= len(t.broods):
-		// A box of her own was asked for: it is she who went.
+	case n == 1 && t.carries() && t.leaving >= len(t.broods) && !others && !t.sick.ok && !t.hurt.ok:
+		// A box of her own was asked for: it is she who went, unless it may be one that
+		// is ill, or the box is not her own.
 		j.expect(t)
 		r.closeLate(t, e.Date)
 		t.laid = seen{}
@@ -169,6 +170,7 @@ func (r *reader) transfer(t *track, to *reader, name string, n int, e *plan.Even
 	default:
 		// Which of them it is that is ill or soft nobody wrote: both are held.
 		j.suspect(t)
+		j.grewWith(t, fresh)
 		if t.carries() {
 			j.expect(t)
 		}
@@ -211,6 +213,9 @@ func (t *track) suspect(from *track) {
 		if !s.to.ok {
 			*s.to = s.from
 		}
+	}
+	if !t.course.ok {
+		t.course = from.course
 	}
 	t.unwell = max(t.unwell, from.unwell)
 	t.ills, t.hurts = max(t.ills, min(from.ills, t.now())), max(t.hurts, min(from.hurts, t.now()))
@@ -259,23 +264,33 @@ func (r *reader) joins(from *track, name string) *track {
 func (t *track) carry(from *track, fresh bool) {
 	t.expect(from)
 	t.suspect(from)
-	if from.of != nil && !fresh && !(from.HasFed && from.of.first.ok && from.Fed >= from.of.first.on) {
-		t.of = from.of // whether they have eaten is still to be asked
-	}
+	t.grewWith(from, fresh)
 	if from.moult.ok && (!t.moult.ok || t.moult.on < from.moult.on) {
 		t.moult = from.moult
 	}
 	if !fresh {
 		return
 	}
-	t.before, t.entered, t.moulted = from.before, from.entered, from.moulted
-	t.refused, t.firstRefused, t.Refused = from.refused, from.firstRefused, from.Refused
-	t.of, t.orphan = from.of, from.orphan
-	t.Fed, t.HasFed, t.Weight, t.Weighed, t.course = from.Fed, from.HasFed, from.Weight, from.Weighed, from.course
+	t.before, t.moulted = from.before, from.moulted
+	t.Weight, t.Weighed = from.Weight, from.Weighed
 	for _, h := range from.Holds {
 		if h.Until > t.Since.V && slices.Contains([]string{schema.StateSoft.Name, schema.StateHardening.Name, schema.StateRefused.Name}, h.State.Name) && !h.Part {
 			t.Holds = append(t.Holds, h)
 		}
+	}
+}
+
+// grewWith takes over what is true of each of a group, also of some that leave it: of
+// what brood they are, and since when they have not eaten.
+func (t *track) grewWith(from *track, fresh bool) {
+	if fresh {
+		t.of, t.orphan, t.entered = from.of, from.orphan, from.entered
+		t.Fed, t.HasFed = from.Fed, from.HasFed
+		t.refused, t.firstRefused, t.Refused = from.refused, from.firstRefused, from.Refused
+		return
+	}
+	if b := from.of; b != nil && !(from.HasFed && b.first.ok && from.Fed >= b.first.on) {
+		t.of = b // whether they have eaten is still to be asked
 	}
 }
 

@@ -28,6 +28,9 @@ func (r *reader) growing(t *track) {
 		t.Holds = append(t.Holds, hold)
 	}
 	if first == 0 {
+		if t.of == nil {
+			r.fromPlan(t) // else they would wait for a meal for ever, and nobody be asked
+		}
 		return
 	}
 	if t.stage().Stage == newborn {

@@ -1,6 +1,7 @@
 package life
 
 import (
+	"vivary/plan"
 	"vivary/schema"
 	"vivary/schema/civil"
 )
@@ -20,4 +21,21 @@ func (g *Group) Hatchling(on civil.Date) bool {
 		return false
 	}
 	return on < after(g.Born, spanOf(g.Sheet.Figure(schema.FigureSeparateWithin, "young")).or(together).high)
+}
+
+// cameOut is young that came out of a sac or a clutch where nobody lived till then: in the
+// cup to which the sac was taken.
+func (r *reader) cameOut(t *track, e *plan.Event) {
+	n, ok := r.howMany(e, 0, mostBorn)
+	if !ok {
+		return
+	}
+	b := &brood{mother: t, young: t, born: see(e), last: e.Date, number: r.likely(t, n, e), separated: see(e)}
+	as := Stretch{Stage: newborn, Instar: 1}
+	if !t.bears() {
+		as, b.first = Stretch{Stage: "young", Instar: 2}, b.born // what leaves the sac is free
+	}
+	t.enter(as, e.Date)
+	t.of = b
+	t.number(e.Date, r.size(b))
 }

@@ -19,7 +19,13 @@ func (r *reader) premoult(t *track, e *plan.Event) {
 	}
 }
 
+// hanging is an animal that moults now. One that is none the worse for a moult, as a gecko
+// is, sheds its skin on its feet: on its back it is in need of a veterinarian.
 func (r *reader) hanging(t *track, e *plan.Event) {
+	if wait := t.days(schema.FigureWaitAfterMoult, t.stage().Stage); wait.ok && wait.high == 0 && t.Sheet.Figure(schema.FigureWeightLoss, "") != nil {
+		r.ill(t, e)
+		return
+	}
 	r.terminal(t, e)
 	if !t.hanging.ok {
 		t.hanging = see(e)

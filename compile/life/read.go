@@ -235,6 +235,10 @@ func init() {
 }
 
 func (r *reader) ofAnimals(t *track, e *plan.Event) {
+	if len(r.living()) == 0 && e.Word == schema.WordHatched && age(t.stage().Stage) <= age("young") {
+		r.cameOut(t, e)
+		return
+	}
 	if t.now() == 0 && e.Word != schema.WordArrived && e.Word != schema.WordCounted && !(r.away(t) > 0 && (e.Word == schema.WordFound || e.Word == schema.WordDied)) {
 		f := finding.Finding{Rule: ruleGone, At: e.At,
 			Text:  "there are no " + t.Animals.Name.V + " in " + e.Enclosure.V + " on " + e.Date.Words(),
