@@ -131,6 +131,8 @@ func TestLimits(t *testing.T) {
 		{"young with their mother need no floor", box(`"40 x 30 x 41 cm"`, "") + "animals \"mother\" {\n  count = \"0.1\"\n  stage = \"adult\"\n  state = \"with brood\"\n}\n" + group("20", "  instar = 2\n"), "floor-small", ""},
 		{"nor are they mixed sizes", "animals \"mother\" {\n  count = \"0.1\"\n  stage = \"adult\"\n  state = \"with brood\"\n}\n" + group("20", "  instar = 2\n"), "mixed-sizes", ""},
 		{"a mother with young alone", "animals \"mother\" {\n  count = \"0.1\"\n  stage = \"adult\"\n  state = \"with brood\"\n}\n" + group("20", "  stage = \"newborn\"\n"), "brood-in-group", ""},
+		{"those that lay stay where they are", "species = \"archispirostreptus-gigas\"\n" + group(`"1.2"`, adults) + "2026-11-20 box adults mated\n", "brood-in-group", ""},
+		{"and so do geckos", "species = \"eublepharis-macularius\"\n" + group(`"1.1"`, adults) + "2026-11-20 box adults gravid\n", "brood-in-group", ""},
 		{"gravid, of unknown mating, in a group", group(`"0.2"`, adults+"  state = \"gravid\"\n"), "brood-in-group", "when she gives birth is not known"},
 		{"mated lately: there is time", group(`"1.1"`, adults) + "2026-11-01 box adults mated\n", "act-now", ""},
 		{"mated long ago: there is none", group(`"1.1"`, adults) + "2026-04-01 box adults mated\n", "act-now", "may give birth among others"},

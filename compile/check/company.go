@@ -90,13 +90,13 @@ func (e *Enclosure) mother() *life.Group {
 }
 
 // broodInGroup passes over a female whose mating is in the log: a question asks in time
-// for a box of her own.
+// for a box of her own. Those that lay and have no part in their young stay where they are.
 func broodInGroup(r *Rule, e *Enclosure) {
 	if e.compartments() {
 		return
 	}
 	for _, g := range e.Life.Groups {
-		if !g.Brood && !g.Gravid || e.count(g) == 0 || e.asked(life.AboutBrood, g) {
+		if !g.Brood && !g.Gravid || !g.Bears() || e.count(g) == 0 || e.asked(life.AboutBrood, g) {
 			continue
 		}
 		others := e.count(g) - 1

@@ -97,14 +97,14 @@ func (r *reader) likely(t *track, n int, e *plan.Event) int {
 	return 0
 }
 
-// bears reports whether young stay on their mother or round her for a time, so that she
+// Bears reports whether young stay on their mother or round her for a time, so that she
 // and they are left in peace. Others lay, and have no part in their young.
-func (t *track) bears() bool {
-	if t.Sheet == nil || t.Sheet.StageOf(1) == newborn {
+func (g *Group) Bears() bool {
+	if g.Sheet == nil || g.Sheet.StageOf(1) == newborn {
 		return true
 	}
 	for _, what := range []*schema.Figure{schema.FigureOnMother, schema.FigureGestation, schema.FigureDispersal} {
-		if t.Sheet.Figure(what, "adult") != nil {
+		if g.Sheet.Figure(what, "adult") != nil {
 			return true
 		}
 	}
@@ -135,7 +135,7 @@ func (r *reader) told(t *track) {
 // their kind, whether the plan says of it that it has young or not.
 func (r *reader) beside() {
 	for _, y := range r.tracks {
-		if y.of != nil || y.stage().Stage != newborn || !y.bears() {
+		if y.of != nil || y.stage().Stage != newborn || !y.Bears() {
 			continue
 		}
 		var mother *track
@@ -192,7 +192,7 @@ func (r *reader) bear(b *brood, name, title string, s seen) {
 		if stage := b.mother.Sheet.StageOf(1); stage != "" {
 			as.Stage = stage
 		}
-		if !b.mother.bears() && as.Stage == newborn {
+		if !b.mother.Bears() && as.Stage == newborn {
 			as = Stretch{Stage: "young", Instar: 2} // what leaves the sac is free
 		}
 	}

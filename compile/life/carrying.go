@@ -273,7 +273,7 @@ func (r *reader) isolate(t *track, on civil.Date, why string, s seen, cited plan
 	if s.ok {
 		name += "/" + s.on.String()
 	}
-	if !t.bears() {
+	if !t.Bears() {
 		return // they lay, and have no part in their young
 	}
 	if !r.crowd(t) {

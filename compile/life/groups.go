@@ -157,9 +157,12 @@ func (r *reader) transfer(t *track, to *reader, name string, n int, e *plan.Even
 	if c := r.clock(t, e.Date); c.ok && !j.arrived.ok {
 		j.arrived = c
 	}
+	male := t.male(e, n)
 	switch {
 	case whole:
 		j.carry(t, fresh)
+	case male:
+		j.suspect(t)
 	case n == 1 && t.carries() && t.leaving >= len(t.broods) && !others && !t.sick.ok && !t.hurt.ok:
 		// A box of her own was asked for: it is she who went, unless it may be one that
 		// is ill, or the box is not her own.
@@ -176,9 +179,12 @@ func (r *reader) transfer(t *track, to *reader, name string, n int, e *plan.Even
 		}
 	}
 	m := max(0, n-(t.now()-t.males))
+	if male {
+		m = n
+	}
 	j.males, t.males = j.males+m, max(0, t.males-n)
 	if name == "" && j.Animals.Name.V != t.Animals.Name.V && !t.Logged {
-		to.also[t.Animals.Name.V] = alias{j, n}
+		to.also[t.Animals.Name.V] = alias{j, n, m}
 	}
 	return j
 }
@@ -187,7 +193,14 @@ func (r *reader) transfer(t *track, to *reader, name string, n int, e *plan.Even
 // on calling an animal by its name.
 type alias struct {
 	*track
-	n int
+	n, males int
+}
+
+// male reports whether those that a line moves are males for certain, by the name that
+// they had where they came from: a male that goes home takes no birth to come with him.
+func (t *track) male(e *plan.Event, n int) bool {
+	a, ok := t.home.also[e.Group.V]
+	return ok && a.track == t && n <= a.males
 }
 
 // expect takes over what is known of a birth to come.

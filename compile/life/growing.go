@@ -134,7 +134,7 @@ func (r *reader) firstMeal(t *track, first civil.Date) {
 	if t.HasFed && t.Fed >= first {
 		return
 	}
-	if known := t.days(schema.FigureFirstMeal, "young"); !known.ok && !t.bears() {
+	if known := t.days(schema.FigureFirstMeal, "young"); !known.ok && !t.Bears() {
 		return // they eat the leaves and the wood that they hatch in
 	}
 	limit := t.days(schema.FigureFirstMeal, "young").or(starves)

@@ -107,7 +107,7 @@ func (r *reader) alone(t *track, b *brood) {
 // broodHolds are what is held for a mother: the birth itself, then while young are on
 // her, then while they are round her, and a time of peace after that.
 func (r *reader) broodHolds(t *track, b *brood) []Hold {
-	if !t.bears() || t.Sheet != nil && t.Sheet.StageOf(1) != "" && t.Sheet.StageOf(1) != newborn {
+	if !t.Bears() || t.Sheet != nil && t.Sheet.StageOf(1) != "" && t.Sheet.StageOf(1) != newborn {
 		return nil // their young are free at once, and need nothing of her
 	}
 	still := t.days(schema.FigureUndisturbed, "adult")

@@ -129,14 +129,15 @@ func cameHere(r *compile.Result, d int) int {
 // start is the day from which is counted: the first on which the need was met. Where
 // there is none before the days of the proof, it is yesterday; or the day before the first
 // that is known to have been left out, which lies before all that is known where an
-// absence does. It is never before the need began.
+// absence does. It is never before the need began; what began before all that is known
+// says nothing of what was done since.
 func start(r *compile.Result, p *prove.Proof, met []bool, since int) int {
 	for d := range p.Begin {
 		if met[d] {
 			return max(d, since)
 		}
 	}
-	if since > never {
+	if since >= -1 {
 		return since
 	}
 	first := r.Horizon.Today

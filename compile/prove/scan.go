@@ -69,12 +69,13 @@ func within(days horizon.Days, g Gap) int {
 
 // lastDone returns the last occasion before the days of the proof. Where none is known
 // it is yesterday: what was due before counts as done, up to the first day on which the
-// log or an absence shows that it was left undone. It is never before the need began.
+// log or an absence shows that it was left undone. It is never before the need began; where
+// that was before the window it says nothing, for what was done then is not known.
 func (p *Proof) lastDone(met horizon.Days, h horizon.Horizon) int {
 	if last := met.Last(p.Begin); last >= 0 {
 		return max(last, p.since)
 	}
-	if p.since > longAgo/2 {
+	if p.since >= -1 {
 		return p.since
 	}
 	first := p.today

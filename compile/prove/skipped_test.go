@@ -23,3 +23,18 @@ func TestSkippedTodayIsNoAbsence(t *testing.T) {
 		}
 	}
 }
+
+// TestLongAwaitedMoult: an animal that came years ago and has been sealed in before a
+// moult for longer than the proof looks back has missed nothing that it must not have.
+// Two months and more are not rare (common practice, no source).
+func TestLongAwaitedMoult(t *testing.T) {
+	text, _ := check.Example("animals \"ash\" {\n  count = 1\n  stage = \"juvenile\"\n  arrived = \"2024-04-12\"\n}\n")
+	log := "2026-06-01 box fed\n2026-06-12 box sealed\n"
+	for today := day("2026-06-12"); today < day("2026-10-10"); today += 3 {
+		for _, f := range compiled(t, text, log, today).Findings {
+			if f.Rule.ID == "need-missed" {
+				t.Fatalf("%v: %s", today.Short(), f.Text)
+			}
+		}
+	}
+}
