@@ -32,7 +32,7 @@ func (r *reader) cameOut(t *track, e *plan.Event) {
 	}
 	b := &brood{mother: t, young: t, born: see(e), last: e.Date, number: r.likely(t, n, e), separated: see(e)}
 	as := Stretch{Stage: newborn, Instar: 1}
-	if !t.bears() {
+	if !t.Bears() {
 		as, b.first = Stretch{Stage: "young", Instar: 2}, b.born // what leaves the sac is free
 	}
 	t.enter(as, e.Date)
