@@ -288,3 +288,12 @@ func TestSeasonLeftOut(t *testing.T) {
 		}
 	}
 }
+
+// TestWhoComesIntoARest: one that arrives while its box is in a cool rest is in quarantine,
+// and is not cooled and left without food on top of it (common practice, no source).
+func TestWhoComesIntoARest(t *testing.T) {
+	e := lived(t, resting(), "2026-11-10 box one arrived\n", horizon.Horizon{From: day("2026-11-20"), Days: 250})
+	if len(e.Rests) == 0 || len(e.Rests[0].Unfit) != 1 || e.Rests[0].Unfit[0].Why != "in quarantine until 10 Dec" || e.Rests[0].Unfit[0].Written {
+		t.Errorf("it rests: %+v", e.Rests)
+	}
+}

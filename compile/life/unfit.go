@@ -42,12 +42,15 @@ func (r *reader) unfit(x *Rest) {
 		add(Unfit{Written: true, Why: r.sheet.Name.V + " takes no cool rest", At: x.Season.At})
 	}
 	for _, g := range r.out.Groups {
-		if g.Count(x.From) > 0 {
+		switch {
+		case g.Count(x.From) > 0:
 			r.tooYoung(x, g, add)
 			r.carries(x, g, add)
 			holdsOf(x, g, g.Holds, add)
 			apart(x, g, add)
 			r.lean(x, g, add)
+		case g.Count(x.On) > 0 && g.Mother == nil: // they came into it
+			apart(x, g, add)
 		}
 	}
 	if r.mites.ok && r.mites.on < x.On && after(r.mites.on, outbreak*7) > x.From {

@@ -54,7 +54,7 @@ feeding "younger" {
 		{"the sheet's", ash(""), "", "leftovers only, mist, feed only"},
 		{"with a heater to test", ash(heater), "", "leftovers only, mist, feed only, device-test"},
 		{"of adults", staged("adult"), "", "mist, weigh"},
-		{"of newborns", staged("newborn"), "", "mist"},
+		{"of newborns", staged("newborn"), "", "newborn/only, mist"},
 		{"of an unknown stage", unknown, "", "leftovers only, mist, feed only, weigh"},
 		{"its own of that name", ash(`care "mist" { every = "3 days" }`), "", "leftovers only, mist, feed only"},
 		{"its own of that kind", ash(`care "dew" { kind = "mist"; every = "3 days" }`), "", "leftovers only, dew, feed only"},
