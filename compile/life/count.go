@@ -14,6 +14,8 @@ import (
 const (
 	countsInARow = 3
 	countsOver   = 8 * 7
+	// countedFor is for how many weeks it is asked to count again.
+	countedFor = 13
 )
 
 // heads is a run of head counts that did not find all.
@@ -89,7 +91,7 @@ func (k *heads) count(n, total, hidden int, e *plan.Event) {
 func (k *heads) tasks(free func(civil.Date, schema.Row) (civil.Date, bool)) (out []Task) {
 	if k.again.ok {
 		out = append(out, Task{Name: "count-again/" + k.again.on.String(), Kind: schema.KindWatch, On: k.again.on + 1,
-			Text: k.text + ", fewer than may hide: count again, check lid and gaps", At: k.again.at})
+			Interval: 7, Times: countedFor, Text: k.text + ", fewer than may hide: count again, check lid and gaps; log counted, escaped or died", At: k.again.at})
 	}
 	if k.full.ok {
 		if on, ok := free(k.full.on+1, schema.RowCount); ok {

@@ -189,6 +189,23 @@ func (r *reader) transfer(t *track, to *reader, name string, n int, e *plan.Even
 	return j
 }
 
+// twins are groups that took over a state from the same line, since it was not known
+// which of them were in it: what is seen of one of them is the answer for all.
+func (r *reader) twins(t *track, of func(*track) []seen) (out []*track) {
+	mine := of(t)
+	for _, x := range r.world.all {
+		for _, o := range x.tracks {
+			for i, s := range of(o) {
+				if o != t && s.ok && mine[i].ok && s.at == mine[i].at {
+					out = append(out, o)
+					break
+				}
+			}
+		}
+	}
+	return out
+}
+
 // alias is a group under the name that some of it had where they came from: keepers go
 // on calling an animal by its name.
 type alias struct {

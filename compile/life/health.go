@@ -56,11 +56,13 @@ func (r *reader) recovered(t *track, e *plan.Event) {
 	if t.ills, t.hurts = t.ills-n, t.hurts-n; t.ills > 0 || t.hurts > 0 {
 		return // others are not well yet
 	}
-	t.ills, t.hurts = 0, 0
-	holds := r.healthHolds(t)
-	ended(holds, e.Date)
-	t.Holds = append(t.Holds, holds...)
-	t.sick, t.hurt, t.course = seen{}, seen{}, course{}
+	for _, o := range append(r.twins(t, func(x *track) []seen { return []seen{x.sick, x.hurt} }), t) {
+		o.ills, o.hurts = 0, 0
+		holds := r.healthHolds(o)
+		ended(holds, e.Date)
+		o.Holds = append(o.Holds, holds...)
+		o.sick, o.hurt, o.course = seen{}, seen{}, course{}
+	}
 }
 
 // treated is one treatment, or the first day of a course of so many.

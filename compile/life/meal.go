@@ -32,6 +32,12 @@ func (r *reader) fed(t *track, e *plan.Event) {
 
 // ate is a meal of young of whose first moult nothing is logged.
 func (r *reader) ate(t *track, e *plan.Event) {
+	if riding := r.onMother(t); t.of != nil && t.of.born.ok && riding.ok && e.Date < after(t.of.born.on, riding.low) {
+		r.found.Add(finding.Finding{Rule: ruleOrder, At: e.At, Text: t.Animals.Shown() + " were born on " + t.of.born.on.Words() + " and cannot eat before their first moult: nothing follows",
+			Write: "the day of their first moult with first_moult; or fed for their mother"})
+		t.HasFed, t.Fed = false, 0
+		return
+	}
 	if t.of != nil {
 		r.moulted(t, t.of, e)
 		return

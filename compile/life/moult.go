@@ -78,6 +78,9 @@ func (r *reader) moult(t *track, e *plan.Event) {
 		return
 	}
 	grown := r.terminal(t, e)
+	for _, o := range r.twins(t, func(x *track) []seen { return []seen{x.premoult, x.hanging, x.sealed} }) {
+		o.home.closeMoult(o, e.Date)
+	}
 	r.closeMoult(t, e.Date)
 	t.eat(e.Date)
 	if t.now() == 1 {
