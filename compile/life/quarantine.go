@@ -110,10 +110,11 @@ func (r *reader) quarantine(t *track) {
 		Text: "end of quarantine: eats, droppings sound, no mites? decide, join or stay apart", At: s.at})
 }
 
-// settling gives one that came water and peace at first.
+// settling gives those that came water and peace at first: some of the group only where
+// others of it were here before.
 func (r *reader) settling(t *track, s seen) {
 	wait := r.wait(t)
-	t.Holds = append(t.Holds, Hold{State: r.state(t, schema.StateSettling), From: s.on, Until: after(s.on, wait.high), At: s.at, Cited: wait.cited, Part: t.now() > 1,
+	t.Holds = append(t.Holds, Hold{State: r.state(t, schema.StateSettling), From: s.on, Until: after(s.on, wait.high), At: s.at, Cited: wait.cited, Part: t.Count(s.on-1) > 0,
 		Why: "came " + s.on.Brief(), End: wording.Until(after(s.on, wait.high))})
 }
 
