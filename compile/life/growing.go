@@ -2,6 +2,7 @@ package life
 
 import (
 	"strconv"
+	"strings"
 
 	"vivary/schema"
 	"vivary/schema/civil"
@@ -142,7 +143,7 @@ func (r *reader) firstMeal(t *track, first civil.Date) {
 		return // nobody can still be told anything of it that helps
 	}
 	by := after(first, limit.high)
-	again := by - 3
+	again := max(by-3, first+1)
 	if t.refused.ok && t.refused.on >= first {
 		again = max(again, t.refused.on+3) // it was offered
 	}
@@ -152,10 +153,18 @@ func (r *reader) firstMeal(t *track, first civil.Date) {
 		Said:  "no meal is logged of the " + strconv.Itoa(t.now()) + " " + t.Animals.Shown() + ", who can eat since " + first.Words(),
 		Limit: "by " + wording.Days(limit.high) + " after their first moult",
 		Write: t.called() + " fed, on the day when they ate; or died and how many"}
+	if !t.Bears() { // what hatches hunts what moves
+		a.Text = r.young(t) + ": have they eaten? small prey today, by " + by.Short() + "; log " + t.called() + " fed"
+		a.Short = "have the young eaten? small prey today; log " + t.called() + " fed"
+		a.Limit = "by " + wording.Days(limit.high) + " after they hatched"
+	}
 	t.Asks = append(t.Asks, a)
 	a.Name, a.From, a.Until = "starving/"+t.of.name(), max(by+1, again), 0
 	a.Text = r.young(t) + ", no meal logged, due by " + by.Short() + ": crushed prey now, get help; log " + t.called() + " fed, or died"
 	a.Short, a.Aside = "young, no meal logged: crushed prey now, get help; log "+t.called()+" fed, or died", r.young(t)+", due by "+by.Short()
+	if !t.Bears() {
+		a.Text, a.Short = strings.Replace(a.Text, "crushed", "small", 1), strings.Replace(a.Short, "crushed", "small", 1)
+	}
 	t.Asks = append(t.Asks, a)
 }
 

@@ -118,9 +118,12 @@ func either(a, b horizon.Days) horizon.Days {
 // (common practice, no source).
 const handfed = 3
 
-// tiny reports whether a group is, or was, a brood: young that cannot kill prey of
-// any size, whatever a sheet says of others of their stage.
-func (b *builder) tiny(g *life.Group) bool { return g.Logged && slices.ContainsFunc(g.Stages, isYoung) }
+// tiny reports whether a group is, or was, a brood that its mother carried: young that
+// cannot kill prey of any size, whatever a sheet says of others of their stage. What
+// hatches free hunts what moves, and is fed as its sheet has it.
+func (b *builder) tiny(g *life.Group) bool {
+	return g.Logged && (g.Mother != nil || g.Bears()) && slices.ContainsFunc(g.Stages, isYoung)
+}
 
 func isYoung(s life.Stretch) bool { return s.Stage == "young" }
 
