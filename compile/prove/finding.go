@@ -246,10 +246,18 @@ func (b *breach) first() []finding.First {
 	if a := b.away; a != nil && a.Logged {
 		return []finding.First{{Text: "somebody who may do it must come: " + shown(b.s.Plan, a.Name.V) + " is away", Until: a.To.V}}
 	}
-	by := h.Date(min(max(b.Breach.From, 0)+b.Limit.Days, h.Days-1)).Short()
+	most, whole := b.Limit, b.whole()
+	if b.goesOn() {
+		most = b.Late
+	}
+	due := min(max(whole.From, 0)+most.Days, h.Days-1)
+	by := h.Date(due).Short()
 	text := b.Name.Noun + " must come by " + by
-	if b.Name.PerMeal {
-		text = "take out what is left of the meal of " + h.Date(max(b.Breach.From, 0)).Short() + " by " + by
+	switch {
+	case b.Name.PerMeal:
+		text = "take out what is left of the meal of " + h.Date(max(whole.From, 0)).Short() + " by " + by
+	case due < b.today:
+		text = b.Name.Noun + " now, overdue since " + by
 	}
 	if b.away != nil {
 		text += ", while " + shown(b.s.Plan, b.away.Name.V) + " is away"

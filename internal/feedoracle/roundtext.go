@@ -42,6 +42,24 @@ func (w Words) kind(task string) string {
 	return ""
 }
 
+// tasks parts a line where one task ends and the next begins. A task may have a semicolon
+// of its own: what is no task goes on until it is one.
+func (w Words) tasks(line string) (out []string) {
+	parts := strings.Split(line, "; ")
+	for i := 0; i < len(parts); {
+		n := 1
+		for n < len(parts)-i && w.kind(strings.Join(parts[i:i+n], "; ")) == "" {
+			n++
+		}
+		if w.kind(strings.Join(parts[i:i+n], "; ")) == "" {
+			n = 1
+		}
+		out = append(out, strings.Join(parts[i:i+n], "; "))
+		i += n
+	}
+	return out
+}
+
 // Rounds returns the stops of calendars that have an entry a round, each for a whole
 // enclosure. everybody are the enclosures that a calendar may hold, by its name. Lines
 // that are for all of some of them name none, and are returned as unread, without an
@@ -103,7 +121,7 @@ func (s *sheet) line(line string) error {
 	said = remark.ReplaceAllString(said, "")
 	if i := strings.Index(said, ": "); i >= 0 {
 		if boxes, ok := s.who(said[:i]); ok {
-			return s.say(boxes, strings.Split(said[i+2:], "; ")...)
+			return s.say(boxes, s.words.tasks(said[i+2:])...)
 		}
 	}
 	for i := range said {
