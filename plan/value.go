@@ -274,6 +274,12 @@ func (d *decoder) text(e hclsyntax.Expression, attr *schema.Attr) (Written[strin
 			d.bad(e, attr, attr.Name+" holds a character that cannot be seen", attr.Example)
 			return Written[string]{}, false
 		}
+		if seen(attr) && strings.TrimSpace(s) == "" {
+			// It harms nobody: what stands in its place is known.
+			d.found.Soft(finding.Finding{Rule: ruleValue, At: d.place(e.Range()), Text: attr.Name + " is blank, and counts as not written",
+				Write: attr.Name + " = " + attr.Example + ", or leave it out"}, finding.Caution)
+			return Written[string]{}, false
+		}
 		return wrote(s, d.place(e.Range())), true
 	}
 	switch x := e.(type) {
@@ -291,6 +297,11 @@ func (d *decoder) text(e hclsyntax.Expression, attr *schema.Attr) (Written[strin
 		d.bad(e, attr, attr.Name+" is a plain value in quotes: a plan computes nothing", attr.Example)
 	}
 	return Written[string]{}, false
+}
+
+// seen reports whether people read the text in lists, where a blank one would be a gap.
+func seen(attr *schema.Attr) bool {
+	return attr.Kind == schema.Text && (attr.Name == "title" || attr.Name == "task")
 }
 
 // hidden reports whether a character has no place in a text that people read: one
