@@ -178,6 +178,17 @@ func (s *State) Of(k *CareKind, killed bool) May {
 	return s.May[row]
 }
 
+// Usual reports whether care of a kind is done in the state as ever, with nothing to mind.
+func (s *State) Usual(k *CareKind) bool {
+	for _, killed := range []bool{false, true} {
+		m := s.Of(k, killed)
+		if m.Source = ""; m != (May{}) {
+			return false
+		}
+	}
+	return true
+}
+
 // States are the states that animals may be in.
 var States []*State
 

@@ -118,6 +118,20 @@ func statesOf(c *Cooling, sheet *plan.SpeciesSheet) (out seasonStates) {
 	return out
 }
 
+// Seasonal reports whether a season of an enclosure leaves out care of a kind, or has it
+// done otherwise, in whatever year.
+func Seasonal(e *plan.Enclosure, k *schema.CareKind) bool {
+	for _, s := range e.Seasons {
+		may := statesOf(CoolingOf(e, s), e.Sheet)
+		for _, x := range []*schema.State{may.all, may.dark, may.fast, may.half} {
+			if x != nil && !x.Usual(k) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
 // rule says in a line what a season's state leaves.
 func rule(s *schema.State, rest bool) string {
 	var no []string

@@ -216,25 +216,11 @@ func (b *builder) give(e *Entry, i, after int) {
 	}
 	e.Killed.Add(i)
 	c := Cause{Why: PreyKilled}
-	if r := b.run(e, i); r != nil {
+	if r := b.AwayOn(e.Keeper, i); r != nil {
 		c.Away = r.block(i)
 		c.At = c.Away.At
 	}
 	b.mark(e, c, i)
-}
-
-// run returns the run of days away that has day i, or nil.
-func (b *builder) run(e *Entry, i int) *Run {
-	d := b.People.Of(e.Keeper)
-	if d == nil || !d.Away.Has(i) {
-		return nil
-	}
-	for k := range d.Runs {
-		if r := &d.Runs[k]; r.From <= i && i < r.To {
-			return r
-		}
-	}
-	return nil
 }
 
 // alone reports whether live prey given on day i must not be: whoever comes is not

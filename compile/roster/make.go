@@ -275,6 +275,7 @@ func (b *builder) care(c, sheet *plan.Care, from, until civil.Date) {
 		return
 	}
 	t := &c.Timing
+	staged := sheet != nil && len(sheet.Stages) > 0 && (c == sheet || !says(t))
 	if !says(t) && sheet != nil {
 		merged := *t
 		merged.Every, merged.On, merged.Cron, merged.AfterLast = sheet.Every, sheet.On, sheet.Cron, sheet.AfterLast
@@ -296,7 +297,7 @@ func (b *builder) care(c, sheet *plan.Care, from, until civil.Date) {
 	}
 	for _, r := range b.rounds.of(b.life.Plan, t, w.clocks) {
 		b.add(Entry{ID: id.In(t, r), Life: b.life, Name: c.Name.V, Kind: kind, Round: r, Rules: w.rules, Task: task, Own: c.Task.Set() || kind.Phrase == "",
-			Minutes: minutes(t, kind), Origin: c.At, Cited: plan.Cited{Source: c.Source, Quality: c.Quality, Seen: c.Seen}, FromSheet: c == sheet, Timing: t})
+			Minutes: minutes(t, kind), Origin: c.At, Cited: plan.Cited{Source: c.Source, Quality: c.Quality, Seen: c.Seen}, FromSheet: c == sheet, Staged: staged, Timing: t})
 	}
 }
 

@@ -28,6 +28,17 @@ func (e *Entry) Manner(i int) *Manner {
 	return nil
 }
 
+// KilledFor returns why the prey of an entry is killed on day i, or nil for no reason that
+// is known: the last that was given.
+func (e *Entry) KilledFor(i int) *Cause {
+	for k := len(e.Causes) - 1; k >= 0; k-- {
+		if c := &e.Causes[k]; c.Why == PreyKilled && c.Days.Has(i) {
+			return c
+		}
+	}
+	return nil
+}
+
 // beside is how killed prey is given to the companions of animals that must have no
 // live prey round them (common practice, no source).
 const beside = "beside the hides, out the same evening"

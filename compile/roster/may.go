@@ -369,7 +369,7 @@ func (b *builder) enough(e *Entry, unfit horizon.Days, c Cause, i int) {
 // awayOn returns the absence for which too few who may do an entry are there on day i:
 // its keeper's, or else of one of those who would make up the number.
 func (b *builder) awayOn(e *Entry, a *Access, i int) *plan.Away {
-	if r := b.run(e, i); r != nil {
+	if r := b.AwayOn(e.Keeper, i); r != nil {
 		return r.block(i)
 	}
 	if !a.Few {

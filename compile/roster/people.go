@@ -270,6 +270,20 @@ func (r *Run) block(i int) *plan.Away {
 	return r.Blocks[0]
 }
 
+// AwayOn returns the run of days away that has day i, or nil.
+func (s *Shared) AwayOn(keeper string, i int) *Run {
+	d := s.People.Of(keeper)
+	if d == nil || !d.Away.Has(i) {
+		return nil
+	}
+	for k := range d.Runs {
+		if r := &d.Runs[k]; r.From <= i && i < r.To {
+			return r
+		}
+	}
+	return nil
+}
+
 // listed returns the days of a list such as ["tue", "first sat"].
 func listed(list []plan.Written[plan.Day], h horizon.Horizon) horizon.Days {
 	out := h.New()

@@ -62,12 +62,14 @@ type Entry struct {
 	// FromSheet says that it is the species sheet's care, with none of the plan's own
 	// in its place.
 	FromSheet bool
-	Timing    *plan.Timing  // nil of a task that the log brought, and of nothing else
-	Meal      *plan.Feeding // of a meal, and of the leftovers and the gut-load it brings
-	Stage     string        // of these, where it is the meal of a stage that is still to come after another
-	After     int           // of what goes with a meal: how many days after it, -1 for the day before
-	Once      *life.Task    // of a task that the log brought
-	Ask       *life.Ask     // of a task that is a question
+	// Staged says that how often it is done, or whether, is for some stages of life only.
+	Staged bool
+	Timing *plan.Timing  // nil of a task that the log brought, and of nothing else
+	Meal   *plan.Feeding // of a meal, and of the leftovers and the gut-load it brings
+	Stage  string        // of these, where it is the meal of a stage that is still to come after another
+	After  int           // of what goes with a meal: how many days after it, -1 for the day before
+	Once   *life.Task    // of a task that the log brought
+	Ask    *life.Ask     // of a task that is a question
 
 	// Logged is the last day on which the log says that it was done, or -1. It counts as
 	// done also where it was not planned, and stands in no list of today.
