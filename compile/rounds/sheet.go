@@ -70,7 +70,11 @@ func (r *Round) On(i int) Sheet {
 // append appends a hold at some places: "Burrow B: young since 5 Nov: water through the
 // hatch, lift nothing (until Sat 5 Dec)".
 func (h *held) append(dst []byte, r *Round, places []int32) []byte {
-	dst = appendNames(dst, r.names, places)
+	return h.appendNamed(dst, r.names, places)
+}
+
+func (h *held) appendNamed(dst []byte, names []name, places []int32) []byte {
+	dst = appendNames(dst, names, places)
 	if h.group != "" {
 		dst = append(append(append(dst, " ("...), h.group...), ')')
 	}

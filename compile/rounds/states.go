@@ -14,18 +14,90 @@ import (
 // held adds what may be done at an enclosure while its animals are in a state: a line
 // for the box, and one for each of its groups.
 func (g *gatherer) held(l *life.Enclosure, place int) {
-	g.states(l.Holds, nil, "", place)
+	eachHeld(l, func(holds []life.Hold, of *life.Group) { g.states(holds, of, groupOf(l, of), place) })
+}
+
+// eachHeld calls use for the holds of a box, and for those of each of its groups.
+func eachHeld(l *life.Enclosure, use func(holds []life.Hold, of *life.Group)) {
+	use(l.Holds, nil)
 	for _, x := range l.Groups {
-		group := ""
-		if len(l.Groups) > 1 {
-			group = called(x)
-		}
 		holds := x.Holds
 		if x.Mother != nil { // hers says it: they live on her
 			holds = slices.DeleteFunc(slices.Clone(holds), func(h life.Hold) bool { return h.State.Name == schema.StateNewborn.Name })
 		}
-		g.states(holds, x, group, place)
+		use(holds, x)
 	}
+}
+
+// groupOf is how a group is called where several live in an enclosure.
+func groupOf(l *life.Enclosure, of *life.Group) string {
+	if of == nil || len(l.Groups) < 2 {
+		return ""
+	}
+	return called(of)
+}
+
+// Stretch is a run of days for which the line of a state says the same of an enclosure.
+type Stretch struct {
+	From, Until civil.Date // the first day, and the first after
+	Group       string     // where several live there, of whom it is
+	Text        string     // as in a round: "young on her since 5 Nov: water, lift nothing"
+}
+
+// Line is the line as it stands in a round, of some enclosures in walking order.
+func (s *Stretch) Line(of []*life.Enclosure) string {
+	h := held{group: s.Group, text: s.Text}
+	names, places := alone(of)
+	return string(h.appendNamed(nil, names, places))
+}
+
+// alone names enclosures where there is no round that tells those of one title apart.
+func alone(of []*life.Enclosure) ([]name, []int32) {
+	times, stems := map[string]int{}, map[string]int{}
+	for _, l := range of {
+		times[Brief(l)]++
+	}
+	names, places := make([]name, len(of)), make([]int32, len(of))
+	for i, l := range of {
+		places[i] = int32(i)
+		if names[i].text = Brief(l); times[names[i].text] > 1 {
+			names[i].text += " (" + l.Plan.Name.V + ")"
+		}
+		names[i].part(stems)
+	}
+	return names, places
+}
+
+// Stretches are the lines of the states of an enclosure, with the days on which they
+// stand, whether these lie in the window or not: a stretch begins on the same day
+// whenever it is asked for.
+func Stretches(l *life.Enclosure) []Stretch {
+	var out []Stretch
+	eachHeld(l, func(holds []life.Hold, of *life.Group) {
+		var cuts []civil.Date
+		for i := range holds {
+			cuts = append(cuts, holds[i].From, holds[i].Until)
+		}
+		slices.Sort(cuts)
+		cuts = slices.Compact(cuts)
+		begun := len(out)
+		for i := 0; i+1 < len(cuts); i++ {
+			n := 0
+			if of != nil {
+				n = of.Count(cuts[i])
+			}
+			text := said(holds, cuts[i], n)
+			if text == "" {
+				continue
+			}
+			if k := len(out) - 1; k >= begun && out[k].Until == cuts[i] && out[k].Text == text {
+				out[k].Until = cuts[i+1]
+				continue
+			}
+			out = append(out, Stretch{cuts[i], cuts[i+1], groupOf(l, of), text})
+		}
+	})
+	return out
 }
 
 // called is how a group is called in a round: as the plan names it, and one that the log
