@@ -28,8 +28,9 @@ type revision struct {
 // SEQUENCE and now, or a second after the remembered instant if that is later.
 // An entry unknown to m (nil if there was no feed before) starts at SEQUENCE 0
 // and now. Entries of m that are single, began on or after keepFrom, ended
-// before today and are no longer in f are kept as they were, so that a phone
-// does not lose what was done; all others are dropped.
+// before today and are no longer in f are kept as they were, and series that are no
+// longer in f end yesterday and stay as long, so that a phone does not lose what was
+// done; all others are dropped.
 //
 // Entries are sorted by start and UID. Without entries the feed is valid only by
 // its VTIMEZONE, since RFC 5545, 3.6, wants at least one component: give it one
@@ -39,7 +40,7 @@ func Write(dst []byte, f *Feed, m *Memory, now time.Time, keepFrom, today civil.
 	w.param("TZID", f.Zone)
 	w.zone, w.line = w.line, nil
 	at := now.UTC().Format(instant)
-	all := arrange(f, m, keepFrom, today)
+	all := arrange(f, m, keepFrom, today, at)
 
 	w.out = append(w.out, "BEGIN:VCALENDAR\r\nVERSION:2.0\r\n"...)
 	w.text("PRODID", prodID)
@@ -83,7 +84,7 @@ func (e *Entry) start() start {
 }
 
 // arrange returns the entries to write, in order.
-func arrange(f *Feed, m *Memory, keepFrom, today civil.Date) []place {
+func arrange(f *Feed, m *Memory, keepFrom, today civil.Date, at string) []place {
 	all := make([]place, 0, len(f.Entries))
 	var produced []bool
 	if m != nil {
@@ -102,7 +103,10 @@ func arrange(f *Feed, m *Memory, keepFrom, today civil.Date) []place {
 	}
 	for k, done := range produced {
 		ev := &m.events[k]
-		if !done && ev.single && ev.start.date >= keepFrom && ev.lastDay < today {
+		if done {
+			continue
+		}
+		if ev, ok := ev.over(f, keepFrom, today, at); ok {
 			all = append(all, place{start: ev.start, uid: ev.uid, last: ev})
 		}
 	}
@@ -232,13 +236,7 @@ func (w *lines) times(f *Feed, e *Entry) {
 	w.line = appendRaw(w.line, e.RRule)
 	if e.HasUntil {
 		w.line = append(w.line, ";UNTIL="...)
-		if e.AllDay {
-			w.line = e.Until.Append(w.line, "")
-		} else {
-			// The whole last day, so that no reader loses its start over a
-			// clock change; UTC because the start is zoned (RFC 5545, 3.3.10).
-			w.line = e.Until.At(23*60+59, location(f)).Add(59*time.Second).UTC().AppendFormat(w.line, instant)
-		}
+		w.line = appendUntil(w.line, e.Until, e.AllDay, f)
 	}
 	w.end()
 	for _, d := range e.ExDates {
