@@ -86,7 +86,11 @@ func unreported(t testing.TB, p *randomplan.Plan, lower int) (out []gap, ok bool
 	if err != nil || m.refused {
 		return nil, false, err
 	}
-	shown, _, err := m.read(p.Today, p.Today+year)
+	until, err := m.reach(p.Today, p.Today+year)
+	if err != nil {
+		return nil, true, err
+	}
+	shown, _, err := m.read(p.Today, until)
 	if err != nil {
 		return nil, true, err
 	}
@@ -95,7 +99,7 @@ func unreported(t testing.TB, p *randomplan.Plan, lower int) (out []gap, ok bool
 		return nil, true, err
 	}
 	for _, b := range p.Boxes {
-		o := watch{p: p, box: b, stops: stops, lower: lower}
+		o := watch{p: p, box: b, stops: stops, lower: lower, until: until}
 		for _, g := range o.gaps(t) {
 			if !m.reports(b.Name, byNeed[g.need]...) {
 				out = append(out, g)
@@ -111,6 +115,7 @@ type watch struct {
 	box   *randomplan.Box
 	stops []feedoracle.Stop
 	lower int
+	until civil.Date
 }
 
 func (w *watch) gaps(t testing.TB) (out []gap) {
@@ -128,7 +133,7 @@ func (w *watch) gaps(t testing.TB) (out []gap) {
 			if len(of) == 1 && len(w.box.Groups) > 1 {
 				to.Animals = of[0].Name
 			}
-			for _, g := range feedoracle.Gaps(w.days(kinds, to), w.p.Today, w.p.Today+year) {
+			for _, g := range feedoracle.Gaps(w.days(kinds, to), w.p.Today, w.until) {
 				most := b.longest
 				if w.p.Absent(g.From, g.To) && g.Empty(done) {
 					most = b.unattended

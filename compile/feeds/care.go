@@ -14,50 +14,74 @@ import (
 	"vivary/schema/civil"
 )
 
-// perCare makes one entry for each care: endless where its days have a rule that
-// every client can read, else one for each of its days.
-func (s *selection) perCare(feed *ical.Feed, last *ical.Memory) {
-	whole := len(s.Plan.Keepers) == 0
+// byCare makes one entry for each care that has a rule which every client can read,
+// else one for each of its days, and a last one that says what ends there.
+func (s *selection) byCare(feed *ical.Feed, last *ical.Memory) {
 	var picks []roster.Pick
 	for _, r := range s.r.Roster.Rounds {
 		picks = append(picks, s.byRound[r]...)
 	}
+	var lasting []*roster.Entry
 	for _, p := range picks {
-		days := p.Days
 		base := s.entry(p.Entry)
-		parts, ok := endless(p.Entry)
-		if !ok || !whole {
-			s.each(feed, base, p.Entry, days)
+		parts, ok := series(p.Entry)
+		if !ok {
+			s.each(feed, base, p.Entry, p.Days)
 			continue
 		}
-		// What is held until something is logged, or done otherwise until then, ends the
-		// series for now: it would need one more day left out with every build, and a
-		// calendar that nobody builds anew would begin again by itself.
-		other, open := p.Entry.UsualUntil()
-		planned := s.r.Horizon.New()
-		for i, rule := range parts {
-			if open {
-				rule = rule.Between(recur.MinDate, other-1)
+		rest := p.Days.Clone()
+		if s.own(p.Entry) {
+			if s.r.Roster.Lasting(p.Entry) {
+				lasting = append(lasting, p.Entry)
 			}
-			rule.Fill(planned, s.r.Horizon)
-			e := base
-			e.UID = s.uid("care", p.Entry.ID.String(), part(i))
-			if s.repeat(&e, p.Entry, rule, last) {
-				feed.Entries = append(feed.Entries, e)
-			}
+			rest.Subtract(s.asEver(feed, base, p, parts, last))
 		}
-		// Days to which something was moved, because nobody is there on its own.
-		moved := days.Clone()
-		moved.Subtract(planned)
-		if own := rounds.OwnDays(p.Entry); own != nil {
-			own.Keep(days)
-			moved.Union(own)
-		}
-		s.each(feed, base, p.Entry, moved)
+		s.otherwise(feed, base, p.Entry, rest, parts, last)
 	}
 	for _, r := range s.r.Roster.Rounds {
 		s.pressing(feed, r)
 	}
+	s.holds(feed, last)
+	if len(lasting) < len(picks) {
+		s.ends(feed, lasting)
+	}
+}
+
+// asEver makes the series of a care on the days on which it is done as ever, and returns
+// these.
+func (s *selection) asEver(feed *ical.Feed, base ical.Entry, p roster.Pick, parts []recur.Rule, last *ical.Memory) horizon.Days {
+	until := s.reach - 1
+	if s.r.Roster.Lasting(p.Entry) {
+		until = recur.MaxDate
+	}
+	// What is held until something is logged, or done otherwise until then, ends the
+	// series for now: it would need one more day left out with every build.
+	if other, open := p.Entry.UsualUntil(); open {
+		until = min(until, other-1)
+	}
+	shown := p.Days.Clone()
+	if own := rounds.OwnDays(p.Entry); own != nil {
+		shown.Subtract(own)
+	}
+	planned := s.r.Horizon.New()
+	for i, rule := range parts {
+		rule = rule.Between(recur.MinDate, until)
+		rule.Fill(planned, s.r.Horizon)
+		e := base
+		e.UID = s.uid("care", p.Entry.ID.String(), part(i))
+		if s.repeat(&e, rule, shown, p.Entry.EachHeld, last) {
+			feed.Entries = append(feed.Entries, e)
+		}
+	}
+	planned.Keep(shown)
+	return planned
+}
+
+// own reports whether a care is shown by its rule: in a calendar of everybody's, or of
+// whoever does it where nobody is away. Who stands in does it on some days, each of them
+// an entry.
+func (s *selection) own(x *roster.Entry) bool {
+	return len(s.Plan.Keepers) == 0 || plan.Lists(s.Plan.Keepers, x.Keeper)
 }
 
 // pressing makes entries of what is urgent, at the time of a round.
@@ -76,9 +100,9 @@ func (s *selection) pressing(feed *ical.Feed, r *plan.Round) {
 	}
 }
 
-// endless returns the rules of a series, none of which share a day, where every
-// client can read all of them.
-func endless(x *roster.Entry) ([]recur.Rule, bool) {
+// series returns the rules of a care, none of which share a day, where every client
+// can read all of them.
+func series(x *roster.Entry) ([]recur.Rule, bool) {
 	if x.Moved || len(x.Rules) != 1 {
 		return nil, false
 	}
@@ -93,48 +117,85 @@ func part(i int) string {
 	return string(rune('a' + i))
 }
 
-// repeat fills in the start, the rule and the days left out. It reports false
-// where no day is left.
-func (s *selection) repeat(e *ical.Entry, x *roster.Entry, rule recur.Rule, last *ical.Memory) bool {
+// repeat fills in the start, the rule and the days left out of a series that is shown
+// on some days; held are those of the past that states took out. It reports false where
+// no day is left.
+func (s *selection) repeat(e *ical.Entry, rule recur.Rule, shown horizon.Days, held func(from, until civil.Date, use func(civil.Date)), last *ical.Memory) bool {
 	if rule.Never() {
 		return false
 	}
 	start, known := last.First(e.UID)
 	// What had not begun may begin sooner than was thought: young moult early.
-	if next, ok := rule.Next(s.r.Today); !known || !rule.Contains(start) || ok && next < start {
-		if !ok {
+	next, ok := s.next(rule, shown)
+	switch {
+	case !known || !rule.Contains(start) || ok && next < start:
+		start = next
+	case start < s.oldest():
+		// The zone is written from the oldest start on, and a series would keep all of its
+		// past; on a phone the years before are over.
+		start, ok = rule.Next(s.oldest())
+	default:
+		ok = true
+	}
+	if !ok {
+		return false
+	}
+	e.Date = start
+	e.ExDates = s.without(e, rule, shown, held, last)
+	// One whose days are all left out must not be written.
+	for d, left := e.Date, e.ExDates; len(left) > 0 && left[0] == d; left = left[1:] {
+		if d, ok = rule.Next(d + 1); !ok {
 			return false
 		}
-		start = next
 	}
-	text, _ := rule.RRule()
-	e.Date, e.RRule = start, text
+	e.RRule, _ = rule.RRule()
 	if _, until := rule.Bounds(); until < recur.MaxDate {
 		e.Until, e.HasUntil = until, true
 	}
-	e.ExDates = s.without(e, x, rule, last)
-	// A series whose days are all left out must not be written.
-	d, ok := rule.Next(start)
+	return true
+}
+
+// next is the first day of a rule, from today on, that is not left out.
+func (s *selection) next(rule recur.Rule, shown horizon.Days) (civil.Date, bool) {
+	d, ok := rule.Next(s.r.Today)
 	for ok {
-		if _, out := slices.BinarySearch(e.ExDates, d); !out {
-			return true
+		if i, in := s.r.Horizon.Index(d); !in || i >= s.known() || shown.Has(i) {
+			break
 		}
 		d, ok = rule.Next(d + 1)
 	}
-	return false
+	return d, ok
+}
+
+// known is the first place in the window of which a series says nothing yet. It counts to
+// the end of a month, or the entries of a season would change with every day.
+func (s *selection) known() int {
+	_, _, beyond := s.r.Horizon.Last().YMD()
+	return s.r.Horizon.Days - beyond
+}
+
+// oldest is the day before which no series begins. It moves once a year, or a feed would
+// change every day.
+func (f *Feed) oldest() civil.Date {
+	y, _, _ := f.r.Today.YMD()
+	return civil.Must(y-1, 1, 1)
 }
 
 // without returns the days of a rule from start on that are left out: on the
-// horizon those on which it is not done, before it those that holds took out and
+// horizon those on which it is not shown, before it those that holds took out and
 // those that were left out when the entry was last published, or came after its end,
-// since what was once left out stays left out. The horizon counts to the end of a month, or the
-// entries of a season would change with every day.
-func (s *selection) without(e *ical.Entry, x *roster.Entry, rule recur.Rule, last *ical.Memory) []civil.Date {
+// since what was once left out stays left out.
+func (s *selection) without(e *ical.Entry, rule recur.Rule, shown horizon.Days, held func(from, until civil.Date, use func(civil.Date)), last *ical.Memory) []civil.Date {
 	var out []civil.Date
 	start := e.Date
-	for _, d := range last.Left(e.UID) {
-		if d >= start && d < s.r.Today && rule.Contains(d) {
+	add := func(d civil.Date) {
+		if d >= start && rule.Contains(d) {
 			out = append(out, d)
+		}
+	}
+	for _, d := range last.Left(e.UID) {
+		if d < s.r.Today {
+			add(d)
 		}
 	}
 	if end, ok := last.Ended(e.UID, s.r.Plan.Location); ok {
@@ -142,26 +203,15 @@ func (s *selection) without(e *ical.Entry, x *roster.Entry, rule recur.Rule, las
 			out = append(out, d)
 		}
 	}
-	x.EachHeld(start, s.r.Today, func(d civil.Date) {
-		if rule.Contains(d) {
-			out = append(out, d)
-		}
-	})
+	if held != nil {
+		held(start, s.r.Today, add)
+	}
 	h := s.r.Horizon
 	planned := h.New()
 	rule.Fill(planned, h)
-	planned.Subtract(x.Days)
-	if own := rounds.OwnDays(x); own != nil {
-		of := h.New()
-		rule.Fill(of, h)
-		own.Keep(of)
-		planned.Union(own) // each is an entry of its own
-	}
-	_, _, beyond := h.Last().YMD()
-	for i := planned.Next(h.Today); i >= 0 && i < h.Days-beyond; i = planned.Next(i + 1) {
-		if d := h.Date(i); d >= start {
-			out = append(out, d)
-		}
+	planned.Subtract(shown)
+	for i := planned.Next(h.Today); i >= 0 && i < s.known(); i = planned.Next(i + 1) {
+		add(h.Date(i))
 	}
 	slices.Sort(out)
 	return slices.Compact(out)
@@ -169,26 +219,30 @@ func (s *selection) without(e *ical.Entry, x *roster.Entry, rule recur.Rule, las
 
 // each makes one entry for each of some days.
 func (s *selection) each(feed *ical.Feed, base ical.Entry, x *roster.Entry, days horizon.Days) {
-	fill := rounds.FillUps(x)
 	for i := days.Next(s.r.Horizon.Today); i >= 0 && i < s.until(); i = days.Next(i + 1) {
 		e := base
 		e.Date = s.r.Horizon.Date(i)
 		e.UID = s.uid("care", x.ID.String(), e.Date.String())
-		t, dead := rounds.TaskOf(x), x.Killed != nil && x.Killed.Has(i)
-		if p := x.Portion(i); p != nil && x.Kind == schema.KindFeed {
-			t = s.dish(x, p, dead)
-		} else if dead {
-			t = t.Dead()
-		}
-		if fill != nil && fill.Has(i) {
-			t = rounds.FillUp(s.r.Roster, x, i)
-		}
-		if m := x.Manner(i); m != nil {
-			t.In(m)
-		}
-		e.Summary = alone(x, t)
+		e.Summary = s.words(x, i, x.Portion(i))
 		feed.Entries = append(feed.Entries, e)
 	}
+}
+
+// words is what an entry asks for on day i, with an item of its menu or none.
+func (s *selection) words(x *roster.Entry, i int, item *roster.Portion) string {
+	t, dead := rounds.TaskOf(x), x.Killed != nil && x.Killed.Has(i)
+	if item != nil && x.Kind == schema.KindFeed {
+		t = s.dish(x, item, dead)
+	} else if dead {
+		t = t.Dead()
+	}
+	if fill := rounds.FillUps(x); fill != nil && fill.Has(i) {
+		t = rounds.FillUp(s.r.Roster, x, i)
+	}
+	if m := x.Manner(i); m != nil {
+		t.In(m)
+	}
+	return alone(x, t)
 }
 
 // entry returns what all entries of a series have in common.

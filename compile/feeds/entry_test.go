@@ -27,7 +27,11 @@ func TestStartsBelongToTheirRule(t *testing.T) {
 				continue
 			}
 			repeating++
-			start, err := time.ParseInLocation("20060102T150405", property(e, "DTSTART"), r.Plan.Location)
+			form := "20060102T150405"
+			if len(property(e, "DTSTART")) == 8 {
+				form = "20060102"
+			}
+			start, err := time.ParseInLocation(form, property(e, "DTSTART"), r.Plan.Location)
 			if err != nil {
 				t.Fatal(err)
 			}

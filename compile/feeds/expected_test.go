@@ -10,6 +10,7 @@ import (
 	"vivary/compile/feeds"
 	"vivary/compile/ical"
 	"vivary/compile/life"
+	"vivary/compile/recur"
 	"vivary/compile/roster"
 	"vivary/compile/rounds"
 	"vivary/internal/oracles"
@@ -20,7 +21,7 @@ import (
 // expect returns what a calendar must show: per round, or per care of one keeper
 // or of all.
 func expect(t *testing.T, r *compile.Result, feed int, calendar, keeper string) *expected {
-	x := &expected{T: t, r: r, feed: feed, calendar: calendar, passed: map[*life.Enclosure]bool{}}
+	x := &expected{T: t, r: r, feed: feed, calendar: calendar, until: size(t, r, calendar).Until, passed: map[*life.Enclosure]bool{}}
 	switch calendar {
 	case "all":
 		x.perRound("evening", "twice-weekly", "morning", "at-06:45", "at-07:15", "at-12:00", "at-17:15", "at-18:15")
@@ -28,6 +29,7 @@ func expect(t *testing.T, r *compile.Result, feed int, calendar, keeper string) 
 		x.perRound("evening", "twice-weekly")
 	default:
 		x.perCare(keeper)
+		x.holds(keeper)
 	}
 	x.bands()
 	x.leaves(keeper)
@@ -43,12 +45,29 @@ type expected struct {
 	r        *compile.Result
 	feed     int
 	calendar string
+	until    civil.Date // how far it looks
 	list     []oracles.Occurrence
 	passed   map[*life.Enclosure]bool // enclosures with something to do in this calendar
 }
 
 func (x *expected) uid(parts ...string) string {
 	return ical.UID(append([]string{x.r.Plan.About.Name.V, x.calendar}, parts...)...)
+}
+
+// size is how large a calendar is.
+func size(t testing.TB, r *compile.Result, name string) feeds.Size {
+	t.Helper()
+	for _, f := range feeds.Of(r) {
+		if f.Name == name {
+			_, size, err := f.Sized(nil, nil)
+			if err != nil {
+				t.Fatal(err)
+			}
+			return size
+		}
+	}
+	t.Fatalf("no calendar %q", name)
+	return feeds.Size{}
 }
 
 // add adds an occurrence of so many minutes.
@@ -87,12 +106,12 @@ func (x *expected) perRound(names ...string) {
 		if r.Within.Set() {
 			minutes = int(r.Within.V.Value)
 		}
-		for i := on.Next(x.r.Horizon.Today); i >= 0 && i < x.r.Horizon.Today+feeds.Days; i = on.Next(i + 1) {
+		for i := on.Next(x.r.Horizon.Today); i >= 0 && x.r.Horizon.Date(i) < x.until; i = on.Next(i + 1) {
 			d := x.r.Horizon.Date(i)
 			x.add(x.uid("round", r.Name.V, d.String()), d, r.Clock.V, minutes, string(sheet.Summary(nil, i)))
 		}
 	}
-	x.allDay(x.uid("end"), today+feeds.Days, today+feeds.Days+1, "This calendar ends here")
+	x.allDay(x.uid("end"), x.until, x.until+1, "This calendar ends here")
 }
 
 // perCare lists each day of each series that one of the keepers does; all of them
@@ -107,19 +126,10 @@ func (x *expected) perCare(keeper string) {
 			}
 			x.passed[s.Life] = true
 			d := x.r.Horizon.Date(k)
-			part := d.String()
-			if keeper == "" && !s.Moved && len(s.Rules) == 1 {
-				for n, rule := range s.Rules[0].Series() {
-					if rule.Contains(d) {
-						part = [...]string{"", "b", "c", "d", "e", "f", "g", "h", "i", "j", "k", "l"}[n]
-					}
-				}
-			}
-			if own := rounds.OwnDays(s); own != nil && own.Has(k) {
-				part = d.String()
-			}
+			own := rounds.OwnDays(s)
+			single := keeper != "" || s.Moved || len(s.Rules) != 1 || own != nil && own.Has(k) || !seriesHas(s, d)
 			task := rounds.TaskOf(s)
-			if p := s.Portion(k); p != nil && s.Kind == schema.KindFeed && (part == d.String() || len(s.Menu) == 1) {
+			if p := s.Portion(k); p != nil && s.Kind == schema.KindFeed && (single || len(s.Menu) == 1) {
 				task.Prey = rounds.PreyOf(x.r.Roster, s, p)
 				task.Prey.Killed = task.Prey.Killed || s.Killed != nil && s.Killed.Has(k)
 			}
@@ -130,7 +140,23 @@ func (x *expected) perCare(keeper string) {
 				task.In(m)
 			}
 			summary := task.Sentence() + ": " + rounds.Target(s)
-			x.add(x.uid("care", s.ID.String(), part), d, s.At(), max(s.Minutes, 5), summary)
+			x.add("", d, s.At(), max(s.Minutes, 5), summary)
+		}
+	}
+}
+
+// seriesHas reports whether a day is one of those of a rule that readers can read.
+func seriesHas(s *roster.Entry, d civil.Date) bool {
+	return slices.ContainsFunc(s.Rules[0].Series(), func(r recur.Rule) bool { return r.Contains(d) })
+}
+
+// holds lists the lines of states, where the calendar has entries of care.
+func (x *expected) holds(keeper string) {
+	for l := range x.passed {
+		for _, h := range rounds.Stretches(l) {
+			for d := max(h.From, today); d < min(h.Until, x.until) && keeper == ""; d++ {
+				x.allDay("", d, d+1, h.Line([]*life.Enclosure{l}))
+			}
 		}
 	}
 }

@@ -61,23 +61,25 @@ func (f *Feed) Bytes(last *ical.Memory) ([]byte, error) { return f.Append(nil, l
 // Append is Bytes that appends to dst, so that the feeds of many rooms can be made
 // in one buffer, one after another.
 func (f *Feed) Append(dst []byte, last *ical.Memory) ([]byte, error) {
-	feed, err := f.make(last)
-	if err != nil {
-		return dst, err
-	}
-	return ical.Write(dst, feed, last, f.r.Now, f.r.Today-Kept, f.r.Today), nil
+	out, _, err := f.Sized(dst, last)
+	return out, err
 }
 
 // Entries returns the feed's entries.
 func (f *Feed) Entries(last *ical.Memory) ([]ical.Entry, error) {
-	feed, err := f.make(last)
+	_, size, err := f.Sized(nil, last)
+	if err != nil {
+		return nil, err
+	}
+	feed, err := f.make(last, size.Until)
 	if err != nil {
 		return nil, err
 	}
 	return feed.Entries, nil
 }
 
-func (f *Feed) make(last *ical.Memory) (*ical.Feed, error) {
+// make makes the feed as far as a day, of which it says nothing.
+func (f *Feed) make(last *ical.Memory, reach civil.Date) (*ical.Feed, error) {
 	c, about := f.Plan, f.r.Plan.About
 	feed := &ical.Feed{
 		ID:          f.uid("calendar"),
@@ -101,12 +103,13 @@ func (f *Feed) make(last *ical.Memory) (*ical.Feed, error) {
 		return nil, err
 	}
 	feed.Timezone = zone
-	feed.Told = f.told()
+	feed.Told = f.told(reach)
 	s := f.pick()
-	if c.Entry.V == "per care" {
-		s.perCare(feed, last)
+	s.reach = reach
+	if f.perCare() {
+		s.byCare(feed, last)
 	} else {
-		s.perRound(feed)
+		s.byRounds(feed)
 	}
 	s.bands(feed)
 	s.leaves(feed)
@@ -117,6 +120,9 @@ func (f *Feed) make(last *ical.Memory) (*ical.Feed, error) {
 	return feed, nil
 }
 
+// perCare reports whether an entry is one care, not one round.
+func (f *Feed) perCare() bool { return f.Plan.Entry.V == "per care" }
+
 // uid names something of this calendar for ever.
 func (f *Feed) uid(parts ...string) string {
 	return ical.UID(append([]string{f.r.Plan.About.Name.V, identity.Calendar(f.Plan)}, parts...)...)
@@ -125,6 +131,7 @@ func (f *Feed) uid(parts ...string) string {
 // selection is what falls into a calendar.
 type selection struct {
 	*Feed
+	reach   civil.Date // the first day of which it says nothing
 	byRound map[*plan.Round][]roster.Pick
 	lives   []*life.Enclosure // that it passes
 }

@@ -30,7 +30,7 @@ func TestKilledMealsAreSaid(t *testing.T) {
 		t.Errorf("killed prey on %v", alone)
 	}
 	for _, d := range alone {
-		if !strings.Contains(series, d) {
+		if begins := property(series, "DTSTART")[:8]; d >= begins && !strings.Contains(series, d) {
 			t.Errorf("the series does not leave out %s:\n%s", d, series)
 		}
 	}

@@ -43,6 +43,18 @@ func within(all []oracles.Occurrence, loc *time.Location) []oracles.Occurrence {
 	return out
 }
 
+// unnamed takes the names from entries of care and of states: which days are one series
+// is for the tests of two builds.
+func unnamed(all []oracles.Occurrence, perRound bool) []oracles.Occurrence {
+	for i := range all {
+		if !perRound {
+			all[i].UID = ""
+		}
+	}
+	oracles.Sort(all)
+	return all
+}
+
 // TestReadersSeeTheSchedule: three calendar readers that share no code find in
 // the calendars of a collection, whatever its zone, each day of each series and
 // nothing else.
@@ -71,11 +83,12 @@ func TestReadersSeeTheSchedule(t *testing.T) {
 	for reader, answer := range answers {
 		for i, x := range wants {
 			loc := x.r.Plan.Location
-			want := within(x.list, loc)
+			perRound := x.calendar == "all" || x.calendar == "evening"
+			want := unnamed(within(x.list, loc), perRound)
 			total += len(want)
 			if reason, refused := answer.Refused[i]; refused {
 				t.Errorf("%s refuses %s of %s: %s", reader, x.calendar, loc, reason)
-			} else if diff := oracles.Differences(want, within(answer.Feed(i), loc)); diff != "" {
+			} else if diff := oracles.Differences(want, unnamed(within(answer.Feed(i), loc), perRound)); diff != "" {
 				t.Errorf("%s in %s of %s:\n%s", reader, x.calendar, loc, diff)
 			}
 		}
@@ -98,7 +111,7 @@ func TestLostExdateIsNoticed(t *testing.T) {
 	loc := r.Plan.Location
 	from, to := span(loc)
 	for reader, answer := range oracles.Expand(t, [][]byte{bad}, from, to) {
-		if oracles.Differences(within(x.list, loc), within(answer.Feed(0), loc)) == "" {
+		if oracles.Differences(unnamed(within(x.list, loc), false), unnamed(within(answer.Feed(0), loc), false)) == "" {
 			t.Errorf("%s: nothing is missed", reader)
 		}
 	}

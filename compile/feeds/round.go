@@ -9,9 +9,9 @@ import (
 	"vivary/plan"
 )
 
-// perRound makes one entry a round and day, and a last one that says that the
+// byRounds makes one entry a round and day, and a last one that says that the
 // calendar ends there.
-func (s *selection) perRound(feed *ical.Feed) {
+func (s *selection) byRounds(feed *ical.Feed) {
 	until := s.until()
 	remind, place := s.remind(), s.place()
 	var text []byte
@@ -33,17 +33,11 @@ func (s *selection) perRound(feed *ical.Feed) {
 			})
 		}
 	}
-	if s.standsIn() {
-		return // it ends with handing back
-	}
-	end := s.r.Today + Days
-	feed.Entries = append(feed.Entries, ical.Entry{UID: s.uid("end"), Date: end, AllDay: true, Days: 1,
-		Summary:     "This calendar ends here",
-		Description: "Entries were made up to this day. Run vivary build again, and the calendar goes on."})
+	s.ends(feed, nil)
 }
 
-// until is the first place in the window that a feed does not reach.
-func (f *Feed) until() int { return min(f.r.Horizon.Today+Days, f.r.Horizon.Days) }
+// until is the first place in the window that the feed does not reach.
+func (s *selection) until() int { return min(int(s.reach-s.r.Horizon.From), s.r.Horizon.Days) }
 
 // standsIn reports whether the calendar is that of people who only stand in for
 // others.

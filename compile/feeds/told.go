@@ -19,10 +19,10 @@ const toldBack = 31
 
 // told says what the feed shows of what the proof counts on. A care in several rounds is
 // told of by round, and as a whole: which rounds those are may change.
-func (f *Feed) told() []ical.Told {
+func (f *Feed) told(reach civil.Date) []ical.Told {
 	h := f.r.Horizon
 	from := month(f.r.Today - toldBack)
-	until := month(f.r.Today + Days)
+	until := month(min(f.r.Today+Days, reach))
 	lo, hi := int(from-h.From), min(int(until-h.From), h.Days)
 	byDays := map[string]*ical.Told{}
 	var keys []string
