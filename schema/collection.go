@@ -126,7 +126,7 @@ var Calendar = &Block{
 		{Name: "rooms", Kind: Refs, Ref: "room", Default: "all", Doc: "Only enclosures in these rooms.", Example: `["east"]`},
 		{Name: "enclosures", Kind: Refs, Ref: "enclosure", Default: "all", Doc: "Only these enclosures.", Example: `["burrow-a"]`},
 		{Name: "kinds", Kind: Texts, Ref: NamesKind, Default: "all", Doc: "Only these kinds of care.", Example: `["feed", "leftovers"]`},
-		{Name: "entry", Kind: Word, Choices: choices("per round", "one entry a round and day, with its list inside, for the coming year", "per care", "one endless repeating entry for each care, which goes on reminding even if nobody builds again"), Default: "per round", Doc: "What one entry of the calendar is.", Example: `"per care"`},
+		{Name: "entry", Kind: Word, Choices: choices("per round", "one entry a round and day, with its list inside, for the coming year; for less where that is more than apps read well, half a year at the least", "per care", "a repeating entry for each care, with its own time; the calendar says what may be done in which state on each of its days, and where it ends, some thirteen months ahead"), Default: "per round", Doc: "What one entry of the calendar is.", Example: `"per care"`},
 		{Name: "remind", Kind: Quantity, Dimension: quantity.Duration, Default: "no reminder", Doc: "How long before the start to remind. Many apps ignore reminders of a subscribed calendar: set the app's own alert as well.", Example: `"10 min"`},
 		{Name: "color", Kind: Word, Choices: Colors, Default: "the app's choice", Doc: "The colour at first subscription, by its CSS name.", Example: `"olive"`},
 		formerlyAttr, noteAttr,

@@ -47,8 +47,12 @@ func build(w *world, f *flags, args []string) int {
 		return refused
 	}
 	p := finding.Printer{Files: r.Plan.Files, Color: w.color && w.live}
-	if len(r.Findings) > 0 {
-		_ = p.Print(w.err, r.Findings)
+	found := slices.Clone(r.Findings)
+	for _, m := range made {
+		found = append(found, m.noisy...)
+	}
+	if len(found) > 0 {
+		_ = p.Print(w.err, finding.Sort(r.Plan.Files, found))
 		fmt.Fprintln(w.err)
 	}
 	fmt.Fprintln(w.out, r.Verdict())
@@ -90,6 +94,7 @@ type feed struct {
 	name  string // of its file
 	bytes int
 	state string // new, changed or unchanged
+	noisy []finding.Finding
 }
 
 // writers is how many feeds are worked on for each processor: while the disk takes
@@ -126,12 +131,12 @@ func publishAll(w *world, r *compile.Result, dir string) ([]feed, error) {
 				return fmt.Errorf("%q: %w. It is the memory of what phones were told; put back a whole copy, or move it away to begin anew", filepath.ToSlash(filepath.Join(dir, name)), err)
 			}
 		}
-		text, err := all[i].Append((*buf)[:0], m)
+		text, size, err := all[i].Sized((*buf)[:0], m)
 		*buf = text
 		if err != nil {
 			return err
 		}
-		made[i] = feed{name, len(text), "new"}
+		made[i] = feed{name, len(text), "new", all[i].Noisy(size)}
 		if last != nil && bytes.Equal(text, last) {
 			made[i].state = "unchanged"
 			return nil

@@ -7,6 +7,7 @@ import (
 	"testing"
 	"time"
 
+	"vivary/compile/feeds"
 	"vivary/internal/feedoracle"
 	"vivary/schema/civil"
 )
@@ -241,6 +242,17 @@ func TestALargeFeedLooksLessFar(t *testing.T) {
 			}
 			if fits := s.Entries <= 800 && s.Bytes <= 700_000; fits != c.fits {
 				t.Errorf("%d rounds, %d boxes: %d entries, %d bytes", c.rounds, c.boxes, s.Entries, s.Bytes)
+			}
+			for _, f := range feeds.Of(r) {
+				found := f.Noisy(s)
+				if c.fits == (len(found) > 0) {
+					t.Errorf("%d rounds: %d findings", c.rounds, len(found))
+				}
+				for _, x := range found {
+					if !strings.Contains(x.Text, fmt.Sprintf("has %d entries", s.Entries)) || !strings.Contains(x.Text, fmt.Sprintf("only %d days ahead", s.Until-on)) || !x.At.Written() {
+						t.Errorf("%d rounds, %d entries: %s", c.rounds, s.Entries, x.Text)
+					}
+				}
 			}
 			ends := false
 			for _, e := range entries(t, feed) {

@@ -2,10 +2,14 @@ package feeds
 
 import (
 	"bytes"
+	"fmt"
 
 	"vivary/compile"
+	"vivary/compile/check"
 	"vivary/compile/ical"
+	"vivary/plan/finding"
 	"vivary/schema/civil"
+	"vivary/schema/wording"
 )
 
 const (
@@ -75,4 +79,24 @@ func (f *Feed) reaches() []civil.Date {
 		out = append(out, m)
 	}
 	return out
+}
+
+// Noisy says of a feed of that size that it is too large even so, or nothing.
+func (f *Feed) Noisy(x Size) []finding.Finding {
+	if x.fits() {
+		return nil
+	}
+	r := &check.Noisy.Rule
+	out := finding.Finding{Rule: r, Severity: r.Severity, At: f.Plan.At, Source: r.Source,
+		Text: fmt.Sprintf("calendar %q has %s, %s, though it looks only %s ahead", f.Name,
+			wording.Count(x.Entries, "entry", "entries"), wording.Bytes(x.Bytes+999), wording.Days(int(x.Until-f.r.Today))),
+		Limit: fmt.Sprintf("%d entries, %s in a feed", MaxEntries, wording.Bytes(MaxBytes)),
+		Write: "a calendar for each of some rounds: rounds = [\"…\"]; or for each room: rooms = [\"…\"]"}
+	if !out.At.Written() { // a plan without calendars
+		out.At = f.Plan.Title.At
+	}
+	if f.perCare() {
+		out.At, out.Write = f.Plan.Entry.At, "entry = \"per round\", or a calendar for each room: rooms = [\"…\"]"
+	}
+	return []finding.Finding{out}
 }

@@ -59,7 +59,7 @@ calendar "relief" {
   remind  = "30 min"
 }
 
-# Endless entries, one for each care, which go on reminding even if nobody builds.
+# A repeating entry for each care, with the lines of states on their days.
 calendar "desert" {
   title = "Desert shelf, care by care"
   rooms = ["west"]
