@@ -56,12 +56,8 @@ func (f *Feed) Same(o *Feed) bool {
 
 // Bytes makes the feed. last is what was last published, nil for nothing; entries
 // that did not change keep the bytes they have there.
-func (f *Feed) Bytes(last *ical.Memory) ([]byte, error) { return f.Append(nil, last) }
-
-// Append is Bytes that appends to dst, so that the feeds of many rooms can be made
-// in one buffer, one after another.
-func (f *Feed) Append(dst []byte, last *ical.Memory) ([]byte, error) {
-	out, _, err := f.Sized(dst, last)
+func (f *Feed) Bytes(last *ical.Memory) ([]byte, error) {
+	out, _, err := f.Sized(nil, last)
 	return out, err
 }
 

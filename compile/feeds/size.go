@@ -30,8 +30,9 @@ type Size struct {
 // fits reports whether apps read a feed of that size well.
 func (x Size) fits() bool { return x.Entries <= MaxEntries && x.Bytes <= MaxBytes }
 
-// Sized makes the feed as Append does, and says how large it is. One that is too large
-// looks less far ahead, by whole months, so that it does not change from day to day.
+// Sized is Bytes that says how large the feed is, and appends to dst, so that the feeds of
+// many rooms can be made in one buffer, one after another. One that is too large looks
+// less far ahead, by whole months, so that it does not change from day to day.
 func (f *Feed) Sized(dst []byte, last *ical.Memory) ([]byte, Size, error) {
 	begin, reaches := len(dst), f.reaches()
 	out, size, err := f.write(dst, last, reaches[0])
