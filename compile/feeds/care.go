@@ -101,8 +101,13 @@ func (s *selection) pressing(feed *ical.Feed, r *plan.Round) {
 }
 
 // series returns the rules of a care, none of which share a day, where every client
-// can read all of them.
+// can read all of them. What the log brought for many days has one too; a question has
+// none, since it goes on day by day until it is answered.
 func series(x *roster.Entry) ([]recur.Rule, bool) {
+	if t := x.Once; t != nil && x.Ask == nil && t.Times >= many {
+		every := max(1, t.Interval)
+		return []recur.Rule{recur.EveryDays(every, t.On).Between(recur.MinDate, t.On+civil.Date((t.Times-1)*every))}, true
+	}
 	if x.Moved || len(x.Rules) != 1 {
 		return nil, false
 	}

@@ -14,8 +14,9 @@ import (
 )
 
 // long is from how many days on a state is a series of its own in a calendar by care, and
-// many for how many times in a trip of somebody's: each day as an entry would be
-// thousands in a house with broods and cool rests (common practice, no source).
+// many from how many times on what is done in a trip of somebody's, or because of the log:
+// each day as an entry would be thousands in a house with broods and cool rests (common
+// practice, no source).
 const long, many = 15, 4
 
 // stretch is days of a care that are done alike, in a way that is not that of every day.
