@@ -80,7 +80,6 @@ func (f *Feed) Entries(last *ical.Memory) ([]ical.Entry, error) {
 func (f *Feed) make(last *ical.Memory) (*ical.Feed, error) {
 	c, about := f.Plan, f.r.Plan.About
 	feed := &ical.Feed{
-		ID:          f.uid("calendar"),
 		Name:        c.Shown(),
 		Description: "Care rounds of " + f.r.Plan.Title() + ". Set this calendar's own alert in your app: many apps ignore reminders of a subscribed calendar. What is due today is always shown by: vivary due.",
 		Zone:        about.TimeZone.V, Location: f.r.Plan.Location, Refresh: Refresh,

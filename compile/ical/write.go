@@ -129,9 +129,6 @@ func foreignZones(all []place, own string) []string {
 // an ORGANIZER (RFC 5546, 3.2.1). There is no LAST-MODIFIED either: the feed
 // changes only when an entry does.
 func (w *lines) calendar(f *Feed) {
-	if f.ID != "" {
-		w.text("UID", f.ID)
-	}
 	if f.Name != "" {
 		w.text("NAME", f.Name)
 		w.text("X-WR-CALNAME", f.Name)

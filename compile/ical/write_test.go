@@ -32,7 +32,7 @@ func sampleIn(t testing.TB, name string, entries ...Entry) *Feed {
 		t.Fatal(err)
 	}
 	return &Feed{
-		ID: UID("quillmoor", "evening"), Name: "Evening round, east", Description: "Made from the care plan; changes here are lost.",
+		Name: "Evening round, east", Description: "Made from the care plan; changes here are lost.",
 		Zone: name, Location: loc, Timezone: tz, Color: "teal", Hex: "#008080",
 		Source: "https://example.org/feeds/evening.ics", Refresh: "PT6H", Entries: entries,
 	}
@@ -63,7 +63,6 @@ func TestWhole(t *testing.T) {
 VERSION:2.0
 PRODID:-//vivary//care calendar//EN
 CALSCALE:GREGORIAN
-UID:2ea71691-6b00-5fa8-8b8c-bdfe5cbdf338
 NAME:Evening round\, east
 X-WR-CALNAME:Evening round\, east
 DESCRIPTION:Made from the care plan\; changes here are lost.
