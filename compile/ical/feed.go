@@ -25,7 +25,7 @@ type Entry struct {
 	HasUntil bool
 	ExDates  []civil.Date // days of the series left out
 
-	Summary     string
+	Summary     string // what shows as nothing is replaced, see title
 	Description string
 	Location    string
 	Categories  []string // one property each: many readers do not split lists

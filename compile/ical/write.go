@@ -15,6 +15,9 @@ import (
 // would change every feed. Remember takes only feeds that bear it.
 const prodID = "-//vivary//care calendar//EN"
 
+// maxSequence is the greatest INTEGER (RFC 5545, 3.3.8), at which SEQUENCE stays.
+const maxSequence = 1<<31 - 1
+
 // revision is the part of an entry that says how often and when it was changed.
 type revision struct {
 	sequence int
@@ -38,7 +41,7 @@ func Write(dst []byte, f *Feed, m *Memory, now time.Time, keepFrom, today civil.
 	w := &lines{out: dst}
 	w.param("TZID", f.Zone)
 	w.zone, w.line = w.line, nil
-	at := now.UTC().Format(instant)
+	at := stamp(now)
 	all := arrange(f, m, keepFrom, today)
 
 	w.out = append(w.out, "BEGIN:VCALENDAR\r\nVERSION:2.0\r\n"...)
@@ -129,14 +132,10 @@ func foreignZones(all []place, own string) []string {
 // an ORGANIZER (RFC 5546, 3.2.1). There is no LAST-MODIFIED either: the feed
 // changes only when an entry does.
 func (w *lines) calendar(f *Feed) {
-	if f.Name != "" {
-		w.text("NAME", f.Name)
-		w.text("X-WR-CALNAME", f.Name)
-	}
-	if f.Description != "" {
-		w.text("DESCRIPTION", f.Description)
-		w.text("X-WR-CALDESC", f.Description)
-	}
+	w.some("NAME", f.Name)
+	w.some("X-WR-CALNAME", f.Name)
+	w.some("DESCRIPTION", f.Description)
+	w.some("X-WR-CALDESC", f.Description)
 	if ValidURI(f.Source) {
 		w.typed("SOURCE", "URI", f.Source)
 	}
@@ -144,15 +143,9 @@ func (w *lines) calendar(f *Feed) {
 		w.typed("REFRESH-INTERVAL", "DURATION", f.Refresh)
 		w.raw("X-PUBLISHED-TTL", f.Refresh)
 	}
-	if f.Color != "" {
-		w.text("COLOR", f.Color)
-	}
-	if f.Hex != "" {
-		w.text("X-APPLE-CALENDAR-COLOR", f.Hex)
-	}
-	if f.Zone != "" {
-		w.text("X-WR-TIMEZONE", f.Zone)
-	}
+	w.some("COLOR", f.Color)
+	w.some("X-APPLE-CALENDAR-COLOR", f.Hex)
+	w.some("X-WR-TIMEZONE", f.Zone)
 	w.told(f.Told)
 }
 
@@ -163,8 +156,9 @@ func (w *lines) revised(f *Feed, e *Entry, last *published, now string) {
 		w.event(f, e, revision{0, now})
 		return
 	}
-	begin := len(w.out)
-	w.event(f, e, last.revision)
+	begin, r := len(w.out), last.revision
+	r.sequence = min(r.sequence, maxSequence)
+	w.event(f, e, r)
 	if bytes.Equal(w.out[begin:], last.bytes) {
 		return
 	}
@@ -173,7 +167,21 @@ func (w *lines) revised(f *Feed, e *Entry, last *published, now string) {
 		// A reader that looks for a later LAST-MODIFIED would miss this change.
 		now = second(last.at)
 	}
-	w.event(f, e, revision{last.sequence + 1, now})
+	w.event(f, e, revision{min(r.sequence, maxSequence-1) + 1, now})
+}
+
+// title is the entry's SUMMARY, never one that shows as nothing: libical takes it out
+// and reports an error, and nobody would know what to do.
+func (e *Entry) title() string {
+	if !blank(e.Summary) {
+		return e.Summary
+	}
+	for _, c := range e.Categories {
+		if !blank(c) {
+			return c
+		}
+	}
+	return "Care"
 }
 
 func (w *lines) event(f *Feed, e *Entry, r revision) {
@@ -185,17 +193,11 @@ func (w *lines) event(f *Feed, e *Entry, r revision) {
 	w.line = strconv.AppendInt(w.line, int64(r.sequence), 10)
 	w.end()
 	w.times(f, e)
-	w.text("SUMMARY", e.Summary)
-	if e.Description != "" {
-		w.text("DESCRIPTION", e.Description)
-	}
-	if e.Location != "" {
-		w.text("LOCATION", e.Location)
-	}
+	w.text("SUMMARY", e.title())
+	w.some("DESCRIPTION", e.Description)
+	w.some("LOCATION", e.Location)
 	for _, c := range e.Categories {
-		if c != "" {
-			w.text("CATEGORIES", c)
-		}
+		w.some("CATEGORIES", c)
 	}
 	// Care does not make anybody busy.
 	w.out = append(w.out, "TRANSP:TRANSPARENT\r\n"...)
@@ -275,17 +277,28 @@ func (w *lines) alarm(e *Entry) {
 	w.line = strconv.AppendInt(w.line, int64(e.Remind), 10)
 	w.line = append(w.line, 'M')
 	w.end()
-	w.text("DESCRIPTION", e.Summary)
+	w.text("DESCRIPTION", e.title())
 	w.out = append(w.out, "END:VALARM\r\n"...)
 }
 
 // instant is the form of a time in UTC (RFC 5545, 3.3.5).
 const instant = "20060102T150405Z"
 
+// latest is the last time that instant can show: a year has four digits.
+const latest = "99991231T235959Z"
+
+// stamp returns a time in the form of instant, latest for later ones.
+func stamp(t time.Time) string {
+	if t = t.UTC(); t.Year() > 9999 {
+		return latest
+	}
+	return t.Format(instant)
+}
+
 // second returns the instant a second after s, which Remember has found good.
 func second(s string) string {
 	t, _ := time.Parse(instant, s)
-	return t.Add(time.Second).Format(instant)
+	return stamp(t.Add(time.Second))
 }
 
 // skipped reports whether no clock in the feed's zone shows c on d. Entries come
