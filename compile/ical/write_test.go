@@ -27,7 +27,7 @@ func sampleIn(t testing.TB, name string, entries ...Entry) *Feed {
 	if err != nil {
 		t.Fatal(err)
 	}
-	tz, err := vtimezone.Append(nil, name, keepFrom, civil.Must(2028, time.December, 31))
+	tz, err := vtimezone.Append(nil, name, keepFrom, civil.Must(2028, time.December, 31), civil.Must(2028, time.December, 31))
 	if err != nil {
 		t.Fatal(err)
 	}

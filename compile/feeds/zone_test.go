@@ -1,0 +1,52 @@
+package feeds_test
+
+import (
+	"bytes"
+	"fmt"
+	"strings"
+	"testing"
+
+	"vivary/schema/civil"
+)
+
+// zonePart returns the VTIMEZONE of a feed.
+func zonePart(t testing.TB, feed []byte) string {
+	t.Helper()
+	_, rest, ok := bytes.Cut(feed, []byte("BEGIN:VTIMEZONE"))
+	zone, _, ok2 := bytes.Cut(rest, []byte("END:VTIMEZONE"))
+	if !ok || !ok2 {
+		t.Fatal("no VTIMEZONE")
+	}
+	return string(zone)
+}
+
+// TestZoneOfACalendar: the time zone in a feed is the same on each day of a year,
+// begins before the oldest start, and reaches ten years on where it has no rule.
+func TestZoneOfACalendar(t *testing.T) {
+	for _, name := range []string{"Europe/London", "Africa/Casablanca", "America/Santiago", "Asia/Jerusalem", "Asia/Gaza"} {
+		var zones []string
+		for _, on := range []civil.Date{civil.Must(2027, 1, 1), civil.Must(2027, 3, 29), civil.Must(2027, 11, 30), civil.Must(2027, 12, 31)} {
+			zones = append(zones, zonePart(t, built(t, compiled(t, everyKind(name), "", on), "care", nil)))
+			if zones[0] != zones[len(zones)-1] {
+				t.Errorf("%s: on %s the zone is another than on 1 January:\n%s", name, on, zones[len(zones)-1])
+			}
+		}
+		if !strings.Contains(zones[0], "RRULE") || name == "Asia/Jerusalem" {
+			for year := 2026; year <= 2037; year++ {
+				if !strings.Contains(zones[0], fmt.Sprintf("DTSTART:%d", year)) {
+					t.Errorf("%s says nothing of %d", name, year)
+				}
+			}
+		}
+		first := compiled(t, everyKind(name), "", civil.Must(2027, 1, 10))
+		last := remembered(t, built(t, first, "care", nil))
+		later := built(t, compiled(t, everyKind(name), "", civil.Must(2032, 1, 10)), "care", last)
+		if zone := zonePart(t, later); !strings.Contains(string(later), "DTSTART;TZID="+name+":202701") {
+			t.Fatalf("%s: no entry kept its first day", name)
+		} else if !strings.Contains(zone, "DTSTART:2026") {
+			t.Errorf("%s: the zone begins after the oldest entry:\n%s", name, zone)
+		} else if n := strings.Count(zone, "\n"); n >= 180 {
+			t.Errorf("%s: %d lines", name, n)
+		}
+	}
+}
