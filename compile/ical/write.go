@@ -29,10 +29,11 @@ type revision struct {
 // An entry that m remembers with the same content keeps its SEQUENCE, DTSTAMP
 // and LAST-MODIFIED, and so its bytes; one with other content gets the next
 // SEQUENCE and now, or a second after the remembered instant if that is later.
-// An entry unknown to m (nil if there was no feed before) starts at SEQUENCE 0
-// and now. Entries of m that are single, began on or after keepFrom, ended
-// before today and are no longer in f are kept as they were, so that a phone
-// does not lose what was done; all others are dropped.
+// An entry unknown to m (nil if there was no feed before) starts now, at SEQUENCE 0
+// or where no entry has been that was taken out and may come back. Entries of m
+// that are single, began on or after keepFrom, ended before today and are no longer
+// in f are kept as they were, so that a phone does not lose what was done; all others
+// are dropped.
 //
 // Entries are sorted by start and UID. Without entries the feed is valid only by
 // its VTIMEZONE, since RFC 5545, 3.6, wants at least one component: give it one
@@ -42,12 +43,20 @@ func Write(dst []byte, f *Feed, m *Memory, now time.Time, keepFrom, today civil.
 	w.param("TZID", f.Zone)
 	w.zone, w.line = w.line, nil
 	at := stamp(now)
-	all := arrange(f, m, keepFrom, today)
+	all, floor := arrange(f, m, keepFrom, today)
 
 	w.out = append(w.out, "BEGIN:VCALENDAR\r\nVERSION:2.0\r\n"...)
 	w.text("PRODID", prodID)
 	w.out = append(w.out, "CALSCALE:GREGORIAN\r\n"...)
+	w.raw(madeName, at)
+	made := len(w.out) - len(at) - len("\r\n")
+	if m != nil && !m.made.IsZero() {
+		copy(w.out[made:], stamp(m.made))
+	}
 	w.calendar(f)
+	if floor > 0 {
+		w.raw(floorName, strconv.Itoa(floor))
+	}
 	w.out = append(w.out, f.Timezone...)
 	for _, zone := range foreignZones(all, f.Zone) {
 		w.out = append(w.out, m.zones[zone]...)
@@ -57,9 +66,14 @@ func Write(dst []byte, f *Feed, m *Memory, now time.Time, keepFrom, today civil.
 			w.out = append(w.out, p.last.bytes...)
 			continue
 		}
+		if p.last == nil {
+			w.event(f, p.entry, revision{m.first(), at})
+			continue
+		}
 		w.revised(f, p.entry, p.last, at)
 	}
 	w.out = append(w.out, "END:VCALENDAR\r\n"...)
+	m.revisedAt(w.out[len(dst):], made-len(dst), now)
 	return w.out
 }
 
@@ -85,8 +99,9 @@ func (e *Entry) start() start {
 	return start{e.Date, e.At}
 }
 
-// arrange returns the entries to write, in order.
-func arrange(f *Feed, m *Memory, keepFrom, today civil.Date) []place {
+// arrange returns the entries to write, in order, and the SEQUENCE at which those that
+// a later build adds begin.
+func arrange(f *Feed, m *Memory, keepFrom, today civil.Date) ([]place, int) {
 	all := make([]place, 0, len(f.Entries))
 	var produced []bool
 	if m != nil {
@@ -106,13 +121,14 @@ func arrange(f *Feed, m *Memory, keepFrom, today civil.Date) []place {
 	for k, done := range produced {
 		ev := &m.events[k]
 		if !done && ev.single && ev.start.date >= keepFrom && ev.lastDay < today {
+			produced[k] = true
 			all = append(all, place{start: ev.start, uid: ev.uid, last: ev})
 		}
 	}
 	slices.SortStableFunc(all, func(a, b place) int {
 		return cmp.Or(cmp.Compare(a.date, b.date), cmp.Compare(a.at, b.at), cmp.Compare(a.uid, b.uid))
 	})
-	return all
+	return all, m.raised(produced)
 }
 
 // foreignZones returns the zones of kept entries that the feed has since left.
@@ -152,12 +168,7 @@ func (w *lines) calendar(f *Feed) {
 // revised writes an entry as if nothing had changed, and once more with a new
 // revision if that is not what was last published.
 func (w *lines) revised(f *Feed, e *Entry, last *published, now string) {
-	if last == nil {
-		w.event(f, e, revision{0, now})
-		return
-	}
 	begin, r := len(w.out), last.revision
-	r.sequence = min(r.sequence, maxSequence)
 	w.event(f, e, r)
 	if bytes.Equal(w.out[begin:], last.bytes) {
 		return

@@ -63,6 +63,7 @@ func TestWhole(t *testing.T) {
 VERSION:2.0
 PRODID:-//vivary//care calendar//EN
 CALSCALE:GREGORIAN
+LAST-MODIFIED:20270301T080000Z
 NAME:Evening round\, east
 X-WR-CALNAME:Evening round\, east
 DESCRIPTION:Made from the care plan\; changes here are lost.
