@@ -50,3 +50,26 @@ func TestZoneOfACalendar(t *testing.T) {
 		}
 	}
 }
+
+// TestNothingBeginsBeyondTheZone: a care of 2090 is not in a calendar whose time zone
+// ends in 2037, where it would be shown an hour wrong; one of 2036 is.
+func TestNothingBeginsBeyondTheZone(t *testing.T) {
+	for name, first := range map[string]string{"Africa/Casablanca": "2036", "Europe/London": "2037"} {
+		plan := strings.Replace(everyKind(name), `care "handle" {`, `care "bulb" {
+    kind  = "other"
+    every = "1 year"
+    from  = "`+first+`-07-01"
+    round = "morning"
+  }
+  care "handle" {
+    from  = "2090-07-01"`, 1)
+		feed := built(t, compiled(t, plan, "", civil.Must(2027, 1, 10)), "care", nil)
+		latest := ""
+		for _, e := range entries(t, feed) {
+			latest = max(latest, property(e, "DTSTART"))
+		}
+		if !strings.HasPrefix(latest, first) {
+			t.Errorf("%s: the latest entry begins on %s", name, latest)
+		}
+	}
+}
