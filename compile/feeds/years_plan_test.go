@@ -49,7 +49,7 @@ calendar "evening" {
 }
 calendar "care" {
   enclosures = ["alpha"]
-  kinds      = ["mist", "weigh", "feed", "leftovers"]
+  kinds      = ["gut-load", "mist", "weigh", "feed", "leftovers"]
   entry      = "per care"
 }
 calendar "dune" {
@@ -67,9 +67,15 @@ calendar "dune" {
     round = "morning"
   }
   care "mist" {
-    every  = "2 days"
+    every  = "9 days"
     from   = "2026-03-01"
     at     = "20:15"
+    keeper = "lead"
+  }
+  care "gut-load" {
+    every  = "2 days"
+    from   = "2026-03-01"
+    at     = "05:30"
     keeper = "lead"
   }
   care "weigh" {
@@ -141,12 +147,17 @@ type doing struct {
 	on    func(civil.Date) bool
 }
 
+// yearsForever is what no animal, season or keeper can change: it goes on in each
+// calendar that has it.
+const yearsForever = "Feed the feeders"
+
 var yearsDoings = []doing{
 	{"Lid shut? ", 6*60 + 45, func(civil.Date) bool { return true }},
-	{"Mist", 20*60 + 15, func(d civil.Date) bool { return (d-civil.Must(2026, 3, 1))%2 == 0 }},
+	{"Mist", 20*60 + 15, func(d civil.Date) bool { return (d-civil.Must(2026, 3, 1))%9 == 0 }},
+	{yearsForever, 5*60 + 30, func(d civil.Date) bool { return (d-civil.Must(2026, 3, 1))%2 == 0 }},
 	{"Weigh", 12 * 60, func(d civil.Date) bool { _, _, day := (d + 1).YMD(); return day == 1 }},
 	{"Take out leftovers", 19*60 + 30, func(d civil.Date) bool { return d.Weekday() == time.Saturday }},
-	{"Feed ", 19*60 + 30, func(d civil.Date) bool { return d.Weekday() == time.Friday }},
+	{"Feed 1 adult cricket", 19*60 + 30, func(d civil.Date) bool { return d.Weekday() == time.Friday }},
 }
 
 // starts are the times in UTC at which it begins on the days from one until another, by

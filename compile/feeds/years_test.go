@@ -160,6 +160,8 @@ func (f yearsFeed) goesOn(reader string, seen []oracles.Occurrence, from, until 
 			f.Errorf("%s, %s in %s: %q is shown at %s, and the plan has it at %s", reader, f.name, f.zone, title, got[n], append(want, "no other time")[n])
 		case n == 0:
 			f.Errorf("%s, %s in %s: %q is nowhere", reader, f.name, f.zone, title)
+		case n < len(want) && title == yearsForever:
+			f.Errorf("%s, %s in %s: %q ends at %s", reader, f.name, f.zone, title, got[n-1])
 		case n < len(want) && !slices.ContainsFunc(told, func(d civil.Date) bool { return d >= f.day(got[n-1]) && d <= f.day(want[n]) }):
 			f.Errorf("%s, %s in %s: %q is shown until %s, and nothing says that it ends but on %v", reader, f.name, f.zone, title, got[n-1], told)
 		}
