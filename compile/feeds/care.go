@@ -107,6 +107,9 @@ func (s *selection) repeat(e *ical.Entry, x *roster.Entry, rule recur.Rule, last
 		}
 		start = next
 	}
+	if start > s.zoneEnd() {
+		return false
+	}
 	text, _ := rule.RRule()
 	e.Date, e.RRule = start, text
 	if _, until := rule.Bounds(); until < recur.MaxDate {

@@ -114,6 +114,13 @@ func (f *Feed) make(last *ical.Memory) (*ical.Feed, error) {
 // has no rule: endless entries are read for years in a calendar that nobody builds anew.
 const zoneYears = 10
 
+// zoneEnd is the day to which it reaches then. What first begins later is told of once
+// it is nearer: no reader could say at what time it is.
+func (f *Feed) zoneEnd() civil.Date {
+	year, _, _ := f.r.Today.YMD()
+	return civil.Must(year+zoneYears, 12, 31)
+}
+
 // timezone writes the zone of entries, by whole years: from the year before this one on,
 // not from today, or it would change with every clock change; earlier where a series
 // began earlier, since readers take what is not covered for another time of day.
@@ -127,7 +134,7 @@ func (f *Feed) timezone(entries []ical.Entry) ([]byte, error) {
 	}
 	last, _, _ := f.r.Horizon.Last().YMD()
 	return vtimezone.Append(nil, f.r.Plan.About.TimeZone.V,
-		civil.Must(first, 1, 1), civil.Must(max(last, year+2), 12, 31), civil.Must(year+zoneYears, 12, 31))
+		civil.Must(first, 1, 1), civil.Must(max(last, year+2), 12, 31), f.zoneEnd())
 }
 
 // uid names something of this calendar for ever.
