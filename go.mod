@@ -7,6 +7,7 @@ require (
 	github.com/ajstarks/svgo v0.0.0-20211024235047-1546f124cd8b
 	github.com/apparentlymart/go-textseg/v15 v15.0.0
 	github.com/arran4/golang-ical v0.3.4
+	github.com/gofrs/flock v0.13.0
 	github.com/google/uuid v1.6.0
 	github.com/hashicorp/hcl/v2 v2.25.0
 	github.com/robfig/cron/v3 v3.0.1

@@ -133,13 +133,16 @@ func (l *loader) walk(root string) {
 			}
 			return nil
 		}
+		if !strings.HasSuffix(name, PlanSuffix) && !strings.HasSuffix(name, LogSuffix) {
+			return nil
+		}
 		if info.Mode()&fs.ModeSymlink != 0 {
 			if info, err = l.disk.Stat(path); err != nil {
 				l.unreadable(path, err)
 				return nil
 			}
 		}
-		if info.Mode().IsRegular() && (strings.HasSuffix(name, PlanSuffix) || strings.HasSuffix(name, LogSuffix)) {
+		if info.Mode().IsRegular() {
 			l.paths = append(l.paths, path)
 		}
 		return nil

@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"errors"
 	"fmt"
 	"path/filepath"
 	"runtime"
@@ -30,6 +31,21 @@ func build(w *world, f *flags, args []string) int {
 	if dir == "" {
 		dir = feedsIn(root)
 	}
+	if there, err := afero.DirExists(w.disk, root); err != nil || !there {
+		_, status := w.compiled(f, root, dir) // it says what is wrong
+		return status
+	}
+	// The folder is held before anything is read: who waited for another build reads
+	// the plan as it is then.
+	folder, err := publish.Open(w.disk, dir, w.lock)
+	if err != nil {
+		fmt.Fprintf(w.err, "vivary build: %v\nNothing was written; calendars built before stay as they are.\n", err)
+		return refused
+	}
+	defer folder.Close()
+	if folder.Unlocked != "" {
+		fmt.Fprintf(w.err, "vivary build: %s cannot be locked (%s): let no other build run at the same time\n", filepath.ToSlash(dir), folder.Unlocked)
+	}
 	done := w.progress("building")
 	defer done()
 	r, status := w.compiled(f, root, dir)
@@ -40,12 +56,13 @@ func build(w *world, f *flags, args []string) int {
 		done()
 		return w.refuse(r, "Nothing was written; calendars built before stay as they are")
 	}
-	made, err := publishAll(w, r, dir)
+	made, err := publishAll(w, r, folder, f.now == "")
 	done()
 	if err != nil {
-		fmt.Fprintf(w.err, "vivary build: %v\nNothing was replaced; calendars built before stay as they are.\n", err)
+		fmt.Fprintf(w.err, "vivary build: %v\n%s\n", err, replaced(err))
 		return refused
 	}
+	sweep(w, dir, made)
 	p := finding.Printer{Files: r.Plan.Files, Color: w.color && w.live}
 	found := slices.Clone(r.Findings)
 	for _, m := range made {
@@ -59,6 +76,9 @@ func build(w *world, f *flags, args []string) int {
 	inForce(w, r)
 	for _, m := range made {
 		fmt.Fprintf(w.out, "  %s  %s, %s\n", filepath.ToSlash(filepath.Join(dir, m.name)), m.state, wording.Bytes(m.bytes))
+		if m.wrong != "" {
+			fmt.Fprintf(w.out, "    %s\n", m.wrong)
+		}
 	}
 	for _, name := range forgotten(w, dir, made) {
 		fmt.Fprintf(w.out, "  %s  stands still: no calendar of the plan writes it any more. Phones go on showing it until it is deleted here and taken off them\n", filepath.ToSlash(filepath.Join(dir, name)))
@@ -79,36 +99,60 @@ func forgotten(w *world, dir string, made []feed) (names []string) {
 	}
 	for _, f := range files {
 		name := f.Name()
-		if !f.Mode().IsRegular() || filepath.Ext(name) != ".ics" || slices.ContainsFunc(made, func(m feed) bool { return m.name == name }) {
+		if filepath.Ext(name) != ".ics" || slices.ContainsFunc(made, func(m feed) bool { return m.name == name }) {
 			continue
 		}
-		if text, err := publish.Last(w.disk, dir, name); err == nil && ical.Ours(text) {
+		if text, err := publish.Head(w.disk, dir, name); err == nil && ical.Ours(text) {
 			names = append(names, name)
 		}
 	}
 	return names
 }
 
+// sweep takes away what builds of before left beside the calendars when they were cut
+// off: they had one name for it.
+func sweep(w *world, dir string, made []feed) {
+	for _, m := range made {
+		name := m.name + ".new"
+		if text, err := publish.Head(w.disk, dir, name); err == nil && text != nil && (len(text) == 0 || ical.Ours(text)) {
+			_ = w.disk.Remove(filepath.Join(dir, name))
+		}
+	}
+}
+
+// replaced says what became of the calendars when they could not all be put in place.
+func replaced(err error) string {
+	var some *publish.Partial
+	if !errors.As(err, &some) {
+		return "Nothing was replaced; calendars built before stay as they are."
+	}
+	text := "None was replaced yet"
+	if len(some.Replaced) > 0 {
+		text = "Replaced: " + strings.Join(some.Replaced, ", ")
+	}
+	return text + ". The others are ready beside the old ones: put right what is wrong and build again, and they are put in place."
+}
+
 // feed is what became of one calendar.
 type feed struct {
 	name  string // of its file
 	bytes int
-	state string // new, changed or unchanged
-	noisy []finding.Finding
+	state string            // new, changed or unchanged
+	wrong string            // with what stood there, and where it is kept
+	noisy []finding.Finding // that it is too large
 }
 
 // writers is how many feeds are worked on for each processor: while the disk takes
 // one, another is made.
 const writers = 4
 
-// publishAll makes every calendar, several at a time, and replaces all together.
-func publishAll(w *world, r *compile.Result, dir string) ([]feed, error) {
-	batch, err := publish.Begin(w.disk, dir)
-	if err != nil {
-		return nil, err
-	}
+// publishAll makes every calendar, several at a time, and replaces all together. ask says
+// whether the clock is asked about.
+func publishAll(w *world, r *compile.Result, folder *publish.Folder, ask bool) ([]feed, error) {
+	batch := folder.Begin()
 	all := feeds.Of(r)
 	made := make([]feed, len(all))
+	was := make([]lastFeed, len(all))
 	var (
 		mu    sync.Mutex
 		wg    sync.WaitGroup
@@ -117,31 +161,31 @@ func publishAll(w *world, r *compile.Result, dir string) ([]feed, error) {
 	)
 	one := func(i int, buf *[]byte) error {
 		name := all[i].Name + ".ics"
-		last, err := publish.Last(w.disk, dir, name)
-		if before := all[i].Plan.Formerly; err == nil && last == nil && before.Set() {
+		last, err := readLast(folder, name, r.Now)
+		if before := all[i].Plan.Formerly; err == nil && last.memory == nil && before.Set() {
 			// A calendar that was renamed goes on from what its old name told.
-			last, err = publish.Last(w.disk, dir, before.V+".ics")
+			last, err = readLast(folder, before.V+".ics", r.Now)
 		}
 		if err != nil {
-			return fmt.Errorf("%q cannot be read: %w", filepath.Join(dir, name), err)
+			return err
 		}
-		var m *ical.Memory
-		if last != nil {
-			if m, err = ical.Remember(last); err != nil {
-				return fmt.Errorf("%q: %w. It is the memory of what phones were told; put back a whole copy, or move it away to begin anew", filepath.ToSlash(filepath.Join(dir, name)), err)
-			}
-		}
-		text, size, err := all[i].Sized((*buf)[:0], m)
+		was[i] = last
+		text, size, err := all[i].Sized((*buf)[:0], last.memory)
 		*buf = text
 		if err != nil {
 			return err
 		}
-		made[i] = feed{name, len(text), "new", all[i].Noisy(size)}
-		if last != nil && bytes.Equal(text, last) {
+		made[i] = feed{name: name, bytes: len(text), state: "new", noisy: all[i].Noisy(size)}
+		switch {
+		case last.wrong != nil:
+			made[i].state = "changed"
+			if made[i].wrong, err = last.keep(batch, name); err != nil {
+				return err
+			}
+		case last.memory != nil && last.name == name && bytes.Equal(text, last.text):
 			made[i].state = "unchanged"
 			return nil
-		}
-		if last != nil {
+		case last.memory != nil:
 			made[i].state = "changed"
 		}
 		return batch.Stage(name, text)
@@ -169,6 +213,9 @@ func publishAll(w *world, r *compile.Result, dir string) ([]feed, error) {
 		})
 	}
 	wg.Wait()
+	if first == nil && ask {
+		first = clockAsked(r, was)
+	}
 	if first != nil {
 		batch.Abandon()
 		return nil, first

@@ -15,14 +15,7 @@ func draw(w *world, f *flags, r *compile.Result, i int) int {
 	var b bytes.Buffer
 	err := picture.Year(&b, r, i)
 	if err == nil {
-		var batch *publish.Batch
-		if batch, err = publish.Begin(w.disk, filepath.Dir(f.svg)); err == nil {
-			if err = batch.Stage(filepath.Base(f.svg), b.Bytes()); err == nil {
-				err = batch.Commit()
-			} else {
-				batch.Abandon()
-			}
-		}
+		err = publish.Replace(w.disk, f.svg, b.Bytes())
 	}
 	if err != nil {
 		fmt.Fprintf(w.err, "vivary why: %v\n", err)

@@ -17,6 +17,7 @@ import (
 
 	"github.com/spf13/afero"
 
+	"vivary/cmd/internal/publish"
 	"vivary/plan/finding"
 )
 
@@ -39,6 +40,9 @@ func main() {
 		disk: afero.NewOsFs(), out: os.Stdout, err: os.Stderr, clock: time.Now,
 		color: terminal(os.Stdout) && os.Getenv("NO_COLOR") == "" && os.Getenv("TERM") != "dumb",
 		live:  terminal(os.Stderr),
+		lock: publish.Waiting(patience, time.Now, func(who string) {
+			fmt.Fprintf(os.Stderr, "Another build has the folder of the calendars (%s): waiting for it.\n", who)
+		}),
 	}))
 }
 
@@ -49,7 +53,11 @@ type world struct {
 	clock    func() time.Time
 	color    bool // standard output shows colours
 	live     bool // standard error is a terminal
+	lock     publish.Lock
 }
+
+// patience is how long a build waits for another.
+const patience = 2 * time.Minute
 
 func terminal(f *os.File) bool {
 	info, err := f.Stat()
@@ -237,7 +245,11 @@ func help(w *world, name string) int {
 // its own it is read in loc.
 func (w *world) moment(f *flags, loc *time.Location) (time.Time, error) {
 	if f.now == "" {
-		return w.clock(), nil
+		now := w.clock()
+		if now.Year() < 2026 || now.Year() > 9000 {
+			return now, fmt.Errorf("the clock of this machine says %s: set it, or say --now and the day", now.Format("2 January 2006"))
+		}
+		return now, nil
 	}
 	if loc == nil {
 		loc = time.UTC

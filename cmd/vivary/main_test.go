@@ -114,27 +114,6 @@ func TestFullDisk(t *testing.T) {
 	}
 }
 
-// A last feed that was cut short is not begun anew: phones would be told that
-// nothing ever changed.
-func TestTruncatedFeed(t *testing.T) {
-	disk := afero.NewMemMapFs()
-	at(disk, noon, "start", "c")
-	at(disk, noon, "build", "c")
-	const path = "c/feeds/my-collection.ics"
-	text, err := afero.ReadFile(disk, path)
-	if err != nil {
-		t.Fatal(err)
-	}
-	_ = afero.WriteFile(disk, path, text[:len(text)/2], 0o644)
-	s, _, e := at(disk, noon, "build", "c")
-	if s != refused || !strings.Contains(e, path) {
-		t.Errorf("status %d: %s", s, e)
-	}
-	if again, _ := afero.ReadFile(disk, path); len(again) != len(text)/2 {
-		t.Error("the file was touched")
-	}
-}
-
 // The same input gives the same bytes, and a second build changes nothing.
 func TestSameBytes(t *testing.T) {
 	var feeds [2]string

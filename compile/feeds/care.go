@@ -142,7 +142,7 @@ func (s *selection) repeat(e *ical.Entry, rule recur.Rule, shown horizon.Days, h
 	default:
 		ok = true
 	}
-	if !ok {
+	if !ok || start > s.zoneEnd() {
 		return false
 	}
 	e.Date = start

@@ -78,7 +78,6 @@ func (f *Feed) Entries(last *ical.Memory) ([]ical.Entry, error) {
 func (f *Feed) make(last *ical.Memory, reach civil.Date) (*ical.Feed, error) {
 	c, about := f.Plan, f.r.Plan.About
 	feed := &ical.Feed{
-		ID:          f.uid("calendar"),
 		Name:        c.Shown(),
 		Description: "Care rounds of " + f.r.Plan.Title() + ". Set this calendar's own alert in your app: many apps ignore reminders of a subscribed calendar. What is due today is always shown by: vivary due.",
 		Zone:        about.TimeZone.V, Location: f.r.Plan.Location, Refresh: Refresh,
@@ -91,14 +90,6 @@ func (f *Feed) make(last *ical.Memory, reach civil.Date) (*ical.Feed, error) {
 			feed.Color, feed.Hex = x.Name, x.Doc
 		}
 	}
-	// The zone is written from the year before last on, not from today: it would
-	// change with every clock change otherwise.
-	y, _, _ := f.r.Today.YMD()
-	zone, err := vtimezone.Append(nil, about.TimeZone.V, civil.Must(y-1, 1, 1), f.r.Horizon.Last())
-	if err != nil {
-		return nil, err
-	}
-	feed.Timezone = zone
 	feed.Told = f.told(reach)
 	s := f.pick()
 	s.reach = reach
@@ -113,7 +104,36 @@ func (f *Feed) make(last *ical.Memory, reach civil.Date) (*ical.Feed, error) {
 		feed.Entries = append(feed.Entries, ical.Entry{UID: f.uid("empty"), Date: f.r.Today, AllDay: true, Days: 1,
 			Summary: "Nothing to do in " + c.Shown(), Description: "No care falls into this calendar. Look at what it selects."})
 	}
-	return feed, nil
+	var err error
+	feed.Timezone, err = f.timezone(feed.Entries)
+	return feed, err
+}
+
+// zoneYears is how many years beyond this one the time zone of a calendar reaches where it
+// has no rule: endless entries are read for years in a calendar that nobody builds anew.
+const zoneYears = 10
+
+// zoneEnd is the day to which it reaches then. What first begins later is told of once
+// it is nearer: no reader could say at what time it is.
+func (f *Feed) zoneEnd() civil.Date {
+	year, _, _ := f.r.Today.YMD()
+	return civil.Must(year+zoneYears, 12, 31)
+}
+
+// timezone writes the zone of entries, by whole years: from the year before this one on,
+// not from today, or it would change with every clock change; earlier where a series
+// began earlier, since readers take what is not covered for another time of day.
+func (f *Feed) timezone(entries []ical.Entry) ([]byte, error) {
+	year, _, _ := f.r.Today.YMD()
+	first := year - 1
+	for i := range entries {
+		if y, _, _ := entries[i].Date.YMD(); y < first && !entries[i].AllDay {
+			first = y
+		}
+	}
+	last, _, _ := f.r.Horizon.Last().YMD()
+	return vtimezone.Append(nil, f.r.Plan.About.TimeZone.V,
+		civil.Must(first, 1, 1), civil.Must(max(last, year+2), 12, 31), f.zoneEnd())
 }
 
 // perCare reports whether an entry is one care, not one round.

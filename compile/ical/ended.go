@@ -35,7 +35,7 @@ func (ev *published) ended(rule, now string) *published {
 	if out.at = now; now <= ev.at {
 		out.at = second(ev.at)
 	}
-	out.sequence++
+	out.sequence = min(ev.sequence, maxSequence-1) + 1
 	w := lines{}
 	for line := range bytes.SplitSeq(bytes.TrimSuffix(ev.unfolded(), []byte("\r\n")), []byte("\r\n")) {
 		w.line = append(w.line[:0], line...)

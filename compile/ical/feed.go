@@ -25,16 +25,17 @@ type Entry struct {
 	HasUntil bool
 	ExDates  []civil.Date // days of the series left out
 
-	Summary     string
+	Summary     string // what shows as nothing is replaced, see title
 	Description string
 	Location    string
 	Categories  []string // one property each: many readers do not split lists
 	Remind      int      // minutes before the start; 0 or less for no reminder
 }
 
-// Feed is one calendar.
+// Feed is one calendar. It has no UID of its own (RFC 7986, 5.3): vdirsyncer, which
+// copies the properties of the calendar into each entry, takes the first UID that it
+// finds there for the entry's, and keeps one entry of all.
 type Feed struct {
-	ID          string // UID of the calendar (RFC 7986, 5.3)
 	Name        string
 	Description string
 	Zone        string         // IANA name, never empty; written as TZID

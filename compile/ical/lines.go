@@ -26,6 +26,14 @@ func (w *lines) text(name, value string) {
 	w.end()
 }
 
+// some writes a property whose value is TEXT, if there is something to be read in it:
+// libical takes a property without a value out and reports an error.
+func (w *lines) some(name, value string) {
+	if !blank(value) {
+		w.text(name, value)
+	}
+}
+
 // raw writes a property whose value is of another type than TEXT.
 func (w *lines) raw(name, value string) {
 	w.begin(name)

@@ -21,6 +21,9 @@ type Memory struct {
 	events []published
 	byUID  map[string]int    // place in events
 	zones  map[string][]byte // VTIMEZONE by TZID
+	feed   []byte
+	made   time.Time
+	floor  int // SEQUENCE at which entries begin that are not remembered
 }
 
 // published is an entry of the last feed.
@@ -37,15 +40,20 @@ type published struct {
 // Remember reads a feed that Write made. A feed that was cut short, that some
 // other program wrote or that does not say how often each entry was changed is
 // an error: to begin again at SEQUENCE 0 would make phones ignore every change
-// until the numbers have caught up.
+// until the numbers have caught up. Salvage goes on from what it still tells.
 func Remember(feed []byte) (*Memory, error) {
 	if err := whole(feed); err != nil {
 		return nil, err
 	}
-	if m, ok := quick(feed); ok {
-		return m, nil
+	m, ok := quick(feed)
+	if !ok {
+		var err error
+		if m, err = slowly(feed); err != nil {
+			return nil, err
+		}
 	}
-	return slowly(feed)
+	m.head(feed)
+	return m, nil
 }
 
 // slowly reads any feed of ours, whoever folded its lines since.
@@ -127,6 +135,7 @@ func remembered(c *ics.VEvent, rendered []byte) (published, error) {
 	if ev.sequence, err = strconv.Atoi(valueOf(c.Properties, "SEQUENCE")); err != nil || ev.sequence < 0 {
 		return bad("SEQUENCE")
 	}
+	ev.sequence = min(ev.sequence, maxSequence)
 	ev.at = valueOf(c.Properties, "LAST-MODIFIED")
 	if _, err = time.Parse(instant, ev.at); err != nil {
 		return bad("LAST-MODIFIED")

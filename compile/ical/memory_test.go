@@ -61,7 +61,8 @@ func TestUnchanged(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if got := Write(nil, f, m, later, keepFrom, today+5); !bytes.Equal(got, feed) {
+	want := bytes.Replace(feed, []byte("LAST-MODIFIED:"+stamp(now)), []byte("LAST-MODIFIED:"+stamp(later)), 1) // of the calendar
+	if got := Write(nil, f, m, later, keepFrom, today+5); !bytes.Equal(got, want) {
 		t.Errorf("the feed changed after unfolding:\n%s", got)
 	}
 }
@@ -129,8 +130,19 @@ func TestClockBehind(t *testing.T) {
 		_, m := remember(t, f)
 		f.Entries[0].Summary = "Quarantine, tub 4"
 		feed := Write(nil, f, m, then, keepFrom, today)
-		if got := lineOf(feed, "LAST-MODIFIED"); got != "LAST-MODIFIED:20270301T080001Z" {
+		if got := lineOf(feed[bytes.Index(feed, []byte("BEGIN:VEVENT")):], "LAST-MODIFIED"); got != "LAST-MODIFIED:20270301T080001Z" {
 			t.Errorf("built at %s: %s", then, got)
+		}
+		if got := lineOf(feed, "LAST-MODIFIED"); got != "LAST-MODIFIED:"+stamp(then) {
+			t.Errorf("built at %s: the calendar has %s", then, got)
+		}
+		// A clock that was ahead is known to have been wrong from then on, though nothing else changes.
+		if m, err := Remember(feed); err != nil {
+			t.Error(err)
+		} else if again := Write(nil, f, m, now.AddDate(-2, 0, 0), keepFrom, today); lineOf(again, "LAST-MODIFIED") != "LAST-MODIFIED:"+stamp(now.AddDate(-2, 0, 0)) {
+			t.Errorf("built two years before: %s", lineOf(again, "LAST-MODIFIED"))
+		} else if again := Write(nil, f, m, then.Add(-time.Hour), keepFrom, today); !bytes.Equal(again, feed) {
+			t.Error("an hour is no wrong clock")
 		}
 	}
 }
@@ -213,7 +225,7 @@ func TestRefused(t *testing.T) {
 		{"two entries with UID", "BEGIN:VEVENT", event + "BEGIN:VEVENT"},
 		{"no usable SEQUENCE", "SEQUENCE:0\r\n", ""},
 		{"no usable SEQUENCE", "SEQUENCE:0", "SEQUENCE:-1"},
-		{"no usable LAST-MODIFIED", "LAST-MODIFIED", "X-MODIFIED"},
+		{"no usable LAST-MODIFIED", "LAST-MODIFIED:20270301T080000Z\r\nSEQ", "SEQ"},
 		{"no usable DTSTART", "DTSTART;VALUE=DATE:20270301", "DTSTART;VALUE=DATE:20270230"},
 		{"no usable DTSTART", "DTSTART;VALUE=DATE:20270301", "DTSTART:20270301T2500"},
 		{"no usable DTEND", "DTEND;VALUE=DATE:", "DTEND;VALUE=DATE:2"},

@@ -91,6 +91,7 @@ func (m *Memory) quickEvent(event []byte) bool {
 	if ev.sequence, err = strconv.Atoi(sequence); err != nil || ev.sequence < 0 || stamp != ev.at {
 		return false
 	}
+	ev.sequence = min(ev.sequence, maxSequence)
 	if _, err := time.Parse(instant, ev.at); err != nil {
 		return false
 	}

@@ -13,7 +13,7 @@ import (
 // A feed that is not as Write left it is none for quick.
 func TestQuickReadsAsTheLibrary(t *testing.T) {
 	day := civil.Must(2027, 3, 1)
-	f := &Feed{ID: UID("c"), Name: "N; ä", Zone: "Etc/UTC", Location: time.UTC,
+	f := &Feed{Name: "N; ä", Zone: "Etc/UTC", Location: time.UTC,
 		Timezone: []byte("BEGIN:VTIMEZONE\r\nTZID:Etc/UTC\r\nBEGIN:STANDARD\r\nDTSTART:20260101T000000\r\nTZOFFSETFROM:+0000\r\nTZOFFSETTO:+0000\r\nTZNAME:UTC\r\nEND:STANDARD\r\nEND:VTIMEZONE\r\n"),
 		Entries: []Entry{
 			{UID: UID("a"), Date: day, At: 19*60 + 30, Minutes: 60, Summary: "Feed, 4 each", Description: "line\nBEGIN:VEVENT\nUID:x\n" + string(bytes.Repeat([]byte("ü"), 200)), Remind: 10},

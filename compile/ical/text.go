@@ -2,6 +2,8 @@ package ical
 
 import (
 	"math/bits"
+	"strings"
+	"unicode"
 	"unicode/utf8"
 )
 
@@ -28,6 +30,11 @@ func appendText(b []byte, s string) []byte {
 		}
 	}
 	return append(b, s[from:]...)
+}
+
+// blank reports whether nothing of s would be seen once appendText has it.
+func blank(s string) bool {
+	return !strings.ContainsFunc(s, func(r rune) bool { return unicode.IsGraphic(r) && !unicode.IsSpace(r) })
 }
 
 // appendOdd appends the first character of s, one that cannot be copied unseen,

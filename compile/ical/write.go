@@ -15,6 +15,9 @@ import (
 // would change every feed. Remember takes only feeds that bear it.
 const prodID = "-//vivary//care calendar//EN"
 
+// maxSequence is the greatest INTEGER (RFC 5545, 3.3.8), at which SEQUENCE stays.
+const maxSequence = 1<<31 - 1
+
 // revision is the part of an entry that says how often and when it was changed.
 type revision struct {
 	sequence int
@@ -26,11 +29,11 @@ type revision struct {
 // An entry that m remembers with the same content keeps its SEQUENCE, DTSTAMP
 // and LAST-MODIFIED, and so its bytes; one with other content gets the next
 // SEQUENCE and now, or a second after the remembered instant if that is later.
-// An entry unknown to m (nil if there was no feed before) starts at SEQUENCE 0
-// and now. Entries of m that are single, began on or after keepFrom, ended
-// before today and are no longer in f are kept as they were, and series that are no
-// longer in f end yesterday and stay as long, so that a phone does not lose what was
-// done; all others are dropped.
+// An entry unknown to m (nil if there was no feed before) starts now, at SEQUENCE 0
+// or where no entry has been that was taken out and may come back. Entries of m
+// that are single, began on or after keepFrom, ended before today and are no longer
+// in f are kept as they were, and series that are no longer in f end yesterday and
+// stay as long, so that a phone does not lose what was done; all others are dropped.
 //
 // Entries are sorted by start and UID. Without entries the feed is valid only by
 // its VTIMEZONE, since RFC 5545, 3.6, wants at least one component: give it one
@@ -39,13 +42,21 @@ func Write(dst []byte, f *Feed, m *Memory, now time.Time, keepFrom, today civil.
 	w := &lines{out: dst}
 	w.param("TZID", f.Zone)
 	w.zone, w.line = w.line, nil
-	at := now.UTC().Format(instant)
-	all := arrange(f, m, keepFrom, today, at)
+	at := stamp(now)
+	all, floor := arrange(f, m, keepFrom, today, at)
 
 	w.out = append(w.out, "BEGIN:VCALENDAR\r\nVERSION:2.0\r\n"...)
 	w.text("PRODID", prodID)
 	w.out = append(w.out, "CALSCALE:GREGORIAN\r\n"...)
+	w.raw(madeName, at)
+	made := len(w.out) - len(at) - len("\r\n")
+	if m != nil && !m.made.IsZero() {
+		copy(w.out[made:], stamp(m.made))
+	}
 	w.calendar(f)
+	if floor > 0 {
+		w.raw(floorName, strconv.Itoa(floor))
+	}
 	w.out = append(w.out, f.Timezone...)
 	for _, zone := range foreignZones(all, f.Zone) {
 		w.out = append(w.out, m.zones[zone]...)
@@ -55,9 +66,14 @@ func Write(dst []byte, f *Feed, m *Memory, now time.Time, keepFrom, today civil.
 			w.out = append(w.out, p.last.bytes...)
 			continue
 		}
+		if p.last == nil {
+			w.event(f, p.entry, revision{m.first(), at})
+			continue
+		}
 		w.revised(f, p.entry, p.last, at)
 	}
 	w.out = append(w.out, "END:VCALENDAR\r\n"...)
+	m.revisedAt(w.out[len(dst):], made-len(dst), now)
 	return w.out
 }
 
@@ -83,8 +99,9 @@ func (e *Entry) start() start {
 	return start{e.Date, e.At}
 }
 
-// arrange returns the entries to write, in order.
-func arrange(f *Feed, m *Memory, keepFrom, today civil.Date, at string) []place {
+// arrange returns the entries to write, in order, and the SEQUENCE at which those that
+// a later build adds begin.
+func arrange(f *Feed, m *Memory, keepFrom, today civil.Date, at string) ([]place, int) {
 	all := make([]place, 0, len(f.Entries))
 	var produced []bool
 	if m != nil {
@@ -107,13 +124,14 @@ func arrange(f *Feed, m *Memory, keepFrom, today civil.Date, at string) []place 
 			continue
 		}
 		if ev, ok := ev.over(f, keepFrom, today, at); ok {
+			produced[k] = true
 			all = append(all, place{start: ev.start, uid: ev.uid, last: ev})
 		}
 	}
 	slices.SortStableFunc(all, func(a, b place) int {
 		return cmp.Or(cmp.Compare(a.date, b.date), cmp.Compare(a.at, b.at), cmp.Compare(a.uid, b.uid))
 	})
-	return all
+	return all, m.raised(produced)
 }
 
 // foreignZones returns the zones of kept entries that the feed has since left.
@@ -133,17 +151,10 @@ func foreignZones(all []place, own string) []string {
 // an ORGANIZER (RFC 5546, 3.2.1). There is no LAST-MODIFIED either: the feed
 // changes only when an entry does.
 func (w *lines) calendar(f *Feed) {
-	if f.ID != "" {
-		w.text("UID", f.ID)
-	}
-	if f.Name != "" {
-		w.text("NAME", f.Name)
-		w.text("X-WR-CALNAME", f.Name)
-	}
-	if f.Description != "" {
-		w.text("DESCRIPTION", f.Description)
-		w.text("X-WR-CALDESC", f.Description)
-	}
+	w.some("NAME", f.Name)
+	w.some("X-WR-CALNAME", f.Name)
+	w.some("DESCRIPTION", f.Description)
+	w.some("X-WR-CALDESC", f.Description)
 	if ValidURI(f.Source) {
 		w.typed("SOURCE", "URI", f.Source)
 	}
@@ -151,27 +162,17 @@ func (w *lines) calendar(f *Feed) {
 		w.typed("REFRESH-INTERVAL", "DURATION", f.Refresh)
 		w.raw("X-PUBLISHED-TTL", f.Refresh)
 	}
-	if f.Color != "" {
-		w.text("COLOR", f.Color)
-	}
-	if f.Hex != "" {
-		w.text("X-APPLE-CALENDAR-COLOR", f.Hex)
-	}
-	if f.Zone != "" {
-		w.text("X-WR-TIMEZONE", f.Zone)
-	}
+	w.some("COLOR", f.Color)
+	w.some("X-APPLE-CALENDAR-COLOR", f.Hex)
+	w.some("X-WR-TIMEZONE", f.Zone)
 	w.told(f.Told)
 }
 
 // revised writes an entry as if nothing had changed, and once more with a new
 // revision if that is not what was last published.
 func (w *lines) revised(f *Feed, e *Entry, last *published, now string) {
-	if last == nil {
-		w.event(f, e, revision{0, now})
-		return
-	}
-	begin := len(w.out)
-	w.event(f, e, last.revision)
+	begin, r := len(w.out), last.revision
+	w.event(f, e, r)
 	if bytes.Equal(w.out[begin:], last.bytes) {
 		return
 	}
@@ -180,7 +181,21 @@ func (w *lines) revised(f *Feed, e *Entry, last *published, now string) {
 		// A reader that looks for a later LAST-MODIFIED would miss this change.
 		now = second(last.at)
 	}
-	w.event(f, e, revision{last.sequence + 1, now})
+	w.event(f, e, revision{min(r.sequence, maxSequence-1) + 1, now})
+}
+
+// title is the entry's SUMMARY, never one that shows as nothing: libical takes it out
+// and reports an error, and nobody would know what to do.
+func (e *Entry) title() string {
+	if !blank(e.Summary) {
+		return e.Summary
+	}
+	for _, c := range e.Categories {
+		if !blank(c) {
+			return c
+		}
+	}
+	return "Care"
 }
 
 func (w *lines) event(f *Feed, e *Entry, r revision) {
@@ -192,17 +207,11 @@ func (w *lines) event(f *Feed, e *Entry, r revision) {
 	w.line = strconv.AppendInt(w.line, int64(r.sequence), 10)
 	w.end()
 	w.times(f, e)
-	w.text("SUMMARY", e.Summary)
-	if e.Description != "" {
-		w.text("DESCRIPTION", e.Description)
-	}
-	if e.Location != "" {
-		w.text("LOCATION", e.Location)
-	}
+	w.text("SUMMARY", e.title())
+	w.some("DESCRIPTION", e.Description)
+	w.some("LOCATION", e.Location)
 	for _, c := range e.Categories {
-		if c != "" {
-			w.text("CATEGORIES", c)
-		}
+		w.some("CATEGORIES", c)
 	}
 	// Care does not make anybody busy.
 	w.out = append(w.out, "TRANSP:TRANSPARENT\r\n"...)
@@ -276,17 +285,28 @@ func (w *lines) alarm(e *Entry) {
 	w.line = strconv.AppendInt(w.line, int64(e.Remind), 10)
 	w.line = append(w.line, 'M')
 	w.end()
-	w.text("DESCRIPTION", e.Summary)
+	w.text("DESCRIPTION", e.title())
 	w.out = append(w.out, "END:VALARM\r\n"...)
 }
 
 // instant is the form of a time in UTC (RFC 5545, 3.3.5).
 const instant = "20060102T150405Z"
 
+// latest is the last time that instant can show: a year has four digits.
+const latest = "99991231T235959Z"
+
+// stamp returns a time in the form of instant, latest for later ones.
+func stamp(t time.Time) string {
+	if t = t.UTC(); t.Year() > 9999 {
+		return latest
+	}
+	return t.Format(instant)
+}
+
 // second returns the instant a second after s, which Remember has found good.
 func second(s string) string {
 	t, _ := time.Parse(instant, s)
-	return t.Add(time.Second).Format(instant)
+	return stamp(t.Add(time.Second))
 }
 
 // skipped reports whether no clock in the feed's zone shows c on d. Entries come

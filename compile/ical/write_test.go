@@ -27,12 +27,12 @@ func sampleIn(t testing.TB, name string, entries ...Entry) *Feed {
 	if err != nil {
 		t.Fatal(err)
 	}
-	tz, err := vtimezone.Append(nil, name, keepFrom, civil.Must(2028, time.December, 31))
+	tz, err := vtimezone.Append(nil, name, keepFrom, civil.Must(2028, time.December, 31), civil.Must(2028, time.December, 31))
 	if err != nil {
 		t.Fatal(err)
 	}
 	return &Feed{
-		ID: UID("quillmoor", "evening"), Name: "Evening round, east", Description: "Made from the care plan; changes here are lost.",
+		Name: "Evening round, east", Description: "Made from the care plan; changes here are lost.",
 		Zone: name, Location: loc, Timezone: tz, Color: "teal", Hex: "#008080",
 		Source: "https://example.org/feeds/evening.ics", Refresh: "PT6H", Entries: entries,
 	}
@@ -63,7 +63,7 @@ func TestWhole(t *testing.T) {
 VERSION:2.0
 PRODID:-//vivary//care calendar//EN
 CALSCALE:GREGORIAN
-UID:2ea71691-6b00-5fa8-8b8c-bdfe5cbdf338
+LAST-MODIFIED:20270301T080000Z
 NAME:Evening round\, east
 X-WR-CALNAME:Evening round\, east
 DESCRIPTION:Made from the care plan\; changes here are lost.

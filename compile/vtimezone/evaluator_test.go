@@ -11,7 +11,7 @@ import (
 )
 
 // lastYear is how far the evaluator follows rules.
-const lastYear = 2060
+const lastYear = 2130
 
 // step is an onset as a reader of the component understands it.
 type step struct {

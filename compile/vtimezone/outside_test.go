@@ -33,11 +33,11 @@ const compact = "20060102T150405"
 // question is one line for a reader and the answer of the time package.
 type question struct{ ask, want string }
 
-// questions asks which instants local times are, around each change of three
+// questions asks which instants local times are, around each change of eleven
 // years and on days between, as an app does with each DTSTART. Times that come
 // twice or never are left out, since readers disagree about them.
 func questions(loc *time.Location) []question {
-	begin, end := civil.Must(2026, 1, 1).At(0, loc), civil.Must(2029, 1, 1).At(0, loc)
+	begin, end := civil.Must(2026, 1, 1).At(0, loc), civil.Must(2037, 1, 1).At(0, loc)
 	var qs []question
 	ask := func(when time.Time) {
 		if when.Before(begin) || !when.Before(end) {
@@ -75,7 +75,7 @@ func TestOutsideReaders(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if text, err = Append(text, name, civil.Must(2026, 1, 1), civil.Must(2028, 12, 31)); err != nil {
+		if text, err = Append(text, name, civil.Must(2026, 1, 1), civil.Must(2028, 12, 31), civil.Must(2036, 12, 31)); err != nil {
 			t.Fatal(err)
 		}
 		qs = append(qs, questions(loc)...)

@@ -38,21 +38,12 @@ func (r yearly) has(t time.Time) bool {
 	return (t.Day()-1)/7+1 == r.nth
 }
 
-// steady returns the rules of the first two onsets if they, in turn, make up
-// all of them for a whole cycle.
-func steady(all []onset) (first, second yearly, ok bool) {
-	if len(all) < 2*cycle {
-		return first, second, false
-	}
-	if first, ok = fit(all); ok {
-		second, ok = fit(all[1:])
-	}
-	return first, second, ok
-}
-
 // fit returns the rule of every other onset, beginning with the first: one a
-// year, at the same clock time, with the same readings.
+// year, at the same clock time, with the same readings, for a whole cycle.
 func fit(all []onset) (yearly, bool) {
+	if len(all) < 2*cycle {
+		return yearly{}, false
+	}
 	wall := all[0].wall()
 nth:
 	for _, nth := range [...]int{1, 2, 3, 4, -1} {

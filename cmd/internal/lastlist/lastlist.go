@@ -50,11 +50,11 @@ func Read(disk afero.Fs, dir string, from, until civil.Date) List {
 	}
 	for _, info := range files {
 		name, ok := strings.CutSuffix(info.Name(), ".ics")
-		if !ok || !info.Mode().IsRegular() {
+		if !ok {
 			continue
 		}
 		text, err := publish.Last(disk, dir, info.Name())
-		if err == nil && !ical.Ours(text) {
+		if errors.Is(err, publish.ErrNoFile) || err == nil && !ical.Ours(text) {
 			continue
 		}
 		if err == nil {
