@@ -24,24 +24,29 @@ import (
 )
 
 var (
-	atOnce = flag.Int("at-once", 200, "how many times builds are begun at once")
-	killed = flag.Int("killed", 60, "how many builds are killed")
+	atOnce = flag.Int("at-once", 30, "how many times builds are begun at once")
+	killed = flag.Int("killed", 30, "how many builds are killed")
 )
 
 // rivals are two plans of one collection whose calendars differ in every entry, and a
 // folder that both are built into.
 type rivals struct {
 	*testing.T
-	plans [2]string
-	out   string
-	say   string
+	program string // as it is built for people, without a race detector
+	plans   [2]string
+	out     string
+	say     string
 }
 
 var calendars = []string{"a", "b", "c"}
 
 func rivalry(t *testing.T) *rivals {
 	t.Helper()
-	r := &rivals{T: t, out: filepath.Join(t.TempDir(), "out")}
+	dir := t.TempDir()
+	r := &rivals{T: t, program: filepath.Join(dir, "vivary"), out: filepath.Join(dir, "out")}
+	if out, err := exec.Command("go", "build", "-o", r.program, ".").CombinedOutput(); err != nil {
+		t.Fatalf("%v: %s", err, out)
+	}
 	for i := range r.plans {
 		r.plans[i] = t.TempDir()
 		var text strings.Builder
@@ -59,13 +64,10 @@ func rivalry(t *testing.T) *rivals {
 	return r
 }
 
-// program is a build of one of the plans by the program itself, a moment after those
-// before.
-func (r *rivals) program(ctx context.Context, plan, n int) *exec.Cmd {
+// build is a build of one of the plans, a moment after those before.
+func (r *rivals) build(ctx context.Context, plan, n int) *exec.Cmd {
 	now := noon.Add(time.Duration(n) * time.Second).Format(time.RFC3339)
-	cmd := exec.CommandContext(ctx, os.Args[0])
-	cmd.Args = []string{"vivary", "build", r.plans[plan], "--out", r.out, "--now", now}
-	return cmd
+	return exec.CommandContext(ctx, r.program, "build", r.plans[plan], "--out", r.out, "--now", now)
 }
 
 var reminder = regexp.MustCompile(`\r\nTRIGGER:-PT(\d+)M\r\n`)
@@ -183,7 +185,7 @@ func TestBuildsAtOnce(t *testing.T) {
 		var wg sync.WaitGroup
 		for i := range n {
 			wg.Go(func() {
-				if out, err := r.program(context.Background(), (round+i)%2, round).CombinedOutput(); err != nil {
+				if out, err := r.build(context.Background(), (round+i)%2, round).CombinedOutput(); err != nil {
 					r.Errorf("%s: %v: %s", r.say, err, out)
 				}
 			})
@@ -206,7 +208,7 @@ func TestKilledBuild(t *testing.T) {
 	r := rivalry(t)
 	stop := r.readers()
 	begun := time.Now()
-	if out, err := r.program(context.Background(), 0, 0).CombinedOutput(); err != nil {
+	if out, err := r.build(context.Background(), 0, 0).CombinedOutput(); err != nil {
 		t.Fatalf("%v: %s", err, out)
 	}
 	takes := time.Since(begun)
@@ -217,7 +219,7 @@ func TestKilledBuild(t *testing.T) {
 		r.say = fmt.Sprintf("kill %d", n)
 		begun := time.Now()
 		ctx, cancel := context.WithTimeout(context.Background(), time.Duration((0.4+0.7*random.Float64())*float64(takes)))
-		_, err := r.program(ctx, n%2, n+1).CombinedOutput()
+		_, err := r.build(ctx, n%2, n+1).CombinedOutput()
 		cancel()
 		if err != nil {
 			half++
@@ -234,7 +236,7 @@ func TestKilledBuild(t *testing.T) {
 		is := r.set(r.known)
 		r.rises(last, is)
 		if n%5 == 4 {
-			if out, err := r.program(context.Background(), 1-n%2, n+1).CombinedOutput(); err != nil {
+			if out, err := r.build(context.Background(), 1-n%2, n+1).CombinedOutput(); err != nil {
 				t.Fatalf("%s: the next build: %v: %s", r.say, err, out)
 			}
 			r.rises(is, r.set(r.seen))
