@@ -130,6 +130,9 @@ func (s *selection) repeat(e *ical.Entry, rule recur.Rule, shown horizon.Days, h
 		return false
 	}
 	start, known := last.First(e.UID)
+	e.RRule, _ = rule.RRule()
+	// By another rule the days that are over would not be those that were shown.
+	known = known && last.Rule(e.UID) == e.RRule
 	// What had not begun may begin sooner than was thought: young moult early.
 	next, ok := s.next(rule, shown)
 	switch {
@@ -153,7 +156,6 @@ func (s *selection) repeat(e *ical.Entry, rule recur.Rule, shown horizon.Days, h
 			return false
 		}
 	}
-	e.RRule, _ = rule.RRule()
 	if _, until := rule.Bounds(); until < recur.MaxDate {
 		e.Until, e.HasUntil = until, true
 	}
