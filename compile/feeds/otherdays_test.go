@@ -66,3 +66,41 @@ func among(days map[civil.Date]int, from, until civil.Date) map[civil.Date]int {
 	maps.DeleteFunc(out, func(d civil.Date, _ int) bool { return d < from || d >= until })
 	return out
 }
+
+// TestASeriesBeginsOnADayOfItsOwn: where somebody falls ill before the first day of a care in
+// a calendar of their own, it begins when they are back; and what it was then stays once it
+// comes on other days.
+func TestASeriesBeginsOnADayOfItsOwn(t *testing.T) {
+	const ill = "2027-02-17 keeper lead away \"ill\"\n"
+	text := func(days string) string {
+		return "collection \"fixtures\" {\n  time_zone = \"Europe/London\"\n}\nkeeper \"lead\" {\n}\nkeeper \"relief\" {\n}\nround \"evening\" {\n  at     = \"19:30\"\n  keeper = \"lead\"\n}\n" +
+			"calendar \"care\" {\n  entry   = \"per care\"\n  keepers = [\"lead\"]\n  kinds   = [\"count\"]\n}\n" + sheet +
+			box("ash", "  animals \"one\" {\n    count = 1\n    stage = \"adult\"\n  }\n  care \"count\" {\n    on = ["+days+"]\n  }\n")
+	}
+	var feed []byte
+	for _, x := range []struct {
+		on        civil.Date
+		days, log string
+	}{{today, `"thu"`, ""}, {today + 2, `"thu"`, ill}, {today + 6, `"thu"`, ill + "2027-02-21 keeper lead back\n"}, {today + 23, `"mon"`, ill + "2027-02-21 keeper lead back\n"}} {
+		r := compiled(t, text(x.days), x.log, x.on)
+		if feed == nil {
+			feed = built(t, r, "care", nil)
+		} else {
+			feed = built(t, r, "care", remembered(t, feed))
+		}
+	}
+	all, _, err := feedoracle.Read("care", feed, today, today+30)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var is []civil.Date
+	for _, o := range all {
+		if o.Kind == "count" {
+			is = append(is, o.Day)
+		}
+	}
+	// What was missed is caught up on the day of the return.
+	if want := []civil.Date{today + 6, today + 10, today + 17, today + 28}; !slices.Equal(is, want) {
+		t.Errorf("the calendar shows %v, and should show %v", is, want)
+	}
+}
