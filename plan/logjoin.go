@@ -15,7 +15,9 @@ import (
 func (r *resolver) log() {
 	r.made = map[string]bool{}
 	r.broods()
+	r.former = r.formerNames()
 	for i := range r.events {
+		r.nowCalled(&r.events[i])
 		r.makes(&r.events[i])
 	}
 	all := r.events[:0]
@@ -51,13 +53,14 @@ func (r *resolver) joined(e *Event) bool {
 		r.unknownName(e.Enclosure, "enclosure", keys(r.c.enclosures))
 		return false
 	}
-	if e.either.Set() && enclosure.Group(e.either.V) != nil && !e.Group.Set() {
-		again, wrong := readLine(e.At.File, int(e.At.Start), r.c.Files.Of(e.At), func(name string) bool { return enclosure.Group(name) != nil })
+	if e.either.Set() && enclosure.called(e.either.V) != nil && !e.Group.Set() {
+		again, wrong := readLine(e.At.File, int(e.At.Start), r.c.Files.Of(e.At), func(name string) bool { return enclosure.called(name) != nil })
 		if wrong != nil {
 			r.found.Add(*wrong)
 			return false
 		}
 		*e = *again
+		r.nowCalled(e)
 	}
 	return r.logGroup(e, enclosure)
 }
@@ -135,7 +138,9 @@ func (r *resolver) unknownWriter(by Written[string]) {
 // reader where the log can have made it.
 func (r *resolver) logGroup(e *Event, enclosure *Enclosure) bool {
 	if e.Group.V != "" {
-		if enclosure.Group(e.Group.V) == nil && !r.made[enclosure.Name.V] {
+		if g := enclosure.called(e.Group.V); g != nil {
+			e.Group.V = g.Name.V
+		} else if !r.made[enclosure.Name.V] {
 			r.unknownName(e.Group, "animals block in "+enclosure.Name.V, enclosure.groups())
 			return false
 		}

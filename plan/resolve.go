@@ -19,6 +19,7 @@ type resolver struct {
 	events []Event
 	made   map[string]bool       // the enclosures where the log can have made animals that the plan does not have
 	before map[string]*Enclosure // of the load before
+	former formerNames           // for the log
 	found  finding.List
 	// silent keeps quiet about names that are nowhere defined, because a file that
 	// could not be read may define them.

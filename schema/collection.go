@@ -5,7 +5,7 @@ import "vivary/schema/quantity"
 // Attributes that several blocks have in common.
 var (
 	titleAttr    = Attr{Name: "title", Kind: Text, Default: "the name, its hyphens read as spaces", Doc: "The name that people see.", Example: `"Burrow A"`}
-	formerlyAttr = Attr{Name: "formerly", Kind: Text, Doc: "The name it had before. Entries already on people's phones keep their identity over the change of name.", Example: `"burrow-1"`}
+	formerlyAttr = Attr{Name: "formerly", Kind: Text, Doc: "The name it had first, however often that changed. Entries already on people's phones keep their identity, and lines of the log their meaning.", Example: `"burrow-1"`}
 	noteAttr     = Attr{Name: "note", Kind: Text, Doc: "A remark for whoever reads the plan.", Example: `"shares a shelf with burrow-b"`}
 )
 

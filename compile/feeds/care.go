@@ -130,10 +130,14 @@ func (s *selection) repeat(e *ical.Entry, rule recur.Rule, shown horizon.Days, h
 		return false
 	}
 	start, known := last.First(e.UID)
-	// What had not begun may begin sooner than was thought: young moult early.
+	e.RRule, _ = rule.RRule()
+	// By another rule the days that are over would not be those that were shown.
+	known = known && last.Rule(e.UID) == e.RRule
 	next, ok := s.next(rule, shown)
 	switch {
-	case !known || !rule.Contains(start) || ok && next < start:
+	case !known || start >= s.r.Today || !rule.Contains(start):
+		// What had not begun may begin sooner than was thought, since young moult early, or
+		// later: one whose first day is left out could not be told from one without any.
 		start = next
 	case start < s.oldest():
 		// The zone is written from the oldest start on, and a series would keep all of its
@@ -153,7 +157,6 @@ func (s *selection) repeat(e *ical.Entry, rule recur.Rule, shown horizon.Days, h
 			return false
 		}
 	}
-	e.RRule, _ = rule.RRule()
 	if _, until := rule.Bounds(); until < recur.MaxDate {
 		e.Until, e.HasUntil = until, true
 	}

@@ -36,21 +36,46 @@ func (ev *published) ended(rule, now string) *published {
 		out.at = second(ev.at)
 	}
 	out.sequence = min(ev.sequence, maxSequence-1) + 1
+	out.bytes = ev.with(map[string]string{"DTSTAMP": out.at, "LAST-MODIFIED": out.at, "SEQUENCE": strconv.Itoa(out.sequence), "RRULE": rule})
+	return &out
+}
+
+// past is what a series was until yesterday, where the entry that has its UID now begins
+// anew: a care that comes on other days from now on was done on those that it had. It is
+// an entry of its own, without a reminder.
+func (ev *published) past(e *Entry, f *Feed, m *Memory, keepFrom, today civil.Date, now string) (*published, bool) {
+	if ev.single || ev.start.date >= today || e.Date < today {
+		return nil, false
+	}
+	uid := UID(ev.uid, "until", today.String())
+	if _, known := m.byUID[uid]; known {
+		return nil, false
+	}
+	over, ok := ev.over(f, keepFrom, today, now)
+	if !ok {
+		return nil, false
+	}
+	out := *over
+	out.uid, out.sequence = uid, m.first()
+	out.bytes = over.with(map[string]string{"UID": uid, "SEQUENCE": strconv.Itoa(out.sequence)})
+	if from := bytes.Index(out.bytes, []byte("BEGIN:VALARM\r\n")); from >= 0 {
+		out.bytes = append(out.bytes[:from:from], "END:VEVENT\r\n"...)
+	}
+	return &out, true
+}
+
+// with is the text of the entry with other values of some of its properties.
+func (ev *published) with(values map[string]string) []byte {
 	w := lines{}
 	for line := range bytes.SplitSeq(bytes.TrimSuffix(ev.unfolded(), []byte("\r\n")), []byte("\r\n")) {
 		w.line = append(w.line[:0], line...)
-		switch name, _, _ := strings.Cut(string(line), ":"); name {
-		case "DTSTAMP", "LAST-MODIFIED":
-			w.line = append(append(w.line[:0], name...), ":"+out.at...)
-		case "SEQUENCE":
-			w.line = strconv.AppendInt(append(w.line[:0], "SEQUENCE:"...), int64(out.sequence), 10)
-		case "RRULE":
-			w.line = append(append(w.line[:0], "RRULE:"...), rule...)
+		name, _, _ := strings.Cut(string(line), ":")
+		if value, other := values[name]; other {
+			w.line = append(append(w.line[:0], name...), ":"+value...)
 		}
 		w.end()
 	}
-	out.bytes = w.out
-	return &out
+	return w.out
 }
 
 // unfolded are the lines of the entry, each whole.

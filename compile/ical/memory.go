@@ -249,6 +249,20 @@ func (m *Memory) First(uid string) (civil.Date, bool) {
 	return m.events[i].start.date, true
 }
 
+// Rule returns the rule of a series as it was last published, without its end; "" for
+// an entry that had none.
+func (m *Memory) Rule(uid string) string {
+	if m == nil {
+		return ""
+	}
+	i, ok := m.byUID[uid]
+	if !ok {
+		return ""
+	}
+	rule, _, _ := strings.Cut(m.events[i].value("RRULE"), ";UNTIL=")
+	return rule
+}
+
 // Ended returns the last day that the rule of a series had when it was last published,
 // in the time zone of the feed; false where it had no end.
 func (m *Memory) Ended(uid string, zone *time.Location) (civil.Date, bool) {

@@ -32,8 +32,9 @@ type revision struct {
 // An entry unknown to m (nil if there was no feed before) starts now, at SEQUENCE 0
 // or where no entry has been that was taken out and may come back. Entries of m
 // that are single, began on or after keepFrom, ended before today and are no longer
-// in f are kept as they were, and series that are no longer in f end yesterday and
-// stay as long, so that a phone does not lose what was done; all others are dropped.
+// in f are kept as they were, and series that are no longer in f, or begin anew in it,
+// end yesterday and stay as long, so that a phone does not lose what was done; all
+// others are dropped.
 //
 // Entries are sorted by start and UID. Without entries the feed is valid only by
 // its VTIMEZONE, since RFC 5545, 3.6, wants at least one component: give it one
@@ -114,6 +115,9 @@ func arrange(f *Feed, m *Memory, keepFrom, today civil.Date, at string) ([]place
 			if k, ok := m.byUID[e.UID]; ok {
 				produced[k] = true
 				p.last = &m.events[k]
+				if ev, ok := p.last.past(e, f, m, keepFrom, today, at); ok {
+					all = append(all, place{start: ev.start, uid: ev.uid, last: ev})
+				}
 			}
 		}
 		all = append(all, p)
