@@ -170,7 +170,12 @@ func publishAll(w *world, r *compile.Result, folder *publish.Folder, ask bool) (
 			return err
 		}
 		was[i] = last
-		text, size, err := all[i].Sized((*buf)[:0], last.memory)
+		memory := last.memory
+		if memory == nil {
+			// There may have been a feed of that name before, which somebody deleted.
+			memory = ical.Salvage(nil, r.Now)
+		}
+		text, size, err := all[i].Sized((*buf)[:0], memory)
 		*buf = text
 		if err != nil {
 			return err

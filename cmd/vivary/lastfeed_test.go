@@ -105,6 +105,22 @@ func TestDamagedLastFeed(t *testing.T) {
 	}
 }
 
+// A feed that was deleted begins above what phones have of it.
+func TestDeletedLastFeed(t *testing.T) {
+	disk, whole := begun(t)
+	if err := disk.Remove(lastPath); err != nil {
+		t.Fatal(err)
+	}
+	later := noon.AddDate(0, 0, 3)
+	if status, out, wrong := at(disk, later, "build", "c"); status != fine || !strings.Contains(out, "new, ") {
+		t.Errorf("status %d: %s%s", status, out, wrong)
+	}
+	rises(t, "deleted", whole, last(t, disk))
+	if status, out, _ := at(disk, later, "build", "c"); status != fine || !strings.Contains(out, "unchanged") {
+		t.Errorf("the build after: %s", out)
+	}
+}
+
 // A clock that does not go with the last build is asked about, whichever way it is wrong;
 // the keeper's word for it is taken once, and no SEQUENCE falls on the way there and back.
 func TestClockIsAsked(t *testing.T) {

@@ -102,7 +102,7 @@ func (f *Feed) make(last *ical.Memory, reach civil.Date) (*ical.Feed, error) {
 	s.leaves(feed)
 	if len(feed.Entries) == 0 {
 		feed.Entries = append(feed.Entries, ical.Entry{UID: f.uid("empty"), Date: f.r.Today, AllDay: true, Days: 1,
-			Summary: "Nothing to do in " + c.Shown(), Description: "No care falls into this calendar. Look at what it selects."})
+			Summary: "Nothing to do in " + c.Shown(), Description: "No care falls into this calendar as the plan stands. Where it is that of somebody who stands in, nobody is away; else look at what it selects."})
 	}
 	var err error
 	feed.Timezone, err = f.timezone(feed.Entries)
