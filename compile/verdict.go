@@ -1,6 +1,9 @@
 package compile
 
 import (
+	"strings"
+
+	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema/wording"
 )
@@ -14,13 +17,41 @@ func (r *Result) Verdict() string {
 	case r.Refused():
 		return "Refused: " + sum + " in " + n + "."
 	case urgent:
-		sum = "Sound, but " + sum + " in " + n
+		sum = r.sound() + ", but " + sum + " in " + n
 	case sum != "":
-		sum = "Sound, with " + sum + " in " + n
+		sum = r.sound() + ", with " + sum + " in " + n
 	default:
-		sum = "Sound: " + n
+		sum = r.sound() + ": " + n
 	}
-	return sum + ". " + r.needs(urgent) + " until " + r.Horizon.Last().Words() + "."
+	return sum + ". " + r.unjudged() + r.needs(urgent) + " until " + r.Horizon.Last().Words() + "."
+}
+
+// sound is the word for a plan in which no harm was found. It is another where some was
+// not looked for, since a sheet does not say what others say.
+func (r *Result) sound() string {
+	if r.unjudged() != "" {
+		return "No harm found by what is known"
+	}
+	return "Sound"
+}
+
+// unjudged says what was not looked for, and of which species.
+func (r *Result) unjudged() string {
+	var all []string
+	seen := map[*plan.SpeciesSheet]bool{}
+	for _, e := range r.Plan.Enclosures {
+		if e.Sheet == nil || seen[e.Sheet] {
+			continue
+		}
+		seen[e.Sheet] = true
+		if about := e.Sheet.Unjudged(); len(about) > 0 {
+			all = append(all, wording.And(about)+" of "+e.Sheet.Name.V)
+		}
+	}
+	if all == nil {
+		return ""
+	}
+	return "Not judged: " + strings.Join(all, "; ") + ". "
 }
 
 // needs says whether needs are met.

@@ -5,6 +5,8 @@ import (
 	"slices"
 	"strings"
 	"sync"
+
+	"vivary/schema/quantity"
 )
 
 // Library is the built-in sheets, which every collection shares, and the
@@ -26,7 +28,7 @@ type Library struct {
 
 // joinedSheet is a species sheet and what it is made from: the topmost first.
 type joinedSheet struct {
-	from  []*SpeciesSheet
+	from  []layer
 	sheet *SpeciesSheet
 }
 
@@ -57,7 +59,7 @@ func names[B, T any](built map[string]B, own map[string]T) []string {
 }
 
 // Species returns the sheet of that name, or nil. The collection's own sheet is
-// laid over the built-in one, and that over the sheet it is like.
+// laid over the built-in one, and that over what the sheet lends that it is like.
 func (l *Library) Species(name string) *SpeciesSheet {
 	l.mu.Lock()
 	defer l.mu.Unlock()
@@ -78,16 +80,27 @@ func (l *Library) join(name string) joinedSheet {
 }
 
 // joined lays sheets over each other, the topmost first; nil for none.
-func joined(from []*SpeciesSheet) (sheet *SpeciesSheet) {
+func joined(from []layer) (sheet *SpeciesSheet) {
+	var long quantity.Range
+	for _, s := range from {
+		if !s.lent && long.High == 0 {
+			long = s.grown()
+		}
+	}
 	for _, s := range slices.Backward(from) {
-		sheet = overlay(s, sheet)
+		if s.lent {
+			sheet = overlay(s.SpeciesSheet.lent(long), sheet)
+		} else {
+			sheet = overlay(s.SpeciesSheet, sheet)
+		}
 	}
 	return sheet
 }
 
 // layers returns the sheets that make up the one of that name, the topmost first. A
 // sheet that is like itself, in the end, is taken once.
-func (l *Library) layers(name string) (from []*SpeciesSheet) {
+func (l *Library) layers(name string) (from []layer) {
+	asked := name
 	for seen := map[string]bool{}; name != "" && !seen[name]; {
 		seen[name] = true
 		like := ""
@@ -95,7 +108,7 @@ func (l *Library) layers(name string) (from []*SpeciesSheet) {
 			if s == nil {
 				continue
 			}
-			from = append(from, s)
+			from = append(from, layer{s, name != asked})
 			if like == "" && s.Like.Set() {
 				like = s.Like.V
 			}
@@ -112,13 +125,26 @@ func (l *Library) Beneath(name string) *SpeciesSheet {
 	if l.own.species[name] == nil {
 		return nil
 	}
-	var base *SpeciesSheet
-	for _, s := range slices.Backward(l.layers(name)) {
-		if l.own.species[s.Name.V] != s {
-			base = overlay(s, base)
+	return joined(slices.DeleteFunc(l.layers(name), func(s layer) bool { return l.own.species[s.Name.V] == s.SpeciesSheet }))
+}
+
+// Against returns what the collection's own sheet is measured by: what lies Beneath it,
+// and the company and the danger of the species that it is like. These are not lent, but
+// to think less of them than of its kin wants a word.
+func (l *Library) Against(name string) *SpeciesSheet {
+	base := l.Beneath(name)
+	if base == nil {
+		return nil
+	}
+	out := *base
+	for _, s := range l.layers(name) {
+		for _, f := range s.Figures {
+			if s.lent && !f.Own && f.What.Warns && out.Figure(f.What, "") == nil {
+				out.Figures = append(out.Figures[:len(out.Figures):len(out.Figures)], f)
+			}
 		}
 	}
-	return base
+	return &out
 }
 
 // Feeder returns the feeder sheet of that name, or nil.
@@ -146,8 +172,20 @@ func (l *Library) Source(name string) *Source {
 // SourceNames returns the names of all sources, built-in and own, sorted.
 func (l *Library) SourceNames() []string { return names(builtIn().sources(), l.own.sources) }
 
-// Cite says in one line where a fact is from and how good that is.
+// Cite says in one line where a fact is from, of which species where it is lent, and how
+// good that is.
 func (l *Library) Cite(c Cited) string {
+	text := l.cite(c)
+	if c.Of != "" {
+		if text != "" {
+			text += "; "
+		}
+		text += "known of " + c.Of + ", which it is said to be like"
+	}
+	return text
+}
+
+func (l *Library) cite(c Cited) string {
 	var parts []string
 	for _, s := range c.Source {
 		if src := l.Source(s.V); src != nil && src.Kind.V != "practice" && src.Kind.V != "memory" {

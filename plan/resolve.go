@@ -5,8 +5,10 @@ import (
 	"slices"
 	"sort"
 	"strconv"
+	"strings"
 
 	"vivary/plan/finding"
+	"vivary/schema/civil"
 	"vivary/schema/zone"
 )
 
@@ -130,7 +132,32 @@ func (r *resolver) library() {
 	_, lib.own.sources = byName(r, r.blocks.sources, "source")
 	for _, s := range lib.own.species {
 		r.like(s)
+		r.reasoned(s)
 		r.allowed(s)
+	}
+}
+
+// reasoned finds figures and needs of the collection's own that take the place of known
+// ones and do not say why, on whose word and until when. Where nothing was known it is
+// enough to say on whose word.
+func (r *resolver) reasoned(s *SpeciesSheet) {
+	base := r.c.Library.Beneath(s.Name.V)
+	find := func(h *Head, known bool, because Written[string], review Written[civil.Date], src []Written[string]) {
+		if lacks := unreasoned(because, review, src); known && lacks != "" {
+			r.found.Add(finding.Finding{Rule: RuleUnreasoned, At: h.At,
+				Text: quote(h.Name.V) + " takes the place of a known figure, but has " + lacks, Write: writeReason})
+		} else if !known && len(src) == 0 {
+			r.found.Add(finding.Finding{Rule: RuleUnreasoned, At: h.At,
+				Text: quote(h.Name.V) + " does not say from whom it is known", Write: "source = [\"…\"]: a page, a person, your own records"})
+		}
+	}
+	for _, f := range s.Figures {
+		known := base != nil && slices.ContainsFunc(base.Figures, func(b *Figure) bool { return b.What == f.What })
+		find(&f.Head, known, f.Because, f.Review, f.Source)
+	}
+	for _, n := range s.Needs {
+		known := base != nil && slices.ContainsFunc(base.Needs, func(b *Need) bool { return b.What == n.What })
+		find(&n.Head, known, n.Because, n.Review, n.Source)
 	}
 }
 
@@ -302,7 +329,7 @@ func (r *resolver) species(e *Enclosure) *SpeciesSheet {
 	}
 	sheet, how := lib.ByOtherName(e.Species.V)
 	if sheet == nil {
-		r.unknownName(e.Species, "species sheet", lib.SpeciesNames())
+		r.unknownSpecies(e.Species)
 		return nil
 	}
 	f := finding.Finding{Rule: ruleOldName, At: e.Species.At, Write: "species = " + quote(sheet.Name.V),
@@ -319,4 +346,26 @@ func (r *resolver) species(e *Enclosure) *SpeciesSheet {
 	}
 	r.found.Add(f)
 	return sheet
+}
+
+// unknownSpecies finds a species of which there is no sheet. Where the name is no slip of
+// the pen it says which of the same genus there are, and how to write one.
+func (r *resolver) unknownSpecies(w Written[string]) {
+	names := r.c.Library.SpeciesNames()
+	if r.silent || finding.Suggest(w.V, names) != "" {
+		r.unknownName(w, "species sheet", names)
+		return
+	}
+	genus, _, _ := strings.Cut(slug(w.V), "-")
+	kin := slices.DeleteFunc(slices.Clone(names), func(n string) bool {
+		of, _, _ := strings.Cut(n, "-")
+		return of != genus
+	})
+	f := finding.Finding{Rule: ruleUnknownName, At: w.At, Text: "there is no species sheet " + quote(w.V),
+		Write: "a sheet of its own: species " + quote(slug(w.V)) + " { … } with source, figure and need blocks; like = a species whose care is the same spares most of them"}
+	if len(kin) > 0 {
+		f.Text += "; of its genus there is " + strings.Join(kin, ", ") + ", which is another animal"
+	}
+	f.Text += ". There are: " + strings.Join(names, ", ")
+	r.found.Add(f)
 }

@@ -22,17 +22,22 @@ func (d *decoder) settle(block any) {
 }
 
 func (d *decoder) species(s *SpeciesSheet) {
+	for _, f := range s.Figures {
+		f.or(&s.Cited)
+	}
+	for _, n := range s.Needs {
+		n.or(&s.Cited)
+	}
+	for _, x := range s.Stages {
+		x.or(&s.Cited)
+	}
 	s.Figures = d.figures(s.Figures, schema.Figures)
 	for _, f := range s.Figures {
 		d.stages(f.Stages)
-		d.reason(f.Head, f.Because, f.Review, f.Source)
 	}
 	s.States = d.states(s.States)
 	s.resolve()
 	s.Needs = d.needs(s.Needs)
-	for _, n := range s.Needs {
-		d.reason(n.Head, n.Because, n.Review, n.Source)
-	}
 	for _, st := range s.Stages {
 		d.stages([]Written[string]{st.Name})
 	}
@@ -75,16 +80,6 @@ func (d *decoder) noWord(name Written[string], what string, known []string) {
 		f.Edits = finding.Instead(name.At, name.V, s)
 	}
 	d.found.Add(f)
-}
-
-// reason finds a figure of the collection's own that does not say why, on whose
-// word and until when.
-func (d *decoder) reason(h Head, because Written[string], review Written[civil.Date], src []Written[string]) {
-	if lacks := unreasoned(because, review, src); lacks != "" && d.own {
-		d.found.Add(finding.Finding{Rule: RuleUnreasoned, At: h.At,
-			Text:  quote(h.Name.V) + " takes the place of a known figure, but has " + lacks,
-			Write: writeReason})
-	}
 }
 
 // writeReason is what is written where unreasoned finds something.

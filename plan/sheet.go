@@ -13,6 +13,7 @@ import (
 // collection's own sheet adds or puts in its place.
 type SpeciesSheet struct {
 	Head
+	Cited                      // of what in it does not say its own
 	Title    Written[string]   `care:"title"`
 	Latin    Written[string]   `care:"latin"`
 	Family   Written[string]   `care:"family"`
@@ -39,6 +40,29 @@ type Cited struct {
 	Source  []Written[string]   `care:"source"`
 	Quality Written[string]     `care:"quality"`
 	Seen    Written[civil.Date] `care:"seen"`
+
+	Of string // the other species whose sheet lends it, "" for none
+}
+
+// or takes from the sheet what is not said.
+func (c *Cited) or(sheet *Cited) {
+	if len(c.Source) == 0 {
+		c.Source = sheet.Source
+	}
+	if !c.Quality.Set() {
+		c.Quality = sheet.Quality
+	}
+	if !c.Seen.Set() {
+		c.Seen = sheet.Seen
+	}
+}
+
+// Whose returns the species of which something is known that a sheet has.
+func (c Cited) Whose(s *SpeciesSheet) string {
+	if c.Of != "" {
+		return c.Of
+	}
+	return s.Name.V
 }
 
 // Stage is a stage block of a species sheet.

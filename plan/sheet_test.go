@@ -71,7 +71,7 @@ species "its-kin" {
 	if f := s.Figure(schema.FigureHumidityTarget, ""); f == nil || !f.Own || f.Range.Low != 70 {
 		t.Errorf("humidity-target: %+v", f)
 	}
-	if s := c.Library.Species("its-kin"); !s.Figure(schema.FigureHumidityTarget, "").Own || s.Figure(schema.FigureTemperatureHard, "") == nil {
+	if s := c.Library.Species("its-kin"); !s.Figure(schema.FigureHumidityTarget, "").Own || s.Figure(schema.FigureMoisture, "") == nil {
 		t.Errorf("its-kin is not like it")
 	}
 	if len(found) != 1 || found[0].Rule.ID != "value" || found[0].Write != "value = \"…\"" {

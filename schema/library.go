@@ -84,17 +84,25 @@ var Species = &Block{
 	Name: "species", Label: "name",
 	Doc:     "What is known of a species: figures, needs and the care that is usual. The built-in sheets are written in the same language; a sheet of the same name in a collection adds to the built-in one and takes the place of what it writes itself.",
 	Example: "species \"pandinus-imperator\" {\n  figure \"humidity-target\" {\n    value   = \"75 to 85 %\"\n    source  = [\"own records\"]\n    quality = \"own\"\n    seen    = \"2026-10-01\"\n    because = \"measured here for three years\"\n    review  = \"2027-10-01\"\n  }\n}",
-	Attrs: []Attr{
+	Attrs: join([]Attr{
 		{Name: "title", Kind: Text, Doc: "The common name.", Example: `"emperor scorpion"`},
 		{Name: "latin", Kind: Text, Doc: "The scientific name with its author.", Example: `"Pandinus imperator (C. L. Koch, 1841)"`},
 		{Name: "family", Kind: Text, Doc: "The family.", Example: `"Scorpionidae"`},
 		{Name: "also", Kind: Texts, Doc: "Other names that mean this species.", Example: `["imperial scorpion"]`},
 		{Name: "former", Kind: Texts, Doc: "Names it had before, which older texts use.", Example: `["Buthus imperator"]`},
 		{Name: "mistaken", Kind: Texts, Doc: "Names under which it is sold though they mean something else.", Example: `["Heterometrus"]`},
-		{Name: "like", Kind: Ref, Ref: "species", Doc: "A species whose sheet it takes what it does not say itself.", Example: `"pandinus-imperator"`},
+		{Name: "like", Kind: Ref, Ref: "species", Doc: "A species whose sheet lends what this one does not say itself: needs, care, meals, moults, broods. Names, size, heat, company, danger and law are lent by none; what follows from size is lent by animals of that size.", Example: `"pandinus-imperator"`},
 		noteAttr,
-	},
+	}, sheetSourceAttrs),
 	Blocks: []*Block{Stage, FigureBlock, StateBlock, Need, Care, Feeding},
+}
+
+// sheetSourceAttrs are what the figures, needs and stages of a sheet have that do not say
+// it themselves.
+var sheetSourceAttrs = []Attr{
+	{Name: "source", Kind: Texts, Ref: "source", Doc: "Where all that is in the sheet is from, as far as a block does not say it itself.", Example: `["own records"]`},
+	{Name: "quality", Kind: Word, Choices: Qualities, Doc: "How good that is.", Example: `"own"`},
+	{Name: "seen", Kind: Date, Doc: "When it was looked at.", Example: `"2026-11-25"`},
 }
 
 // FeederSize is one size class of a feeder animal.
@@ -139,8 +147,12 @@ type Figure struct {
 	Kind      Kind // Range, Numbers, Word, Words, Truth or Text
 	Dimension quantity.Dimension
 	Choices   []Choice
-	Required  bool // every built-in species sheet states it
-	ByStage   bool // may differ between stages
+	Required  bool   // every built-in species sheet states it
+	About     string // of one that is required: what is not judged without it
+	ByStage   bool   // may differ between stages
+	Own       bool   // only the species itself can state it: no sheet that it is like lends it
+	Warns     bool   // of an Own one: to state less than kin do is named
+	Sized     bool   // follows from the size of the animal: lent by one of the same size only
 	Doc       string
 }
 
@@ -150,48 +162,48 @@ var Figures, FeederFigures []*Figure
 
 // The facts that a species sheet may state.
 var (
-	FigureTemperatureHard       = listed(&Figures, Figure{Name: "temperature-hard", Kind: Range, Dimension: quantity.Temperature, Required: true, Doc: "Outside this the animals are harmed. Nothing may be set beyond it."})
-	FigureTemperatureSoft       = listed(&Figures, Figure{Name: "temperature-soft", Kind: Range, Dimension: quantity.Temperature, Required: true, Doc: "Outside this a reason is asked for."})
-	FigureTemperatureTarget     = listed(&Figures, Figure{Name: "temperature-target", Kind: Range, Dimension: quantity.Temperature, Required: true, Doc: "What to aim for by day."})
-	FigureNight                 = listed(&Figures, Figure{Name: "night", Kind: Range, Dimension: quantity.Temperature, Doc: "What to aim for by night."})
-	FigureNightDrop             = listed(&Figures, Figure{Name: "night-drop", Kind: Range, Dimension: quantity.TemperatureStep, Doc: "How much cooler the night should be."})
-	FigureWinterRest            = listed(&Figures, Figure{Name: "winter-rest", Kind: Range, Dimension: quantity.Temperature, Doc: "The temperature of a cool rest, for species that take one."})
-	FigureRest                  = listed(&Figures, Figure{Name: "rest", Kind: Word, Choices: choices("none", "it takes no rest: a plan must not write one", "optional", "it may rest, and need not", "needed", "it rests each year"), Doc: "Whether it takes a cool rest."})
-	FigureRestLength            = listed(&Figures, Figure{Name: "rest-length", Kind: Range, Dimension: quantity.Duration, Doc: "How long a cool rest lasts."})
-	FigureRestFullHeat          = listed(&Figures, Figure{Name: "rest-full-heat", Kind: Range, Dimension: quantity.Duration, Doc: "From the last meal at full heat until the heat goes down for a cool rest."})
-	FigureRestStep              = listed(&Figures, Figure{Name: "rest-step", Kind: Range, Dimension: quantity.TemperatureStep, Doc: "By how much the heat goes down or up in a week, into a cool rest and out of it."})
-	FigureRestWater             = listed(&Figures, Figure{Name: "rest-water", Kind: Range, Dimension: quantity.Duration, Doc: "How often it gets water in a cool rest."})
-	FigureRestFirstMeal         = listed(&Figures, Figure{Name: "rest-first-meal", Kind: Range, Dimension: quantity.Duration, Doc: "From the day on which the heat is back until the first meal, of one small item."})
-	FigureRestFullMeals         = listed(&Figures, Figure{Name: "rest-full-meals", Kind: Range, Dimension: quantity.Duration, Doc: "From the first meal taken after a cool rest until meals are as usual."})
-	FigureRestAge               = listed(&Figures, Figure{Name: "rest-age", Kind: Range, Dimension: quantity.Duration, Doc: "The least age for a cool rest."})
-	FigureCooler                = listed(&Figures, Figure{Name: "cooler", Kind: Range, Dimension: quantity.TemperatureStep, Doc: "By how much a season may be cooler for a species that takes no rest, inside the range that needs no reason."})
+	FigureTemperatureHard       = listed(&Figures, Figure{Name: "temperature-hard", Kind: Range, Own: true, Dimension: quantity.Temperature, Required: true, About: "heat", Doc: "Outside this the animals are harmed. Nothing may be set beyond it."})
+	FigureTemperatureSoft       = listed(&Figures, Figure{Name: "temperature-soft", Kind: Range, Own: true, Dimension: quantity.Temperature, Required: true, About: "heat", Doc: "Outside this a reason is asked for."})
+	FigureTemperatureTarget     = listed(&Figures, Figure{Name: "temperature-target", Kind: Range, Own: true, Dimension: quantity.Temperature, Required: true, About: "heat", Doc: "What to aim for by day."})
+	FigureNight                 = listed(&Figures, Figure{Name: "night", Kind: Range, Own: true, Dimension: quantity.Temperature, Doc: "What to aim for by night."})
+	FigureNightDrop             = listed(&Figures, Figure{Name: "night-drop", Kind: Range, Own: true, Dimension: quantity.TemperatureStep, Doc: "How much cooler the night should be."})
+	FigureWinterRest            = listed(&Figures, Figure{Name: "winter-rest", Kind: Range, Own: true, Dimension: quantity.Temperature, Doc: "The temperature of a cool rest, for species that take one."})
+	FigureRest                  = listed(&Figures, Figure{Name: "rest", Kind: Word, Own: true, Choices: choices("none", "it takes no rest: a plan must not write one", "optional", "it may rest, and need not", "needed", "it rests each year"), Doc: "Whether it takes a cool rest."})
+	FigureRestLength            = listed(&Figures, Figure{Name: "rest-length", Kind: Range, Own: true, Dimension: quantity.Duration, Doc: "How long a cool rest lasts."})
+	FigureRestFullHeat          = listed(&Figures, Figure{Name: "rest-full-heat", Kind: Range, Own: true, Dimension: quantity.Duration, Doc: "From the last meal at full heat until the heat goes down for a cool rest."})
+	FigureRestStep              = listed(&Figures, Figure{Name: "rest-step", Kind: Range, Own: true, Dimension: quantity.TemperatureStep, Doc: "By how much the heat goes down or up in a week, into a cool rest and out of it."})
+	FigureRestWater             = listed(&Figures, Figure{Name: "rest-water", Kind: Range, Own: true, Dimension: quantity.Duration, Doc: "How often it gets water in a cool rest."})
+	FigureRestFirstMeal         = listed(&Figures, Figure{Name: "rest-first-meal", Kind: Range, Own: true, Dimension: quantity.Duration, Doc: "From the day on which the heat is back until the first meal, of one small item."})
+	FigureRestFullMeals         = listed(&Figures, Figure{Name: "rest-full-meals", Kind: Range, Own: true, Dimension: quantity.Duration, Doc: "From the first meal taken after a cool rest until meals are as usual."})
+	FigureRestAge               = listed(&Figures, Figure{Name: "rest-age", Kind: Range, Own: true, Dimension: quantity.Duration, Doc: "The least age for a cool rest."})
+	FigureCooler                = listed(&Figures, Figure{Name: "cooler", Kind: Range, Own: true, Dimension: quantity.TemperatureStep, Doc: "By how much a season may be cooler for a species that takes no rest, inside the range that needs no reason."})
 	FigureHumidityHard          = listed(&Figures, Figure{Name: "humidity-hard", Kind: Range, Dimension: quantity.Humidity, Doc: "Outside this the animals are harmed."})
-	FigureHumiditySoft          = listed(&Figures, Figure{Name: "humidity-soft", Kind: Range, Dimension: quantity.Humidity, Required: true, Doc: "Outside this a reason is asked for."})
-	FigureHumidityTarget        = listed(&Figures, Figure{Name: "humidity-target", Kind: Range, Dimension: quantity.Humidity, Required: true, Doc: "What to aim for."})
+	FigureHumiditySoft          = listed(&Figures, Figure{Name: "humidity-soft", Kind: Range, Dimension: quantity.Humidity, Required: true, About: "damp", Doc: "Outside this a reason is asked for."})
+	FigureHumidityTarget        = listed(&Figures, Figure{Name: "humidity-target", Kind: Range, Dimension: quantity.Humidity, Required: true, About: "damp", Doc: "What to aim for."})
 	FigureHumidityPremoult      = listed(&Figures, Figure{Name: "humidity-premoult", Kind: Range, Dimension: quantity.Humidity, Doc: "What to hold before and during a moult."})
-	FigureMoisture              = listed(&Figures, Figure{Name: "moisture", Kind: Word, Choices: choices("arid", "kept dry on top: too much water kills", "damp", "depends on a damp substrate", "either", "takes both"), Required: true, Doc: "What kind of moisture the species lives in."})
+	FigureMoisture              = listed(&Figures, Figure{Name: "moisture", Kind: Word, Choices: choices("arid", "kept dry on top: too much water kills", "damp", "depends on a damp substrate", "either", "takes both"), Required: true, About: "damp", Doc: "What kind of moisture the species lives in."})
 	FigureMistIntervalMin       = listed(&Figures, Figure{Name: "mist-interval-min", Kind: Range, Dimension: quantity.Duration, Doc: "The shortest time between two mistings, for species of dry places."})
 	FigureVentilation           = listed(&Figures, Figure{Name: "ventilation", Kind: Word, Choices: choices("any", "no special need", "cross", "openings on opposite sides"), Doc: "The air it needs."})
-	FigureSubstrateDepthMin     = listed(&Figures, Figure{Name: "substrate-depth-min", Kind: Range, Dimension: quantity.Length, Required: true, Doc: "The least depth of substrate."})
-	FigureSubstrateDepthAdvised = listed(&Figures, Figure{Name: "substrate-depth-advised", Kind: Range, Dimension: quantity.Length, Doc: "The depth advised."})
-	FigureFloorFirst            = listed(&Figures, Figure{Name: "floor-first", Kind: Range, Dimension: quantity.Area, Required: true, Doc: "Floor for one animal, or for the first of a group.", ByStage: true})
-	FigureFloorFurther          = listed(&Figures, Figure{Name: "floor-further", Kind: Range, Dimension: quantity.Area, Doc: "Floor for each further animal.", ByStage: true})
-	FigureVolumeFirst           = listed(&Figures, Figure{Name: "volume-first", Kind: Range, Dimension: quantity.Volume, Doc: "Volume for one animal.", ByStage: true})
-	FigureHeightMin             = listed(&Figures, Figure{Name: "height-min", Kind: Range, Dimension: quantity.Length, Doc: "The least height inside.", ByStage: true})
-	FigureFallMax               = listed(&Figures, Figure{Name: "fall-max", Kind: Range, Dimension: quantity.Length, Doc: "The greatest height between substrate and lid, for animals that a fall kills.", ByStage: true})
-	FigureKeeping               = listed(&Figures, Figure{Name: "keeping", Kind: Word, Choices: choices("alone", "one to a box", "alone, or mother with brood", "one to a box, or a mother with her young", "groups", "groups are possible", "groups of one male", "groups with one adult male at the most"), Required: true, Doc: "How many may share a box."})
-	FigureGroupMax              = listed(&Figures, Figure{Name: "group-max", Kind: Numbers, Doc: "The largest group."})
-	FigureLifestyle             = listed(&Figures, Figure{Name: "lifestyle", Kind: Word, Choices: choices("burrower", "digs and lives below", "ground", "lives on the ground", "bark", "lives on bark or rock", "tree", "lives above the ground"), Required: true, Doc: "Where it lives."})
-	FigureClimbs                = listed(&Figures, Figure{Name: "climbs", Kind: Word, Choices: choices("no", "climbs nothing smooth", "seams", "climbs silicone seams and decor", "glass", "climbs glass"), Required: true, Doc: "What it climbs."})
-	FigureLid                   = listed(&Figures, Figure{Name: "lid", Kind: Word, Choices: choices("any", "any lid", "latched", "a lid that is held shut"), Required: true, Doc: "The lid it needs."})
-	FigureGapMax                = listed(&Figures, Figure{Name: "gap-max", Kind: Range, Dimension: quantity.Length, Doc: "The widest opening that still holds it.", ByStage: true})
-	FigureHangsToMoult          = listed(&Figures, Figure{Name: "hangs-to-moult", Kind: Truth, Required: true, Doc: "Whether it must hang free to moult."})
-	FigureMoultsAsAdult         = listed(&Figures, Figure{Name: "moults-as-adult", Kind: Truth, Required: true, Doc: "Whether adults go on moulting."})
-	FigureDrinks                = listed(&Figures, Figure{Name: "drinks", Kind: Word, Choices: choices("dish", "from a dish", "droplets", "from droplets", "soil", "from damp soil and food"), Required: true, Doc: "How it takes water."})
+	FigureSubstrateDepthMin     = listed(&Figures, Figure{Name: "substrate-depth-min", Kind: Range, Sized: true, Dimension: quantity.Length, Required: true, About: "depth", Doc: "The least depth of substrate."})
+	FigureSubstrateDepthAdvised = listed(&Figures, Figure{Name: "substrate-depth-advised", Kind: Range, Sized: true, Dimension: quantity.Length, Doc: "The depth advised."})
+	FigureFloorFirst            = listed(&Figures, Figure{Name: "floor-first", Kind: Range, Sized: true, Dimension: quantity.Area, Required: true, About: "floor", Doc: "Floor for one animal, or for the first of a group.", ByStage: true})
+	FigureFloorFurther          = listed(&Figures, Figure{Name: "floor-further", Kind: Range, Sized: true, Dimension: quantity.Area, Doc: "Floor for each further animal.", ByStage: true})
+	FigureVolumeFirst           = listed(&Figures, Figure{Name: "volume-first", Kind: Range, Sized: true, Dimension: quantity.Volume, Doc: "Volume for one animal.", ByStage: true})
+	FigureHeightMin             = listed(&Figures, Figure{Name: "height-min", Kind: Range, Sized: true, Dimension: quantity.Length, Doc: "The least height inside.", ByStage: true})
+	FigureFallMax               = listed(&Figures, Figure{Name: "fall-max", Kind: Range, Sized: true, Dimension: quantity.Length, Doc: "The greatest height between substrate and lid, for animals that a fall kills.", ByStage: true})
+	FigureKeeping               = listed(&Figures, Figure{Name: "keeping", Kind: Word, Own: true, Warns: true, Choices: choices("alone", "one to a box", "alone, or mother with brood", "one to a box, or a mother with her young", "groups", "groups are possible", "groups of one male", "groups with one adult male at the most"), Required: true, About: "company", Doc: "How many may share a box."})
+	FigureGroupMax              = listed(&Figures, Figure{Name: "group-max", Kind: Numbers, Own: true, Doc: "The largest group."})
+	FigureLifestyle             = listed(&Figures, Figure{Name: "lifestyle", Kind: Word, Choices: choices("burrower", "digs and lives below", "ground", "lives on the ground", "bark", "lives on bark or rock", "tree", "lives above the ground"), Required: true, About: "where it lives", Doc: "Where it lives."})
+	FigureClimbs                = listed(&Figures, Figure{Name: "climbs", Kind: Word, Choices: choices("no", "climbs nothing smooth", "seams", "climbs silicone seams and decor", "glass", "climbs glass"), Required: true, About: "climbing", Doc: "What it climbs."})
+	FigureLid                   = listed(&Figures, Figure{Name: "lid", Kind: Word, Choices: choices("any", "any lid", "latched", "a lid that is held shut"), Required: true, About: "lid", Doc: "The lid it needs."})
+	FigureGapMax                = listed(&Figures, Figure{Name: "gap-max", Kind: Range, Sized: true, Dimension: quantity.Length, Doc: "The widest opening that still holds it.", ByStage: true})
+	FigureHangsToMoult          = listed(&Figures, Figure{Name: "hangs-to-moult", Kind: Truth, Required: true, About: "moults", Doc: "Whether it must hang free to moult."})
+	FigureMoultsAsAdult         = listed(&Figures, Figure{Name: "moults-as-adult", Kind: Truth, Required: true, About: "moults", Doc: "Whether adults go on moulting."})
+	FigureDrinks                = listed(&Figures, Figure{Name: "drinks", Kind: Word, Choices: choices("dish", "from a dish", "droplets", "from droplets", "soil", "from damp soil and food"), Required: true, About: "how it drinks", Doc: "How it takes water."})
 	FigureHeaterNot             = listed(&Figures, Figure{Name: "heater-not", Kind: Words, Choices: Heater.Attr("place").Choices, Doc: "Where a heater must not be."})
 	FigureUVNot                 = listed(&Figures, Figure{Name: "uv-not", Kind: Truth, Doc: "Whether ultraviolet light is to be kept away."})
-	FigureLength                = listed(&Figures, Figure{Name: "length", Kind: Range, Dimension: quantity.Length, Required: true, Doc: "Body length.", ByStage: true})
-	FigureMass                  = listed(&Figures, Figure{Name: "mass", Kind: Range, Dimension: quantity.Mass, Required: true, Doc: "Weight.", ByStage: true})
+	FigureLength                = listed(&Figures, Figure{Name: "length", Kind: Range, Own: true, Dimension: quantity.Length, Required: true, About: "size", Doc: "Body length.", ByStage: true})
+	FigureMass                  = listed(&Figures, Figure{Name: "mass", Kind: Range, Own: true, Dimension: quantity.Mass, Required: true, About: "size", Doc: "Weight.", ByStage: true})
 	FigureGrowthFactor          = listed(&Figures, Figure{Name: "growth-factor", Kind: Numbers, Doc: "By how much a length grows at a moult (Dyar's rule)."})
 	FigureMoultsToAdult         = listed(&Figures, Figure{Name: "moults-to-adult", Kind: Numbers, Doc: "The number of moults to maturity."})
 	FigureInstarLength          = listed(&Figures, Figure{Name: "instar-length", Kind: Range, Dimension: quantity.Duration, Doc: "How long an instar lasts. Stated for each instar."})
@@ -211,7 +223,7 @@ var (
 	FigureFirstMeal             = listed(&Figures, Figure{Name: "first-meal", Kind: Range, Dimension: quantity.Duration, Doc: "From the first moult, or from hatching where the young hatch ready to feed, until they must have eaten."})
 	FigureIsolateBefore         = listed(&Figures, Figure{Name: "isolate-before", Kind: Range, Dimension: quantity.Duration, Doc: "How long before the earliest birth a gravid female is moved to a box of her own."})
 	FigureUndisturbed           = listed(&Figures, Figure{Name: "undisturbed", Kind: Range, Dimension: quantity.Duration, Doc: "How long after a birth nothing is disturbed."})
-	FigureWaitAfterMoult        = listed(&Figures, Figure{Name: "wait-after-moult", Kind: Range, Dimension: quantity.Duration, Required: true, Doc: "From a moult to the first meal.", ByStage: true})
+	FigureWaitAfterMoult        = listed(&Figures, Figure{Name: "wait-after-moult", Kind: Range, Dimension: quantity.Duration, Required: true, About: "moults", Doc: "From a moult to the first meal.", ByStage: true})
 	FigureHandlingWait          = listed(&Figures, Figure{Name: "handling-wait", Kind: Range, Dimension: quantity.Duration, Doc: "From a moult to the first time it may be moved.", ByStage: true})
 	FigureMoultTakes            = listed(&Figures, Figure{Name: "moult-takes", Kind: Range, Dimension: quantity.Duration, Doc: "How long a moult takes."})
 	FigurePremoultFast          = listed(&Figures, Figure{Name: "premoult-fast", Kind: Range, Dimension: quantity.Duration, Doc: "How long it usually fasts before a moult.", ByStage: true})
@@ -236,12 +248,12 @@ var (
 	FigureQuarantineWild        = listed(&Figures, Figure{Name: "quarantine-wild", Kind: Range, Dimension: quantity.Duration, Doc: "How long one caught in the wild is kept apart after it came."})
 	FigureMitesClear            = listed(&Figures, Figure{Name: "mites-clear", Kind: Range, Dimension: quantity.Duration, Doc: "From the day on which mites were last seen until the box counts as free of them."})
 	FigureSubstrateChange       = listed(&Figures, Figure{Name: "substrate-change", Kind: Range, Dimension: quantity.Duration, Doc: "How often the substrate is renewed."})
-	FigureVenom                 = listed(&Figures, Figure{Name: "venom", Kind: Word, Choices: choices("none", "no venom", "mild", "painful; dangerous to people with an allergy", "medically significant", "a danger to life"), Required: true, Doc: "What its venom does to people."})
-	FigureHairs                 = listed(&Figures, Figure{Name: "hairs", Kind: Word, Choices: choices("none", "none", "contact", "hairs that irritate on contact", "thrown", "throws barbed hairs at eyes and airways"), Doc: "Hairs that hurt people."})
-	FigureDefence               = listed(&Figures, Figure{Name: "defence", Kind: Text, Doc: "What else it does to people."})
-	FigureCITES                 = listed(&Figures, Figure{Name: "cites", Kind: Word, Choices: choices("none", "not listed", "I", "Appendix I", "II", "Appendix II", "III", "Appendix III"), Required: true, Doc: "Its listing in CITES."})
-	FigureLaw                   = listed(&Figures, Figure{Name: "law", Kind: Text, Doc: "Other law to look up. No conclusion is drawn from it."})
-	FigureClimateOrigin         = listed(&Figures, Figure{Name: "climate-origin", Kind: Text, Doc: "Where it is from and how it lives there."})
+	FigureVenom                 = listed(&Figures, Figure{Name: "venom", Kind: Word, Own: true, Warns: true, Choices: choices("none", "no venom", "mild", "painful; dangerous to people with an allergy", "medically significant", "a danger to life"), Required: true, About: "venom", Doc: "What its venom does to people."})
+	FigureHairs                 = listed(&Figures, Figure{Name: "hairs", Kind: Word, Own: true, Warns: true, Choices: choices("none", "none", "contact", "hairs that irritate on contact", "thrown", "throws barbed hairs at eyes and airways"), Doc: "Hairs that hurt people."})
+	FigureDefence               = listed(&Figures, Figure{Name: "defence", Kind: Text, Own: true, Doc: "What else it does to people."})
+	FigureCITES                 = listed(&Figures, Figure{Name: "cites", Kind: Word, Own: true, Choices: choices("none", "not listed", "I", "Appendix I", "II", "Appendix II", "III", "Appendix III"), Required: true, About: "law", Doc: "Its listing in CITES."})
+	FigureLaw                   = listed(&Figures, Figure{Name: "law", Kind: Text, Own: true, Doc: "Other law to look up. No conclusion is drawn from it."})
+	FigureClimateOrigin         = listed(&Figures, Figure{Name: "climate-origin", Kind: Text, Own: true, Doc: "Where it is from and how it lives there."})
 	FigureSexing                = listed(&Figures, Figure{Name: "sexing", Kind: Text, Doc: "How males and females are told apart."})
 	FigureMetabolicKin          = listed(&Figures, Figure{Name: "metabolic-kin", Kind: Word, Choices: choices("scorpion", "as the scorpions measured by Withers and Smith 1993", "tarantula", "as the tarantula measured by Nespolo and others 2011", "none", "no equation"), Doc: "Which measured animals stand for it in the energy check."})
 )

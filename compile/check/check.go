@@ -90,7 +90,7 @@ type Rule struct {
 
 // Rules are all rules of this package, by family. Adding one is an entry in the
 // list of its family's file, the function beside it and an example.
-var Rules = join(heaters, temperatures, rests, physics, moisture, feeding, prey, company, housing, security, people, walks, papers, calendars, future, needs, unlikely)
+var Rules = join(heaters, temperatures, rests, physics, moisture, feeding, prey, company, housing, security, people, walks, papers, calendars, future, needs, unsaid, unlikely)
 
 // Examples are what the rules are shown by, a file for each.
 //

@@ -121,7 +121,7 @@ func fedOften(r *Rule, e *Enclosure) {
 		least := int(n.Shortest.V.Value / (24 * 60))
 		if gap := shortest(s, e.Horizon.Today); gap > 0 && gap < least {
 			e.Add(finding.Finding{Rule: &r.Rule, At: e.mealAt(s), Text: s.Group.Animals.Name.V + " are fed again after " + wording.Days(gap),
-				Limit: wording.Days(least) + " between meals at the least, need \"food\" of " + e.Sheet.Name.V, Source: e.cite(n.Cited), Write: "every = \"" + wording.Days(least) + "\", or longer"})
+				Limit: wording.Days(least) + " between meals at the least, need \"food\" of " + n.Whose(e.Sheet), Source: e.cite(n.Cited), Write: "every = \"" + wording.Days(least) + "\", or longer"})
 		}
 	})
 }

@@ -81,7 +81,7 @@ func (e *Enclosure) true(what *schema.Figure) bool {
 // limit names a figure as the limit that was passed, such as "35 C at the most,
 // temperature-hard of pandinus-imperator".
 func (e *Enclosure) limit(text string, f *plan.Figure) string {
-	text += ", " + f.Name.V + " of " + e.Sheet.Name.V
+	text += ", " + f.Name.V + " of " + f.Whose(e.Sheet)
 	if len(f.Stages) > 0 {
 		text += " for stage " + f.Stages[0].V
 		for _, s := range f.Stages[1:] {

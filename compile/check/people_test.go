@@ -40,6 +40,30 @@ const (
 	deathstalker = `species "leiurus" {
   title = "deathstalker"
   like  = "hadrurus-arizonensis"
+  source  = ["own records"]
+  quality = "own"
+  seen    = "2026-10-01"
+  figure "temperature-hard" {
+    value = "5 to 42 C"
+  }
+  figure "temperature-soft" {
+    value = "20 to 35 C"
+  }
+  figure "temperature-target" {
+    value = "25 to 32 C"
+  }
+  figure "keeping" {
+    value = "alone"
+  }
+  figure "length" {
+    value = "10 to 13 cm"
+  }
+  figure "mass" {
+    value = "5 to 10 g"
+  }
+  figure "cites" {
+    value = "none"
+  }
   figure "venom" {
     value   = "medically significant"
     source  = ["own records"]

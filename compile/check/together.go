@@ -99,7 +99,7 @@ func keptAlone(r *Rule, e *Enclosure) {
 // its own; it does not make them live together.
 func (e *Enclosure) keeping() *plan.Figure {
 	out := e.figure(schema.FigureKeeping)
-	if base := e.Collection.Plan.Library.Beneath(e.Sheet.Name.V); base != nil {
+	if base := e.Collection.Plan.Library.Against(e.Sheet.Name.V); base != nil {
 		if b := base.Figure(schema.FigureKeeping, ""); b != nil && (out == nil || weaker(out, b)) {
 			out = b
 		}

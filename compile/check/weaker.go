@@ -33,7 +33,7 @@ func WeakerOf(c *plan.Collection) []Weaker {
 			continue
 		}
 		seen[e.Sheet.Name.V] = true
-		if base := c.Library.Beneath(e.Sheet.Name.V); base != nil {
+		if base := c.Library.Against(e.Sheet.Name.V); base != nil {
 			out = append(out, weakerThan(e.Sheet, base)...)
 		}
 	}

@@ -10,6 +10,7 @@ import (
 	"vivary/plan"
 	"vivary/schema"
 	"vivary/schema/civil"
+	"vivary/schema/wording"
 )
 
 // sheets are the species sheets that the collection uses, or all there are where it
@@ -62,6 +63,12 @@ func explainSpecies(r *compile.Result, word string) []Answer {
 	}
 	if s.Note.Set() {
 		first = append(first, Line{Text: s.Note.V})
+	}
+	if about := s.Unjudged(); len(about) > 0 {
+		first = append(first, Line{Text: "Not judged, since the sheet does not say: " + wording.And(about)})
+	}
+	if s.Like.Set() {
+		first = append(first, Line{Text: "What it does not say itself is lent by " + s.Like.V + ", as far as a kin can lend it: see each figure."})
 	}
 	if here := livingHere(r, s); here != "" {
 		first = append(first, Line{Text: "Kept in: " + here})

@@ -1,6 +1,7 @@
 package prove
 
 import (
+	"cmp"
 	"slices"
 	"strconv"
 
@@ -291,7 +292,7 @@ func (b *breach) limits() string {
 	if b.Stage != "" {
 		text += " for stage " + b.Stage
 	}
-	text += ", need " + strconv.Quote(b.Need.Name.V) + " of " + sheet
+	text += ", need " + strconv.Quote(b.Need.Name.V) + " of " + cmp.Or(b.Need.Of, sheet)
 	if b.Limit.Often {
 		text += ": unattended is for " + strconv.Itoa(mostAlone) + " of any " + strconv.Itoa(aloneOf) + " days"
 	}

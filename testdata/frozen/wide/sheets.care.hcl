@@ -1,6 +1,11 @@
 # Two species that are not: nothing here is known of any animal. The care that they
 # bring is what the enclosures leave to them.
 species "reed-prowler" {
+  figure "venom" {
+    value  = "none"
+    source = ["fixture"]
+  }
+
   title = "reed prowler"
 
   stage "young" {

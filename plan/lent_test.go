@@ -1,0 +1,66 @@
+package plan
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"vivary/schema"
+)
+
+// A sheet that is like another takes what is known of the way it lives, and nothing that
+// only the species itself can state, nor a name.
+func TestLent(t *testing.T) {
+	c, found := load(t, map[string]string{"a.care.hcl": `collection "c" {
+  time_zone = "Europe/London"
+}
+
+species "parabuthus-transvaalicus" {
+  latin = "Parabuthus transvaalicus Purcell, 1899"
+  like  = "hadrurus-arizonensis"
+}
+
+species "small-one" {
+  like = "hadrurus-arizonensis"
+  figure "length" {
+    value  = "3 to 4 cm"
+    stages = ["adult"]
+    source = ["own records"]
+  }
+}
+`})
+	if len(found) > 0 {
+		t.Error(texts(found))
+	}
+	from, s := c.Library.Species("hadrurus-arizonensis"), c.Library.Species("parabuthus-transvaalicus")
+	if s.Shown() != "parabuthus-transvaalicus" || s.Family.Set() || len(s.Also) > 0 || strings.Contains(s.Latin.V, "Hadrurus") {
+		t.Errorf("it has a name of the other: %q, %q, %v", s.Shown(), s.Latin.V, s.Also)
+	}
+	for _, f := range s.Figures {
+		if f.What.Own || f.Of != "hadrurus-arizonensis" {
+			t.Errorf("%s is lent, of %q", f.Name.V, f.Of)
+		}
+	}
+	for _, f := range from.Figures {
+		has := slices.ContainsFunc(s.Figures, func(x *Figure) bool { return x.What == f.What })
+		if has == f.What.Own || f.Of != "" {
+			t.Errorf("%s: lent %t; its own sheet says it is of %q", f.Name.V, has, f.Of)
+		}
+	}
+	if len(s.Needs) != len(from.Needs) || len(s.Care) != len(from.Care) || len(s.Feeding) != len(from.Feeding) || s.Needs[0].Of == "" {
+		t.Errorf("needs, care or meals are not lent: %d, %d, %d", len(s.Needs), len(s.Care), len(s.Feeding))
+	}
+	if got := strings.Join(s.Unjudged(), ", "); got != "heat, company, size, venom, law" {
+		t.Errorf("not judged: %s", got)
+	}
+	if u := from.Unknown(); len(u) > 0 {
+		t.Errorf("of a sheet of ours it is not known: %v", u)
+	}
+	small := c.Library.Species("small-one")
+	if small.Figure(schema.FigureFloorFirst, "adult") != nil || small.Figure(schema.FigureSubstrateDepthMin, "") != nil {
+		t.Error("an animal of a third of the length has the box of the large one")
+	}
+	if s.Figure(schema.FigureFloorFirst, "adult") == nil {
+		t.Error("where the length is not known the box is not lent")
+	}
+}
