@@ -1,6 +1,7 @@
 package compile
 
 import (
+	"slices"
 	"strings"
 
 	"vivary/plan"
@@ -27,12 +28,36 @@ func (r *Result) Verdict() string {
 }
 
 // sound is the word for a plan in which no harm was found. It is another where some was
-// not looked for, since a sheet does not say what others say.
+// not looked for, since a sheet does not say what others say, and where what decided is
+// known of others only: of a kin, or of the type that a sheet of one's own belongs to.
 func (r *Result) sound() string {
-	if r.unjudged() != "" {
+	switch practice := r.practice(); {
+	case practice != "":
+		return "No harm found by common practice for " + practice
+	case r.unjudged() != "":
 		return "No harm found by what is known"
 	}
 	return "Sound"
+}
+
+// practice names the types and the kin by which the collection's own sheets are judged.
+func (r *Result) practice() string {
+	var all []string
+	for _, e := range r.Plan.Enclosures {
+		if e.Sheet == nil || !r.Plan.Library.Own(e.Sheet.Name.V) {
+			continue
+		}
+		by := e.Sheet.Lenders()
+		if t := r.Plan.Library.Type(e.Sheet.Type.V); t != nil {
+			by = []string{t.Title.V} // the wider types go without saying
+		}
+		for _, by := range by {
+			if !slices.Contains(all, by) {
+				all = append(all, by)
+			}
+		}
+	}
+	return wording.And(all)
 }
 
 // unjudged says what was not looked for, and of which species.

@@ -44,7 +44,7 @@ func init() {
 		{About{}, schema.Collection}, {Room{}, schema.Room}, {Keeper{}, schema.Keeper}, {Contact{}, schema.Contact},
 		{Round{}, schema.Round}, {Away{}, schema.Away}, {Calendar{}, schema.Calendar},
 		{Enclosure{}, schema.Enclosure}, {Template{}, schema.Template},
-		{SpeciesSheet{}, schema.Species}, {FeederSheet{}, schema.Feeder}, {Source{}, schema.Source},
+		{SpeciesSheet{}, schema.Species}, {TypeSheet{}, schema.Type}, {FeederSheet{}, schema.Feeder}, {Source{}, schema.Source},
 	} {
 		t := reflect.TypeOf(b.holder)
 		if _, err := bind(t, b.block); err != nil {

@@ -23,6 +23,7 @@ const sourceList = "sources"
 type builtInSheets struct {
 	files   source.Shelf
 	species map[string]func() *builtInFile
+	types   map[string]func() *builtInFile
 	feeders map[string]func() *builtInFile
 	sources func() map[string]*Source
 }
@@ -37,6 +38,7 @@ type builtInFile struct {
 var builtIn = sync.OnceValue(func() *builtInSheets {
 	b := &builtInSheets{}
 	b.species = b.shelve("species")
+	b.types = b.shelve("types")
 	b.feeders = b.shelve("feeders")
 	list := b.species[sourceList]
 	delete(b.species, sourceList)
@@ -76,6 +78,14 @@ func (b *builtInSheets) shelve(dir string) map[string]func() *builtInFile {
 func (b *builtInSheets) sheet(name string) *SpeciesSheet {
 	if file := b.species[name]; file != nil {
 		return file().blocks.species[0]
+	}
+	return nil
+}
+
+// typeSheet returns the built-in sheet of a care type, or nil.
+func (b *builtInSheets) typeSheet(name string) *TypeSheet {
+	if file := b.types[name]; file != nil {
+		return file().blocks.types[0]
 	}
 	return nil
 }

@@ -80,6 +80,7 @@ type blocks struct {
 	enclosures []*Enclosure
 	templates  []*Template
 	species    []*SpeciesSheet
+	types      []*TypeSheet
 	feeders    []*FeederSheet
 	sources    []*Source
 }
@@ -108,6 +109,8 @@ func (b *blocks) add(file []any) {
 			b.templates = append(b.templates, x)
 		case *SpeciesSheet:
 			b.species = append(b.species, x)
+		case *TypeSheet:
+			b.types = append(b.types, x)
 		case *FeederSheet:
 			b.feeders = append(b.feeders, x)
 		case *Source:

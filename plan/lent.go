@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"cmp"
 	"slices"
 
 	"vivary/schema"
@@ -62,6 +63,12 @@ func alike(a, b quantity.Range) bool {
 // Unknown returns the figures that every sheet of ours states and this one does not.
 func (s *SpeciesSheet) Unknown() (figures []*schema.Figure) {
 	for _, f := range schema.Figures {
+		switch {
+		case f == schema.FigureMass && s.Figure(schema.FigureLength, "adult") != nil:
+			continue // prey is judged by length then
+		case f == schema.FigureTemperatureSoft && s.Figure(schema.FigureTemperatureTarget, "") != nil:
+			continue // what is aimed for is stricter
+		}
 		if f.Required && !slices.ContainsFunc(s.Figures, func(x *Figure) bool { return x.What == f }) {
 			figures = append(figures, f)
 		}
@@ -77,4 +84,21 @@ func (s *SpeciesSheet) Unjudged() (about []string) {
 		}
 	}
 	return about
+}
+
+// Lenders returns what else a sheet is made from, each once: the titles of its types, else
+// the species that it is like.
+func (s *SpeciesSheet) Lenders() (all []string) {
+	add := func(c Cited) {
+		if by := cmp.Or(c.OfType, c.Of); by != "" && !slices.Contains(all, by) {
+			all = append(all, by)
+		}
+	}
+	for _, f := range s.Figures {
+		add(f.Cited)
+	}
+	for _, n := range s.Needs {
+		add(n.Cited)
+	}
+	return all
 }

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"cmp"
 	"maps"
 	"slices"
 	"strings"
@@ -17,6 +18,7 @@ import (
 type Library struct {
 	own struct {
 		species map[string]*SpeciesSheet
+		types   map[string]*TypeSheet
 		feeders map[string]*FeederSheet
 		sources map[string]*Source
 	}
@@ -94,13 +96,14 @@ func joined(from []layer) (sheet *SpeciesSheet) {
 			sheet = overlay(s.SpeciesSheet, sheet)
 		}
 	}
-	return sheet
+	return sheet.bind()
 }
 
 // layers returns the sheets that make up the one of that name, the topmost first. A
-// sheet that is like itself, in the end, is taken once.
+// sheet that is like itself, in the end, is taken once. Beneath them all lies the care
+// type.
 func (l *Library) layers(name string) (from []layer) {
-	asked := name
+	asked, kind, genus := name, "", ""
 	for seen := map[string]bool{}; name != "" && !seen[name]; {
 		seen[name] = true
 		like := ""
@@ -109,13 +112,22 @@ func (l *Library) layers(name string) (from []layer) {
 				continue
 			}
 			from = append(from, layer{s, name != asked})
+			kind = cmp.Or(kind, s.Type.V)
+			if name == asked {
+				genus = cmp.Or(genus, s.Genus())
+			}
 			if like == "" && s.Like.Set() {
 				like = s.Like.V
 			}
 		}
 		name = like
 	}
-	return from
+	return append(from, l.typed(kind, genus)...)
+}
+
+// Own reports whether a species is known by a sheet of the collection alone.
+func (l *Library) Own(name string) bool {
+	return l.own.species[name] != nil && builtIn().species[name] == nil
 }
 
 // Beneath returns what is known without the collection: the built-in sheets over which,
@@ -176,7 +188,12 @@ func (l *Library) SourceNames() []string { return names(builtIn().sources(), l.o
 // good that is.
 func (l *Library) Cite(c Cited) string {
 	text := l.cite(c)
-	if c.Of != "" {
+	switch {
+	case c.OfType != "" && c.Quality.V == "practice":
+		return "common practice for " + c.OfType + strings.TrimPrefix(strings.TrimPrefix(text, "common practice"), ", no source")
+	case c.OfType != "":
+		return "common practice for " + c.OfType + ": " + text
+	case c.Of != "":
 		if text != "" {
 			text += "; "
 		}

@@ -5,6 +5,8 @@ import (
 	"sort"
 	"strconv"
 	"strings"
+
+	"vivary/schema"
 )
 
 // overlay returns what is in top, and what is in base that top does not say.
@@ -13,6 +15,7 @@ func overlay(top, base *SpeciesSheet) *SpeciesSheet {
 		return top
 	}
 	out := *top
+	keep(&out.Type, base.Type)
 	keep(&out.Like, base.Like)
 	keep(&out.Title, base.Title)
 	keep(&out.Latin, base.Latin)
@@ -35,20 +38,29 @@ func overlay(top, base *SpeciesSheet) *SpeciesSheet {
 }
 
 // beneath returns the figures and needs of base without those by stage of which a
-// collection's own sheet says something without stages: that holds for all of them.
+// collection's own sheet, or any that is laid over a type, says something without stages:
+// that holds for all of them. What a type knows of the size of the stages follows from
+// that of the grown.
 func beneath(top, base *SpeciesSheet) ([]*Figure, []*Need) {
 	figures, needs := base.Figures, base.Needs
 	for _, f := range top.Figures {
-		if f.Own && len(f.Stages) == 0 && !f.Instar.Set() {
-			figures = slices.DeleteFunc(slices.Clone(figures), func(b *Figure) bool { return b.What == f.What && !b.Instar.Set() })
+		if len(f.Stages) == 0 && !f.Instar.Set() {
+			figures = slices.DeleteFunc(slices.Clone(figures), func(b *Figure) bool {
+				return b.What == f.What && !b.Instar.Set() && (f.Own || b.OfType != "") && !b.bySize()
+			})
 		}
 	}
 	for _, n := range top.Needs {
-		if n.Own && len(n.Stages) == 0 {
-			needs = slices.DeleteFunc(slices.Clone(needs), func(b *Need) bool { return b.What == n.What })
+		if len(n.Stages) == 0 {
+			needs = slices.DeleteFunc(slices.Clone(needs), func(b *Need) bool { return b.What == n.What && (n.Own || b.OfType != "") })
 		}
 	}
 	return figures, needs
+}
+
+// bySize reports whether a figure is the size of a stage as a share of the grown.
+func (f *Figure) bySize() bool {
+	return f.times[0].set() && (f.What == schema.FigureLength || f.What == schema.FigureSpan)
 }
 
 // overlayFeeder is overlay for feeder animals.

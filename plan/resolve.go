@@ -128,6 +128,7 @@ func byName[T interface{ head() *Head }](r *resolver, all []T, what string) ([]T
 func (r *resolver) library() {
 	lib := r.c.Library
 	_, lib.own.species = byName(r, r.blocks.species, "species")
+	_, lib.own.types = byName(r, r.blocks.types, "type")
 	_, lib.own.feeders = byName(r, r.blocks.feeders, "feeder")
 	_, lib.own.sources = byName(r, r.blocks.sources, "source")
 	for _, s := range lib.own.species {
@@ -152,11 +153,11 @@ func (r *resolver) reasoned(s *SpeciesSheet) {
 		}
 	}
 	for _, f := range s.Figures {
-		known := base != nil && slices.ContainsFunc(base.Figures, func(b *Figure) bool { return b.What == f.What })
+		known := base != nil && slices.ContainsFunc(base.Figures, func(b *Figure) bool { return b.What == f.What && b.OfType == "" })
 		find(&f.Head, known, f.Because, f.Review, f.Source)
 	}
 	for _, n := range s.Needs {
-		known := base != nil && slices.ContainsFunc(base.Needs, func(b *Need) bool { return b.What == n.What })
+		known := base != nil && slices.ContainsFunc(base.Needs, func(b *Need) bool { return b.What == n.What && b.OfType == "" })
 		find(&n.Head, known, n.Because, n.Review, n.Source)
 	}
 }
@@ -192,6 +193,9 @@ func (r *resolver) like(s *SpeciesSheet) {
 			return
 		}
 		seen[at] = true
+	}
+	if names := lib.TypeNames(); s.Type.Set() && !slices.Contains(names, s.Type.V) {
+		r.unknownName(s.Type, "care type", names)
 	}
 	if names := lib.SpeciesNames(); s.Like.Set() && !slices.Contains(names, s.Like.V) {
 		r.unknownName(s.Like, "species sheet", names)
@@ -349,23 +353,43 @@ func (r *resolver) species(e *Enclosure) *SpeciesSheet {
 }
 
 // unknownSpecies finds a species of which there is no sheet. Where the name is no slip of
-// the pen it says which of the same genus there are, and how to write one.
+// the pen it says which of the same genus there are, and how to write one: of a care type,
+// those first that have its genus.
 func (r *resolver) unknownSpecies(w Written[string]) {
-	names := r.c.Library.SpeciesNames()
-	if r.silent || finding.Suggest(w.V, names) != "" {
+	lib := r.c.Library
+	names := lib.SpeciesNames()
+	genus, epithet, _ := strings.Cut(slug(w.V), "-")
+	meant, of, _ := strings.Cut(finding.Near(w.V, names), "-")
+	// Another species of the genus is no slip.
+	slip := meant != "" && (meant != genus || epithet == "" || finding.Near(epithet, []string{of}) != "")
+	if r.silent || slip {
 		r.unknownName(w, "species sheet", names)
 		return
 	}
-	genus, _, _ := strings.Cut(slug(w.V), "-")
 	kin := slices.DeleteFunc(slices.Clone(names), func(n string) bool {
 		of, _, _ := strings.Cut(n, "-")
 		return of != genus
 	})
+	types := lib.TypeNames()
+	if of := slices.DeleteFunc(slices.Clone(types), func(n string) bool {
+		return !slices.ContainsFunc(lib.Type(n).Genera, func(g Written[string]) bool { return slug(g.V) == genus })
+	}); len(of) > 0 {
+		types = of
+	}
 	f := finding.Finding{Rule: ruleUnknownName, At: w.At, Text: "there is no species sheet " + quote(w.V),
-		Write: "a sheet of its own: species " + quote(slug(w.V)) + " { … } with source, figure and need blocks; like = a species whose care is the same spares most of them"}
+		Write: "species " + quote(slug(w.V)) + " { … } with latin, source, type = " + quoted(types) +
+			", and figures for venom, length, temperature-target, night, keeping and cites (README, A species of your own)"}
 	if len(kin) > 0 {
 		f.Text += "; of its genus there is " + strings.Join(kin, ", ") + ", which is another animal"
 	}
-	f.Text += ". There are: " + strings.Join(names, ", ")
 	r.found.Add(f)
+}
+
+// quoted names several, one of which is to be chosen.
+func quoted(names []string) string {
+	var out []string
+	for _, n := range names {
+		out = append(out, quote(n))
+	}
+	return strings.Join(out, " or ")
 }

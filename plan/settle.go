@@ -16,6 +16,8 @@ func (d *decoder) settle(block any) {
 	switch s := block.(type) {
 	case *SpeciesSheet:
 		d.species(s)
+	case *TypeSheet:
+		d.careType(s)
 	case *FeederSheet:
 		s.Figures = d.figures(s.Figures, schema.FeederFigures)
 	}
@@ -134,6 +136,17 @@ func (d *decoder) figure(f *Figure, known []*schema.Figure) bool {
 		}
 	}
 	var err error
+	if f.times[0], err = timesOf(f.Value.V, f.What); err == nil && f.Wrong.Set() {
+		f.times[1], err = timesOf(f.Wrong.V, f.What)
+	}
+	if err != nil || f.times[0].set() {
+		fail(err)
+		return err == nil
+	}
+	if f.Wrong.Set() {
+		f.Beyond, err = quantity.ParseRange(f.Wrong.V, f.What.Dimension)
+		fail(err)
+	}
 	switch f.What.Kind {
 	case schema.Range:
 		f.Range, err = quantity.ParseRange(f.Value.V, f.What.Dimension)

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -20,6 +21,7 @@ type SpeciesSheet struct {
 	Also     []Written[string] `care:"also"`
 	Former   []Written[string] `care:"former"`
 	Mistaken []Written[string] `care:"mistaken"`
+	Type     Written[string]   `care:"type"`
 	Like     Written[string]   `care:"like"`
 	Note     Written[string]   `care:"note"`
 	Stages   []*Stage          `care:"stage"`
@@ -41,7 +43,8 @@ type Cited struct {
 	Quality Written[string]     `care:"quality"`
 	Seen    Written[civil.Date] `care:"seen"`
 
-	Of string // the other species whose sheet lends it, "" for none
+	Of     string // the other species whose sheet lends it, or the type, "" for none
+	OfType string // the title of the type of which it is common practice, "" for none
 }
 
 // or takes from the sheet what is not said.
@@ -59,10 +62,7 @@ func (c *Cited) or(sheet *Cited) {
 
 // Whose returns the species of which something is known that a sheet has.
 func (c Cited) Whose(s *SpeciesSheet) string {
-	if c.Of != "" {
-		return c.Of
-	}
-	return s.Name.V
+	return cmp.Or(c.OfType, c.Of, s.Name.V)
 }
 
 // Stage is a stage block of a species sheet.
@@ -79,6 +79,8 @@ type Figure struct {
 	Head
 	Cited
 	Value    Written[string]     `care:"value"`
+	Wrong    Written[string]     `care:"wrong"`
+	Harm     Written[string]     `care:"harm"`
 	Stages   []Written[string]   `care:"stages"`
 	Instar   Written[int]        `care:"instar"`
 	Disputed Written[string]     `care:"disputed"`
@@ -90,7 +92,11 @@ type Figure struct {
 	Range quantity.Range
 	Words []string
 	Truth bool
-	Own   bool // from the collection's own sheet
+	// Beyond is, of a figure of a type, from where on it is wrong for every member; the
+	// zero Range where it has one value only.
+	Beyond quantity.Range
+	times  [2]times // of a multiple of the animal: value and wrong
+	Own    bool     // from the collection's own sheet
 }
 
 // Need is a need block of a species sheet.
@@ -99,6 +105,7 @@ type Need struct {
 	Cited
 	Stages   []Written[string]          `care:"stages"`
 	Longest  Written[quantity.Quantity] `care:"longest"`
+	Wrong    Written[quantity.Quantity] `care:"wrong"`
 	Shortest Written[quantity.Quantity] `care:"shortest"`
 	Severity Written[string]            `care:"severity"`
 	Disputed Written[string]            `care:"disputed"`

@@ -3,7 +3,7 @@ package schema
 import "embed"
 
 // Library is the built-in library in the language of plans: a sheet for each
-// species and feeder animal, and the sources that their figures are from.
+// species, care type and feeder animal, and the sources that their figures are from.
 //
-//go:embed species/*.care.hcl feeders/*.care.hcl
+//go:embed species/*.care.hcl types/*.care.hcl feeders/*.care.hcl
 var Library embed.FS

@@ -32,7 +32,9 @@ var FigureBlock = &Block{
 	Doc:     "One fact of a species, with where it is from. The label is one of the known figures. A collection's own figure takes the place of the library's of the same name and stages, and then says why and until when that was last looked at.",
 	Example: "figure \"temperature-hard\" {\n  value    = \"15 to 35 C\"\n  source   = [\"K20\"]\n  quality  = \"keeper\"\n  seen     = \"2026-11-25\"\n  disputed = \"no lethal temperature has been measured for this species\"\n}",
 	Attrs: join([]Attr{
-		{Name: "value", Kind: Text, Required: true, Doc: "The figure, with its unit.", Example: `"15 to 35 C"`},
+		{Name: "value", Kind: Text, Required: true, Doc: "The figure, with its unit. In a type also a multiple of the animal: of its length as the sheet has it, or of its leg span.", Example: `"15 to 35 C"`},
+		{Name: "wrong", Kind: Text, Doc: "In a type: from where on it is wrong for every member. The value suits every member; between them it is not known for a species.", Example: `"2 x 1.5 length"`},
+		{Name: "harm", Kind: Word, Choices: choices("kills", "beyond wrong the plan is refused, between it is cautioned", "harms", "beyond wrong it is cautioned, between it is advised", "comfort", "beyond wrong it is advised"), Default: "kills", Doc: "In a type: what comes of it.", Example: `"comfort"`},
 		{Name: "stages", Kind: Texts, Default: "all", Doc: "The stages it holds for.", Example: `["adult", "subadult"]`},
 		{Name: "instar", Kind: Whole, Doc: "The instar it holds for.", Example: `2`},
 		{Name: "disputed", Kind: Text, Doc: "What others say.", Example: `"24 to 28 C (K4), 27 to 37 C (K1)"`},
@@ -50,6 +52,7 @@ var Need = &Block{
 	Attrs: join([]Attr{
 		{Name: "stages", Kind: Texts, Default: "all", Doc: "The stages it holds for.", Example: `["young"]`},
 		{Name: "longest", Kind: Quantity, Dimension: quantity.Duration, Required: true, Doc: "The longest time between two occasions.", Example: `"2 days"`},
+		{Name: "wrong", Kind: Quantity, Dimension: quantity.Duration, Doc: "In a type: what is too long for every member. The longest suits every member; between them it is not known for a species.", Example: `"30 days"`},
 		{Name: "shortest", Kind: Quantity, Dimension: quantity.Duration, Doc: "The shortest sensible time between two occasions.", Example: `"3 days"`},
 		{Name: "severity", Kind: Word, Choices: choices("error", "the plan is refused", "caution", "the plan is built, with a warning"), Default: "error", Doc: "What a breach is.", Example: `"caution"`},
 		{Name: "disputed", Kind: Text, Doc: "What others say."},
@@ -91,10 +94,36 @@ var Species = &Block{
 		{Name: "also", Kind: Texts, Doc: "Other names that mean this species.", Example: `["imperial scorpion"]`},
 		{Name: "former", Kind: Texts, Doc: "Names it had before, which older texts use.", Example: `["Buthus imperator"]`},
 		{Name: "mistaken", Kind: Texts, Doc: "Names under which it is sold though they mean something else.", Example: `["Heterometrus"]`},
+		{Name: "type", Kind: Ref, Ref: "type", Doc: "The care type that it belongs to: what is common practice for all of its members holds where this sheet says nothing. What only the species itself can state is asked for.", Example: `"desert-burrowing-scorpion"`},
 		{Name: "like", Kind: Ref, Ref: "species", Doc: "A species whose sheet lends what this one does not say itself: needs, care, meals, moults, broods. Names, size, heat, company, danger and law are lent by none; what follows from size is lent by animals of that size.", Example: `"pandinus-imperator"`},
 		noteAttr,
 	}, sheetSourceAttrs),
 	Blocks: []*Block{Stage, FigureBlock, StateBlock, Need, Care, Feeding},
+}
+
+// Type is a care type: what is common practice for all species that live alike.
+var Type = &Block{
+	Name: "type", Label: "name",
+	Doc:     "A care type: needs, care, meals and figures that are common practice for all species that live alike. A figure has two values: what suits every member, and what is wrong for every member. A type states nothing that only a species can state: size, heat to aim for, company, danger, law.",
+	Example: "type \"desert-burrowing-scorpion\" {\n  title = \"burrowing desert scorpions\"\n\n  figure \"floor-first\" {\n    value = \"3 x 2 length\"\n    wrong = \"2 x 1.5 length\"\n    harm  = \"comfort\"\n  }\n}",
+	Attrs: join([]Attr{
+		{Name: "title", Kind: Text, Required: true, Doc: "What its members are called, all of them.", Example: `"burrowing desert scorpions"`},
+		{Name: "genera", Kind: Texts, Doc: "The genera whose species belong to it.", Example: `["Hadrurus", "Parabuthus"]`},
+		{Name: "of", Kind: Ref, Ref: "type", Doc: "A wider type, whose blocks it takes that it does not have itself.", Example: `"scorpion"`},
+		noteAttr,
+	}, sheetSourceAttrs),
+	Blocks: []*Block{Stage, FigureBlock, StateBlock, Need, Care, Feeding, Except},
+}
+
+// Except is what differs for a genus of a type.
+var Except = &Block{
+	Name: "except", Label: "genus",
+	Doc:     "A genus for which a type does not hold as it stands, and what holds for it. Without figures or needs it says that a species of that genus must state its own.",
+	Example: "except \"Scorpio\" {\n  because = \"it loses water faster than the Buthidae beside it\"\n\n  need \"water\" {\n    longest = \"3 days\"\n  }\n}",
+	Attrs: join([]Attr{
+		{Name: "because", Kind: Text, Required: true, Doc: "Why.", Example: `"it loses water faster than the Buthidae beside it"`},
+	}, sheetSourceAttrs),
+	Blocks: []*Block{FigureBlock, Need},
 }
 
 // sheetSourceAttrs are what the figures, needs and stages of a sheet have that do not say
@@ -152,6 +181,7 @@ type Figure struct {
 	ByStage   bool   // may differ between stages
 	Own       bool   // only the species itself can state it: no sheet that it is like lends it
 	Warns     bool   // of an Own one: to state less than kin do is named
+	Most      bool   // it is a limit that a value must not pass; others are what there must be
 	Sized     bool   // follows from the size of the animal: lent by one of the same size only
 	Doc       string
 }
@@ -190,19 +220,20 @@ var (
 	FigureFloorFurther          = listed(&Figures, Figure{Name: "floor-further", Kind: Range, Sized: true, Dimension: quantity.Area, Doc: "Floor for each further animal.", ByStage: true})
 	FigureVolumeFirst           = listed(&Figures, Figure{Name: "volume-first", Kind: Range, Sized: true, Dimension: quantity.Volume, Doc: "Volume for one animal.", ByStage: true})
 	FigureHeightMin             = listed(&Figures, Figure{Name: "height-min", Kind: Range, Sized: true, Dimension: quantity.Length, Doc: "The least height inside.", ByStage: true})
-	FigureFallMax               = listed(&Figures, Figure{Name: "fall-max", Kind: Range, Sized: true, Dimension: quantity.Length, Doc: "The greatest height between substrate and lid, for animals that a fall kills.", ByStage: true})
+	FigureFallMax               = listed(&Figures, Figure{Name: "fall-max", Kind: Range, Sized: true, Most: true, Dimension: quantity.Length, Doc: "The greatest height between substrate and lid, for animals that a fall kills.", ByStage: true})
 	FigureKeeping               = listed(&Figures, Figure{Name: "keeping", Kind: Word, Own: true, Warns: true, Choices: choices("alone", "one to a box", "alone, or mother with brood", "one to a box, or a mother with her young", "groups", "groups are possible", "groups of one male", "groups with one adult male at the most"), Required: true, About: "company", Doc: "How many may share a box."})
 	FigureGroupMax              = listed(&Figures, Figure{Name: "group-max", Kind: Numbers, Own: true, Doc: "The largest group."})
 	FigureLifestyle             = listed(&Figures, Figure{Name: "lifestyle", Kind: Word, Choices: choices("burrower", "digs and lives below", "ground", "lives on the ground", "bark", "lives on bark or rock", "tree", "lives above the ground"), Required: true, About: "where it lives", Doc: "Where it lives."})
 	FigureClimbs                = listed(&Figures, Figure{Name: "climbs", Kind: Word, Choices: choices("no", "climbs nothing smooth", "seams", "climbs silicone seams and decor", "glass", "climbs glass"), Required: true, About: "climbing", Doc: "What it climbs."})
 	FigureLid                   = listed(&Figures, Figure{Name: "lid", Kind: Word, Choices: choices("any", "any lid", "latched", "a lid that is held shut"), Required: true, About: "lid", Doc: "The lid it needs."})
-	FigureGapMax                = listed(&Figures, Figure{Name: "gap-max", Kind: Range, Sized: true, Dimension: quantity.Length, Doc: "The widest opening that still holds it.", ByStage: true})
+	FigureGapMax                = listed(&Figures, Figure{Name: "gap-max", Kind: Range, Sized: true, Most: true, Dimension: quantity.Length, Doc: "The widest opening that still holds it.", ByStage: true})
 	FigureHangsToMoult          = listed(&Figures, Figure{Name: "hangs-to-moult", Kind: Truth, Required: true, About: "moults", Doc: "Whether it must hang free to moult."})
 	FigureMoultsAsAdult         = listed(&Figures, Figure{Name: "moults-as-adult", Kind: Truth, Required: true, About: "moults", Doc: "Whether adults go on moulting."})
 	FigureDrinks                = listed(&Figures, Figure{Name: "drinks", Kind: Word, Choices: choices("dish", "from a dish", "droplets", "from droplets", "soil", "from damp soil and food"), Required: true, About: "how it drinks", Doc: "How it takes water."})
 	FigureHeaterNot             = listed(&Figures, Figure{Name: "heater-not", Kind: Words, Choices: Heater.Attr("place").Choices, Doc: "Where a heater must not be."})
 	FigureUVNot                 = listed(&Figures, Figure{Name: "uv-not", Kind: Truth, Doc: "Whether ultraviolet light is to be kept away."})
 	FigureLength                = listed(&Figures, Figure{Name: "length", Kind: Range, Own: true, Dimension: quantity.Length, Required: true, About: "size", Doc: "Body length.", ByStage: true})
+	FigureSpan                  = listed(&Figures, Figure{Name: "span", Kind: Range, Own: true, Dimension: quantity.Length, Doc: "Leg span, of spiders and whip spiders.", ByStage: true})
 	FigureMass                  = listed(&Figures, Figure{Name: "mass", Kind: Range, Own: true, Dimension: quantity.Mass, Required: true, About: "size", Doc: "Weight.", ByStage: true})
 	FigureGrowthFactor          = listed(&Figures, Figure{Name: "growth-factor", Kind: Numbers, Doc: "By how much a length grows at a moult (Dyar's rule)."})
 	FigureMoultsToAdult         = listed(&Figures, Figure{Name: "moults-to-adult", Kind: Numbers, Doc: "The number of moults to maturity."})

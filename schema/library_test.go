@@ -29,12 +29,14 @@ func TestLibraryIsWellFormed(t *testing.T) {
 			if file != "sources" && b.label != file {
 				t.Errorf("%s: block %q: the file should be named as its block", file, b.label)
 			}
-			wellFormed(t, b, schema.Plan)
+			wellFormed(t, b, schema.Plan, nil)
 		}
 	}
 }
 
-func wellFormed(t *testing.T, b *block, outer *schema.Block) {
+// sheet is the type in which a block stands, nil for none: it says for all where they are
+// from.
+func wellFormed(t *testing.T, b *block, outer *schema.Block, sheet *block) {
 	def := outer.Block(b.kind)
 	if def == nil {
 		t.Errorf("%s: no block %q in %s", b.at, b.kind, outer.Name)
@@ -54,7 +56,7 @@ func wellFormed(t *testing.T, b *block, outer *schema.Block) {
 	}
 	if def.Attr("quality") != nil && def != schema.Species {
 		for _, name := range []string{"source", "quality", "seen"} {
-			if b.attrs[name] == nil {
+			if b.attrs[name] == nil && (sheet == nil || sheet.attrs[name] == nil) {
 				t.Errorf("%s: does not say %s", b.at, name)
 			}
 		}
@@ -67,6 +69,8 @@ func wellFormed(t *testing.T, b *block, outer *schema.Block) {
 		f := schema.FindFigure(list, b.label)
 		if f == nil {
 			t.Errorf("%s: no figure of that name", b.at)
+		} else if sheet != nil && multiple.MatchString(b.text("value")) {
+			// whether the figure can have one is for package plan, which reads it
 		} else if !fits(b.attrs["value"], f.Kind, f.Dimension, f.Choices) {
 			t.Errorf("%s: value %q does not fit", b.at, b.text("value"))
 		} else if b.attrs["stages"] != nil && !f.ByStage {
@@ -87,8 +91,11 @@ func wellFormed(t *testing.T, b *block, outer *schema.Block) {
 			t.Errorf("%s: no stage %q", b.at, s)
 		}
 	}
+	if def == schema.Type {
+		sheet = b
+	}
 	for _, in := range b.inner {
-		wellFormed(t, in, def)
+		wellFormed(t, in, def, sheet)
 	}
 }
 
@@ -311,6 +318,9 @@ func each(blocks []*block, do func(*block)) {
 }
 
 // fits reports whether values are of a kind.
+// multiple is the form of a figure of a type that follows from the size of the animal.
+var multiple = regexp.MustCompile(` (length|span)$`)
+
 func fits(v []string, k schema.Kind, d quantity.Dimension, words []schema.Choice) bool {
 	var err error
 	text := strings.Join(v, ", ")

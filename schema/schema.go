@@ -122,7 +122,7 @@ var Plan = &Block{
 	Blocks: []*Block{
 		Collection, Room, Keeper, Contact, Round, Away, Calendar,
 		Enclosure, Template,
-		Species, Feeder, Source,
+		Species, Type, Feeder, Source,
 	},
 }
 

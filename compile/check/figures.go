@@ -3,6 +3,7 @@ package check
 import (
 	"vivary/compile/life"
 	"vivary/plan"
+	"vivary/plan/finding"
 	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/quantity"
@@ -158,4 +159,56 @@ func (e *Enclosure) bodyMass(g *life.Group) (quantity.Range, bool) {
 		return f.Range, true
 	}
 	return quantity.Range{}, false
+}
+
+// judgement is how bad it is that a value is past a figure.
+type judgement struct {
+	how    finding.Severity
+	beyond bool // of a type: it is wrong for every member
+	bad    bool
+}
+
+// judged judges a value by a figure. What a species states judges at the rule's own
+// severity. A type has two values: between what suits every member and what is wrong for
+// every member it is not known for a species.
+func judged(r *Rule, f *plan.Figure, past func(limit quantity.Range) bool) judgement {
+	if !past(f.Range) {
+		return judgement{}
+	}
+	if f.OfType == "" {
+		return judgement{how: r.Severity, bad: true}
+	}
+	j := judgement{how: finding.Caution, beyond: f.Beyond.High > 0 && past(f.Beyond), bad: true}
+	switch f.Harm.V {
+	case "comfort":
+		j.how, j.bad = finding.Advice, j.beyond
+	case "harms":
+		if !j.beyond {
+			j.how = finding.Advice
+		}
+	default:
+		if j.beyond {
+			j.how = r.Severity
+		}
+	}
+	return j
+}
+
+// judge adds what was judged. What a type says is said with both of its values.
+func (e *Enclosure) judge(j judgement, f *plan.Figure, x finding.Finding) {
+	if f.OfType != "" {
+		x.Limit = f.Value.V + " suits every one"
+		if f.Wrong.Set() {
+			x.Limit += ", " + f.Wrong.V + " is wrong for any"
+		}
+		x.Limit = e.limit(x.Limit, f)
+		if !j.beyond {
+			x.Text += "; whether it is so for this species is not known"
+		}
+	}
+	if j.how == x.Rule.Severity {
+		e.Add(x)
+		return
+	}
+	e.Soft(x, j.how)
 }

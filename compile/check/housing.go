@@ -70,11 +70,15 @@ func fallHigh(r *Rule, e *Enclosure) {
 	free := h.Inside.V.Height - depth
 	for _, g := range e.Life.Groups {
 		f := e.least(schema.FigureFallMax, e.stage(g))
-		if f == nil || e.count(g) == 0 || free <= f.Range.High+0.5 {
+		if f == nil || e.count(g) == 0 {
+			continue
+		}
+		j := judged(r, f, func(limit quantity.Range) bool { return free > limit.High+0.5 })
+		if !j.bad {
 			continue
 		}
 		u := h.Inside.V.Unit
-		e.Add(finding.Finding{Rule: &r.Rule, At: h.Inside.At, Text: g.Animals.Name.V + " can fall " + quantity.Format(free, u) + " from the lid to the substrate",
+		e.judge(j, f, finding.Finding{Rule: &r.Rule, At: h.Inside.At, Text: g.Animals.Name.V + " can fall " + quantity.Format(free, u) + " from the lid to the substrate",
 			Limit: e.atMost(f.Range.High, u, f), Source: e.Cite(f), Write: "depth = \"" + quantity.FormatAtLeast(h.Inside.V.Height-f.Range.High, u) + "\", or a lower enclosure"})
 		return
 	}
@@ -121,16 +125,17 @@ func substrateShallow(r *Rule, e *Enclosure) {
 		return
 	}
 	depth, u := h.Depth.V.Value, h.Depth.V.Unit
-	if depth < least.Range.Low-1e-9 {
+	if j := judged(r, least, func(limit quantity.Range) bool { return depth < limit.Low-1e-9 }); j.bad {
 		x := finding.Finding{Rule: &r.Rule, At: h.Depth.At, Text: h.Depth.V.String() + " of substrate is too shallow for " + e.Sheet.Name.V,
 			Limit: e.atLeast(least.Range.Low, u, least), Source: e.Cite(least), Write: "depth = \"" + quantity.FormatAtLeast(least.Range.Low, u) + "\""}
 		for _, g := range e.Life.Groups {
 			if !small(e.stage(g)) {
-				e.Add(x)
+				e.judge(j, least, x)
 				return
 			}
 		}
-		e.Soft(x, finding.Advice) // the figure is for the grown; young dig their own length
+		j.how = finding.Advice
+		e.judge(j, least, x) // the figure is for the grown; young dig their own length
 		return
 	}
 	if f := e.figure(schema.FigureSubstrateDepthAdvised); f != nil && depth < f.Range.Low-1e-9 {
@@ -145,7 +150,14 @@ func floorSmall(r *Rule, e *Enclosure) {
 		return
 	}
 	now, size := &g.Now, e.Plan.Housing.Inside
-	if !now.Sized || now.First == nil || now.FloorFits() {
+	if !now.Sized || now.First == nil {
+		return
+	}
+	// What a type says of one is said of all in the same proportion.
+	j := judged(r, now.First, func(limit quantity.Range) bool {
+		return now.Has < now.Floor*limit.Low/now.First.Range.Low*growth.Tolerance
+	})
+	if !j.bad {
 		return
 	}
 	u := size.V.Unit.Square()
@@ -153,7 +165,7 @@ func floorSmall(r *Rule, e *Enclosure) {
 	if now.Animals > 1 {
 		limit += ": " + quantity.Format(now.First.Range.Low, u) + " for the first and less for each further"
 	}
-	e.Add(finding.Finding{Rule: &r.Rule, At: size.At, Text: "a floor of " + quantity.Format(now.Has, u) + " is small for " + wording.Animals(now.Animals),
+	e.judge(j, now.First, finding.Finding{Rule: &r.Rule, At: size.At, Text: "a floor of " + quantity.Format(now.Has, u) + " is small for " + wording.Animals(now.Animals),
 		Limit: e.limit(limit, now.First), Source: e.Cite(now.First), Write: "a larger enclosure, or fewer animals"})
 }
 
@@ -180,11 +192,15 @@ func heightLow(r *Rule, e *Enclosure) {
 	}
 	for _, g := range e.Life.Groups {
 		f := e.most(schema.FigureHeightMin, e.stage(g))
-		if f == nil || e.count(g) == 0 || size.V.Height >= f.Range.Low*growth.Tolerance {
+		if f == nil || e.count(g) == 0 {
+			continue
+		}
+		j := judged(r, f, func(limit quantity.Range) bool { return size.V.Height < limit.Low*growth.Tolerance })
+		if !j.bad {
 			continue
 		}
 		u := size.V.Unit
-		e.Add(finding.Finding{Rule: &r.Rule, At: size.At, Text: "the enclosure is " + quantity.Format(size.V.Height, u) + " high inside", Limit: e.atLeast(f.Range.Low, u, f), Source: e.Cite(f), Write: "a taller enclosure"})
+		e.judge(j, f, finding.Finding{Rule: &r.Rule, At: size.At, Text: "the enclosure is " + quantity.Format(size.V.Height, u) + " high inside", Limit: e.atLeast(f.Range.Low, u, f), Source: e.Cite(f), Write: "a taller enclosure"})
 		return
 	}
 }

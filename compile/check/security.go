@@ -179,8 +179,8 @@ func gapWide(r *Rule, e *Enclosure) {
 			continue
 		}
 		if f := e.least(schema.FigureGapMax, stage); f != nil {
-			if gap.V.Value > f.Range.High+1e-9 {
-				e.Add(finding.Finding{Rule: &r.Rule, At: gap.At, Text: g.Animals.Name.V + " can leave through a gap of " + gap.V.String(), Limit: e.atMost(f.Range.High, gap.V.Unit, f), Source: e.Cite(f), Write: "gap = \"" + quantity.FormatAtMost(f.Range.High, gap.V.Unit) + "\", with finer mesh"})
+			if j := judged(r, f, func(limit quantity.Range) bool { return gap.V.Value > limit.High+1e-9 }); j.bad {
+				e.judge(j, f, finding.Finding{Rule: &r.Rule, At: gap.At, Text: g.Animals.Name.V + " can leave through a gap of " + gap.V.String(), Limit: e.atMost(f.Range.High, gap.V.Unit, f), Source: e.Cite(f), Write: "gap = \"" + quantity.FormatAtMost(f.Range.High, gap.V.Unit) + "\", with finer mesh"})
 				return
 			}
 			continue

@@ -23,6 +23,25 @@ var unsaid = []*Rule{
 		Why:     "Rules that ask for it are silent. What is not judged is not sound.",
 		Source:  "the design of this program",
 		Instead: "State what you know, each with where you have it from."}},
+	{Collection: typeException, Rule: finding.Rule{ID: "type-exception", Severity: finding.Error, Silence: finding.Never,
+		Title:   "A species belongs to a genus for which its care type does not hold.",
+		Why:     "The type says what suits every other member. What suits this genus it does not know.",
+		Source:  "the design of this program",
+		Instead: "Take another type, or none and state its own figures and needs."}},
+}
+
+func typeException(r *Rule, c *Collection) {
+	for _, s := range c.sheets {
+		t := c.Plan.Library.Type(s.Type.V)
+		if t == nil {
+			continue
+		}
+		if x := t.Exception(s.Genus()); x != nil && x.Empty() {
+			c.Add(finding.Finding{Rule: &r.Rule, At: s.Type.At, Source: r.Source,
+				Text:  s.Name.V + " is not cared for like " + t.Title.V + ": " + x.Because.V,
+				Write: "another type; or its own figures and needs, without type"})
+		}
+	}
 }
 
 func venomUnsaid(r *Rule, c *Collection) {

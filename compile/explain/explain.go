@@ -52,6 +52,7 @@ var Topics = []*Topic{
 	{"rounds", listRounds, explainRound},
 	{"rules", listRules, explainRule},
 	{"species", listSpecies, explainSpecies},
+	{"types", listTypes, explainType},
 	{"needs", listNeeds, explainNeed},
 	{"kinds", listKinds, explainKind},
 	{"figures", listFigures, explainFigure},

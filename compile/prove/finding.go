@@ -171,10 +171,16 @@ func (b *breach) severity() finding.Severity {
 		return finding.Error
 	case b.keepers && b.away.Open && b.Need.Severity.V == "caution":
 		return finding.Advice // what waits for somebody of whom it is not known when they are back
-	case b.excuses(b.Breach) || b.Need.Severity.V == "caution":
+	case b.excuses(b.Breach) || b.Need.Severity.V == "caution" || b.unknown():
 		return finding.Caution
 	}
 	return finding.Error
+}
+
+// unknown reports whether it is not known that it is too long for the species: its type
+// says what suits every member and what is too long for any, and it lies between.
+func (b *breach) unknown() bool {
+	return b.Need.Wrong.Set() && b.Longest <= wholeDays(b.Need.Wrong.V.Value)
 }
 
 // untouched reports whether the plan tells of animals that must not be disturbed, and
@@ -292,7 +298,10 @@ func (b *breach) limits() string {
 	if b.Stage != "" {
 		text += " for stage " + b.Stage
 	}
-	text += ", need " + strconv.Quote(b.Need.Name.V) + " of " + cmp.Or(b.Need.Of, sheet)
+	if b.Need.Wrong.Set() {
+		text += " suits every one, " + b.Need.Wrong.V.String() + " is too long for any"
+	}
+	text += ", need " + strconv.Quote(b.Need.Name.V) + " of " + cmp.Or(b.Need.OfType, b.Need.Of, sheet)
 	if b.Limit.Often {
 		text += ": unattended is for " + strconv.Itoa(mostAlone) + " of any " + strconv.Itoa(aloneOf) + " days"
 	}

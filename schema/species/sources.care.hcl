@@ -1124,6 +1124,12 @@ source "K129" {
   part = "an excerpt"
 }
 
+source "P18" {
+  cite = "Gefen & Ar 2005, The effect of desiccation on water management, J. Exp. Biol. 208:1887"
+  kind = "paper"
+  part = "abstract or first page; the authors' names are from memory"
+}
+
 source "P19" {
   cite = "Punzo F. 1991, Centruroides hentzi, Comp. Biochem. Physiol. 100A:833-837"
   at   = "c.coek.info"

@@ -1,0 +1,154 @@
+package compile_test
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+	"testing"
+
+	"vivary/plan/finding"
+)
+
+// typed is a collection with a species of one's own and one enclosure of it.
+func typed(latin, kind, figures, room, housing, animals string) string {
+	var own strings.Builder
+	for line := range strings.SplitSeq(figures, "\n") {
+		if name, value, ok := strings.Cut(strings.TrimSpace(line), " "); ok {
+			fmt.Fprintf(&own, "  figure %q {\n    value = %q\n  }\n", name, value)
+		}
+	}
+	return `collection "house" {
+  time_zone  = "Europe/London"
+  quarantine = "60 days"
+}
+room "east" {
+` + room + `
+}
+keeper "lead" {
+  trained = "venom, hairs"
+}
+round "evening" {
+  at     = "19:30"
+  keeper = "lead"
+}
+species "mine" {
+  latin   = "` + latin + `"
+  type    = "` + kind + `"
+  source  = ["own records"]
+  quality = "own"
+  seen    = "2026-10-01"
+` + own.String() + `}
+enclosure "box" {
+  species = "mine"
+  housing {
+` + housing + `
+  }
+  animals "one" {
+    ` + animals + `
+    origin = "captive bred"
+    paper  = "invoice 1"
+  }
+}
+`
+}
+
+const (
+	mild = "  temperature = \"22 to 25 C\"\n  humidity = \"45 to 65 %\""
+	lock = mild + "\n  locked = true"
+	one  = "count = 1\n    stage = \"adult\""
+	dark = `temperature-target 24 to 30 C
+night 20 to 24 C
+keeping alone
+cites none
+`
+	tarantula = `temperature-target 22 to 26 C
+night 18 to 24 C
+keeping alone
+venom mild
+hairs none
+cites none
+`
+)
+
+func inside(size, depth, lid, moisture, more string) string {
+	return "    kind = \"glass\"\n    inside = \"" + size + "\"\n    lid = \"" + lid + "\"\n    substrate = \"sand and clay\"\n    moisture = \"" + moisture + "\"\n    depth = \"" + depth + "\"\n    hides = 1\n" + more
+}
+
+// watered has the dish filled so often.
+func watered(every, text string) string {
+	return strings.Replace(text, "  animals \"one\"", "  care \"water\" {\n    every = \""+every+"\"\n  }\n  animals \"one\"", 1)
+}
+
+// What a type judges of a species that nothing else is known of. The cases are those of a
+// page of facts on care types: what suits every member passes without a word, what is
+// wrong for every member does not, and between them it is said that it is not known.
+func TestTypesJudge(t *testing.T) {
+	latched, cross := "solid, latched", "    vents = \"cross\"\n"
+	for _, c := range []struct{ name, text, want string }{
+		{"1 a burrower of the desert", typed("Parabuthus transvaalicus Purcell, 1899", "desert-burrowing-scorpion", dark+"length 9 to 15 cm\nvenom medically significant", lock,
+			inside("45 x 30 x 30 cm", "16 cm", "solid, locked", "dry", ""), one), ""},
+		{"2 its venom unsaid", typed("Parabuthus transvaalicus Purcell, 1899", "desert-burrowing-scorpion", dark+"length 9 to 15 cm", lock,
+			inside("45 x 30 x 30 cm", "16 cm", "solid, locked", "dry", ""), one), "venom-unsaid error"},
+		{"5 nine in a tube", typed("Parabuthus villosus (Peters, 1862)", "desert-burrowing-scorpion", "length 9 to 15 cm", "  temperature = \"2 to 55 C\"",
+			inside("8 x 6 x 60 cm", "1 cm", "solid, loose", "dry", ""), "count = 9\n    stage = \"adult\""), "hides-few caution, lid-loose error, not-judged caution, room-too-hot danger, venom-unsaid error"},
+		{"7 one that digs shallow pits", typed("Androctonus australis (Linnaeus, 1758)", "desert-burrowing-scorpion", dark+"length 9 cm\nvenom medically significant", lock,
+			inside("30 x 20 x 20 cm", "5 cm", "solid, locked", "dry", ""), one), ""},
+		{"8 a burrower of the forest", typed("Heterometrus silenus (Simon, 1884)", "tropical-burrowing-scorpion", dark+"length 10 to 12 cm\nvenom mild", mild,
+			inside("45 x 30 x 30 cm", "12 cm", latched, "damp", ""), one), ""},
+		{"9 three of it", typed("Heterometrus silenus (Simon, 1884)", "tropical-burrowing-scorpion", strings.Replace(dark, "keeping alone\n", "", 1)+"length 10 to 12 cm\nvenom mild", mild,
+			strings.Replace(inside("75 x 45 x 30 cm", "12 cm", latched, "damp", ""), "hides = 1", "hides = 3", 1), "count = 3\n    stage = \"adult\""), "not-judged caution"},
+		{"10 a ground tarantula", typed("Grammostola pulchra Mello-Leitao, 1921", "dry-terrestrial-tarantula", tarantula+"length 7 cm\nspan 16 cm", mild,
+			inside("40 x 35 x 30 cm", "15 cm", latched, "dry", ""), one), ""},
+		{"11 it can fall", typed("Grammostola pulchra Mello-Leitao, 1921", "dry-terrestrial-tarantula", tarantula+"length 7 cm\nspan 16 cm", mild,
+			inside("40 x 35 x 45 cm", "10 cm", latched, "dry", ""), one), "fall-high danger"},
+		{"12 its span is not said", typed("Grammostola pulchra Mello-Leitao, 1921", "dry-terrestrial-tarantula", tarantula+"length 7 cm", mild,
+			inside("45 x 45 x 35 cm", "10 cm", latched, "dry", ""), one), "fall-high caution"},
+		{"13 one of the trees", typed("Avicularia avicularia (Linnaeus, 1758)", "arboreal-tarantula", tarantula+"length 5 cm\nspan 12 cm", mild,
+			strings.Replace(inside("20 x 20 x 30 cm", "4 cm", latched, "dry", cross+"    perches = true\n"), "hides = 1", "hides = 1", 1), one), ""},
+		{"14 too low for it", typed("Avicularia avicularia (Linnaeus, 1758)", "arboreal-tarantula", tarantula+"length 5 cm\nspan 12 cm", mild,
+			inside("20 x 20 x 11 cm", "3 cm", latched, "dry", cross+"    perches = true\n"), one), "height-low caution"},
+		{"16 one that lives in a tube", typed("Cyriopagopus lividus (Smith, 1996)", "fossorial-tarantula", tarantula+"length 5 cm\nspan 13 cm", mild,
+			inside("30 x 30 x 38 cm", "26 cm", latched, "damp", ""), one), ""},
+		{"16 less deep", typed("Cyriopagopus lividus (Smith, 1996)", "fossorial-tarantula", tarantula+"length 5 cm\nspan 13 cm", mild,
+			inside("30 x 30 x 26 cm", "15 cm", latched, "damp", ""), one), ""},
+		{"16 too shallow", typed("Cyriopagopus lividus (Smith, 1996)", "fossorial-tarantula", tarantula+"length 5 cm\nspan 13 cm", mild,
+			inside("30 x 30 x 22 cm", "10 cm", latched, "damp", ""), one), "substrate-shallow caution"},
+		{"6 a genus that dries out faster", watered("7 days", typed("Scorpio maurus Linnaeus, 1758", "desert-burrowing-scorpion", dark+"length 6 cm\nvenom mild", mild,
+			inside("30 x 20 x 20 cm", "15 cm", latched, "dry", ""), one)), "water-gap caution"},
+		{"6 another, watered so", watered("7 days", typed("Smeringurus mesaensis (Stahnke, 1957)", "desert-burrowing-scorpion", dark+"length 6 cm\nvenom mild", mild,
+			inside("30 x 20 x 20 cm", "15 cm", latched, "dry", ""), one)), ""},
+		{"6 watered less", watered("20 days", typed("Smeringurus mesaensis (Stahnke, 1957)", "desert-burrowing-scorpion", dark+"length 6 cm\nvenom mild", mild,
+			inside("30 x 20 x 20 cm", "15 cm", latched, "dry", ""), one)), "water-gap caution"},
+		{"6 watered far too little", watered("40 days", typed("Smeringurus mesaensis (Stahnke, 1957)", "desert-burrowing-scorpion", dark+"length 6 cm\nvenom mild", mild,
+			inside("30 x 20 x 20 cm", "15 cm", latched, "dry", ""), one)), "water-gap error"},
+		{"20 a genus of another country", typed("Urodacus manicatus (Thorell, 1876)", "tropical-burrowing-scorpion", dark+"length 5 cm\nvenom mild", mild,
+			inside("30 x 20 x 20 cm", "10 cm", latched, "damp", ""), one), "type-exception error"},
+	} {
+		r := on(t, "2027-03-02", c.text, "")
+		worst := map[string]string{}
+		var rules []string
+		for _, f := range r.Findings {
+			if f.Severity < finding.Caution {
+				continue
+			}
+			if worst[f.Rule.ID] == "" {
+				rules = append(rules, f.Rule.ID)
+			}
+			worst[f.Rule.ID] = f.Severity.String()
+		}
+		var got []string
+		for _, rule := range rules {
+			got = append(got, rule+" "+worst[rule])
+		}
+		slices.Sort(got)
+		if want := c.want; strings.Join(got, ", ") != want {
+			t.Errorf("%s: %s, want %s", c.name, strings.Join(got, ", "), want)
+			for _, f := range r.Findings {
+				t.Logf("  %s %s: %s (%s)", f.Severity, f.Rule.ID, f.Text, f.Limit)
+			}
+		}
+		if !r.Refused() && !strings.HasPrefix(r.Verdict(), "No harm found by common practice for ") {
+			t.Errorf("%s: %s", c.name, r.Verdict())
+		}
+	}
+}

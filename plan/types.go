@@ -1,0 +1,260 @@
+package plan
+
+import (
+	"errors"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+	"sync"
+
+	"vivary/schema"
+	"vivary/schema/quantity"
+)
+
+// TypeSheet is a care type: what is common practice for all species that live alike.
+type TypeSheet struct {
+	Head
+	Cited
+	Title   Written[string]   `care:"title"`
+	Genera  []Written[string] `care:"genera"`
+	In      Written[string]   `care:"of"`
+	Note    Written[string]   `care:"note"`
+	Stages  []*Stage          `care:"stage"`
+	Figures []*Figure         `care:"figure"`
+	States  []*State          `care:"state"`
+	Needs   []*Need           `care:"need"`
+	Care    []*Care           `care:"care"`
+	Feeding []*Feeding        `care:"feeding"`
+	Excepts []*Except         `care:"except"`
+
+	as *SpeciesSheet // as a sheet that others are laid over, marked as common practice
+}
+
+// Except is what differs for a genus of a type.
+type Except struct {
+	Head
+	Cited
+	Because Written[string] `care:"because"`
+	Figures []*Figure       `care:"figure"`
+	Needs   []*Need         `care:"need"`
+
+	as *SpeciesSheet
+}
+
+// careType settles a type, and makes of it and of its exceptions sheets that others are
+// laid over.
+func (d *decoder) careType(t *TypeSheet) {
+	s := &SpeciesSheet{Head: t.Head, Cited: t.Cited, Stages: t.Stages, Figures: t.Figures, States: t.States, Needs: t.Needs, Care: t.Care, Feeding: t.Feeding}
+	d.species(s)
+	t.as = s.practised(t.Name.V, t.Title.V)
+	for _, x := range t.Excepts {
+		s := &SpeciesSheet{Head: x.Head, Cited: x.Cited, Figures: x.Figures, Needs: x.Needs}
+		d.species(s)
+		x.as = s.practised(t.Name.V, t.Title.V+" of the genus "+x.Name.V)
+	}
+}
+
+// practised marks all that a sheet states as common practice of a type.
+func (s *SpeciesSheet) practised(name, title string) *SpeciesSheet {
+	for _, f := range s.Figures {
+		f.Of, f.OfType, f.Own = name, title, false
+	}
+	for _, n := range s.Needs {
+		n.Of, n.OfType, n.Own = name, title, false
+	}
+	return s
+}
+
+// Empty reports whether the block states nothing: a species of that genus must.
+func (x *Except) Empty() bool { return len(x.Figures) == 0 && len(x.Needs) == 0 }
+
+// Exception returns the except block that a type has for a genus, or nil.
+func (t *TypeSheet) Exception(genus string) *Except {
+	for _, x := range t.Excepts {
+		if strings.EqualFold(x.Name.V, genus) {
+			return x
+		}
+	}
+	return nil
+}
+
+// Genus returns the first word of the scientific name.
+func (s *SpeciesSheet) Genus() string {
+	genus, _, _ := strings.Cut(s.Latin.V, " ")
+	return genus
+}
+
+// Type returns the sheet of a care type, or nil: the collection's own, else the built-in
+// one.
+func (l *Library) Type(name string) *TypeSheet {
+	if t := l.own.types[name]; t != nil {
+		return t
+	}
+	return builtIn().typeSheet(name)
+}
+
+// TypeNames returns the names of all care types, built-in and own, sorted.
+func (l *Library) TypeNames() []string { return names(builtIn().types, l.own.types) }
+
+// typed returns the layers of a care type for a genus: its exception, the type, and the
+// wider ones.
+func (l *Library) typed(name, genus string) (from []layer) {
+	for seen := map[string]bool{}; name != "" && !seen[name]; {
+		seen[name] = true
+		t := l.Type(name)
+		if t == nil {
+			break
+		}
+		if x := t.Exception(genus); x != nil {
+			from = append(from, layer{x.as, false})
+		}
+		from = append(from, layer{t.as, false})
+		name = t.In.V
+	}
+	return from
+}
+
+// times is a multiple of the animal, such as 3 x 2 length or 0.5 to 0.6 span.
+type times struct {
+	low, high float64 // of a length
+	wide      float64 // of an area, the other factor; else 0
+	span      bool    // of the leg span, not of the length
+}
+
+func (m times) set() bool { return m.high > 0 }
+
+var timesForm = sync.OnceValue(func() *regexp.Regexp {
+	return regexp.MustCompile(`^([\d.]+)(?: (x|to) ([\d.]+))? (length|span)$`)
+})
+
+// timesOf reads a multiple; the zero value where a text is none.
+func timesOf(text string, what *schema.Figure) (m times, err error) {
+	part := timesForm().FindStringSubmatch(text)
+	if part == nil {
+		return m, nil
+	}
+	area := part[2] == "x"
+	if what.Kind != schema.Range || area && what.Dimension != quantity.Area || !area && what.Dimension != quantity.Length {
+		return m, errors.New("not a multiple that it can have: an area is a x b length, a length is a length")
+	}
+	if m.low, err = strconv.ParseFloat(part[1], 64); err != nil {
+		return times{}, err
+	}
+	m.high = m.low
+	if part[3] != "" {
+		other, err := strconv.ParseFloat(part[3], 64)
+		if err != nil {
+			return times{}, err
+		}
+		if area {
+			m.wide = other
+		} else {
+			m.high = other
+		}
+	}
+	m.span = part[4] == "span"
+	return m, nil
+}
+
+// measured is how large the animals of a stage are, in mm; zero where that is not known.
+type measured struct{ length, span quantity.Range }
+
+// The leg span of a tarantula in body lengths, where a sheet states only these (derived
+// from the sheets of this library that have both).
+const spanLow, spanHigh = 2.2, 2.8
+
+func (s *SpeciesSheet) measure(stage string) (m measured) {
+	if f := s.Figure(schema.FigureLength, stage); f != nil && !f.times[0].set() {
+		m.length = f.Range
+	}
+	if f := s.Figure(schema.FigureSpan, stage); f != nil && !f.times[0].set() {
+		m.span = f.Range
+	} else if m.length.High > 0 {
+		m.span = quantity.Range{Low: spanLow * m.length.Low, High: spanHigh * m.length.High, Unit: m.length.Unit}
+	}
+	return m
+}
+
+// of returns a multiple of an animal; false where its size is not known. Strict takes the
+// end of the range of sizes that asks for more, and is for what suits every member; the
+// other end is for what is wrong for every one.
+func (m times) of(a measured, most, strict bool, unit quantity.Unit) (quantity.Range, bool) {
+	size := a.length
+	if m.span {
+		size = a.span
+	}
+	if size.High == 0 {
+		return quantity.Range{}, false
+	}
+	at := size.Low
+	if strict != most {
+		at = size.High
+	}
+	if m.wide > 0 {
+		v := m.low * at * m.wide * at / 100 // lengths are in mm, areas in cm2
+		return quantity.Range{Low: v, High: v, Unit: unit}, true
+	}
+	if m.low != m.high { // a length of a stage
+		return quantity.Range{Low: m.low * size.Low, High: m.high * size.High, Unit: unit}, true
+	}
+	return quantity.Range{Low: m.low * at, High: m.low * at, Unit: unit}, true
+}
+
+// bind puts the animal's own size into multiples. One by stage that names none is made
+// one for each stage whose size is known; one of an animal whose size is not known is
+// left out.
+func (s *SpeciesSheet) bind() *SpeciesSheet {
+	if s == nil || !slices.ContainsFunc(s.Figures, func(f *Figure) bool { return f.times[0].set() }) {
+		return s
+	}
+	was := s
+	copied := *was
+	s = &copied
+	grown := s.measure("adult")
+	var out []*Figure
+	for _, f := range s.Figures {
+		switch {
+		case !f.times[0].set():
+			out = append(out, f)
+		case f.bySize():
+			out = f.bound(out, grown, f.Stages)
+		}
+	}
+	rest := s.Figures
+	s.Figures = out
+	for _, f := range rest {
+		switch {
+		case !f.times[0].set() || f.bySize():
+		case len(f.Stages) > 0:
+			out = f.bound(out, s.measure(f.Stages[len(f.Stages)-1].V), f.Stages)
+		case f.What.ByStage:
+			for _, stage := range schema.Stages[1:] { // a newborn is on its mother
+				out = f.bound(out, s.measure(stage.Name), []Written[string]{{V: stage.Name, At: f.At}})
+			}
+		default:
+			out = f.bound(out, grown, nil)
+		}
+	}
+	s.Figures = out
+	return s
+}
+
+// bound appends a multiple that an animal's size was put into.
+func (f *Figure) bound(out []*Figure, a measured, stages []Written[string]) []*Figure {
+	unit := quantity.Centimetre
+	if f.times[0].wide > 0 {
+		unit = quantity.SquareCentimetre
+	}
+	value, ok := f.times[0].of(a, f.What.Most, true, unit)
+	if !ok {
+		return out
+	}
+	of := *f
+	of.times, of.Range, of.Stages = [2]times{}, value, stages
+	of.Value.V = f.Value.V + ": " + value.String()
+	if f.times[1].set() {
+		of.Beyond, _ = f.times[1].of(a, f.What.Most, false, unit)
+	}
+	return append(out, &of)
+}

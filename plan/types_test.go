@@ -1,0 +1,82 @@
+package plan
+
+import (
+	"testing"
+
+	"vivary/schema"
+)
+
+// Every built-in type reads without a word.
+func TestBuiltInTypes(t *testing.T) {
+	for name, file := range builtIn().types {
+		for _, f := range file().found {
+			t.Errorf("%s: %s %s", name, f.Text, f.Write)
+		}
+		if x := builtIn().typeSheet(name); x.Name.V != name {
+			t.Errorf("%s is called %s", name, x.Name.V)
+		} else if x.In.Set() && builtIn().typeSheet(x.In.V) == nil {
+			t.Errorf("%s is of %s, which is none", name, x.In.V)
+		}
+	}
+}
+
+// A species of a type has what suits every member, at its own size, and is told of what
+// is wrong for every member at the end of its sizes that asks for less.
+func TestTyped(t *testing.T) {
+	c, found := load(t, map[string]string{"a.care.hcl": `collection "c" {
+  time_zone = "Europe/London"
+}
+
+species "parabuthus-transvaalicus" {
+  latin   = "Parabuthus transvaalicus Purcell, 1899"
+  type    = "desert-burrowing-scorpion"
+  source  = ["a breeder's sheet"]
+  quality = "keeper"
+  seen    = "2026-10-01"
+  figure "length" {
+    value = "9 to 15 cm"
+  }
+}
+
+species "scorpio-maurus" {
+  latin = "Scorpio maurus Linnaeus, 1758"
+  type  = "desert-burrowing-scorpion"
+}
+`})
+	if len(found) > 0 {
+		t.Error(texts(found))
+	}
+	s := c.Library.Species("parabuthus-transvaalicus")
+	floor := s.Figure(schema.FigureFloorFirst, "adult")
+	if floor == nil || floor.Range.Low != 6*15*15 || floor.Beyond.Low != 3*9*9 || floor.Value.V != "3 x 2 length: 1350 cm2" {
+		t.Errorf("floor: %+v", floor)
+	}
+	if young := s.Figure(schema.FigureFloorFirst, "young"); young == nil || young.Range.Low >= floor.Beyond.Low {
+		t.Errorf("floor of young: %+v", young)
+	}
+	if depth := s.Figure(schema.FigureSubstrateDepthMin, ""); depth == nil || depth.Range.Low != 150 || depth.OfType == "" {
+		t.Errorf("depth: %+v", depth)
+	}
+	if gap := s.Figure(schema.FigureGapMax, "young"); gap == nil || gap.Range.High > 0.067*0.3*90+0.01 || gap.Beyond.High < 0.125*0.38*150-0.01 {
+		t.Errorf("gap: %+v", gap)
+	}
+	water := func(name string) string {
+		for _, n := range c.Library.Species(name).NeedsOf("adult") {
+			if n.Name.V == "water" {
+				return n.Longest.V.String() + " of " + n.OfType
+			}
+		}
+		return ""
+	}
+	for name, want := range map[string]string{
+		"parabuthus-transvaalicus": "7 days of burrowing desert scorpions",
+		"scorpio-maurus":           "3 days of burrowing desert scorpions of the genus Scorpio",
+	} {
+		if got := water(name); got != want {
+			t.Errorf("%s: water %s", name, got)
+		}
+	}
+	if c.Library.Species("scorpio-maurus").Figure(schema.FigureFloorFirst, "adult") != nil {
+		t.Error("the floor of an animal of unknown size is known")
+	}
+}

@@ -1,0 +1,154 @@
+type "arboreal-tarantula" {
+  title   = "tree tarantulas"
+  of      = "tarantula"
+  genera  = ["Avicularia", "Caribena", "Iridopelma", "Poecilotheria", "Psalmopoeus", "Tapinauchenius", "Heteroscodra", "Stromatopelma"]
+  source  = ["practice"]
+  quality = "practice"
+  seen    = "2026-11-28"
+
+  figure "ventilation" {
+    value = "cross"
+  }
+
+  figure "lifestyle" {
+    value = "tree"
+  }
+
+  figure "climbs" {
+    value = "glass"
+  }
+
+  figure "wait-after-moult" {
+    value  = "7 days"
+    stages = ["juvenile", "subadult", "adult"]
+    source = ["K84"]
+  }
+
+  figure "substrate-change" {
+    value = "12 months"
+  }
+
+  figure "temperature-hard" {
+    value = "13 to 35 C"
+    note  = "Outside it is wrong for every member."
+  }
+
+  figure "humidity-hard" {
+    value = "0 to 80 %"
+    note  = "More with little air is wrong for every member."
+  }
+
+  figure "humidity-soft" {
+    value = "60 to 75 %"
+  }
+
+  figure "humidity-target" {
+    value = "60 to 75 %"
+  }
+
+  figure "moisture" {
+    value = "either"
+  }
+
+  figure "floor-first" {
+    value = "1.3 x 1.3 span"
+    wrong = "1 x 1 span"
+    harm  = "comfort"
+  }
+
+  figure "height-min" {
+    value = "2 span"
+    wrong = "1 span"
+    harm  = "harms"
+  }
+
+  figure "substrate-depth-min" {
+    value = "2 cm"
+    harm  = "comfort"
+  }
+
+  need "water" {
+    longest = "2 days"
+    wrong   = "7 days"
+  }
+
+  need "moisture" {
+    longest = "4 days"
+    wrong   = "7 days"
+    stages  = ["young", "juvenile"]
+  }
+
+  need "food" {
+    longest = "7 days"
+    wrong   = "14 days"
+    stages  = ["young"]
+  }
+
+  need "food" {
+    longest = "14 days"
+    wrong   = "28 days"
+    stages  = ["juvenile"]
+  }
+
+  need "food" {
+    longest  = "21 days"
+    wrong    = "120 days"
+    stages   = ["subadult", "adult"]
+    shortest = "3 days"
+  }
+
+  figure "unattended" {
+    value  = "2 days"
+    stages = ["young"]
+  }
+
+  figure "unattended" {
+    value  = "3 days"
+    stages = ["juvenile"]
+  }
+
+  figure "unattended" {
+    value  = "7 days"
+    stages = ["subadult", "adult"]
+  }
+
+  feeding "young" {
+    stages     = ["young"]
+    every      = "4 days"
+    per_animal = 1
+    prey       = "cricket pinhead"
+  }
+
+  feeding "juvenile" {
+    stages     = ["juvenile"]
+    every      = "6 days"
+    per_animal = 1
+    prey       = "cricket small"
+  }
+
+  feeding "subadult" {
+    stages     = ["subadult"]
+    every      = "7 days"
+    per_animal = 1
+    prey       = "cricket medium"
+  }
+
+  feeding "adult" {
+    stages     = ["adult"]
+    every      = "8 days"
+    per_animal = 1
+    prey       = "cricket adult"
+  }
+
+  care "water" {
+    every = "2 days"
+  }
+
+  care "mist" {
+    every = "4 days"
+  }
+
+  care "deep-clean" {
+    every = "12 months"
+  }
+}

@@ -1,0 +1,167 @@
+type "dry-terrestrial-tarantula" {
+  title   = "ground tarantulas of dry country"
+  of      = "tarantula"
+  genera  = ["Brachypelma", "Tliltocatl", "Grammostola", "Aphonopelma", "Acanthoscurria", "Nhandu"]
+  source  = ["practice"]
+  quality = "practice"
+  seen    = "2026-11-28"
+
+  figure "ventilation" {
+    value = "any"
+  }
+
+  figure "lifestyle" {
+    value = "ground"
+  }
+
+  figure "climbs" {
+    value = "glass"
+  }
+
+  figure "heater-not" {
+    value  = "under"
+    source = ["K34"]
+  }
+
+  figure "fall-max" {
+    value  = "1 span"
+    wrong  = "1.5 span"
+    source = ["K81"]
+    note   = "A fall ruptures the abdomen."
+  }
+
+  figure "substrate-change" {
+    value = "12 months"
+  }
+
+  figure "wait-after-moult" {
+    value  = "7 days"
+    stages = ["juvenile"]
+  }
+
+  figure "wait-after-moult" {
+    value  = "14 days"
+    stages = ["subadult", "adult"]
+  }
+
+  figure "temperature-hard" {
+    value = "8 to 37 C"
+    note  = "Outside it is wrong for every member."
+  }
+
+  figure "humidity-hard" {
+    value = "0 to 85 %"
+    note  = "More, wet through, is wrong for every member."
+  }
+
+  figure "humidity-soft" {
+    value = "45 to 65 %"
+  }
+
+  figure "humidity-target" {
+    value = "45 to 65 %"
+  }
+
+  figure "moisture" {
+    value = "either"
+  }
+
+  figure "floor-first" {
+    value = "2 x 2 span"
+    wrong = "1.5 x 1.5 span"
+    harm  = "comfort"
+  }
+
+  figure "substrate-depth-min" {
+    value = "0.5 span"
+    wrong = "0.25 span"
+    harm  = "comfort"
+  }
+
+  need "water" {
+    longest = "2 days"
+    wrong   = "14 days"
+  }
+
+  need "food" {
+    longest = "7 days"
+    wrong   = "14 days"
+    stages  = ["young"]
+  }
+
+  need "food" {
+    longest = "14 days"
+    wrong   = "28 days"
+    stages  = ["juvenile"]
+  }
+
+  need "food" {
+    longest  = "21 days"
+    wrong    = "120 days"
+    stages   = ["subadult", "adult"]
+    shortest = "3 days"
+  }
+
+  figure "unattended" {
+    value  = "3 days"
+    stages = ["young"]
+  }
+
+  figure "unattended" {
+    value  = "3 days"
+    stages = ["juvenile"]
+  }
+
+  figure "unattended" {
+    value  = "7 days"
+    stages = ["subadult", "adult"]
+  }
+
+  feeding "young" {
+    stages     = ["young"]
+    every      = "4 days"
+    per_animal = 1
+    prey       = "cricket pinhead"
+  }
+
+  feeding "juvenile" {
+    stages     = ["juvenile"]
+    every      = "5 days"
+    per_animal = 1
+    prey       = "cricket small"
+  }
+
+  feeding "subadult" {
+    stages     = ["subadult"]
+    every      = "10 days"
+    per_animal = 1
+    prey       = "cricket medium"
+  }
+
+  feeding "adult" {
+    stages     = ["adult"]
+    every      = "7 days"
+    per_animal = 1
+    prey       = "cricket adult"
+  }
+
+  care "water" {
+    every = "2 days"
+  }
+
+  care "deep-clean" {
+    every = "12 months"
+  }
+
+  except "Chromatopelma" {
+    because = "it webs above the ground"
+  }
+
+  except "Pterinochilus" {
+    because = "it has no hairs to throw, and its bite cramps"
+  }
+
+  except "Monocentropus" {
+    because = "it lives in groups"
+  }
+}

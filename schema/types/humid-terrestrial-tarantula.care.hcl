@@ -1,0 +1,168 @@
+type "humid-terrestrial-tarantula" {
+  title   = "ground tarantulas of wet country"
+  of      = "tarantula"
+  genera  = ["Theraphosa", "Megaphobema", "Pamphobeteus", "Xenesthis", "Lasiodora", "Phormictopus"]
+  source  = ["practice"]
+  quality = "practice"
+  seen    = "2026-11-28"
+
+  figure "ventilation" {
+    value = "cross"
+  }
+
+  figure "lifestyle" {
+    value = "ground"
+  }
+
+  figure "climbs" {
+    value = "glass"
+  }
+
+  figure "heater-not" {
+    value  = "under"
+    source = ["K34"]
+  }
+
+  figure "fall-max" {
+    value  = "1 span"
+    wrong  = "1.5 span"
+    source = ["K81"]
+    note   = "A fall ruptures the abdomen."
+  }
+
+  figure "substrate-change" {
+    value = "12 months"
+  }
+
+  figure "wait-after-moult" {
+    value  = "7 days"
+    stages = ["juvenile"]
+  }
+
+  figure "wait-after-moult" {
+    value  = "14 days"
+    stages = ["subadult", "adult"]
+  }
+
+  figure "temperature-hard" {
+    value = "15 to 33 C"
+    note  = "Outside it is wrong for every member. Cloud forest kinds bear less heat."
+  }
+
+  figure "humidity-hard" {
+    value = "50 to 100 %"
+    note  = "Less, dry through, is wrong for every member."
+  }
+
+  figure "humidity-soft" {
+    value = "70 to 85 %"
+  }
+
+  figure "humidity-target" {
+    value = "70 to 85 %"
+  }
+
+  figure "moisture" {
+    value = "damp"
+  }
+
+  figure "floor-first" {
+    value = "2 x 2 span"
+    wrong = "1.5 x 1.5 span"
+    harm  = "comfort"
+  }
+
+  figure "substrate-depth-min" {
+    value = "0.5 span"
+    wrong = "0.25 span"
+    harm  = "comfort"
+  }
+
+  need "water" {
+    longest = "2 days"
+    wrong   = "7 days"
+  }
+
+  need "moisture" {
+    longest = "2 days"
+    wrong   = "7 days"
+  }
+
+  need "food" {
+    longest = "7 days"
+    wrong   = "14 days"
+    stages  = ["young"]
+  }
+
+  need "food" {
+    longest = "14 days"
+    wrong   = "28 days"
+    stages  = ["juvenile"]
+  }
+
+  need "food" {
+    longest  = "21 days"
+    wrong    = "120 days"
+    stages   = ["subadult", "adult"]
+    shortest = "3 days"
+  }
+
+  figure "unattended" {
+    value  = "3 days"
+    stages = ["young"]
+  }
+
+  figure "unattended" {
+    value  = "3 days"
+    stages = ["juvenile"]
+  }
+
+  figure "unattended" {
+    value  = "7 days"
+    stages = ["subadult", "adult"]
+  }
+
+  feeding "young" {
+    stages     = ["young"]
+    every      = "4 days"
+    per_animal = 1
+    prey       = "cricket pinhead"
+  }
+
+  feeding "juvenile" {
+    stages     = ["juvenile"]
+    every      = "5 days"
+    per_animal = 1
+    prey       = "cricket small"
+  }
+
+  feeding "subadult" {
+    stages     = ["subadult"]
+    every      = "7 days"
+    per_animal = 1
+    prey       = "cricket medium"
+  }
+
+  feeding "adult" {
+    stages     = ["adult"]
+    every      = "8 days"
+    per_animal = 1
+    prey       = "cricket adult"
+  }
+
+  care "water" {
+    every = "2 days"
+  }
+
+  care "mist" {
+    every = "2 days"
+  }
+
+  care "deep-clean" {
+    every = "6 months"
+  }
+
+  except "Ephebopus" {
+    because = "it digs tubes"
+  }
+}

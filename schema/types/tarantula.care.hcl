@@ -1,0 +1,401 @@
+type "tarantula" {
+  title   = "tarantulas"
+  source  = ["practice"]
+  quality = "practice"
+  seen    = "2026-11-28"
+
+  stage "newborn" {
+  }
+
+  stage "young" {
+  }
+
+  stage "juvenile" {
+  }
+
+  stage "subadult" {
+  }
+
+  stage "adult" {
+  }
+
+  figure "lid" {
+    value = "latched"
+  }
+
+  figure "hangs-to-moult" {
+    value   = "false"
+    source  = ["K62"]
+    quality = "keeper"
+  }
+
+  figure "moults-as-adult" {
+    value   = "true"
+    source  = ["memory"]
+    quality = "memory"
+  }
+
+  figure "drinks" {
+    value = "dish"
+  }
+
+  figure "sac-decide" {
+    value  = "35 to 42 days"
+    source = ["N15"]
+  }
+
+  figure "after-sac" {
+    value = "3 days"
+  }
+
+  figure "first-killed" {
+    value = "7 days"
+  }
+
+  figure "first-meal" {
+    value = "10 days"
+  }
+
+  figure "wait-after-moult" {
+    value  = "4 days"
+    stages = ["young"]
+    source = ["K84"]
+  }
+
+  figure "handling-wait" {
+    value  = "14 days"
+    source = ["K62"]
+  }
+
+  figure "moult-takes" {
+    value  = "0.25 to 8 h"
+    source = ["K62"]
+  }
+
+  figure "premoult-fast" {
+    value  = "3 to 21 days"
+    stages = ["young"]
+    source = ["N25a", "N25b"]
+  }
+
+  figure "premoult-fast" {
+    value  = "2 to 6 weeks"
+    stages = ["juvenile"]
+    source = ["N25d", "K83"]
+  }
+
+  figure "premoult-fast" {
+    value  = "1 to 3 months"
+    stages = ["subadult"]
+    source = ["N25d", "K83"]
+  }
+
+  figure "premoult-fast" {
+    value  = "1 to 3 months"
+    stages = ["adult"]
+    source = ["N25c", "N25d"]
+  }
+
+  figure "premoult-look" {
+    value  = "30 days"
+    stages = ["young"]
+  }
+
+  figure "premoult-look" {
+    value  = "30 days"
+    stages = ["juvenile"]
+  }
+
+  figure "premoult-look" {
+    value  = "60 days"
+    stages = ["subadult"]
+  }
+
+  figure "premoult-look" {
+    value  = "90 days"
+    stages = ["adult"]
+  }
+
+  figure "premoult-try" {
+    value  = "60 days"
+    stages = ["young"]
+  }
+
+  figure "premoult-try" {
+    value  = "30 days"
+    stages = ["juvenile"]
+  }
+
+  figure "premoult-help" {
+    value  = "90 days"
+    stages = ["young"]
+  }
+
+  figure "premoult-help" {
+    value  = "90 days"
+    stages = ["juvenile"]
+  }
+
+  figure "premoult-help" {
+    value  = "150 days"
+    stages = ["subadult"]
+  }
+
+  figure "premoult-help" {
+    value  = "180 days"
+    stages = ["adult"]
+  }
+
+  figure "fast-look" {
+    value  = "7 days"
+    stages = ["young"]
+  }
+
+  figure "fast-look" {
+    value  = "14 days"
+    stages = ["juvenile"]
+  }
+
+  figure "fast-look" {
+    value  = "30 days"
+    stages = ["subadult"]
+  }
+
+  figure "fast-look" {
+    value  = "60 days"
+    stages = ["adult"]
+  }
+
+  figure "fast-try" {
+    value  = "4 days"
+    stages = ["young"]
+  }
+
+  figure "fast-try" {
+    value  = "30 days"
+    stages = ["juvenile"]
+  }
+
+  figure "fast-alarm" {
+    value  = "7 days"
+    stages = ["young"]
+  }
+
+  figure "fast-alarm" {
+    value  = "30 days"
+    stages = ["juvenile"]
+  }
+
+  figure "fast-alarm" {
+    value  = "60 days"
+    stages = ["subadult"]
+  }
+
+  figure "fast-alarm" {
+    value  = "90 days"
+    stages = ["adult"]
+  }
+
+  figure "fast-help" {
+    value  = "10 days"
+    stages = ["young"]
+  }
+
+  figure "fast-help" {
+    value  = "90 days"
+    stages = ["juvenile"]
+  }
+
+  figure "fast-help" {
+    value  = "90 days"
+    stages = ["subadult"]
+  }
+
+  figure "fast-help" {
+    value  = "180 days"
+    stages = ["adult"]
+  }
+
+  figure "refusals-to-pause" {
+    value  = "2"
+    stages = ["young", "juvenile", "subadult"]
+  }
+
+  figure "refusal-pause" {
+    value  = "3 days"
+    stages = ["young"]
+    source = ["P11"]
+  }
+
+  figure "refusal-pause" {
+    value  = "7 days"
+    stages = ["juvenile"]
+  }
+
+  figure "refusal-pause" {
+    value  = "14 days"
+    stages = ["subadult"]
+  }
+
+  figure "prey-mass-share" {
+    value  = "35 %"
+    stages = ["young"]
+    source = ["P23"]
+  }
+
+  figure "prey-length-share" {
+    value  = "50 %"
+    source = ["K80"]
+  }
+
+  figure "unattended" {
+    value  = "7 days"
+    stages = ["subadult", "adult"]
+    source = ["S37b", "S36b"]
+  }
+
+  figure "unattended-sealed" {
+    value = "10 days"
+  }
+
+  figure "settling" {
+    value  = "2 to 3 days"
+    stages = ["young"]
+  }
+
+  figure "settling" {
+    value  = "5 to 7 days"
+    stages = ["juvenile", "subadult", "adult"]
+  }
+
+  figure "quarantine" {
+    value = "30 days"
+  }
+
+  figure "quarantine-wild" {
+    value = "60 to 90 days"
+  }
+
+  figure "mites-clear" {
+    value = "30 days"
+  }
+
+  state "gravid" {
+    care   = "dish, clean"
+    manner = "usual"
+    words  = "look first"
+    rule   = "look first: a sac? do nothing, log laid"
+  }
+
+  state "sac" {
+    care   = "live, killed"
+    manner = "held"
+    rule   = "water through the hatch, no food, no misting, lift nothing"
+    source = ["N14", "N16"]
+  }
+
+  state "sac" {
+    care   = "mist"
+    manner = "held"
+  }
+
+  need "look" {
+    longest = "1 day"
+    wrong   = "3 days"
+  }
+
+  need "leftovers" {
+    longest = "1 day"
+    wrong   = "2 days"
+    source  = ["K82"]
+    quality = "keeper"
+  }
+
+  need "heat" {
+    longest = "1 day"
+    wrong   = "3 days"
+  }
+
+  need "cleaning" {
+    longest  = "14 days"
+    severity = "caution"
+  }
+
+  need "device-test" {
+    longest  = "30 days"
+    wrong    = "90 days"
+    severity = "caution"
+  }
+
+  care "look" {
+    every = "day"
+  }
+
+  care "heat" {
+    every = "day"
+  }
+
+  care "water" {
+    every = "2 days"
+  }
+
+  care "spot-clean" {
+    every = "7 days"
+  }
+
+  care "dish" {
+    every = "7 days"
+  }
+
+  care "device-test" {
+    every = "30 days"
+  }
+
+  figure "length" {
+    value  = "0.3 to 0.38 length"
+    stages = ["young"]
+    note   = "Of the grown, by Dyar's rule with a factor of 1.27; our arithmetic."
+  }
+
+  figure "length" {
+    value  = "0.49 to 0.62 length"
+    stages = ["juvenile"]
+    note   = "Of the grown, by Dyar's rule with a factor of 1.27; our arithmetic."
+  }
+
+  figure "length" {
+    value  = "0.78 length"
+    stages = ["subadult"]
+    note   = "Of the grown, by Dyar's rule with a factor of 1.27; our arithmetic."
+  }
+
+  figure "span" {
+    value  = "0.3 to 0.38 span"
+    stages = ["young"]
+    note   = "Of the grown, by Dyar's rule with a factor of 1.27; our arithmetic."
+  }
+
+  figure "span" {
+    value  = "0.49 to 0.62 span"
+    stages = ["juvenile"]
+    note   = "Of the grown, by Dyar's rule with a factor of 1.27; our arithmetic."
+  }
+
+  figure "span" {
+    value  = "0.78 span"
+    stages = ["subadult"]
+    note   = "Of the grown, by Dyar's rule with a factor of 1.27; our arithmetic."
+  }
+
+  figure "metabolic-kin" {
+    value  = "tarantula"
+    source = ["P21"]
+    note   = "Measured on Euathlus truculentus."
+  }
+
+  figure "gap-max" {
+    value = "0.05 span"
+    wrong = "0.1 span"
+    note  = "A twentieth of the leg span suits; a tenth is our estimate of what lets it out."
+  }
+}
