@@ -80,3 +80,58 @@ species "scorpio-maurus" {
 		t.Error("the floor of an animal of unknown size is known")
 	}
 }
+
+// No sheet of ours, which was written figure by figure from sources, states what its type
+// calls wrong for every member; and where it states a need it is within what suits every
+// member, or the type's figure is the one that is wrong.
+func TestSheetsBesideTheirTypes(t *testing.T) {
+	lib := NewLibrary()
+	compared := 0
+	for name, kind := range map[string]string{
+		"hadrurus-arizonensis": "desert-burrowing-scorpion", "pandinus-imperator": "tropical-burrowing-scorpion", "heterometrus": "tropical-burrowing-scorpion",
+		"brachypelma-hamorii": "dry-terrestrial-tarantula", "theraphosa-blondi": "humid-terrestrial-tarantula", "caribena-versicolor": "arboreal-tarantula",
+	} {
+		own := lib.Species(name)
+		sized := &SpeciesSheet{Head: own.Head, Latin: own.Latin}
+		for _, f := range own.Figures {
+			if f.What == schema.FigureLength {
+				sized.Figures = append(sized.Figures, f)
+			}
+		}
+		typed := joined(append([]layer{{sized, false}}, lib.typed(kind, own.Genus())...))
+		for _, f := range own.Figures {
+			stage := ""
+			if len(f.Stages) > 0 {
+				stage = f.Stages[len(f.Stages)-1].V // the largest
+			}
+			of := typed.Figure(f.What, stage)
+			if of == nil || of.Beyond.High == 0 {
+				continue
+			}
+			compared++
+			if f.What.Most && f.Range.High > of.Beyond.High*1.001 || !f.What.Most && f.Range.Low < of.Beyond.Low*0.999 {
+				t.Errorf("%s: %s (%s) is %s, and wrong for any: %s", name, f.Name.V, stage, f.Value.V, of.Beyond)
+			}
+		}
+		for _, stage := range []string{"young", "juvenile", "adult"} {
+			for _, n := range own.NeedsOf(stage) {
+				for _, of := range typed.NeedsOf(stage) {
+					if of.What != n.What {
+						continue
+					}
+					compared++
+					if n.Longest.V.Value > of.Longest.V.Value {
+						t.Errorf("%s, %s: %s each %s, and %s suit every one", name, stage, n.Name.V, n.Longest.V, of.Longest.V)
+					}
+				}
+			}
+		}
+		hard, of := own.Figure(schema.FigureTemperatureHard, ""), typed.Figure(schema.FigureTemperatureHard, "")
+		if !of.Range.Encloses(hard.Range) {
+			t.Errorf("%s bears %s, and wrong for any is what lies outside %s", name, hard.Value.V, of.Value.V)
+		}
+	}
+	if compared < 100 {
+		t.Errorf("only %d figures were compared", compared)
+	}
+}
