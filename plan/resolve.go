@@ -195,7 +195,12 @@ func (r *resolver) like(s *SpeciesSheet) {
 		seen[at] = true
 	}
 	if names := lib.TypeNames(); s.Type.Set() && !slices.Contains(names, s.Type.V) {
-		r.unknownName(s.Type, "care type", names)
+		f := finding.Finding{Rule: ruleUnknownName, At: s.Type.At, Text: "there is no care type " + quote(s.Type.V), Write: "type = one of: " + strings.Join(names, ", ")}
+		if near := finding.Near(s.Type.V, names); near != "" {
+			f.Text += ": did you mean " + quote(near) + "?"
+			f.Write, f.Edits = "type = "+quote(near), finding.Instead(s.Type.At, s.Type.V, near)
+		}
+		r.found.Add(f)
 	}
 	if names := lib.SpeciesNames(); s.Like.Set() && !slices.Contains(names, s.Like.V) {
 		r.unknownName(s.Like, "species sheet", names)

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"errors"
 	"slices"
 	"strings"
 
@@ -138,6 +139,9 @@ func (d *decoder) figure(f *Figure, known []*schema.Figure) bool {
 	var err error
 	if f.times[0], err = timesOf(f.Value.V, f.What); err == nil && f.Wrong.Set() {
 		f.times[1], err = timesOf(f.Wrong.V, f.What)
+	}
+	if err == nil && f.Wrong.Set() && f.times[0].set() != f.times[1].set() {
+		err = errors.New("value and wrong are both multiples of the animal, or neither")
 	}
 	if err != nil || f.times[0].set() {
 		fail(err)

@@ -115,6 +115,22 @@ func (l *Library) typed(name, genus string) (from []layer) {
 	return from
 }
 
+// Common returns what the care type of a sheet states for an animal of its size, without
+// what the sheet states itself; nil where it has no type.
+func (l *Library) Common(s *SpeciesSheet) *SpeciesSheet {
+	typed := l.typed(s.Type.V, s.Genus())
+	if typed == nil {
+		return nil
+	}
+	sized := &SpeciesSheet{Head: s.Head, Latin: s.Latin}
+	for _, f := range s.Figures {
+		if f.What == schema.FigureLength || f.What == schema.FigureSpan {
+			sized.Figures = append(sized.Figures, f)
+		}
+	}
+	return joined(append([]layer{{sized, false}}, typed...))
+}
+
 // times is a multiple of the animal, such as 3 x 2 length or 0.5 to 0.6 span.
 type times struct {
 	low, high float64 // of a length

@@ -92,13 +92,9 @@ func TestSheetsBesideTheirTypes(t *testing.T) {
 		"brachypelma-hamorii": "dry-terrestrial-tarantula", "theraphosa-blondi": "humid-terrestrial-tarantula", "caribena-versicolor": "arboreal-tarantula",
 	} {
 		own := lib.Species(name)
-		sized := &SpeciesSheet{Head: own.Head, Latin: own.Latin}
-		for _, f := range own.Figures {
-			if f.What == schema.FigureLength {
-				sized.Figures = append(sized.Figures, f)
-			}
-		}
-		typed := joined(append([]layer{{sized, false}}, lib.typed(kind, own.Genus())...))
+		again := *own
+		again.Type.V = kind
+		typed := lib.Common(&again)
 		for _, f := range own.Figures {
 			stage := ""
 			if len(f.Stages) > 0 {

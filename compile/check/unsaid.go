@@ -18,6 +18,11 @@ var unsaid = []*Rule{
 		Why:     "Locks, training and the card at the door hang on it. Kin are no guide: of more than 2,200 scorpions 104 are medically significant, and near relatives of harmless ones are among them.",
 		Source:  "Ward et al. 2018, Toxicon 151:137-155",
 		Instead: "Look it up and write it, with where you have it from."}},
+	{Collection: venomDoubted, Rule: finding.Rule{ID: "venom-doubted", Severity: finding.Error, Silence: finding.Never,
+		Title:   "A species of a genus with dangerous members is called harmless.",
+		Why:     "Whoever looks after it and whoever is called when it goes wrong rely on that word.",
+		Source:  "lists of dangerous genera; Fuchs et al. 2014, Toxicon 77:73",
+		Instead: "Look it up; where this species is known to be milder than its kin, say because and from whom you know it."}},
 	{Collection: notJudged, Rule: finding.Rule{ID: "not-judged", Severity: finding.Caution, Silence: finding.Never,
 		Title:   "A species sheet leaves out what others state.",
 		Why:     "Rules that ask for it are silent. What is not judged is not sound.",
@@ -28,6 +33,53 @@ var unsaid = []*Rule{
 		Why:     "The type says what suits every other member. What suits this genus it does not know.",
 		Source:  "the design of this program",
 		Instead: "Take another type, or none and state its own figures and needs."}},
+	{Collection: typeExceeded, Rule: finding.Rule{ID: "type-exceeded", Severity: finding.Error, Silence: finding.Never,
+		Title:   "A sheet of the collection's own states what is wrong for every member of its care type.",
+		Why:     "It may be right for this species. Then it is known from somewhere, and worth saying why.",
+		Source:  "the care type",
+		Instead: "State less, or say because, and from whom it is known."}},
+}
+
+func typeExceeded(r *Rule, c *Collection) {
+	for _, s := range c.sheets {
+		common := c.Plan.Library.Common(s)
+		if common == nil {
+			continue
+		}
+		add := func(x finding.Finding, because bool) {
+			x.Rule = &r.Rule
+			if because {
+				c.found.Soft(x, finding.Caution)
+				return
+			}
+			c.Add(x)
+		}
+		for _, f := range s.Figures {
+			of := common.Figure(f.What, stageOf(f.Stages))
+			if !f.Own || of == nil || of.Beyond.High == 0 || f.What.Most && f.Range.High <= of.Beyond.High || !f.What.Most && f.Range.Low >= of.Beyond.Low {
+				continue
+			}
+			add(finding.Finding{At: f.Value.At, Text: f.Name.V + " of " + s.Name.V + " is " + f.Value.V, Limit: of.Wrong.V + " is wrong for any of " + of.OfType,
+				Source: c.cite(of.Cited), Write: "because = \"…\", where it is known to be right"}, f.Because.Set())
+		}
+		for _, n := range s.Needs {
+			for _, of := range common.NeedsOf(stageOf(n.Stages)) {
+				if n.Own && of.What == n.What && of.Wrong.Set() && n.Longest.V.Value > of.Wrong.V.Value {
+					add(finding.Finding{At: n.Longest.At, Text: "need " + n.Name.V + " of " + s.Name.V + " is " + n.Longest.V.String(), Limit: of.Wrong.V.String() + " is too long for any of " + of.OfType,
+						Source: c.cite(of.Cited), Write: "because = \"…\", where it is known to be right"}, n.Because.Set())
+				}
+			}
+		}
+	}
+}
+
+// stageOf is the last of the stages that a figure is for, the largest animals; "adult" for
+// one that is for all.
+func stageOf(stages []plan.Written[string]) string {
+	if len(stages) == 0 {
+		return "adult"
+	}
+	return stages[len(stages)-1].V
 }
 
 func typeException(r *Rule, c *Collection) {
@@ -35,6 +87,10 @@ func typeException(r *Rule, c *Collection) {
 		t := c.Plan.Library.Type(s.Type.V)
 		if t == nil {
 			continue
+		}
+		if s.Genus() == "" && len(t.Excepts) > 0 {
+			c.Add(finding.Finding{Rule: &r.Rule, At: s.Type.At, Source: r.Source, Text: "the genus of " + s.Name.V + " is not said, and its care type does not hold for every genus",
+				Write: "latin = its scientific name"})
 		}
 		if x := t.Exception(s.Genus()); x != nil && x.Empty() {
 			c.Add(finding.Finding{Rule: &r.Rule, At: s.Type.At, Source: r.Source,
@@ -57,6 +113,27 @@ func venomUnsaid(r *Rule, c *Collection) {
 		c.Add(f)
 	}
 }
+
+func venomDoubted(r *Rule, c *Collection) {
+	for _, s := range c.sheets {
+		f, d := s.Figure(schema.FigureVenom, ""), schema.DangerOf(s.Genus())
+		if f == nil || d == nil || !f.Own || slices.Contains(f.Words, "medically significant") {
+			continue
+		}
+		x := finding.Finding{Rule: &r.Rule, At: f.Value.At, Text: "the venom of " + s.Name.V + " is called " + quoted(f.Value.V) + ", and its genus has members that are a danger to people",
+			Source: d.Source, Write: "value = \"medically significant\"; or because = \"…\", with source, where it is known to be milder"}
+		if d.Says != "" {
+			x.Limit = d.Genus + ": " + d.Says
+		}
+		if f.Because.Set() {
+			c.found.Soft(x, finding.Caution)
+			continue
+		}
+		c.Add(x)
+	}
+}
+
+func quoted(s string) string { return "\"" + s + "\"" }
 
 func notJudged(r *Rule, c *Collection) {
 	for _, s := range c.sheets {
