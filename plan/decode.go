@@ -65,6 +65,8 @@ func decodeFile(id source.ID, text []byte, own bool) ([]any, []finding.Finding) 
 		d.settle(v.Interface())
 		out = append(out, v.Interface())
 	}
+	// Attributes come in any order: what is found comes in that of the lines.
+	slices.SortStableFunc(d.found.All, func(a, b finding.Finding) int { return cmp.Compare(a.At.Start, b.At.Start) })
 	return out, d.found.All
 }
 
@@ -125,9 +127,12 @@ func (d *decoder) block(blk *hclsyntax.Block, b *binding, v reflect.Value) {
 	h.Whole = d.place(hcl.RangeBetween(blk.TypeRange, blk.CloseBraceRange))
 	d.label(blk, b.block, h)
 
-	for name, a := range blk.Body.Attributes { // findings are sorted by place in the end
+	for name, a := range blk.Body.Attributes { // findings are sorted by place in the end: see decodeFile
 		ab := b.attrs[name]
 		if ab == nil {
+			if b.block.Shortened(name) != nil {
+				continue // see short
+			}
 			if b.block.Block(name) != nil {
 				d.found.Add(finding.Finding{Rule: ruleValue, At: d.place(a.NameRange),
 					Text:  quote(name) + " is a block, not a value",
@@ -135,11 +140,14 @@ func (d *decoder) block(blk *hclsyntax.Block, b *binding, v reflect.Value) {
 				continue
 			}
 			d.unknown(a.NameRange, "attribute", name, "block "+b.block.Name, ownNames(b.block), func(better string) bool {
-				return b.attrs[better] != nil && blk.Body.Attributes[better] == nil
+				return (b.attrs[better] != nil || b.block.Shortened(better) != nil) && blk.Body.Attributes[better] == nil
 			})
 			continue
 		}
 		d.value(a, ab.attr, v.FieldByIndex(ab.field))
+	}
+	if s, ok := v.Addr().Interface().(*SpeciesSheet); ok {
+		d.short(blk, s)
 	}
 	for _, in := range blk.Body.Blocks {
 		ib := b.inner[in.Type]
@@ -166,6 +174,19 @@ func (d *decoder) block(blk *hclsyntax.Block, b *binding, v reflect.Value) {
 		return // one that is left out needs no days
 	}
 	d.required(b, v, h)
+}
+
+// short reads the figures of a sheet that are written as attributes.
+func (d *decoder) short(blk *hclsyntax.Block, s *SpeciesSheet) {
+	for _, a := range sortedAttrs(blk.Body) {
+		what := schema.Species.Shortened(a.Name)
+		if what == nil || schema.Species.Attr(a.Name) != nil {
+			continue
+		}
+		f := &Figure{Head: Head{Name: wrote(what.Name, d.place(a.NameRange)), At: d.place(a.NameRange), Whole: d.place(a.SrcRange)}}
+		d.value(a, schema.FigureBlock.Attr("value"), reflect.ValueOf(&f.Value).Elem())
+		s.Figures = append(s.Figures, f)
+	}
 }
 
 // required finds attributes that must be written and are not.
@@ -299,6 +320,11 @@ func ownNames(b *schema.Block) []string {
 	var n []string
 	for _, a := range b.Attrs {
 		n = append(n, a.Name)
+	}
+	if b.Short != nil {
+		for _, f := range b.Short() {
+			n = append(n, strings.ReplaceAll(f.Name, "-", "_"))
+		}
 	}
 	return append(n, blockNames(b)...)
 }

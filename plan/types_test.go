@@ -33,9 +33,7 @@ species "parabuthus-transvaalicus" {
   source  = ["a breeder's sheet"]
   quality = "keeper"
   seen    = "2026-10-01"
-  figure "length" {
-    value = "9 to 15 cm"
-  }
+  length  = "9 to 15 cm"
 }
 
 species "scorpio-maurus" {

@@ -85,7 +85,7 @@ var StateBlock = &Block{
 // Species is a species sheet.
 var Species = &Block{
 	Name: "species", Label: "name",
-	Doc:     "What is known of a species: figures, needs and the care that is usual. The built-in sheets are written in the same language; a sheet of the same name in a collection adds to the built-in one and takes the place of what it writes itself.",
+	Doc:     "What is known of a species: figures, needs and the care that is usual. The built-in sheets are written in the same language; a sheet of the same name in a collection adds to the built-in one and takes the place of what it writes itself. A figure for all stages may be written as an attribute, with underscores for the hyphens of its name: temperature_target = \"28 to 32 C\".",
 	Example: "species \"pandinus-imperator\" {\n  figure \"humidity-target\" {\n    value   = \"75 to 85 %\"\n    source  = [\"own records\"]\n    quality = \"own\"\n    seen    = \"2026-10-01\"\n    because = \"measured here for three years\"\n    review  = \"2027-10-01\"\n  }\n}",
 	Attrs: join([]Attr{
 		{Name: "title", Kind: Text, Doc: "The common name.", Example: `"emperor scorpion"`},
@@ -99,6 +99,7 @@ var Species = &Block{
 		noteAttr,
 	}, sheetSourceAttrs),
 	Blocks: []*Block{Stage, FigureBlock, StateBlock, Need, Care, Feeding},
+	Short:  func() []*Figure { return Figures },
 }
 
 // Type is a care type: what is common practice for all species that live alike.

@@ -3,7 +3,11 @@
 // decoding and the reference page are made; it reads no plan.
 package schema
 
-import "vivary/schema/quantity"
+import (
+	"strings"
+
+	"vivary/schema/quantity"
+)
 
 // Kind is the type of an attribute's value, as a keeper writes it.
 type Kind uint8
@@ -92,7 +96,10 @@ type Block struct {
 	Doc     string
 	Example string
 	Attrs   []Attr
-	Blocks  []*Block
+	// Short are figures of which a block with nothing but a value may be written as an
+	// attribute of this block, with underscores for the hyphens of its name.
+	Short  func() []*Figure
+	Blocks []*Block
 }
 
 // Attr returns the attribute called name, or nil.
@@ -132,4 +139,12 @@ func choices(pairs ...string) []Choice {
 		c = append(c, Choice{pairs[i], pairs[i+1]})
 	}
 	return c
+}
+
+// Shortened returns the figure that an attribute of the block stands for, or nil.
+func (b *Block) Shortened(attr string) *Figure {
+	if b.Short == nil {
+		return nil
+	}
+	return FindFigure(b.Short(), strings.ReplaceAll(attr, "_", "-"))
 }
