@@ -196,6 +196,8 @@ var (
 	FigureTemperatureHard       = listed(&Figures, Figure{Name: "temperature-hard", Kind: Range, Own: true, Dimension: quantity.Temperature, Required: true, About: "heat", Doc: "Outside this the animals are harmed. Nothing may be set beyond it."})
 	FigureTemperatureSoft       = listed(&Figures, Figure{Name: "temperature-soft", Kind: Range, Own: true, Dimension: quantity.Temperature, Required: true, About: "heat", Doc: "Outside this a reason is asked for."})
 	FigureTemperatureTarget     = listed(&Figures, Figure{Name: "temperature-target", Kind: Range, Own: true, Dimension: quantity.Temperature, Required: true, About: "heat", Doc: "What to aim for by day."})
+	FigureWarmSpot              = listed(&Figures, Figure{Name: "warm-spot", Kind: Range, Own: true, Dimension: quantity.Temperature, Doc: "The warmest surface that it can lie on, at the heater: what a keeper means by the warm end."})
+	FigureAir                   = listed(&Figures, Figure{Name: "air", Kind: Range, Own: true, Dimension: quantity.Temperature, Doc: "The air of the enclosure by day, away from the heater: what a keeper means by the cool end."})
 	FigureNight                 = listed(&Figures, Figure{Name: "night", Kind: Range, Own: true, Dimension: quantity.Temperature, Doc: "What to aim for by night."})
 	FigureNightDrop             = listed(&Figures, Figure{Name: "night-drop", Kind: Range, Own: true, Dimension: quantity.TemperatureStep, Doc: "How much cooler the night should be."})
 	FigureWinterRest            = listed(&Figures, Figure{Name: "winter-rest", Kind: Range, Own: true, Dimension: quantity.Temperature, Doc: "The temperature of a cool rest, for species that take one."})

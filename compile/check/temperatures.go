@@ -135,6 +135,12 @@ func (e *Enclosure) insteadOf(t target) string {
 	if f == nil {
 		return ""
 	}
+	// The two ends have figures of their own where the sheet has them.
+	for attr, what := range map[string]*schema.Figure{"warm_end": schema.FigureWarmSpot, "cool_end": schema.FigureAir} {
+		if own := e.figure(what); own != nil && t.attr == attr {
+			return t.attr + " = \"" + quantity.FormatRange(own.Range.Low, own.Range.High, t.V.Unit) + "\""
+		}
+	}
 	v := quantity.FormatRange(f.Range.Low, f.Range.High, t.V.Unit)
 	switch t.attr {
 	case "warm_end":
@@ -144,6 +150,10 @@ func (e *Enclosure) insteadOf(t target) string {
 	}
 	return t.attr + " = \"" + v + "\""
 }
+
+// rounding is what a figure may be passed by, in °C: half a degree is what becomes of it
+// when it is turned from one scale into the other and back.
+const rounding = 0.5
 
 func targetUnusual(r *Rule, e *Enclosure) {
 	soft, hard := e.figure(schema.FigureTemperatureSoft), e.figure(schema.FigureTemperatureHard)
@@ -158,7 +168,7 @@ func targetUnusual(r *Rule, e *Enclosure) {
 		if n := e.figure(schema.FigureNight); t.night && n != nil {
 			bears.Low = min(bears.Low, n.Range.Low)
 		}
-		if bears.Encloses(t.V) {
+		if (quantity.Range{Low: bears.Low - rounding, High: bears.High + rounding}).Encloses(t.V) {
 			return
 		}
 		text := t.what() + " is planned at " + t.V.String() + ": cooler than is good for " + e.Sheet.Name.V

@@ -63,6 +63,14 @@ species "archispirostreptus-gigas" {
     disputed = "room temperature (K34), 24 to 28 C (common practice)"
   }
 
+  figure "air" {
+    value   = "18 to 28 C"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "About 28 C is the upper limit, and below 15.5 C it is in trouble."
+  }
+
   figure "rest" {
     value   = "none"
     source  = ["practice"]

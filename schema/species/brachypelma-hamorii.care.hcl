@@ -65,6 +65,14 @@ species "brachypelma-hamorii" {
     disputed = "24 to 27 C (K80), a room of 20 to 26 C is enough (common practice)"
   }
 
+  figure "air" {
+    value   = "18 to 28 C"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "20 C is a good minimum, 22 to 26 C are aimed at."
+  }
+
   figure "rest" {
     value   = "optional"
     source  = ["practice"]

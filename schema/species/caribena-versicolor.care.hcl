@@ -65,6 +65,13 @@ species "caribena-versicolor" {
     disputed = "23 to 28 C (K30)"
   }
 
+  figure "air" {
+    value   = "20 to 28 C"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
   figure "rest" {
     value   = "none"
     source  = ["practice"]

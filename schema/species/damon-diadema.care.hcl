@@ -69,6 +69,13 @@ species "damon-diadema" {
     note    = "23 to 28 C as remembered; no source text was visible."
   }
 
+  figure "air" {
+    value   = "20 to 28 C"
+    source  = ["memory"]
+    quality = "memory"
+    seen    = "2026-11-28"
+  }
+
   figure "rest" {
     value   = "none"
     source  = ["practice"]

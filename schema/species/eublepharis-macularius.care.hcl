@@ -56,6 +56,22 @@ species "eublepharis-macularius" {
     note     = "Warm surface 31 to 34 C, cool end 24 to 27 C. The body follows the ground; it prefers warmth to shelter, and dampness decides which hide it takes (N28)."
   }
 
+  figure "warm-spot" {
+    value   = "31 to 34 C"
+    source  = ["K109"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "The surface under its belly: 28 C is the least with which it digests (our reading)."
+  }
+
+  figure "air" {
+    value   = "24 to 27 C"
+    source  = ["K109"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "The cool end."
+  }
+
   figure "night" {
     value    = "18 to 22 C"
     source   = ["K36", "K113"]

@@ -69,6 +69,21 @@ species "hadrurus-arizonensis" {
     disputed = "24 to 29 C (K18, K68), 30 to 35 C for H. spadix (K19), no heater in winter (K20); 28 to 32 C (N13)"
   }
 
+  figure "warm-spot" {
+    value   = "28 to 35 C"
+    source  = ["K20"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "By day."
+  }
+
+  figure "air" {
+    value   = "22 to 30 C"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
   figure "night" {
     value   = "18 to 22 C"
     source  = ["K19"]

@@ -71,6 +71,21 @@ species "heterometrus" {
     disputed = "24 to 27 C (K17), 25.5 to 30 C (K64), 25 to 30 C for breeding (K65, unreliable)"
   }
 
+  figure "warm-spot" {
+    value   = "27 to 30 C"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
+  figure "air" {
+    value   = "21 to 27 C"
+    source  = ["K3"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "24 to 29 C (K3), of the spot or of the air: it does not say."
+  }
+
   figure "night-drop" {
     value   = "3 to 8 C"
     source  = ["practice"]

@@ -59,6 +59,13 @@ species "hierodula-membranacea" {
     disputed = "20 to 28 C (K35), 22 to 30 C (K103)"
   }
 
+  figure "air" {
+    value   = "20 to 28 C"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
   figure "rest" {
     value   = "none"
     source  = ["practice"]

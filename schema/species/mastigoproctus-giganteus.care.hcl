@@ -68,6 +68,13 @@ species "mastigoproctus-giganteus" {
     note    = "21 to 27 C as remembered."
   }
 
+  figure "air" {
+    value   = "20 to 27 C"
+    source  = ["memory"]
+    quality = "memory"
+    seen    = "2026-11-28"
+  }
+
   figure "winter-rest" {
     value   = "10 to 15 C"
     source  = ["memory"]

@@ -72,6 +72,21 @@ species "pandinus-imperator" {
     disputed = "24 to 28 C (K4), 24 to 29.5 C (K11), 25.5 to 30 C (K5), 26 to 28 C (K41), 27 to 32 C warm and 21 to 26 C cool (K2), about 29.5 C (K39), 27 to 37 C (K1)"
   }
 
+  figure "warm-spot" {
+    value   = "27 to 32 C"
+    source  = ["K2"]
+    quality = "keeper"
+    seen    = "2026-11-28"
+  }
+
+  figure "air" {
+    value   = "22 to 28 C"
+    source  = ["K2"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "K2 has 21 to 26 C at the cool end."
+  }
+
   figure "night" {
     value    = "20 to 25 C"
     source   = ["K41"]

@@ -64,6 +64,13 @@ species "porcellio-scaber" {
     note     = "Broods and young grow almost three times slower at 15 than at 22 C (P45)."
   }
 
+  figure "air" {
+    value   = "12 to 24 C"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+  }
+
   figure "winter-rest" {
     value   = "5 to 12 C"
     source  = ["practice"]

@@ -65,6 +65,14 @@ species "theraphosa-blondi" {
     disputed = "23 to 26 C (K88), 27 to 29 C (K25)"
   }
 
+  figure "air" {
+    value   = "21 to 28 C"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Below 21 C is undesirable for kinds of lowland rain forest."
+  }
+
   figure "rest" {
     value   = "none"
     source  = ["K26"]
