@@ -382,8 +382,7 @@ func (r *resolver) unknownSpecies(w Written[string]) {
 		types = of
 	}
 	f := finding.Finding{Rule: ruleUnknownName, At: w.At, Text: "there is no species sheet " + quote(w.V),
-		Write: "species " + quote(slug(w.V)) + " { … } with latin, source, type = " + quoted(types) +
-			", and figures for venom, length, temperature-target, night, keeping and cites (README, A species of your own)"}
+		Write: "species " + quote(slug(w.V)) + " { … } of type " + quoted(types) + ": vivary start --sheet " + slug(w.V) + " begins one"}
 	if len(kin) > 0 {
 		f.Text += "; of its genus there is " + strings.Join(kin, ", ") + ", which is another animal"
 	}

@@ -75,7 +75,7 @@ type command struct {
 }
 
 var commands = []command{
-	{"start", "[FOLDER]", "write a first collection to learn from", "Writes a small collection that compiles, with comments that teach. The folder must not hold a plan yet.", start, ""},
+	{"start", "[FOLDER]", "write a first collection to learn from", "Writes a small collection that compiles, with comments that teach. The folder must not hold a plan yet. With --sheet it writes a sheet of a species that is not built in, to be filled in, beside the plan that is there.", start, "sheet type"},
 	{"check", "[FOLDER]", "look for mistakes", "Reads all plans and logs below the folder and prints what it finds. Exit status 1 if a finding would keep the plan from being built. What is urgent never does; with --urgent-fails the exit status is 3 while anything is.", checkPlan, "format urgent-fails"},
 	{"build", "[FOLDER]", "write the calendars", "Checks, and writes one calendar file for each calendar of the plan. If anything refuses the plan, nothing is written and the last good calendars stay.", build, "out"},
 	{"due", "[FOLDER]", "what is due today and in the coming days", "Prints the rounds of today and the coming days. Calendars on phones lag by hours; this never does. While the plan is refused the list is that of the calendars last built, and the exit status is 1.", dueRounds, "days format round keeper"},
@@ -90,9 +90,9 @@ func (c *command) has(flag string) bool {
 
 // flags are the values of all flags of all commands.
 type flags struct {
-	in, now, format, out, round, keeper, on, svg, at, by string
-	days                                                 int
-	undo, urgentFails                                    bool
+	in, now, format, out, round, keeper, on, svg, at, by, sheet, kind string
+	days                                                              int
+	undo, urgentFails                                                 bool
 }
 
 var flagDocs = []struct{ name, value, doc string }{
@@ -106,6 +106,8 @@ var flagDocs = []struct{ name, value, doc string }{
 	{"on", "DAY", "the day to explain"},
 	{"at", "TIME", "the time of day of what is noted: 19:42"},
 	{"by", "KEEPER", "who notes it"},
+	{"sheet", "NAME", "the species to begin a sheet of: parabuthus-villosus"},
+	{"type", "TYPE", "its care type (default: the one that has its genus)"},
 	{"undo", "", "take back the last line"},
 	{"urgent-fails", "", "exit status 3 while anything is urgent"},
 	{"svg", "FILE", "draw the enclosure's year into this file"},
@@ -156,7 +158,7 @@ var errHelp = errors.New("help is asked for")
 func parse(c *command, args []string) (*flags, []string, error) {
 	f := &flags{format: "text"}
 	days := "3"
-	targets := map[string]*string{"in": &f.in, "now": &f.now, "format": &f.format, "out": &f.out, "days": &days, "round": &f.round, "keeper": &f.keeper, "on": &f.on, "svg": &f.svg, "at": &f.at, "by": &f.by}
+	targets := map[string]*string{"in": &f.in, "now": &f.now, "format": &f.format, "out": &f.out, "days": &days, "round": &f.round, "keeper": &f.keeper, "on": &f.on, "svg": &f.svg, "at": &f.at, "by": &f.by, "sheet": &f.sheet, "type": &f.kind}
 	switches := map[string]*bool{"urgent-fails": &f.urgentFails, "undo": &f.undo}
 	var rest []string
 	for len(args) > 0 {

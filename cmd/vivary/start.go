@@ -101,6 +101,9 @@ func start(w *world, f *flags, args []string) int {
 		fmt.Fprintf(w.err, "vivary start: %v\n", err)
 		return usage
 	}
+	if f.sheet != "" {
+		return startSheet(w, f, root)
+	}
 	found := ""
 	_ = afero.Walk(w.disk, root, func(path string, info os.FileInfo, err error) error {
 		if err == nil && !info.IsDir() && strings.HasSuffix(path, plan.PlanSuffix) && found == "" {
