@@ -5,10 +5,8 @@ import (
 	"slices"
 	"sort"
 	"strconv"
-	"strings"
 
 	"vivary/plan/finding"
-	"vivary/schema/civil"
 	"vivary/schema/zone"
 )
 
@@ -123,88 +121,6 @@ func byName[T interface{ head() *Head }](r *resolver, all []T, what string) ([]T
 	}
 	sort.SliceStable(out, func(i, j int) bool { return out[i].head().Name.V < out[j].head().Name.V })
 	return out, named
-}
-
-func (r *resolver) library() {
-	lib := r.c.Library
-	_, lib.own.species = byName(r, r.blocks.species, "species")
-	_, lib.own.types = byName(r, r.blocks.types, "type")
-	_, lib.own.feeders = byName(r, r.blocks.feeders, "feeder")
-	_, lib.own.sources = byName(r, r.blocks.sources, "source")
-	for _, s := range lib.own.species {
-		r.like(s)
-		r.reasoned(s)
-		r.allowed(s)
-	}
-}
-
-// reasoned finds figures and needs of the collection's own that take the place of known
-// ones and do not say why, on whose word and until when. Where nothing was known it is
-// enough to say on whose word.
-func (r *resolver) reasoned(s *SpeciesSheet) {
-	base := r.c.Library.Beneath(s.Name.V)
-	find := func(h *Head, known bool, because Written[string], review Written[civil.Date], src []Written[string]) {
-		if lacks := unreasoned(because, review, src); known && lacks != "" {
-			r.found.Add(finding.Finding{Rule: RuleUnreasoned, At: h.At,
-				Text: quote(h.Name.V) + " takes the place of a known figure, but has " + lacks, Write: writeReason})
-		} else if !known && len(src) == 0 {
-			r.found.Add(finding.Finding{Rule: RuleUnreasoned, At: h.At,
-				Text: quote(h.Name.V) + " does not say from whom it is known", Write: "source = [\"…\"]: a page, a person, your own records"})
-		}
-	}
-	for _, f := range s.Figures {
-		known := base != nil && slices.ContainsFunc(base.Figures, func(b *Figure) bool { return b.What == f.What && b.OfType == "" })
-		find(&f.Head, known, f.Because, f.Review, f.Source)
-	}
-	for _, n := range s.Needs {
-		known := base != nil && slices.ContainsFunc(base.Needs, func(b *Need) bool { return b.What == n.What && b.OfType == "" })
-		find(&n.Head, known, n.Because, n.Review, n.Source)
-	}
-}
-
-// allowed finds a state block of the collection's own that allows more than what the
-// sheet is laid over, and does not say why.
-func (r *resolver) allowed(s *SpeciesSheet) {
-	if len(s.States) == 0 {
-		return
-	}
-	base := r.c.Library.Beneath(s.Name.V)
-	for _, b := range s.States {
-		rows, lacks := b.Weaker(base), unreasoned(b.Because, b.Review, b.Source)
-		if rows == nil || lacks == "" {
-			continue
-		}
-		r.found.Add(finding.Finding{Rule: RuleUnreasoned, At: b.At,
-			Text:  "state " + quote(b.Name.V) + " allows more than is known to be safe, but has " + lacks,
-			Limit: rows[0].String() + ": " + base.State(b.What).May[rows[0]].String(),
-			Write: writeReason})
-	}
-}
-
-// like finds a sheet that is like one that does not exist, or in the end like itself.
-func (r *resolver) like(s *SpeciesSheet) {
-	lib := r.c.Library
-	seen := map[*SpeciesSheet]bool{}
-	for at := s; at != nil && at.Like.Set(); at = lib.own.species[at.Like.V] {
-		if seen[at] {
-			if at == s {
-				r.found.Add(finding.Finding{Rule: ruleValue, At: s.Like.At, Text: "like leads back to " + quote(s.Name.V), Write: "like = another species"})
-			}
-			return
-		}
-		seen[at] = true
-	}
-	if names := lib.TypeNames(); s.Type.Set() && !slices.Contains(names, s.Type.V) {
-		f := finding.Finding{Rule: ruleUnknownName, At: s.Type.At, Text: "there is no care type " + quote(s.Type.V), Write: "type = one of: " + strings.Join(names, ", ")}
-		if near := finding.Near(s.Type.V, names); near != "" {
-			f.Text += ": did you mean " + quote(near) + "?"
-			f.Write, f.Edits = "type = "+quote(near), finding.Instead(s.Type.At, s.Type.V, near)
-		}
-		r.found.Add(f)
-	}
-	if names := lib.SpeciesNames(); s.Like.Set() && !slices.Contains(names, s.Like.V) {
-		r.unknownName(s.Like, "species sheet", names)
-	}
 }
 
 // enclosure puts an enclosure together from its own block, its template, its sheet
@@ -325,75 +241,4 @@ func (r *resolver) complete(e *Enclosure) {
 			walk(h)
 		}
 	}
-}
-
-// species returns the sheet of an enclosure's species, or nil.
-func (r *resolver) species(e *Enclosure) *SpeciesSheet {
-	if !e.Species.Set() {
-		return nil
-	}
-	lib := r.c.Library
-	if sheet := lib.Species(e.Species.V); sheet != nil {
-		return sheet
-	}
-	sheet, how := lib.ByOtherName(e.Species.V)
-	if sheet == nil {
-		r.unknownSpecies(e.Species)
-		return nil
-	}
-	f := finding.Finding{Rule: ruleOldName, At: e.Species.At, Write: "species = " + quote(sheet.Name.V),
-		Edits: finding.Instead(e.Species.At, e.Species.V, sheet.Name.V)}
-	switch how {
-	case "mistaken":
-		f.Text = quote(e.Species.V) + " is a name under which " + sheet.Name.V + " is sold by mistake; it means another animal"
-		f.Rule, f.Edits = ruleUnknownName, nil // which of the two is meant is for the keeper to say
-		sheet = nil
-	case "former":
-		f.Text = quote(e.Species.V) + " is a former name; the sheet " + sheet.Name.V + " is used"
-	default:
-		f.Text = quote(e.Species.V) + " is another name; the sheet " + sheet.Name.V + " is used"
-	}
-	r.found.Add(f)
-	return sheet
-}
-
-// unknownSpecies finds a species of which there is no sheet. Where the name is no slip of
-// the pen it says which of the same genus there are, and how to write one: of a care type,
-// those first that have its genus.
-func (r *resolver) unknownSpecies(w Written[string]) {
-	lib := r.c.Library
-	names := lib.SpeciesNames()
-	genus, epithet, _ := strings.Cut(slug(w.V), "-")
-	meant, of, _ := strings.Cut(finding.Near(w.V, names), "-")
-	// Another species of the genus is no slip.
-	slip := meant != "" && (meant != genus || epithet == "" || finding.Near(epithet, []string{of}) != "")
-	if r.silent || slip {
-		r.unknownName(w, "species sheet", names)
-		return
-	}
-	kin := slices.DeleteFunc(slices.Clone(names), func(n string) bool {
-		of, _, _ := strings.Cut(n, "-")
-		return of != genus
-	})
-	types := lib.TypeNames()
-	if of := slices.DeleteFunc(slices.Clone(types), func(n string) bool {
-		return !slices.ContainsFunc(lib.Type(n).Genera, func(g Written[string]) bool { return slug(g.V) == genus })
-	}); len(of) > 0 {
-		types = of
-	}
-	f := finding.Finding{Rule: ruleUnknownName, At: w.At, Text: "there is no species sheet " + quote(w.V),
-		Write: "species " + quote(slug(w.V)) + " { … } of type " + quoted(types) + ": vivary start --sheet " + slug(w.V) + " begins one"}
-	if len(kin) > 0 {
-		f.Text += "; of its genus there is " + strings.Join(kin, ", ") + ", which is another animal"
-	}
-	r.found.Add(f)
-}
-
-// quoted names several, one of which is to be chosen.
-func quoted(names []string) string {
-	var out []string
-	for _, n := range names {
-		out = append(out, quote(n))
-	}
-	return strings.Join(out, " or ")
 }

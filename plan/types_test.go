@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"strings"
 	"testing"
 
 	"vivary/schema"
@@ -127,5 +128,49 @@ func TestSheetsBesideTheirTypes(t *testing.T) {
 	}
 	if compared < 100 {
 		t.Errorf("only %d figures were compared", compared)
+	}
+}
+
+// A type of the collection's own may stand on a built-in one, and on no other thing.
+func TestOwnType(t *testing.T) {
+	text := `collection "c" {
+  time_zone = "Europe/London"
+}
+
+type "ours" {
+  title  = "those of our cellar"
+  of     = "OF"
+  source = ["own records"]
+  need "water" {
+    longest = "4 days"
+    wrong   = "10 days"
+  }
+}
+
+species "x" {
+  latin  = "X y"
+  type   = "ours"
+  source = ["own records"]
+  length = "9 to 10 cm"
+}
+`
+	c, found := load(t, map[string]string{"a.care.hcl": strings.Replace(text, "OF", "desert-burrowing-scorpion", 1)})
+	if len(found) > 0 {
+		t.Error(texts(found))
+	}
+	s := c.Library.Species("x")
+	if f := s.Figure(schema.FigureFloorFirst, "adult"); f == nil || f.OfType != "burrowing desert scorpions" {
+		t.Errorf("floor: %+v", f)
+	}
+	for _, n := range s.NeedsOf("adult") {
+		if n.Name.V == "water" && (n.OfType != "those of our cellar" || n.Longest.V.String() != "4 days") {
+			t.Errorf("water: %s of %s", n.Longest.V, n.OfType)
+		}
+	}
+	for _, of := range []string{"ours", "nothing"} { // a ring is taken once
+		_, found := load(t, map[string]string{"a.care.hcl": strings.Replace(text, "OF", of, 1)})
+		if (len(found) > 0) != (of == "nothing") {
+			t.Errorf("of %s: %v", of, texts(found))
+		}
 	}
 }
