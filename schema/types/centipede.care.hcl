@@ -1,0 +1,204 @@
+type "centipede" {
+  title   = "large centipedes"
+  of      = "hunter"
+  genera  = ["Scolopendra", "Ethmostigmus", "Alipes"]
+  source  = ["practice"]
+  quality = "practice"
+  seen    = "2026-11-28"
+
+  stage "newborn" {
+  }
+
+  stage "young" {
+  }
+
+  stage "juvenile" {
+  }
+
+  stage "subadult" {
+  }
+
+  stage "adult" {
+  }
+
+  figure "lifestyle" {
+    value = "burrower"
+  }
+
+  figure "climbs" {
+    value = "seams"
+  }
+
+  figure "hangs-to-moult" {
+    value = "false"
+  }
+
+  figure "moults-as-adult" {
+    value = "true"
+  }
+
+  figure "drinks" {
+    value = "dish"
+  }
+
+  figure "ventilation" {
+    value = "cross"
+  }
+
+  figure "substrate-change" {
+    value = "12 months"
+  }
+
+  figure "temperature-hard" {
+    value = "5 to 35 C"
+    note  = "Outside it is wrong for every member."
+  }
+
+  figure "humidity-soft" {
+    value = "60 to 80 %"
+  }
+
+  figure "humidity-target" {
+    value = "60 to 80 %"
+  }
+
+  figure "moisture" {
+    value = "damp"
+    note  = "A damp half and a dry one; dry through kills."
+  }
+
+  figure "floor-first" {
+    value = "1.5 x 1 length"
+    wrong = "1 x 0.7 length"
+    harm  = "comfort"
+  }
+
+  figure "substrate-depth-min" {
+    value = "0.5 length"
+    wrong = "0.25 length"
+    harm  = "harms"
+  }
+
+  figure "gap-max" {
+    value = "0.067 length"
+    wrong = "0.1 length"
+    note  = "A fifteenth of the animal suits; a tenth is our estimate of what lets it out."
+  }
+
+  figure "wait-after-moult" {
+    value  = "7 days"
+    stages = ["young", "juvenile"]
+  }
+
+  figure "wait-after-moult" {
+    value  = "10 days"
+    stages = ["subadult", "adult"]
+  }
+
+  figure "prey-length-share" {
+    value = "50 %"
+  }
+
+  figure "fast-alarm" {
+    value  = "7 days"
+    stages = ["young"]
+  }
+
+  figure "fast-alarm" {
+    value  = "14 days"
+    stages = ["juvenile"]
+  }
+
+  figure "fast-alarm" {
+    value  = "30 days"
+    stages = ["subadult", "adult"]
+  }
+
+  figure "metabolic-kin" {
+    value = "none"
+  }
+
+  need "water" {
+    longest = "2 days"
+    wrong   = "5 days"
+  }
+
+  need "moisture" {
+    longest = "3 days"
+    wrong   = "7 days"
+  }
+
+  need "food" {
+    longest = "5 days"
+    wrong   = "10 days"
+    stages  = ["young"]
+  }
+
+  need "food" {
+    longest = "10 days"
+    wrong   = "20 days"
+    stages  = ["juvenile"]
+  }
+
+  need "food" {
+    longest  = "14 days"
+    wrong    = "60 days"
+    stages   = ["subadult", "adult"]
+    shortest = "3 days"
+  }
+
+  figure "unattended" {
+    value  = "3 days"
+    stages = ["young"]
+  }
+
+  figure "unattended" {
+    value  = "3 days"
+    stages = ["juvenile"]
+  }
+
+  feeding "young" {
+    stages     = ["young"]
+    every      = "3 days"
+    per_animal = 1
+    prey       = "cricket pinhead"
+    killed     = true
+  }
+
+  feeding "juvenile" {
+    stages     = ["juvenile"]
+    every      = "5 days"
+    per_animal = 1
+    prey       = "cricket small"
+  }
+
+  feeding "subadult" {
+    stages     = ["subadult"]
+    every      = "7 days"
+    per_animal = 1
+    prey       = "cricket medium"
+  }
+
+  feeding "adult" {
+    stages     = ["adult"]
+    every      = "8 days"
+    per_animal = 1
+    prey       = "cricket adult"
+  }
+
+  care "water" {
+    every = "2 days"
+  }
+
+  care "mist" {
+    every = "3 days"
+  }
+
+  care "deep-clean" {
+    every = "12 months"
+  }
+
+  except "Scutigera" {
+    because = "it runs on walls, small and dry"
+  }
+}

@@ -1,0 +1,132 @@
+type "hunter" {
+  title   = "hunters"
+  source  = ["practice"]
+  quality = "practice"
+  seen    = "2026-11-28"
+
+  figure "lid" {
+    value = "latched"
+  }
+
+  figure "handling-wait" {
+    value = "14 days"
+  }
+
+  figure "fast-try" {
+    value  = "30 days"
+    stages = ["juvenile"]
+  }
+
+  figure "fast-help" {
+    value  = "90 days"
+    stages = ["juvenile"]
+  }
+
+  figure "unattended" {
+    value  = "7 days"
+    stages = ["subadult", "adult"]
+  }
+
+  figure "unattended-sealed" {
+    value = "10 days"
+  }
+
+  figure "settling" {
+    value  = "2 to 3 days"
+    stages = ["young"]
+  }
+
+  figure "quarantine" {
+    value = "30 days"
+  }
+
+  figure "quarantine-wild" {
+    value = "60 to 90 days"
+  }
+
+  figure "mites-clear" {
+    value = "30 days"
+  }
+
+  need "look" {
+    longest = "1 day"
+    wrong   = "3 days"
+  }
+
+  need "leftovers" {
+    longest = "1 day"
+    wrong   = "2 days"
+    source  = ["K82"]
+  }
+
+  need "heat" {
+    longest = "1 day"
+    wrong   = "3 days"
+  }
+
+  need "cleaning" {
+    longest  = "14 days"
+    severity = "caution"
+  }
+
+  need "device-test" {
+    longest  = "30 days"
+    wrong    = "90 days"
+    severity = "caution"
+  }
+
+  care "look" {
+    every = "day"
+  }
+
+  care "heat" {
+    every = "day"
+  }
+
+  care "spot-clean" {
+    every = "7 days"
+  }
+
+  care "dish" {
+    every = "7 days"
+  }
+
+  care "device-test" {
+    every = "30 days"
+  }
+
+  figure "refusals-to-pause" {
+    value  = "2"
+    stages = ["young", "juvenile", "subadult"]
+  }
+
+  figure "refusal-pause" {
+    value  = "3 days"
+    stages = ["young"]
+  }
+
+  figure "refusal-pause" {
+    value  = "7 days"
+    stages = ["juvenile"]
+  }
+
+  figure "refusal-pause" {
+    value  = "14 days"
+    stages = ["subadult"]
+  }
+
+  figure "premoult-look" {
+    value  = "30 days"
+    stages = ["young", "juvenile"]
+  }
+
+  figure "premoult-look" {
+    value  = "60 days"
+    stages = ["subadult"]
+  }
+
+  figure "premoult-help" {
+    value  = "90 days"
+    stages = ["young", "juvenile"]
+  }
+}
