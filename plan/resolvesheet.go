@@ -144,11 +144,9 @@ func (r *resolver) unknownSpecies(w Written[string]) {
 		of, _, _ := strings.Cut(n, "-")
 		return of != genus
 	})
-	types := lib.TypeNames()
-	if of := slices.DeleteFunc(slices.Clone(types), func(n string) bool {
-		return !slices.ContainsFunc(lib.Type(n).Genera, func(g Written[string]) bool { return slug(g.V) == genus })
-	}); len(of) > 0 {
-		types = of
+	types := lib.TypesOf(genus)
+	if len(types) == 0 {
+		types = lib.TypeNames()
 	}
 	f := finding.Finding{Rule: ruleUnknownName, At: w.At, Text: "there is no species sheet " + quote(w.V),
 		Write: "species " + quote(slug(w.V)) + " { … } of type " + quoted(types) + ": vivary start --sheet " + slug(w.V) + " begins one"}

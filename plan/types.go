@@ -97,6 +97,13 @@ func (l *Library) Type(name string) *TypeSheet {
 // TypeNames returns the names of all care types, built-in and own, sorted.
 func (l *Library) TypeNames() []string { return names(builtIn().types, l.own.types) }
 
+// TypesOf returns the names of the care types that have a genus, whatever its capitals.
+func (l *Library) TypesOf(genus string) []string {
+	return slices.DeleteFunc(l.TypeNames(), func(n string) bool {
+		return !slices.ContainsFunc(l.Type(n).Genera, func(g Written[string]) bool { return strings.EqualFold(g.V, genus) })
+	})
+}
+
 // typed returns the layers of a care type for a genus: its exception, the type, and the
 // wider ones.
 func (l *Library) typed(name, genus string) (from []layer) {

@@ -6,7 +6,6 @@ import (
 	"os"
 	"path/filepath"
 	"regexp"
-	"slices"
 	"strings"
 
 	"vivary/plan"
@@ -30,9 +29,7 @@ func startSheet(w *world, f *flags, root string) int {
 	genus, _, _ := strings.Cut(name, "-")
 	kind, known := f.kind, lib.TypeNames()
 	if kind == "" {
-		of := slices.DeleteFunc(slices.Clone(known), func(n string) bool {
-			return !slices.ContainsFunc(lib.Type(n).Genera, func(g plan.Written[string]) bool { return strings.EqualFold(g.V, genus) })
-		})
+		of := lib.TypesOf(genus)
 		if len(of) != 1 {
 			return fail("say of which care type it is, with --type, one of: %s", strings.Join(known, ", "))
 		}

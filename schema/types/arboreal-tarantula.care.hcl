@@ -14,18 +14,10 @@ type "arboreal-tarantula" {
     value = "tree"
   }
 
-  figure "climbs" {
-    value = "glass"
-  }
-
   figure "wait-after-moult" {
     value  = "7 days"
     stages = ["juvenile", "subadult", "adult"]
     source = ["K84"]
-  }
-
-  figure "substrate-change" {
-    value = "12 months"
   }
 
   figure "temperature-hard" {
@@ -78,45 +70,9 @@ type "arboreal-tarantula" {
     stages  = ["young", "juvenile"]
   }
 
-  need "food" {
-    longest = "7 days"
-    wrong   = "14 days"
-    stages  = ["young"]
-  }
-
-  need "food" {
-    longest = "14 days"
-    wrong   = "28 days"
-    stages  = ["juvenile"]
-  }
-
-  need "food" {
-    longest  = "21 days"
-    wrong    = "120 days"
-    stages   = ["subadult", "adult"]
-    shortest = "3 days"
-  }
-
   figure "unattended" {
     value  = "2 days"
     stages = ["young"]
-  }
-
-  figure "unattended" {
-    value  = "3 days"
-    stages = ["juvenile"]
-  }
-
-  figure "unattended" {
-    value  = "7 days"
-    stages = ["subadult", "adult"]
-  }
-
-  feeding "young" {
-    stages     = ["young"]
-    every      = "4 days"
-    per_animal = 1
-    prey       = "cricket pinhead"
   }
 
   feeding "juvenile" {
@@ -138,10 +94,6 @@ type "arboreal-tarantula" {
     every      = "8 days"
     per_animal = 1
     prey       = "cricket adult"
-  }
-
-  care "water" {
-    every = "2 days"
   }
 
   care "mist" {

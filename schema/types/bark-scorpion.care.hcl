@@ -14,10 +14,6 @@ type "bark-scorpion" {
     value = "cross"
   }
 
-  figure "substrate-change" {
-    value = "12 months"
-  }
-
   figure "temperature-hard" {
     value  = "5 to 40 C"
     source = ["P19"]
@@ -52,12 +48,6 @@ type "bark-scorpion" {
   }
 
   need "food" {
-    longest = "7 days"
-    wrong   = "14 days"
-    stages  = ["young"]
-  }
-
-  need "food" {
     longest = "10 days"
     wrong   = "20 days"
     stages  = ["juvenile"]
@@ -68,29 +58,6 @@ type "bark-scorpion" {
     wrong    = "60 days"
     stages   = ["subadult", "adult"]
     shortest = "3 days"
-  }
-
-  figure "unattended" {
-    value  = "3 days"
-    stages = ["young"]
-  }
-
-  figure "unattended" {
-    value  = "3 days"
-    stages = ["juvenile"]
-  }
-
-  figure "unattended" {
-    value  = "7 days"
-    stages = ["subadult", "adult"]
-  }
-
-  feeding "young" {
-    stages     = ["young"]
-    every      = "3 days"
-    per_animal = 1
-    prey       = "cricket pinhead"
-    killed     = true
   }
 
   feeding "juvenile" {

@@ -6,27 +6,8 @@ type "centipede" {
   quality = "practice"
   seen    = "2026-11-28"
 
-  stage "newborn" {
-  }
-
-  stage "young" {
-  }
-
-  stage "juvenile" {
-  }
-
-  stage "subadult" {
-  }
-
-  stage "adult" {
-  }
-
   figure "lifestyle" {
     value = "burrower"
-  }
-
-  figure "climbs" {
-    value = "seams"
   }
 
   figure "hangs-to-moult" {
@@ -37,16 +18,8 @@ type "centipede" {
     value = "true"
   }
 
-  figure "drinks" {
-    value = "dish"
-  }
-
   figure "ventilation" {
     value = "cross"
-  }
-
-  figure "substrate-change" {
-    value = "12 months"
   }
 
   figure "temperature-hard" {
@@ -114,10 +87,6 @@ type "centipede" {
     stages = ["subadult", "adult"]
   }
 
-  figure "metabolic-kin" {
-    value = "none"
-  }
-
   need "water" {
     longest = "2 days"
     wrong   = "5 days"
@@ -147,36 +116,12 @@ type "centipede" {
     shortest = "3 days"
   }
 
-  figure "unattended" {
-    value  = "3 days"
-    stages = ["young"]
-  }
-
-  figure "unattended" {
-    value  = "3 days"
-    stages = ["juvenile"]
-  }
-
   feeding "young" {
     stages     = ["young"]
     every      = "3 days"
     per_animal = 1
     prey       = "cricket pinhead"
     killed     = true
-  }
-
-  feeding "juvenile" {
-    stages     = ["juvenile"]
-    every      = "5 days"
-    per_animal = 1
-    prey       = "cricket small"
-  }
-
-  feeding "subadult" {
-    stages     = ["subadult"]
-    every      = "7 days"
-    per_animal = 1
-    prey       = "cricket medium"
   }
 
   feeding "adult" {
@@ -186,16 +131,8 @@ type "centipede" {
     prey       = "cricket adult"
   }
 
-  care "water" {
-    every = "2 days"
-  }
-
   care "mist" {
     every = "3 days"
-  }
-
-  care "deep-clean" {
-    every = "12 months"
   }
 
   except "Scutigera" {

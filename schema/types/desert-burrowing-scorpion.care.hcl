@@ -20,10 +20,6 @@ type "desert-burrowing-scorpion" {
     value = "any"
   }
 
-  figure "substrate-change" {
-    value = "12 months"
-  }
-
   figure "temperature-hard" {
     value  = "0 to 42 C"
     source = ["P15"]
@@ -68,12 +64,6 @@ type "desert-burrowing-scorpion" {
   }
 
   need "food" {
-    longest = "7 days"
-    wrong   = "14 days"
-    stages  = ["young"]
-  }
-
-  need "food" {
     longest = "14 days"
     wrong   = "28 days"
     stages  = ["juvenile"]
@@ -84,29 +74,6 @@ type "desert-burrowing-scorpion" {
     wrong    = "120 days"
     stages   = ["subadult", "adult"]
     shortest = "3 days"
-  }
-
-  figure "unattended" {
-    value  = "3 days"
-    stages = ["young"]
-  }
-
-  figure "unattended" {
-    value  = "3 days"
-    stages = ["juvenile"]
-  }
-
-  figure "unattended" {
-    value  = "7 days"
-    stages = ["subadult", "adult"]
-  }
-
-  feeding "young" {
-    stages     = ["young"]
-    every      = "3 days"
-    per_animal = 1
-    prey       = "cricket pinhead"
-    killed     = true
   }
 
   feeding "juvenile" {

@@ -14,10 +14,6 @@ type "dry-terrestrial-tarantula" {
     value = "ground"
   }
 
-  figure "climbs" {
-    value = "glass"
-  }
-
   figure "heater-not" {
     value  = "under"
     source = ["K34"]
@@ -28,10 +24,6 @@ type "dry-terrestrial-tarantula" {
     wrong  = "1.5 span"
     source = ["K81"]
     note   = "A fall ruptures the abdomen."
-  }
-
-  figure "substrate-change" {
-    value = "12 months"
   }
 
   figure "wait-after-moult" {
@@ -83,45 +75,9 @@ type "dry-terrestrial-tarantula" {
     wrong   = "14 days"
   }
 
-  need "food" {
-    longest = "7 days"
-    wrong   = "14 days"
-    stages  = ["young"]
-  }
-
-  need "food" {
-    longest = "14 days"
-    wrong   = "28 days"
-    stages  = ["juvenile"]
-  }
-
-  need "food" {
-    longest  = "21 days"
-    wrong    = "120 days"
-    stages   = ["subadult", "adult"]
-    shortest = "3 days"
-  }
-
   figure "unattended" {
     value  = "3 days"
     stages = ["young"]
-  }
-
-  figure "unattended" {
-    value  = "3 days"
-    stages = ["juvenile"]
-  }
-
-  figure "unattended" {
-    value  = "7 days"
-    stages = ["subadult", "adult"]
-  }
-
-  feeding "young" {
-    stages     = ["young"]
-    every      = "4 days"
-    per_animal = 1
-    prey       = "cricket pinhead"
   }
 
   feeding "juvenile" {
@@ -143,10 +99,6 @@ type "dry-terrestrial-tarantula" {
     every      = "7 days"
     per_animal = 1
     prey       = "cricket adult"
-  }
-
-  care "water" {
-    every = "2 days"
   }
 
   care "deep-clean" {

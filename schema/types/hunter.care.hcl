@@ -117,7 +117,12 @@ type "hunter" {
 
   figure "premoult-look" {
     value  = "30 days"
-    stages = ["young", "juvenile"]
+    stages = ["young"]
+  }
+
+  figure "premoult-look" {
+    value  = "30 days"
+    stages = ["juvenile"]
   }
 
   figure "premoult-look" {
@@ -127,6 +132,74 @@ type "hunter" {
 
   figure "premoult-help" {
     value  = "90 days"
-    stages = ["young", "juvenile"]
+    stages = ["young"]
+  }
+
+  figure "premoult-help" {
+    value  = "90 days"
+    stages = ["juvenile"]
+  }
+
+  stage "newborn" {
+  }
+
+  stage "young" {
+  }
+
+  stage "juvenile" {
+  }
+
+  stage "subadult" {
+  }
+
+  stage "adult" {
+  }
+
+  figure "climbs" {
+    value = "seams"
+  }
+
+  figure "drinks" {
+    value = "dish"
+  }
+
+  figure "substrate-change" {
+    value = "12 months"
+  }
+
+  figure "metabolic-kin" {
+    value = "none"
+  }
+
+  figure "unattended" {
+    value  = "3 days"
+    stages = ["young"]
+  }
+
+  figure "unattended" {
+    value  = "3 days"
+    stages = ["juvenile"]
+  }
+
+  feeding "juvenile" {
+    stages     = ["juvenile"]
+    every      = "5 days"
+    per_animal = 1
+    prey       = "cricket small"
+  }
+
+  feeding "subadult" {
+    stages     = ["subadult"]
+    every      = "7 days"
+    per_animal = 1
+    prey       = "cricket medium"
+  }
+
+  care "water" {
+    every = "2 days"
+  }
+
+  care "deep-clean" {
+    every = "12 months"
   }
 }

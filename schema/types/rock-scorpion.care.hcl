@@ -15,10 +15,6 @@ type "rock-scorpion" {
     value = "any"
   }
 
-  figure "substrate-change" {
-    value = "12 months"
-  }
-
   figure "temperature-hard" {
     value = "5 to 40 C"
     note  = "Outside it is wrong for every member."
@@ -61,12 +57,6 @@ type "rock-scorpion" {
   }
 
   need "food" {
-    longest = "7 days"
-    wrong   = "14 days"
-    stages  = ["young"]
-  }
-
-  need "food" {
     longest = "14 days"
     wrong   = "28 days"
     stages  = ["juvenile"]
@@ -77,29 +67,6 @@ type "rock-scorpion" {
     wrong    = "90 days"
     stages   = ["subadult", "adult"]
     shortest = "3 days"
-  }
-
-  figure "unattended" {
-    value  = "3 days"
-    stages = ["young"]
-  }
-
-  figure "unattended" {
-    value  = "3 days"
-    stages = ["juvenile"]
-  }
-
-  figure "unattended" {
-    value  = "7 days"
-    stages = ["subadult", "adult"]
-  }
-
-  feeding "young" {
-    stages     = ["young"]
-    every      = "3 days"
-    per_animal = 1
-    prey       = "cricket pinhead"
-    killed     = true
   }
 
   feeding "juvenile" {

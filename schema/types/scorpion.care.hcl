@@ -1,5 +1,6 @@
 type "scorpion" {
   title   = "scorpions"
+  of      = "hunter"
   source  = ["practice"]
   quality = "practice"
   seen    = "2026-11-28"
@@ -89,10 +90,6 @@ type "scorpion" {
     source = ["K55"]
   }
 
-  figure "handling-wait" {
-    value = "14 days"
-  }
-
   figure "premoult-fast" {
     value  = "3 to 14 days"
     stages = ["young"]
@@ -111,21 +108,6 @@ type "scorpion" {
     source = ["K49", "S59c"]
   }
 
-  figure "premoult-look" {
-    value  = "30 days"
-    stages = ["young"]
-  }
-
-  figure "premoult-look" {
-    value  = "30 days"
-    stages = ["juvenile"]
-  }
-
-  figure "premoult-look" {
-    value  = "60 days"
-    stages = ["subadult"]
-  }
-
   figure "premoult-try" {
     value  = "60 days"
     stages = ["young"]
@@ -133,16 +115,6 @@ type "scorpion" {
 
   figure "premoult-try" {
     value  = "30 days"
-    stages = ["juvenile"]
-  }
-
-  figure "premoult-help" {
-    value  = "90 days"
-    stages = ["young"]
-  }
-
-  figure "premoult-help" {
-    value  = "90 days"
     stages = ["juvenile"]
   }
 
@@ -176,11 +148,6 @@ type "scorpion" {
     stages = ["young"]
   }
 
-  figure "fast-try" {
-    value  = "30 days"
-    stages = ["juvenile"]
-  }
-
   figure "fast-alarm" {
     value  = "7 days"
     stages = ["young"]
@@ -208,11 +175,6 @@ type "scorpion" {
 
   figure "fast-help" {
     value  = "90 days"
-    stages = ["juvenile"]
-  }
-
-  figure "fast-help" {
-    value  = "90 days"
     stages = ["subadult"]
   }
 
@@ -221,25 +183,10 @@ type "scorpion" {
     stages = ["adult"]
   }
 
-  figure "refusals-to-pause" {
-    value  = "2"
-    stages = ["young", "juvenile", "subadult"]
-  }
-
   figure "refusal-pause" {
     value  = "3 days"
     stages = ["young"]
     source = ["P11"]
-  }
-
-  figure "refusal-pause" {
-    value  = "7 days"
-    stages = ["juvenile"]
-  }
-
-  figure "refusal-pause" {
-    value  = "14 days"
-    stages = ["subadult"]
   }
 
   figure "prey-mass-share" {
@@ -267,82 +214,9 @@ type "scorpion" {
     stages = ["young", "juvenile"]
   }
 
-  figure "unattended" {
-    value  = "7 days"
-    stages = ["subadult", "adult"]
-  }
-
-  figure "unattended-sealed" {
-    value = "10 days"
-  }
-
-  figure "settling" {
-    value  = "2 to 3 days"
-    stages = ["young"]
-  }
-
   figure "settling" {
     value  = "3 to 7 days"
     stages = ["juvenile", "subadult", "adult"]
-  }
-
-  figure "quarantine" {
-    value = "30 days"
-  }
-
-  figure "quarantine-wild" {
-    value = "60 to 90 days"
-  }
-
-  figure "mites-clear" {
-    value = "30 days"
-  }
-
-  need "look" {
-    longest = "1 day"
-    wrong   = "3 days"
-  }
-
-  need "leftovers" {
-    longest = "1 day"
-    wrong   = "2 days"
-    source  = ["K82"]
-  }
-
-  need "heat" {
-    longest = "1 day"
-    wrong   = "3 days"
-  }
-
-  need "cleaning" {
-    longest  = "14 days"
-    severity = "caution"
-  }
-
-  need "device-test" {
-    longest  = "30 days"
-    wrong    = "90 days"
-    severity = "caution"
-  }
-
-  care "look" {
-    every = "day"
-  }
-
-  care "heat" {
-    every = "day"
-  }
-
-  care "spot-clean" {
-    every = "7 days"
-  }
-
-  care "dish" {
-    every = "7 days"
-  }
-
-  care "device-test" {
-    every = "30 days"
   }
 
   figure "length" {
@@ -373,5 +247,38 @@ type "scorpion" {
     value = "0.067 length"
     wrong = "0.125 length"
     note  = "A fifteenth of the smallest animal suits; an eighth is our estimate of what lets it out."
+  }
+
+  figure "substrate-change" {
+    value = "12 months"
+  }
+
+  need "food" {
+    longest = "7 days"
+    wrong   = "14 days"
+    stages  = ["young"]
+  }
+
+  figure "unattended" {
+    value  = "3 days"
+    stages = ["young"]
+  }
+
+  figure "unattended" {
+    value  = "3 days"
+    stages = ["juvenile"]
+  }
+
+  figure "unattended" {
+    value  = "7 days"
+    stages = ["subadult", "adult"]
+  }
+
+  feeding "young" {
+    stages     = ["young"]
+    every      = "3 days"
+    per_animal = 1
+    prey       = "cricket pinhead"
+    killed     = true
   }
 }

@@ -1,5 +1,6 @@
 type "tarantula" {
   title   = "tarantulas"
+  of      = "hunter"
   source  = ["practice"]
   quality = "practice"
   seen    = "2026-11-28"
@@ -17,10 +18,6 @@ type "tarantula" {
   }
 
   stage "adult" {
-  }
-
-  figure "lid" {
-    value = "latched"
   }
 
   figure "hangs-to-moult" {
@@ -97,21 +94,6 @@ type "tarantula" {
   }
 
   figure "premoult-look" {
-    value  = "30 days"
-    stages = ["young"]
-  }
-
-  figure "premoult-look" {
-    value  = "30 days"
-    stages = ["juvenile"]
-  }
-
-  figure "premoult-look" {
-    value  = "60 days"
-    stages = ["subadult"]
-  }
-
-  figure "premoult-look" {
     value  = "90 days"
     stages = ["adult"]
   }
@@ -123,16 +105,6 @@ type "tarantula" {
 
   figure "premoult-try" {
     value  = "30 days"
-    stages = ["juvenile"]
-  }
-
-  figure "premoult-help" {
-    value  = "90 days"
-    stages = ["young"]
-  }
-
-  figure "premoult-help" {
-    value  = "90 days"
     stages = ["juvenile"]
   }
 
@@ -171,11 +143,6 @@ type "tarantula" {
     stages = ["young"]
   }
 
-  figure "fast-try" {
-    value  = "30 days"
-    stages = ["juvenile"]
-  }
-
   figure "fast-alarm" {
     value  = "7 days"
     stages = ["young"]
@@ -203,11 +170,6 @@ type "tarantula" {
 
   figure "fast-help" {
     value  = "90 days"
-    stages = ["juvenile"]
-  }
-
-  figure "fast-help" {
-    value  = "90 days"
     stages = ["subadult"]
   }
 
@@ -216,25 +178,10 @@ type "tarantula" {
     stages = ["adult"]
   }
 
-  figure "refusals-to-pause" {
-    value  = "2"
-    stages = ["young", "juvenile", "subadult"]
-  }
-
   figure "refusal-pause" {
     value  = "3 days"
     stages = ["young"]
     source = ["P11"]
-  }
-
-  figure "refusal-pause" {
-    value  = "7 days"
-    stages = ["juvenile"]
-  }
-
-  figure "refusal-pause" {
-    value  = "14 days"
-    stages = ["subadult"]
   }
 
   figure "prey-mass-share" {
@@ -254,30 +201,9 @@ type "tarantula" {
     source = ["S37b", "S36b"]
   }
 
-  figure "unattended-sealed" {
-    value = "10 days"
-  }
-
-  figure "settling" {
-    value  = "2 to 3 days"
-    stages = ["young"]
-  }
-
   figure "settling" {
     value  = "5 to 7 days"
     stages = ["juvenile", "subadult", "adult"]
-  }
-
-  figure "quarantine" {
-    value = "30 days"
-  }
-
-  figure "quarantine-wild" {
-    value = "60 to 90 days"
-  }
-
-  figure "mites-clear" {
-    value = "30 days"
   }
 
   state "gravid" {
@@ -299,11 +225,6 @@ type "tarantula" {
     manner = "held"
   }
 
-  need "look" {
-    longest = "1 day"
-    wrong   = "3 days"
-  }
-
   need "leftovers" {
     longest = "1 day"
     wrong   = "2 days"
@@ -311,44 +232,8 @@ type "tarantula" {
     quality = "keeper"
   }
 
-  need "heat" {
-    longest = "1 day"
-    wrong   = "3 days"
-  }
-
-  need "cleaning" {
-    longest  = "14 days"
-    severity = "caution"
-  }
-
-  need "device-test" {
-    longest  = "30 days"
-    wrong    = "90 days"
-    severity = "caution"
-  }
-
-  care "look" {
-    every = "day"
-  }
-
-  care "heat" {
-    every = "day"
-  }
-
   care "water" {
     every = "2 days"
-  }
-
-  care "spot-clean" {
-    every = "7 days"
-  }
-
-  care "dish" {
-    every = "7 days"
-  }
-
-  care "device-test" {
-    every = "30 days"
   }
 
   figure "length" {
@@ -397,5 +282,44 @@ type "tarantula" {
     value = "0.05 span"
     wrong = "0.1 span"
     note  = "A twentieth of the leg span suits; a tenth is our estimate of what lets it out."
+  }
+
+  figure "climbs" {
+    value = "glass"
+  }
+
+  figure "substrate-change" {
+    value = "12 months"
+  }
+
+  need "food" {
+    longest = "7 days"
+    wrong   = "14 days"
+    stages  = ["young"]
+  }
+
+  need "food" {
+    longest = "14 days"
+    wrong   = "28 days"
+    stages  = ["juvenile"]
+  }
+
+  need "food" {
+    longest  = "21 days"
+    wrong    = "120 days"
+    stages   = ["subadult", "adult"]
+    shortest = "3 days"
+  }
+
+  figure "unattended" {
+    value  = "3 days"
+    stages = ["juvenile"]
+  }
+
+  feeding "young" {
+    stages     = ["young"]
+    every      = "4 days"
+    per_animal = 1
+    prey       = "cricket pinhead"
   }
 }

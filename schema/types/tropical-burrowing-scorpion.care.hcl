@@ -20,10 +20,6 @@ type "tropical-burrowing-scorpion" {
     value = "any"
   }
 
-  figure "substrate-change" {
-    value = "12 months"
-  }
-
   figure "temperature-hard" {
     value  = "15 to 35 C"
     source = ["K20"]
@@ -73,12 +69,6 @@ type "tropical-burrowing-scorpion" {
   }
 
   need "food" {
-    longest = "7 days"
-    wrong   = "14 days"
-    stages  = ["young"]
-  }
-
-  need "food" {
     longest = "14 days"
     wrong   = "28 days"
     stages  = ["juvenile"]
@@ -89,29 +79,6 @@ type "tropical-burrowing-scorpion" {
     wrong    = "90 days"
     stages   = ["subadult", "adult"]
     shortest = "3 days"
-  }
-
-  figure "unattended" {
-    value  = "3 days"
-    stages = ["young"]
-  }
-
-  figure "unattended" {
-    value  = "3 days"
-    stages = ["juvenile"]
-  }
-
-  figure "unattended" {
-    value  = "7 days"
-    stages = ["subadult", "adult"]
-  }
-
-  feeding "young" {
-    stages     = ["young"]
-    every      = "3 days"
-    per_animal = 1
-    prey       = "cricket pinhead"
-    killed     = true
   }
 
   feeding "juvenile" {

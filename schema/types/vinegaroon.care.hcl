@@ -6,27 +6,8 @@ type "vinegaroon" {
   quality = "practice"
   seen    = "2026-11-28"
 
-  stage "newborn" {
-  }
-
-  stage "young" {
-  }
-
-  stage "juvenile" {
-  }
-
-  stage "subadult" {
-  }
-
-  stage "adult" {
-  }
-
   figure "lifestyle" {
     value = "burrower"
-  }
-
-  figure "climbs" {
-    value = "seams"
   }
 
   figure "hangs-to-moult" {
@@ -38,20 +19,12 @@ type "vinegaroon" {
     source = ["P31"]
   }
 
-  figure "drinks" {
-    value = "dish"
-  }
-
   figure "ventilation" {
     value = "any"
   }
 
   figure "heater-not" {
     value = "under"
-  }
-
-  figure "substrate-change" {
-    value = "12 months"
   }
 
   figure "temperature-hard" {
@@ -119,10 +92,6 @@ type "vinegaroon" {
     stages = ["subadult", "adult"]
   }
 
-  figure "metabolic-kin" {
-    value = "none"
-  }
-
   need "water" {
     longest = "2 days"
     wrong   = "7 days"
@@ -152,36 +121,12 @@ type "vinegaroon" {
     shortest = "3 days"
   }
 
-  figure "unattended" {
-    value  = "3 days"
-    stages = ["young"]
-  }
-
-  figure "unattended" {
-    value  = "3 days"
-    stages = ["juvenile"]
-  }
-
   feeding "young" {
     stages     = ["young"]
     every      = "4 days"
     per_animal = 1
     prey       = "cricket pinhead"
     killed     = true
-  }
-
-  feeding "juvenile" {
-    stages     = ["juvenile"]
-    every      = "5 days"
-    per_animal = 1
-    prey       = "cricket small"
-  }
-
-  feeding "subadult" {
-    stages     = ["subadult"]
-    every      = "7 days"
-    per_animal = 1
-    prey       = "cricket medium"
   }
 
   feeding "adult" {
@@ -191,15 +136,7 @@ type "vinegaroon" {
     prey       = "cricket adult"
   }
 
-  care "water" {
-    every = "2 days"
-  }
-
   care "mist" {
     every = "7 days"
-  }
-
-  care "deep-clean" {
-    every = "12 months"
   }
 }

@@ -6,27 +6,8 @@ type "whip-spider" {
   quality = "practice"
   seen    = "2026-11-28"
 
-  stage "newborn" {
-  }
-
-  stage "young" {
-  }
-
-  stage "juvenile" {
-  }
-
-  stage "subadult" {
-  }
-
-  stage "adult" {
-  }
-
   figure "lifestyle" {
     value = "bark"
-  }
-
-  figure "climbs" {
-    value = "seams"
   }
 
   figure "hangs-to-moult" {
@@ -38,16 +19,8 @@ type "whip-spider" {
     source = ["P32"]
   }
 
-  figure "drinks" {
-    value = "dish"
-  }
-
   figure "ventilation" {
     value = "cross"
-  }
-
-  figure "substrate-change" {
-    value = "12 months"
   }
 
   figure "temperature-hard" {
@@ -129,10 +102,6 @@ type "whip-spider" {
     stages = ["subadult", "adult"]
   }
 
-  figure "metabolic-kin" {
-    value = "none"
-  }
-
   need "water" {
     longest = "2 days"
     wrong   = "7 days"
@@ -162,36 +131,12 @@ type "whip-spider" {
     shortest = "3 days"
   }
 
-  figure "unattended" {
-    value  = "3 days"
-    stages = ["young"]
-  }
-
-  figure "unattended" {
-    value  = "3 days"
-    stages = ["juvenile"]
-  }
-
   feeding "young" {
     stages     = ["young"]
     every      = "3 days"
     per_animal = 1
     prey       = "cricket pinhead"
     killed     = true
-  }
-
-  feeding "juvenile" {
-    stages     = ["juvenile"]
-    every      = "5 days"
-    per_animal = 1
-    prey       = "cricket small"
-  }
-
-  feeding "subadult" {
-    stages     = ["subadult"]
-    every      = "7 days"
-    per_animal = 1
-    prey       = "cricket medium"
   }
 
   feeding "adult" {
@@ -201,16 +146,8 @@ type "whip-spider" {
     prey       = "cricket adult"
   }
 
-  care "water" {
-    every = "2 days"
-  }
-
   care "mist" {
     every = "3 days"
-  }
-
-  care "deep-clean" {
-    every = "12 months"
   }
 
   except "Acanthophrynus" {
