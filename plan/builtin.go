@@ -14,10 +14,6 @@ import (
 // libraryPrefix begins the name under which a built-in sheet is shown.
 const libraryPrefix = "schema/"
 
-// sourceList is the name of the file, among those of the species, that lists the
-// sources.
-const sourceList = "sources"
-
 // builtInSheets is the sheets that come with the program. Each is read and decoded
 // when the first collection asks for it, once a process, and then only read.
 type builtInSheets struct {
@@ -40,12 +36,13 @@ var builtIn = sync.OnceValue(func() *builtInSheets {
 	b.species = b.shelve("species")
 	b.types = b.shelve("types")
 	b.feeders = b.shelve("feeders")
-	list := b.species[sourceList]
-	delete(b.species, sourceList)
+	lists := b.shelve("sources")
 	b.sources = sync.OnceValue(func() map[string]*Source {
 		all := map[string]*Source{}
-		for _, s := range list().blocks.sources {
-			all[s.Name.V] = s
+		for _, list := range lists {
+			for _, s := range list().blocks.sources {
+				all[s.Name.V] = s
+			}
 		}
 		return all
 	})

@@ -213,8 +213,9 @@ func (s *SpeciesSheet) Is(what *schema.Figure, word string) bool {
 	return slices.Contains(f.Words, word)
 }
 
-// NeedsOf returns the needs that hold for a stage, the strictest of each name. An
-// unknown stage, "", takes the strictest of all stages.
+// NeedsOf returns the needs that hold for a stage: of each name the one that names the
+// stage, and of several the topmost sheet's. An unknown stage, "", takes the strictest of
+// all stages.
 func (s *SpeciesSheet) NeedsOf(stage string) []*Need {
 	var out []*Need
 	for _, n := range s.Needs {
@@ -228,7 +229,7 @@ func (s *SpeciesSheet) NeedsOf(stage string) []*Need {
 			}
 			found = true
 			specific := len(n.Stages) > 0 && len(o.Stages) == 0 && stage != ""
-			stricter := n.Longest.V.Value < o.Longest.V.Value && (stage == "" || (len(n.Stages) > 0) == (len(o.Stages) > 0))
+			stricter := n.Longest.V.Value < o.Longest.V.Value && stage == ""
 			if specific || stricter {
 				out[i] = n
 			}

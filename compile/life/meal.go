@@ -142,10 +142,29 @@ func (r *reader) fast(t *track, since seen, text, stage string) {
 				Limit: wording.Days(at.low) + ", species sheet " + t.Sheet.Name.V, Write: "fed, on the day when it eats; premoult, or died"})
 		}
 	}
+	if t.ageing(since.on, stage, text) {
+		return
+	}
 	alarm, help, until := t.days(schema.FigureFastAlarm, stage), t.days(schema.FigureFastHelp, stage), civil.Date(0)
 	if help.ok && help.low > alarm.low {
 		until = after(since.on, help.low)
 	}
 	ask("fast", alarm, until, "look at belly, water and temperature; log fed when it eats")
 	ask("fast-help", help, 0, "get help from a mentor or veterinarian; log fed when it eats")
+}
+
+// ageing says, of a grown animal that is old when its fast would alarm, how it is made
+// easy for it. An old animal that eats less is not ill, and nothing about it is urgent.
+// Whether it is old is known only where its last moult was seen.
+func (t *track) ageing(since civil.Date, stage, text string) bool {
+	alarm, old := t.days(schema.FigureFastAlarm, stage), t.days(schema.FigureOldAge, "")
+	if male := t.days(schema.FigureOldAgeMale, ""); male.ok && t.males == t.now() {
+		old = male
+	}
+	if !old.ok || stage != "adult" || !t.moult.ok || after(since, alarm.low) < after(t.moult.on, old.low) {
+		return false
+	}
+	t.Tasks = append(t.Tasks, Task{Name: "old/" + since.String(), Kind: schema.KindWatch, On: after(since, alarm.low), Interval: 7, Times: 52, At: t.moult.at, Cited: old.cited,
+		Text: text + ": old age? make it easy: soft or killed food held to its mouth, a drop of water, a low perch"})
+	return true
 }

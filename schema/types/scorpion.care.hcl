@@ -209,11 +209,6 @@ type "scorpion" {
     stages = ["subadult", "adult"]
   }
 
-  figure "unattended" {
-    value  = "3 days"
-    stages = ["young", "juvenile"]
-  }
-
   figure "settling" {
     value  = "3 to 7 days"
     stages = ["juvenile", "subadult", "adult"]
