@@ -76,6 +76,17 @@ func (s *SpeciesSheet) Unknown() (figures []*schema.Figure) {
 	return figures
 }
 
+// Unsaid returns the names of the figures that every species needs, or that are worth
+// knowing of each, and that this one does not state.
+func (s *SpeciesSheet) Unsaid() (names []string) {
+	for _, f := range schema.Figures {
+		if (f.Required || f.Asked) && !slices.ContainsFunc(s.Figures, func(x *Figure) bool { return x.What == f }) {
+			names = append(names, f.Name)
+		}
+	}
+	return names
+}
+
 // Unjudged returns what is not judged of a species for want of figures, such as "heat".
 func (s *SpeciesSheet) Unjudged() (about []string) {
 	for _, f := range s.Unknown() {

@@ -230,27 +230,69 @@ func (l *Library) cite(c Cited) string {
 	return strings.Join(parts, "; ")
 }
 
-// ByOtherName looks for a species by a common, former or mistaken name. The
-// second result says which of these it was.
-func (l *Library) ByOtherName(written string) (sheet *SpeciesSheet, how string) {
+// Namesakes are the species that a name means which is not that of a sheet.
+type Namesakes struct {
+	Sheets []*SpeciesSheet
+	As     NameIs
+}
+
+// NameIs says what a name is to the species that bear it.
+type NameIs uint8
+
+const (
+	// NameOther is another name of today: a common name, the scientific name, a trade name.
+	NameOther NameIs = iota
+	// NameFormer is a name it had before.
+	NameFormer
+	// NameMistaken is one under which it is sold, and which means something else.
+	NameMistaken
+)
+
+// ByOtherName looks for species by a common, former or mistaken name. A name of today
+// counts before one of the past, and both before a mistake. Several are returned where
+// the trade calls several by that name.
+func (l *Library) ByOtherName(written string) (found Namesakes) {
 	want := slug(written)
+	is := func(list []Written[string]) bool {
+		return slices.ContainsFunc(list, func(w Written[string]) bool { return slug(w.V) == want })
+	}
 	for _, name := range l.SpeciesNames() {
 		s := l.Species(name)
-		if s == nil {
-			continue
-		}
-		is := func(list []Written[string]) bool {
-			return slices.ContainsFunc(list, func(w Written[string]) bool { return slug(w.V) == want })
-		}
 		words := strings.Fields(s.Latin.V)
+		var as NameIs
 		switch {
 		case slug(s.Title.V) == want || len(words) > 1 && slug(words[0]+" "+words[1]) == want || is(s.Also):
-			return s, "also"
+			as = NameOther
 		case is(s.Former):
-			return s, "former"
+			as = NameFormer
 		case is(s.Mistaken):
-			return s, "mistaken"
+			as = NameMistaken
+		default:
+			continue
+		}
+		if len(found.Sheets) == 0 || as < found.As {
+			found = Namesakes{As: as}
+		}
+		if as == found.As {
+			found.Sheets = append(found.Sheets, s)
 		}
 	}
-	return nil, ""
+	return found
+}
+
+// One returns the species that a name means, or nil where that is none, not one alone, or
+// another than it says.
+func (n Namesakes) One() *SpeciesSheet {
+	if len(n.Sheets) != 1 || n.As == NameMistaken {
+		return nil
+	}
+	return n.Sheets[0]
+}
+
+// Names returns the names of their sheets.
+func (n Namesakes) Names() (all []string) {
+	for _, s := range n.Sheets {
+		all = append(all, s.Name.V)
+	}
+	return all
 }

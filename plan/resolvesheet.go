@@ -6,6 +6,7 @@ import (
 
 	"vivary/plan/finding"
 	"vivary/schema/civil"
+	"vivary/schema/wording"
 )
 
 // library takes over the sheets of the collection's own and looks at them.
@@ -105,22 +106,27 @@ func (r *resolver) species(e *Enclosure) *SpeciesSheet {
 	if sheet := lib.Species(e.Species.V); sheet != nil {
 		return sheet
 	}
-	sheet, how := lib.ByOtherName(e.Species.V)
-	if sheet == nil {
+	by := lib.ByOtherName(e.Species.V)
+	if len(by.Sheets) == 0 {
 		r.unknownSpecies(e.Species)
 		return nil
 	}
-	f := finding.Finding{Rule: ruleOldName, At: e.Species.At, Write: "species = " + quote(sheet.Name.V),
-		Edits: finding.Instead(e.Species.At, e.Species.V, sheet.Name.V)}
-	switch how {
-	case "mistaken":
-		f.Text = quote(e.Species.V) + " is a name under which " + sheet.Name.V + " is sold by mistake; it means another animal"
-		f.Rule, f.Edits = ruleUnknownName, nil // which of the two is meant is for the keeper to say
-		sheet = nil
-	case "former":
+	sheet := by.One()
+	f := finding.Finding{Rule: ruleOldName, At: e.Species.At}
+	switch names := by.Names(); {
+	case by.As == NameMistaken:
+		f.Text = quote(e.Species.V) + " is a name under which " + wording.And(names) + " is sold by mistake; it means another animal"
+	case sheet == nil:
+		f.Text = quote(e.Species.V) + " is a name of several: " + wording.And(names)
+	case by.As == NameFormer:
 		f.Text = quote(e.Species.V) + " is a former name; the sheet " + sheet.Name.V + " is used"
 	default:
 		f.Text = quote(e.Species.V) + " is another name; the sheet " + sheet.Name.V + " is used"
+	}
+	if sheet == nil { // which is meant is for the keeper to say
+		f.Rule, f.Write = ruleUnknownName, "species = "+strings.Join(quotedEach(by.Names()), " or ")
+	} else {
+		f.Write, f.Edits = "species = "+quote(sheet.Name.V), finding.Instead(e.Species.At, e.Species.V, sheet.Name.V)
 	}
 	r.found.Add(f)
 	return sheet
@@ -149,18 +155,17 @@ func (r *resolver) unknownSpecies(w Written[string]) {
 		types = lib.TypeNames()
 	}
 	f := finding.Finding{Rule: ruleUnknownName, At: w.At, Text: "there is no species sheet " + quote(w.V),
-		Write: "species " + quote(slug(w.V)) + " { … } of type " + quoted(types) + ": vivary start --sheet " + slug(w.V) + " begins one"}
+		Write: "species " + quote(slug(w.V)) + " { … } of type " + strings.Join(quotedEach(types), " or ") + ": vivary start --sheet " + slug(w.V) + " begins one"}
 	if len(kin) > 0 {
 		f.Text += "; of its genus there is " + strings.Join(kin, ", ") + ", which is another animal"
 	}
 	r.found.Add(f)
 }
 
-// quoted names several, one of which is to be chosen.
-func quoted(names []string) string {
-	var out []string
+// quotedEach puts each name into quotes.
+func quotedEach(names []string) (out []string) {
 	for _, n := range names {
 		out = append(out, quote(n))
 	}
-	return strings.Join(out, " or ")
+	return out
 }

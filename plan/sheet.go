@@ -65,6 +65,9 @@ func (c Cited) Whose(s *SpeciesSheet) string {
 	return cmp.Or(c.OfType, c.Of, s.Name.V)
 }
 
+// Lent reports whether it is known of others only: of a type, or of a kin.
+func (c Cited) Lent() bool { return c.OfType != "" || c.Of != "" }
+
 // Stage is a stage block of a species sheet.
 type Stage struct {
 	Head

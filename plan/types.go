@@ -259,8 +259,24 @@ func (s *SpeciesSheet) bind() *SpeciesSheet {
 			out = f.bound(out, grown, nil)
 		}
 	}
-	s.Figures = out
+	s.Figures = unhidden(out)
 	return s
+}
+
+// unhidden returns the figures without those of which every stage is spoken for by one
+// before: what a species states for several stages hides what follows for each from its
+// size.
+func unhidden(all []*Figure) (out []*Figure) {
+	for i, f := range all {
+		hidden := len(f.Stages) > 0
+		for _, stage := range f.Stages {
+			hidden = hidden && slices.ContainsFunc(all[:i], func(b *Figure) bool { return b.What == f.What && Lists(b.Stages, stage.V) })
+		}
+		if !hidden {
+			out = append(out, f)
+		}
+	}
+	return out
 }
 
 // bound appends a multiple that an animal's size was put into.

@@ -180,6 +180,7 @@ type Figure struct {
 	Required  bool   // every built-in species sheet states it
 	About     string // of one that is required: what is not judged without it
 	ByStage   bool   // may differ between stages
+	Asked     bool   // of one that is not required: where a sheet does not state it, that is named among what is not known
 	Own       bool   // only the species itself can state it: no sheet that it is like lends it
 	Warns     bool   // of an Own one: to state less than kin do is named
 	Most      bool   // it is a limit that a value must not pass; others are what there must be
@@ -196,8 +197,8 @@ var (
 	FigureTemperatureHard       = listed(&Figures, Figure{Name: "temperature-hard", Kind: Range, Own: true, Dimension: quantity.Temperature, Required: true, About: "heat", Doc: "Outside this the animals are harmed. Nothing may be set beyond it."})
 	FigureTemperatureSoft       = listed(&Figures, Figure{Name: "temperature-soft", Kind: Range, Own: true, Dimension: quantity.Temperature, Required: true, About: "heat", Doc: "Outside this a reason is asked for."})
 	FigureTemperatureTarget     = listed(&Figures, Figure{Name: "temperature-target", Kind: Range, Own: true, Dimension: quantity.Temperature, Required: true, About: "heat", Doc: "What to aim for by day."})
-	FigureWarmSpot              = listed(&Figures, Figure{Name: "warm-spot", Kind: Range, Own: true, Dimension: quantity.Temperature, Doc: "The warmest surface that it can lie on, at the heater: what a keeper means by the warm end."})
-	FigureAir                   = listed(&Figures, Figure{Name: "air", Kind: Range, Own: true, Dimension: quantity.Temperature, Doc: "The air of the enclosure by day, away from the heater: what a keeper means by the cool end."})
+	FigureWarmSpot              = listed(&Figures, Figure{Name: "warm-spot", Kind: Range, Asked: true, Own: true, Dimension: quantity.Temperature, Doc: "The warmest surface that it can lie on, at the heater: what a keeper means by the warm end."})
+	FigureAir                   = listed(&Figures, Figure{Name: "air", Kind: Range, Asked: true, Own: true, Dimension: quantity.Temperature, Doc: "The air of the enclosure by day, away from the heater: what a keeper means by the cool end."})
 	FigureNight                 = listed(&Figures, Figure{Name: "night", Kind: Range, Own: true, Dimension: quantity.Temperature, Doc: "What to aim for by night."})
 	FigureNightDrop             = listed(&Figures, Figure{Name: "night-drop", Kind: Range, Own: true, Dimension: quantity.TemperatureStep, Doc: "How much cooler the night should be."})
 	FigureWinterRest            = listed(&Figures, Figure{Name: "winter-rest", Kind: Range, Own: true, Dimension: quantity.Temperature, Doc: "The temperature of a cool rest, for species that take one."})
@@ -239,10 +240,10 @@ var (
 	FigureSpan                  = listed(&Figures, Figure{Name: "span", Kind: Range, Own: true, Dimension: quantity.Length, Doc: "Leg span, of spiders and whip spiders.", ByStage: true})
 	FigureMass                  = listed(&Figures, Figure{Name: "mass", Kind: Range, Own: true, Dimension: quantity.Mass, Required: true, About: "size", Doc: "Weight.", ByStage: true})
 	FigureGrowthFactor          = listed(&Figures, Figure{Name: "growth-factor", Kind: Numbers, Doc: "By how much a length grows at a moult (Dyar's rule)."})
-	FigureMoultsToAdult         = listed(&Figures, Figure{Name: "moults-to-adult", Kind: Numbers, Doc: "The number of moults to maturity."})
+	FigureMoultsToAdult         = listed(&Figures, Figure{Name: "moults-to-adult", Kind: Numbers, Asked: true, Doc: "The number of moults to maturity."})
 	FigureInstarLength          = listed(&Figures, Figure{Name: "instar-length", Kind: Range, Dimension: quantity.Duration, Doc: "How long an instar lasts. Stated for each instar."})
-	FigureAgeAtMaturity         = listed(&Figures, Figure{Name: "age-at-maturity", Kind: Range, Dimension: quantity.Duration, Doc: "Age at maturity."})
-	FigureLifespan              = listed(&Figures, Figure{Name: "lifespan", Kind: Range, Dimension: quantity.Duration, Doc: "How long it lives."})
+	FigureAgeAtMaturity         = listed(&Figures, Figure{Name: "age-at-maturity", Kind: Range, Asked: true, Dimension: quantity.Duration, Doc: "Age at maturity."})
+	FigureLifespan              = listed(&Figures, Figure{Name: "lifespan", Kind: Range, Asked: true, Dimension: quantity.Duration, Doc: "How long it lives."})
 	FigureOldAge                = listed(&Figures, Figure{Name: "old-age", Kind: Range, Own: true, Dimension: quantity.Duration, Doc: "From the last moult of a grown animal: from this day on weakness and refused meals are age, and no illness."})
 	FigureOldAgeMale            = listed(&Figures, Figure{Name: "old-age-male", Kind: Range, Own: true, Dimension: quantity.Duration, Doc: "The same of males, where they age sooner."})
 	FigureGestation             = listed(&Figures, Figure{Name: "gestation", Kind: Range, Dimension: quantity.Duration, Doc: "From mating to birth, or to the egg sac. Always a window, never a date."})
@@ -250,7 +251,7 @@ var (
 	FigureSacTime               = listed(&Figures, Figure{Name: "sac-time", Kind: Range, Dimension: quantity.Duration, Doc: "From the laying of a sac, ootheca or clutch until the young are free."})
 	FigureSacDecide             = listed(&Figures, Figure{Name: "sac-decide", Kind: Range, Dimension: quantity.Duration, Doc: "From the laying of a sac until it is decided whether it stays with her."})
 	FigureAfterSac              = listed(&Figures, Figure{Name: "after-sac", Kind: Range, Dimension: quantity.Duration, Doc: "From the end of a sac, hatched or taken, until its mother is fed again."})
-	FigureBroodSize             = listed(&Figures, Figure{Name: "brood-size", Kind: Numbers, Doc: "How many young at a time."})
+	FigureBroodSize             = listed(&Figures, Figure{Name: "brood-size", Kind: Numbers, Asked: true, Doc: "How many young at a time."})
 	FigureOnMother              = listed(&Figures, Figure{Name: "on-mother", Kind: Range, Dimension: quantity.Duration, Doc: "From birth to the first moult."})
 	FigureDispersal             = listed(&Figures, Figure{Name: "dispersal", Kind: Range, Dimension: quantity.Duration, Doc: "From the first moult until the young leave the mother."})
 	FigureSeparation            = listed(&Figures, Figure{Name: "separation", Kind: Word, Choices: choices("keep with mother", "the young stay with the mother", "separate", "the young are taken out after dispersal"), Doc: "What to do with the young."})
@@ -285,12 +286,12 @@ var (
 	FigureMitesClear            = listed(&Figures, Figure{Name: "mites-clear", Kind: Range, Dimension: quantity.Duration, Doc: "From the day on which mites were last seen until the box counts as free of them."})
 	FigureSubstrateChange       = listed(&Figures, Figure{Name: "substrate-change", Kind: Range, Dimension: quantity.Duration, Doc: "How often the substrate is renewed."})
 	FigureVenom                 = listed(&Figures, Figure{Name: "venom", Kind: Word, Own: true, Warns: true, Choices: choices("none", "no venom", "mild", "as a bee or a wasp; dangerous to people with an allergy", "painful", "strong pain for hours or days, and signs away from the sting are not ruled out; children, the old and people with an allergy see a doctor", "medically significant", "a danger to life"), Required: true, About: "venom", Doc: "What its venom does to people."})
-	FigureHairs                 = listed(&Figures, Figure{Name: "hairs", Kind: Word, Own: true, Warns: true, Choices: choices("none", "none", "contact", "hairs that irritate on contact", "thrown", "throws barbed hairs at eyes and airways"), Doc: "Hairs that hurt people."})
-	FigureSpeed                 = listed(&Figures, Figure{Name: "speed", Kind: Word, Own: true, Choices: choices("slow", "walks away", "quick", "runs when it is disturbed", "very quick", "out of the box before a hand is closed"), Doc: "How fast it is when the box is opened."})
+	FigureHairs                 = listed(&Figures, Figure{Name: "hairs", Kind: Word, Asked: true, Own: true, Warns: true, Choices: choices("none", "none", "contact", "hairs that irritate on contact", "thrown", "throws barbed hairs at eyes and airways"), Doc: "Hairs that hurt people."})
+	FigureSpeed                 = listed(&Figures, Figure{Name: "speed", Kind: Word, Asked: true, Own: true, Choices: choices("slow", "walks away", "quick", "runs when it is disturbed", "very quick", "out of the box before a hand is closed"), Doc: "How fast it is when the box is opened."})
 	FigureDefence               = listed(&Figures, Figure{Name: "defence", Kind: Text, Own: true, Doc: "What else it does to people."})
 	FigureCITES                 = listed(&Figures, Figure{Name: "cites", Kind: Word, Own: true, Choices: choices("none", "not listed", "I", "Appendix I", "II", "Appendix II", "III", "Appendix III"), Required: true, About: "law", Doc: "Its listing in CITES."})
 	FigureLaw                   = listed(&Figures, Figure{Name: "law", Kind: Text, Own: true, Doc: "Other law to look up. No conclusion is drawn from it."})
-	FigureClimateOrigin         = listed(&Figures, Figure{Name: "climate-origin", Kind: Text, Own: true, Doc: "Where it is from and how it lives there."})
+	FigureClimateOrigin         = listed(&Figures, Figure{Name: "climate-origin", Kind: Text, Asked: true, Own: true, Doc: "Where it is from and how it lives there."})
 	FigureSexing                = listed(&Figures, Figure{Name: "sexing", Kind: Text, Doc: "How males and females are told apart."})
 	FigureMetabolicKin          = listed(&Figures, Figure{Name: "metabolic-kin", Kind: Word, Choices: choices("scorpion", "as the scorpions measured by Withers and Smith 1993", "tarantula", "as the tarantula measured by Nespolo and others 2011", "none", "no equation"), Doc: "Which measured animals stand for it in the energy check."})
 )
