@@ -109,7 +109,7 @@ func stated(s *SpeciesSheet) (lines []string) {
 			say("need", stage.Name, n.Name.V, n.Longest.V.String(), n.Shortest.V.String(), n.Severity.Or("error"), cite(n.Cited), n.Disputed.V, n.Note.V)
 		}
 		for _, c := range s.Care {
-			if len(c.Stages) == 0 || Lists(c.Stages, stage.Name) {
+			if !c.Off.V && (len(c.Stages) == 0 || Lists(c.Stages, stage.Name)) {
 				say("care", stage.Name, c.Name.V, c.KindName(), c.Every.V.String(), c.Amount.V.String(), c.Task.V)
 			}
 		}

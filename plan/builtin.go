@@ -22,6 +22,7 @@ type builtInSheets struct {
 	types   map[string]func() *builtInFile
 	feeders map[string]func() *builtInFile
 	sources func() map[string]*Source
+	joined  sync.Map // of a species sheet with its type: func() joinedSheet, by the name
 }
 
 // builtInFile is one decoded file of the library. That nothing is found in it is

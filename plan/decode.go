@@ -216,13 +216,29 @@ func (d *decoder) put(ib *blockBinding, to, item reflect.Value) {
 	}
 	if ib.binding.block.Once {
 		for i := 0; i < to.Len(); i++ {
-			if o := headOf(to.Index(i)); o.Name.V == h.Name.V {
+			if o := headOf(to.Index(i)); o.Name.V == h.Name.V && !forOthers(to.Index(i), item) {
 				d.found.Add(duplicate(ib.binding.block.Name+" "+quote(h.Name.V), h, o))
 				return
 			}
 		}
 	}
 	to.Set(reflect.Append(to, item))
+}
+
+// forOthers reports whether two blocks of one name, in a sheet, are for different stages.
+func forOthers(a, b reflect.Value) bool {
+	of := func(v reflect.Value) []Written[string] {
+		switch x := v.Interface().(type) {
+		case *Care:
+			return x.Stages
+		case *Feeding:
+			return x.Stages
+		}
+		return nil
+	}
+	first, second := of(a), of(b)
+	return len(first) > 0 && len(second) > 0 &&
+		!slices.ContainsFunc(second, func(w Written[string]) bool { return Lists(first, w.V) })
 }
 
 func duplicate(what string, again, first *Head) finding.Finding {

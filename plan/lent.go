@@ -21,7 +21,7 @@ type layer struct {
 func (s *SpeciesSheet) lent(long quantity.Range) *SpeciesSheet {
 	out := *s
 	none := Written[string]{}
-	out.Title, out.Latin, out.Family, out.Note = none, none, none, none
+	out.Title, out.Latin, out.Family, out.Note, out.Type = none, none, none, none, none
 	out.Also, out.Former, out.Mistaken = nil, nil, nil
 	alike := alike(long, s.grown())
 	out.Figures = nil

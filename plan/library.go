@@ -78,6 +78,13 @@ func (l *Library) join(name string) joinedSheet {
 	if was := l.before[name]; slices.Equal(was.from, from) {
 		return was
 	}
+	if l.own.species[name] == nil && builtIn().sheet(name) != nil && len(l.own.types) == 0 {
+		// Collections that lay nothing over a sheet share it.
+		shared, _ := builtIn().joined.LoadOrStore(name, sync.OnceValue(func() joinedSheet { return joinedSheet{from, joined(from)} }))
+		if j := shared.(func() joinedSheet)(); slices.Equal(j.from, from) {
+			return j
+		}
+	}
 	return joinedSheet{from, joined(from)}
 }
 
@@ -103,7 +110,7 @@ func joined(from []layer) (sheet *SpeciesSheet) {
 // sheet that is like itself, in the end, is taken once. Beneath them all lies the care
 // type.
 func (l *Library) layers(name string) (from []layer) {
-	asked, kind, genus := name, "", ""
+	asked, kind, genus, lent := name, "", "", false
 	for seen := map[string]bool{}; name != "" && !seen[name]; {
 		seen[name] = true
 		like := ""
@@ -112,17 +119,20 @@ func (l *Library) layers(name string) (from []layer) {
 				continue
 			}
 			from = append(from, layer{s, name != asked})
-			kind = cmp.Or(kind, s.Type.V)
-			if name == asked {
-				genus = cmp.Or(genus, s.Genus())
+			if kind == "" && s.Type.Set() {
+				kind, lent = s.Type.V, name != asked
 			}
+			genus = cmp.Or(genus, s.Genus())
 			if like == "" && s.Like.Set() {
 				like = s.Like.V
 			}
 		}
 		name = like
 	}
-	return append(from, l.typed(kind, genus)...)
+	for _, t := range l.typed(kind, genus) {
+		from = append(from, layer{t.SpeciesSheet, lent})
+	}
+	return from
 }
 
 // Own reports whether a species is known by a sheet of the collection alone.

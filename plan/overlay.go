@@ -29,12 +29,64 @@ func overlay(top, base *SpeciesSheet) *SpeciesSheet {
 	out.Figures = under(top.Figures, figures, func(f *Figure) string {
 		return f.Name.V + "/" + stagesKey(f.Stages) + "/" + instarKey(f.Instar)
 	})
-	out.States = slices.Concat(base.States, top.States)
+	out.States = slices.Concat(slices.DeleteFunc(slices.Clone(base.States), func(b *State) bool {
+		return slices.ContainsFunc(top.States, func(t *State) bool { return t.What == b.What && slices.Equal(t.Rows, b.Rows) })
+	}), top.States)
 	out.resolve()
 	out.Needs = under(top.Needs, needs, func(n *Need) string { return n.Name.V + "/" + stagesKey(n.Stages) })
-	out.Care = under(top.Care, base.Care, func(c *Care) string { return c.Name.V + "/" + stagesKey(c.Stages) })
-	out.Feeding = under(top.Feeding, base.Feeding, func(f *Feeding) string { return f.Name.V + "/" + stagesKey(f.Stages) })
+	out.Care = top.Care[:len(top.Care):len(top.Care)]
+	for _, c := range base.Care {
+		left, any := without(c.Stages, func(said func(stages []Written[string])) {
+			for _, t := range top.Care {
+				if t.Name.V == c.Name.V {
+					said(t.Stages)
+				}
+			}
+		})
+		if any {
+			of := *c
+			of.Stages = left
+			out.Care = append(out.Care, &of)
+		}
+	}
+	out.Feeding = top.Feeding[:len(top.Feeding):len(top.Feeding)]
+	for _, f := range base.Feeding {
+		left, any := without(f.Stages, func(said func(stages []Written[string])) {
+			for _, t := range top.Feeding {
+				if t.Name.V == f.Name.V {
+					said(t.Stages)
+				}
+			}
+		})
+		if any {
+			of := *f
+			of.Stages = left
+			out.Feeding = append(out.Feeding, &of)
+		}
+	}
 	return &out
+}
+
+// without returns the stages of a care that no other of its name, in a sheet above, speaks
+// of; false where none is left. No stages are all of them.
+func without(stages []Written[string], above func(said func([]Written[string]))) (left []Written[string], any bool) {
+	left, any = stages, true
+	above(func(said []Written[string]) {
+		if len(said) == 0 {
+			left, any = nil, false
+		}
+		if !any {
+			return
+		}
+		if len(left) == 0 {
+			for _, stage := range schema.Stages {
+				left = append(left, Written[string]{V: stage.Name, At: said[0].At})
+			}
+		}
+		left = slices.DeleteFunc(slices.Clone(left), func(w Written[string]) bool { return Lists(said, w.V) })
+		any = len(left) > 0
+	})
+	return left, any
 }
 
 // beneath returns the figures and needs of base without those by stage of which a
