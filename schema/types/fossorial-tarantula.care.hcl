@@ -1,7 +1,7 @@
 type "fossorial-tarantula" {
   title   = "tarantulas that live in burrows"
   of      = "tarantula"
-  genera  = ["Cyriopagopus", "Haplopelma", "Chilobrachys", "Ceratogyrus", "Pelinobius", "Orphnaecus"]
+  genera  = ["Cyriopagopus", "Haplopelma", "Chilobrachys", "Ceratogyrus", "Pelinobius", "Hysterocrates", "Orphnaecus"]
   source  = ["practice"]
   quality = "practice"
   seen    = "2026-11-28"
@@ -107,5 +107,53 @@ type "fossorial-tarantula" {
 
   care "deep-clean" {
     every = "12 months"
+  }
+
+  except "Ceratogyrus" {
+    because = "it is of dry savanna: dry above and damp below"
+
+    figure "humidity-soft" {
+      value = "45 to 65 %"
+    }
+
+    figure "humidity-target" {
+      value = "45 to 65 %"
+    }
+
+    figure "moisture" {
+      value = "either"
+    }
+
+    need "moisture" {
+      longest = "10 days"
+      wrong   = "30 days"
+    }
+  }
+
+  except "Pelinobius" {
+    because = "it is of dry country, and drier than the others"
+
+    figure "humidity-soft" {
+      value   = "50 to 70 %"
+      source  = ["A119"]
+      quality = "keeper"
+      note    = "Of African baboon spiders in general, with good air."
+    }
+
+    figure "humidity-target" {
+      value   = "50 to 70 %"
+      source  = ["A119"]
+      quality = "keeper"
+      note    = "Of African baboon spiders in general, with good air."
+    }
+
+    figure "moisture" {
+      value = "either"
+    }
+
+    need "moisture" {
+      longest = "10 days"
+      wrong   = "30 days"
+    }
   }
 }
