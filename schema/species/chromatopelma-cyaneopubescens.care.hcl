@@ -113,7 +113,7 @@ species "chromatopelma-cyaneopubescens" {
   }
 
   figure "mass" {
-    value  = "18 to 23 g"
+    value  = "19 to 23 g"
     stages = ["adult"]
     note   = "Our estimate, no source: 0.0055 g times the cube of a leg span of 15 to 16 cm."
   }

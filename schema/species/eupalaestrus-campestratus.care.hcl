@@ -130,7 +130,7 @@ species "eupalaestrus-campestratus" {
   }
 
   figure "mass" {
-    value  = "10 to 18 g"
+    value  = "10 to 19 g"
     stages = ["adult"]
     note   = "Our estimate, no source: 0.0055 g times the cube of a leg span of 12 to 15 cm."
   }

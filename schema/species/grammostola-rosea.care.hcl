@@ -130,7 +130,7 @@ species "grammostola-rosea" {
   }
 
   figure "mass" {
-    value  = "14 to 22 g"
+    value  = "15 to 23 g"
     stages = ["adult"]
     note   = "Our estimate, no source: 0.0055 g times the cube of a leg span of 14 to 16 cm. About twice a Paraphysa parvula (T3)."
   }
