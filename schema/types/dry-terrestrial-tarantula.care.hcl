@@ -1,7 +1,7 @@
 type "dry-terrestrial-tarantula" {
   title   = "ground tarantulas of dry country"
   of      = "tarantula"
-  genera  = ["Brachypelma", "Tliltocatl", "Grammostola", "Aphonopelma", "Acanthoscurria", "Nhandu"]
+  genera  = ["Brachypelma", "Tliltocatl", "Grammostola", "Aphonopelma", "Acanthoscurria", "Nhandu", "Eupalaestrus"]
   source  = ["practice"]
   quality = "practice"
   seen    = "2026-11-28"

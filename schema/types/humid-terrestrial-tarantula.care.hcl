@@ -1,7 +1,7 @@
 type "humid-terrestrial-tarantula" {
   title   = "ground tarantulas of wet country"
   of      = "tarantula"
-  genera  = ["Theraphosa", "Megaphobema", "Pamphobeteus", "Xenesthis", "Lasiodora", "Phormictopus"]
+  genera  = ["Theraphosa", "Megaphobema", "Pamphobeteus", "Xenesthis", "Lasiodora", "Phormictopus", "Tliltocatl", "Acanthoscurria", "Nhandu"]
   source  = ["practice"]
   quality = "practice"
   seen    = "2026-11-28"
