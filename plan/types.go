@@ -2,6 +2,7 @@ package plan
 
 import (
 	"errors"
+	"math"
 	"regexp"
 	"slices"
 	"strconv"
@@ -218,9 +219,6 @@ func (m times) of(a measured, most, strict bool, unit quantity.Unit) (quantity.R
 		v := m.low * at * m.wide * at / 100 // lengths are in mm, areas in cm2
 		return quantity.Range{Low: v, High: v, Unit: unit}, true
 	}
-	if m.low != m.high { // a length of a stage
-		return quantity.Range{Low: m.low * size.Low, High: m.high * size.High, Unit: unit}, true
-	}
 	return quantity.Range{Low: m.low * at, High: m.low * at, Unit: unit}, true
 }
 
@@ -279,6 +277,16 @@ func unhidden(all []*Figure) (out []*Figure) {
 	return out
 }
 
+// rounded is a size in the digits that it is worth: a whole number of cm2, a millimetre.
+func rounded(r quantity.Range) quantity.Range {
+	to := 1.0
+	if r.Low < 20 && r.Unit != quantity.SquareCentimetre {
+		to = 10
+	}
+	r.Low, r.High = math.Round(r.Low*to)/to, math.Round(r.High*to)/to
+	return r
+}
+
 // bound appends a multiple that an animal's size was put into.
 func (f *Figure) bound(out []*Figure, a measured, stages []Written[string]) []*Figure {
 	unit := quantity.Centimetre
@@ -289,9 +297,16 @@ func (f *Figure) bound(out []*Figure, a measured, stages []Written[string]) []*F
 	if !ok {
 		return out
 	}
+	if f.bySize() { // of the smallest and of the largest of the grown
+		size := a.length
+		if f.times[0].span {
+			size = a.span
+		}
+		value = quantity.Range{Low: f.times[0].low * size.Low, High: f.times[0].high * size.High, Unit: unit}
+	}
 	of := *f
 	of.times, of.Range, of.Stages = [2]times{}, value, stages
-	of.Value.V = f.Value.V + ": " + value.String()
+	of.Value.V = f.Value.V + ": " + rounded(value).String()
 	if f.times[1].set() {
 		of.Beyond, _ = f.times[1].of(a, f.What.Most, false, unit)
 	}

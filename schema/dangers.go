@@ -25,6 +25,7 @@ var Dangers = []Danger{
 	{"Tityus", "", permits}, {"Hemiscorpius", "", permits}, {"Nebo", "", permits},
 	{"Poecilotheria", "cramps for days", "Fuchs et al. 2014, Toxicon 77:73"},
 	{"Pterinochilus", "cramps", cramps}, {"Heteroscodra", "cramps", cramps}, {"Stromatopelma", "cramps", cramps},
+	{"Ceratogyrus", "its subfamily cramps", cramps}, {"Omothymus", "near kin cramp", cramps},
 }
 
 // DangerOf returns what is known of a genus, or nil.

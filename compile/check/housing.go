@@ -1,9 +1,11 @@
 package check
 
 import (
+	"slices"
 	"strconv"
 
 	"vivary/compile/growth"
+	"vivary/compile/life"
 	"vivary/plan/finding"
 	"vivary/schema"
 	"vivary/schema/quantity"
@@ -128,20 +130,21 @@ func substrateShallow(r *Rule, e *Enclosure) {
 	if j := judged(r, least, func(limit quantity.Range) bool { return depth < limit.Low-1e-9 }); j.bad {
 		x := finding.Finding{Rule: &r.Rule, At: h.Depth.At, Text: h.Depth.V.String() + " of substrate is too shallow for " + e.Sheet.Name.V,
 			Limit: e.atLeast(least.Range.Low, u, least), Source: e.Cite(least), Write: "depth = \"" + quantity.FormatAtLeast(least.Range.Low, u) + "\""}
-		for _, g := range e.Life.Groups {
-			if !small(e.stage(g)) {
-				e.judge(j, least, x)
-				return
-			}
+		if !e.hasGrown() {
+			j.how = finding.Advice // the figure is for the grown; smaller ones dig their own length
 		}
-		j.how = finding.Advice
-		e.judge(j, least, x) // the figure is for the grown; young dig their own length
+		e.judge(j, least, x)
 		return
 	}
-	if f := e.figure(schema.FigureSubstrateDepthAdvised); f != nil && depth < f.Range.Low-1e-9 {
+	if f := e.figure(schema.FigureSubstrateDepthAdvised); f != nil && e.hasGrown() && depth < f.Range.Low-1e-9 {
 		e.Soft(finding.Finding{Rule: &r.Rule, At: h.Depth.At, Text: h.Depth.V.String() + " of substrate is enough, and more is advised",
 			Limit: e.atLeast(f.Range.Low, u, f), Source: e.Cite(f), Write: "depth = \"" + quantity.FormatAtLeast(f.Range.Low, u) + "\""}, finding.Advice)
 	}
+}
+
+// hasGrown reports whether a grown animal is in the enclosure, or one that will soon be.
+func (e *Enclosure) hasGrown() bool {
+	return slices.ContainsFunc(e.Life.Groups, func(g *life.Group) bool { return !small(e.stage(g)) && e.stage(g) != "juvenile" })
 }
 
 func floorSmall(r *Rule, e *Enclosure) {

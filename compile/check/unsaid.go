@@ -85,7 +85,7 @@ func stageOf(stages []plan.Written[string]) string {
 func typeException(r *Rule, c *Collection) {
 	for _, s := range c.sheets {
 		t := c.Plan.Library.Type(s.Type.V)
-		if t == nil {
+		if t == nil || !c.Plan.Library.Own(s.Name.V) { // a sheet of ours states what differs
 			continue
 		}
 		if s.Genus() == "" && len(t.Excepts) > 0 {

@@ -162,7 +162,7 @@ source "T31" {
 
 source "T32" {
   cite = "unsere-haustiere.net B. smithi"
-  kind = "guideline"
+  kind = "keeper"
   part = "the first part of the page"
 }
 
@@ -708,7 +708,7 @@ source "T146" {
 
 source "T150" {
   cite = "vapaguide.info NORAM-SPI (poison catalogue, quoting Schmidt 1989)"
-  kind = "keeper"
+  kind = "society"
   part = "the first part of the page"
 }
 

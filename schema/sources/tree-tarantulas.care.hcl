@@ -41,7 +41,7 @@ source "A18" {
 }
 
 source "A32" {
-  cite = "the same revision, treatment of A. juruensis, plazi"
+  cite = "Fukushima & Bertani 2017, ZooKeys 659:1-185, treatment of Avicularia juruensis, plazi"
   kind = "paper"
   part = "the first part of the page"
 }
@@ -72,19 +72,19 @@ source "A85" {
 
 source "A6" {
   cite = "bfn.de, decisions of the 18th CITES conference, butterflies and spiders, 12 Dec 2019"
-  kind = "society"
+  kind = "guideline"
   part = "the first part of the page"
 }
 
 source "A7" {
   cite = "Reg. (EU) 2019/2117, docslib 5884250 (first recitals)"
-  kind = "society"
+  kind = "guideline"
   part = "the first part of the page"
 }
 
 source "A9" {
   cite = "CITES Prop. 11.52, p.pdfkul.com"
-  kind = "society"
+  kind = "guideline"
   part = "the first part of the page"
 }
 
@@ -96,7 +96,7 @@ source "A10" {
 
 source "A11" {
   cite = "fws.gov 2018-16359 and justia 2016-30059"
-  kind = "society"
+  kind = "guideline"
   part = "the first part of the page"
 }
 
@@ -719,7 +719,7 @@ source "A119" {
 }
 
 source "A120" {
-  cite = "floydmayweather... Spanish copy of a keeper blog. K14, K31 as in species.md"
+  cite = "a Spanish copy of a keeper's blog (address of no meaning)"
   kind = "keeper"
   part = "the first part of the page"
 }

@@ -496,7 +496,7 @@ species "brachypelma-hamorii" {
     stages     = ["subadult"]
     every      = "10 days"
     per_animal = 1
-    prey       = "cricket adult"
+    prey       = "cricket medium"
     source     = ["K80"]
     quality    = "practice"
     seen       = "2026-11-25"

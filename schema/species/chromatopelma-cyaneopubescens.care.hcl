@@ -2,7 +2,7 @@ species "chromatopelma-cyaneopubescens" {
   title   = "green bottle blue tarantula"
   latin   = "Chromatopelma cyaneopubescens (Strand, 1907)"
   family  = "Theraphosidae"
-  type    = "tarantula"
+  type    = "dry-terrestrial-tarantula"
   also    = ["green bottle blue", "GBB", "cyan", "Cyanblaue Venezuela-Vogelspinne"]
   former  = ["Eurypelma cyaneopubescens", "Delopelma cyaneopubescens", "Aphonopelma cyaneopubescens"]
   note    = "The only species of its genus, and often kept as a tree spider (T133): it lives on dry ground and webs up to 20 cm above it. Wet air that stands still is the usual killer, as remembered. Never tear out the web, where it eats, drinks and moults: take remains with tongs. One that has no web yet after a move is under stress: feed it later."
@@ -60,28 +60,10 @@ species "chromatopelma-cyaneopubescens" {
     stages = ["subadult", "adult"]
   }
 
-  figure "floor-first" {
-    value  = "300 cm2"
-    stages = ["juvenile"]
-    note   = "Two by two leg spans; our arithmetic."
-  }
-
-  figure "floor-first" {
-    value  = "100 cm2"
-    stages = ["young"]
-    note   = "Two by two leg spans of 5 cm; our arithmetic."
-  }
-
   figure "fall-max" {
     value  = "24 cm"
     stages = ["subadult", "adult"]
     note   = "Its own web is a scaffold: a box 25 to 30 cm high is allowed. Without twigs, cork or plants to fix a web to, 15 to 20 cm."
-  }
-
-  figure "fall-max" {
-    value  = "20 cm"
-    stages = ["young", "juvenile"]
-    note   = "Our estimate; they are light."
   }
 
   figure "wait-after-moult" {

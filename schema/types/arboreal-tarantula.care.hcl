@@ -26,7 +26,7 @@ type "arboreal-tarantula" {
   }
 
   figure "humidity-hard" {
-    value = "0 to 80 %"
+    value = "0 to 90 %"
     note  = "More with little air is wrong for every member."
   }
 
@@ -49,9 +49,11 @@ type "arboreal-tarantula" {
   }
 
   figure "height-min" {
-    value = "2 span"
-    wrong = "1 span"
-    harm  = "harms"
+    value  = "2 span"
+    wrong  = "1 span"
+    stages = ["subadult", "adult"]
+    harm   = "harms"
+    note   = "Small ones live low: between leaves, on the ground, some in it (A18, A28, A43)."
   }
 
   figure "substrate-depth-min" {

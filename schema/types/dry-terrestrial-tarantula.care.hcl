@@ -1,7 +1,7 @@
 type "dry-terrestrial-tarantula" {
   title   = "ground tarantulas of dry country"
   of      = "tarantula"
-  genera  = ["Brachypelma", "Tliltocatl", "Grammostola", "Aphonopelma", "Acanthoscurria", "Nhandu", "Eupalaestrus"]
+  genera  = ["Brachypelma", "Tliltocatl", "Grammostola", "Aphonopelma", "Acanthoscurria", "Nhandu", "Eupalaestrus", "Chromatopelma", "Pterinochilus", "Monocentropus"]
   source  = ["practice"]
   quality = "practice"
   seen    = "2026-11-28"
@@ -22,8 +22,9 @@ type "dry-terrestrial-tarantula" {
   figure "fall-max" {
     value  = "1 span"
     wrong  = "1.5 span"
+    stages = ["subadult", "adult"]
     source = ["K81"]
-    note   = "A fall ruptures the abdomen."
+    note   = "A fall ruptures the abdomen. Small ones are light, and live in tubs that are higher than their legs span (common practice)."
   }
 
   figure "wait-after-moult" {
@@ -37,7 +38,7 @@ type "dry-terrestrial-tarantula" {
   }
 
   figure "temperature-hard" {
-    value = "8 to 37 C"
+    value = "6 to 37 C"
     note  = "Outside it is wrong for every member."
   }
 
@@ -106,14 +107,47 @@ type "dry-terrestrial-tarantula" {
   }
 
   except "Chromatopelma" {
-    because = "it webs above the ground"
+    because = "it webs above the ground, and holds on to its web"
+
+    figure "ventilation" {
+      value = "cross"
+    }
+
+    figure "fall-max" {
+      value  = "1.5 span"
+      stages = ["subadult", "adult"]
+    }
   }
 
   except "Pterinochilus" {
-    because = "it has no hairs to throw, and its bite cramps"
+    because = "it digs, climbs and webs, has no hairs to throw, and its bite cramps"
+
+    figure "ventilation" {
+      value = "cross"
+    }
+
+    figure "substrate-depth-min" {
+      value   = "10 cm"
+      source  = ["A99", "K14"]
+      quality = "keeper"
+    }
+
+    figure "fall-max" {
+      value = "30 cm"
+    }
   }
 
   except "Monocentropus" {
-    because = "it lives in groups"
+    because = "it digs, and lives in groups"
+
+    figure "ventilation" {
+      value = "cross"
+    }
+
+    figure "substrate-depth-min" {
+      value   = "10 cm"
+      source  = ["A110"]
+      quality = "keeper"
+    }
   }
 }

@@ -1,7 +1,7 @@
 type "fossorial-tarantula" {
   title   = "tarantulas that live in burrows"
   of      = "tarantula"
-  genera  = ["Cyriopagopus", "Haplopelma", "Chilobrachys", "Ceratogyrus", "Pelinobius", "Hysterocrates", "Orphnaecus"]
+  genera  = ["Cyriopagopus", "Haplopelma", "Chilobrachys", "Ceratogyrus", "Pelinobius", "Hysterocrates", "Orphnaecus", "Aphonopelma"]
   source  = ["practice"]
   quality = "practice"
   seen    = "2026-11-28"
@@ -22,8 +22,9 @@ type "fossorial-tarantula" {
   figure "fall-max" {
     value  = "1 span"
     wrong  = "1.5 span"
+    stages = ["subadult", "adult"]
     source = ["K81"]
-    note   = "A fall ruptures the abdomen."
+    note   = "A fall ruptures the abdomen. Small ones are light, and live in tubs that are higher than their legs span (common practice)."
   }
 
   figure "wait-after-moult" {

@@ -22,8 +22,9 @@ type "humid-terrestrial-tarantula" {
   figure "fall-max" {
     value  = "1 span"
     wrong  = "1.5 span"
+    stages = ["subadult", "adult"]
     source = ["K81"]
-    note   = "A fall ruptures the abdomen."
+    note   = "A fall ruptures the abdomen. Small ones are light, and live in tubs that are higher than their legs span (common practice)."
   }
 
   figure "wait-after-moult" {
@@ -37,12 +38,12 @@ type "humid-terrestrial-tarantula" {
   }
 
   figure "temperature-hard" {
-    value = "15 to 33 C"
+    value = "12 to 35 C"
     note  = "Outside it is wrong for every member. Cloud forest kinds bear less heat."
   }
 
   figure "humidity-hard" {
-    value = "50 to 100 %"
+    value = "35 to 100 %"
     note  = "Less, dry through, is wrong for every member."
   }
 
