@@ -1,7 +1,7 @@
 type "desert-burrowing-scorpion" {
   title   = "burrowing desert scorpions"
   of      = "scorpion"
-  genera  = ["Hadrurus", "Parabuthus", "Leiurus", "Androctonus", "Hottentotta", "Smeringurus", "Apistobuthus", "Scorpio"]
+  genera  = ["Hadrurus", "Parabuthus", "Leiurus", "Androctonus", "Hottentotta", "Smeringurus", "Apistobuthus", "Scorpio", "Opistophthalmus"]
   source  = ["practice"]
   quality = "practice"
   seen    = "2026-11-28"
@@ -107,6 +107,29 @@ type "desert-burrowing-scorpion" {
 
   except "Scorpio" {
     because = "it loses water faster than the Buthidae that live beside it"
+
+    figure "moisture" {
+      value  = "damp"
+      source = ["P18"]
+      note   = "Dry on top, damp below: a Scorpionid of dry country is not kept dry through. How damp is for the species to say."
+    }
+
+    need "water" {
+      longest = "3 days"
+      wrong   = "14 days"
+      source  = ["P18"]
+      note    = "Scorpionidae fall at a loss of 5 % of their mass (P18)."
+    }
+  }
+
+  except "Opistophthalmus" {
+    because = "it loses water faster than the Buthidae that live beside it"
+
+    figure "moisture" {
+      value  = "damp"
+      source = ["P18"]
+      note   = "Dry on top, damp below: a Scorpionid of dry country is not kept dry through. How damp is for the species to say."
+    }
 
     need "water" {
       longest = "3 days"
