@@ -118,7 +118,7 @@ func TestTypesJudge(t *testing.T) {
 		{"16 too shallow", typed("Cyriopagopus lividus (Smith, 1996)", "fossorial-tarantula", tarantula+"length 5 cm\nspan 13 cm", mild,
 			inside("30 x 30 x 22 cm", "10 cm", latched, "damp", ""), one), "substrate-shallow caution"},
 		{"6 a genus that dries out faster", watered("7 days", typed("Scorpio maurus Linnaeus, 1758", "desert-burrowing-scorpion", dark+"length 6 cm\nvenom mild", mild,
-			inside("30 x 20 x 20 cm", "15 cm", latched, "dry", ""), one)), "water-gap caution"},
+			inside("30 x 20 x 20 cm", "15 cm", latched, "damp below", ""), one)), "water-gap caution"},
 		{"6 another, watered so", watered("7 days", typed("Smeringurus mesaensis (Stahnke, 1957)", "desert-burrowing-scorpion", dark+"length 6 cm\nvenom mild", mild,
 			inside("30 x 20 x 20 cm", "15 cm", latched, "dry", ""), one)), ""},
 		{"6 watered less", watered("20 days", typed("Smeringurus mesaensis (Stahnke, 1957)", "desert-burrowing-scorpion", dark+"length 6 cm\nvenom mild", mild,

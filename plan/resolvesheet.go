@@ -115,7 +115,7 @@ func (r *resolver) species(e *Enclosure) *SpeciesSheet {
 	f := finding.Finding{Rule: ruleOldName, At: e.Species.At}
 	switch names := by.Names(); {
 	case by.As == NameMistaken:
-		f.Text = quote(e.Species.V) + " is a name under which " + wording.And(names) + " is sold by mistake; it means another animal"
+		f.Text = "there is no species sheet " + quote(e.Species.V) + "; it is taken for " + wording.And(names) + ", or sold by that name, and is another animal"
 	case sheet == nil:
 		f.Text = quote(e.Species.V) + " is a name of several: " + wording.And(names)
 	case by.As == NameFormer:
@@ -124,7 +124,10 @@ func (r *resolver) species(e *Enclosure) *SpeciesSheet {
 		f.Text = quote(e.Species.V) + " is another name; the sheet " + sheet.Name.V + " is used"
 	}
 	if sheet == nil { // which is meant is for the keeper to say
-		f.Rule, f.Write = ruleUnknownName, "species = "+strings.Join(quotedEach(by.Names()), " or ")
+		f.Rule, f.Write = ruleUnknownName, "species = "+strings.Join(quotedEach(by.Names()), " or ")+", if that is what yours are"
+		if by.As == NameMistaken {
+			f.Write += "; else a sheet of its own: vivary start --sheet " + slug(e.Species.V)
+		}
 	} else {
 		f.Write, f.Edits = "species = "+quote(sheet.Name.V), finding.Instead(e.Species.At, e.Species.V, sheet.Name.V)
 	}
@@ -156,8 +159,12 @@ func (r *resolver) unknownSpecies(w Written[string]) {
 	}
 	f := finding.Finding{Rule: ruleUnknownName, At: w.At, Text: "there is no species sheet " + quote(w.V),
 		Write: "species " + quote(slug(w.V)) + " { … } of type " + strings.Join(quotedEach(types), " or ") + ": vivary start --sheet " + slug(w.V) + " begins one"}
-	if len(kin) > 0 {
-		f.Text += "; of its genus there is " + strings.Join(kin, ", ") + ", which is another animal"
+	switch len(kin) {
+	case 0:
+	case 1:
+		f.Text += "; of its genus there is " + kin[0] + ", which is another animal"
+	default:
+		f.Text += "; of its genus there are " + wording.And(kin) + ", which are other animals"
 	}
 	r.found.Add(f)
 }

@@ -28,8 +28,8 @@ func TestTyped(t *testing.T) {
   time_zone = "Europe/London"
 }
 
-species "parabuthus-transvaalicus" {
-  latin   = "Parabuthus transvaalicus Purcell, 1899"
+species "parabuthus-villosus" {
+  latin   = "Parabuthus villosus (Peters, 1862)"
   type    = "desert-burrowing-scorpion"
   source  = ["a breeder's sheet"]
   quality = "keeper"
@@ -37,15 +37,15 @@ species "parabuthus-transvaalicus" {
   length  = "9 to 15 cm"
 }
 
-species "scorpio-maurus" {
-  latin = "Scorpio maurus Linnaeus, 1758"
+species "scorpio-fuscus" {
+  latin = "Scorpio fuscus (Ehrenberg, 1829)"
   type  = "desert-burrowing-scorpion"
 }
 `})
 	if len(found) > 0 {
 		t.Error(texts(found))
 	}
-	s := c.Library.Species("parabuthus-transvaalicus")
+	s := c.Library.Species("parabuthus-villosus")
 	floor := s.Figure(schema.FigureFloorFirst, "adult")
 	if floor == nil || floor.Range.Low != 6*15*15 || floor.Beyond.Low != 3*9*9 || floor.Value.V != "3 x 2 length: 1350 cm2" {
 		t.Errorf("floor: %+v", floor)
@@ -68,14 +68,14 @@ species "scorpio-maurus" {
 		return ""
 	}
 	for name, want := range map[string]string{
-		"parabuthus-transvaalicus": "7 days of burrowing desert scorpions",
-		"scorpio-maurus":           "3 days of burrowing desert scorpions of the genus Scorpio",
+		"parabuthus-villosus": "7 days of burrowing desert scorpions",
+		"scorpio-fuscus":           "3 days of burrowing desert scorpions of the genus Scorpio",
 	} {
 		if got := water(name); got != want {
 			t.Errorf("%s: water %s", name, got)
 		}
 	}
-	if c.Library.Species("scorpio-maurus").Figure(schema.FigureFloorFirst, "adult") != nil {
+	if c.Library.Species("scorpio-fuscus").Figure(schema.FigureFloorFirst, "adult") != nil {
 		t.Error("the floor of an animal of unknown size is known")
 	}
 }

@@ -106,7 +106,7 @@ func venomUnsaid(r *Rule, c *Collection) {
 			continue
 		}
 		f := finding.Finding{Rule: &r.Rule, At: s.At, Text: "how dangerous the venom of " + s.Name.V + " is to people is not said", Source: r.Source,
-			Write: "figure \"venom\" with value \"none\", \"mild\" or \"medically significant\", and source"}
+			Write: "figure \"venom\" with value \"none\", \"mild\", \"painful\" or \"medically significant\", and source"}
 		if s.Like.Set() {
 			f.Limit = "no sheet lends it: " + s.Like.V + " may be harmless and its kin not"
 		}
