@@ -2,6 +2,7 @@ type "centipede" {
   title   = "large centipedes"
   of      = "hunter"
   genera  = ["Scolopendra", "Ethmostigmus", "Alipes"]
+  note    = "Escape comes first: the lid is a part of every line. Scolopendra heros and polymorpha live drier than the type, and S. cingulata winters: their own sheets say so."
   source  = ["practice"]
   quality = "practice"
   seen    = "2026-11-28"
@@ -87,6 +88,47 @@ type "centipede" {
     stages = ["subadult", "adult"]
   }
 
+  figure "substrate-change" {
+    value = "6 months"
+  }
+
+  state "gravid" {
+    care   = "dish, clean"
+    manner = "usual"
+    words  = "look first"
+    rule   = "lid first; eggs under her? do nothing, log laid"
+  }
+
+  state "sac" {
+    care   = "killed, live"
+    manner = "held"
+    is     = "coiled round her eggs"
+    rule   = "water through the hatch, no food, lift nothing"
+    source = ["OK19"]
+    note   = "Disturbed she eats eggs or young (OK19, of Scolopendra cingulata)."
+  }
+
+  state "brood" {
+    care   = "killed"
+    manner = "held"
+    is     = "coiled round her young"
+    rule   = "water through the hatch, no food, lift nothing"
+    source = ["OK19"]
+    note   = "Disturbed she eats eggs or young (OK19, of Scolopendra cingulata)."
+  }
+
+  state "young-round" {
+    care   = "killed"
+    manner = "held"
+    rule   = "take the young out as they scatter; no food before, no digging"
+  }
+
+  state "young-round" {
+    care   = "rehouse"
+    manner = "usual"
+    words  = "only to take out young that scatter"
+  }
+
   need "water" {
     longest = "2 days"
     wrong   = "5 days"
@@ -133,6 +175,10 @@ type "centipede" {
 
   care "mist" {
     every = "3 days"
+  }
+
+  care "deep-clean" {
+    every = "6 months"
   }
 
   except "Scutigera" {

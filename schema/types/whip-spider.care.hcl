@@ -83,8 +83,89 @@ type "whip-spider" {
     stages = ["subadult", "adult"]
   }
 
+  figure "premoult-fast" {
+    value  = "1 to 2 weeks"
+    stages = ["young"]
+  }
+
+  figure "premoult-fast" {
+    value  = "1 to 3 weeks"
+    stages = ["juvenile"]
+  }
+
+  figure "premoult-fast" {
+    value  = "2 to 6 weeks"
+    stages = ["subadult"]
+  }
+
+  figure "premoult-fast" {
+    value  = "2 to 8 weeks"
+    stages = ["adult"]
+  }
+
+  figure "premoult-look" {
+    value  = "60 days"
+    stages = ["adult"]
+  }
+
+  figure "premoult-try" {
+    value  = "60 days"
+    stages = ["young"]
+  }
+
+  figure "premoult-try" {
+    value  = "30 days"
+    stages = ["juvenile"]
+  }
+
+  figure "premoult-help" {
+    value  = "90 days"
+    stages = ["subadult"]
+  }
+
+  figure "premoult-help" {
+    value  = "90 days"
+    stages = ["adult"]
+  }
+
+  figure "first-killed" {
+    value = "3 days"
+    note  = "After they leave her."
+  }
+
+  figure "first-meal" {
+    value = "10 days"
+    note  = "3 to 7 days after they leave her is usual; the limit is that of scorpions."
+  }
+
+  figure "undisturbed" {
+    value  = "14 days"
+    source = ["P32"]
+    note   = "From hatching. The young of Charinus guto ride for 10 days (P32). Before, from the laying on, she is left alone with the sac."
+  }
+
   figure "prey-length-share" {
     value = "100 %"
+  }
+
+  figure "fast-look" {
+    value  = "14 days"
+    stages = ["juvenile"]
+  }
+
+  figure "fast-look" {
+    value  = "30 days"
+    stages = ["subadult"]
+  }
+
+  figure "fast-look" {
+    value  = "30 days"
+    stages = ["adult"]
+  }
+
+  figure "fast-try" {
+    value  = "4 days"
+    stages = ["young"]
   }
 
   figure "fast-alarm" {
@@ -100,6 +181,41 @@ type "whip-spider" {
   figure "fast-alarm" {
     value  = "60 days"
     stages = ["subadult", "adult"]
+  }
+
+  figure "fast-help" {
+    value  = "10 days"
+    stages = ["young"]
+  }
+
+  figure "fast-help" {
+    value  = "90 days"
+    stages = ["subadult", "adult"]
+  }
+
+  figure "settling" {
+    value  = "5 to 7 days"
+    stages = ["juvenile", "subadult", "adult"]
+  }
+
+  figure "substrate-change" {
+    value = "6 months"
+  }
+
+  state "gravid" {
+    care   = "dish, clean"
+    manner = "usual"
+    words  = "look first"
+    rule   = "look first: a sac under her? do nothing, log laid"
+  }
+
+  state "sac" {
+    care   = "killed"
+    manner = "hatch"
+    words  = "one small item at the far end"
+    every  = "14 days"
+    rule   = "water through the hatch, a small killed item every two weeks, lift nothing"
+    note   = "She eats little with a sac, and may drop or eat it when she is disturbed."
   }
 
   need "water" {
@@ -148,6 +264,10 @@ type "whip-spider" {
 
   care "mist" {
     every = "3 days"
+  }
+
+  care "deep-clean" {
+    every = "6 months"
   }
 
   except "Acanthophrynus" {
