@@ -287,7 +287,7 @@ type "vinegaroon" {
     stages     = ["adult"]
     every      = "7 days"
     per_animal = 1
-    prey       = "cricket adult"
+    prey       = "cricket medium"
   }
 
   care "mist" {
