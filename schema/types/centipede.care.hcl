@@ -25,7 +25,7 @@ type "centipede" {
 
   figure "temperature-hard" {
     value = "5 to 35 C"
-    note  = "Outside it is wrong for every member."
+    note  = "Outside it is wrong for every member whose own sheet does not say more."
   }
 
   figure "humidity-soft" {
@@ -51,6 +51,24 @@ type "centipede" {
     value = "0.5 length"
     wrong = "0.25 length"
     harm  = "harms"
+  }
+
+  figure "length" {
+    value  = "0.3 to 0.38 length"
+    stages = ["young"]
+    note   = "Of the grown, with a factor of 1.27 a moult as in scorpions; our arithmetic."
+  }
+
+  figure "length" {
+    value  = "0.49 to 0.62 length"
+    stages = ["juvenile"]
+    note   = "Of the grown, with a factor of 1.27 a moult as in scorpions; our arithmetic."
+  }
+
+  figure "length" {
+    value  = "0.78 length"
+    stages = ["subadult"]
+    note   = "Of the grown, with a factor of 1.27 a moult as in scorpions; our arithmetic."
   }
 
   figure "gap-max" {

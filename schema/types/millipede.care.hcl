@@ -53,6 +53,24 @@ type "millipede" {
     value = "any"
   }
 
+  figure "length" {
+    value  = "0.2 to 0.25 length"
+    stages = ["young"]
+    note   = "Of the grown; our estimate."
+  }
+
+  figure "length" {
+    value  = "0.4 to 0.6 length"
+    stages = ["juvenile"]
+    note   = "Of the grown; our estimate."
+  }
+
+  figure "length" {
+    value  = "0.8 length"
+    stages = ["subadult"]
+    note   = "Of the grown; our estimate."
+  }
+
   figure "floor-first" {
     value = "2 x 1.5 length"
     wrong = "1.5 x 1 length"

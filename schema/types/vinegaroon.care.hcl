@@ -57,6 +57,24 @@ type "vinegaroon" {
     harm  = "harms"
   }
 
+  figure "length" {
+    value  = "0.35 length"
+    stages = ["young"]
+    note   = "Of the grown, with a factor of 1.3 a moult, the middle of 1.11 to 1.57 in Typopeltis crucifer (OP4); our arithmetic."
+  }
+
+  figure "length" {
+    value  = "0.46 to 0.59 length"
+    stages = ["juvenile"]
+    note   = "Of the grown, with a factor of 1.3 a moult, the middle of 1.11 to 1.57 in Typopeltis crucifer (OP4); our arithmetic."
+  }
+
+  figure "length" {
+    value  = "0.77 length"
+    stages = ["subadult"]
+    note   = "Of the grown, with a factor of 1.3 a moult, the middle of 1.11 to 1.57 in Typopeltis crucifer (OP4); our arithmetic."
+  }
+
   figure "gap-max" {
     value = "0.067 length"
     wrong = "0.125 length"

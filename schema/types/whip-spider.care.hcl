@@ -27,7 +27,7 @@ type "whip-spider" {
     value   = "12 to 33 C"
     quality = "memory"
     source  = ["memory"]
-    note    = "Outside it is wrong for every member."
+    note    = "Outside it is wrong for every member whose own sheet does not say more."
   }
 
   figure "humidity-hard" {
@@ -65,6 +65,42 @@ type "whip-spider" {
   figure "substrate-depth-min" {
     value = "4 cm"
     harm  = "comfort"
+  }
+
+  figure "length" {
+    value  = "0.3 to 0.38 length"
+    stages = ["young"]
+    note   = "Of the grown, with a factor of 1.27 a moult as in scorpions; our arithmetic."
+  }
+
+  figure "length" {
+    value  = "0.49 to 0.62 length"
+    stages = ["juvenile"]
+    note   = "Of the grown, with a factor of 1.27 a moult as in scorpions; our arithmetic."
+  }
+
+  figure "length" {
+    value  = "0.78 length"
+    stages = ["subadult"]
+    note   = "Of the grown, with a factor of 1.27 a moult as in scorpions; our arithmetic."
+  }
+
+  figure "span" {
+    value  = "0.3 to 0.38 span"
+    stages = ["young"]
+    note   = "Of the grown, with a factor of 1.27 a moult as in scorpions; our arithmetic."
+  }
+
+  figure "span" {
+    value  = "0.49 to 0.62 span"
+    stages = ["juvenile"]
+    note   = "Of the grown, with a factor of 1.27 a moult as in scorpions; our arithmetic."
+  }
+
+  figure "span" {
+    value  = "0.78 span"
+    stages = ["subadult"]
+    note   = "Of the grown, with a factor of 1.27 a moult as in scorpions; our arithmetic."
   }
 
   figure "gap-max" {
@@ -272,6 +308,18 @@ type "whip-spider" {
 
   except "Acanthophrynus" {
     because = "it lives drier"
+
+    figure "humidity-soft" {
+      value   = "50 to 85 %"
+      source  = ["memory"]
+      quality = "memory"
+    }
+
+    figure "humidity-target" {
+      value   = "60 to 75 %"
+      source  = ["memory"]
+      quality = "memory"
+    }
   }
 
   except "Paraphrynus" {
