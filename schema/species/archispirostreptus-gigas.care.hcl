@@ -41,26 +41,29 @@ species "archispirostreptus-gigas" {
   }
 
   figure "temperature-hard" {
-    value   = "16 to 32 C"
-    source  = ["K34"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Never below 18 C (K34); the limits are common practice."
+    value    = "16 to 30 C"
+    source   = ["K34", "OS18"]
+    quality  = "practice"
+    seen     = "2026-11-28"
+    disputed = "32 C at the most (common practice)"
+    note     = "Never below 18 C (K34). More of a zoo's colonies died above 29.5 C (OS18). The limits are our reading."
   }
 
   figure "temperature-soft" {
-    value   = "18 to 30 C"
-    source  = ["K34"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    value    = "18 to 28 C"
+    source   = ["K34", "OS18"]
+    quality  = "practice"
+    seen     = "2026-11-28"
+    disputed = "30 C at the most (common practice)"
+    note     = "A margin below the heat in which more of a zoo's colonies died (OS18)."
   }
 
   figure "temperature-target" {
     value    = "20 to 28 C"
-    source   = ["K34"]
+    source   = ["K34", "OS18"]
     quality  = "practice"
-    seen     = "2026-11-25"
-    disputed = "room temperature (K34), 24 to 28 C (common practice)"
+    seen     = "2026-11-28"
+    disputed = "18 to 26.5 C (OS18), room temperature (K34), 24 to 28 C (common practice)"
   }
 
   figure "air" {
@@ -108,19 +111,20 @@ species "archispirostreptus-gigas" {
   }
 
   figure "substrate-depth-min" {
-    value    = "15 cm"
-    source   = ["K33", "K34"]
-    quality  = "practice"
-    seen     = "2026-11-25"
-    disputed = "20 cm and more (K33), 8 to 10 cm (K34), 7.5 to 10 cm (K97), 15 cm and 5 cm of leaves (K16b), the body length (common practice)"
+    value    = "20 cm"
+    source   = ["OS18", "K33"]
+    quality  = "society"
+    seen     = "2026-11-28"
+    disputed = "8 to 10 cm (K34), 7.5 to 10 cm (K97), 15 cm and 5 cm of leaves (K16b), the body length (common practice)"
     note     = "It is the food: leaf humus, leaves and white-rotten wood, no conifer."
   }
 
   figure "substrate-depth-advised" {
-    value   = "20 cm"
-    source  = ["K33"]
-    quality = "keeper"
-    seen    = "2026-11-25"
+    value   = "30 cm"
+    source  = ["OS18"]
+    quality = "society"
+    seen    = "2026-11-28"
+    note    = "So deep to breed it."
   }
 
   figure "floor-first" {

@@ -162,10 +162,10 @@ species "damon-diadema" {
 
   figure "keeping" {
     value   = "groups of one male"
-    source  = ["K70", "K22"]
-    quality = "keeper"
-    seen    = "2026-11-25"
-    note    = "Males fight (K70). Large groups in the wild (K22)."
+    source  = ["OP1", "K70", "K22"]
+    quality = "paper"
+    seen    = "2026-11-28"
+    note    = "A mother and her young get on in a group until they are mature, then they fight (OP1): young stay together, of grown males one stays. Males fight (K70). Large groups in the wild (K22)."
   }
 
   figure "lifestyle" {
@@ -294,7 +294,7 @@ species "damon-diadema" {
     source  = ["practice"]
     quality = "practice"
     seen    = "2026-11-25"
-    note    = "Young may stay where food is plenty."
+    note    = "Young stay where food is plenty, until they are mature (OP1)."
   }
 
   figure "first-killed" {

@@ -324,7 +324,7 @@ species "mastigoproctus-giganteus" {
     quality  = "practice"
     seen     = "2026-11-28"
     disputed = "two to three months (from memory)"
-    note     = "N18 speaks of a couple of months in the sac, and of a mother that fasts for several months."
+    note     = "N18 speaks of a couple of months in the sac, and of a mother that fasts for several months. Counted in the kin Typopeltis crucifer: 29 to 32 days from laying to hatching (OP4)."
   }
 
   figure "brood-size" {
@@ -332,15 +332,15 @@ species "mastigoproctus-giganteus" {
     source  = ["N18"]
     quality = "practice"
     seen    = "2026-11-28"
-    note    = "To 35 and to 40 (N18); the lower figure is from memory."
+    note    = "To 35 and to 40 (N18); the lower figure is from memory. Typopeltis crucifer: 21 to 47 (OP4)."
   }
 
   figure "on-mother" {
-    value   = "30 days"
-    source  = ["memory"]
-    quality = "memory"
+    value   = "29 to 36 days"
+    source  = ["OP4"]
+    quality = "practice"
     seen    = "2026-11-28"
-    note    = "About a month, until their moult."
+    note    = "Until their moult, as counted in the kin Typopeltis crucifer (OP4); about a month as remembered."
   }
 
   figure "separation" {
@@ -375,11 +375,12 @@ species "mastigoproctus-giganteus" {
   }
 
   figure "undisturbed" {
-    value   = "30 days"
-    source  = ["N18"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "From hatching. Before, from the laying on, she is sealed in with the sac: no digging. She may die after the brood (from memory)."
+    value    = "50 days"
+    source   = ["OP4", "N18"]
+    quality  = "practice"
+    seen     = "2026-11-28"
+    disputed = "30 days (common practice)"
+    note     = "From hatching: until 14 days after the young have left her, by the counts of the kin Typopeltis crucifer (OP4); about 90 days from the day on which she seals herself in. Before, from the laying on, she is sealed in with the sac: no digging. She may die after the brood (from memory)."
   }
 
   figure "wait-after-moult" {

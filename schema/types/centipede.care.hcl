@@ -2,6 +2,7 @@ type "centipede" {
   title   = "large centipedes"
   of      = "hunter"
   genera  = ["Scolopendra", "Ethmostigmus", "Alipes"]
+  note    = "Escape comes first: the lid is a part of every line. Scolopendra heros and polymorpha live drier than the type, and S. cingulata winters: their own sheets say so."
   source  = ["practice"]
   quality = "practice"
   seen    = "2026-11-28"
@@ -24,7 +25,7 @@ type "centipede" {
 
   figure "temperature-hard" {
     value = "5 to 35 C"
-    note  = "Outside it is wrong for every member."
+    note  = "Outside it is wrong for every member whose own sheet does not say more."
   }
 
   figure "humidity-soft" {
@@ -50,6 +51,24 @@ type "centipede" {
     value = "0.5 length"
     wrong = "0.25 length"
     harm  = "harms"
+  }
+
+  figure "length" {
+    value  = "0.3 to 0.38 length"
+    stages = ["young"]
+    note   = "Of the grown, with a factor of 1.27 a moult as in scorpions; our arithmetic."
+  }
+
+  figure "length" {
+    value  = "0.49 to 0.62 length"
+    stages = ["juvenile"]
+    note   = "Of the grown, with a factor of 1.27 a moult as in scorpions; our arithmetic."
+  }
+
+  figure "length" {
+    value  = "0.78 length"
+    stages = ["subadult"]
+    note   = "Of the grown, with a factor of 1.27 a moult as in scorpions; our arithmetic."
   }
 
   figure "gap-max" {
@@ -85,6 +104,47 @@ type "centipede" {
   figure "fast-alarm" {
     value  = "30 days"
     stages = ["subadult", "adult"]
+  }
+
+  figure "substrate-change" {
+    value = "6 months"
+  }
+
+  state "gravid" {
+    care   = "dish, clean"
+    manner = "usual"
+    words  = "look first"
+    rule   = "lid first; eggs under her? do nothing, log laid"
+  }
+
+  state "sac" {
+    care   = "killed, live"
+    manner = "held"
+    is     = "coiled round her eggs"
+    rule   = "water through the hatch, no food, lift nothing"
+    source = ["OK19"]
+    note   = "Disturbed she eats eggs or young (OK19, of Scolopendra cingulata)."
+  }
+
+  state "brood" {
+    care   = "killed"
+    manner = "held"
+    is     = "coiled round her young"
+    rule   = "water through the hatch, no food, lift nothing"
+    source = ["OK19"]
+    note   = "Disturbed she eats eggs or young (OK19, of Scolopendra cingulata)."
+  }
+
+  state "young-round" {
+    care   = "killed"
+    manner = "held"
+    rule   = "take the young out as they scatter; no food before, no digging"
+  }
+
+  state "young-round" {
+    care   = "rehouse"
+    manner = "usual"
+    words  = "only to take out young that scatter"
   }
 
   need "water" {
@@ -133,6 +193,10 @@ type "centipede" {
 
   care "mist" {
     every = "3 days"
+  }
+
+  care "deep-clean" {
+    every = "6 months"
   }
 
   except "Scutigera" {
