@@ -56,7 +56,8 @@ func typeExceeded(r *Rule, c *Collection) {
 		}
 		for _, f := range s.Figures {
 			of := common.Figure(f.What, stageOf(f.Stages))
-			if !f.Own || of == nil || of.Beyond.High == 0 || f.What.Most && f.Range.High <= of.Beyond.High || !f.What.Most && f.Range.Low >= of.Beyond.Low {
+			most := f.What.Most || f.What.Weaker() == schema.Higher
+			if !f.Own || of == nil || of.Beyond.High == 0 || most && f.Range.High <= of.Beyond.High || !most && f.Range.Low >= of.Beyond.Low {
 				continue
 			}
 			add(finding.Finding{At: f.Value.At, Text: f.Name.V + " of " + s.Name.V + " is " + f.Value.V, Limit: of.Wrong.V + " is wrong for any of " + of.OfType,
