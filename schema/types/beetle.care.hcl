@@ -17,12 +17,12 @@ type "beetle" {
   }
 
   stage "subadult" {
-    instars = "3"
+    instars = "3 to 4"
     note    = "The third larva, and the pupa."
   }
 
   stage "adult" {
-    instars = "4"
+    instars = "5"
     note    = "The beetle."
   }
 
