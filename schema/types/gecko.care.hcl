@@ -241,6 +241,12 @@ type "gecko" {
   }
 
   state "newborn" {
+    care   = "all"
+    manner = "usual"
+    note   = "They are on no mother, and nobody disturbs her."
+  }
+
+  state "newborn" {
     care   = "live, killed"
     manner = "usual"
     from   = "3 days"
@@ -250,11 +256,16 @@ type "gecko" {
   }
 
   state "premoult" {
-    care   = "live, killed"
+    care   = "all"
     manner = "usual"
     is     = "pale, before a shed"
     rule   = "keep it damp, do not handle"
     note   = "It goes on eating."
+  }
+
+  state "premoult" {
+    care   = "substrate, count, handle, rehouse"
+    manner = "held"
   }
 
   state "ill" {

@@ -218,6 +218,31 @@ type "stick-insect" {
     rule   = "fresh leaves on the day"
   }
 
+  state "premoult" {
+    care   = "live, killed, clean"
+    manner = "usual"
+    words  = "leave the branch that it hangs from"
+    rule   = "leave its branch, spray the far end only"
+  }
+
+  state "soft" {
+    care   = "live, killed, clean"
+    manner = "usual"
+    words  = "leave the branch that it hangs from"
+    rule   = "leave its branch and its old skin, which it eats"
+  }
+
+  state "hardening" {
+    care   = "all"
+    manner = "usual"
+    rule   = "as ever, do not handle"
+  }
+
+  state "hardening" {
+    care   = "handle, rehouse"
+    manner = "held"
+  }
+
   need "look" {
     longest = "1 day"
     wrong   = "3 days"
