@@ -279,6 +279,14 @@ species "eublepharis-macularius" {
     disputed = "an open dish for two to three hours only, and a spray in the morning (K36)"
   }
 
+  figure "uv-not" {
+    value   = "false"
+    source  = ["OP18"]
+    quality = "practice"
+    seen    = "2026-11-28"
+    note    = "Weak ultraviolet light is optional and useful: young made vitamin D3 under 33 to 51 uW/cm2, and all were fed it as well (OP18). It stays in the food."
+  }
+
   figure "length" {
     value   = "13 cm"
     stages  = ["adult"]

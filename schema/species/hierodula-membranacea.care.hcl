@@ -6,7 +6,7 @@ species "hierodula-membranacea" {
 
   stage "young" {
     instars = "1 to 3"
-    note    = "Nine instars in females and eight in males as remembered, the adult counted."
+    note    = "Nine instars in females and eight in males as remembered, the adult counted. The free hatchling is the first here, and L2 for keepers who count the moult at hatching (OK45)."
     source  = ["memory"]
     quality = "memory"
     seen    = "2026-11-25"
@@ -299,10 +299,12 @@ species "hierodula-membranacea" {
   }
 
   figure "moults-to-adult" {
-    value   = "7 to 8"
-    source  = ["memory"]
-    quality = "memory"
-    seen    = "2026-11-25"
+    value    = "7 to 8"
+    source   = ["memory"]
+    quality  = "memory"
+    seen     = "2026-11-28"
+    disputed = "males one or two fewer than females, in mantises (OK45)"
+    note     = "Where a pair of one brood is wanted, males are kept cooler and on less food and females warmer, so that both are grown together (OK45)."
   }
 
   figure "age-at-maturity" {

@@ -42,9 +42,10 @@ species "porcellio-scaber" {
 
   figure "temperature-hard" {
     value   = "5 to 30 C"
-    source  = ["practice"]
+    source  = ["OP24"]
     quality = "practice"
-    seen    = "2026-11-25"
+    seen    = "2026-11-28"
+    note    = "Half die at -1.4 C in August and at -4.6 C in December (OP24): 5 C is a precaution. Of the heat nothing was found."
   }
 
   figure "temperature-soft" {
@@ -57,11 +58,11 @@ species "porcellio-scaber" {
 
   figure "temperature-target" {
     value    = "18 to 24 C"
-    source   = ["P45"]
+    source   = ["P45", "OP26"]
     quality  = "practice"
-    seen     = "2026-11-25"
+    seen     = "2026-11-28"
     disputed = "15 to 25 C (common practice)"
-    note     = "Broods and young grow almost three times slower at 15 than at 22 C (P45)."
+    note     = "Broods and young grow almost three times slower at 15 than at 22 C (P45); embryos twice as fast at 20 as at 15 C (OP26)."
   }
 
   figure "air" {
