@@ -22,9 +22,7 @@ cites none
 )
 
 // What the types of insects, woodlice and geckos judge of a species that nothing else is
-// known of: cases 19 to 21, 23 and 24 of the page of facts on care types. A box that is
-// too low to hang free in is only cautioned, where the page wants it refused: rule
-// height-low knows no worse.
+// known of: cases 19 to 21, 23 and 24 of the page of facts on care types.
 func TestInsectTypesJudge(t *testing.T) {
 	latched, cross := "solid, latched", "    vents = \"cross\"\n    perches = true\n    water = \"none\"\n"
 	nymph := "count = 1\n    stage = \"subadult\"\n    length = \"6 cm\""
@@ -41,7 +39,7 @@ func TestInsectTypesJudge(t *testing.T) {
 		return typed("Correlophus sarasinorum (Roux, 1913)", "tree-gecko", figures+"length 11 cm", room, inside("45 x 45 x 60 cm", "3 cm", latched, "damp", cross), one)
 	}
 	for _, c := range []struct{ name, text, want string }{
-		{"19 a mantis before its last moult, too low to hang", mantis("20 x 20 x 9 cm", nymph), "drop-short caution, height-low caution"},
+		{"19 a mantis before its last moult, too low to hang", mantis("20 x 20 x 9 cm", nymph), "drop-short caution, height-low error"},
 		{"19 between", mantis("20 x 20 x 16 cm", nymph), "height-low caution"},
 		{"19 high enough", mantis("20 x 20 x 20 cm", nymph), ""},
 		{"19 a grown one moults no more", mantis("20 x 20 x 11 cm", one), ""},

@@ -138,7 +138,7 @@ func TestTypesJudge(t *testing.T) {
 		{"a whip spider", typed("Phrynus whitei Gervais, 1842", "whip-spider", strings.Replace(tarantula, "mild", "none", 1)+"length 3 cm\nspan 12 cm", mild,
 			inside("30 x 30 x 35 cm", "5 cm", latched, "damp", cross+"    perches = true\n"), one), ""},
 		{"where it cannot hang free", typed("Phrynus whitei Gervais, 1842", "whip-spider", strings.Replace(tarantula, "mild", "none", 1)+"length 3 cm\nspan 12 cm", mild,
-			inside("30 x 30 x 11 cm", "2 cm", latched, "damp", cross+"    perches = true\n"), one), "height-low caution"},
+			inside("30 x 30 x 11 cm", "2 cm", latched, "damp", cross+"    perches = true\n"), one), "height-low error"},
 		{"a vinegaroon", typed("Typopeltis crucifer Pocock, 1894", "vinegaroon", strings.Replace(tarantula, "mild", "none", 1)+"length 5 cm", mild,
 			inside("40 x 30 x 30 cm", "14 cm", latched, "damp", ""), one), ""},
 		{"17 a centipede", typed("Scolopendra subspinipes Leach, 1815", "centipede", dark+"length 20 cm\nvenom mild", mild,

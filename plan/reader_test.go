@@ -134,7 +134,8 @@ func said(c *Collection, found []finding.Finding) string {
 		d.value(reflect.ValueOf(part))
 	}
 	for _, name := range c.Library.SpeciesNames() {
-		if s := c.Library.Species(name); s == builtIn().sheet(name) {
+		s := c.Library.Species(name)
+		if shared, ok := builtIn().joined.Load(name); ok && shared.(func() joinedSheet)().sheet == s {
 			fmt.Fprintf(&b, "%s is %p\n", name, s)
 		} else {
 			d.value(reflect.ValueOf(s).Elem())

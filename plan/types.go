@@ -50,6 +50,7 @@ func (d *decoder) careType(t *TypeSheet) {
 	d.species(s)
 	t.as = s.practised(t.Name.V, t.Title.V)
 	for _, x := range t.Excepts {
+		x.or(&t.Cited)
 		s := &SpeciesSheet{Head: x.Head, Cited: x.Cited, Figures: x.Figures, Needs: x.Needs}
 		d.species(s)
 		x.as = s.practised(t.Name.V, t.Title.V+" of the genus "+x.Name.V)

@@ -39,9 +39,9 @@ var housing = []*Rule{
 		Why:     "A small volume heats up, dries out and fouls fast.",
 		Source:  "the species sheet",
 		Instead: "A larger enclosure."}},
-	{Enclosure: heightLow, Rule: finding.Rule{ID: "height-low", Severity: finding.Caution, Silence: finding.ByReason,
+	{Enclosure: heightLow, Rule: finding.Rule{ID: "height-low", Severity: finding.Error, Silence: finding.ByReason,
 		Title:   "The enclosure is lower than the species needs.",
-		Why:     "There must be room for the substrate, or for climbing and moulting.",
+		Why:     "There must be room for the substrate, or for climbing and moulting. What hangs to moult and has no room for it dies of it or is lame: that refuses.",
 		Source:  "the species sheet",
 		Instead: "A taller enclosure."}},
 	{Enclosure: dropShort, Rule: finding.Rule{ID: "drop-short", Severity: finding.Caution, Silence: finding.ByReason,
@@ -201,6 +201,9 @@ func heightLow(r *Rule, e *Enclosure) {
 		j := judged(r, f, func(limit quantity.Range) bool { return size.V.Height < limit.Low*growth.Tolerance })
 		if !j.bad {
 			continue
+		}
+		if kills := j.beyond && f.Harm.Or("kills") == "kills" && e.hangs(e.stage(g)); j.how == r.Severity && !kills {
+			j.how = finding.Caution // it is lame for want of height where it hangs for a moult, and uneasy elsewhere
 		}
 		u := size.V.Unit
 		e.judge(j, f, finding.Finding{Rule: &r.Rule, At: size.At, Text: "the enclosure is " + quantity.Format(size.V.Height, u) + " high inside", Limit: e.atLeast(f.Range.Low, u, f), Source: e.Cite(f), Write: "a taller enclosure"})

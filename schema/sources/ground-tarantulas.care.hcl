@@ -46,12 +46,6 @@ source "T9" {
   part = "abstract or first page"
 }
 
-source "T10" {
-  cite = "Henaut et al. 2015, Rev. Mex. Biodiv. 86:737-743 (title; no figure used)"
-  kind = "paper"
-  part = "abstract or first page"
-}
-
 source "T11" {
   cite = "Mendoza & Francke 2019, Zool. J. Linn. Soc., doi 10.1093/zoolinnean/zlz046"
   kind = "paper"
@@ -132,12 +126,6 @@ source "T23" {
 
 source "T24" {
   cite = "Locht, Yanez & Vazquez 1999, J. Arachnol. 27:196-200"
-  kind = "paper"
-  part = "abstract or first page"
-}
-
-source "T25" {
-  cite = "Stoltey & Shillington, Can. J. Zool., male A. anax"
   kind = "paper"
   part = "abstract or first page"
 }

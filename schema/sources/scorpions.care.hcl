@@ -214,12 +214,6 @@ source "C36" {
   part = "title page only"
 }
 
-source "C37" {
-  cite = "Venom potency and body size, Toxins 2022, 14:219"
-  kind = "paper"
-  part = "abstract or first page"
-}
-
 source "C40" {
   cite = "UNEP-WCMC 2014, Review of Pandinus dictator from Cameroon, docslib 4792237"
   kind = "society"

@@ -123,7 +123,7 @@ species "leiurus-quinquestriatus" {
     value    = "150 to 230 days"
     source   = ["C4"]
     quality  = "practice"
-    disputed = "155 to 227 days, earlier reports 150 to 155 days (C4)"
+    disputed = "155 to 227 days, earlier reports 150 to 155 days (C4, P14)"
     note     = "Seven females, of southern Egypt and southern Israel: two species by today's names."
   }
 

@@ -5,7 +5,7 @@ species "opistophthalmus-glabrifrons" {
   type     = "desert-burrowing-scorpion"
   also     = ["tricolor burrowing scorpion", "yellow-legged creeping scorpion", "Mozambique hissing scorpion"]
   mistaken = ["Opistophthalmus wahlbergii", "Opistophthalmus boehmi"]
-  note     = "Thick claws and yet painful: here the rule of thumb fails. Not seen for weeks is its normal state; a look at the door counts as a look, and it is never dug out to be looked at. Wild-caught females are said to do badly, and a mating in captivity is rare (C73). O. wahlbergii, to 9 cm, is sold as tricolor too (C80)."
+  note     = "Thick claws and yet painful: here the rule of thumb fails. Not seen for weeks is its normal state; a look at the door counts as a look, and it is never dug out to be looked at. Wild-caught females are said to do badly, and a mating in captivity is rare (C73). O. wahlbergii, to 9 cm, is sold as tricolor too (C80). Its English names are those of C73 and C79."
   source   = ["practice"]
   quality  = "practice"
   seen     = "2026-11-28"

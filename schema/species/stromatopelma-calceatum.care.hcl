@@ -6,7 +6,7 @@ species "stromatopelma-calceatum" {
   also     = ["feather leg"]
   former   = ["Scodra calceata", "Scodra griseipes", "Hyarachne horrida"]
   mistaken = ["Heteroscodra", "Stromatopelma calceatum griseipes"]
-  note     = "Of all tree spiders here the one to leave to others: it stands and strikes again and again. Rehouse it with two people or inside a second tub, or not at all. Authors put it in different subfamilies."
+  note     = "Of all tree spiders here the one to leave to others: it stands and strikes again and again. Rehouse it with two people or inside a second tub, or not at all. Authors put it in different subfamilies. Names after A74."
   source   = ["practice"]
   quality  = "practice"
   seen     = "2026-11-28"
