@@ -49,6 +49,9 @@ func (r *reader) terminal(t *track, e *plan.Event) bool {
 	if !r.grown(t) {
 		return false
 	}
+	if e.Word == schema.WordMatured && !t.moult.ok {
+		return true // the plan calls it adult since the moult that the line is about
+	}
 	f := t.Sheet.Figure(schema.FigureMoultsAsAdult, "")
 	r.found.Add(finding.Finding{Rule: ruleAdult, At: e.At,
 		Text:   e.Word.Name + " is said of an adult, but " + t.Sheet.Shown() + " does not moult once it is adult",
