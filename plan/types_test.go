@@ -69,7 +69,7 @@ species "scorpio-fuscus" {
 	}
 	for name, want := range map[string]string{
 		"parabuthus-villosus": "7 days of burrowing desert scorpions",
-		"scorpio-fuscus":           "3 days of burrowing desert scorpions of the genus Scorpio",
+		"scorpio-fuscus":      "3 days of burrowing desert scorpions of the genus Scorpio",
 	} {
 		if got := water(name); got != want {
 			t.Errorf("%s: water %s", name, got)
