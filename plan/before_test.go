@@ -19,7 +19,7 @@ var freeze = flag.Bool("freeze", false, "write what the first twelve sheets stat
 // care and meal, with its source, its quality and what others say. What is not the same
 // stands in testdata/before/differences.txt, with its reason.
 func TestTwelveSheetsStateWhatTheyDid(t *testing.T) {
-	reasons := differences(t)
+	reasons := differencesIn(t, "testdata/before/differences.txt")
 	lib := NewLibrary()
 	used := map[string]bool{}
 	files, err := filepath.Glob("testdata/before/*.txt")
@@ -60,10 +60,11 @@ func TestTwelveSheetsStateWhatTheyDid(t *testing.T) {
 	}
 }
 
-// differences reads the beginnings of lines that may differ, each with its reason:
+// differencesIn reads the beginnings of lines that may differ, each with its reason:
 // "NAME - figure gap-max |" is what went, "+" what came, and "*" is any species.
-func differences(t *testing.T) map[string]string {
-	text, err := os.ReadFile("testdata/before/differences.txt")
+func differencesIn(t *testing.T, file string) map[string]string {
+	t.Helper()
+	text, err := os.ReadFile(file)
 	if err != nil {
 		t.Fatal(err)
 	}
