@@ -98,7 +98,7 @@ func beneath(top, base *SpeciesSheet) ([]*Figure, []*Need) {
 	for _, f := range top.Figures {
 		if len(f.Stages) == 0 && !f.Instar.Set() {
 			figures = slices.DeleteFunc(slices.Clone(figures), func(b *Figure) bool {
-				return b.What == f.What && !b.Instar.Set() && (f.Own || b.OfType != "") && !b.bySize()
+				return b.What == f.What && !b.Instar.Set() && (f.Own || b.OfType != "") && !b.ofItself()
 			})
 		}
 	}
@@ -113,6 +113,12 @@ func beneath(top, base *SpeciesSheet) ([]*Figure, []*Need) {
 // bySize reports whether a figure is the size of a stage as a share of the grown.
 func (f *Figure) bySize() bool {
 	return f.times[0].set() && (f.What == schema.FigureLength || f.What == schema.FigureSpan)
+}
+
+// ofItself reports whether it is a share of what the grown have of the same: a length of
+// the grown length, and not a leg span of a body length.
+func (f *Figure) ofItself() bool {
+	return f.bySize() && f.times[0].span == (f.What == schema.FigureSpan)
 }
 
 // overlayFeeder is overlay for feeder animals.

@@ -185,20 +185,23 @@ func timesOf(text string, what *schema.Figure) (m times, err error) {
 // measured is how large the animals of a stage are, in mm; zero where that is not known.
 type measured struct{ length, span quantity.Range }
 
-// The leg span of a tarantula in body lengths, where a sheet states only these (derived
-// from the sheets of this library that have both).
-const spanLow, spanHigh = 2.2, 2.8
-
 func (s *SpeciesSheet) measure(stage string) (m measured) {
 	if f := s.Figure(schema.FigureLength, stage); f != nil && !f.times[0].set() {
 		m.length = f.Range
 	}
-	if f := s.Figure(schema.FigureSpan, stage); f != nil && !f.times[0].set() {
+	switch f := s.Figure(schema.FigureSpan, stage); {
+	case f == nil:
+	case !f.times[0].set():
 		m.span = f.Range
-	} else if m.length.High > 0 {
-		m.span = quantity.Range{Low: spanLow * m.length.Low, High: spanHigh * m.length.High, Unit: m.length.Unit}
+	case !f.times[0].span: // a share of the length, where no span is stated
+		m.span = f.times[0].both(m.length)
 	}
 	return m
+}
+
+// both returns a multiple of the smallest and of the largest of some animals.
+func (m times) both(size quantity.Range) quantity.Range {
+	return quantity.Range{Low: m.low * size.Low, High: m.high * size.High, Unit: size.Unit}
 }
 
 // of returns a multiple of an animal; false where its size is not known. Strict takes the
@@ -298,12 +301,13 @@ func (f *Figure) bound(out []*Figure, a measured, stages []Written[string]) []*F
 	if !ok {
 		return out
 	}
-	if f.bySize() { // of the smallest and of the largest of the grown
+	if f.bySize() {
 		size := a.length
 		if f.times[0].span {
 			size = a.span
 		}
-		value = quantity.Range{Low: f.times[0].low * size.Low, High: f.times[0].high * size.High, Unit: unit}
+		value = f.times[0].both(size)
+		value.Unit = unit
 	}
 	of := *f
 	of.times, of.Range, of.Stages = [2]times{}, value, stages

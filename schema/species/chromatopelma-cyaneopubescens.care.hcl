@@ -15,8 +15,6 @@ species "chromatopelma-cyaneopubescens" {
   rest                    = "none"
   cooler                  = "2 to 3 C"
   humidity_target         = "40 to 55 %"
-  humidity_hard           = "0 to 85 %"
-  lifestyle               = "ground"
   heater_not              = "under"
   separation              = "separate"
   speed                   = "very quick"

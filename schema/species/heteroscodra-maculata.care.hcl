@@ -17,7 +17,6 @@ species "heteroscodra-maculata" {
   rest               = "none"
   cooler             = "2 to 3 C"
   humidity_soft      = "45 to 80 %"
-  humidity_target    = "60 to 75 %"
   old_age_male       = "6 to 18 months"
   keeping            = "alone"
   hairs              = "none"

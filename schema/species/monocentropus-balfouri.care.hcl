@@ -15,7 +15,6 @@ species "monocentropus-balfouri" {
   rest             = "none"
   cooler           = "2 to 3 C"
   humidity_soft    = "30 to 70 %"
-  ventilation      = "cross"
   old_age_male     = "6 to 18 months"
   hairs            = "none"
   speed            = "very quick"

@@ -18,7 +18,6 @@ species "omothymus-violaceopes" {
   rest               = "none"
   cooler             = "2 to 3 C"
   humidity_soft      = "55 to 90 %"
-  ventilation        = "cross"
   old_age_male       = "6 to 18 months"
   hairs              = "none"
   speed              = "very quick"

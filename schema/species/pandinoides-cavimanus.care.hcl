@@ -18,7 +18,6 @@ species "pandinoides-cavimanus" {
   rest                    = "none"
   cooler                  = "2 to 3 C"
   humidity_soft           = "60 to 90 %"
-  ventilation             = "any"
   substrate_depth_min     = "12 cm"
   substrate_depth_advised = "15 cm"
   growth_factor           = "1.26"

@@ -16,7 +16,6 @@ species "pterinochilus-murinus" {
   rest             = "none"
   cooler           = "2 to 3 C"
   humidity_soft    = "30 to 75 %"
-  ventilation      = "cross"
   old_age_male     = "6 to 18 months"
   hairs            = "none"
   speed            = "very quick"

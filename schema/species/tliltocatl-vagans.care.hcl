@@ -76,9 +76,9 @@ species "tliltocatl-vagans" {
   }
 
   figure "fall-max" {
-    value  = "24 cm"
+    value  = "20 cm"
     stages = ["subadult", "adult"]
-    note   = "18 to 24 cm from the lid to the substrate; here the upper end, one and a half leg spans."
+    note   = "18 to 24 cm from the lid to the substrate; here one and a half spans of the smaller."
   }
 
   figure "length" {

@@ -43,7 +43,7 @@ type "arboreal-tarantula" {
   }
 
   figure "floor-first" {
-    value = "1.3 x 1.3 span"
+    value = "1.6 x 1.6 span"
     wrong = "1 x 1 span"
     harm  = "comfort"
   }

@@ -15,7 +15,7 @@ type "bark-scorpion" {
   }
 
   figure "temperature-hard" {
-    value  = "5 to 40 C"
+    value  = "0 to 40 C"
     source = ["P19"]
     note   = "Outside it is wrong for every member; half of Centruroides hentzi died at 43.7 C (P19). How dry or damp differs from species to species: state moisture and humidity."
   }

@@ -113,7 +113,7 @@ type "camel-spider" {
 
   need "food" {
     longest = "3 days"
-    wrong   = "6 days"
+    wrong   = "10 days"
     stages  = ["young"]
   }
 

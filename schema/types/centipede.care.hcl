@@ -24,7 +24,7 @@ type "centipede" {
   }
 
   figure "temperature-hard" {
-    value = "5 to 35 C"
+    value = "5 to 37 C"
     note  = "Outside it is wrong for every member whose own sheet does not say more."
   }
 
@@ -42,7 +42,7 @@ type "centipede" {
   }
 
   figure "floor-first" {
-    value = "1.5 x 1 length"
+    value = "2.2 x 1.2 length"
     wrong = "1 x 0.7 length"
     harm  = "comfort"
   }
@@ -72,8 +72,8 @@ type "centipede" {
   }
 
   figure "gap-max" {
-    value = "0.067 length"
-    wrong = "0.1 length"
+    value = "0.02 length"
+    wrong = "0.04 length"
     note  = "A fifteenth of the animal suits; a tenth is our estimate of what lets it out."
   }
 

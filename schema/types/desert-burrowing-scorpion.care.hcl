@@ -106,7 +106,13 @@ type "desert-burrowing-scorpion" {
   }
 
   except "Scorpio" {
-    because = "it loses water faster than the Buthidae that live beside it"
+    because = "it loses water faster than the Buthidae that live beside it, and its burrow is deep"
+
+    figure "substrate-depth-min" {
+      value = "2.5 length"
+      wrong = "1 length"
+      harm  = "harms"
+    }
 
     figure "moisture" {
       value  = "damp"
@@ -123,7 +129,13 @@ type "desert-burrowing-scorpion" {
   }
 
   except "Opistophthalmus" {
-    because = "it loses water faster than the Buthidae that live beside it"
+    because = "it loses water faster than the Buthidae that live beside it, and its burrow is deep"
+
+    figure "substrate-depth-min" {
+      value = "2 length"
+      wrong = "1 length"
+      harm  = "harms"
+    }
 
     figure "moisture" {
       value  = "damp"

@@ -61,12 +61,12 @@ type "dry-terrestrial-tarantula" {
 
   figure "floor-first" {
     value = "2 x 2 span"
-    wrong = "1.5 x 1.5 span"
+    wrong = "1.4 x 1.4 span"
     harm  = "comfort"
   }
 
   figure "substrate-depth-min" {
-    value = "0.5 span"
+    value = "0.9 span"
     wrong = "0.25 span"
     harm  = "comfort"
   }
@@ -145,7 +145,7 @@ type "dry-terrestrial-tarantula" {
     }
 
     figure "substrate-depth-min" {
-      value   = "10 cm"
+      value   = "0.9 span"
       source  = ["A110"]
       quality = "keeper"
     }

@@ -38,7 +38,7 @@ type "fossorial-tarantula" {
   }
 
   figure "temperature-hard" {
-    value = "13 to 35 C"
+    value = "12 to 35 C"
     note  = "Outside it is wrong for every member."
   }
 
@@ -56,13 +56,13 @@ type "fossorial-tarantula" {
 
   figure "floor-first" {
     value = "2 x 2 span"
-    wrong = "1.25 x 1.25 span"
+    wrong = "1.2 x 1.2 span"
     harm  = "comfort"
   }
 
   figure "substrate-depth-min" {
     value = "2 span"
-    wrong = "1 span"
+    wrong = "0.8 span"
     harm  = "harms"
   }
 
@@ -126,8 +126,17 @@ type "fossorial-tarantula" {
     }
 
     need "moisture" {
-      longest = "10 days"
+      longest = "5 days"
       wrong   = "30 days"
+    }
+  }
+
+  except "Hysterocrates" {
+    because = "it lives in the wettest soil of all, and bathes in its dish"
+
+    need "water" {
+      longest = "1 day"
+      wrong   = "4 days"
     }
   }
 

@@ -49,8 +49,8 @@ type "gecko" {
   }
 
   figure "gap-max" {
-    value = "0.1 length"
-    wrong = "0.2 length"
+    value = "0.06 length"
+    wrong = "0.12 length"
     note  = "Half the width of its head; the whole is our estimate of what lets it out."
   }
 

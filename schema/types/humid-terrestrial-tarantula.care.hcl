@@ -66,7 +66,7 @@ type "humid-terrestrial-tarantula" {
   }
 
   figure "substrate-depth-min" {
-    value = "0.5 span"
+    value = "0.9 span"
     wrong = "0.25 span"
     harm  = "comfort"
   }

@@ -70,7 +70,7 @@ type "mantis" {
   }
 
   figure "floor-first" {
-    value = "2 x 2 length"
+    value = "3 x 3 length"
     wrong = "1.5 x 1.5 length"
     harm  = "comfort"
   }
@@ -112,22 +112,22 @@ type "mantis" {
   }
 
   figure "gap-max" {
-    value  = "0.06 length"
-    wrong  = "0.12 length"
+    value  = "0.04 length"
+    wrong  = "0.08 length"
     stages = ["juvenile"]
     note   = "Half the width of its head; the whole is our estimate of what lets it out."
   }
 
   figure "gap-max" {
-    value  = "0.06 length"
-    wrong  = "0.12 length"
+    value  = "0.04 length"
+    wrong  = "0.08 length"
     stages = ["subadult"]
     note   = "Half the width of its head; the whole is our estimate of what lets it out."
   }
 
   figure "gap-max" {
-    value  = "0.06 length"
-    wrong  = "0.12 length"
+    value  = "0.04 length"
+    wrong  = "0.08 length"
     stages = ["adult"]
     note   = "Half the width of its head; the whole is our estimate of what lets it out."
   }
@@ -411,7 +411,7 @@ type "mantis" {
   }
 
   need "food" {
-    longest = "5 days"
+    longest = "4 days"
     wrong   = "10 days"
     stages  = ["juvenile"]
   }

@@ -72,7 +72,7 @@ type "millipede" {
   }
 
   figure "floor-first" {
-    value = "2 x 1.5 length"
+    value = "2.4 x 2 length"
     wrong = "1.5 x 1 length"
     harm  = "comfort"
   }

@@ -239,9 +239,9 @@ type "scorpion" {
   }
 
   figure "gap-max" {
-    value = "0.067 length"
-    wrong = "0.125 length"
-    note  = "A fifteenth of the smallest animal suits; an eighth is our estimate of what lets it out."
+    value = "0.04 length"
+    wrong = "0.08 length"
+    note  = "Four hundredths of the length suit: what the sheets of our species have, as a precaution; twice that is our estimate of what lets it out."
   }
 
   figure "substrate-change" {

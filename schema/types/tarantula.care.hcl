@@ -255,6 +255,12 @@ type "tarantula" {
   }
 
   figure "span" {
+    value  = "2.2 to 2.8 length"
+    stages = ["adult"]
+    note   = "Leg span in body lengths, where a sheet states only these; derived from the sheets that have both."
+  }
+
+  figure "span" {
     value  = "0.3 to 0.38 span"
     stages = ["young"]
     note   = "Of the grown, by Dyar's rule with a factor of 1.27; our arithmetic."
@@ -279,9 +285,9 @@ type "tarantula" {
   }
 
   figure "gap-max" {
-    value = "0.05 span"
-    wrong = "0.1 span"
-    note  = "A twentieth of the leg span suits; a tenth is our estimate of what lets it out."
+    value = "0.03 span"
+    wrong = "0.067 span"
+    note  = "Three hundredths of the leg span suit: what the sheets of our species have, as a precaution; twice that is our estimate of what lets it out."
   }
 
   figure "climbs" {

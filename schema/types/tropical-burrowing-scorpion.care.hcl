@@ -127,6 +127,26 @@ type "tropical-burrowing-scorpion" {
   }
 
   except "Liocheles" {
-    because = "it lives in crevices and under bark"
+    because = "it lives in crevices and under bark, in cooler forest"
+
+    figure "temperature-hard" {
+      value = "12 to 33 C"
+    }
+  }
+
+  except "Hormurus" {
+    because = "it lives in crevices and under bark, in cooler forest"
+
+    figure "temperature-hard" {
+      value = "12 to 33 C"
+    }
+  }
+
+  except "Uroctonus" {
+    because = "it lives in the cool and wet of a coast"
+
+    figure "temperature-hard" {
+      value = "2 to 30 C"
+    }
   }
 }

@@ -46,7 +46,7 @@ type "vinegaroon" {
   }
 
   figure "floor-first" {
-    value = "5 x 3 length"
+    value = "6 x 5 length"
     wrong = "3 x 2 length"
     harm  = "comfort"
   }

@@ -24,7 +24,7 @@ type "whip-spider" {
   }
 
   figure "temperature-hard" {
-    value   = "12 to 33 C"
+    value   = "12 to 34 C"
     quality = "memory"
     source  = ["memory"]
     note    = "Outside it is wrong for every member whose own sheet does not say more."
@@ -48,7 +48,7 @@ type "whip-spider" {
   }
 
   figure "floor-first" {
-    value = "1.5 x 1.5 span"
+    value = "2 x 2 span"
     wrong = "1 x 1 span"
     harm  = "comfort"
     note  = "Span of the walking legs."
@@ -104,8 +104,8 @@ type "whip-spider" {
   }
 
   figure "gap-max" {
-    value = "0.05 span"
-    wrong = "0.1 span"
+    value = "0.02 span"
+    wrong = "0.05 span"
     note  = "A twentieth of the leg span suits; a tenth is our estimate of what lets it out."
   }
 
