@@ -176,3 +176,22 @@ func TestTypesJudge(t *testing.T) {
 		}
 	}
 }
+
+// A figure that asks for less than suits every member of the type wants better than
+// hearsay, and one that is wrong for every member wants a reason.
+func TestLooserThanTheType(t *testing.T) {
+	for _, c := range []struct{ figure, want string }{
+		{`value = "4 mm"`, ""},
+		{"value = \"8 mm\"\n    quality = \"memory\"", "caution"},
+		{"value = \"8 mm\"\n    quality = \"keeper\"", ""},
+		{"value = \"8 mm\"\n    quality = \"memory\"\n    because = \"ten years behind it\"", ""},
+		{`value = "20 mm"`, "error"},
+		{"value = \"20 mm\"\n    because = \"ten years behind it\"\n    review = \"2027-09-01\"", "caution"},
+	} {
+		text := typed("Grammostola actaeon (Pocock, 1903)", "dry-terrestrial-tarantula", tarantula+"length 7 cm\nspan 16 cm", mild, inside("40 x 35 x 30 cm", "15 cm", "solid, latched", "dry", ""), one)
+		text = strings.Replace(text, "  figure \"venom\"", "  figure \"gap-max\" {\n    "+c.figure+"\n  }\n  figure \"venom\"", 1)
+		if got := worst(on(t, "2027-03-02", text, ""), "type-exceeded"); got != c.want {
+			t.Errorf("%s: %q, want %q", c.figure, got, c.want)
+		}
+	}
+}

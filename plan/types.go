@@ -17,17 +17,18 @@ import (
 type TypeSheet struct {
 	Head
 	Cited
-	Title   Written[string]   `care:"title"`
-	Genera  []Written[string] `care:"genera"`
-	In      Written[string]   `care:"of"`
-	Note    Written[string]   `care:"note"`
-	Stages  []*Stage          `care:"stage"`
-	Figures []*Figure         `care:"figure"`
-	States  []*State          `care:"state"`
-	Needs   []*Need           `care:"need"`
-	Care    []*Care           `care:"care"`
-	Feeding []*Feeding        `care:"feeding"`
-	Excepts []*Except         `care:"except"`
+	Title   Written[string]         `care:"title"`
+	Genera  []Written[string]       `care:"genera"`
+	In      Written[string]         `care:"of"`
+	Grown   Written[quantity.Range] `care:"grown"`
+	Note    Written[string]         `care:"note"`
+	Stages  []*Stage                `care:"stage"`
+	Figures []*Figure               `care:"figure"`
+	States  []*State                `care:"state"`
+	Needs   []*Need                 `care:"need"`
+	Care    []*Care                 `care:"care"`
+	Feeding []*Feeding              `care:"feeding"`
+	Excepts []*Except               `care:"except"`
 
 	as *SpeciesSheet // as a sheet that others are laid over, marked as common practice
 }

@@ -1,10 +1,12 @@
 package plan
 
 import (
+	"math"
 	"strings"
 	"testing"
 
 	"vivary/schema"
+	"vivary/schema/quantity"
 )
 
 // Every built-in type reads without a word.
@@ -193,6 +195,29 @@ species "x" {
 		_, found := load(t, map[string]string{"a.care.hcl": strings.Replace(text, "OF", of, 1)})
 		if (len(found) > 0) != (of == "nothing") {
 			t.Errorf("of %s: %v", of, texts(found))
+		}
+	}
+}
+
+// A type says how long its grown members are. It is what the library has of them.
+func TestGrownMembers(t *testing.T) {
+	lib := NewLibrary()
+	for _, name := range lib.TypeNames() {
+		kind := lib.Type(name)
+		var all quantity.Range
+		for _, n := range lib.SpeciesNames() {
+			s := lib.Species(n)
+			if s.Type.V != name {
+				continue
+			}
+			long := s.Figure(schema.FigureLength, "adult").Range
+			if all.High == 0 {
+				all = long
+			}
+			all.Low, all.High = min(all.Low, long.Low), max(all.High, long.High)
+		}
+		if got := kind.Grown.V; kind.Grown.Set() != (all.High > 0) || math.Abs(got.Low-all.Low) > 0.01 || math.Abs(got.High-all.High) > 0.01 {
+			t.Errorf("%s: grown = %q, and its members have %s", name, kind.Grown.V, all)
 		}
 	}
 }

@@ -7,6 +7,7 @@ import (
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema"
+	"vivary/schema/quantity"
 	"vivary/schema/wording"
 )
 
@@ -33,11 +34,34 @@ var unsaid = []*Rule{
 		Why:     "The type says what suits every other member. What suits this genus it does not know.",
 		Source:  "the design of this program",
 		Instead: "Take another type, or none and state its own figures and needs."}},
+	{Collection: sizeOdd, Rule: finding.Rule{ID: "size-odd", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "A species is far smaller or larger than all that live like it.",
+		Why:     "Floor, depth, gaps and prey follow from its size. It is often a leg span for a body, or mm for cm.",
+		Source:  "the species sheets of that type",
+		Instead: "Measure the body, or say in the sheet whose figure it is."}},
 	{Collection: typeExceeded, Rule: finding.Rule{ID: "type-exceeded", Severity: finding.Error, Silence: finding.Never,
 		Title:   "A sheet of the collection's own states what is wrong for every member of its care type.",
 		Why:     "It may be right for this species. Then it is known from somewhere, and worth saying why.",
 		Source:  "the care type",
 		Instead: "State less, or say because, and from whom it is known."}},
+}
+
+// How far outside the sizes of its type's members a species may be before it is asked about.
+const oddlySmall, oddlyLarge = 0.3, 3
+
+func sizeOdd(r *Rule, c *Collection) {
+	for _, s := range c.sheets {
+		t, f := c.Plan.Library.Type(s.Type.V), s.Figure(schema.FigureLength, "adult")
+		if t == nil || !t.Grown.Set() || f == nil || !f.Own {
+			continue
+		}
+		known := t.Grown.V
+		if f.Range.High < oddlySmall*known.Low || f.Range.Low > oddlyLarge*known.High {
+			c.found.Soft(finding.Finding{Rule: &r.Rule, At: f.Value.At, Text: s.Name.V + " is " + f.Value.V + " long when grown",
+				Limit: "the grown of " + t.Title.V + " that are known here are " + known.String(), Source: r.Source,
+				Write: "the length of the body (of a scorpion with its tail), without legs and feelers"}, finding.Caution)
+		}
+	}
 }
 
 func typeExceeded(r *Rule, c *Collection) {
@@ -56,12 +80,22 @@ func typeExceeded(r *Rule, c *Collection) {
 		}
 		for _, f := range s.Figures {
 			of := common.Figure(f.What, stageOf(f.Stages))
-			most := f.What.Most || f.What.Weaker() == schema.Higher
-			if !f.Own || of == nil || of.Beyond.High == 0 || most && f.Range.High <= of.Beyond.High || !most && f.Range.Low >= of.Beyond.Low {
+			if !f.Own || of == nil || of.Beyond.High == 0 {
 				continue
 			}
-			add(finding.Finding{At: f.Value.At, Text: f.Name.V + " of " + s.Name.V + " is " + f.Value.V, Limit: of.Wrong.V + " is wrong for any of " + of.OfType,
-				Source: c.cite(of.Cited), Write: "because = \"…\", where it is known to be right"}, f.Because.Set())
+			most := f.What.Most || f.What.Weaker() == schema.Higher
+			past := func(limit quantity.Range) bool {
+				return most && f.Range.High > limit.High || !most && f.Range.Low < limit.Low
+			}
+			x := finding.Finding{Rule: &r.Rule, At: f.Value.At, Text: f.Name.V + " of " + s.Name.V + " is " + f.Value.V, Source: c.cite(of.Cited)}
+			switch hearsay := f.Quality.V == "practice" || f.Quality.V == "memory"; {
+			case past(of.Beyond):
+				x.Limit, x.Write = of.Wrong.V+" is wrong for any of "+of.OfType, "because = \"…\", where it is known to be right"
+				add(x, f.Because.Set())
+			case past(of.Range) && hearsay && !f.Because.Set():
+				x.Limit, x.Write = of.Value.V+" suits every one of "+of.OfType, "from whom it is known, with quality \"keeper\" or better; or because = \"…\""
+				add(x, true)
+			}
 		}
 		for _, n := range s.Needs {
 			for _, of := range common.NeedsOf(stageOf(n.Stages)) {

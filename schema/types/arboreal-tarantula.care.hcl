@@ -2,6 +2,7 @@ type "arboreal-tarantula" {
   title   = "tree tarantulas"
   of      = "tarantula"
   genera  = ["Avicularia", "Caribena", "Ybyrapora", "Iridopelma", "Poecilotheria", "Psalmopoeus", "Tapinauchenius", "Heteroscodra", "Stromatopelma", "Omothymus", "Lampropelma"]
+  grown   = "3.2 to 8 cm"
   source  = ["practice"]
   quality = "practice"
   seen    = "2026-11-28"

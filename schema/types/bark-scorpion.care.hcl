@@ -2,6 +2,7 @@ type "bark-scorpion" {
   title   = "scorpions of bark and plants"
   of      = "scorpion"
   genera  = ["Centruroides", "Tityus", "Babycurus", "Lychas", "Isometrus"]
+  grown   = "5 to 12 cm"
   source  = ["practice"]
   quality = "practice"
   seen    = "2026-11-28"

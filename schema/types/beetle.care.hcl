@@ -1,6 +1,7 @@
 type "beetle" {
   title   = "fruit and horned beetles"
   genera  = ["Pachnoda", "Eudicella", "Chelorrhina", "Mecynorhina", "Protaetia", "Dynastes", "Megasoma", "Chalcosoma", "Xylotrupes", "Trypoxylus"]
+  grown   = "2 to 17.5 cm"
   note    = "Larvae live in what they eat: rotted leaf and white-rotten hardwood. Young, juvenile and subadult are the three larval stages; the last of them also the pupa in its chamber."
   source  = ["practice"]
   quality = "practice"

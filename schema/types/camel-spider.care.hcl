@@ -2,6 +2,7 @@ type "camel-spider" {
   title   = "camel spiders"
   of      = "hunter"
   genera  = ["Galeodes", "Eremobates"]
+  grown   = "4 to 7 cm"
   note    = "A list of questions rather than a type: all but two or three families are unstudied. Floor, height, heat, damp of the air, moults and how long it lives are not known of all of them, so that only a species sheet says them. Galeodes granti lived for 24 hours at 49 C (OS1)."
   source  = ["practice"]
   quality = "practice"

@@ -2,6 +2,7 @@ type "centipede" {
   title   = "large centipedes"
   of      = "hunter"
   genera  = ["Scolopendra", "Ethmostigmus", "Alipes"]
+  grown   = "10 to 23 cm"
   note    = "Escape comes first: the lid is a part of every line. Scolopendra heros and polymorpha live drier than the type, and S. cingulata winters: their own sheets say so."
   source  = ["practice"]
   quality = "practice"

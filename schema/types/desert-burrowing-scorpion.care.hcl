@@ -2,6 +2,7 @@ type "desert-burrowing-scorpion" {
   title   = "burrowing desert scorpions"
   of      = "scorpion"
   genera  = ["Hadrurus", "Parabuthus", "Leiurus", "Androctonus", "Hottentotta", "Smeringurus", "Apistobuthus", "Scorpio", "Opistophthalmus"]
+  grown   = "5 to 15 cm"
   source  = ["practice"]
   quality = "practice"
   seen    = "2026-11-28"

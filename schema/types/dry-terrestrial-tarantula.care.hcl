@@ -2,6 +2,7 @@ type "dry-terrestrial-tarantula" {
   title   = "ground tarantulas of dry country"
   of      = "tarantula"
   genera  = ["Brachypelma", "Tliltocatl", "Grammostola", "Aphonopelma", "Acanthoscurria", "Nhandu", "Eupalaestrus", "Chromatopelma", "Pterinochilus", "Monocentropus"]
+  grown   = "4.2 to 9 cm"
   source  = ["practice"]
   quality = "practice"
   seen    = "2026-11-28"

@@ -2,6 +2,7 @@ type "fossorial-tarantula" {
   title   = "tarantulas that live in burrows"
   of      = "tarantula"
   genera  = ["Cyriopagopus", "Haplopelma", "Chilobrachys", "Ceratogyrus", "Pelinobius", "Hysterocrates", "Orphnaecus", "Aphonopelma"]
+  grown   = "4.5 to 9 cm"
   source  = ["practice"]
   quality = "practice"
   seen    = "2026-11-28"

@@ -2,6 +2,7 @@ type "ground-gecko" {
   title   = "ground geckos"
   of      = "gecko"
   genera  = ["Eublepharis", "Coleonyx", "Hemitheconyx", "Goniurosaurus"]
+  grown   = "5.2 to 13 cm"
   note    = "A warm spot, a cool end and a moist box, each of its own."
   source  = ["practice"]
   quality = "practice"

@@ -2,6 +2,7 @@ type "humid-terrestrial-tarantula" {
   title   = "ground tarantulas of wet country"
   of      = "tarantula"
   genera  = ["Theraphosa", "Megaphobema", "Pamphobeteus", "Xenesthis", "Lasiodora", "Phormictopus", "Tliltocatl", "Acanthoscurria", "Nhandu"]
+  grown   = "5.5 to 10 cm"
   source  = ["practice"]
   quality = "practice"
   seen    = "2026-11-28"

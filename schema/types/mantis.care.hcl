@@ -2,6 +2,7 @@ type "mantis" {
   title   = "mantises"
   of      = "hunter"
   genera  = ["Mantis", "Hierodula", "Sphodromantis", "Rhombodera", "Tenodera", "Stagmomantis", "Parasphendale", "Miomantis", "Deroplatys", "Phyllocrania", "Hymenopus", "Creobroter", "Pseudocreobotra", "Gongylus"]
+  grown   = "2.5 to 9 cm"
   note    = "How much damp suits a species differs between 40 and 80 %, and is stated by the species. Males and females are of different size: their figures go by the larger."
   source  = ["practice"]
   quality = "practice"

@@ -1,6 +1,7 @@
 type "millipede" {
   title   = "large millipedes"
   genera  = ["Archispirostreptus", "Telodeinopus", "Chicobolus", "Spirostreptus"]
+  grown   = "8 to 28 cm"
   note    = "Of warm countries. Kinds of temperate ones live cooler and need sheets of their own."
   source  = ["practice"]
   quality = "practice"

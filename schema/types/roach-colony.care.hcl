@@ -2,6 +2,7 @@ type "roach-colony" {
   title   = "cockroach colonies"
   of      = "colony"
   genera  = ["Blaptica", "Shelfordella", "Blatta", "Gromphadorhina", "Princisia", "Elliptorhina", "Nauphoeta", "Blaberus", "Eublaberus", "Archimandrita"]
+  grown   = "5 to 10 cm"
   note    = "Card or bark to sit in, dry but for one corner. Dust of skins and droppings makes people allergic: a mask when it is cleaned out."
   source  = ["practice"]
   quality = "practice"

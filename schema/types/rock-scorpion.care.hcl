@@ -2,6 +2,7 @@ type "rock-scorpion" {
   title   = "scorpions of rocks"
   of      = "scorpion"
   genera  = ["Hadogenes", "Iurus", "Liocheles", "Hormurus", "Hemiscorpius"]
+  grown   = "13 to 21 cm"
   source  = ["practice"]
   quality = "practice"
   seen    = "2026-11-28"

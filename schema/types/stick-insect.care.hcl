@@ -1,6 +1,7 @@
 type "stick-insect" {
   title   = "stick insects"
   genera  = ["Extatosoma", "Phyllium", "Carausius", "Medauroidea", "Ramulus", "Eurycnema", "Sungaya", "Eurycantha", "Heteropteryx", "Epidares", "Peruphasma", "Oreophoetes", "Anisomorpha"]
+  grown   = "5.5 to 15 cm"
   note    = "Fresh leaves of its own food plants are the food, in a jar whose neck is stopped so that nobody drowns. How much damp suits a species differs between 40 and 80 %, and is stated by the species."
   source  = ["practice"]
   quality = "practice"

@@ -2,6 +2,7 @@ type "tree-gecko" {
   title   = "tree geckos"
   of      = "gecko"
   genera  = ["Correlophus", "Rhacodactylus", "Mniarogekko", "Phelsuma"]
+  grown   = "10 to 11.5 cm"
   note    = "A weak type: forest geckos that hide by day and day geckos that bask have little in common but trees. No air and no damp is good for all of them."
   source  = ["practice"]
   quality = "practice"

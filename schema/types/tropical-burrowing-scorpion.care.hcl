@@ -2,6 +2,7 @@ type "tropical-burrowing-scorpion" {
   title   = "burrowing tropical scorpions"
   of      = "scorpion"
   genera  = ["Pandinus", "Pandinoides", "Pandinopsis", "Heterometrus"]
+  grown   = "5 to 20 cm"
   source  = ["practice"]
   quality = "practice"
   seen    = "2026-11-28"

@@ -2,6 +2,7 @@ type "vinegaroon" {
   title   = "vinegaroons"
   of      = "hunter"
   genera  = ["Mastigoproctus", "Thelyphonus", "Typopeltis"]
+  grown   = "40 to 60 mm"
   source  = ["practice"]
   quality = "practice"
   seen    = "2026-11-28"

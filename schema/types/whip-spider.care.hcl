@@ -2,6 +2,7 @@ type "whip-spider" {
   title   = "whip spiders"
   of      = "hunter"
   genera  = ["Damon", "Phrynus", "Heterophrynus", "Euphrynichus", "Charon", "Paraphrynus", "Acanthophrynus"]
+  grown   = "12 to 60 mm"
   source  = ["practice"]
   quality = "practice"
   seen    = "2026-11-28"

@@ -2,6 +2,7 @@ type "woodlouse-colony" {
   title   = "woodlouse colonies"
   of      = "colony"
   genera  = ["Porcellio", "Porcellionides", "Armadillidium", "Trachelipus", "Philoscia", "Oniscus", "Cubaris"]
+  grown   = "10 to 24 mm"
   note    = "A third of the box is wet, two thirds are drier; bark, leaves and lime always. A hungry colony gnaws at soft animals."
   source  = ["practice"]
   quality = "practice"
