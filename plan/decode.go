@@ -34,9 +34,9 @@ func (d *decoder) place(r hcl.Range) source.Place {
 
 // decodeFile reads all blocks of a plan file: pointers to structs, in the order of
 // their lines. Nobody changes a block that it has returned.
-func decodeFile(id source.ID, text []byte, own bool) ([]any, []finding.Finding) {
+func decodeFile(id source.ID, text []byte, from int, own bool) ([]any, []finding.Finding) {
 	d := &decoder{file: id, own: own}
-	f, diags := hclsyntax.ParseConfig(text, "", hcl.InitialPos)
+	f, diags := hclsyntax.ParseConfig(text, "", hcl.Pos{Line: 1, Column: 1, Byte: from})
 	var body *hclsyntax.Body
 	if f != nil {
 		body, _ = f.Body.(*hclsyntax.Body)

@@ -188,7 +188,10 @@ func (l *Library) Source(name string) *Source {
 	if s := l.own.sources[name]; s != nil {
 		return s
 	}
-	return builtIn().sources()[name]
+	if s := builtIn().sources()[name]; s != nil {
+		return s()
+	}
+	return nil
 }
 
 // SourceNames returns the names of all sources, built-in and own, sorted.
