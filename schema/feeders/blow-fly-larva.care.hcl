@@ -6,7 +6,7 @@ feeder "blow-fly-larva" {
   hazards = [
     "burrows and hatches in the enclosure",
     "smells; what is dead draws it and is eaten by it",
-    "tough, and passes some animals whole: squeeze the head",
+    "tough, and goes through some animals whole: squeeze the head",
     "can live in wounds: never on a hurt animal",
   ]
 

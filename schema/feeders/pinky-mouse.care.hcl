@@ -61,7 +61,7 @@ feeder "pinky-mouse" {
     source  = ["F4"]
     quality = "practice"
     seen    = "2026-11-29"
-    note    = "Our arithmetic: 40 % of the energy at 1.5 g and 69 % at 4 g (F4), at 9 kcal a gram. The growth of the pup is milk fat."
+    note    = "Our arithmetic: 40 % of the energy at 1.5 g and 69 % at 4 g (F4), at 9 kcal a gram."
   }
 
   figure "calcium-to-phosphorus" {

@@ -5,7 +5,7 @@ feeder "soldier-fly-larva" {
   also    = ["black soldier fly larva", "BSFL", "Hermetia", "Soldatenfliegenlarve", "schwarze Soldatenfliege"]
   hazards = [
     "wanders and squeezes through narrow gaps when it is ready to pupate",
-    "tough skin: some animals pass it whole, prick it first",
+    "tough skin: it goes through some animals whole, prick it first",
     "turns dark and is refused as it comes near the pupa; the fly is harmless",
   ]
 
