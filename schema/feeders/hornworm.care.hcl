@@ -2,7 +2,7 @@ feeder "hornworm" {
   title   = "hornworm"
   plural  = "hornworms"
   latin   = "Manduca sexta, larva"
-  also    = ["tobacco hornworm", "tomato hornworm", "goliath worm", "Tabakschwärmer", "Tabakschwärmerraupe"]
+  also    = ["tobacco hornworm", "tomato hornworm", "Tabakschwärmer", "Tabakschwärmerraupe"]
   hazards = [
     "never from the garden: larvae from tomato or tobacco are poisonous",
     "grows out of its size in days when warm: order small, keep cool",
