@@ -33,14 +33,15 @@ type Enclosure struct {
 }
 
 // SameAs reports whether two enclosures of one Reader's collections are made from
-// the very same blocks: their own, the template's, the room's and the sheet. Then
-// they mean the same, and every place in them is the same. The log, and what
+// the very same blocks: their own, the template's, the room's and the sheet, and name the
+// same prey. Then they mean the same, and every place in them is the same. The log, and what
 // enclosures have in common, stand apart.
 func (e *Enclosure) SameAs(o *Enclosure) bool {
 	if e == o || e == nil || o == nil {
 		return e == o
 	}
-	return e.block != nil && e.block == o.block && e.template == o.template && e.Sheet == o.Sheet && e.Place == o.Place
+	return e.block != nil && e.block == o.block && e.template == o.template && e.Sheet == o.Sheet && e.Place == o.Place &&
+		slices.Equal(e.Feeding, o.Feeding)
 }
 
 // Shown returns the title that people see.
@@ -227,6 +228,8 @@ type Feeding struct {
 	GutLoad   Written[bool]              `care:"gut_load"`
 	Dusted    Written[bool]              `care:"dusted"`
 	Wild      Written[bool]              `care:"wild"`
+
+	typed *Feeding // as it stands in the file, where the prey is written by another name
 }
 
 // Menu returns the prey taken in turn, one item where it is always the same.

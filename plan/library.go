@@ -22,10 +22,14 @@ type Library struct {
 		feeders map[string]*FeederSheet
 		sources map[string]*Source
 	}
-	before  map[string]joinedSheet // the sheets of the load before
-	mu      sync.Mutex
-	species map[string]joinedSheet // as far as they were asked for
-	feeders map[string]*FeederSheet
+	before map[string]joinedSheet // the sheets of the load before
+	// isCalled has the collection's own sheets whose prey is written by other names, as
+	// Library.called made them of what stands in the files; wasCalled those of the load
+	// before.
+	isCalled, wasCalled map[*SpeciesSheet]*SpeciesSheet
+	mu                  sync.Mutex
+	species             map[string]joinedSheet // as far as they were asked for
+	feeders             map[string]*FeederSheet
 }
 
 // joinedSheet is a species sheet and what it is made from: the topmost first.
@@ -36,7 +40,7 @@ type joinedSheet struct {
 
 // NewLibrary returns the library of a collection that has no sheets of its own.
 func NewLibrary() *Library {
-	return &Library{species: map[string]joinedSheet{}, feeders: map[string]*FeederSheet{}}
+	return &Library{species: map[string]joinedSheet{}, feeders: map[string]*FeederSheet{}, isCalled: map[*SpeciesSheet]*SpeciesSheet{}}
 }
 
 // after returns a library that takes over the sheets of the one before as far as
@@ -44,7 +48,7 @@ func NewLibrary() *Library {
 func (l *Library) after(before *Library) *Library {
 	before.mu.Lock()
 	defer before.mu.Unlock()
-	l.before = maps.Clone(before.species)
+	l.before, l.wasCalled = maps.Clone(before.species), before.isCalled
 	return l
 }
 

@@ -16,6 +16,16 @@ func (r *resolver) library() {
 	_, lib.own.types = byName(r, r.blocks.types, "type")
 	_, lib.own.feeders = byName(r, r.blocks.feeders, "feeder")
 	_, lib.own.sources = byName(r, r.blocks.sources, "source")
+	for name, s := range lib.own.species {
+		lib.own.species[name] = lib.called(s)
+	}
+	for name, t := range lib.own.types {
+		if as := lib.called(t.as); as != t.as {
+			again := *t
+			again.as = as
+			lib.own.types[name] = &again
+		}
+	}
 	for _, t := range lib.own.types {
 		if t.In.Set() && lib.Type(t.In.V) == nil {
 			r.unknownName(t.In, "care type", lib.TypeNames())

@@ -150,6 +150,7 @@ func (f *FeederSheet) Figure(what *schema.Figure) *Figure { return pick(f.Figure
 type FeederSize struct {
 	Head
 	Cited
+	Also   []Written[string]       `care:"also"`
 	Mass   Written[quantity.Range] `care:"mass"`
 	Length Written[quantity.Range] `care:"length"`
 	Note   Written[string]         `care:"note"`

@@ -142,6 +142,7 @@ var FeederSize = &Block{
 	Doc:     "One size of a feeder animal.",
 	Example: "size \"adult\" {\n  mass   = \"465 mg\"\n  length = \"25 mm\"\n}",
 	Attrs: join([]Attr{
+		{Name: "also", Kind: Texts, Doc: "Other names of the size, as sellers have them.", Example: `["2nd", "klein"]`},
 		{Name: "mass", Kind: Range, Dimension: quantity.Mass, Doc: "The weight of one.", Example: `"465 mg"`},
 		{Name: "length", Kind: Range, Dimension: quantity.Length, Doc: "The length of one, without feelers.", Example: `"20 to 25 mm"`},
 		noteAttr,

@@ -117,7 +117,7 @@ func TestLibrarySources(t *testing.T) {
 			}
 		}
 	}
-	inText := regexp.MustCompile(`\b(O?[PK][0-9]+[a-d]?|[GN][0-9]+[a-d]?|[CTA][0-9]+[a-z]?|OS[0-9]+|S[0-9]+[a-c])\b`)
+	inText := regexp.MustCompile(`\b(O?[PK][0-9]+[a-d]?|[FGN][0-9]+[a-d]?|[CTA][0-9]+[a-z]?|OS[0-9]+|S[0-9]+[a-c])\b`)
 	for _, s := range schema.States {
 		for row, may := range s.May {
 			for _, id := range inText.FindAllString(may.Source, -1) {
@@ -172,8 +172,89 @@ func TestFeeders(t *testing.T) {
 				t.Errorf("%s: %d figures %q", s.at, n, f.Name)
 			}
 		}
-		if !slices.ContainsFunc(s.inner, func(b *block) bool { return b.kind == "size" }) {
+		var before *block
+		for _, b := range s.inner {
+			if b.kind != "size" {
+				continue
+			}
+			if b.attrs["mass"] == nil || b.attrs["length"] == nil {
+				t.Errorf("%s: no mass or no length", b.at)
+			} else if before != nil {
+				grows(t, before, b, "mass", quantity.Mass)
+				grows(t, before, b, "length", quantity.Length)
+			}
+			before = b
+		}
+		if before == nil {
 			t.Errorf("%s: no size", s.at)
+		}
+	}
+}
+
+// grows checks that a size is more than the one before it: neither end of it less, and
+// one of them more.
+func grows(t *testing.T, before, b *block, name string, d quantity.Dimension) {
+	t.Helper()
+	was, err := quantity.ParseRange(before.text(name), d)
+	is, err2 := quantity.ParseRange(b.text(name), d)
+	if err != nil || err2 != nil || is.Low < was.Low || is.High < was.High || is.Low+is.High == was.Low+was.High {
+		t.Errorf("%s: %s of %q does not grow after %q", b.at, name, b.text(name), before.text(name))
+	}
+}
+
+// The trade calls several feeders by these names. Which is meant, only the keeper knows.
+var sharedNames = map[string]string{
+	"field cricket":        "black-cricket steppe-cricket",
+	"feldgrille":           "black-cricket steppe-cricket",
+	"orange-spotted roach": "orange-spot-roach roach",
+	"maggot":               "blow-fly-larva house-fly-larva",
+	"fliegenmade":          "blow-fly-larva house-fly-larva",
+	"pinky":                "blow-fly-larva pinky-mouse",
+	"pinkie":               "blow-fly-larva pinky-mouse",
+	"galleria mellonella":  "wax-moth waxworm", // of any stage
+	"lucilia sericata":     "blow-fly blow-fly-larva",
+	"musca domestica":      "house-fly house-fly-larva",
+}
+
+// TestFeederNames checks that no name means two feeders, those excepted of which that is
+// known, and none two sizes of one.
+func TestFeederNames(t *testing.T) {
+	of := map[string][]string{}
+	for _, s := range sheets(t, "feeder") {
+		names := slices.Concat([]string{s.label, s.text("title"), s.text("plural")}, s.attrs["also"])
+		if latin := strings.Fields(s.text("latin")); len(latin) > 1 {
+			names = append(names, strings.Trim(latin[0]+" "+latin[1], ","))
+		}
+		own := map[string]bool{}
+		for _, n := range names {
+			n = strings.ToLower(n)
+			for _, form := range []string{n, strings.ReplaceAll(n, "-", " ")} {
+				if !own[form] {
+					own[form] = true
+					of[form] = append(of[form], s.label)
+				}
+			}
+		}
+		sizes := map[string]bool{}
+		for _, b := range s.inner {
+			for _, n := range slices.Concat([]string{b.label}, b.attrs["also"]) {
+				if n = strings.ToLower(n); b.kind == "size" && sizes[n] {
+					t.Errorf("%s: %q means two sizes", s.at, n)
+				}
+				if b.kind == "size" {
+					sizes[n] = true
+				}
+			}
+		}
+	}
+	shared := map[string]string{}
+	for n, all := range sharedNames {
+		shared[strings.ReplaceAll(n, "-", " ")], shared[n] = all, all
+	}
+	for n, all := range of {
+		slices.Sort(all)
+		if got := strings.Join(all, " "); len(all) > 1 && shared[n] != got || len(all) == 1 && shared[n] != "" {
+			t.Errorf("%q is a name of %s, not of %q", n, got, shared[n])
 		}
 	}
 }
