@@ -184,6 +184,27 @@ species "avicularia-juruensis" {
     stages     = ["adult"]
     every      = "8 days"
     per_animal = 1
-    prey       = "cricket large"
+    prey       = "cricket medium"
+  }
+
+  feeding "young" {
+    stages     = ["young"]
+    every      = "4 days"
+    per_animal = 1
+    prey       = "fruit-fly hydei"
+  }
+
+  feeding "juvenile" {
+    stages     = ["juvenile"]
+    every      = "6 days"
+    per_animal = 1
+    prey       = "cricket pinhead"
+  }
+
+  feeding "subadult" {
+    stages     = ["subadult"]
+    every      = "7 days"
+    per_animal = 1
+    prey       = "cricket small"
   }
 }

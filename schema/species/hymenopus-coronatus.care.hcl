@@ -165,7 +165,7 @@ species "hymenopus-coronatus" {
     stages     = ["subadult"]
     every      = "2 days"
     per_animal = 1
-    prey       = "cricket small"
+    prey       = "cricket pinhead"
     because    = "Flies and moths are its food (OK44): give these where there are any. Crickets are digested poorly by some."
   }
 

@@ -177,4 +177,11 @@ species "iridopelma-hirsutum" {
     per_animal = 1
     prey       = "cricket large"
   }
+
+  feeding "juvenile" {
+    stages     = ["juvenile"]
+    every      = "6 days"
+    per_animal = 1
+    prey       = "cricket pinhead"
+  }
 }

@@ -189,13 +189,13 @@ species "phrynus-marginemaculatus" {
     stages     = ["subadult"]
     every      = "7 days"
     per_animal = 1
-    prey       = "cricket small"
+    prey       = "cricket pinhead"
   }
 
   feeding "adult" {
     stages     = ["adult"]
     every      = "7 days"
     per_animal = 1
-    prey       = "cricket medium"
+    prey       = "cricket small"
   }
 }

@@ -17,7 +17,6 @@ species "phyllocrania-paradoxa" {
   humidity_soft     = "40 to 75 %"
   gap_max           = "1 mm"
   group_max         = "6"
-  prey_length_share = "33 %"
   hairs             = "none"
   speed             = "slow"
 
@@ -192,6 +191,12 @@ species "phyllocrania-paradoxa" {
     every = "2 days"
   }
 
+  figure "prey-length-share" {
+    value  = "33 %"
+    stages = ["juvenile", "subadult", "adult"]
+    note   = "It is a weak hunter."
+  }
+
   feeding "young" {
     stages     = ["young"]
     every      = "day"
@@ -210,7 +215,7 @@ species "phyllocrania-paradoxa" {
     stages     = ["subadult"]
     every      = "3 days"
     per_animal = 1
-    prey       = "cricket small"
+    prey       = "banded-cricket small"
     because    = "Flies are better; males are easily stressed (OK39)."
   }
 

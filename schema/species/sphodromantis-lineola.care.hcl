@@ -222,4 +222,11 @@ species "sphodromantis-lineola" {
     per_animal = 1
     prey       = "cricket adult"
   }
+
+  feeding "juvenile" {
+    stages     = ["juvenile"]
+    every      = "2 days"
+    per_animal = 1
+    prey       = "cricket pinhead"
+  }
 }

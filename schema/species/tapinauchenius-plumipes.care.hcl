@@ -199,7 +199,7 @@ species "tapinauchenius-plumipes" {
     stages     = ["juvenile"]
     every      = "5 days"
     per_animal = 1
-    prey       = "cricket small"
+    prey       = "cricket pinhead"
   }
 
   feeding "adult" {

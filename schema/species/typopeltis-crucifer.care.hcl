@@ -274,4 +274,11 @@ species "typopeltis-crucifer" {
     per_animal = 1
     prey       = "cricket medium"
   }
+
+  feeding "juvenile" {
+    stages     = ["juvenile"]
+    every      = "5 days"
+    per_animal = 1
+    prey       = "cricket pinhead"
+  }
 }

@@ -185,4 +185,11 @@ species "ybyrapora-diversipes" {
     per_animal = 1
     prey       = "cricket large"
   }
+
+  feeding "juvenile" {
+    stages     = ["juvenile"]
+    every      = "6 days"
+    per_animal = 1
+    prey       = "cricket pinhead"
+  }
 }

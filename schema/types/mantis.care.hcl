@@ -310,7 +310,14 @@ type "mantis" {
   }
 
   figure "prey-length-share" {
+    value  = "100 %"
+    stages = ["young"]
+    note   = "The smallest flies are half as long as the smallest hatchlings, and are taken."
+  }
+
+  figure "prey-length-share" {
     value   = "50 %"
+    stages  = ["juvenile", "subadult", "adult"]
     source  = ["K104"]
     quality = "keeper"
   }
