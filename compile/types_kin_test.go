@@ -24,7 +24,7 @@ func TestKinTypesJudge(t *testing.T) {
 		return typed("Thelyphonus caudatus (Linnaeus, 1758)", "vinegaroon", vinegaroon, mild, inside("30 x 20 x 25 cm", "10 cm", latched, moisture, ""), one)
 	}
 	telodeinopus := func(depth string) string {
-		return typed("Telodeinopus aoutii (Demange, 1971)", "millipede", leaf, mild, inside("45 x 30 x 30 cm", depth, latched, "damp", "    vents = \"some\"\n"), one)
+		return typed("Telodeinopus canaliculatus (Porat, 1894)", "millipede", leaf, mild, inside("45 x 30 x 30 cm", depth, latched, "damp", "    vents = \"some\"\n"), one)
 	}
 	for _, c := range []struct{ name, text, want string }{
 		{"18 a vinegaroon of the tropics", thelyphonus("damp"), ""},

@@ -8,6 +8,7 @@ import (
 	"strconv"
 	"strings"
 	"sync"
+	"unicode"
 
 	"vivary/schema"
 	"vivary/schema/quantity"
@@ -21,6 +22,7 @@ type TypeSheet struct {
 	Genera  []Written[string]       `care:"genera"`
 	In      Written[string]         `care:"of"`
 	Grown   Written[quantity.Range] `care:"grown"`
+	Venom   Written[bool]           `care:"venomous"`
 	Note    Written[string]         `care:"note"`
 	Stages  []*Stage                `care:"stage"`
 	Figures []*Figure               `care:"figure"`
@@ -82,10 +84,20 @@ func (t *TypeSheet) Exception(genus string) *Except {
 	return nil
 }
 
-// Genus returns the first word of the scientific name.
+// Genus returns the genus of the scientific name: "" where its first word is none, such as
+// an abbreviation or a common name.
 func (s *SpeciesSheet) Genus() string {
 	genus, _, _ := strings.Cut(s.Latin.V, " ")
+	if len(genus) < 3 || strings.ToUpper(genus[:1])+strings.ToLower(genus[1:]) != genus || strings.ContainsFunc(genus, func(r rune) bool { return !unicode.IsLetter(r) }) {
+		return ""
+	}
 	return genus
+}
+
+// Binomial returns the first two words of the scientific name as the name of a sheet.
+func (s *SpeciesSheet) Binomial() string {
+	words := strings.Fields(s.Latin.V)
+	return slug(strings.Join(words[:min(2, len(words))], " "))
 }
 
 // Type returns the sheet of a care type, or nil: the collection's own, else the built-in
@@ -107,20 +119,39 @@ func (l *Library) TypesOf(genus string) []string {
 	})
 }
 
-// typed returns the layers of a care type for a genus: its exception, the type, and the
-// wider ones.
-func (l *Library) typed(name, genus string) (from []layer) {
+// Genera returns the genera that the care types name, each once.
+func (l *Library) Genera() (all []string) {
+	for _, n := range l.TypeNames() {
+		for _, g := range l.Type(n).Genera {
+			all = append(all, g.V)
+		}
+	}
+	slices.Sort(all)
+	return slices.Compact(all)
+}
+
+// Wider returns a care type and those that it stands on, itself first.
+func (l *Library) Wider(name string) (all []*TypeSheet) {
 	for seen := map[string]bool{}; name != "" && !seen[name]; {
 		seen[name] = true
 		t := l.Type(name)
 		if t == nil {
 			break
 		}
+		all = append(all, t)
+		name = t.In.V
+	}
+	return all
+}
+
+// typed returns the layers of a care type for a genus: its exception, the type, and the
+// wider ones.
+func (l *Library) typed(name, genus string) (from []layer) {
+	for _, t := range l.Wider(name) {
 		if x := t.Exception(genus); x != nil {
 			from = append(from, layer{x.as, false})
 		}
 		from = append(from, layer{t.as, false})
-		name = t.In.V
 	}
 	return from
 }

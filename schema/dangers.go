@@ -37,3 +37,11 @@ func DangerOf(genus string) *Danger {
 	}
 	return nil
 }
+
+// DangerousGenera returns the genera of Dangers.
+func DangerousGenera() (all []string) {
+	for _, d := range Dangers {
+		all = append(all, d.Genus)
+	}
+	return all
+}

@@ -111,6 +111,7 @@ var Type = &Block{
 		{Name: "title", Kind: Text, Required: true, Doc: "What its members are called, all of them.", Example: `"burrowing desert scorpions"`},
 		{Name: "genera", Kind: Texts, Doc: "The genera whose species belong to it.", Example: `["Hadrurus", "Parabuthus"]`},
 		{Name: "grown", Kind: Range, Dimension: quantity.Length, Doc: "How long the grown members are, as far as the library has them. A species far outside is asked about: a body length may stand for a leg span, or mm for cm.", Example: `"5 to 15 cm"`},
+		{Name: "venomous", Kind: Truth, Default: "false", Doc: "Whether every member has venom. A species that calls it none is refused.", Example: `true`},
 		{Name: "of", Kind: Ref, Ref: "type", Doc: "A wider type, whose blocks it takes that it does not have itself.", Example: `"scorpion"`},
 		noteAttr,
 	}, sheetSourceAttrs),

@@ -34,6 +34,16 @@ var unsaid = []*Rule{
 		Why:     "The type says what suits every other member. What suits this genus it does not know.",
 		Source:  "the design of this program",
 		Instead: "Take another type, or none and state its own figures and needs."}},
+	{Collection: sheetTwice, Rule: finding.Rule{ID: "sheet-twice", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "A sheet of the collection's own is of a species that has a built-in one under another name.",
+		Why:     "What the built-in sheet knows of it, danger and limits among it, is not used.",
+		Source:  "the species sheets",
+		Instead: "Use the built-in name, and lay over it what you know better."}},
+	{Collection: limitsCrossed, Rule: finding.Rule{ID: "limits-crossed", Severity: finding.Error, Silence: finding.Never,
+		Title:   "Limits of a sheet do not lie within each other.",
+		Why:     "What is aimed for would harm by the sheet's own limits, or by those that hold for every animal of its type. It is often a temperature on the other scale.",
+		Source:  "the species sheet",
+		Instead: "Correct the one that is wrong."}},
 	{Collection: sizeOdd, Rule: finding.Rule{ID: "size-odd", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "A species is far smaller or larger than all that live like it.",
 		Why:     "Floor, depth, gaps and prey follow from its size. It is often a leg span for a body, or mm for cm.",
@@ -119,20 +129,107 @@ func stageOf(stages []plan.Written[string]) string {
 
 func typeException(r *Rule, c *Collection) {
 	for _, s := range c.sheets {
-		t := c.Plan.Library.Type(s.Type.V)
-		if t == nil || !c.Plan.Library.Own(s.Name.V) { // a sheet of ours states what differs
+		lib := c.Plan.Library
+		t := lib.Type(s.Type.V)
+		if t == nil || !lib.Own(s.Name.V) { // a sheet of ours states what differs
 			continue
 		}
-		if s.Genus() == "" && len(t.Excepts) > 0 {
-			c.Add(finding.Finding{Rule: &r.Rule, At: s.Type.At, Source: r.Source, Text: "the genus of " + s.Name.V + " is not said, and its care type does not hold for every genus",
-				Write: "latin = its scientific name"})
+		x := finding.Finding{Rule: &r.Rule, At: s.Type.At, Source: r.Source}
+		genus := s.Genus()
+		if genus == "" {
+			x.Text, x.Write = "the genus of "+s.Name.V+" is not said, and whether its care type holds for it depends on that", "latin = its scientific name, such as \"Parabuthus villosus (Peters, 1862)\""
+			c.Add(x)
+			continue
 		}
-		if x := t.Exception(s.Genus()); x != nil && x.Empty() {
-			c.Add(finding.Finding{Rule: &r.Rule, At: s.Type.At, Source: r.Source,
-				Text:  s.Name.V + " is not cared for like " + t.Title.V + ": " + x.Because.V,
-				Write: "another type; or its own figures and needs, without type"})
+		if e := t.Exception(genus); e != nil && e.Empty() {
+			x.Text, x.Write = s.Name.V+" is not cared for like "+t.Title.V+": "+e.Because.V, "another type; or its own figures and needs, without type"
+			c.Add(x)
+			continue
+		}
+		if slices.ContainsFunc(t.Genera, func(g plan.Written[string]) bool { return g.V == genus }) || t.Exception(genus) != nil {
+			continue
+		}
+		types := lib.TypesOf(genus)
+		if slices.ContainsFunc(types, func(n string) bool { return slices.Contains(lib.Wider(n), t) }) {
+			continue // it is the wider one of a type that has the genus
+		}
+		if len(types) > 0 {
+			x.Text = s.Name.V + " is not cared for like " + t.Title.V + ": " + genus + " are " + lib.Type(types[0]).Title.V
+			x.Write = "type = \"" + strings.Join(types, "\" or \"") + "\""
+			c.Add(x)
+			continue
+		}
+		known := slices.Concat(lib.Genera(), schema.DangerousGenera())
+		if near := finding.Near(genus, known); near != "" {
+			x.At, x.Text, x.Write = s.Latin.At, "no genus "+genus+" is known here; there is "+near, "latin with "+near+", if that is what is meant"
+			x.Edits = finding.Instead(s.Latin.At, s.Latin.V, strings.Replace(s.Latin.V, genus, near, 1))
+			c.Add(x)
 		}
 	}
+}
+
+func sheetTwice(r *Rule, c *Collection) {
+	for _, s := range c.sheets {
+		name := s.Binomial()
+		if known := c.Plan.Library.Species(name); c.Plan.Library.Own(s.Name.V) && known != nil && known != s && !c.Plan.Library.Own(name) {
+			c.Add(finding.Finding{Rule: &r.Rule, At: s.Latin.At, Source: r.Source, Text: "of " + s.Latin.V + " a sheet is built in: " + name,
+				Write: "species = " + quoted(name) + "; and in species " + quoted(name) + " { … } what you know better"})
+		}
+	}
+}
+
+// nests are pairs of figures of which the first lies about the second.
+var nests = [][2]*schema.Figure{
+	{schema.FigureTemperatureHard, schema.FigureTemperatureSoft}, {schema.FigureTemperatureHard, schema.FigureTemperatureTarget},
+	{schema.FigureTemperatureSoft, schema.FigureTemperatureTarget}, {schema.FigureTemperatureHard, schema.FigureNight},
+	{schema.FigureTemperatureHard, schema.FigureWarmSpot}, {schema.FigureTemperatureHard, schema.FigureAir}, {schema.FigureTemperatureHard, schema.FigureWinterRest},
+	{schema.FigureHumidityHard, schema.FigureHumiditySoft}, {schema.FigureHumidityHard, schema.FigureHumidityTarget}, {schema.FigureHumiditySoft, schema.FigureHumidityTarget},
+}
+
+func limitsCrossed(r *Rule, c *Collection) {
+	for _, s := range c.sheets {
+		said := map[*schema.Figure]bool{}
+		for _, n := range nests {
+			outer, inner := s.Figure(n[0], ""), s.Figure(n[1], "")
+			if outer == nil || inner == nil || !outer.Own && !inner.Own || outer.Range.Encloses(inner.Range) {
+				continue
+			}
+			if !outer.Own && outer.OfType != "" && inner.Range.High >= outer.Range.Low && inner.Range.Low <= outer.Range.High && n[0] != schema.FigureTemperatureHard {
+				continue // beside what suits every member it may well reach further
+			}
+			f := inner
+			if !f.Own {
+				f = outer
+			}
+			if said[f.What] {
+				continue
+			}
+			said[f.What] = true
+			x := finding.Finding{Rule: &r.Rule, At: f.Value.At, Text: inner.Name.V + " of " + s.Name.V + ", " + inner.Value.V + ", does not lie within " + outer.Name.V,
+				Limit: outer.Value.V + ", " + outer.Name.V + " of " + outer.Whose(s), Source: c.cite(outer.Cited), Write: "values that lie within each other: hard about soft about target, night and spot within hard"}
+			if f == inner && n[1].Dimension == quantity.Temperature {
+				if other, text := otherScale(f.Value.V); other.High > 0 && outer.Range.Encloses(other) {
+					x.Write, x.Edits = quoted(text)+", if it was read on the other scale", finding.Instead(f.Value.At, f.Value.V, text)
+				}
+			}
+			c.Add(x)
+		}
+	}
+}
+
+// otherScale reads the numbers of a temperature as degrees of the other scale, and returns
+// the text as well.
+func otherScale(text string) (quantity.Range, string) {
+	if bare, ok := strings.CutSuffix(text, "C"); ok {
+		text = bare + "F"
+	} else if bare, ok := strings.CutSuffix(text, "F"); ok {
+		text = bare + "C"
+	}
+	r, err := quantity.ParseRange(text, quantity.Temperature)
+	if err != nil {
+		return quantity.Range{}, text
+	}
+	return r, text
 }
 
 func venomUnsaid(r *Rule, c *Collection) {
@@ -152,6 +249,13 @@ func venomUnsaid(r *Rule, c *Collection) {
 func venomDoubted(r *Rule, c *Collection) {
 	for _, s := range c.sheets {
 		f, d := s.Figure(schema.FigureVenom, ""), schema.DangerOf(s.Genus())
+		venomous := slices.IndexFunc(c.Plan.Library.Wider(s.Type.V), func(t *plan.TypeSheet) bool { return t.Venom.V })
+		if f != nil && f.Own && venomous >= 0 && slices.Contains(f.Words, "none") {
+			t := c.Plan.Library.Wider(s.Type.V)[venomous]
+			c.Add(finding.Finding{Rule: &r.Rule, At: f.Value.At, Text: "the venom of " + s.Name.V + " is called none", Limit: "all " + t.Title.V + " have venom", Source: r.Source,
+				Write: "value = \"mild\", \"painful\" or \"medically significant\", with source"})
+			continue
+		}
 		if f == nil || d == nil || !f.Own || slices.Contains(f.Words, "medically significant") {
 			continue
 		}

@@ -1,12 +1,13 @@
 type "centipede" {
-  title   = "large centipedes"
-  of      = "hunter"
-  genera  = ["Scolopendra", "Ethmostigmus", "Alipes"]
-  grown   = "10 to 23 cm"
-  note    = "Escape comes first: the lid is a part of every line. Scolopendra heros and polymorpha live drier than the type, and S. cingulata winters: their own sheets say so."
-  source  = ["practice"]
-  quality = "practice"
-  seen    = "2026-11-28"
+  title    = "large centipedes"
+  of       = "hunter"
+  genera   = ["Scolopendra", "Ethmostigmus", "Alipes"]
+  grown    = "10 to 23 cm"
+  venomous = true
+  note     = "Escape comes first: the lid is a part of every line. Scolopendra heros and polymorpha live drier than the type, and S. cingulata winters: their own sheets say so."
+  source   = ["practice"]
+  quality  = "practice"
+  seen     = "2026-11-28"
 
   figure "lifestyle" {
     value = "burrower"

@@ -1,9 +1,10 @@
 type "scorpion" {
-  title   = "scorpions"
-  of      = "hunter"
-  source  = ["practice"]
-  quality = "practice"
-  seen    = "2026-11-28"
+  title    = "scorpions"
+  of       = "hunter"
+  venomous = true
+  source   = ["practice"]
+  quality  = "practice"
+  seen     = "2026-11-28"
 
   stage "newborn" {
     instars = "1"

@@ -1,9 +1,10 @@
 type "tarantula" {
-  title   = "tarantulas"
-  of      = "hunter"
-  source  = ["practice"]
-  quality = "practice"
-  seen    = "2026-11-28"
+  title    = "tarantulas"
+  of       = "hunter"
+  venomous = true
+  source   = ["practice"]
+  quality  = "practice"
+  seen     = "2026-11-28"
 
   stage "newborn" {
   }
