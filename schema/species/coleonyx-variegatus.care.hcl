@@ -4,7 +4,7 @@ species "coleonyx-variegatus" {
   family   = "Eublepharidae"
   type     = "ground-gecko"
   also     = ["banded gecko"]
-  mistaken = ["Coleonyx brevis"]
+  mistaken = ["Coleonyx brevis", "Eublepharis macularius"]
   note     = "A leopard gecko at a tenth of the mass: it dries out and chills ten times as fast, takes small prey, and is not handled. It has eyelids and no toe pads; pages that say otherwise are wrong (OK87). Five subspecies: variegatus, abbotti, bogerti, sonoriensis, utahensis. It hunts from two hours after sunset, in the dark (OS25, OP21)."
   source   = ["practice"]
   quality  = "practice"

@@ -5,7 +5,7 @@ species "correlophus-ciliatus" {
   type     = "tree-gecko"
   also     = ["eyelash gecko", "Kronengecko"]
   former   = ["Rhacodactylus ciliatus"]
-  mistaken = ["Rhacodactylus auriculatus"]
+  mistaken = ["Rhacodactylus auriculatus", "gargoyle gecko"]
   note     = "A room in July is the danger: it is in trouble at 27 C, and not at 35. A tail that flops over its back, lime sacs and toes after a shed are looked at every month. Hatchlings under 5 g are kept at 21 to 23 C, no warmer (OK78), and under twelve weeks in no more than 38 L, or they do not find their food (OK80)."
   source   = ["practice"]
   quality  = "practice"

@@ -3,7 +3,7 @@ species "poecilotheria-metallica" {
   latin   = "Poecilotheria metallica Pocock, 1899"
   family  = "Theraphosidae"
   type    = "arboreal-tarantula"
-  also    = ["Gooty sapphire ornamental", "Gooty sapphire", "peacock parachute spider", "metallic blue tarantula"]
+  also    = ["Gooty sapphire ornamental", "Gooty sapphire", "peacock parachute spider", "metallic blue tarantula", "pokie"]
   note    = "Nothing looks like it when blue; slings are grey, the blue comes later (A64). Darkness and one tight tube matter more than the size of the box. A buyer needs its paper of origin."
   source  = ["practice"]
   quality = "practice"
