@@ -70,7 +70,7 @@ species "centruroides-gracilis" {
 
   figure "gap-max" {
     value  = "2 mm"
-    stages = ["subadult", "adult"]
+    stages = ["juvenile", "subadult", "adult"]
     note   = "A band of grease at the rim helps (C102)."
   }
 

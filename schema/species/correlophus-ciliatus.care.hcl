@@ -78,6 +78,12 @@ species "correlophus-ciliatus" {
     note    = "30 x 30 x 46 cm (OK75, OK80); 45 x 45 x 60 cm is advised. Three have 75 L and a tall box."
   }
 
+  figure "floor-first" {
+    value  = "600 cm2"
+    stages = ["juvenile"]
+    note   = "Our estimate, between a hatchling and a grown one."
+  }
+
   figure "floor-further" {
     value  = "900 cm2"
     stages = ["subadult", "adult"]
@@ -87,6 +93,12 @@ species "correlophus-ciliatus" {
     value    = "40 cm"
     stages   = ["subadult", "adult"]
     disputed = "45 cm is better (OK75)"
+  }
+
+  figure "height-min" {
+    value  = "30 cm"
+    stages = ["juvenile"]
+    note   = "Our estimate, between a hatchling and a grown one."
   }
 
   figure "gap-max" {

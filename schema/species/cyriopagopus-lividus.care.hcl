@@ -72,6 +72,12 @@ species "cyriopagopus-lividus" {
     stages = ["subadult", "adult"]
   }
 
+  figure "gap-max" {
+    value  = "1 mm"
+    stages = ["young"]
+    note   = "Our estimate: what leaves the sac is far smaller than a young one of its type."
+  }
+
   figure "length" {
     value    = "5.3 to 8.5 cm"
     stages   = ["adult"]

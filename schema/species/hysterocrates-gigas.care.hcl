@@ -80,6 +80,12 @@ species "hysterocrates-gigas" {
     stages = ["subadult", "adult"]
   }
 
+  figure "gap-max" {
+    value  = "1 mm"
+    stages = ["young"]
+    note   = "Our estimate: what leaves the sac is far smaller than a young one of its type."
+  }
+
   figure "length" {
     value  = "7 to 9 cm"
     stages = ["adult"]

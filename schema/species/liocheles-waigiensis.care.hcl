@@ -80,7 +80,7 @@ species "liocheles-waigiensis" {
 
   figure "gap-max" {
     value  = "1.5 mm"
-    stages = ["subadult", "adult"]
+    stages = ["juvenile", "subadult", "adult"]
   }
 
   figure "length" {
