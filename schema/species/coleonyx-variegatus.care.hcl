@@ -10,7 +10,6 @@ species "coleonyx-variegatus" {
   quality  = "practice"
   seen     = "2026-11-28"
 
-  temperature_hard = "10 to 40 C"
   temperature_soft = "18 to 34 C"
   night            = "18 to 21 C"
   rest_length      = "8 to 10 weeks"
@@ -25,6 +24,11 @@ species "coleonyx-variegatus" {
   group_max        = "3"
   hairs            = "none"
   speed            = "quick"
+
+  figure "temperature-hard" {
+    value = "10 to 40 C"
+    note  = "A precaution; the lower end is that of all ground geckos."
+  }
 
   figure "temperature-target" {
     value   = "24 to 32 C"

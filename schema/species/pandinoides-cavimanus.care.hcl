@@ -25,7 +25,6 @@ species "pandinoides-cavimanus" {
   moults_to_adult         = "6"
   age_at_maturity         = "24 to 42 months"
   on_mother               = "14 to 21 days"
-  gestation_longest       = "18 months"
   hairs                   = "none"
   speed                   = "quick"
 
@@ -85,7 +84,7 @@ species "pandinoides-cavimanus" {
     stages   = ["adult"]
     source   = ["C62", "C63"]
     quality  = "keeper"
-    disputed = "about 10 cm (C64)"
+    disputed = "about 10 cm (C64), 10 to 15 cm (a page on travel)"
   }
 
   figure "mass" {
@@ -98,8 +97,8 @@ species "pandinoides-cavimanus" {
   figure "lifespan" {
     value    = "5 to 8 years"
     source   = ["C63", "C67"]
-    quality  = "keeper"
-    disputed = "10 to 15 years (C64)"
+    quality  = "practice"
+    disputed = "to 8 years (C63), 5 to 7 and to 10 years (C67), 10 to 15 years (C64)"
   }
 
   figure "brood-size" {
@@ -112,6 +111,11 @@ species "pandinoides-cavimanus" {
     value   = "9 to 14 months"
     source  = ["memory"]
     quality = "memory"
+  }
+
+  figure "gestation-longest" {
+    value = "18 months"
+    note  = "Our estimate."
   }
 
   figure "separation" {

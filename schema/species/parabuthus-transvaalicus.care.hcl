@@ -18,7 +18,6 @@ species "parabuthus-transvaalicus" {
   humidity_target         = "30 to 45 %"
   substrate_depth_advised = "15 cm"
   age_at_maturity         = "18 to 36 months"
-  gestation_longest       = "16 months"
   hairs                   = "none"
   speed                   = "very quick"
   rest_full_heat          = "14 days"
@@ -134,6 +133,11 @@ species "parabuthus-transvaalicus" {
     value   = "8 to 12 months"
     source  = ["memory"]
     quality = "memory"
+  }
+
+  figure "gestation-longest" {
+    value = "16 months"
+    note  = "Our estimate."
   }
 
   figure "brood-size" {
