@@ -181,6 +181,13 @@ species "chromatopelma-cyaneopubescens" {
     prey       = "cricket pinhead"
   }
 
+  feeding "subadult" {
+    stages     = ["subadult"]
+    every      = "7 days"
+    per_animal = 1
+    prey       = "cricket medium"
+  }
+
   feeding "adult" {
     stages     = ["adult"]
     every      = "8 days"

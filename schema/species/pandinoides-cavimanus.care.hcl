@@ -171,11 +171,18 @@ species "pandinoides-cavimanus" {
     every = "3 days"
   }
 
-  feeding "subadult" {
-    stages     = ["subadult"]
-    every      = "7 days"
+  feeding "juvenile" {
+    stages     = ["juvenile"]
+    every      = "5 days"
     per_animal = 1
     prey       = "cricket small"
+  }
+
+  feeding "subadult" {
+    stages     = ["subadult"]
+    every      = "5 days"
+    per_animal = 1
+    prey       = "cricket medium"
   }
 
   feeding "adult" {
