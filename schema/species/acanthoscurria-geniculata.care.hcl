@@ -64,6 +64,11 @@ species "acanthoscurria-geniculata" {
     note  = "Damp below; the top may dry."
   }
 
+  figure "drinks" {
+    value = "dish"
+    note  = "A large one."
+  }
+
   figure "floor-first" {
     value    = "1200 cm2"
     stages   = ["subadult", "adult"]

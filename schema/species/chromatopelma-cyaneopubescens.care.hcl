@@ -154,8 +154,9 @@ species "chromatopelma-cyaneopubescens" {
   }
 
   figure "climate-origin" {
-    value  = "A hot and dry peninsula. In the wild it nests in hollow cacti, roots and holes of trees (T134)."
-    source = ["T134"]
+    value   = "A hot and dry peninsula, of Venezuela as remembered. In the wild it nests in hollow cacti, roots and holes of trees (T134)."
+    source  = ["T134", "memory"]
+    quality = "memory"
   }
 
   figure "sexing" {

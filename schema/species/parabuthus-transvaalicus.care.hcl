@@ -69,6 +69,21 @@ species "parabuthus-transvaalicus" {
     note     = "8 to 15 cm."
   }
 
+  figure "lifestyle" {
+    value   = "ground"
+    source  = ["C44", "C132"]
+    quality = "practice"
+    note    = "Under logs (C44), and in shallow scrapes (C132): no digger."
+  }
+
+  figure "drinks" {
+    value    = "dish"
+    source   = ["C129"]
+    quality  = "practice"
+    disputed = "filled once a month (C129)"
+    note     = "Shallow, and filled each week."
+  }
+
   figure "floor-first" {
     value    = "900 cm2"
     stages   = ["subadult", "adult"]
@@ -183,7 +198,7 @@ species "parabuthus-transvaalicus" {
   }
 
   figure "defence" {
-    value   = "Sprays venom, 1 m (C135) to 3 m far (C22): no harm on the skin, the eyes are at risk (C22), and its kin P. villosus aims at them (C133). A clear first drop, then milky venom. Goggles at every opening; eyes are rinsed with water at once (C133), then a doctor. It warns by a rasping sound (C132), and is fast (C130). Mesh lets spray out: glass, or a fine vent at the side."
+    value   = "Sprays venom, 1 m (C135) to 3 m far (C22): no harm on the skin, the eyes are at risk (C22), and its kin P. villosus aims at them (C133). A clear first drop, then milky venom. Goggles at every opening; eyes are rinsed with water at once (C133), then a doctor. It warns by a rasping sound (C132), and is fast (C130). The lid is locked. Mesh lets spray out: glass, or a fine vent at the side."
     source  = ["C22", "C130", "C132", "C133", "C135"]
     quality = "practice"
   }

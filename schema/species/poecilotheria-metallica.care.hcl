@@ -178,9 +178,9 @@ species "poecilotheria-metallica" {
   }
 
   figure "climate-origin" {
-    value   = "A range of under 100 km2 in the wild; critically endangered by the list of the IUCN."
-    source  = ["A66"]
-    quality = "keeper"
+    value   = "India, as remembered: a range of under 100 km2 in the wild; critically endangered by the list of the IUCN (A66)."
+    source  = ["A66", "memory"]
+    quality = "memory"
   }
 
   feeding "adult" {
