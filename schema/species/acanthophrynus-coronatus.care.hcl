@@ -198,6 +198,13 @@ species "acanthophrynus-coronatus" {
     note    = "A captive male fed voraciously on moths and other soft insects for a year (OP2)."
   }
 
+  feeding "subadult" {
+    stages     = ["subadult"]
+    every      = "5 days"
+    per_animal = 1
+    prey       = "cricket medium"
+  }
+
   feeding "adult" {
     stages     = ["adult"]
     every      = "5 days"

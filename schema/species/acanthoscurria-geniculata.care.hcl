@@ -64,6 +64,11 @@ species "acanthoscurria-geniculata" {
     note  = "Damp below; the top may dry."
   }
 
+  figure "drinks" {
+    value = "dish"
+    note  = "A large one."
+  }
+
   figure "floor-first" {
     value    = "1200 cm2"
     stages   = ["subadult", "adult"]
@@ -143,7 +148,7 @@ species "acanthoscurria-geniculata" {
     value    = "600 to 2000"
     source   = ["T113", "T110", "T114"]
     quality  = "keeper"
-    disputed = "1000 to 2000 (T113), 1000 to 1500 (T110), 600 to 700 (T114), 50 to 200 (T112)"
+    disputed = "1000 to 2000 (T113), 1000 to 1500 (T110), 600 to 700 (T114), 50 to 200, an outlier (T112)"
   }
 
   figure "items-a-week" {

@@ -85,6 +85,13 @@ species "androctonus-australis" {
     note    = "Of the kin A. mauritanicus (C123). It digs no deep burrow: cracks, and scrapes under stones (C119, C125)."
   }
 
+  figure "lifestyle" {
+    value   = "ground"
+    source  = ["C119", "C125"]
+    quality = "practice"
+    note    = "In cracks, and in scrapes under stones (C119, C125): no deep digger."
+  }
+
   figure "floor-first" {
     value    = "650 cm2"
     stages   = ["subadult", "adult"]

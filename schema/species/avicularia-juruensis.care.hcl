@@ -1,6 +1,6 @@
 species "avicularia-juruensis" {
   title    = "Amazonian pinktoe tarantula"
-  latin    = "Avicularia juruensis Mello-Leitao, 1923"
+  latin    = "Avicularia juruensis Mello-Leitão, 1923"
   family   = "Theraphosidae"
   type     = "arboreal-tarantula"
   also     = ["Amazonian pinktoe", "Peruvian pinktoe", "yellow-banded pinktoe"]

@@ -1,13 +1,14 @@
 species "brachypelma-emilia" {
-  title   = "Mexican redleg tarantula"
-  latin   = "Brachypelma emilia (White, 1856)"
-  family  = "Theraphosidae"
-  type    = "dry-terrestrial-tarantula"
-  also    = ["Mexican redleg", "redleg", "Orangebein-Vogelspinne", "Rotbein-Vogelspinne"]
-  note    = "A black triangle on the front of the carapace tells it from B. boehmei, B. hamorii and B. smithi (T72, T76). A bald patch is usual, and no sign of a moult until it turns dark. One that is buried digs itself out, as in ploughed fields (T76): what has vanished is rarely dead."
-  source  = ["practice"]
-  quality = "practice"
-  seen    = "2026-11-28"
+  title    = "Mexican redleg tarantula"
+  latin    = "Brachypelma emilia (White, 1856)"
+  family   = "Theraphosidae"
+  type     = "dry-terrestrial-tarantula"
+  also     = ["Mexican redleg", "redleg", "Orangebein-Vogelspinne", "Rotbein-Vogelspinne"]
+  mistaken = ["Brachypelma boehmei", "Brachypelma smithi", "Brachypelma hamorii"]
+  note     = "A black triangle on the front of the carapace tells it from B. boehmei, B. hamorii and B. smithi (T72, T76). A bald patch is usual, and no sign of a moult until it turns dark. One that is buried digs itself out, as in ploughed fields (T76): what has vanished is rarely dead."
+  source   = ["practice"]
+  quality  = "practice"
+  seen     = "2026-11-28"
 
   air                     = "22 to 28 C"
   night                   = "18 to 22 C"

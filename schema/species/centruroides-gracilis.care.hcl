@@ -70,7 +70,7 @@ species "centruroides-gracilis" {
 
   figure "gap-max" {
     value  = "2 mm"
-    stages = ["subadult", "adult"]
+    stages = ["juvenile", "subadult", "adult"]
     note   = "A band of grease at the rim helps (C102)."
   }
 
@@ -141,10 +141,15 @@ species "centruroides-gracilis" {
   }
 
   figure "on-mother" {
-    value   = "8 to 14 days"
+    value   = "8 days"
     source  = ["C100"]
-    quality = "practice"
-    note    = "The first moult is on day 8 (C100)."
+    quality = "keeper"
+    note    = "To the first moult; they are on her for 8 to 14 days in all."
+  }
+
+  figure "dispersal" {
+    value = "1 to 6 days"
+    note  = "8 to 14 days on her, less the 8 to the first moult; our arithmetic."
   }
 
   figure "separation" {

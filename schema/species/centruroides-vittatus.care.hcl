@@ -3,7 +3,8 @@ species "centruroides-vittatus" {
   latin    = "Centruroides vittatus (Say, 1821)"
   family   = "Buthidae"
   type     = "bark-scorpion"
-  mistaken = ["Centruroides hentzi", "Centruroides sculpturatus", "Arizona-Rindenskorpion"]
+  also     = ["Arizona bark", "Arizona-Rindenskorpion"]
+  mistaken = ["Centruroides hentzi", "Centruroides sculpturatus"]
   note     = "German shops call it the Arizona bark scorpion, which is wrong (C66): that is C. sculpturatus, a danger to life. A label that says Arizona bark asks for a look at the stripes and the dark triangle (C96). The only one of its kin that is proven to survive freezing; a rest is still for adults only, and dry."
   source   = ["practice"]
   quality  = "practice"

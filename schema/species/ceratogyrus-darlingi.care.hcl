@@ -76,7 +76,13 @@ species "ceratogyrus-darlingi" {
 
   figure "gap-max" {
     value  = "3 mm"
-    stages = ["subadult", "adult"]
+    stages = ["juvenile", "subadult", "adult"]
+  }
+
+  figure "gap-max" {
+    value  = "1 mm"
+    stages = ["young"]
+    note   = "Our estimate: what leaves the sac is far smaller than a young one of its type."
   }
 
   figure "length" {

@@ -63,6 +63,12 @@ species "chilobrachys-fimbriatus" {
     stages = ["subadult", "adult"]
   }
 
+  figure "gap-max" {
+    value  = "1 mm"
+    stages = ["young"]
+    note   = "Our estimate: what leaves the sac is far smaller than a young one of its type."
+  }
+
   figure "length" {
     value    = "5 to 7 cm"
     stages   = ["adult"]

@@ -152,8 +152,9 @@ species "chromatopelma-cyaneopubescens" {
   }
 
   figure "climate-origin" {
-    value  = "A hot and dry peninsula. In the wild it nests in hollow cacti, roots and holes of trees (T134)."
-    source = ["T134"]
+    value   = "A hot and dry peninsula, of Venezuela as remembered. In the wild it nests in hollow cacti, roots and holes of trees (T134)."
+    source  = ["T134", "memory"]
+    quality = "memory"
   }
 
   figure "sexing" {
@@ -177,6 +178,13 @@ species "chromatopelma-cyaneopubescens" {
     every      = "3 days"
     per_animal = 1
     prey       = "cricket pinhead"
+  }
+
+  feeding "subadult" {
+    stages     = ["subadult"]
+    every      = "7 days"
+    per_animal = 1
+    prey       = "cricket medium"
   }
 
   feeding "adult" {

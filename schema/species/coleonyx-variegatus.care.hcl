@@ -4,13 +4,12 @@ species "coleonyx-variegatus" {
   family   = "Eublepharidae"
   type     = "ground-gecko"
   also     = ["banded gecko"]
-  mistaken = ["Coleonyx brevis"]
+  mistaken = ["Coleonyx brevis", "Eublepharis macularius"]
   note     = "A leopard gecko at a tenth of the mass: it dries out and chills ten times as fast, takes small prey, and is not handled. It has eyelids and no toe pads; pages that say otherwise are wrong (OK87). Five subspecies: variegatus, abbotti, bogerti, sonoriensis, utahensis. It hunts from two hours after sunset, in the dark (OS25, OP21)."
   source   = ["practice"]
   quality  = "practice"
   seen     = "2026-11-28"
 
-  temperature_hard = "10 to 40 C"
   temperature_soft = "18 to 34 C"
   night            = "18 to 21 C"
   rest_length      = "8 to 10 weeks"
@@ -25,6 +24,11 @@ species "coleonyx-variegatus" {
   group_max        = "3"
   hairs            = "none"
   speed            = "quick"
+
+  figure "temperature-hard" {
+    value = "10 to 40 C"
+    note  = "A precaution; the lower end is that of all ground geckos."
+  }
 
   figure "temperature-target" {
     value   = "24 to 32 C"

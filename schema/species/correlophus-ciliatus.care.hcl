@@ -5,7 +5,7 @@ species "correlophus-ciliatus" {
   type     = "tree-gecko"
   also     = ["eyelash gecko", "Kronengecko"]
   former   = ["Rhacodactylus ciliatus"]
-  mistaken = ["Rhacodactylus auriculatus"]
+  mistaken = ["Rhacodactylus auriculatus", "gargoyle gecko"]
   note     = "A room in July is the danger: it is in trouble at 27 C, and not at 35. A tail that flops over its back, lime sacs and toes after a shed are looked at every month. Hatchlings under 5 g are kept at 21 to 23 C, no warmer (OK78), and under twelve weeks in no more than 38 L, or they do not find their food (OK80)."
   source   = ["practice"]
   quality  = "practice"
@@ -78,6 +78,12 @@ species "correlophus-ciliatus" {
     note    = "30 x 30 x 46 cm (OK75, OK80); 45 x 45 x 60 cm is advised. Three have 75 L and a tall box."
   }
 
+  figure "floor-first" {
+    value  = "600 cm2"
+    stages = ["juvenile"]
+    note   = "Our estimate, between a hatchling and a grown one."
+  }
+
   figure "floor-further" {
     value  = "900 cm2"
     stages = ["subadult", "adult"]
@@ -87,6 +93,12 @@ species "correlophus-ciliatus" {
     value    = "40 cm"
     stages   = ["subadult", "adult"]
     disputed = "45 cm is better (OK75)"
+  }
+
+  figure "height-min" {
+    value  = "30 cm"
+    stages = ["juvenile"]
+    note   = "Our estimate, between a hatchling and a grown one."
   }
 
   figure "gap-max" {

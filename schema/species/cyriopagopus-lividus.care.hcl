@@ -5,7 +5,7 @@ species "cyriopagopus-lividus" {
   type     = "fossorial-tarantula"
   also     = ["cobalt blue"]
   former   = ["Haplopelma lividum"]
-  mistaken = ["Omothymus", "Chilobrachys natanicharum"]
+  mistaken = ["Omothymus", "Chilobrachys natanicharum", "Chilobrachys sp. electric blue"]
   note     = "Long known as Haplopelma lividum; specialists keep that genus and call the change not well founded (A85). Chilobrachys sp. electric blue is another spider. It is long out of sight: look for silk and remains, give prey at the mouth of the burrow, and never dig."
   source   = ["practice"]
   quality  = "practice"
@@ -70,6 +70,12 @@ species "cyriopagopus-lividus" {
   figure "gap-max" {
     value  = "4 mm"
     stages = ["subadult", "adult"]
+  }
+
+  figure "gap-max" {
+    value  = "1 mm"
+    stages = ["young"]
+    note   = "Our estimate: what leaves the sac is far smaller than a young one of its type."
   }
 
   figure "length" {

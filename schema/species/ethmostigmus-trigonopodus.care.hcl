@@ -4,7 +4,7 @@ species "ethmostigmus-trigonopodus" {
   family   = "Scolopendridae"
   type     = "centipede"
   also     = ["Tanzanian blue-ring centipede", "Tanzanian blue-leg centipede"]
-  mistaken = ["Scolopendra morsitans"]
+  mistaken = ["Scolopendra morsitans", "Tanzanian blue ringleg"]
   note     = "The first question is which animal it is: Scolopendra morsitans, of 13 cm, with a red head and found all over the world, is also sold as Tanzanian blue ringleg (OK29). Of its growth and broods nothing was found; what is said of them here is that of S. dehaani."
   source   = ["practice"]
   quality  = "practice"

@@ -195,6 +195,11 @@ species "eupalaestrus-campestratus" {
     source = ["K85"]
   }
 
+  care "moisten" {
+    task  = "Water one half of the substrate"
+    every = "7 days"
+  }
+
   feeding "juvenile" {
     stages     = ["juvenile"]
     every      = "7 days"

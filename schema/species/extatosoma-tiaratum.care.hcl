@@ -138,7 +138,7 @@ species "extatosoma-tiaratum" {
   }
 
   figure "defence" {
-    value = "Its hind legs clamp, and their spines can draw blood. Males fly. It smells of toffee or peanut butter."
+    value = "Its hind legs clamp, and their spines can draw blood: wash the scratch. Males fly. It smells of toffee or peanut butter."
   }
 
   figure "cites" {

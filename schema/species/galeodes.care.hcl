@@ -230,6 +230,12 @@ species "galeodes" {
     note    = "Voracious, on large crickets (OK94). Stop when the abdomen is one and a half times as wide as the head: overfed ones stop, dig in or die. Breathing by tracheae it spends much when it is active (OS1)."
   }
 
+  figure "refusal-pause" {
+    value  = "3 days"
+    stages = ["subadult"]
+    note   = "As a juvenile: it is a nymph still, and goes no longer than seven days without an offer."
+  }
+
   need "water" {
     longest = "7 days"
     note    = "What it drinks is in its prey."
@@ -246,8 +252,14 @@ species "galeodes" {
   }
 
   need "food" {
+    longest = "7 days"
+    stages  = ["subadult"]
+    note    = "A nymph still."
+  }
+
+  need "food" {
     longest = "14 days"
-    stages  = ["subadult", "adult"]
+    stages  = ["adult"]
   }
 
   care "water" {

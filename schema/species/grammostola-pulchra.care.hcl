@@ -183,10 +183,9 @@ species "grammostola-pulchra" {
   }
 
   figure "climate-origin" {
-    value    = "Pampas: 24 C and 64 % on average."
-    source   = ["T89"]
-    quality  = "keeper"
-    disputed = "winters below freezing (T92)"
+    value   = "Pampas: 24 C and 64 % on average (T89), with winters below freezing (T92)."
+    source  = ["T89", "T92"]
+    quality = "keeper"
   }
 
   care "moisten" {

@@ -5,7 +5,7 @@ species "hadogenes-troglodytes" {
   type     = "rock-scorpion"
   also     = ["longest scorpion"]
   mistaken = ["Hadogenes bicolor", "Hadogenes granulatus", "Hadogenes paucidens", "Iomachus"]
-  note     = "It needs height of cracks, not depth of soil: its curved claws are for rock, and sand hinders it (C74). A slab that slides kills it: glue the stones, none stands on soil or over a heater. Falls hurt. All waits are long: asking after a moult comes twice as late as for its kin. In Germany every Hadogenes is sold as bicolor, and animals from Tanzania are probably Iomachus (C71). The family was Liochelidae, Hemiscorpiidae."
+  note     = "It needs height of cracks, not depth of soil: its curved claws are for rock, and sand hinders it (C74). A slab that slides kills it: glue the stones, none stands on soil or over a heater. Falls hurt. Grown ones may fast for months. All waits are long: asking after a moult comes twice as late as for its kin. In Germany every Hadogenes is sold as bicolor, and animals from Tanzania are probably Iomachus (C71). The family was Liochelidae, Hemiscorpiidae."
   source   = ["practice"]
   quality  = "practice"
   seen     = "2026-11-28"

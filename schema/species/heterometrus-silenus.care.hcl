@@ -4,8 +4,7 @@ species "heterometrus-silenus" {
   family   = "Scorpionidae"
   type     = "tropical-burrowing-scorpion"
   also     = ["giant blue", "Thai black"]
-  former   = ["Heterometrus petersii", "Heterometrus spinifer"]
-  mistaken = ["Heterometrus laoticus", "Heterometrus longimanus", "Heterometrus swammerdami", "Heterometrus fulvipes", "Heterometrus indus", "Heterometrus scaber", "Heterometrus cyaneus"]
+  mistaken = ["Heterometrus petersii", "Heterometrus spinifer", "Heterometrus laoticus", "Heterometrus longimanus", "Heterometrus swammerdami", "Heterometrus fulvipes", "Heterometrus indus", "Heterometrus scaber", "Heterometrus cyaneus"]
   note     = "Care is that of the genus; the name differs. It was sold and written as H. petersii (in part, C30) and H. spinifer; H. laoticus comes from the same countries and shops. Since 2020 the genus has eight species, and 28 went to other genera (C31, C68): labels such as swammerdami, fulvipes, indus, scaber (India, Sri Lanka) and cyaneus (Java) now mean other genera (from memory), of which there is no sheet; care is probably alike, and India is drier in winter."
   source   = ["practice"]
   quality  = "practice"

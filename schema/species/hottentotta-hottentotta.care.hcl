@@ -21,7 +21,6 @@ species "hottentotta-hottentotta" {
   substrate_depth_min     = "4 cm"
   substrate_depth_advised = "6 cm"
   moults_to_adult         = "5 to 6"
-  gestation_longest       = "9 months"
   on_mother               = "5 to 9 days"
   separation              = "separate"
   hairs                   = "none"
@@ -124,6 +123,11 @@ species "hottentotta-hottentotta" {
     quality  = "memory"
     disputed = "86 to 184 days in Tityus confluens (C13)"
     note     = "Counted from the last moult or the last brood where no male was there; broods repeat."
+  }
+
+  figure "gestation-longest" {
+    value = "9 months"
+    note  = "Our estimate."
   }
 
   figure "brood-size" {

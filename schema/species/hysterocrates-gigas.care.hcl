@@ -4,8 +4,7 @@ species "hysterocrates-gigas" {
   family   = "Theraphosidae"
   type     = "fossorial-tarantula"
   also     = ["giant baboon", "tawny red baboon"]
-  former   = ["Hysterocrates hercules", "Hysterocrates crassipes", "Hysterocrates ederi"]
-  mistaken = ["Pelinobius muticus", "Hysterocrates sp."]
+  mistaken = ["Pelinobius muticus", "Hysterocrates sp.", "Hysterocrates hercules", "Hysterocrates crassipes", "Hysterocrates ederi"]
   note     = "Most that are sold as gigas are undetermined Hysterocrates; the trade mixes hercules, crassipes and ederi with it (from memory). Black after a moult, brown-red before the next (A116, A118): the colour tells when. Seldom seen: look at the mouth of the burrow and at the dish."
   source   = ["practice"]
   quality  = "practice"
@@ -79,6 +78,12 @@ species "hysterocrates-gigas" {
   figure "gap-max" {
     value  = "5 mm"
     stages = ["subadult", "adult"]
+  }
+
+  figure "gap-max" {
+    value  = "1 mm"
+    stages = ["young"]
+    note   = "Our estimate: what leaves the sac is far smaller than a young one of its type."
   }
 
   figure "length" {

@@ -81,6 +81,11 @@ species "lasiodora-parahybana" {
     note  = "And heavy."
   }
 
+  figure "drinks" {
+    value = "dish"
+    note  = "A large one."
+  }
+
   figure "floor-first" {
     value    = "1600 cm2"
     stages   = ["subadult", "adult"]

@@ -71,6 +71,11 @@ species "liocheles-waigiensis" {
     value = "6"
   }
 
+  figure "heater-not" {
+    value = "under"
+    note  = "It dries the lowest bark and soil, where it hides; our estimate."
+  }
+
   figure "lifestyle" {
     value   = "bark"
     source  = ["C48"]
@@ -80,7 +85,7 @@ species "liocheles-waigiensis" {
 
   figure "gap-max" {
     value  = "1.5 mm"
-    stages = ["subadult", "adult"]
+    stages = ["juvenile", "subadult", "adult"]
   }
 
   figure "length" {
@@ -167,6 +172,13 @@ species "liocheles-waigiensis" {
     value   = "Rain forest of Australia: cracks of rotten logs, and high up trunks (C48)."
     source  = ["C48"]
     quality = "practice"
+  }
+
+  feeding "juvenile" {
+    stages     = ["juvenile"]
+    every      = "4 days"
+    per_animal = 3
+    prey       = "cricket pinhead"
   }
 
   feeding "subadult" {

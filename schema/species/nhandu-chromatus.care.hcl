@@ -72,6 +72,13 @@ species "nhandu-chromatus" {
     note     = "12 to 15 cm (T121): it digs, and lines its tube with silk (T123, T124)."
   }
 
+  figure "lifestyle" {
+    value   = "burrower"
+    source  = ["T123", "T124"]
+    quality = "keeper"
+    note    = "It digs, lines its tube with silk (T123, T124), and spends most of the year in it (T124)."
+  }
+
   figure "floor-first" {
     value    = "1350 cm2"
     stages   = ["subadult", "adult"]

@@ -25,7 +25,7 @@ species "pachnoda-marginata" {
 
   figure "temperature-hard" {
     value = "15 to 33 C"
-    note  = "A precaution."
+    note  = "A precaution; the upper end is that of all beetles of its type."
   }
 
   figure "temperature-target" {

@@ -44,6 +44,11 @@ species "pamphobeteus-antinous" {
     note  = "Never dry through."
   }
 
+  figure "drinks" {
+    value = "dish"
+    note  = "A large one."
+  }
+
   figure "floor-first" {
     value    = "1600 cm2"
     stages   = ["subadult", "adult"]

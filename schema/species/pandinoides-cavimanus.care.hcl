@@ -5,7 +5,7 @@ species "pandinoides-cavimanus" {
   type     = "tropical-burrowing-scorpion"
   also     = ["red claw", "red-clawed scorpion", "Rotscheren-Kaiserskorpion"]
   former   = ["Pandinus cavimanus", "Pandinus militaris"]
-  mistaken = ["Cheloctonus jonesii"]
+  mistaken = ["Cheloctonus jonesii", "Pandinus imperator"]
   note     = "P. militaris was made a synonym in 2002 (C62). Sold as a young emperor. One shop text calls Cheloctonus jonesii by this name: wrong animal, wrong care. Of humid savanna as well as forest (C62): it stands a dry week better than an emperor."
   source   = ["practice"]
   quality  = "practice"
@@ -24,7 +24,6 @@ species "pandinoides-cavimanus" {
   moults_to_adult         = "6"
   age_at_maturity         = "24 to 42 months"
   on_mother               = "14 to 21 days"
-  gestation_longest       = "18 months"
   hairs                   = "none"
   speed                   = "quick"
 
@@ -84,7 +83,7 @@ species "pandinoides-cavimanus" {
     stages   = ["adult"]
     source   = ["C62", "C63"]
     quality  = "keeper"
-    disputed = "about 10 cm (C64)"
+    disputed = "about 10 cm (C64), 10 to 15 cm (a page on travel)"
   }
 
   figure "mass" {
@@ -97,8 +96,8 @@ species "pandinoides-cavimanus" {
   figure "lifespan" {
     value    = "5 to 8 years"
     source   = ["C63", "C67"]
-    quality  = "keeper"
-    disputed = "10 to 15 years (C64)"
+    quality  = "practice"
+    disputed = "to 8 years (C63), 5 to 7 and to 10 years (C67), 10 to 15 years (C64)"
   }
 
   figure "brood-size" {
@@ -111,6 +110,11 @@ species "pandinoides-cavimanus" {
     value   = "9 to 14 months"
     source  = ["memory"]
     quality = "memory"
+  }
+
+  figure "gestation-longest" {
+    value = "18 months"
+    note  = "Our estimate."
   }
 
   figure "separation" {
@@ -166,11 +170,18 @@ species "pandinoides-cavimanus" {
     every = "3 days"
   }
 
-  feeding "subadult" {
-    stages     = ["subadult"]
-    every      = "7 days"
+  feeding "juvenile" {
+    stages     = ["juvenile"]
+    every      = "5 days"
     per_animal = 1
     prey       = "cricket small"
+  }
+
+  feeding "subadult" {
+    stages     = ["subadult"]
+    every      = "5 days"
+    per_animal = 1
+    prey       = "cricket medium"
   }
 
   feeding "adult" {

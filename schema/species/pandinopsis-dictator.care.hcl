@@ -37,6 +37,11 @@ species "pandinopsis-dictator" {
     note  = "And air must move. Scorpionidae lose body water already at a loss of 5 % of their mass (C7)."
   }
 
+  figure "drinks" {
+    value = "dish"
+    note  = "A large and shallow one."
+  }
+
   figure "floor-first" {
     value    = "1900 cm2"
     stages   = ["subadult", "adult"]

@@ -18,7 +18,6 @@ species "parabuthus-transvaalicus" {
   humidity_target         = "30 to 45 %"
   substrate_depth_advised = "15 cm"
   age_at_maturity         = "18 to 36 months"
-  gestation_longest       = "16 months"
   hairs                   = "none"
   speed                   = "very quick"
   rest_full_heat          = "14 days"
@@ -68,6 +67,21 @@ species "parabuthus-transvaalicus" {
     quality  = "practice"
     disputed = "no digger, under logs (C44); shallow scrapes (C132)"
     note     = "8 to 15 cm."
+  }
+
+  figure "lifestyle" {
+    value   = "ground"
+    source  = ["C44", "C132"]
+    quality = "practice"
+    note    = "Under logs (C44), and in shallow scrapes (C132): no digger."
+  }
+
+  figure "drinks" {
+    value    = "dish"
+    source   = ["C129"]
+    quality  = "practice"
+    disputed = "filled once a month (C129)"
+    note     = "Shallow, and filled each week."
   }
 
   figure "floor-first" {
@@ -136,6 +150,11 @@ species "parabuthus-transvaalicus" {
     quality = "memory"
   }
 
+  figure "gestation-longest" {
+    value = "16 months"
+    note  = "Our estimate."
+  }
+
   figure "brood-size" {
     value   = "20 to 80"
     source  = ["memory"]
@@ -179,7 +198,7 @@ species "parabuthus-transvaalicus" {
   }
 
   figure "defence" {
-    value   = "Sprays venom, 1 m (C135) to 3 m far (C22): no harm on the skin, the eyes are at risk (C22), and its kin P. villosus aims at them (C133). A clear first drop, then milky venom. Goggles at every opening; eyes are rinsed with water at once (C133), then a doctor. It warns by a rasping sound (C132), and is fast (C130). Mesh lets spray out: glass, or a fine vent at the side."
+    value   = "Sprays venom, 1 m (C135) to 3 m far (C22): no harm on the skin, the eyes are at risk (C22), and its kin P. villosus aims at them (C133). A clear first drop, then milky venom. Goggles at every opening; eyes are rinsed with water at once (C133), then a doctor. It warns by a rasping sound (C132), and is fast (C130). The lid is locked. Mesh lets spray out: glass, or a fine vent at the side."
     source  = ["C22", "C130", "C132", "C133", "C135"]
     quality = "practice"
   }

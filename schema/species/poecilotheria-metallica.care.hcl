@@ -3,7 +3,7 @@ species "poecilotheria-metallica" {
   latin   = "Poecilotheria metallica Pocock, 1899"
   family  = "Theraphosidae"
   type    = "arboreal-tarantula"
-  also    = ["Gooty sapphire ornamental", "Gooty sapphire", "peacock parachute spider", "metallic blue tarantula"]
+  also    = ["Gooty sapphire ornamental", "Gooty sapphire", "peacock parachute spider", "metallic blue tarantula", "pokie"]
   note    = "Nothing looks like it when blue; slings are grey, the blue comes later (A64). Darkness and one tight tube matter more than the size of the box. A buyer needs its paper of origin."
   source  = ["practice"]
   quality = "practice"
@@ -178,9 +178,9 @@ species "poecilotheria-metallica" {
   }
 
   figure "climate-origin" {
-    value   = "A range of under 100 km2 in the wild; critically endangered by the list of the IUCN."
-    source  = ["A66"]
-    quality = "keeper"
+    value   = "India, as remembered: a range of under 100 km2 in the wild; critically endangered by the list of the IUCN (A66)."
+    source  = ["A66", "memory"]
+    quality = "memory"
   }
 
   feeding "adult" {

@@ -77,6 +77,12 @@ species "psalmopoeus-cambridgei" {
     stages = ["subadult", "adult"]
   }
 
+  figure "gap-max" {
+    value  = "1 mm"
+    stages = ["young"]
+    note   = "Our estimate: what leaves the sac is far smaller than a young one of its type."
+  }
+
   figure "length" {
     value    = "5 to 6 cm"
     stages   = ["adult"]

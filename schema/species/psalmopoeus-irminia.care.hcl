@@ -80,6 +80,12 @@ species "psalmopoeus-irminia" {
     stages = ["subadult", "adult"]
   }
 
+  figure "gap-max" {
+    value  = "1 mm"
+    stages = ["young"]
+    note   = "Our estimate: what leaves the sac is far smaller than a young one of its type."
+  }
+
   figure "length" {
     value   = "6 cm"
     stages  = ["adult"]

@@ -18,7 +18,6 @@ species "scorpio-maurus" {
   humidity_target         = "35 to 50 %"
   substrate_depth_advised = "25 to 30 cm"
   moults_to_adult         = "5 to 6"
-  gestation_longest       = "18 months"
   hairs                   = "none"
   speed                   = "quick"
   rest_full_heat          = "14 days"
@@ -146,6 +145,11 @@ species "scorpio-maurus" {
     value   = "14 to 15 months"
     source  = ["memory"]
     quality = "memory"
+  }
+
+  figure "gestation-longest" {
+    value = "18 months"
+    note  = "Our estimate."
   }
 
   figure "brood-size" {

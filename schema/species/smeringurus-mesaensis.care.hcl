@@ -16,7 +16,6 @@ species "smeringurus-mesaensis" {
   rest                    = "optional"
   humidity_soft           = "15 to 55 %"
   substrate_depth_advised = "15 cm"
-  gestation_longest       = "18 months"
   hairs                   = "none"
   speed                   = "quick"
   rest_full_heat          = "14 days"
@@ -212,6 +211,11 @@ species "smeringurus-mesaensis" {
     source  = ["C1"]
     quality = "paper"
     note    = "Mated from May to October, gravid for at least three years running (C1); births from July to September (C49, C95), the young on the surface early in August (C1)."
+  }
+
+  figure "gestation-longest" {
+    value = "18 months"
+    note  = "Our estimate."
   }
 
   figure "brood-size" {

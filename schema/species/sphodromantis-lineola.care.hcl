@@ -19,11 +19,10 @@ species "sphodromantis-lineola" {
   speed            = "quick"
 
   figure "temperature-hard" {
-    value    = "12 to 36 C"
-    source   = ["OK32b"]
-    quality  = "practice"
-    disputed = "12 to 37 C (OK32b)"
-    note     = "Below 5 C they may die (OK32b): both ends are a precaution."
+    value   = "12 to 36 C"
+    source  = ["OK32b"]
+    quality = "practice"
+    note    = "Below 5 C they may die (OK32b). Both ends are a precaution; the upper one is that of all mantises."
   }
 
   figure "temperature-target" {

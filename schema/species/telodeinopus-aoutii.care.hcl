@@ -99,7 +99,13 @@ species "telodeinopus-aoutii" {
 
   figure "gap-max" {
     value  = "4 mm"
-    stages = ["juvenile", "subadult", "adult"]
+    stages = ["subadult", "adult"]
+  }
+
+  figure "gap-max" {
+    value  = "2 mm"
+    stages = ["juvenile"]
+    note   = "Our estimate: one of 5 cm is thinner than 4 mm."
   }
 
   figure "length" {

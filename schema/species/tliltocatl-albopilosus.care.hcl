@@ -1,14 +1,15 @@
 species "tliltocatl-albopilosus" {
-  title   = "curlyhair tarantula"
-  latin   = "Tliltocatl albopilosus (Valerio, 1980)"
-  family  = "Theraphosidae"
-  type    = "humid-terrestrial-tarantula"
-  also    = ["curlyhair", "curly hair", "Honduran curly hair", "Nicaraguan curly hair", "Kraushaar-Vogelspinne"]
-  former  = ["Brachypelma albopilosum", "Brachypelma albopilosa"]
-  note    = "The most forgiving of its kin. It digs, and closes itself in for weeks before a moult, which is no fast: take prey out, and do not let the soil dry out (T61). Young T. vagans and hybrids of the two are sold as it, and its forms of Honduras and Nicaragua as one (from memory)."
-  source  = ["practice"]
-  quality = "practice"
-  seen    = "2026-11-28"
+  title    = "curlyhair tarantula"
+  latin    = "Tliltocatl albopilosus (Valerio, 1980)"
+  family   = "Theraphosidae"
+  type     = "humid-terrestrial-tarantula"
+  also     = ["curlyhair", "curly hair", "Honduran curly hair", "Nicaraguan curly hair", "Kraushaar-Vogelspinne"]
+  former   = ["Brachypelma albopilosum", "Brachypelma albopilosa"]
+  mistaken = ["Tliltocatl vagans"]
+  note     = "The most forgiving of its kin. It digs, and closes itself in for weeks before a moult, which is no fast: take prey out, and do not let the soil dry out (T61). Young T. vagans and hybrids of the two are sold as it, and its forms of Honduras and Nicaragua as one (from memory)."
+  source   = ["practice"]
+  quality  = "practice"
+  seen     = "2026-11-28"
 
   cooler        = "2 to 3 C"
   humidity_soft = "45 to 85 %"

@@ -90,7 +90,7 @@ species "uroctonus-mordax" {
 
   figure "gap-max" {
     value  = "1.5 mm"
-    stages = ["subadult", "adult"]
+    stages = ["juvenile", "subadult", "adult"]
   }
 
   figure "gap-max" {
