@@ -263,22 +263,32 @@ const (
 	NameFormer
 	// NameMistaken is one under which it is sold, and which means something else.
 	NameMistaken
+	// NameGenus is that of its genus.
+	NameGenus
 )
 
 // ByOtherName looks for species by a common, former or mistaken name. A name of today
 // counts before one of the past, and both before a mistake. Several are returned where
 // the trade calls several by that name.
 func (l *Library) ByOtherName(written string) (found Namesakes) {
-	want := slug(written)
+	// How words are put together in a trade name differs: pink toe, pinktoe, pink-toe.
+	key := func(s string) string { return strings.ReplaceAll(slug(s), "-", "") }
+	want := key(written)
 	is := func(list []Written[string]) bool {
-		return slices.ContainsFunc(list, func(w Written[string]) bool { return slug(w.V) == want })
+		return slices.ContainsFunc(list, func(w Written[string]) bool { return key(w.V) == want })
 	}
-	for _, name := range l.SpeciesNames() {
+	names := l.SpeciesNames()
+	if kin := l.InGenus(written); len(kin) > 0 {
+		found.As, names = NameGenus, kin
+	}
+	for _, name := range names {
 		s := l.Species(name)
-		words := strings.Fields(s.Latin.V)
 		var as NameIs
 		switch {
-		case slug(s.Title.V) == want || len(words) > 1 && slug(words[0]+" "+words[1]) == want || is(s.Also):
+		case found.As == NameGenus:
+			found.Sheets = append(found.Sheets, s)
+			continue
+		case key(s.Title.V) == want || key(s.Binomial()) == want || is(s.Also):
 			as = NameOther
 		case is(s.Former):
 			as = NameFormer
@@ -297,10 +307,19 @@ func (l *Library) ByOtherName(written string) (found Namesakes) {
 	return found
 }
 
+// InGenus returns the names of the species sheets of a genus, which is written alone.
+func (l *Library) InGenus(genus string) []string {
+	genus = slug(genus)
+	return slices.DeleteFunc(l.SpeciesNames(), func(n string) bool {
+		of, _, more := strings.Cut(n, "-")
+		return !more || of != genus
+	})
+}
+
 // One returns the species that a name means, or nil where that is none, not one alone, or
 // another than it says.
 func (n Namesakes) One() *SpeciesSheet {
-	if len(n.Sheets) != 1 || n.As == NameMistaken {
+	if len(n.Sheets) != 1 || n.As == NameMistaken || n.As == NameGenus {
 		return nil
 	}
 	return n.Sheets[0]

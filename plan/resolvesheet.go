@@ -126,6 +126,8 @@ func (r *resolver) species(e *Enclosure) *SpeciesSheet {
 	switch names := by.Names(); {
 	case by.As == NameMistaken:
 		f.Text = "there is no species sheet " + quote(e.Species.V) + "; it is taken for " + wording.And(names) + ", or sold by that name, and is another animal"
+	case by.As == NameGenus:
+		f.Text = quote(e.Species.V) + " is a genus; of it there is " + wording.And(names)
 	case sheet == nil:
 		f.Text = quote(e.Species.V) + " is a name of several: " + wording.And(names)
 	case by.As == NameFormer:
@@ -159,13 +161,9 @@ func (r *resolver) unknownSpecies(w Written[string]) {
 		r.unknownName(w, "species sheet", names)
 		return
 	}
-	kin := slices.DeleteFunc(slices.Clone(names), func(n string) bool {
-		of, _, _ := strings.Cut(n, "-")
-		return of != genus
-	})
-	types := lib.TypesOf(genus)
+	kin, types := lib.InGenus(genus), lib.TypesOf(genus)
 	if len(types) == 0 {
-		types = lib.TypeNames()
+		types = slices.DeleteFunc(lib.TypeNames(), func(n string) bool { return len(lib.Type(n).Genera) == 0 })
 	}
 	f := finding.Finding{Rule: ruleUnknownName, At: w.At, Text: "there is no species sheet " + quote(w.V),
 		Write: "species " + quote(slug(w.V)) + " { … } of type " + strings.Join(quotedEach(types), " or ") + ": vivary start --sheet " + slug(w.V) + " begins one"}

@@ -54,6 +54,13 @@ func explainSpecies(r *compile.Result, word string) (all []Answer) {
 		return []Answer{species(r, s, "")}
 	}
 	by, doubt := l.ByOtherName(word), ""
+	if by.As == plan.NameGenus && len(by.Sheets) > 1 {
+		var lines []Line
+		for _, s := range by.Sheets {
+			lines = append(lines, Line{Name: s.Name.V, Text: s.Shown() + ", " + s.Latin.V})
+		}
+		return []Answer{{Title: "Genus " + by.Sheets[0].Genus(), Parts: part(nil, "", lines)}}
+	}
 	if by.As == plan.NameMistaken {
 		doubt = "Animals of another kind are sold as " + word + " too: make sure which yours are."
 	} else if len(by.Sheets) > 1 {

@@ -2,6 +2,7 @@ species "acanthophrynus-coronatus" {
   title    = "Mexican giant whip spider"
   latin    = "Acanthophrynus coronatus (Butler, 1873)"
   family   = "Phrynidae"
+  also     = ["tailless whip scorpion", "whip spider"]
   type     = "whip-spider"
   mistaken = ["Paraphrynus", "Heterophrynus"]
   note     = "Rare and slow, and the largest of its family (OP2, which calls the family Tarantulidae); its climate is known from memory only. A fast of two or three months with a full body is normal before a moult. When it stands high with wide palps, rocks and hisses it threatens, and is not ill."

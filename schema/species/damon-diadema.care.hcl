@@ -3,7 +3,7 @@ species "damon-diadema" {
   latin    = "Damon diadema (Simon, 1876)"
   family   = "Phrynichidae"
   type     = "whip-spider"
-  also     = ["tailless whip scorpion"]
+  also     = ["tailless whip scorpion", "whip spider"]
   mistaken = ["Damon variegatus"]
   note     = "Often sold as Damon variegatus; two thorns beneath the trochanter of the palp point to diadema (K23). D. medioventris is the West African one (from memory)."
   source   = ["practice"]

@@ -3,7 +3,7 @@ species "euphrynichus-bacillifer" {
   latin    = "Euphrynichus bacillifer (Gerstaecker, 1873)"
   family   = "Phrynichidae"
   type     = "whip-spider"
-  also     = ["African whip spider"]
+  also     = ["African whip spider", "tailless whip scorpion", "whip spider"]
   mistaken = ["Euphrynichus amanica", "Damon"]
   note     = "E. amanica, the only other species of its genus, lives beside it near the coast of Kenya and Tanzania (OK1). Its palps and legs need more room to hang than those of a Damon, as which it is sold. The old skin of an adult in the box is normal: it goes on moulting, at longer and longer gaps."
   source   = ["practice"]

@@ -3,7 +3,7 @@ species "gromphadorhina-portentosa" {
   latin    = "Gromphadorhina portentosa (Schaum, 1853)"
   family   = "Blaberidae"
   type     = "roach-colony"
-  also     = ["hisser", "Fauchschabe"]
+  also     = ["hisser", "Fauchschabe", "hissing cockroach"]
   mistaken = ["Gromphadorhina oblongonota", "Princisia", "Elliptorhina"]
   note     = "Most lines of the trade are hybrids. A colony has no meals by head and no alarms of moults; the work of the year is the dusty clean, with a mask, and thinning out. One that is white has just moulted: do not touch (OS11)."
   source   = ["practice"]

@@ -3,7 +3,7 @@ species "leiurus-quinquestriatus" {
   latin    = "Leiurus quinquestriatus (Ehrenberg, 1828)"
   family   = "Buthidae"
   type     = "desert-burrowing-scorpion"
-  also     = ["yellow scorpion", "deathstalker scorpion"]
+  also     = ["yellow scorpion", "deathstalker scorpion", "deathstalker"]
   mistaken = ["Leiurus hebraeus", "Leiurus quinquestriatus hebraeus", "Leiurus macroctenus", "Leiurus haenggii", "Leiurus arabicus", "Leiurus heberti", "Leiurus brachycentrus", "Leiurus jordanensis", "Leiurus abdullahbayrami", "Buthacus"]
   note     = "A danger to life, and the worst of the desert scorpions to work at: only trained people, two of them, a phone at hand; nobody who merely stands in opens the box. The form of Israel is a species of its own since 2014, L. hebraeus, and L. macroctenus of Oman, haenggii, arabicus and heberti are new (C5); most of the trade's from Israel is hebraeus."
   source   = ["practice"]

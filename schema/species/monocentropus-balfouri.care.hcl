@@ -3,7 +3,7 @@ species "monocentropus-balfouri" {
   latin   = "Monocentropus balfouri Pocock, 1897"
   family  = "Theraphosidae"
   type    = "dry-terrestrial-tarantula"
-  also    = ["Socotra blue baboon", "Blaue Jemen-Vogelspinne"]
+  also    = ["Socotra blue baboon", "Blaue Jemen-Vogelspinne", "blue baboon"]
   note    = "Called a baboon, though it is one of the Eumenophorinae. It takes a burrow where it finds one, and is often to be seen for one that does (A104). The young stay with the mother, who feeds them (A105). Groups are keepers' experience only."
   source  = ["practice"]
   quality = "practice"

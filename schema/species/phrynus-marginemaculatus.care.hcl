@@ -3,7 +3,7 @@ species "phrynus-marginemaculatus" {
   latin    = "Phrynus marginemaculatus C. L. Koch, 1840"
   family   = "Phrynidae"
   type     = "whip-spider"
-  also     = ["Florida tailless whip scorpion"]
+  also     = ["Florida tailless whip scorpion", "tailless whip scorpion", "whip spider"]
   former   = ["Phrynus marginenotata"]
   mistaken = ["Paraphrynus"]
   note     = "The one whip spider with evidence that adults of a group get on (OP1). The mark of the genus is five spines on the tibia of the palp, the third shorter than the second and the fourth (OK3); young of Phrynus from other islands are sold as it. Small young need mesh of 1 mm and fruit flies."

@@ -3,7 +3,7 @@ species "phyllium-philippinicum" {
   latin    = "Phyllium philippinicum Hennemann, Conle, Gottardo & Bresseel, 2009"
   family   = "Phylliidae"
   type     = "stick-insect"
-  also     = ["PSG 278", "walking leaf", "Wandelndes Blatt"]
+  also     = ["PSG 278", "walking leaf", "Wandelndes Blatt", "leaf insect"]
   former   = ["Phyllium sp. Philippines"]
   mistaken = ["Phyllium siccifolium", "Pulchriphyllium giganteum", "Pulchriphyllium bioculatum"]
   note     = "It sways when it is touched and sits still all day otherwise: heads are counted from below with a torch. The hairy eggs stay in the litter, which is kept and never thrown out. Many nymphs die in their first two weeks."

@@ -3,7 +3,7 @@ species "scolopendra-dehaani" {
   latin    = "Scolopendra dehaani Brandt, 1840"
   family   = "Scolopendridae"
   type     = "centipede"
-  also     = ["Malaysian giant centipede", "cherry red centipede", "jungle centipede"]
+  also     = ["Malaysian giant centipede", "cherry red centipede", "jungle centipede", "Vietnamese centipede"]
   former   = ["Scolopendra subspinipes dehaani"]
   mistaken = ["Scolopendra subspinipes"]
   note     = "A species again since 2012 (OK6). S. subspinipes, the sister species, is kept in the same way, and any big import is sold by that name (OK5). Long tongs of 30 cm and more, a catch cup at hand, a second person to rehouse it, and no hand in the box, ever. One that is out is looked for along skirting boards, in damp rooms, shoes and beds."

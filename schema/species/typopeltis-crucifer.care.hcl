@@ -3,7 +3,7 @@ species "typopeltis-crucifer" {
   latin    = "Typopeltis crucifer Pocock, 1894"
   family   = "Thelyphonidae"
   type     = "vinegaroon"
-  also     = ["Asian vinegaroon"]
+  also     = ["Asian vinegaroon", "whip scorpion", "vinegaroon"]
   former   = ["Typopeltis sp."]
   mistaken = ["Thelyphonus"]
   note     = "Three forms in Taiwan, of the north, the west, and the east and south, are told by the female plate and the male palp (OP4). Thelyphonus of Thailand is sold as it and is kept in the same way, a little warmer and without a rest. Its brood times were counted. It sprays at the eyes: mind that at each opening of the lid."

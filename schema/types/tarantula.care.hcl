@@ -286,9 +286,31 @@ type "tarantula" {
   }
 
   figure "gap-max" {
-    value = "0.03 span"
-    wrong = "0.067 span"
-    note  = "Three hundredths of the leg span suit: what the sheets of our species have, as a precaution; twice that is our estimate of what lets it out."
+    value  = "1 mm"
+    wrong  = "3 mm"
+    stages = ["young"]
+    note   = "One of a centimetre between its toes passes 2 mm; our estimate."
+  }
+
+  figure "gap-max" {
+    value  = "0.03 span"
+    wrong  = "0.067 span"
+    stages = ["juvenile"]
+    note   = "Three hundredths of the leg span suit: what the sheets of our species have, as a precaution; twice that is our estimate of what lets it out."
+  }
+
+  figure "gap-max" {
+    value  = "0.03 span"
+    wrong  = "0.067 span"
+    stages = ["subadult"]
+    note   = "Three hundredths of the leg span suit: what the sheets of our species have, as a precaution; twice that is our estimate of what lets it out."
+  }
+
+  figure "gap-max" {
+    value  = "0.03 span"
+    wrong  = "0.067 span"
+    stages = ["adult"]
+    note   = "Three hundredths of the leg span suit: what the sheets of our species have, as a precaution; twice that is our estimate of what lets it out."
   }
 
   figure "climbs" {
