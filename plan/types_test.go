@@ -221,3 +221,45 @@ func TestGrownMembers(t *testing.T) {
 		}
 	}
 }
+
+// What follows from size is sensible for the smallest and for the largest member that is
+// known of each type: a box that fits on a shelf and that the animal can turn in, and what
+// is wrong for any asks for less than what suits all.
+func TestSizesAtBothEnds(t *testing.T) {
+	lib := NewLibrary()
+	bounds := map[*schema.Figure][2]float64{ // cm2, mm
+		schema.FigureFloorFirst: {2, 14000}, schema.FigureHeightMin: {15, 1500}, schema.FigureSubstrateDepthMin: {0, 600},
+		schema.FigureGapMax: {0.1, 40}, schema.FigureFallMax: {20, 600}, schema.FigureLength: {1, 300}, schema.FigureSpan: {4, 600},
+	}
+	looked := 0
+	for _, name := range lib.TypeNames() {
+		kind := lib.Type(name)
+		if !kind.Grown.Set() {
+			continue
+		}
+		for _, long := range []float64{kind.Grown.V.Low, kind.Grown.V.High} {
+			size := &Figure{Head: Head{Name: wrote("length", kind.At)}, What: schema.FigureLength, Stages: []Written[string]{{V: "adult"}}, Range: quantity.Range{Low: long, High: long, Unit: quantity.Centimetre}}
+			own := &SpeciesSheet{Figures: []*Figure{size}}
+			own.Type.V = name
+			s := lib.Common(own)
+			for _, stage := range []string{"young", "juvenile", "subadult", "adult"} {
+				for what, b := range bounds {
+					f := s.Figure(what, stage)
+					if f == nil {
+						continue
+					}
+					looked++
+					if f.Range.High < b[0] && f.Range.High != 0 || f.Range.Low > b[1] {
+						t.Errorf("%s of %g mm, %s: %s is %s", name, long, stage, what.Name, f.Range)
+					}
+					if f.Beyond.High > 0 && (what.Most && f.Beyond.High < f.Range.High || !what.Most && f.Beyond.Low > f.Range.Low) {
+						t.Errorf("%s of %g mm, %s: %s of %s suits all, and %s is wrong for any", name, long, stage, what.Name, f.Range, f.Beyond)
+					}
+				}
+			}
+		}
+	}
+	if looked < 300 {
+		t.Errorf("%d figures were looked at", looked)
+	}
+}
