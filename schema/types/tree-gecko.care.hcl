@@ -21,8 +21,8 @@ type "tree-gecko" {
   }
 
   figure "ventilation" {
-    value = "cross"
-    note  = "Wet in the evening, dry by day."
+    value = "any"
+    note  = "Wet in the evening, dry by day: a mesh top does that, and so do openings on two sides."
   }
 
   figure "drinks" {
