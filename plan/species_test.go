@@ -40,6 +40,21 @@ func TestSpeciesFigures(t *testing.T) {
 	}
 }
 
+// TestSpeciesEat: every species says what it lives on, and its sheet feeds prey to those
+// that live on it and to no others.
+func TestSpeciesEat(t *testing.T) {
+	lib := NewLibrary()
+	for _, name := range lib.SpeciesNames() {
+		s, fed := lib.Species(name), false
+		for _, f := range s.Feeding {
+			fed = fed || len(f.Menu()) > 0
+		}
+		if s.Figure(schema.FigureEats, "") == nil || s.Preys() != fed {
+			t.Errorf("%s: prey is a meal: %v, and it is fed some: %v", name, s.Preys(), fed)
+		}
+	}
+}
+
 // TestSpeciesCare checks that every stage has its needs, that the default care meets them
 // in time, and that the default meals exist and suit the stage.
 func TestSpeciesCare(t *testing.T) {

@@ -19,6 +19,16 @@ species "dynastes-hercules" {
   hairs               = "none"
   speed               = "slow"
 
+  figure "substrate-change" {
+    value = "3 to 6 months"
+    note  = "In part: two parts new, one part old."
+  }
+
+  figure "eats" {
+    value = "plants"
+    note  = "Rotted leaf and wood as a larva, fruit and jelly as a beetle."
+  }
+
   figure "temperature-target" {
     value    = "23 to 26 C"
     source   = ["OK62"]

@@ -49,7 +49,7 @@ species "hottentotta-hottentotta" {
   }
 
   figure "lifestyle" {
-    value   = "bark"
+    value   = "crevice"
     source  = ["C136"]
     quality = "keeper"
     note    = "Under stones and bark, in a shallow scrape; no burrows."

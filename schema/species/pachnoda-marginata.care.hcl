@@ -23,6 +23,11 @@ species "pachnoda-marginata" {
   hairs                   = "none"
   speed                   = "quick"
 
+  figure "substrate-change" {
+    value = "4 months"
+    note  = "In part, one half; the months are our estimate."
+  }
+
   figure "temperature-hard" {
     value = "15 to 33 C"
     note  = "A precaution; the upper end is that of all beetles of its type."

@@ -63,7 +63,14 @@ species "phyllium-philippinicum" {
 
   figure "gap-max" {
     value  = "1.5 mm"
-    stages = ["juvenile", "subadult", "adult"]
+    stages = ["juvenile"]
+  }
+
+  figure "gap-max" {
+    value    = "4 mm"
+    stages   = ["subadult", "adult"]
+    disputed = "1.5 mm for all"
+    note     = "Grown, they are flat, and wider than a finger is thick: our estimate. What hatches in the litter leaves by 1 mm."
   }
 
   figure "keeping" {

@@ -31,6 +31,16 @@ type "beetle" {
     value = "burrower"
   }
 
+  figure "eats" {
+    value = "plants first"
+    note  = "Rotted leaf and wood as a larva, fruit as a beetle. Some take a little that is dead beside."
+  }
+
+  figure "lives-in-food" {
+    value = "true"
+    note  = "Larvae, eggs and pupae lie in it."
+  }
+
   figure "climbs" {
     value = "seams"
   }

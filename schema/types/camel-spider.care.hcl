@@ -8,6 +8,11 @@ type "camel-spider" {
   quality = "practice"
   seen    = "2026-11-28"
 
+  figure "uv-not" {
+    value = "true"
+    note  = "Of the night: a lamp drives it in. Common practice: nothing was measured."
+  }
+
   figure "climbs" {
     value  = "glass"
     source = ["OK95", "OK96"]

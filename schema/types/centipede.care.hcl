@@ -9,6 +9,11 @@ type "centipede" {
   quality  = "practice"
   seen     = "2026-11-28"
 
+  figure "uv-not" {
+    value = "true"
+    note  = "Of the night, and it dries out: a lamp drives it in. Common practice: nothing was measured."
+  }
+
   figure "lifestyle" {
     value = "burrower"
   }

@@ -48,6 +48,11 @@ type "gecko" {
     note   = "Of the grown; our estimate."
   }
 
+  figure "prey-length-share" {
+    value = "50 %"
+    note  = "No longer than the head is wide is what keepers say (K108). No number was found for that; half of the length from snout to vent is far beyond it, and our estimate of what is plainly too long."
+  }
+
   figure "gap-max" {
     value = "0.06 length"
     wrong = "0.12 length"

@@ -14,6 +14,10 @@ type "ground-gecko" {
     quality = "keeper"
   }
 
+  figure "eats" {
+    value = "prey"
+  }
+
   figure "climbs" {
     value   = "no"
     source  = ["K112"]

@@ -28,6 +28,14 @@ type "humid-terrestrial-tarantula" {
     note   = "A fall ruptures the abdomen. Small ones are light, and live in tubs that are higher than their legs span (common practice)."
   }
 
+  figure "fall-max" {
+    value  = "2.5 span"
+    wrong  = "2.7 span"
+    harm   = "harms"
+    stages = ["juvenile"]
+    note   = "It is lighter than a grown one and falls more softly; what it bears is our estimate. Tubs of juveniles are higher than their leg span (common practice)."
+  }
+
   figure "wait-after-moult" {
     value  = "7 days"
     stages = ["juvenile"]

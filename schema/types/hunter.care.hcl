@@ -155,6 +155,10 @@ type "hunter" {
   stage "adult" {
   }
 
+  figure "eats" {
+    value = "prey"
+  }
+
   figure "climbs" {
     value = "seams"
   }

@@ -30,6 +30,10 @@ type "mantis" {
     value = "tree"
   }
 
+  figure "eats" {
+    value = "prey"
+  }
+
   figure "climbs" {
     value = "glass"
     note  = "Small nymphs; the grown climb mesh and twigs."

@@ -90,6 +90,26 @@ type "millipede" {
     value = "burrower"
   }
 
+  figure "eats" {
+    value = "plants first"
+    note  = "Dead leaves and rotted wood, with some greens and a pinch of fish flakes."
+  }
+
+  figure "lives-in-food" {
+    value = "true"
+    note  = "It is its food, and it moults in it: never changed whole."
+  }
+
+  figure "substrate-change" {
+    value = "12 months"
+    note  = "In part: a third is new, and the rest stays."
+  }
+
+  figure "uv-not" {
+    value = "true"
+    note  = "Of the dark and the damp: a lamp drives it in, and dries it out. Common practice: nothing was measured."
+  }
+
   figure "climbs" {
     value = "seams"
   }

@@ -8,6 +8,11 @@ type "roach-colony" {
   quality = "practice"
   seen    = "2026-11-28"
 
+  figure "eats" {
+    value = "plants first"
+    note  = "Dry food, greens and fruit."
+  }
+
   figure "moults-as-adult" {
     value = "false"
   }

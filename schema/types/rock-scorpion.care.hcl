@@ -8,7 +8,7 @@ type "rock-scorpion" {
   seen    = "2026-11-28"
 
   figure "lifestyle" {
-    value = "bark"
+    value = "crevice"
     note  = "Under and between flat stones that cannot slip."
   }
 

@@ -28,6 +28,11 @@ type "stick-insect" {
     value = "tree"
   }
 
+  figure "eats" {
+    value = "plants"
+    note  = "Fresh leaves. Live prey bites those that hang in a moult."
+  }
+
   figure "climbs" {
     value = "glass"
   }

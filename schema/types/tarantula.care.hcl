@@ -313,6 +313,11 @@ type "tarantula" {
     note   = "Three hundredths of the leg span suit: what the sheets of our species have, as a precaution; twice that is our estimate of what lets it out."
   }
 
+  figure "uv-not" {
+    value = "true"
+    note  = "Of the night and of burrows: a lamp drives it in. Common practice: nothing was measured."
+  }
+
   figure "climbs" {
     value = "glass"
   }

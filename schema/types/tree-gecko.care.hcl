@@ -12,6 +12,11 @@ type "tree-gecko" {
     value = "tree"
   }
 
+  figure "eats" {
+    value = "both"
+    note  = "Fruit, nectar or a powder made of them, and insects."
+  }
+
   figure "climbs" {
     value = "glass"
   }

@@ -7,6 +7,11 @@ type "vinegaroon" {
   quality = "practice"
   seen    = "2026-11-28"
 
+  figure "uv-not" {
+    value = "true"
+    note  = "Of the night: a lamp drives it in. Common practice: nothing was measured."
+  }
+
   figure "lifestyle" {
     value = "burrower"
   }

@@ -8,6 +8,11 @@ type "woodlouse-colony" {
   quality = "practice"
   seen    = "2026-11-28"
 
+  figure "eats" {
+    value = "plants first"
+    note  = "Dead leaves and rotted wood, with a little that is dead: fish flake, dried shrimp."
+  }
+
   figure "moults-as-adult" {
     value = "true"
   }
