@@ -171,6 +171,13 @@ func (s *SpeciesSheet) Figure(what *schema.Figure, stage string) *Figure {
 	return pick(s.Figures, what, stage)
 }
 
+// Preys reports whether prey is a meal for the species; where the sheet does not say what
+// it lives on, it is taken to be.
+func (s *SpeciesSheet) Preys() bool {
+	f := s.Figure(schema.FigureEats, "")
+	return f == nil || len(f.Words) == 0 || f.Words[0] == "prey" || f.Words[0] == "both"
+}
+
 // Instar returns the figure stated for one instar, or nil.
 func (s *SpeciesSheet) Instar(what *schema.Figure, instar int) *Figure {
 	for _, f := range s.Figures {
