@@ -47,8 +47,10 @@ func (e *Enclosure) SameAs(o *Enclosure) bool {
 // Shown returns the title that people see.
 func (e *Enclosure) Shown() string { return title(e.Title, e.Name.V) }
 
-// Heated reports whether the enclosure has a heater.
-func (e *Enclosure) Heated() bool { return e.Climate != nil && len(e.Climate.Heaters) > 0 }
+// Heated reports whether the enclosure has a heater; a lamp for ultraviolet light is none.
+func (e *Enclosure) Heated() bool {
+	return e.Climate != nil && slices.ContainsFunc(e.Climate.Heaters, func(h *Heater) bool { return !h.Tube() })
+}
 
 // Degrees is the unit in which the keeper writes the temperatures of the enclosure.
 func (e *Enclosure) Degrees() quantity.Unit {
@@ -177,6 +179,17 @@ type Heater struct {
 	Hours      Written[quantity.Quantity] `care:"hours"`
 	Guarded    Written[bool]              `care:"guarded"`
 	UV         Written[bool]              `care:"uv"`
+}
+
+// tube is the most power of a lamp for ultraviolet light that hardly warms, in W. Common
+// practice, no source: tubes and compact lamps are sold with 5 to 26 W, those that heat as
+// well from 50 W on.
+const tube = 26
+
+// Tube reports whether it is a lamp for ultraviolet light and not for heat: a timer
+// switches it, and no thermostat.
+func (h *Heater) Tube() bool {
+	return h.UV.V && h.Name.V == "lamp" && h.Power.Set() && h.Power.V.Value <= tube
 }
 
 // Timing is what care and feeding have in common: when, by whom, and on whose word.
