@@ -190,8 +190,43 @@ func TestLooserThanTheType(t *testing.T) {
 	} {
 		text := typed("Grammostola actaeon (Pocock, 1903)", "dry-terrestrial-tarantula", tarantula+"length 7 cm\nspan 16 cm", mild, inside("40 x 35 x 30 cm", "15 cm", "solid, latched", "dry", ""), one)
 		text = strings.Replace(text, "  figure \"venom\"", "  figure \"gap-max\" {\n    "+c.figure+"\n  }\n  figure \"venom\"", 1)
-		if got := worst(on(t, "2027-03-02", text, ""), "type-exceeded"); got != c.want {
+		r := on(t, "2027-03-02", text, "")
+		if got := worst(r, "type-exceeded"); got != c.want {
 			t.Errorf("%s: %q, want %q", c.figure, got, c.want)
+		}
+		for _, f := range r.Findings {
+			if f.Rule.ID == "type-exceeded" && (!strings.Contains(f.Limit, "of tarantulas") || f.Write == "") {
+				t.Errorf("%s: limit %q, write %q", c.figure, f.Limit, f.Write)
+			}
+		}
+	}
+}
+
+// A genus decides which types may be named; a scientific name is asked for where there is
+// none, and venom is never none where every kin has it.
+func TestTypeOfAnother(t *testing.T) {
+	for _, c := range []struct{ latin, kind, venom, want, write string }{
+		{"Mastigoproctus mexicanus (Butler, 1872)", "desert-burrowing-scorpion", "mild", "type-exception: mine is not cared for like burrowing desert scorpions: Mastigoproctus are vinegaroons", `type = "vinegaroon"`},
+		{"Mastigoproctus mexicanus (Butler, 1872)", "vinegaroon", "none", "", ""},
+		{"Grammostola actaeon (Pocock, 1903)", "tarantula", "mild", "", ""}, // the wider one
+		{"Poecilotherria ornata Pocock, 1899", "arboreal-tarantula", "mild", "type-exception: no genus Poecilotherria is known here; there is Poecilotheria", "latin with Poecilotheria"},
+		{"P. ornata Pocock, 1899", "arboreal-tarantula", "mild", "type-exception: the genus of mine is not said", "latin = "},
+		{"black fat scorpion", "desert-burrowing-scorpion", "mild", "type-exception: the genus of mine is not said", "latin = "},
+		{"Zzyzyx nova Nobody, 2020", "dry-terrestrial-tarantula", "mild", "", ""},
+		{"Scolopendra heros Girard, 1853", "centipede", "none", "venom-doubted: the venom of mine is called none", `"mild", "painful"`},
+		{"Euscorpius italicus (Herbst, 1800)", "scorpion", "none", "venom-doubted: the venom of mine is called none", `"mild", "painful"`},
+		{"Theraphosa blondi (Latreille, 1804)", "humid-terrestrial-tarantula", "mild", "sheet-twice: of Theraphosa blondi (Latreille, 1804) a sheet is built in: theraphosa-blondi", `species = "theraphosa-blondi"`},
+	} {
+		text := typed(c.latin, c.kind, "length 7 cm\nspan 16 cm\nvenom "+c.venom, mild, inside("60 x 45 x 30 cm", "15 cm", "solid, latched", "dry", ""), one)
+		var got, write []string
+		for _, f := range on(t, "2027-03-02", text, "").Findings {
+			switch f.Rule.ID {
+			case "type-exception", "venom-doubted", "sheet-twice":
+				got, write = append(got, f.Rule.ID+": "+f.Text), append(write, f.Write)
+			}
+		}
+		if len(got) > 1 || (len(got) == 1) != (c.want != "") || !strings.HasPrefix(strings.Join(got, "; "), c.want) || !strings.Contains(strings.Join(write, "; "), c.write) {
+			t.Errorf("%s as %s: %q, %q; want %q", c.latin, c.kind, got, write, c.want)
 		}
 	}
 }

@@ -152,6 +152,7 @@ func TestNames(t *testing.T) {
 		{"Brachypelma albopilosum", "tliltocatl-albopilosus", NameFormer},
 		{"Pandinus imperator", "pandinus-imperator", NameOther},
 		{"Hadrurus spadix", "hadrurus-spadix", NameOther},
+		{"pandinus.imperator", "pandinus-imperator", NameOther},
 		{"death stalker", "leiurus-quinquestriatus", NameOther},
 		{"pink toe", "avicularia-avicularia avicularia-juruensis", NameOther},
 		{"vinegaroon", "mastigoproctus-giganteus typopeltis-crucifer", NameOther},
@@ -167,5 +168,14 @@ func TestNames(t *testing.T) {
 		if one := by.One(); (one != nil) != (len(by.Sheets) == 1 && c.as < NameMistaken) {
 			t.Errorf("%s: one: %t", c.written, one != nil)
 		}
+	}
+}
+
+// An unknown species of an unknown genus is answered by the types that species belong to,
+// and by none that only others stand on.
+func TestTypesForAnUnknownSpecies(t *testing.T) {
+	_, found := load(t, map[string]string{"a.care.hcl": sound + "enclosure \"e\" {" + strings.Replace(box, "pandinus-imperator", "zzyzyx-nova", 1)})
+	if len(found) != 1 || !strings.Contains(found[0].Write, "\"vinegaroon\"") || strings.Contains(found[0].Write, "\"hunter\"") || strings.Contains(found[0].Write, "\"scorpion\"") {
+		t.Errorf("%v", texts(found))
 	}
 }

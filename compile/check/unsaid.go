@@ -160,9 +160,13 @@ func typeException(r *Rule, c *Collection) {
 			continue
 		}
 		known := slices.Concat(lib.Genera(), schema.DangerousGenera())
-		if near := finding.Near(genus, known); near != "" {
+		if near := finding.Near(genus, known); near != "" && strings.HasPrefix(near, genus[:3]) {
 			x.At, x.Text, x.Write = s.Latin.At, "no genus "+genus+" is known here; there is "+near, "latin with "+near+", if that is what is meant"
 			x.Edits = finding.Instead(s.Latin.At, s.Latin.V, strings.Replace(s.Latin.V, genus, near, 1))
+			if schema.DangerOf(near) == nil {
+				c.found.Soft(x, finding.Caution) // it may be a genus that is not known here
+				continue
+			}
 			c.Add(x)
 		}
 	}
