@@ -230,3 +230,30 @@ func TestTypeOfAnother(t *testing.T) {
 		}
 	}
 }
+
+// Case 25 of the page of facts on care types: a week alone suits every ground tarantula,
+// three are too long for any, and between them it is not known.
+func TestLeftAlone(t *testing.T) {
+	for _, c := range []struct{ until, stage, want string }{
+		{"2027-06-16", "adult", ""},
+		{"2027-06-18", "adult", "caution"},
+		{"2027-07-05", "adult", "error"},
+		{"2027-06-13", "young", "caution"},
+		{"2027-06-18", "young", "error"},
+	} {
+		text := typed("Grammostola actaeon (Pocock, 1903)", "dry-terrestrial-tarantula", tarantula+"length 7 cm\nspan 16 cm", mild, inside("40 x 35 x 30 cm", "15 cm", "solid, latched", "dry", ""), strings.Replace(one, "adult", c.stage, 1)) +
+			"away \"lead\" {\n  from = \"2027-06-10\"\n  to = \"" + c.until + "\"\n}\n"
+		got := ""
+		for _, f := range on(t, "2027-03-02", text, "").Findings {
+			if strings.Contains(f.Limit, "while nobody comes") {
+				got = f.Severity.String()
+				if !strings.Contains(f.Limit, "unattended of ground tarantulas of dry country") && !strings.Contains(f.Limit, "unattended of tarantulas") {
+					t.Errorf("%s until %s: limit %s", c.stage, c.until, f.Limit)
+				}
+			}
+		}
+		if got != c.want {
+			t.Errorf("%s until %s: %q, want %q", c.stage, c.until, got, c.want)
+		}
+	}
+}

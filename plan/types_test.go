@@ -113,7 +113,7 @@ func TestSheetsBesideTheirTypes(t *testing.T) {
 				continue
 			}
 			compared++
-			most := f.What.Most
+			most := f.What.AtMost()
 			if most && f.Range.High > of.Beyond.High*1.001 || !most && f.Range.Low < of.Beyond.Low*0.999 {
 				t.Errorf("%s: %s (%s) is %s, and wrong for any: %s", name, f.Name.V, stage, f.Value.V, of.Beyond)
 			}

@@ -22,6 +22,10 @@ const (
 // Weaker returns in which direction a value of the figure asks for less.
 func (f *Figure) Weaker() Weaker { return weaker[f.Name] }
 
+// AtMost reports whether the figure is a limit that a value must not pass: the widest gap,
+// the longest time. Others are what there must be at the least.
+func (f *Figure) AtMost() bool { return f.Most || f.Weaker() == Higher }
+
 // weaker has the direction of each figure that has one, by its name.
 var weaker = map[string]Weaker{
 	"temperature-hard": Wider, "temperature-soft": Wider, "humidity-hard": Wider, "humidity-soft": Wider,

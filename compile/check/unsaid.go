@@ -93,7 +93,7 @@ func typeExceeded(r *Rule, c *Collection) {
 			if !f.Own || of == nil || of.Beyond.High == 0 {
 				continue
 			}
-			most := f.What.Most || f.What.Weaker() == schema.Higher
+			most := f.What.AtMost()
 			past := func(limit quantity.Range) bool {
 				return most && f.Range.High > limit.High || !most && f.Range.Low < limit.Low
 			}

@@ -75,6 +75,7 @@ type "arboreal-tarantula" {
 
   figure "unattended" {
     value  = "2 days"
+    wrong  = "4 days"
     stages = ["young"]
   }
 

@@ -66,16 +66,19 @@ type "camel-spider" {
 
   figure "unattended" {
     value  = "2 days"
+    wrong  = "4 days"
     stages = ["young"]
   }
 
   figure "unattended" {
     value  = "2 days"
+    wrong  = "4 days"
     stages = ["juvenile"]
   }
 
   figure "unattended" {
     value  = "3 days"
+    wrong  = "6 days"
     stages = ["subadult", "adult"]
   }
 

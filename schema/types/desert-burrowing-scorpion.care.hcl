@@ -59,6 +59,12 @@ type "desert-burrowing-scorpion" {
     harm  = "comfort"
   }
 
+  figure "unattended" {
+    value  = "7 days"
+    wrong  = "30 days"
+    stages = ["subadult", "adult"]
+  }
+
   need "water" {
     longest = "7 days"
     wrong   = "30 days"

@@ -80,6 +80,12 @@ type "dry-terrestrial-tarantula" {
     harm  = "comfort"
   }
 
+  figure "unattended" {
+    value  = "7 days"
+    wrong  = "21 days"
+    stages = ["subadult", "adult"]
+  }
+
   need "water" {
     longest = "2 days"
     wrong   = "14 days"
@@ -87,6 +93,7 @@ type "dry-terrestrial-tarantula" {
 
   figure "unattended" {
     value  = "3 days"
+    wrong  = "6 days"
     stages = ["young"]
   }
 

@@ -75,6 +75,12 @@ type "fossorial-tarantula" {
     harm  = "harms"
   }
 
+  figure "unattended" {
+    value  = "7 days"
+    wrong  = "21 days"
+    stages = ["subadult", "adult"]
+  }
+
   need "water" {
     longest = "2 days"
     wrong   = "7 days"
@@ -87,6 +93,7 @@ type "fossorial-tarantula" {
 
   figure "unattended" {
     value  = "3 days"
+    wrong  = "6 days"
     stages = ["young"]
   }
 

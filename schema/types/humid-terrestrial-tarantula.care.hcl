@@ -92,6 +92,7 @@ type "humid-terrestrial-tarantula" {
 
   figure "unattended" {
     value  = "3 days"
+    wrong  = "6 days"
     stages = ["young"]
   }
 

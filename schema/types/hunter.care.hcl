@@ -24,6 +24,7 @@ type "hunter" {
 
   figure "unattended" {
     value  = "7 days"
+    wrong  = "14 days"
     stages = ["subadult", "adult"]
   }
 
@@ -177,11 +178,13 @@ type "hunter" {
 
   figure "unattended" {
     value  = "3 days"
+    wrong  = "6 days"
     stages = ["young"]
   }
 
   figure "unattended" {
     value  = "3 days"
+    wrong  = "6 days"
     stages = ["juvenile"]
   }
 

@@ -328,21 +328,25 @@ type "mantis" {
 
   figure "unattended" {
     value  = "1 day"
+    wrong  = "2 days"
     stages = ["young"]
   }
 
   figure "unattended" {
     value  = "1 day"
+    wrong  = "2 days"
     stages = ["juvenile"]
   }
 
   figure "unattended" {
     value  = "1 day"
+    wrong  = "2 days"
     stages = ["subadult"]
   }
 
   figure "unattended" {
     value  = "2 days"
+    wrong  = "4 days"
     stages = ["adult"]
   }
 

@@ -166,6 +166,7 @@ type "millipede" {
 
   figure "unattended" {
     value = "7 days"
+    wrong = "21 days"
     note  = "21 days are too long for every member."
   }
 

@@ -56,6 +56,7 @@ type "roach-colony" {
 
   figure "unattended" {
     value = "5 days"
+    wrong = "10 days"
   }
 
   figure "substrate-change" {

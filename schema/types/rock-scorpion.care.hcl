@@ -47,6 +47,12 @@ type "rock-scorpion" {
     harm  = "comfort"
   }
 
+  figure "unattended" {
+    value  = "7 days"
+    wrong  = "21 days"
+    stages = ["subadult", "adult"]
+  }
+
   need "water" {
     longest = "3 days"
     wrong   = "14 days"

@@ -257,16 +257,19 @@ type "scorpion" {
 
   figure "unattended" {
     value  = "3 days"
+    wrong  = "6 days"
     stages = ["young"]
   }
 
   figure "unattended" {
     value  = "3 days"
+    wrong  = "6 days"
     stages = ["juvenile"]
   }
 
   figure "unattended" {
     value  = "7 days"
+    wrong  = "14 days"
     stages = ["subadult", "adult"]
   }
 

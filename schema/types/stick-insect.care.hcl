@@ -153,11 +153,13 @@ type "stick-insect" {
 
   figure "unattended" {
     value  = "2 days"
+    wrong  = "4 days"
     stages = ["young", "juvenile"]
   }
 
   figure "unattended" {
     value  = "4 days"
+    wrong  = "7 days"
     stages = ["subadult", "adult"]
   }
 

@@ -198,6 +198,7 @@ type "tarantula" {
 
   figure "unattended" {
     value  = "7 days"
+    wrong  = "14 days"
     stages = ["subadult", "adult"]
     source = ["S37b", "S36b"]
   }
@@ -347,6 +348,7 @@ type "tarantula" {
 
   figure "unattended" {
     value  = "3 days"
+    wrong  = "6 days"
     stages = ["juvenile"]
   }
 

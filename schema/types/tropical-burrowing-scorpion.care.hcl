@@ -59,6 +59,12 @@ type "tropical-burrowing-scorpion" {
     source = ["K66"]
   }
 
+  figure "unattended" {
+    value  = "7 days"
+    wrong  = "21 days"
+    stages = ["subadult", "adult"]
+  }
+
   need "water" {
     longest = "2 days"
     wrong   = "14 days"

@@ -270,6 +270,12 @@ type "vinegaroon" {
     words  = "keep the soil damp below"
   }
 
+  figure "unattended" {
+    value  = "7 days"
+    wrong  = "21 days"
+    stages = ["subadult", "adult"]
+  }
+
   need "water" {
     longest = "2 days"
     wrong   = "7 days"

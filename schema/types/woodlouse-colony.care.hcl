@@ -59,6 +59,7 @@ type "woodlouse-colony" {
 
   figure "unattended" {
     value = "14 days"
+    wrong = "28 days"
   }
 
   need "moisture" {
