@@ -100,6 +100,13 @@ type "colony" {
     rule   = "as ever"
   }
 
+  state "young-loose" {
+    care   = "all"
+    manner = "usual"
+    rule   = "as ever"
+    note   = "A colony has young in it all year."
+  }
+
   state "newborn" {
     care   = "all"
     manner = "usual"

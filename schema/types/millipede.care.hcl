@@ -351,6 +351,21 @@ type "millipede" {
     note   = "It moults out of sight, below."
   }
 
+  state "sealed" {
+    care   = "live, killed"
+    manner = "usual"
+    words  = "on top"
+    is     = "in its chamber"
+    rule   = "fed as ever on top, never dug up"
+    note   = "It moults out of sight, below, and those that do not moult eat on."
+  }
+
+  state "sealed" {
+    care   = "clean"
+    manner = "hatch"
+    words  = "on top only"
+  }
+
   state "soft" {
     care   = "live, killed"
     manner = "usual"

@@ -219,6 +219,13 @@ type "stick-insect" {
     rule   = "as ever"
   }
 
+  state "young-loose" {
+    care   = "all"
+    manner = "usual"
+    rule   = "as ever"
+    note   = "Young sit on the leaves, and eggs lie on the floor all year: look through what comes out."
+  }
+
   state "newborn" {
     care   = "all"
     manner = "usual"
