@@ -1,7 +1,9 @@
 package compile
 
 import (
+	"cmp"
 	"fmt"
+	"slices"
 	"strings"
 
 	"vivary/plan"
@@ -40,42 +42,184 @@ func show(b *strings.Builder, e example.Example) {
 // silenceMarks stand behind the severities of rules that cannot simply be silenced.
 var silenceMarks = map[finding.Silence]string{finding.Never: " †", finding.OnlyCaution: " ‡"}
 
-// SpeciesPage returns the page of every built-in figure with its source.
-func SpeciesPage() string {
-	var b strings.Builder
+// LibraryPages returns the pages of what is known, by their paths beneath schema: an index
+// that counts how sure it is, a page for each species and each care type, and one of the
+// feeders.
+func LibraryPages() map[string]string {
 	lib := plan.NewLibrary()
-	b.WriteString("# What is known of the species\n\nThis page is generated from the sheets in `schema/species` and `schema/feeders`: `go test ./compile -run Page -update`. Every figure says where it is from and how good that is:\n\n")
+	pages := map[string]string{"SPECIES.md": indexPage(lib), "pages/feeders.md": feedersPage(lib)}
+	for _, name := range lib.SpeciesNames() {
+		pages["pages/species/"+name+".md"] = speciesPage(lib, lib.Species(name))
+	}
+	for _, name := range lib.TypeNames() {
+		pages["pages/types/"+name+".md"] = typePage(lib, lib.Type(name))
+	}
+	return pages
+}
+
+const generated = "This page is generated from the sheets in `schema`: `go test ./compile -run Page -update`."
+
+func indexPage(lib *plan.Library) string {
+	var b strings.Builder
+	b.WriteString("# What is known of the species\n\n" + generated + " In a terminal: `vivary why SPECIES`. Every figure says where it is from and how good that is:\n\n")
 	for _, q := range schema.Qualities {
 		fmt.Fprintf(&b, "- **%s**: %s\n", q.Name, q.Doc)
 	}
+	b.WriteString("\nWhat a species does not state itself is common practice for its care type, and marked so. [Feeder animals](pages/feeders.md) have a page of their own.\n")
+	b.WriteString("\n| species | | type | own figures | from papers, institutions, zoos | keepers | practice | memory | of its type | not known |\n|---|---|---|---|---|---|---|---|---|---|\n")
 	for _, name := range lib.SpeciesNames() {
 		s := lib.Species(name)
-		fmt.Fprintf(&b, "\n## %s\n\n%s, *%s*", name, s.Shown(), s.Latin.V)
-		if s.Family.Set() {
-			fmt.Fprintf(&b, ", %s", s.Family.V)
+		sure, kind := SureOf(s), ""
+		if s.Type.Set() {
+			kind = fmt.Sprintf("[%s](pages/types/%s.md)", s.Type.V, s.Type.V)
 		}
-		b.WriteString(".")
-		names(&b, " Also", s.Also)
-		names(&b, " Formerly", s.Former)
-		names(&b, " Sold under its name, or the other way round, though another animal:", s.Mistaken)
-		if s.Note.Set() {
-			b.WriteString(" " + s.Note.V)
-		}
-		b.WriteString("\n\n| figure | value | quality | from | others say |\n|---|---|---|---|---|\n")
-		for _, f := range s.Figures {
-			figureRow(&b, lib, f)
-		}
-		b.WriteString("\n| need | longest | quality | from | |\n|---|---|---|---|---|\n")
-		for _, n := range s.Needs {
-			fmt.Fprintf(&b, "| `%s`%s | %s | %s | %s | %s |\n", n.Name.V, of(n.Stages), n.Longest.V, n.Quality.V, cell(lib.Cite(n.Cited)), cell(n.Disputed.V))
+		fmt.Fprintf(&b, "| [%s](pages/species/%s.md) | %s | %s | %d | %d | %d | %d | %d | %d | %d |\n", name, name, cell(s.Shown()), kind, sure.Total(),
+			sure.Own["paper"]+sure.Own["guideline"]+sure.Own["society"], sure.Own["keeper"], sure.Own["practice"], sure.Own["memory"], sure.Lent, len(sure.Unknown))
+	}
+	b.WriteString("\n## Care types\n\n")
+	for _, name := range lib.TypeNames() {
+		fmt.Fprintf(&b, "- [%s](pages/types/%s.md): %s\n", name, name, lib.Type(name).Title.V)
+	}
+	howSure(&b, lib)
+	return b.String()
+}
+
+// howSure counts, for each figure, how many species have it from where, and says which
+// gaps matter most: of what every species needs, what rests on least.
+func howSure(b *strings.Builder, lib *plan.Library) {
+	gaps := Gaps(lib)
+	total := len(lib.SpeciesNames())
+	fmt.Fprintf(b, "\n## How sure\n\nHow many of the %d species have a figure, by the best of what theirs rests on. Of its type: common practice for those that live alike.\n\n| figure | papers | institutions | zoos, societies | keepers | practice | memory | of its type | not known |\n|---|---|---|---|---|---|---|---|---|\n", total)
+	for _, g := range gaps {
+		fmt.Fprintf(b, "| `%s` | %d | %d | %d | %d | %d | %d | %d | %d |\n", g.Figure.Name, g.By["paper"], g.By["guideline"], g.By["society"], g.By["keeper"], g.By["practice"], g.By["memory"], g.Lent, g.None)
+	}
+	b.WriteString("\n### The gaps that matter most\n\nOf what every species needs or is asked for: on practice, on memory or on a type alone, and for how many species nothing is known.\n\n")
+	needed := slices.DeleteFunc(gaps, func(g Gap) bool { return !g.Figure.Required && !g.Figure.Asked })
+	slices.SortStableFunc(needed, func(a, b Gap) int { return cmp.Compare(b.Weak(), a.Weak()) })
+	for _, g := range needed[:min(12, len(needed))] {
+		fmt.Fprintf(b, "- `%s`: nothing better for %d of %d, nothing at all for %d. %s\n", g.Figure.Name, g.Weak(), total, g.None, g.Figure.Doc)
+	}
+}
+
+func speciesPage(lib *plan.Library, s *plan.SpeciesSheet) string {
+	var b strings.Builder
+	fmt.Fprintf(&b, "# %s\n\n%s\n\n%s, *%s*", s.Name.V, generated, s.Shown(), s.Latin.V)
+	if s.Family.Set() {
+		fmt.Fprintf(&b, ", %s", s.Family.V)
+	}
+	b.WriteString(".")
+	names(&b, " Also", s.Also)
+	names(&b, " Formerly", s.Former)
+	names(&b, " Sold under its name, or the other way round, though another animal:", s.Mistaken)
+	if s.Note.Set() {
+		b.WriteString(" " + s.Note.V)
+	}
+	fmt.Fprintf(&b, "\n\n%s\n", SureOf(s).Line())
+	known(&b, lib, "Its own", s, false)
+	if t := lib.Type(s.Type.V); t != nil {
+		known(&b, lib, fmt.Sprintf("Of its type, [%s](../types/%s.md)", t.Title.V, s.Type.V), s, true)
+	}
+	if unsaid := s.Unsaid(); len(unsaid) > 0 {
+		fmt.Fprintf(&b, "\n## Not known\n\n`%s`\n", strings.Join(unsaid, "`, `"))
+	}
+	return b.String()
+}
+
+// known writes what a sheet states itself, or what is lent to it.
+func known(b *strings.Builder, lib *plan.Library, title string, s *plan.SpeciesSheet, lent bool) {
+	fmt.Fprintf(b, "\n## %s\n\n%s", title, figureHead)
+	for _, f := range s.Figures {
+		if f.Lent() == lent {
+			figureRow(b, lib, f)
 		}
 	}
-	b.WriteString("\n# What is known of feeders\n")
+	first := true
+	for _, n := range s.Needs {
+		if n.Lent() != lent {
+			continue
+		}
+		if first {
+			b.WriteString("\n| need | longest | quality | from | others say |\n|---|---|---|---|---|\n")
+			first = false
+		}
+		needRow(b, lib, n, "")
+	}
+}
+
+const figureHead = "| figure | value | quality | from | others say |\n|---|---|---|---|---|\n"
+
+func needRow(b *strings.Builder, lib *plan.Library, n *plan.Need, more string) {
+	fmt.Fprintf(b, "| `%s`%s | %s%s | %s | %s | %s |\n", n.Name.V, of(n.Stages), n.Longest.V, more, n.Quality.V, cell(lib.Cite(n.Cited)), cell(strings.TrimSpace(n.Disputed.V+" "+n.Note.V)))
+}
+
+func typePage(lib *plan.Library, t *plan.TypeSheet) string {
+	var b strings.Builder
+	fmt.Fprintf(&b, "# %s\n\n%s\n\nCare type: %s.", t.Name.V, generated, t.Title.V)
+	if t.In.Set() {
+		fmt.Fprintf(&b, " What it does not say itself is that of [%s](%s.md).", t.In.V, t.In.V)
+	}
+	names(&b, " Genera:", t.Genera)
+	if t.Note.Set() {
+		b.WriteString(" " + t.Note.V)
+	}
+	b.WriteString(" Size, heat to aim for, company, danger and law are stated by a species, never by a type.\n")
+	var members []string
+	for _, name := range lib.SpeciesNames() {
+		if lib.Species(name).Type.V == t.Name.V {
+			members = append(members, fmt.Sprintf("[%s](../species/%s.md)", name, name))
+		}
+	}
+	if len(members) > 0 {
+		fmt.Fprintf(&b, "\nSpecies: %s\n", strings.Join(members, ", "))
+	}
+	typeTables(&b, lib, t.Figures, t.Needs)
+	for _, x := range t.Excepts {
+		fmt.Fprintf(&b, "\n## Not so: %s\n\n%s.\n", x.Name.V, strings.ToUpper(x.Because.V[:1])+x.Because.V[1:])
+		if x.Empty() {
+			b.WriteString("A species of this genus states its own figures and needs.\n")
+		} else {
+			typeTables(&b, lib, x.Figures, x.Needs)
+		}
+	}
+	return b.String()
+}
+
+// typeTables writes what suits every member of a type, and what is wrong for any.
+func typeTables(b *strings.Builder, lib *plan.Library, figures []*plan.Figure, needs []*plan.Need) {
+	if len(figures) > 0 {
+		b.WriteString("\n| figure | suits every one | wrong for any | quality | from | note |\n|---|---|---|---|---|---|\n")
+	}
+	for _, f := range figures {
+		wrong := f.Wrong.V
+		if wrong != "" && f.Harm.Set() {
+			wrong += ": " + f.Harm.V
+		}
+		fmt.Fprintf(b, "| `%s`%s | %s | %s | %s | %s | %s |\n", f.Name.V, of(f.Stages), cell(f.Value.V), wrong, f.Quality.V, cell(lib.Cite(f.Cited)), cell(f.Note.V))
+	}
+	if len(needs) > 0 {
+		b.WriteString("\n| need | suits every one | quality | from | note |\n|---|---|---|---|---|\n")
+	}
+	for _, n := range needs {
+		more := ""
+		if n.Wrong.Set() {
+			more = "; " + n.Wrong.V.String() + " is too long for any"
+		}
+		needRow(b, lib, n, more)
+	}
+}
+
+func feedersPage(lib *plan.Library) string {
+	var b strings.Builder
+	b.WriteString("# What is known of feeders\n\n" + generated + "\n")
 	for _, name := range lib.FeederNames() {
 		f := lib.Feeder(name)
 		fmt.Fprintf(&b, "\n## %s\n\n%s, *%s*.", name, f.Title.V, f.Latin.V)
+		names(&b, " Also", f.Also)
 		names(&b, " Hazards:", f.Hazards)
-		b.WriteString("\n\n| figure | value | quality | from | others say |\n|---|---|---|---|---|\n")
+		if f.Note.Set() {
+			b.WriteString(" " + f.Note.V)
+		}
+		b.WriteString("\n\n" + figureHead)
 		for _, s := range f.Sizes {
 			value := s.Mass.V.String()
 			if s.Length.Set() {

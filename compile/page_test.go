@@ -3,6 +3,7 @@ package compile
 import (
 	"flag"
 	"os"
+	"path/filepath"
 	"testing"
 
 	"vivary/plan/finding"
@@ -13,18 +14,32 @@ var update = flag.Bool("update", false, "write the generated pages")
 // The pages are what the registries and the sheets make: a change without them
 // fails here.
 func TestPages(t *testing.T) {
-	for _, p := range []struct{ path, text string }{
-		{"RULES.md", RulesPage()},
-		{"../schema/SPECIES.md", SpeciesPage()},
-		{"../schema/STATES.md", StatesPage()},
-	} {
+	pages := map[string]string{"RULES.md": RulesPage(), "../schema/STATES.md": StatesPage()}
+	for path, text := range LibraryPages() {
+		pages["../schema/"+path] = text
+	}
+	for path, text := range pages {
 		if *update {
-			if err := os.WriteFile(p.path, []byte(p.text), 0o644); err != nil {
+			if err := os.MkdirAll(filepath.Dir(path), 0o755); err != nil {
+				t.Fatal(err)
+			}
+			if err := os.WriteFile(path, []byte(text), 0o644); err != nil {
 				t.Fatal(err)
 			}
 		}
-		if got, err := os.ReadFile(p.path); err != nil || string(got) != p.text {
-			t.Errorf("%s is stale: run go test ./compile -run Page -update (%v)", p.path, err)
+		if got, err := os.ReadFile(path); err != nil || string(got) != text {
+			t.Errorf("%s is stale: run go test ./compile -run Page -update (%v)", path, err)
+		}
+	}
+	for _, dir := range []string{"species", "types"} {
+		there, err := filepath.Glob("../schema/pages/" + dir + "/*.md")
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, path := range there {
+			if pages[filepath.ToSlash(path)] == "" {
+				t.Errorf("%s is a page of nothing: remove it", path)
+			}
 		}
 	}
 }

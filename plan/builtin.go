@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"bytes"
 	"io/fs"
 	"path"
 	"strings"
@@ -14,18 +15,16 @@ import (
 // libraryPrefix begins the name under which a built-in sheet is shown.
 const libraryPrefix = "schema/"
 
-// sourceList is the name of the file, among those of the species, that lists the
-// sources.
-const sourceList = "sources"
-
 // builtInSheets is the sheets that come with the program. Each is read and decoded
 // when the first collection asks for it, once a process, and then only read.
 type builtInSheets struct {
 	files   source.Shelf
+	ids     map[string]source.ID
 	species map[string]func() *builtInFile
 	types   map[string]func() *builtInFile
 	feeders map[string]func() *builtInFile
-	sources func() map[string]*Source
+	sources func() map[string]func() *Source
+	joined  sync.Map // of a species sheet with its type: func() joinedSheet, by the name
 }
 
 // builtInFile is one decoded file of the library. That nothing is found in it is
@@ -36,19 +35,12 @@ type builtInFile struct {
 }
 
 var builtIn = sync.OnceValue(func() *builtInSheets {
-	b := &builtInSheets{}
+	b := &builtInSheets{ids: map[string]source.ID{}}
 	b.species = b.shelve("species")
 	b.types = b.shelve("types")
 	b.feeders = b.shelve("feeders")
-	list := b.species[sourceList]
-	delete(b.species, sourceList)
-	b.sources = sync.OnceValue(func() map[string]*Source {
-		all := map[string]*Source{}
-		for _, s := range list().blocks.sources {
-			all[s.Name.V] = s
-		}
-		return all
-	})
+	b.sources = sync.OnceValue(func() map[string]func() *Source { return b.cut("sources") })
+	b.shelve("sources")
 	return b
 })
 
@@ -64,12 +56,41 @@ func (b *builtInSheets) shelve(dir string) map[string]func() *builtInFile {
 			return text
 		})
 		id := b.files.Add(libraryPrefix+file, text)
+		b.ids[file] = id
 		all[strings.TrimSuffix(e.Name(), PlanSuffix)] = sync.OnceValue(func() *builtInFile {
-			read, found := decodeFile(id, text(), false)
+			read, found := decodeFile(id, text(), 0, false)
 			f := &builtInFile{found: found}
 			f.blocks.add(read)
 			return f
 		})
+	}
+	return all
+}
+
+// cut finds the blocks of the files of a folder that hold nothing but short blocks, by
+// their labels. Each is decoded when it is asked for: a check names a few sources of many
+// hundreds.
+func (b *builtInSheets) cut(dir string) map[string]func() *Source {
+	all := map[string]func() *Source{}
+	entries, _ := fs.ReadDir(schema.Library, dir)
+	for _, e := range entries {
+		file := path.Join(dir, e.Name())
+		text, _ := fs.ReadFile(schema.Library, file)
+		head, end := []byte("source \""), []byte("\n}\n")
+		for at := 0; ; {
+			n := bytes.Index(text[at:], head)
+			if n < 0 {
+				break
+			}
+			from := at + n
+			label, _, _ := bytes.Cut(text[from+len(head):], []byte{'"'})
+			at = from + bytes.Index(text[from:], end) + len(end)
+			block := text[from:at]
+			all[string(label)] = sync.OnceValue(func() *Source {
+				read, _ := decodeFile(b.ids[file], block, from, false)
+				return read[0].(*Source)
+			})
+		}
 	}
 	return all
 }

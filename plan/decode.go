@@ -34,9 +34,9 @@ func (d *decoder) place(r hcl.Range) source.Place {
 
 // decodeFile reads all blocks of a plan file: pointers to structs, in the order of
 // their lines. Nobody changes a block that it has returned.
-func decodeFile(id source.ID, text []byte, own bool) ([]any, []finding.Finding) {
+func decodeFile(id source.ID, text []byte, from int, own bool) ([]any, []finding.Finding) {
 	d := &decoder{file: id, own: own}
-	f, diags := hclsyntax.ParseConfig(text, "", hcl.InitialPos)
+	f, diags := hclsyntax.ParseConfig(text, "", hcl.Pos{Line: 1, Column: 1, Byte: from})
 	var body *hclsyntax.Body
 	if f != nil {
 		body, _ = f.Body.(*hclsyntax.Body)
@@ -216,13 +216,29 @@ func (d *decoder) put(ib *blockBinding, to, item reflect.Value) {
 	}
 	if ib.binding.block.Once {
 		for i := 0; i < to.Len(); i++ {
-			if o := headOf(to.Index(i)); o.Name.V == h.Name.V {
+			if o := headOf(to.Index(i)); o.Name.V == h.Name.V && !forOthers(to.Index(i), item) {
 				d.found.Add(duplicate(ib.binding.block.Name+" "+quote(h.Name.V), h, o))
 				return
 			}
 		}
 	}
 	to.Set(reflect.Append(to, item))
+}
+
+// forOthers reports whether two blocks of one name, in a sheet, are for different stages.
+func forOthers(a, b reflect.Value) bool {
+	of := func(v reflect.Value) []Written[string] {
+		switch x := v.Interface().(type) {
+		case *Care:
+			return x.Stages
+		case *Feeding:
+			return x.Stages
+		}
+		return nil
+	}
+	first, second := of(a), of(b)
+	return len(first) > 0 && len(second) > 0 &&
+		!slices.ContainsFunc(second, func(w Written[string]) bool { return Lists(first, w.V) })
 }
 
 func duplicate(what string, again, first *Head) finding.Finding {

@@ -33,21 +33,24 @@ type Enclosure struct {
 }
 
 // SameAs reports whether two enclosures of one Reader's collections are made from
-// the very same blocks: their own, the template's, the room's and the sheet. Then
-// they mean the same, and every place in them is the same. The log, and what
+// the very same blocks: their own, the template's, the room's and the sheet, and name the
+// same prey. Then they mean the same, and every place in them is the same. The log, and what
 // enclosures have in common, stand apart.
 func (e *Enclosure) SameAs(o *Enclosure) bool {
 	if e == o || e == nil || o == nil {
 		return e == o
 	}
-	return e.block != nil && e.block == o.block && e.template == o.template && e.Sheet == o.Sheet && e.Place == o.Place
+	return e.block != nil && e.block == o.block && e.template == o.template && e.Sheet == o.Sheet && e.Place == o.Place &&
+		slices.Equal(e.Feeding, o.Feeding)
 }
 
 // Shown returns the title that people see.
 func (e *Enclosure) Shown() string { return title(e.Title, e.Name.V) }
 
-// Heated reports whether the enclosure has a heater.
-func (e *Enclosure) Heated() bool { return e.Climate != nil && len(e.Climate.Heaters) > 0 }
+// Heated reports whether the enclosure has a heater; a lamp for ultraviolet light is none.
+func (e *Enclosure) Heated() bool {
+	return e.Climate != nil && slices.ContainsFunc(e.Climate.Heaters, func(h *Heater) bool { return !h.Tube() })
+}
 
 // Degrees is the unit in which the keeper writes the temperatures of the enclosure.
 func (e *Enclosure) Degrees() quantity.Unit {
@@ -178,6 +181,17 @@ type Heater struct {
 	UV         Written[bool]              `care:"uv"`
 }
 
+// tube is the most power of a lamp for ultraviolet light that hardly warms, in W. Common
+// practice, no source: tubes and compact lamps are sold with 5 to 26 W, those that heat as
+// well from 50 W on.
+const tube = 26
+
+// Tube reports whether it is a lamp for ultraviolet light and not for heat: a timer
+// switches it, and no thermostat.
+func (h *Heater) Tube() bool {
+	return h.UV.V && h.Name.V == "lamp" && h.Power.Set() && h.Power.V.Value <= tube
+}
+
 // Timing is what care and feeding have in common: when, by whom, and on whose word.
 type Timing struct {
 	Every     Written[quantity.Interval] `care:"every"`
@@ -227,6 +241,8 @@ type Feeding struct {
 	GutLoad   Written[bool]              `care:"gut_load"`
 	Dusted    Written[bool]              `care:"dusted"`
 	Wild      Written[bool]              `care:"wild"`
+
+	typed *Feeding // as it stands in the file, where the prey is written by another name
 }
 
 // Menu returns the prey taken in turn, one item where it is always the same.

@@ -120,7 +120,7 @@ func (f *file) decode() {
 		f.events, f.found = parseLog(f.id, f.text)
 		return
 	}
-	f.blocks, f.found = decodeFile(f.id, f.text, true)
+	f.blocks, f.found = decodeFile(f.id, f.text, 0, true)
 	f.broken = slices.ContainsFunc(f.found, func(x finding.Finding) bool { return x.Rule == ruleSyntax })
 }
 

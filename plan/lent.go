@@ -21,7 +21,7 @@ type layer struct {
 func (s *SpeciesSheet) lent(long quantity.Range) *SpeciesSheet {
 	out := *s
 	none := Written[string]{}
-	out.Title, out.Latin, out.Family, out.Note = none, none, none, none
+	out.Title, out.Latin, out.Family, out.Note, out.Type = none, none, none, none, none
 	out.Also, out.Former, out.Mistaken = nil, nil, nil
 	alike := alike(long, s.grown())
 	out.Figures = nil
@@ -74,6 +74,17 @@ func (s *SpeciesSheet) Unknown() (figures []*schema.Figure) {
 		}
 	}
 	return figures
+}
+
+// Unsaid returns the names of the figures that every species needs, or that are worth
+// knowing of each, and that this one does not state.
+func (s *SpeciesSheet) Unsaid() (names []string) {
+	for _, f := range schema.Figures {
+		if (f.Required || f.Asked) && !slices.ContainsFunc(s.Figures, func(x *Figure) bool { return x.What == f }) {
+			names = append(names, f.Name)
+		}
+	}
+	return names
 }
 
 // Unjudged returns what is not judged of a species for want of figures, such as "heat".

@@ -22,10 +22,14 @@ type Library struct {
 		feeders map[string]*FeederSheet
 		sources map[string]*Source
 	}
-	before  map[string]joinedSheet // the sheets of the load before
-	mu      sync.Mutex
-	species map[string]joinedSheet // as far as they were asked for
-	feeders map[string]*FeederSheet
+	before map[string]joinedSheet // the sheets of the load before
+	// isCalled has the collection's own sheets whose prey is written by other names, as
+	// Library.called made them of what stands in the files; wasCalled those of the load
+	// before.
+	isCalled, wasCalled map[*SpeciesSheet]*SpeciesSheet
+	mu                  sync.Mutex
+	species             map[string]joinedSheet // as far as they were asked for
+	feeders             map[string]*FeederSheet
 }
 
 // joinedSheet is a species sheet and what it is made from: the topmost first.
@@ -36,7 +40,7 @@ type joinedSheet struct {
 
 // NewLibrary returns the library of a collection that has no sheets of its own.
 func NewLibrary() *Library {
-	return &Library{species: map[string]joinedSheet{}, feeders: map[string]*FeederSheet{}}
+	return &Library{species: map[string]joinedSheet{}, feeders: map[string]*FeederSheet{}, isCalled: map[*SpeciesSheet]*SpeciesSheet{}}
 }
 
 // after returns a library that takes over the sheets of the one before as far as
@@ -44,7 +48,7 @@ func NewLibrary() *Library {
 func (l *Library) after(before *Library) *Library {
 	before.mu.Lock()
 	defer before.mu.Unlock()
-	l.before = maps.Clone(before.species)
+	l.before, l.wasCalled = maps.Clone(before.species), before.isCalled
 	return l
 }
 
@@ -78,6 +82,13 @@ func (l *Library) join(name string) joinedSheet {
 	if was := l.before[name]; slices.Equal(was.from, from) {
 		return was
 	}
+	if l.own.species[name] == nil && builtIn().sheet(name) != nil && len(l.own.types) == 0 {
+		// Collections that lay nothing over a sheet share it.
+		shared, _ := builtIn().joined.LoadOrStore(name, sync.OnceValue(func() joinedSheet { return joinedSheet{from, joined(from)} }))
+		if j := shared.(func() joinedSheet)(); slices.Equal(j.from, from) {
+			return j
+		}
+	}
 	return joinedSheet{from, joined(from)}
 }
 
@@ -103,7 +114,7 @@ func joined(from []layer) (sheet *SpeciesSheet) {
 // sheet that is like itself, in the end, is taken once. Beneath them all lies the care
 // type.
 func (l *Library) layers(name string) (from []layer) {
-	asked, kind, genus := name, "", ""
+	asked, kind, genus, lent := name, "", "", false
 	for seen := map[string]bool{}; name != "" && !seen[name]; {
 		seen[name] = true
 		like := ""
@@ -112,17 +123,20 @@ func (l *Library) layers(name string) (from []layer) {
 				continue
 			}
 			from = append(from, layer{s, name != asked})
-			kind = cmp.Or(kind, s.Type.V)
-			if name == asked {
-				genus = cmp.Or(genus, s.Genus())
+			if kind == "" && s.Type.Set() {
+				kind, lent = s.Type.V, name != asked
 			}
+			genus = cmp.Or(genus, s.Genus())
 			if like == "" && s.Like.Set() {
 				like = s.Like.V
 			}
 		}
 		name = like
 	}
-	return append(from, l.typed(kind, genus)...)
+	for _, t := range l.typed(kind, genus) {
+		from = append(from, layer{t.SpeciesSheet, lent})
+	}
+	return from
 }
 
 // Own reports whether a species is known by a sheet of the collection alone.
@@ -178,7 +192,10 @@ func (l *Library) Source(name string) *Source {
 	if s := l.own.sources[name]; s != nil {
 		return s
 	}
-	return builtIn().sources()[name]
+	if s := builtIn().sources()[name]; s != nil {
+		return s()
+	}
+	return nil
 }
 
 // SourceNames returns the names of all sources, built-in and own, sorted.
@@ -230,27 +247,88 @@ func (l *Library) cite(c Cited) string {
 	return strings.Join(parts, "; ")
 }
 
-// ByOtherName looks for a species by a common, former or mistaken name. The
-// second result says which of these it was.
-func (l *Library) ByOtherName(written string) (sheet *SpeciesSheet, how string) {
-	want := slug(written)
-	for _, name := range l.SpeciesNames() {
+// Namesakes are the species that a name means which is not that of a sheet.
+type Namesakes struct {
+	Sheets []*SpeciesSheet
+	As     NameIs
+}
+
+// NameIs says what a name is to the species that bear it.
+type NameIs uint8
+
+const (
+	// NameOther is another name of today: a common name, the scientific name, a trade name.
+	NameOther NameIs = iota
+	// NameFormer is a name it had before.
+	NameFormer
+	// NameMistaken is one under which it is sold, and which means something else.
+	NameMistaken
+	// NameGenus is that of its genus.
+	NameGenus
+)
+
+// ByOtherName looks for species by a common, former or mistaken name. A name of today
+// counts before one of the past, and both before a mistake. Several are returned where
+// the trade calls several by that name.
+func (l *Library) ByOtherName(written string) (found Namesakes) {
+	// How words are put together in a trade name differs: pink toe, pinktoe, pink-toe.
+	key := func(s string) string { return strings.ReplaceAll(slug(s), "-", "") }
+	want := key(written)
+	is := func(list []Written[string]) bool {
+		return slices.ContainsFunc(list, func(w Written[string]) bool { return key(w.V) == want })
+	}
+	names := l.SpeciesNames()
+	if kin := l.InGenus(written); len(kin) > 0 {
+		found.As, names = NameGenus, kin
+	}
+	for _, name := range names {
 		s := l.Species(name)
-		if s == nil {
+		var as NameIs
+		switch {
+		case found.As == NameGenus:
+			found.Sheets = append(found.Sheets, s)
+			continue
+		case key(s.Title.V) == want || key(s.Binomial()) == want || is(s.Also):
+			as = NameOther
+		case is(s.Former):
+			as = NameFormer
+		case is(s.Mistaken):
+			as = NameMistaken
+		default:
 			continue
 		}
-		is := func(list []Written[string]) bool {
-			return slices.ContainsFunc(list, func(w Written[string]) bool { return slug(w.V) == want })
+		if len(found.Sheets) == 0 || as < found.As {
+			found = Namesakes{As: as}
 		}
-		words := strings.Fields(s.Latin.V)
-		switch {
-		case slug(s.Title.V) == want || len(words) > 1 && slug(words[0]+" "+words[1]) == want || is(s.Also):
-			return s, "also"
-		case is(s.Former):
-			return s, "former"
-		case is(s.Mistaken):
-			return s, "mistaken"
+		if as == found.As {
+			found.Sheets = append(found.Sheets, s)
 		}
 	}
-	return nil, ""
+	return found
+}
+
+// InGenus returns the names of the species sheets of a genus, which is written alone.
+func (l *Library) InGenus(genus string) []string {
+	genus = slug(genus)
+	return slices.DeleteFunc(l.SpeciesNames(), func(n string) bool {
+		of, _, more := strings.Cut(n, "-")
+		return !more || of != genus
+	})
+}
+
+// One returns the species that a name means, or nil where that is none, not one alone, or
+// another than it says.
+func (n Namesakes) One() *SpeciesSheet {
+	if len(n.Sheets) != 1 || n.As == NameMistaken || n.As == NameGenus {
+		return nil
+	}
+	return n.Sheets[0]
+}
+
+// Names returns the names of their sheets.
+func (n Namesakes) Names() (all []string) {
+	for _, s := range n.Sheets {
+		all = append(all, s.Name.V)
+	}
+	return all
 }

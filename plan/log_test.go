@@ -78,7 +78,7 @@ func TestMisread(t *testing.T) {
 		"2026-11-02 burrow-a young died 1 2":         "after died stands how many",
 		"2026-11-02 burrow-a young died 0.5":         "animals come whole",
 		"2026-11-02 burrow-a old refused --off":      "something stands after refused",
-		"2026-11-02 burrow-a old premoult 2":         "something stands after premoult",
+		"2026-11-02 burrow-a old premoult 2":         "",
 		"2026-11-02 burrow-a done":                   "after done stands the care",
 		"2026-11-02 burrow-a old molted-agan":        `neither "old" nor "molted-agan" is a word`,
 		"2026-11-02 burrow-a adult birth":            `neither "adult" nor "birth" is a word`, // and not: did you mean moult

@@ -29,12 +29,64 @@ func overlay(top, base *SpeciesSheet) *SpeciesSheet {
 	out.Figures = under(top.Figures, figures, func(f *Figure) string {
 		return f.Name.V + "/" + stagesKey(f.Stages) + "/" + instarKey(f.Instar)
 	})
-	out.States = slices.Concat(base.States, top.States)
+	out.States = slices.Concat(slices.DeleteFunc(slices.Clone(base.States), func(b *State) bool {
+		return slices.ContainsFunc(top.States, func(t *State) bool { return t.What == b.What && slices.Equal(t.Rows, b.Rows) })
+	}), top.States)
 	out.resolve()
 	out.Needs = under(top.Needs, needs, func(n *Need) string { return n.Name.V + "/" + stagesKey(n.Stages) })
-	out.Care = under(top.Care, base.Care, func(c *Care) string { return c.Name.V + "/" + stagesKey(c.Stages) })
-	out.Feeding = under(top.Feeding, base.Feeding, func(f *Feeding) string { return f.Name.V + "/" + stagesKey(f.Stages) })
+	out.Care = top.Care[:len(top.Care):len(top.Care)]
+	for _, c := range base.Care {
+		left, any := without(c.Stages, func(said func(stages []Written[string])) {
+			for _, t := range top.Care {
+				if t.Name.V == c.Name.V {
+					said(t.Stages)
+				}
+			}
+		})
+		if any {
+			of := *c
+			of.Stages = left
+			out.Care = append(out.Care, &of)
+		}
+	}
+	out.Feeding = top.Feeding[:len(top.Feeding):len(top.Feeding)]
+	for _, f := range base.Feeding {
+		left, any := without(f.Stages, func(said func(stages []Written[string])) {
+			for _, t := range top.Feeding {
+				if t.Name.V == f.Name.V {
+					said(t.Stages)
+				}
+			}
+		})
+		if any {
+			of := *f
+			of.Stages = left
+			out.Feeding = append(out.Feeding, &of)
+		}
+	}
 	return &out
+}
+
+// without returns the stages of a care that no other of its name, in a sheet above, speaks
+// of; false where none is left. No stages are all of them.
+func without(stages []Written[string], above func(said func([]Written[string]))) (left []Written[string], any bool) {
+	left, any = stages, true
+	above(func(said []Written[string]) {
+		if len(said) == 0 {
+			left, any = nil, false
+		}
+		if !any {
+			return
+		}
+		if len(left) == 0 {
+			for _, stage := range schema.Stages {
+				left = append(left, Written[string]{V: stage.Name, At: said[0].At})
+			}
+		}
+		left = slices.DeleteFunc(slices.Clone(left), func(w Written[string]) bool { return Lists(said, w.V) })
+		any = len(left) > 0
+	})
+	return left, any
 }
 
 // beneath returns the figures and needs of base without those by stage of which a
@@ -46,7 +98,7 @@ func beneath(top, base *SpeciesSheet) ([]*Figure, []*Need) {
 	for _, f := range top.Figures {
 		if len(f.Stages) == 0 && !f.Instar.Set() {
 			figures = slices.DeleteFunc(slices.Clone(figures), func(b *Figure) bool {
-				return b.What == f.What && !b.Instar.Set() && (f.Own || b.OfType != "") && !b.bySize()
+				return b.What == f.What && !b.Instar.Set() && (f.Own || b.OfType != "") && !b.ofItself()
 			})
 		}
 	}
@@ -61,6 +113,12 @@ func beneath(top, base *SpeciesSheet) ([]*Figure, []*Need) {
 // bySize reports whether a figure is the size of a stage as a share of the grown.
 func (f *Figure) bySize() bool {
 	return f.times[0].set() && (f.What == schema.FigureLength || f.What == schema.FigureSpan)
+}
+
+// ofItself reports whether it is a share of what the grown have of the same: a length of
+// the grown length, and not a leg span of a body length.
+func (f *Figure) ofItself() bool {
+	return f.bySize() && f.times[0].span == (f.What == schema.FigureSpan)
 }
 
 // overlayFeeder is overlay for feeder animals.

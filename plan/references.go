@@ -54,24 +54,9 @@ func (r *resolver) references() {
 				Write: "until = a day after " + t.From.V.String()})
 		}
 	}
-	prey := func(list []Written[Prey]) {
-		for _, p := range list {
-			f := c.Library.Feeder(p.V.Feeder)
-			if f == nil {
-				r.unknownName(r.within(p.At, p.V.Feeder), "feeder", c.Library.FeederNames())
-				continue
-			}
-			var sizes []string
-			for _, s := range f.Sizes {
-				sizes = append(sizes, s.Name.V)
-			}
-			switch {
-			case p.V.Size == "":
-				r.found.Add(finding.Finding{Rule: ruleUnknownName, At: p.At, Text: "the size of the " + p.V.Feeder + " is not said",
-					Write: "a size after it: " + strings.Join(sizes, ", ")})
-			case f.Size(p.V.Size) == nil:
-				r.unknownName(r.within(p.At, p.V.Size), "size of "+p.V.Feeder, sizes)
-			}
+	menu := func(f *Feeding) {
+		for _, w := range f.asTyped().Menu() {
+			r.prey(w)
 		}
 	}
 	round := func(w Written[string]) {
@@ -89,7 +74,7 @@ func (r *resolver) references() {
 		}
 		for _, x := range feeding {
 			timing(&x.Timing)
-			prey(x.Menu())
+			menu(x)
 		}
 	}
 	for _, e := range c.Enclosures {
@@ -98,6 +83,11 @@ func (r *resolver) references() {
 	}
 	for _, s := range r.blocks.species {
 		cares(s.Care, s.Feeding)
+	}
+	for _, t := range r.blocks.types {
+		for _, x := range t.Feeding {
+			menu(x)
+		}
 	}
 }
 

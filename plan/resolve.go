@@ -139,14 +139,15 @@ func (r *resolver) enclosure(own *Enclosure, templates map[string]*Template) *En
 	}
 	sheet, place := r.species(e), r.place(e)
 	r.inner(e)
+	feeding := r.c.Library.menus(e.Feeding)
 	if e == before {
-		if e.Sheet == sheet && e.Place == place {
+		if e.Sheet == sheet && e.Place == place && slices.Equal(feeding, e.Feeding) {
 			return e
 		}
 		again := *e
 		e = &again
 	}
-	e.Sheet, e.Place = sheet, place
+	e.Sheet, e.Place, e.Feeding = sheet, place, feeding
 	return e
 }
 

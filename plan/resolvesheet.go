@@ -6,6 +6,7 @@ import (
 
 	"vivary/plan/finding"
 	"vivary/schema/civil"
+	"vivary/schema/wording"
 )
 
 // library takes over the sheets of the collection's own and looks at them.
@@ -15,6 +16,16 @@ func (r *resolver) library() {
 	_, lib.own.types = byName(r, r.blocks.types, "type")
 	_, lib.own.feeders = byName(r, r.blocks.feeders, "feeder")
 	_, lib.own.sources = byName(r, r.blocks.sources, "source")
+	for name, s := range lib.own.species {
+		lib.own.species[name] = lib.called(s)
+	}
+	for name, t := range lib.own.types {
+		if as := lib.called(t.as); as != t.as {
+			again := *t
+			again.as = as
+			lib.own.types[name] = &again
+		}
+	}
 	for _, t := range lib.own.types {
 		if t.In.Set() && lib.Type(t.In.V) == nil {
 			r.unknownName(t.In, "care type", lib.TypeNames())
@@ -105,22 +116,32 @@ func (r *resolver) species(e *Enclosure) *SpeciesSheet {
 	if sheet := lib.Species(e.Species.V); sheet != nil {
 		return sheet
 	}
-	sheet, how := lib.ByOtherName(e.Species.V)
-	if sheet == nil {
+	by := lib.ByOtherName(e.Species.V)
+	if len(by.Sheets) == 0 {
 		r.unknownSpecies(e.Species)
 		return nil
 	}
-	f := finding.Finding{Rule: ruleOldName, At: e.Species.At, Write: "species = " + quote(sheet.Name.V),
-		Edits: finding.Instead(e.Species.At, e.Species.V, sheet.Name.V)}
-	switch how {
-	case "mistaken":
-		f.Text = quote(e.Species.V) + " is a name under which " + sheet.Name.V + " is sold by mistake; it means another animal"
-		f.Rule, f.Edits = ruleUnknownName, nil // which of the two is meant is for the keeper to say
-		sheet = nil
-	case "former":
+	sheet := by.One()
+	f := finding.Finding{Rule: ruleOldName, At: e.Species.At}
+	switch names := by.Names(); {
+	case by.As == NameMistaken:
+		f.Text = "there is no species sheet " + quote(e.Species.V) + "; it is taken for " + wording.And(names) + ", or sold by that name, and is another animal"
+	case by.As == NameGenus:
+		f.Text = quote(e.Species.V) + " is a genus; of it there is " + wording.And(names)
+	case sheet == nil:
+		f.Text = quote(e.Species.V) + " is a name of several: " + wording.And(names)
+	case by.As == NameFormer:
 		f.Text = quote(e.Species.V) + " is a former name; the sheet " + sheet.Name.V + " is used"
 	default:
 		f.Text = quote(e.Species.V) + " is another name; the sheet " + sheet.Name.V + " is used"
+	}
+	if sheet == nil { // which is meant is for the keeper to say
+		f.Rule, f.Write = ruleUnknownName, "species = "+strings.Join(quotedEach(by.Names()), " or ")+", if that is what yours are"
+		if by.As == NameMistaken {
+			f.Write += "; else a sheet of its own: vivary start --sheet " + slug(e.Species.V)
+		}
+	} else {
+		f.Write, f.Edits = "species = "+quote(sheet.Name.V), finding.Instead(e.Species.At, e.Species.V, sheet.Name.V)
 	}
 	r.found.Add(f)
 	return sheet
@@ -140,27 +161,26 @@ func (r *resolver) unknownSpecies(w Written[string]) {
 		r.unknownName(w, "species sheet", names)
 		return
 	}
-	kin := slices.DeleteFunc(slices.Clone(names), func(n string) bool {
-		of, _, _ := strings.Cut(n, "-")
-		return of != genus
-	})
-	types := lib.TypesOf(genus)
+	kin, types := lib.InGenus(genus), lib.TypesOf(genus)
 	if len(types) == 0 {
-		types = lib.TypeNames()
+		types = slices.DeleteFunc(lib.TypeNames(), func(n string) bool { return len(lib.Type(n).Genera) == 0 })
 	}
 	f := finding.Finding{Rule: ruleUnknownName, At: w.At, Text: "there is no species sheet " + quote(w.V),
-		Write: "species " + quote(slug(w.V)) + " { … } of type " + quoted(types) + ": vivary start --sheet " + slug(w.V) + " begins one"}
-	if len(kin) > 0 {
-		f.Text += "; of its genus there is " + strings.Join(kin, ", ") + ", which is another animal"
+		Write: "species " + quote(slug(w.V)) + " { … } of type " + strings.Join(quotedEach(types), " or ") + ": vivary start --sheet " + slug(w.V) + " begins one"}
+	switch len(kin) {
+	case 0:
+	case 1:
+		f.Text += "; of its genus there is " + kin[0] + ", which is another animal"
+	default:
+		f.Text += "; of its genus there are " + wording.And(kin) + ", which are other animals"
 	}
 	r.found.Add(f)
 }
 
-// quoted names several, one of which is to be chosen.
-func quoted(names []string) string {
-	var out []string
+// quotedEach puts each name into quotes.
+func quotedEach(names []string) (out []string) {
 	for _, n := range names {
 		out = append(out, quote(n))
 	}
-	return strings.Join(out, " or ")
+	return out
 }

@@ -107,9 +107,9 @@ var (
 		Source:  "IANA time zone database",
 		Instead: "Write a name of the database, such as \"Europe/London\" or \"America/Chicago\"."}
 	ruleOldName = &finding.Rule{ID: "old-name", Severity: finding.Advice,
-		Title:   "A species is written by an old or another name.",
+		Title:   "A species or a feeder is written by an old or another name.",
 		Why:     "Names change, and sellers' labels often mean another species. The sheet that is used is named, so that you can tell whether it is the right one.",
-		Source:  "the species sheet",
+		Source:  "the sheet of the species or the feeder",
 		Instead: "Write the name of the sheet."}
 	ruleLogLine = &finding.Rule{ID: "log-line", Severity: finding.Urgent, Slip: true,
 		Title:   "A line of the log cannot be read.",

@@ -34,6 +34,9 @@ func (d *decoder) species(s *SpeciesSheet) {
 	for _, x := range s.Stages {
 		x.or(&s.Cited)
 	}
+	for _, b := range s.States {
+		b.or(&s.Cited)
+	}
 	s.Figures = d.figures(s.Figures, schema.Figures)
 	for _, f := range s.Figures {
 		d.stages(f.Stages)

@@ -65,6 +65,9 @@ func (c Cited) Whose(s *SpeciesSheet) string {
 	return cmp.Or(c.OfType, c.Of, s.Name.V)
 }
 
+// Lent reports whether it is known of others only: of a type, or of a kin.
+func (c Cited) Lent() bool { return c.OfType != "" || c.Of != "" }
+
 // Stage is a stage block of a species sheet.
 type Stage struct {
 	Head
@@ -147,6 +150,7 @@ func (f *FeederSheet) Figure(what *schema.Figure) *Figure { return pick(f.Figure
 type FeederSize struct {
 	Head
 	Cited
+	Also   []Written[string]       `care:"also"`
 	Mass   Written[quantity.Range] `care:"mass"`
 	Length Written[quantity.Range] `care:"length"`
 	Note   Written[string]         `care:"note"`
@@ -165,6 +169,13 @@ type Source struct {
 // else the one for all stages, else nil. An empty stage asks for the latter.
 func (s *SpeciesSheet) Figure(what *schema.Figure, stage string) *Figure {
 	return pick(s.Figures, what, stage)
+}
+
+// Preys reports whether prey is a meal for the species; where the sheet does not say what
+// it lives on, it is taken to be.
+func (s *SpeciesSheet) Preys() bool {
+	f := s.Figure(schema.FigureEats, "")
+	return f == nil || len(f.Words) == 0 || f.Words[0] == "prey" || f.Words[0] == "both"
 }
 
 // Instar returns the figure stated for one instar, or nil.
@@ -213,8 +224,9 @@ func (s *SpeciesSheet) Is(what *schema.Figure, word string) bool {
 	return slices.Contains(f.Words, word)
 }
 
-// NeedsOf returns the needs that hold for a stage, the strictest of each name. An
-// unknown stage, "", takes the strictest of all stages.
+// NeedsOf returns the needs that hold for a stage: of each name the one that names the
+// stage, and of several the topmost sheet's. An unknown stage, "", takes the strictest of
+// all stages.
 func (s *SpeciesSheet) NeedsOf(stage string) []*Need {
 	var out []*Need
 	for _, n := range s.Needs {
@@ -228,7 +240,7 @@ func (s *SpeciesSheet) NeedsOf(stage string) []*Need {
 			}
 			found = true
 			specific := len(n.Stages) > 0 && len(o.Stages) == 0 && stage != ""
-			stricter := n.Longest.V.Value < o.Longest.V.Value && (stage == "" || (len(n.Stages) > 0) == (len(o.Stages) > 0))
+			stricter := n.Longest.V.Value < o.Longest.V.Value && stage == ""
 			if specific || stricter {
 				out[i] = n
 			}

@@ -2,11 +2,13 @@ package plan
 
 import (
 	"errors"
+	"math"
 	"regexp"
 	"slices"
 	"strconv"
 	"strings"
 	"sync"
+	"unicode"
 
 	"vivary/schema"
 	"vivary/schema/quantity"
@@ -16,17 +18,19 @@ import (
 type TypeSheet struct {
 	Head
 	Cited
-	Title   Written[string]   `care:"title"`
-	Genera  []Written[string] `care:"genera"`
-	In      Written[string]   `care:"of"`
-	Note    Written[string]   `care:"note"`
-	Stages  []*Stage          `care:"stage"`
-	Figures []*Figure         `care:"figure"`
-	States  []*State          `care:"state"`
-	Needs   []*Need           `care:"need"`
-	Care    []*Care           `care:"care"`
-	Feeding []*Feeding        `care:"feeding"`
-	Excepts []*Except         `care:"except"`
+	Title   Written[string]         `care:"title"`
+	Genera  []Written[string]       `care:"genera"`
+	In      Written[string]         `care:"of"`
+	Grown   Written[quantity.Range] `care:"grown"`
+	Venom   Written[bool]           `care:"venomous"`
+	Note    Written[string]         `care:"note"`
+	Stages  []*Stage                `care:"stage"`
+	Figures []*Figure               `care:"figure"`
+	States  []*State                `care:"state"`
+	Needs   []*Need                 `care:"need"`
+	Care    []*Care                 `care:"care"`
+	Feeding []*Feeding              `care:"feeding"`
+	Excepts []*Except               `care:"except"`
 
 	as *SpeciesSheet // as a sheet that others are laid over, marked as common practice
 }
@@ -49,6 +53,7 @@ func (d *decoder) careType(t *TypeSheet) {
 	d.species(s)
 	t.as = s.practised(t.Name.V, t.Title.V)
 	for _, x := range t.Excepts {
+		x.or(&t.Cited)
 		s := &SpeciesSheet{Head: x.Head, Cited: x.Cited, Figures: x.Figures, Needs: x.Needs}
 		d.species(s)
 		x.as = s.practised(t.Name.V, t.Title.V+" of the genus "+x.Name.V)
@@ -79,10 +84,20 @@ func (t *TypeSheet) Exception(genus string) *Except {
 	return nil
 }
 
-// Genus returns the first word of the scientific name.
+// Genus returns the genus of the scientific name: "" where its first word is none, such as
+// an abbreviation or a common name.
 func (s *SpeciesSheet) Genus() string {
 	genus, _, _ := strings.Cut(s.Latin.V, " ")
+	if len(genus) < 3 || strings.ToUpper(genus[:1])+strings.ToLower(genus[1:]) != genus || strings.ContainsFunc(genus, func(r rune) bool { return !unicode.IsLetter(r) }) {
+		return ""
+	}
 	return genus
+}
+
+// Binomial returns the first two words of the scientific name as the name of a sheet.
+func (s *SpeciesSheet) Binomial() string {
+	words := strings.Fields(s.Latin.V)
+	return slug(strings.Join(words[:min(2, len(words))], " "))
 }
 
 // Type returns the sheet of a care type, or nil: the collection's own, else the built-in
@@ -104,20 +119,39 @@ func (l *Library) TypesOf(genus string) []string {
 	})
 }
 
-// typed returns the layers of a care type for a genus: its exception, the type, and the
-// wider ones.
-func (l *Library) typed(name, genus string) (from []layer) {
+// Genera returns the genera that the care types name, each once.
+func (l *Library) Genera() (all []string) {
+	for _, n := range l.TypeNames() {
+		for _, g := range l.Type(n).Genera {
+			all = append(all, g.V)
+		}
+	}
+	slices.Sort(all)
+	return slices.Compact(all)
+}
+
+// Wider returns a care type and those that it stands on, itself first.
+func (l *Library) Wider(name string) (all []*TypeSheet) {
 	for seen := map[string]bool{}; name != "" && !seen[name]; {
 		seen[name] = true
 		t := l.Type(name)
 		if t == nil {
 			break
 		}
+		all = append(all, t)
+		name = t.In.V
+	}
+	return all
+}
+
+// typed returns the layers of a care type for a genus: its exception, the type, and the
+// wider ones.
+func (l *Library) typed(name, genus string) (from []layer) {
+	for _, t := range l.Wider(name) {
 		if x := t.Exception(genus); x != nil {
 			from = append(from, layer{x.as, false})
 		}
 		from = append(from, layer{t.as, false})
-		name = t.In.V
 	}
 	return from
 }
@@ -183,20 +217,23 @@ func timesOf(text string, what *schema.Figure) (m times, err error) {
 // measured is how large the animals of a stage are, in mm; zero where that is not known.
 type measured struct{ length, span quantity.Range }
 
-// The leg span of a tarantula in body lengths, where a sheet states only these (derived
-// from the sheets of this library that have both).
-const spanLow, spanHigh = 2.2, 2.8
-
 func (s *SpeciesSheet) measure(stage string) (m measured) {
 	if f := s.Figure(schema.FigureLength, stage); f != nil && !f.times[0].set() {
 		m.length = f.Range
 	}
-	if f := s.Figure(schema.FigureSpan, stage); f != nil && !f.times[0].set() {
+	switch f := s.Figure(schema.FigureSpan, stage); {
+	case f == nil:
+	case !f.times[0].set():
 		m.span = f.Range
-	} else if m.length.High > 0 {
-		m.span = quantity.Range{Low: spanLow * m.length.Low, High: spanHigh * m.length.High, Unit: m.length.Unit}
+	case !f.times[0].span: // a share of the length, where no span is stated
+		m.span = f.times[0].both(m.length)
 	}
 	return m
+}
+
+// both returns a multiple of the smallest and of the largest of some animals.
+func (m times) both(size quantity.Range) quantity.Range {
+	return quantity.Range{Low: m.low * size.Low, High: m.high * size.High, Unit: size.Unit}
 }
 
 // of returns a multiple of an animal; false where its size is not known. Strict takes the
@@ -217,9 +254,6 @@ func (m times) of(a measured, most, strict bool, unit quantity.Unit) (quantity.R
 	if m.wide > 0 {
 		v := m.low * at * m.wide * at / 100 // lengths are in mm, areas in cm2
 		return quantity.Range{Low: v, High: v, Unit: unit}, true
-	}
-	if m.low != m.high { // a length of a stage
-		return quantity.Range{Low: m.low * size.Low, High: m.high * size.High, Unit: unit}, true
 	}
 	return quantity.Range{Low: m.low * at, High: m.low * at, Unit: unit}, true
 }
@@ -259,8 +293,34 @@ func (s *SpeciesSheet) bind() *SpeciesSheet {
 			out = f.bound(out, grown, nil)
 		}
 	}
-	s.Figures = out
+	s.Figures = unhidden(out)
 	return s
+}
+
+// unhidden returns the figures without those of which every stage is spoken for by one
+// before: what a species states for several stages hides what follows for each from its
+// size.
+func unhidden(all []*Figure) (out []*Figure) {
+	for i, f := range all {
+		hidden := len(f.Stages) > 0
+		for _, stage := range f.Stages {
+			hidden = hidden && slices.ContainsFunc(all[:i], func(b *Figure) bool { return b.What == f.What && Lists(b.Stages, stage.V) })
+		}
+		if !hidden {
+			out = append(out, f)
+		}
+	}
+	return out
+}
+
+// rounded is a size in the digits that it is worth: a whole number of cm2, a millimetre.
+func rounded(r quantity.Range) quantity.Range {
+	to := 1.0
+	if r.Low < 20 && r.Unit != quantity.SquareCentimetre {
+		to = 10
+	}
+	r.Low, r.High = math.Round(r.Low*to)/to, math.Round(r.High*to)/to
+	return r
 }
 
 // bound appends a multiple that an animal's size was put into.
@@ -273,9 +333,17 @@ func (f *Figure) bound(out []*Figure, a measured, stages []Written[string]) []*F
 	if !ok {
 		return out
 	}
+	if f.bySize() {
+		size := a.length
+		if f.times[0].span {
+			size = a.span
+		}
+		value = f.times[0].both(size)
+		value.Unit = unit
+	}
 	of := *f
 	of.times, of.Range, of.Stages = [2]times{}, value, stages
-	of.Value.V = f.Value.V + ": " + value.String()
+	of.Value.V = f.Value.V + ": " + rounded(value).String()
 	if f.times[1].set() {
 		of.Beyond, _ = f.times[1].of(a, f.What.Most, false, unit)
 	}

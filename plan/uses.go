@@ -108,7 +108,7 @@ func (t *definitions) builtIn(g given) (p source.Place) {
 	case schema.Species.Name:
 		s := lib.Species(g.name)
 		if s == nil {
-			s, _ = lib.ByOtherName(g.name)
+			s = lib.ByOtherName(g.name).One()
 		}
 		if s != nil {
 			p = s.Name.At

@@ -170,18 +170,21 @@ func day(s string) (Day, error) {
 
 func prey(s string) (Prey, error) {
 	w := strings.Fields(s)
-	if len(w) == 0 || len(w) > 2 {
+	if len(w) == 0 || len(w) > maxPreyWords {
 		return Prey{}, errors.New(quote(s) + " is not prey: write a feeder and its size, for example \"cricket adult\"")
 	}
 	if _, err := strconv.ParseFloat(w[0], 64); err == nil {
 		return Prey{}, errors.New(quote(s) + " begins with a number: how many each animal gets is written as per_animal = " + w[0] + ", and prey is a feeder and its size")
 	}
-	p := Prey{Feeder: w[0]}
-	if len(w) == 2 {
-		p.Size = w[1]
+	if len(w) == 1 {
+		return Prey{Feeder: w[0]}, nil
 	}
-	return p, nil
+	last := len(w) - 1
+	return Prey{Feeder: strings.Join(w[:last], " "), Size: w[last]}, nil
 }
+
+// maxPreyWords bounds the words of prey: trade names have several.
+const maxPreyWords = 5
 
 // nearest returns the last day of the month that a date with too late a day names.
 func nearest(date string) (string, bool) {

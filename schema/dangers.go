@@ -25,6 +25,7 @@ var Dangers = []Danger{
 	{"Tityus", "", permits}, {"Hemiscorpius", "", permits}, {"Nebo", "", permits},
 	{"Poecilotheria", "cramps for days", "Fuchs et al. 2014, Toxicon 77:73"},
 	{"Pterinochilus", "cramps", cramps}, {"Heteroscodra", "cramps", cramps}, {"Stromatopelma", "cramps", cramps},
+	{"Ceratogyrus", "its subfamily cramps", cramps}, {"Omothymus", "near kin cramp", cramps},
 }
 
 // DangerOf returns what is known of a genus, or nil.
@@ -35,4 +36,12 @@ func DangerOf(genus string) *Danger {
 		}
 	}
 	return nil
+}
+
+// DangerousGenera returns the genera of Dangers.
+func DangerousGenera() (all []string) {
+	for _, d := range Dangers {
+		all = append(all, d.Genus)
+	}
+	return all
 }

@@ -76,7 +76,7 @@ var Heater = &Block{
 		{Name: "covers", Kind: Quantity, Dimension: quantity.Ratio, Doc: "How much of the wall or floor it covers.", Example: `"30 %"`},
 		{Name: "hours", Kind: Quantity, Dimension: quantity.Duration, Default: "24 h", Doc: "How long it is on in a day, where a timer switches it.", Example: `"12 h"`},
 		{Name: "guarded", Kind: Truth, Default: "false", Doc: "Whether a guard keeps animals off its surface.", Example: `true`},
-		{Name: "uv", Kind: Truth, Default: "false", Doc: "Whether it gives off ultraviolet light.", Example: `true`},
+		{Name: "uv", Kind: Truth, Default: "false", Doc: "Whether it gives off ultraviolet light. A lamp for it of up to 26 W hardly warms, and is asked for no thermostat.", Example: `true`},
 	},
 }
 

@@ -110,6 +110,8 @@ var Type = &Block{
 	Attrs: join([]Attr{
 		{Name: "title", Kind: Text, Required: true, Doc: "What its members are called, all of them.", Example: `"burrowing desert scorpions"`},
 		{Name: "genera", Kind: Texts, Doc: "The genera whose species belong to it.", Example: `["Hadrurus", "Parabuthus"]`},
+		{Name: "grown", Kind: Range, Dimension: quantity.Length, Doc: "How long the grown members are, as far as the library has them. A species far outside is asked about: a body length may stand for a leg span, or mm for cm.", Example: `"5 to 15 cm"`},
+		{Name: "venomous", Kind: Truth, Default: "false", Doc: "Whether every member has venom. A species that calls it none is refused.", Example: `true`},
 		{Name: "of", Kind: Ref, Ref: "type", Doc: "A wider type, whose blocks it takes that it does not have itself.", Example: `"scorpion"`},
 		noteAttr,
 	}, sheetSourceAttrs),
@@ -141,6 +143,7 @@ var FeederSize = &Block{
 	Doc:     "One size of a feeder animal.",
 	Example: "size \"adult\" {\n  mass   = \"465 mg\"\n  length = \"25 mm\"\n}",
 	Attrs: join([]Attr{
+		{Name: "also", Kind: Texts, Doc: "Other names of the size, as sellers have them.", Example: `["2nd", "klein"]`},
 		{Name: "mass", Kind: Range, Dimension: quantity.Mass, Doc: "The weight of one.", Example: `"465 mg"`},
 		{Name: "length", Kind: Range, Dimension: quantity.Length, Doc: "The length of one, without feelers.", Example: `"20 to 25 mm"`},
 		noteAttr,
@@ -180,6 +183,7 @@ type Figure struct {
 	Required  bool   // every built-in species sheet states it
 	About     string // of one that is required: what is not judged without it
 	ByStage   bool   // may differ between stages
+	Asked     bool   // of one that is not required: where a sheet does not state it, that is named among what is not known
 	Own       bool   // only the species itself can state it: no sheet that it is like lends it
 	Warns     bool   // of an Own one: to state less than kin do is named
 	Most      bool   // it is a limit that a value must not pass; others are what there must be
@@ -196,8 +200,8 @@ var (
 	FigureTemperatureHard       = listed(&Figures, Figure{Name: "temperature-hard", Kind: Range, Own: true, Dimension: quantity.Temperature, Required: true, About: "heat", Doc: "Outside this the animals are harmed. Nothing may be set beyond it."})
 	FigureTemperatureSoft       = listed(&Figures, Figure{Name: "temperature-soft", Kind: Range, Own: true, Dimension: quantity.Temperature, Required: true, About: "heat", Doc: "Outside this a reason is asked for."})
 	FigureTemperatureTarget     = listed(&Figures, Figure{Name: "temperature-target", Kind: Range, Own: true, Dimension: quantity.Temperature, Required: true, About: "heat", Doc: "What to aim for by day."})
-	FigureWarmSpot              = listed(&Figures, Figure{Name: "warm-spot", Kind: Range, Own: true, Dimension: quantity.Temperature, Doc: "The warmest surface that it can lie on, at the heater: what a keeper means by the warm end."})
-	FigureAir                   = listed(&Figures, Figure{Name: "air", Kind: Range, Own: true, Dimension: quantity.Temperature, Doc: "The air of the enclosure by day, away from the heater: what a keeper means by the cool end."})
+	FigureWarmSpot              = listed(&Figures, Figure{Name: "warm-spot", Kind: Range, Asked: true, Own: true, Dimension: quantity.Temperature, Doc: "The warmest surface that it can lie on, at the heater: what a keeper means by the warm end."})
+	FigureAir                   = listed(&Figures, Figure{Name: "air", Kind: Range, Asked: true, Own: true, Dimension: quantity.Temperature, Doc: "The air of the enclosure by day, away from the heater: what a keeper means by the cool end."})
 	FigureNight                 = listed(&Figures, Figure{Name: "night", Kind: Range, Own: true, Dimension: quantity.Temperature, Doc: "What to aim for by night."})
 	FigureNightDrop             = listed(&Figures, Figure{Name: "night-drop", Kind: Range, Own: true, Dimension: quantity.TemperatureStep, Doc: "How much cooler the night should be."})
 	FigureWinterRest            = listed(&Figures, Figure{Name: "winter-rest", Kind: Range, Own: true, Dimension: quantity.Temperature, Doc: "The temperature of a cool rest, for species that take one."})
@@ -226,7 +230,9 @@ var (
 	FigureFallMax               = listed(&Figures, Figure{Name: "fall-max", Kind: Range, Sized: true, Most: true, Dimension: quantity.Length, Doc: "The greatest height between substrate and lid, for animals that a fall kills.", ByStage: true})
 	FigureKeeping               = listed(&Figures, Figure{Name: "keeping", Kind: Word, Own: true, Warns: true, Choices: choices("alone", "one to a box", "alone, or mother with brood", "one to a box, or a mother with her young", "groups", "groups are possible", "groups of one male", "groups with one adult male at the most"), Required: true, About: "company", Doc: "How many may share a box."})
 	FigureGroupMax              = listed(&Figures, Figure{Name: "group-max", Kind: Numbers, Own: true, Doc: "The largest group."})
-	FigureLifestyle             = listed(&Figures, Figure{Name: "lifestyle", Kind: Word, Choices: choices("burrower", "digs and lives below", "ground", "lives on the ground", "bark", "lives on bark or rock", "tree", "lives above the ground"), Required: true, About: "where it lives", Doc: "Where it lives."})
+	FigureLifestyle             = listed(&Figures, Figure{Name: "lifestyle", Kind: Word, Choices: choices("burrower", "digs and lives below", "ground", "lives on the ground", "bark", "lives on bark or rock", "crevice", "lives in cracks of rock, under and between flat stones", "tree", "lives above the ground"), Required: true, About: "where it lives", Doc: "Where it lives."})
+	FigureEats                  = listed(&Figures, Figure{Name: "eats", Kind: Word, Choices: choices("prey", "prey, and nothing else is a meal", "both", "prey and other food, each of which is a meal", "plants first", "leaves, fruit, rotted wood or soil; killed prey is a little protein beside them, and no meal", "plants", "leaves, fruit, rotted wood or soil; prey is no food for it"), Doc: "What it lives on."})
+	FigureLivesInFood           = listed(&Figures, Figure{Name: "lives-in-food", Kind: Truth, Doc: "Whether the soil is its food and its shelter: it is topped up, or changed in part, and never whole."})
 	FigureClimbs                = listed(&Figures, Figure{Name: "climbs", Kind: Word, Choices: choices("no", "climbs nothing smooth", "seams", "climbs silicone seams and decor", "glass", "climbs glass"), Required: true, About: "climbing", Doc: "What it climbs."})
 	FigureLid                   = listed(&Figures, Figure{Name: "lid", Kind: Word, Choices: choices("any", "any lid", "latched", "a lid that is held shut"), Required: true, About: "lid", Doc: "The lid it needs."})
 	FigureGapMax                = listed(&Figures, Figure{Name: "gap-max", Kind: Range, Sized: true, Most: true, Dimension: quantity.Length, Doc: "The widest opening that still holds it.", ByStage: true})
@@ -239,16 +245,18 @@ var (
 	FigureSpan                  = listed(&Figures, Figure{Name: "span", Kind: Range, Own: true, Dimension: quantity.Length, Doc: "Leg span, of spiders and whip spiders.", ByStage: true})
 	FigureMass                  = listed(&Figures, Figure{Name: "mass", Kind: Range, Own: true, Dimension: quantity.Mass, Required: true, About: "size", Doc: "Weight.", ByStage: true})
 	FigureGrowthFactor          = listed(&Figures, Figure{Name: "growth-factor", Kind: Numbers, Doc: "By how much a length grows at a moult (Dyar's rule)."})
-	FigureMoultsToAdult         = listed(&Figures, Figure{Name: "moults-to-adult", Kind: Numbers, Doc: "The number of moults to maturity."})
+	FigureMoultsToAdult         = listed(&Figures, Figure{Name: "moults-to-adult", Kind: Numbers, Asked: true, Doc: "The number of moults to maturity."})
 	FigureInstarLength          = listed(&Figures, Figure{Name: "instar-length", Kind: Range, Dimension: quantity.Duration, Doc: "How long an instar lasts. Stated for each instar."})
-	FigureAgeAtMaturity         = listed(&Figures, Figure{Name: "age-at-maturity", Kind: Range, Dimension: quantity.Duration, Doc: "Age at maturity."})
-	FigureLifespan              = listed(&Figures, Figure{Name: "lifespan", Kind: Range, Dimension: quantity.Duration, Doc: "How long it lives."})
+	FigureAgeAtMaturity         = listed(&Figures, Figure{Name: "age-at-maturity", Kind: Range, Asked: true, Dimension: quantity.Duration, Doc: "Age at maturity."})
+	FigureLifespan              = listed(&Figures, Figure{Name: "lifespan", Kind: Range, Asked: true, Dimension: quantity.Duration, Doc: "How long it lives."})
+	FigureOldAge                = listed(&Figures, Figure{Name: "old-age", Kind: Range, Own: true, Dimension: quantity.Duration, Doc: "From the last moult of a grown animal: from this day on weakness and refused meals are age, and no illness."})
+	FigureOldAgeMale            = listed(&Figures, Figure{Name: "old-age-male", Kind: Range, Own: true, Dimension: quantity.Duration, Doc: "The same of males, where they age sooner."})
 	FigureGestation             = listed(&Figures, Figure{Name: "gestation", Kind: Range, Dimension: quantity.Duration, Doc: "From mating to birth, or to the egg sac. Always a window, never a date."})
 	FigureGestationLongest      = listed(&Figures, Figure{Name: "gestation-longest", Kind: Range, Dimension: quantity.Duration, Doc: "After so long a female that has not given birth is no longer held for gravid."})
 	FigureSacTime               = listed(&Figures, Figure{Name: "sac-time", Kind: Range, Dimension: quantity.Duration, Doc: "From the laying of a sac, ootheca or clutch until the young are free."})
 	FigureSacDecide             = listed(&Figures, Figure{Name: "sac-decide", Kind: Range, Dimension: quantity.Duration, Doc: "From the laying of a sac until it is decided whether it stays with her."})
 	FigureAfterSac              = listed(&Figures, Figure{Name: "after-sac", Kind: Range, Dimension: quantity.Duration, Doc: "From the end of a sac, hatched or taken, until its mother is fed again."})
-	FigureBroodSize             = listed(&Figures, Figure{Name: "brood-size", Kind: Numbers, Doc: "How many young at a time."})
+	FigureBroodSize             = listed(&Figures, Figure{Name: "brood-size", Kind: Numbers, Asked: true, Doc: "How many young at a time."})
 	FigureOnMother              = listed(&Figures, Figure{Name: "on-mother", Kind: Range, Dimension: quantity.Duration, Doc: "From birth to the first moult."})
 	FigureDispersal             = listed(&Figures, Figure{Name: "dispersal", Kind: Range, Dimension: quantity.Duration, Doc: "From the first moult until the young leave the mother."})
 	FigureSeparation            = listed(&Figures, Figure{Name: "separation", Kind: Word, Choices: choices("keep with mother", "the young stay with the mother", "separate", "the young are taken out after dispersal"), Doc: "What to do with the young."})
@@ -282,12 +290,13 @@ var (
 	FigureQuarantineWild        = listed(&Figures, Figure{Name: "quarantine-wild", Kind: Range, Dimension: quantity.Duration, Doc: "How long one caught in the wild is kept apart after it came."})
 	FigureMitesClear            = listed(&Figures, Figure{Name: "mites-clear", Kind: Range, Dimension: quantity.Duration, Doc: "From the day on which mites were last seen until the box counts as free of them."})
 	FigureSubstrateChange       = listed(&Figures, Figure{Name: "substrate-change", Kind: Range, Dimension: quantity.Duration, Doc: "How often the substrate is renewed."})
-	FigureVenom                 = listed(&Figures, Figure{Name: "venom", Kind: Word, Own: true, Warns: true, Choices: choices("none", "no venom", "mild", "painful; dangerous to people with an allergy", "medically significant", "a danger to life"), Required: true, About: "venom", Doc: "What its venom does to people."})
-	FigureHairs                 = listed(&Figures, Figure{Name: "hairs", Kind: Word, Own: true, Warns: true, Choices: choices("none", "none", "contact", "hairs that irritate on contact", "thrown", "throws barbed hairs at eyes and airways"), Doc: "Hairs that hurt people."})
+	FigureVenom                 = listed(&Figures, Figure{Name: "venom", Kind: Word, Own: true, Warns: true, Choices: choices("none", "no venom", "mild", "as a bee or a wasp; dangerous to people with an allergy", "painful", "strong pain for hours or days, and signs away from the sting are not ruled out; children, the old and people with an allergy see a doctor", "medically significant", "a danger to life"), Required: true, About: "venom", Doc: "What its venom does to people."})
+	FigureHairs                 = listed(&Figures, Figure{Name: "hairs", Kind: Word, Asked: true, Own: true, Warns: true, Choices: choices("none", "none", "contact", "hairs that irritate on contact", "thrown", "throws barbed hairs at eyes and airways"), Doc: "Hairs that hurt people."})
+	FigureSpeed                 = listed(&Figures, Figure{Name: "speed", Kind: Word, Asked: true, Own: true, Choices: choices("slow", "walks away", "quick", "runs when it is disturbed", "very quick", "out of the box before a hand is closed"), Doc: "How fast it is when the box is opened."})
 	FigureDefence               = listed(&Figures, Figure{Name: "defence", Kind: Text, Own: true, Doc: "What else it does to people."})
 	FigureCITES                 = listed(&Figures, Figure{Name: "cites", Kind: Word, Own: true, Choices: choices("none", "not listed", "I", "Appendix I", "II", "Appendix II", "III", "Appendix III"), Required: true, About: "law", Doc: "Its listing in CITES."})
 	FigureLaw                   = listed(&Figures, Figure{Name: "law", Kind: Text, Own: true, Doc: "Other law to look up. No conclusion is drawn from it."})
-	FigureClimateOrigin         = listed(&Figures, Figure{Name: "climate-origin", Kind: Text, Own: true, Doc: "Where it is from and how it lives there."})
+	FigureClimateOrigin         = listed(&Figures, Figure{Name: "climate-origin", Kind: Text, Asked: true, Own: true, Doc: "Where it is from and how it lives there."})
 	FigureSexing                = listed(&Figures, Figure{Name: "sexing", Kind: Text, Doc: "How males and females are told apart."})
 	FigureMetabolicKin          = listed(&Figures, Figure{Name: "metabolic-kin", Kind: Word, Choices: choices("scorpion", "as the scorpions measured by Withers and Smith 1993", "tarantula", "as the tarantula measured by Nespolo and others 2011", "none", "no equation"), Doc: "Which measured animals stand for it in the energy check."})
 )

@@ -26,7 +26,7 @@ import (
 func TestLibraryIsWellFormed(t *testing.T) {
 	for file, blocks := range library(t) {
 		for _, b := range blocks {
-			if file != "sources" && b.label != file {
+			if b.kind != "source" && b.label != file {
 				t.Errorf("%s: block %q: the file should be named as its block", file, b.label)
 			}
 			wellFormed(t, b, schema.Plan, nil)
@@ -43,7 +43,11 @@ func wellFormed(t *testing.T, b *block, outer *schema.Block, sheet *block) {
 		return
 	}
 	for name, v := range b.attrs {
-		if a := def.Attr(name); a == nil {
+		if f := def.Shortened(name); f != nil {
+			if !fits(v, f.Kind, f.Dimension, f.Choices) {
+				t.Errorf("%s: %s = %q does not fit", b.at, name, v)
+			}
+		} else if a := def.Attr(name); a == nil {
 			t.Errorf("%s: no attribute %q in %s", b.at, name, b.kind)
 		} else if !fits(v, a.Kind, a.Dimension, a.Choices) {
 			t.Errorf("%s: %s = %q is not as the schema wants it", b.at, name, v)
@@ -91,7 +95,7 @@ func wellFormed(t *testing.T, b *block, outer *schema.Block, sheet *block) {
 			t.Errorf("%s: no stage %q", b.at, s)
 		}
 	}
-	if def == schema.Type {
+	if def == schema.Type || def == schema.Species {
 		sheet = b
 	}
 	for _, in := range b.inner {
@@ -103,27 +107,28 @@ func wellFormed(t *testing.T, b *block, outer *schema.Block, sheet *block) {
 func TestLibrarySources(t *testing.T) {
 	lib := library(t)
 	known, used := map[string]bool{}, map[string]bool{}
-	for _, b := range lib["sources"] {
-		if known[b.label] {
-			t.Errorf("%s: twice", b.at)
+	for _, blocks := range lib {
+		for _, b := range blocks {
+			if b.kind == "source" {
+				if known[b.label] {
+					t.Errorf("%s: twice", b.at)
+				}
+				known[b.label] = true
+			}
 		}
-		known[b.label] = true
 	}
-	inText := regexp.MustCompile(`\b([PGKN][0-9]+[a-d]?|S[0-9]+[a-c])\b`)
+	inText := regexp.MustCompile(`\b(O?[PK][0-9]+[a-d]?|[FGN][0-9]+[a-d]?|[CTA][0-9]+[a-z]?|OS[0-9]+|S[0-9]+[a-c])\b`)
 	for _, s := range schema.States {
 		for row, may := range s.May {
 			for _, id := range inText.FindAllString(may.Source, -1) {
 				used[id] = true
-				if !slices.ContainsFunc(lib["sources"], func(b *block) bool { return b.label == id }) {
-					t.Errorf("state %s, %s: source %q is not in sources.care.hcl", s.Name, schema.Row(row), id)
+				if !known[id] {
+					t.Errorf("state %s, %s: source %q is not in schema/sources", s.Name, schema.Row(row), id)
 				}
 			}
 		}
 	}
-	for file, blocks := range lib {
-		if file == "sources" {
-			continue
-		}
+	for _, blocks := range lib {
 		each(blocks, func(b *block) {
 			ids := slices.Clone(b.attrs["source"])
 			for _, name := range []string{"disputed", "note", "because"} {
@@ -132,7 +137,7 @@ func TestLibrarySources(t *testing.T) {
 			for _, id := range ids {
 				used[id] = true
 				if !known[id] {
-					t.Errorf("%s: source %q is not in sources.care.hcl", b.at, id)
+					t.Errorf("%s: source %q is not in schema/sources", b.at, id)
 				}
 			}
 		})
@@ -144,31 +149,15 @@ func TestLibrarySources(t *testing.T) {
 	}
 }
 
-// grown are the stages that live by themselves and must be cared for.
-var grown = []string{"young", "juvenile", "subadult", "adult"}
-
-// TestSpeciesFigures checks that no sheet lacks a required figure, for no stage,
-// and that limits lie inside each other.
-func TestSpeciesFigures(t *testing.T) {
-	for _, s := range sheets(t, "species") {
-		for _, stage := range grown {
-			for _, f := range schema.Figures {
-				n := len(s.figures(f.Name, stage))
-				// How small the young are is known for few species.
-				needed := f.Required && (stage == "adult" || f.Name != "length" && f.Name != "mass")
-				if needed && n == 0 || n > 1 {
-					t.Errorf("%s: %d figures %q for stage %s", s.at, n, f.Name, stage)
-				}
-			}
-			for _, n := range [][2]string{
-				{"temperature-hard", "temperature-soft"}, {"temperature-soft", "temperature-target"},
-				{"temperature-hard", "night"}, {"temperature-hard", "winter-rest"},
-				{"humidity-hard", "humidity-soft"}, {"humidity-soft", "humidity-target"},
-			} {
-				outer, ok1 := s.span(n[0], stage)
-				inner, ok2 := s.span(n[1], stage)
-				if ok1 && ok2 && !outer.Encloses(inner) {
-					t.Errorf("%s: %s %v does not enclose %s %v", s.at, n[0], outer, n[1], inner)
+// TestStatedOnce checks that no sheet states a figure twice for a stage.
+func TestStatedOnce(t *testing.T) {
+	for _, kind := range []string{"species", "type"} {
+		for _, s := range sheets(t, kind) {
+			for _, stage := range schema.Stages {
+				for _, f := range schema.Figures {
+					if n := len(s.figures(f.Name, stage.Name)); n > 1 {
+						t.Errorf("%s: %d figures %q for stage %s", s.at, n, f.Name, stage.Name)
+					}
 				}
 			}
 		}
@@ -183,88 +172,89 @@ func TestFeeders(t *testing.T) {
 				t.Errorf("%s: %d figures %q", s.at, n, f.Name)
 			}
 		}
-		if !slices.ContainsFunc(s.inner, func(b *block) bool { return b.kind == "size" }) {
+		var before *block
+		for _, b := range s.inner {
+			if b.kind != "size" {
+				continue
+			}
+			if b.attrs["mass"] == nil || b.attrs["length"] == nil {
+				t.Errorf("%s: no mass or no length", b.at)
+			} else if before != nil {
+				grows(t, before, b, "mass", quantity.Mass)
+				grows(t, before, b, "length", quantity.Length)
+			}
+			before = b
+		}
+		if before == nil {
 			t.Errorf("%s: no size", s.at)
 		}
 	}
 }
 
-// TestSpeciesCare checks that every stage has its needs, that the default care
-// meets them in time, and that the default meals exist and suit the stage.
-func TestSpeciesCare(t *testing.T) {
-	sizes := map[string]*block{}
-	for _, f := range sheets(t, "feeder") {
-		for _, b := range f.inner {
-			if b.kind == "size" {
-				sizes[f.label+" "+b.label] = b
-			}
-		}
-	}
-	for _, s := range sheets(t, "species") {
-		for _, stage := range grown {
-			needs := map[string]*block{}
-			for _, b := range s.inner {
-				if b.kind == "need" && b.holds(stage) {
-					needs[b.label] = b
-				}
-			}
-			if needs["look"] == nil || needs["food"] == nil || needs["water"] == nil && needs["moisture"] == nil {
-				t.Errorf("%s: stage %s lacks a need", s.at, stage)
-			}
-			for name, need := range needs {
-				if name == "leftovers" {
-					continue // each meal brings its own look for leftovers
-				}
-				longest, _ := quantity.Parse(need.text("longest"), quantity.Duration)
-				if every := s.soonest(name, stage); every > longest.Value {
-					t.Errorf("%s: stage %s: need %q within %s is not met by default", s.at, stage, name, need.text("longest"))
-				}
-			}
-			s.meals(t, stage, sizes)
-		}
+// grows checks that a size is more than the one before it: neither end of it less, and
+// one of them more.
+func grows(t *testing.T, before, b *block, name string, d quantity.Dimension) {
+	t.Helper()
+	was, err := quantity.ParseRange(before.text(name), d)
+	is, err2 := quantity.ParseRange(b.text(name), d)
+	if err != nil || err2 != nil || is.Low < was.Low || is.High < was.High || is.Low+is.High == was.Low+was.High {
+		t.Errorf("%s: %s of %q does not grow after %q", b.at, name, b.text(name), before.text(name))
 	}
 }
 
-// soonest returns the shortest interval, in minutes, at which the default care
-// meets a need.
-func (b *block) soonest(need, stage string) float64 {
-	best := 1e9
-	for _, c := range b.inner {
-		met := c.kind == "care" && schema.FindKind(c.careKind()).Needs == schema.FindNeed(need) || c.kind == "feeding" && need == "food"
-		if met && c.holds(stage) {
-			// An interval is read as the like-named duration: a month is a mean one.
-			text := c.text("every")
-			if text == "day" {
-				text = "1 day"
+// The trade calls several feeders by these names. Which is meant, only the keeper knows.
+var sharedNames = map[string]string{
+	"field cricket":        "black-cricket steppe-cricket",
+	"feldgrille":           "black-cricket steppe-cricket",
+	"orange-spotted roach": "orange-spot-roach roach",
+	"maggot":               "blow-fly-larva house-fly-larva",
+	"fliegenmade":          "blow-fly-larva house-fly-larva",
+	"pinky":                "blow-fly-larva pinky-mouse",
+	"pinkie":               "blow-fly-larva pinky-mouse",
+	"galleria mellonella":  "wax-moth waxworm", // of any stage
+	"lucilia sericata":     "blow-fly blow-fly-larva",
+	"musca domestica":      "house-fly house-fly-larva",
+}
+
+// TestFeederNames checks that no name means two feeders, those excepted of which that is
+// known, and none two sizes of one.
+func TestFeederNames(t *testing.T) {
+	of := map[string][]string{}
+	for _, s := range sheets(t, "feeder") {
+		names := slices.Concat([]string{s.label, s.text("title"), s.text("plural")}, s.attrs["also"])
+		if latin := strings.Fields(s.text("latin")); len(latin) > 1 {
+			names = append(names, strings.Trim(latin[0]+" "+latin[1], ","))
+		}
+		own := map[string]bool{}
+		for _, n := range names {
+			n = strings.ToLower(n)
+			for _, form := range []string{n, strings.ReplaceAll(n, "-", " ")} {
+				if !own[form] {
+					own[form] = true
+					of[form] = append(of[form], s.label)
+				}
 			}
-			if q, err := quantity.Parse(text, quantity.Duration); err == nil {
-				best = min(best, q.Value)
+		}
+		sizes := map[string]bool{}
+		for _, b := range s.inner {
+			for _, n := range slices.Concat([]string{b.label}, b.attrs["also"]) {
+				if n = strings.ToLower(n); b.kind == "size" && sizes[n] {
+					t.Errorf("%s: %q means two sizes", s.at, n)
+				}
+				if b.kind == "size" {
+					sizes[n] = true
+				}
 			}
 		}
 	}
-	return best
-}
-
-// meals checks the default menu of a stage against the largest prey it may have.
-func (b *block) meals(t *testing.T, stage string, sizes map[string]*block) {
-	for _, m := range b.inner {
-		if m.kind != "feeding" || !m.holds(stage) {
-			continue
-		}
-		for _, prey := range append(slices.Clone(m.attrs["prey"]), m.attrs["rotate"]...) {
-			size := sizes[prey]
-			if size == nil {
-				t.Errorf("%s: no such prey: %q", m.at, prey)
-				continue
-			}
-			for _, c := range [][3]string{{"mass", "prey-mass-share"}, {"length", "prey-length-share"}} {
-				own, ok1 := b.span(c[0], stage)
-				share, ok2 := b.span(c[1], stage)
-				of, err := quantity.ParseRange(size.text(c[0]), own.Unit.Dimension())
-				if ok1 && ok2 && err == nil && of.High > own.Low*share.High/100 {
-					t.Errorf("%s: %s of %s %s is over %s of %s", m.at, c[0], prey, of, share, own)
-				}
-			}
+	shared := map[string]string{}
+	for n, all := range sharedNames {
+		shared[strings.ReplaceAll(n, "-", " ")], shared[n] = all, all
+	}
+	for n, all := range of {
+		slices.Sort(all)
+		if got := strings.Join(all, " "); len(all) > 1 && shared[n] != got || len(all) == 1 && shared[n] != "" {
+			t.Errorf("%q is a name of %s, not of %q", n, got, shared[n])
 		}
 	}
 }
@@ -300,14 +290,6 @@ func (b *block) figures(name, stage string) (list []*block) {
 		}
 	}
 	return list
-}
-
-func (b *block) span(name, stage string) (r quantity.Range, ok bool) {
-	for _, f := range b.figures(name, stage) {
-		r, err := quantity.ParseRange(f.text("value"), schema.FindFigure(schema.Figures, name).Dimension)
-		return r, err == nil
-	}
-	return r, false
 }
 
 func each(blocks []*block, do func(*block)) {

@@ -154,6 +154,10 @@ var (
 		held(RowLive, RowKilled).by("N1"),
 		held(RowDish, RowClean, RowDeep, RowCount, RowHandle, RowRehouse).by("S27b, N5"))
 
+	StateYoungLoose = state(State{Name: "young-loose", Is: "young loose in the box", Rule: "do not dig, do not change the substrate",
+		Doc: "Young that nothing carries are loose where they hatched. What is tipped out takes them with it."},
+		held(RowDeep, RowCount))
+
 	StateAfterBrood = state(State{Name: "after-brood", Is: "after her brood", Rule: "do not dig, do not handle",
 		Doc: "A mother whose young are out, for two weeks."},
 		usual("", RowLive).from(3),

@@ -22,10 +22,14 @@ const (
 // Weaker returns in which direction a value of the figure asks for less.
 func (f *Figure) Weaker() Weaker { return weaker[f.Name] }
 
+// AtMost reports whether the figure is a limit that a value must not pass: the widest gap,
+// the longest time. Others are what there must be at the least.
+func (f *Figure) AtMost() bool { return f.Most || f.Weaker() == Higher }
+
 // weaker has the direction of each figure that has one, by its name.
 var weaker = map[string]Weaker{
 	"temperature-hard": Wider, "temperature-soft": Wider, "humidity-hard": Wider, "humidity-soft": Wider,
-	"winter-rest": Wider, "moisture": Other,
+	"winter-rest": Wider, "moisture": Other, "eats": Other,
 
 	"gap-max": Higher, "fall-max": Higher, "group-max": Higher, "keeping": Higher, "gestation": Higher,
 	"prey-mass-share": Higher, "prey-length-share": Higher,
@@ -37,7 +41,7 @@ var weaker = map[string]Weaker{
 
 	"mist-interval-min": Lower, "ventilation": Lower, "substrate-depth-min": Lower,
 	"floor-first": Lower, "floor-further": Lower, "volume-first": Lower, "height-min": Lower,
-	"climbs": Lower, "lid": Lower, "hangs-to-moult": Lower, "moults-as-adult": Lower, "heater-not": Lower, "uv-not": Lower,
+	"climbs": Lower, "lid": Lower, "hangs-to-moult": Lower, "moults-as-adult": Lower, "heater-not": Lower, "uv-not": Lower, "lives-in-food": Lower,
 	"brood-size": Lower, "isolate-before": Lower, "undisturbed": Lower, "gestation-longest": Lower, "after-sac": Lower,
 	"wait-after-moult": Lower, "handling-wait": Lower, "settling": Lower, "quarantine": Lower, "quarantine-wild": Lower, "mites-clear": Lower,
 	"rest-age": Lower, "rest-full-heat": Lower, "rest-first-meal": Lower, "rest-full-meals": Lower,

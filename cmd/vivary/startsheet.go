@@ -58,7 +58,7 @@ species "%[1]s" {
   # temperature_target = "26 to 30 C" # what to aim for by day
   # night              = "20 to 24 C"
   # keeping            = "alone" # or groups, or groups of one male
-  # venom              = "mild" # or none, or medically significant: look it up
+  # venom              = "mild" # or none, painful, medically significant: look it up
   # hairs              = "none" # or contact, or thrown
   # cites              = "none" # or I, II, III
   # law                = "what to look up where you live"

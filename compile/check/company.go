@@ -41,6 +41,11 @@ var company = []*Rule{
 		Source:  "artsandculture.google.com/story/the-whip-spider; reptilien.hooxs.com, on leopard geckos",
 		Instead: "One male with females, or a box for each.",
 		Now:     "two grown males: part them now, and log where each is"}},
+	{Enclosure: sexUnsaid, Rule: finding.Rule{ID: "sex-unsaid", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "The sexes of grown animals are not written, in a species of one-male groups.",
+		Why:     "Two males fight, and the weaker cannot leave. Whether there are two cannot be told from a number.",
+		Source:  "artsandculture.google.com/story/the-whip-spider; reptilien.hooxs.com, on leopard geckos",
+		Instead: "The count as males.females.unsexed."}},
 	{Enclosure: quarantineMixed, Rule: finding.Rule{ID: "quarantine-mixed", Severity: finding.Error, Silence: finding.ByReason,
 		Title:   "A new arrival shares its enclosure before its quarantine is over.",
 		Why:     "Mites went from keeper to keeper on one tarantula.",
@@ -207,7 +212,12 @@ func mixedSizes(r *Rule, e *Enclosure) {
 		Write: "an enclosure of their own", Also: []finding.Related{{At: origin(other), Text: "the others"}}})
 }
 
+// hunts reports whether prey is a meal for the species: as it is said, else whether the
+// sheet feeds any.
 func (e *Enclosure) hunts() bool {
+	if e.figure(schema.FigureEats) != nil {
+		return e.Sheet.Preys()
+	}
 	for _, f := range e.Sheet.Feeding {
 		if len(f.Menu()) > 0 {
 			return true

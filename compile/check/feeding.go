@@ -225,7 +225,7 @@ func shortOfPrey(r *Rule, e *Enclosure) {
 	e.meals(func(s *roster.Entry) {
 		n := e.count(s.Group)
 		items := int(math.Ceil(s.Menu[0].Items*float64(n) - 1e-9))
-		if n < 2 || items >= n || e.Plan.Culture.V {
+		if n < 2 || items >= n || e.Plan.Culture.V || !e.Sheet.Preys() {
 			return
 		}
 		at := e.mealAt(s)

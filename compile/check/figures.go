@@ -194,6 +194,23 @@ func judged(r *Rule, f *plan.Figure, past func(limit quantity.Range) bool) judge
 	return j
 }
 
+// worst judges a value by the figure of a stage; where the stage is not known by those of
+// all stages, and returns the one by which it is worst.
+func (e *Enclosure) worst(r *Rule, what *schema.Figure, stage string, past func(limit quantity.Range) bool) (by *plan.Figure, worst judgement) {
+	if stage != "" {
+		if by = e.of(what, stage); by != nil {
+			worst = judged(r, by, past)
+		}
+		return by, worst
+	}
+	for _, f := range e.facts[what] {
+		if j := judged(r, f, past); j.bad && (!worst.bad || j.how > worst.how) {
+			by, worst = f, j
+		}
+	}
+	return by, worst
+}
+
 // judge adds what was judged. What a type says is said with both of its values.
 func (e *Enclosure) judge(j judgement, f *plan.Figure, x finding.Finding) {
 	if f.OfType != "" {

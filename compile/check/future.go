@@ -73,7 +73,7 @@ func (e *Enclosure) rears() bool {
 }
 
 func between(d growth.Due) string {
-	if d.Until == 0 {
+	if d.Until == 0 || d.Until == d.From {
 		return "from " + d.From.Words() + " on, if they grow so"
 	}
 	return wording.Between(d.From, d.Until)

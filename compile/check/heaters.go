@@ -79,7 +79,7 @@ func (e *Enclosure) heaters() []*plan.Heater {
 
 func heaterBare(r *Rule, e *Enclosure) {
 	for _, h := range e.heaters() {
-		if h.Thermostat.At.Written() || e.setting(h).Set() {
+		if h.Thermostat.At.Written() || e.setting(h).Set() || h.Tube() {
 			continue
 		}
 		text := "the " + h.Name.V + " has no thermostat"

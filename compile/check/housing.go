@@ -1,9 +1,11 @@
 package check
 
 import (
+	"slices"
 	"strconv"
 
 	"vivary/compile/growth"
+	"vivary/compile/life"
 	"vivary/plan/finding"
 	"vivary/schema"
 	"vivary/schema/quantity"
@@ -18,15 +20,25 @@ var housing = []*Rule{
 		Source:  "the species sheet; common practice: one and a half leg spans at the most",
 		Instead: "Fill in more substrate, or take a lower enclosure."}},
 	{Enclosure: noPerch, Rule: finding.Rule{ID: "no-perch", Severity: finding.Error, Silence: finding.ByReason,
-		Title:   "There is nothing to hang from or to live on.",
-		Why:     "Hanging moulters that cannot hang free die in the moult; animals of bark and trees find no rest on the floor.",
+		Title:   "There is nothing to hang from, or to live on or in.",
+		Why:     "Hanging moulters that cannot hang free die in the moult; animals of bark and trees find no rest on the floor, nor those of rock outside a crack.",
 		Source:  "scorpionforum.darkbb.com/t1846-molting-information-sheet; jonathansjungleroadshow.co.uk, tailless whip scorpion",
-		Instead: "Upright bark, or a roof that it can hang from, and perches = true."}},
+		Instead: "Upright bark, or a roof that it can hang from, and perches = true. For animals of rock flat stones that cannot slip, and how many as hides."}},
 	{Enclosure: substrateShallow, Rule: finding.Rule{ID: "substrate-shallow", Severity: finding.Error, Silence: finding.ByReason,
 		Title:   "The substrate is not deep enough.",
 		Why:     "A burrower that cannot dig cannot get out of heat, dry air or light.",
 		Source:  "the species sheet",
 		Instead: "Fill in more, or accept it with a reason and a date."}},
+	{Enclosure: substrateHigh, Rule: finding.Rule{ID: "substrate-high", Severity: finding.Error, Silence: finding.ByReason,
+		Title:   "The substrate reaches up to the lid, or past it.",
+		Why:     "There is no room above it, or one of the two numbers is a slip, and whatever follows from them is wrong.",
+		Source:  "the plan itself",
+		Instead: "The depth and the height inside as they are measured."}},
+	{Enclosure: soilChanged, Rule: finding.Rule{ID: "soil-changed", Severity: finding.Error, Silence: finding.ByReason,
+		Title:   "Soil that animals live in and eat is changed whole, or too often.",
+		Why:     "They moult and pupate in chambers in it, and lie there as eggs: a chamber that is opened kills, and what is thrown out is young and food.",
+		Source:  "the species sheet",
+		Instead: "Top it up; change a part, far from where they have dug in, and say in task which part."}},
 	{Enclosure: floorSmall, Rule: finding.Rule{ID: "floor-small", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "The floor is small for the animals.",
 		Why:     "Crowding and hunger lead to cannibalism.",
@@ -37,9 +49,9 @@ var housing = []*Rule{
 		Why:     "A small volume heats up, dries out and fouls fast.",
 		Source:  "the species sheet",
 		Instead: "A larger enclosure."}},
-	{Enclosure: heightLow, Rule: finding.Rule{ID: "height-low", Severity: finding.Caution, Silence: finding.ByReason,
+	{Enclosure: heightLow, Rule: finding.Rule{ID: "height-low", Severity: finding.Error, Silence: finding.ByReason,
 		Title:   "The enclosure is lower than the species needs.",
-		Why:     "There must be room for the substrate, or for climbing and moulting.",
+		Why:     "There must be room for the substrate, or for climbing and moulting. What hangs to moult and has no room for it dies of it or is lame: that refuses.",
 		Source:  "the species sheet",
 		Instead: "A taller enclosure."}},
 	{Enclosure: dropShort, Rule: finding.Rule{ID: "drop-short", Severity: finding.Caution, Silence: finding.ByReason,
@@ -69,11 +81,10 @@ func fallHigh(r *Rule, e *Enclosure) {
 	}
 	free := h.Inside.V.Height - depth
 	for _, g := range e.Life.Groups {
-		f := e.least(schema.FigureFallMax, e.stage(g))
-		if f == nil || e.count(g) == 0 {
+		if e.count(g) == 0 {
 			continue
 		}
-		j := judged(r, f, func(limit quantity.Range) bool { return free > limit.High+0.5 })
+		f, j := e.worst(r, schema.FigureFallMax, e.stage(g), func(limit quantity.Range) bool { return free > limit.High+0.5 })
 		if !j.bad {
 			continue
 		}
@@ -94,23 +105,128 @@ func noPerch(r *Rule, e *Enclosure) {
 	if h.Perches.V || h.Perches.Bad {
 		return
 	}
-	climber := e.word(schema.FigureLifestyle) == "tree" || e.word(schema.FigureLifestyle) == "bark"
+	life := e.word(schema.FigureLifestyle)
+	crevice := life == "crevice" && h.Hides.V == 0 && !h.Hides.Bad
 	for _, g := range e.Life.Groups {
 		stage := e.stage(g)
-		if e.count(g) == 0 || stage == "newborn" || !climber && !e.hangs(stage) {
-			continue
-		}
-		f, limit, text := e.figure(schema.FigureLifestyle), "lives above the ground", g.Animals.Name.V+" live above the ground, and there is nothing to live on"
-		if e.hangs(stage) {
-			f, limit, text = e.figure(schema.FigureHangsToMoult), "hangs free", g.Animals.Name.V+" must hang free to moult, and there is nothing to hang from"
+		if e.count(g) == 0 || stage == "newborn" || life != "tree" && life != "bark" && !(crevice && !small(stage)) && !e.hangs(stage) {
+			continue // young hide under bits of stone that nobody counts
 		}
 		at := h.Perches.At
 		if !at.Written() {
 			at = h.At
 		}
-		e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: text, Limit: e.limit(limit, f), Source: e.Cite(f), Write: "perches = true, once there is upright bark"})
+		f := e.figure(schema.FigureLifestyle)
+		x := finding.Finding{Rule: &r.Rule, At: at, Text: g.Animals.Name.V + " live above the ground, and there is nothing to live on", Limit: e.limit("lives above the ground", f), Write: "perches = true, once there is upright bark"}
+		how := r.Severity
+		switch {
+		case e.hangs(stage):
+			f = e.figure(schema.FigureHangsToMoult)
+			x.Text, x.Limit = g.Animals.Name.V+" must hang free to moult, and there is nothing to hang from", e.limit("hangs free", f)
+		case crevice:
+			x.Text, x.Limit = g.Animals.Name.V+" live in cracks of rock, and there is none", e.limit("lives under and between flat stones", f)
+			x.Write = "hides = " + strconv.Itoa(max(1, e.hiding())) + ", once there are flat stones that cannot slip"
+			if h.Hides.Set() {
+				x.At = h.Hides.At
+			} else {
+				x.Text, how = g.Animals.Name.V+" live in cracks of rock, and what they hide in is not said", finding.Caution
+			}
+		}
+		x.Source = e.Cite(f)
+		if how == r.Severity {
+			e.Add(x)
+		} else {
+			e.Soft(x, how)
+		}
 		return
 	}
+}
+
+// substrateHigh passes over substrate that just fills a box of animals that live in it.
+func substrateHigh(r *Rule, e *Enclosure) {
+	h := e.Plan.Housing
+	if !h.Depth.Set() || !h.Inside.Set() {
+		return
+	}
+	depth, high, u := h.Depth.V.Value, h.Inside.V.Height, h.Inside.V.Unit
+	if depth < high-1e-9 {
+		return
+	}
+	x := finding.Finding{Rule: &r.Rule, At: h.Depth.At, Text: "the substrate is " + h.Depth.V.String() + " deep in a box that is " + quantity.Format(high, u) + " high inside",
+		Limit: "less than " + quantity.Format(high, u), Source: r.Source, Write: "depth = what is there, or the height inside as it is", Also: []finding.Related{{At: h.Inside.At, Text: "the box"}}}
+	if depth > high+1e-9 || e.Sheet.Preys() {
+		e.Add(x)
+		return
+	}
+	e.Soft(x, finding.Caution)
+}
+
+// soilChanged passes over a box in which all are grown and moult no more.
+func soilChanged(r *Rule, e *Enclosure) {
+	if !e.true(schema.FigureLivesInFood) || e.all(func(stage string) bool { return stage == "adult" && !e.true(schema.FigureMoultsAsAdult) }) {
+		return
+	}
+	least, days := e.figure(schema.FigureSubstrateChange), 0
+	if least != nil {
+		days = int(least.Range.Low / (24 * 60))
+	}
+	for i := range e.Series {
+		s := &e.Series[i]
+		if s.Kind != schema.KindDeepClean || s.FromSheet || s.Timing == nil {
+			continue
+		}
+		f := e.figure(schema.FigureLivesInFood)
+		x := finding.Finding{Rule: &r.Rule, At: s.Origin, Source: e.Cite(f)}
+		gap := shortest(s, e.Horizon.Today)
+		switch {
+		case least != nil && gap > 0 && gap < days-days/30: // months differ in length
+			x.Text = "the soil is changed every " + wording.Step(gap) + ", and " + e.Sheet.Name.V + " lives in it"
+			long := quantity.Format(least.Range.Low, least.Range.Unit)
+			x.Limit = e.limit(long+" between two at the least, and never whole", least)
+			x.Source, x.Write = e.Cite(least), "every = \""+long+"\", or longer, and a part of it in task"
+		case !s.Own && s.Days.Next(e.Horizon.Today) >= 0:
+			x.Text = "the whole soil is changed, and " + e.Sheet.Name.V + " lives in it"
+			x.Limit, x.Write = e.limit("never whole", f), "task = \"A third of the soil new\", or what is really done"
+		default:
+			continue
+		}
+		e.Add(x)
+	}
+}
+
+// filled says what to write where there must be so much substrate, in mm: a depth, and a
+// taller box where this one has no room above it for the animals.
+func (e *Enclosure) filled(depth float64, u quantity.Unit) string {
+	text := "depth = \"" + quantity.FormatAtLeast(depth, u) + "\""
+	size, room := e.Plan.Housing.Inside, 0.0
+	for _, g := range e.Life.Groups {
+		if e.count(g) > 0 {
+			room = max(room, e.typicalLength(g))
+		}
+	}
+	if size.Set() && depth+room > size.V.Height {
+		text += " in a box at least " + quantity.FormatAtLeast(depth+room, size.V.Unit) + " high"
+	}
+	return text
+}
+
+// share is how long the animals are as a share of the grown, the longest of them; 1 where
+// one is grown or soon will be. A sheet's depth is for the grown, and smaller ones dig less.
+func (e *Enclosure) share() float64 {
+	f := e.of(schema.FigureLength, "adult")
+	if f == nil || e.hasGrown() {
+		return 1
+	}
+	share := 0.0
+	for _, g := range e.Life.Groups {
+		if e.count(g) > 0 {
+			share = max(share, 2*e.typicalLength(g)/(f.Range.Low+f.Range.High))
+		}
+	}
+	if share == 0 {
+		return 1
+	}
+	return min(share, 1)
 }
 
 func substrateShallow(r *Rule, e *Enclosure) {
@@ -118,30 +234,55 @@ func substrateShallow(r *Rule, e *Enclosure) {
 	if least == nil || least.Range.Low == 0 || h.Depth.Bad || h.Inside.Bad {
 		return
 	}
+	share := e.share()
+	enough := least.Range.Low * share
+	limit := func(u quantity.Unit) string {
+		if share == 1 {
+			return e.atLeast(least.Range.Low, u, least)
+		}
+		return wording.AtLeast(enough, u) + " at their size: " + e.atLeast(least.Range.Low, u, least) + ", when grown"
+	}
 	if !h.Depth.Set() {
 		u := h.Inside.V.Unit
-		e.Soft(finding.Finding{Rule: &r.Rule, At: h.At, Text: "how deep the substrate is, is not said", Limit: e.atLeast(least.Range.Low, u, least), Source: e.Cite(least),
-			Write: "depth = \"" + quantity.FormatAtLeast(least.Range.Low, u) + "\", or what it is"}, finding.Caution)
+		e.Soft(finding.Finding{Rule: &r.Rule, At: h.At, Text: "how deep the substrate is, is not said", Limit: limit(u), Source: e.Cite(least),
+			Write: e.filled(enough, u) + ", or what it is"}, finding.Caution)
 		return
 	}
 	depth, u := h.Depth.V.Value, h.Depth.V.Unit
-	if j := judged(r, least, func(limit quantity.Range) bool { return depth < limit.Low-1e-9 }); j.bad {
+	if j := judged(r, least, func(limit quantity.Range) bool { return depth < limit.Low*share-1e-9 }); j.bad {
 		x := finding.Finding{Rule: &r.Rule, At: h.Depth.At, Text: h.Depth.V.String() + " of substrate is too shallow for " + e.Sheet.Name.V,
-			Limit: e.atLeast(least.Range.Low, u, least), Source: e.Cite(least), Write: "depth = \"" + quantity.FormatAtLeast(least.Range.Low, u) + "\""}
-		for _, g := range e.Life.Groups {
-			if !small(e.stage(g)) {
-				e.judge(j, least, x)
-				return
+			Limit: limit(u), Source: e.Cite(least), Write: e.filled(enough, u)}
+		if share == 1 {
+			if !e.hasGrown() {
+				j.how = finding.Advice // how large they are is not known
 			}
+			e.judge(j, least, x)
+			return
 		}
-		j.how = finding.Advice
-		e.judge(j, least, x) // the figure is for the grown; young dig their own length
+		// Young of a stage differ twofold in size, and the smallest want the least.
+		x.Text += " of this size"
+		switch {
+		case j.how == finding.Advice, !e.all(small) && depth >= enough/2:
+			e.Soft(x, finding.Advice)
+		case depth < enough/2:
+			e.Soft(x, finding.Caution)
+		}
 		return
 	}
-	if f := e.figure(schema.FigureSubstrateDepthAdvised); f != nil && depth < f.Range.Low-1e-9 {
+	if f := e.figure(schema.FigureSubstrateDepthAdvised); f != nil && e.hasGrown() && depth < f.Range.Low-1e-9 {
 		e.Soft(finding.Finding{Rule: &r.Rule, At: h.Depth.At, Text: h.Depth.V.String() + " of substrate is enough, and more is advised",
-			Limit: e.atLeast(f.Range.Low, u, f), Source: e.Cite(f), Write: "depth = \"" + quantity.FormatAtLeast(f.Range.Low, u) + "\""}, finding.Advice)
+			Limit: e.atLeast(f.Range.Low, u, f), Source: e.Cite(f), Write: e.filled(f.Range.Low, u)}, finding.Advice)
 	}
+}
+
+// hasGrown reports whether a grown animal is in the enclosure, or one that will soon be.
+func (e *Enclosure) hasGrown() bool {
+	return slices.ContainsFunc(e.Life.Groups, func(g *life.Group) bool { return !small(e.stage(g)) && e.stage(g) != "juvenile" })
+}
+
+// all reports whether something is so of the stages of all who live here.
+func (e *Enclosure) all(is func(stage string) bool) bool {
+	return !slices.ContainsFunc(e.Life.Groups, func(g *life.Group) bool { return e.count(g) > 0 && !is(e.stage(g)) })
 }
 
 func floorSmall(r *Rule, e *Enclosure) {
@@ -199,6 +340,9 @@ func heightLow(r *Rule, e *Enclosure) {
 		if !j.bad {
 			continue
 		}
+		if kills := j.beyond && f.Harm.Or("kills") == "kills" && e.hangs(e.stage(g)); j.how == r.Severity && !kills {
+			j.how = finding.Caution // it is lame for want of height where it hangs for a moult, and uneasy elsewhere
+		}
 		u := size.V.Unit
 		e.judge(j, f, finding.Finding{Rule: &r.Rule, At: size.At, Text: "the enclosure is " + quantity.Format(size.V.Height, u) + " high inside", Limit: e.atLeast(f.Range.Low, u, f), Source: e.Cite(f), Write: "a taller enclosure"})
 		return
@@ -241,10 +385,17 @@ func (e *Enclosure) hiding() (n int) {
 
 func hidesFew(r *Rule, e *Enclosure) {
 	h := e.Plan.Housing.Hides
-	if !h.Set() || e.compartments() || e.Plan.Housing.Perches.V {
+	crevice := e.word(schema.FigureLifestyle) == "crevice"
+	if !h.Set() || e.compartments() || e.Plan.Housing.Perches.V && !crevice || crevice && h.V == 0 && !e.Plan.Housing.Perches.V {
+		return // on branches there is cover enough; no crack at all is said by no-perch
+	}
+	n := e.hiding()
+	if h.V >= n {
 		return
 	}
-	if n := e.hiding(); h.V < n {
-		e.Add(finding.Finding{Rule: &r.Rule, At: h.At, Text: wording.Count(h.V, "place", "places") + " to hide for " + wording.Animals(n), Limit: "one for each", Source: r.Source, Write: "hides = " + strconv.Itoa(n)})
+	x := finding.Finding{Rule: &r.Rule, At: h.At, Text: wording.Count(h.V, "place", "places") + " to hide for " + wording.Animals(n), Limit: "one for each", Source: r.Source, Write: "hides = " + strconv.Itoa(n)}
+	if crevice {
+		x.Write += ", of flat stones that cannot slip"
 	}
+	e.Add(x)
 }

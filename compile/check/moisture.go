@@ -40,6 +40,11 @@ var moisture = []*Rule{
 		Why:     "Wet soil brings mites, and the animal cannot get away from it.",
 		Source:  "fr.scribd.com/document/79285516, a college's procedure; the figure of 7 days is common practice, no source",
 		Instead: "Mist rarely, and let all dry again. Water in a dish is enough."}},
+	{Enclosure: wetSealed, Rule: finding.Rule{ID: "wet-sealed", Severity: finding.Error, Silence: finding.ByReason,
+		Title:   "It is kept wet, and no air gets in.",
+		Why:     "Still, wet air brings mould and disease within days, and kills spiders.",
+		Source:  "common practice; thetarantulacollective.com, Caribena versicolor, revised March 2025",
+		Instead: "Openings, low on one side and high on the other, or soil that dries on top."}},
 	{Enclosure: staleAir, Rule: finding.Rule{ID: "stale-air", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "Damp air is aimed for, and hardly any air gets through.",
 		Why:     "Stagnant wet air grows mould. A laboratory's frames warped and moulded.",
@@ -222,10 +227,39 @@ func above() string {
 // dampAir is the relative humidity, in %, above which still air is warned of.
 const dampAir = 75
 
+// sealed says what is wet in a box without openings, or "". Of those that need moving air
+// a damp that is planned counts too.
+func (e *Enclosure) sealed() string {
+	h := e.Plan.Housing
+	if h.Vents.V != "none" || h.Kind.V == "mesh" || h.LidIs("mesh") || h.LidIs("part mesh") {
+		return ""
+	}
+	c := e.Plan.Climate
+	switch {
+	case h.Moisture.V == "wet":
+		return "the substrate is kept wet"
+	case e.word(schema.FigureVentilation) == "cross" && c != nil && c.Humidity.Set() && c.Humidity.V.High > dampAir:
+		return "humidity of " + quantity.Format(c.Humidity.V.High, quantity.PercentRH) + " is planned"
+	}
+	return ""
+}
+
+func wetSealed(r *Rule, e *Enclosure) {
+	wet := e.sealed()
+	if wet == "" {
+		return
+	}
+	write := "vents = \"some\""
+	if e.word(schema.FigureVentilation) == "cross" {
+		write = "vents = \"cross\""
+	}
+	e.Add(finding.Finding{Rule: &r.Rule, At: e.Plan.Housing.Vents.At, Text: wet + ", and no air gets in", Limit: "some openings where it is wet", Source: r.Source, Write: write})
+}
+
 func staleAir(r *Rule, e *Enclosure) {
 	h := e.Plan.Housing
-	if e.word(schema.FigureVentilation) == "cross" {
-		return // said by no-cross-air
+	if e.word(schema.FigureVentilation) == "cross" || e.sealed() != "" {
+		return // said by no-cross-air, or by wet-sealed
 	}
 	aim := 0.0
 	if c := e.Plan.Climate; c != nil && c.Humidity.Set() {
@@ -248,7 +282,7 @@ func staleAir(r *Rule, e *Enclosure) {
 
 func noCrossAir(r *Rule, e *Enclosure) {
 	h := e.Plan.Housing
-	if e.word(schema.FigureVentilation) != "cross" || h.Vents.Bad || h.Vents.V == "cross" || h.Vents.V == "all" || h.Kind.V == "mesh" {
+	if e.word(schema.FigureVentilation) != "cross" || h.Vents.Bad || h.Vents.V == "cross" || h.Vents.V == "all" || h.Kind.V == "mesh" || e.sealed() != "" {
 		return
 	}
 	f := e.figure(schema.FigureVentilation)

@@ -50,6 +50,11 @@ var security = []*Rule{
 		Why:     "The barbed hairs hurt eyes and airways.",
 		Source:  "minaxtarantulas.com, Theraphosa blondi care",
 		Instead: "Eyes covered, gloves, no fan. Write trained = \"hairs\" of those who have been shown."}},
+	{Enclosure: painUntrained, Rule: finding.Rule{ID: "pain-untrained", Severity: finding.Advice, Silence: finding.ByReason,
+		Title:   "Somebody who is not said to be trained works inside with a species whose venom hurts for hours or days.",
+		Why:     "Of many such species little is known, and children, the old and people with an allergy are worse off. Who knows the animal and the way out of the box is not hurt.",
+		Source:  "common practice, no source",
+		Instead: "Show them, and write trained = \"venom\" of those who have been shown; or leave it to somebody who has."}},
 	{Enclosure: stingCard, Rule: finding.Rule{ID: "sting-card", Severity: finding.Advice, Silence: finding.ByReason,
 		Title:   "A species whose venom is a danger to life wants a card beside it.",
 		Why:     "Alone and without the species' name a hospital can do less. Licensed sellers are asked for such a card.",
@@ -143,6 +148,29 @@ func (c *Collection) unguarded(a *plan.Away) (civil.Date, bool) {
 		}
 	}
 	return 0, false
+}
+
+func painUntrained(r *Rule, e *Enclosure) {
+	f := e.figure(schema.FigureVenom)
+	if f == nil || !slices.Contains(f.Words, "painful") {
+		return
+	}
+	for i := range e.Series {
+		s := &e.Series[i]
+		who := []string{s.Keeper}
+		for _, a := range e.aways() {
+			if a.Name.V == s.Keeper && a.Cover.Set() {
+				who = append(who, a.Cover.V)
+			}
+		}
+		for _, k := range who {
+			if k != "" && inside(s) && !e.trained(k, schema.SkillVenom) {
+				e.Add(finding.Finding{Rule: &r.Rule, At: e.Plan.Species.At, Text: k + " works inside with " + e.Sheet.Name.V + " (" + s.Name + ") and is not said to be trained for venom",
+					Limit: e.limit("venom: "+f.Value.V, f), Source: r.Source, Write: "trained = \"venom\" in keeper " + strconv.Quote(k) + ", once shown"})
+				return
+			}
+		}
+	}
 }
 
 func stingCard(r *Rule, e *Enclosure) {

@@ -161,6 +161,33 @@ func oneMale(r *Rule, e *Enclosure) {
 	}
 }
 
+// sexUnsaid asks for the sexes where two of the grown animals of the plan may be males.
+func sexUnsaid(r *Rule, e *Enclosure) {
+	if e.word(schema.FigureKeeping) != "groups of one male" || e.compartments() {
+		return
+	}
+	males, unsexed, at := 0, 0, source.Place{}
+	for _, g := range e.Life.Groups {
+		stage, n, c := e.stage(g), e.count(g), g.Animals.Count
+		if n == 0 || stage != "adult" && stage != "" {
+			continue
+		}
+		males += min(c.V.Males, n)
+		if more := min(c.V.Unsexed, n); more > 0 && !g.Logged {
+			unsexed, at = unsexed+more, c.At
+		}
+	}
+	if unsexed == 0 || males+unsexed < 2 || males > 1 {
+		return
+	}
+	f := e.figure(schema.FigureKeeping)
+	text := wording.Count(unsexed, "grown animal is", "grown animals are") + " of unknown sex"
+	if males > 0 {
+		text += ", beside a male"
+	}
+	e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: text, Limit: e.limit("one male to a group", f), Source: e.Cite(f), Write: "count = \"1." + strconv.Itoa(max(1, males+unsexed-1)) + "\", as they are: males.females"})
+}
+
 // quarantineMixed passes over a mother with her own young, who are in it together.
 func quarantineMixed(r *Rule, e *Enclosure) {
 	for _, g := range e.Life.Groups {

@@ -7,6 +7,7 @@ import (
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema"
+	"vivary/schema/quantity"
 	"vivary/schema/wording"
 )
 
@@ -33,11 +34,44 @@ var unsaid = []*Rule{
 		Why:     "The type says what suits every other member. What suits this genus it does not know.",
 		Source:  "the design of this program",
 		Instead: "Take another type, or none and state its own figures and needs."}},
+	{Collection: sheetTwice, Rule: finding.Rule{ID: "sheet-twice", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "A sheet of the collection's own is of a species that has a built-in one under another name.",
+		Why:     "What the built-in sheet knows of it, danger and limits among it, is not used.",
+		Source:  "the species sheets",
+		Instead: "Use the built-in name, and lay over it what you know better."}},
+	{Collection: limitsCrossed, Rule: finding.Rule{ID: "limits-crossed", Severity: finding.Error, Silence: finding.Never,
+		Title:   "Limits of a sheet do not lie within each other.",
+		Why:     "What is aimed for would harm by the sheet's own limits, or by those that hold for every animal of its type. It is often a temperature on the other scale.",
+		Source:  "the species sheet",
+		Instead: "Correct the one that is wrong."}},
+	{Collection: sizeOdd, Rule: finding.Rule{ID: "size-odd", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "A species is far smaller or larger than all that live like it.",
+		Why:     "Floor, depth, gaps and prey follow from its size. It is often a leg span for a body, or mm for cm.",
+		Source:  "the species sheets of that type",
+		Instead: "Measure the body, or say in the sheet whose figure it is."}},
 	{Collection: typeExceeded, Rule: finding.Rule{ID: "type-exceeded", Severity: finding.Error, Silence: finding.Never,
 		Title:   "A sheet of the collection's own states what is wrong for every member of its care type.",
 		Why:     "It may be right for this species. Then it is known from somewhere, and worth saying why.",
 		Source:  "the care type",
 		Instead: "State less, or say because, and from whom it is known."}},
+}
+
+// How far outside the sizes of its type's members a species may be before it is asked about.
+const oddlySmall, oddlyLarge = 0.3, 3
+
+func sizeOdd(r *Rule, c *Collection) {
+	for _, s := range c.sheets {
+		t, f := c.Plan.Library.Type(s.Type.V), s.Figure(schema.FigureLength, "adult")
+		if t == nil || !t.Grown.Set() || f == nil || !f.Own {
+			continue
+		}
+		known := t.Grown.V
+		if f.Range.High < oddlySmall*known.Low || f.Range.Low > oddlyLarge*known.High {
+			c.found.Soft(finding.Finding{Rule: &r.Rule, At: f.Value.At, Text: s.Name.V + " is " + f.Value.V + " long when grown",
+				Limit: "the grown of " + t.Title.V + " that are known here are " + known.String(), Source: r.Source,
+				Write: "the length of the body (of a scorpion with its tail), without legs and feelers"}, finding.Caution)
+		}
+	}
 }
 
 func typeExceeded(r *Rule, c *Collection) {
@@ -56,11 +90,22 @@ func typeExceeded(r *Rule, c *Collection) {
 		}
 		for _, f := range s.Figures {
 			of := common.Figure(f.What, stageOf(f.Stages))
-			if !f.Own || of == nil || of.Beyond.High == 0 || f.What.Most && f.Range.High <= of.Beyond.High || !f.What.Most && f.Range.Low >= of.Beyond.Low {
+			if !f.Own || of == nil || of.Beyond.High == 0 {
 				continue
 			}
-			add(finding.Finding{At: f.Value.At, Text: f.Name.V + " of " + s.Name.V + " is " + f.Value.V, Limit: of.Wrong.V + " is wrong for any of " + of.OfType,
-				Source: c.cite(of.Cited), Write: "because = \"…\", where it is known to be right"}, f.Because.Set())
+			most := f.What.AtMost()
+			past := func(limit quantity.Range) bool {
+				return most && f.Range.High > limit.High || !most && f.Range.Low < limit.Low
+			}
+			x := finding.Finding{Rule: &r.Rule, At: f.Value.At, Text: f.Name.V + " of " + s.Name.V + " is " + f.Value.V, Source: c.cite(of.Cited)}
+			switch hearsay := f.Quality.V == "practice" || f.Quality.V == "memory"; {
+			case past(of.Beyond):
+				x.Limit, x.Write = of.Wrong.V+" is wrong for any of "+of.OfType, "because = \"…\", where it is known to be right"
+				add(x, f.Because.Set())
+			case past(of.Range) && hearsay && !f.Because.Set():
+				x.Limit, x.Write = of.Value.V+" suits every one of "+of.OfType, "from whom it is known, with quality \"keeper\" or better; or because = \"…\""
+				add(x, true)
+			}
 		}
 		for _, n := range s.Needs {
 			for _, of := range common.NeedsOf(stageOf(n.Stages)) {
@@ -84,20 +129,111 @@ func stageOf(stages []plan.Written[string]) string {
 
 func typeException(r *Rule, c *Collection) {
 	for _, s := range c.sheets {
-		t := c.Plan.Library.Type(s.Type.V)
-		if t == nil {
+		lib := c.Plan.Library
+		t := lib.Type(s.Type.V)
+		if t == nil || !lib.Own(s.Name.V) { // a sheet of ours states what differs
 			continue
 		}
-		if s.Genus() == "" && len(t.Excepts) > 0 {
-			c.Add(finding.Finding{Rule: &r.Rule, At: s.Type.At, Source: r.Source, Text: "the genus of " + s.Name.V + " is not said, and its care type does not hold for every genus",
-				Write: "latin = its scientific name"})
+		x := finding.Finding{Rule: &r.Rule, At: s.Type.At, Source: r.Source}
+		genus := s.Genus()
+		if genus == "" {
+			x.Text, x.Write = "the genus of "+s.Name.V+" is not said, and whether its care type holds for it depends on that", "latin = its scientific name, such as \"Parabuthus villosus (Peters, 1862)\""
+			c.Add(x)
+			continue
 		}
-		if x := t.Exception(s.Genus()); x != nil && x.Empty() {
-			c.Add(finding.Finding{Rule: &r.Rule, At: s.Type.At, Source: r.Source,
-				Text:  s.Name.V + " is not cared for like " + t.Title.V + ": " + x.Because.V,
-				Write: "another type; or its own figures and needs, without type"})
+		if e := t.Exception(genus); e != nil && e.Empty() {
+			x.Text, x.Write = s.Name.V+" is not cared for like "+t.Title.V+": "+e.Because.V, "another type; or its own figures and needs, without type"
+			c.Add(x)
+			continue
+		}
+		if slices.ContainsFunc(t.Genera, func(g plan.Written[string]) bool { return g.V == genus }) || t.Exception(genus) != nil {
+			continue
+		}
+		types := lib.TypesOf(genus)
+		if slices.ContainsFunc(types, func(n string) bool { return slices.Contains(lib.Wider(n), t) }) {
+			continue // it is the wider one of a type that has the genus
+		}
+		if len(types) > 0 {
+			x.Text = s.Name.V + " is not cared for like " + t.Title.V + ": " + genus + " are " + lib.Type(types[0]).Title.V
+			x.Write = "type = \"" + strings.Join(types, "\" or \"") + "\""
+			c.Add(x)
+			continue
+		}
+		known := slices.Concat(lib.Genera(), schema.DangerousGenera())
+		if near := finding.Near(genus, known); near != "" && strings.HasPrefix(near, genus[:3]) {
+			x.At, x.Text, x.Write = s.Latin.At, "no genus "+genus+" is known here; there is "+near, "latin with "+near+", if that is what is meant"
+			x.Edits = finding.Instead(s.Latin.At, s.Latin.V, strings.Replace(s.Latin.V, genus, near, 1))
+			if schema.DangerOf(near) == nil {
+				c.found.Soft(x, finding.Caution) // it may be a genus that is not known here
+				continue
+			}
+			c.Add(x)
 		}
 	}
+}
+
+func sheetTwice(r *Rule, c *Collection) {
+	for _, s := range c.sheets {
+		name := s.Binomial()
+		if known := c.Plan.Library.Species(name); c.Plan.Library.Own(s.Name.V) && known != nil && known != s && !c.Plan.Library.Own(name) {
+			c.Add(finding.Finding{Rule: &r.Rule, At: s.Latin.At, Source: r.Source, Text: "of " + s.Latin.V + " a sheet is built in: " + name,
+				Write: "species = " + quoted(name) + "; and in species " + quoted(name) + " { … } what you know better"})
+		}
+	}
+}
+
+// nests are pairs of figures of which the first lies about the second.
+var nests = [][2]*schema.Figure{
+	{schema.FigureTemperatureHard, schema.FigureTemperatureSoft}, {schema.FigureTemperatureHard, schema.FigureTemperatureTarget},
+	{schema.FigureTemperatureSoft, schema.FigureTemperatureTarget}, {schema.FigureTemperatureHard, schema.FigureNight},
+	{schema.FigureTemperatureHard, schema.FigureWarmSpot}, {schema.FigureTemperatureHard, schema.FigureAir}, {schema.FigureTemperatureHard, schema.FigureWinterRest},
+	{schema.FigureHumidityHard, schema.FigureHumiditySoft}, {schema.FigureHumidityHard, schema.FigureHumidityTarget}, {schema.FigureHumiditySoft, schema.FigureHumidityTarget},
+}
+
+func limitsCrossed(r *Rule, c *Collection) {
+	for _, s := range c.sheets {
+		said := map[*schema.Figure]bool{}
+		for _, n := range nests {
+			outer, inner := s.Figure(n[0], ""), s.Figure(n[1], "")
+			if outer == nil || inner == nil || !outer.Own && !inner.Own || outer.Range.Encloses(inner.Range) {
+				continue
+			}
+			if !outer.Own && outer.OfType != "" && inner.Range.High >= outer.Range.Low && inner.Range.Low <= outer.Range.High && n[0] != schema.FigureTemperatureHard {
+				continue // beside what suits every member it may well reach further
+			}
+			f := inner
+			if !f.Own {
+				f = outer
+			}
+			if said[f.What] {
+				continue
+			}
+			said[f.What] = true
+			x := finding.Finding{Rule: &r.Rule, At: f.Value.At, Text: inner.Name.V + " of " + s.Name.V + ", " + inner.Value.V + ", does not lie within " + outer.Name.V,
+				Limit: outer.Value.V + ", " + outer.Name.V + " of " + outer.Whose(s), Source: c.cite(outer.Cited), Write: "values that lie within each other: hard about soft about target, night and spot within hard"}
+			if f == inner && n[1].Dimension == quantity.Temperature {
+				if other, text := otherScale(f.Value.V); other.High > 0 && outer.Range.Encloses(other) {
+					x.Write, x.Edits = quoted(text)+", if it was read on the other scale", finding.Instead(f.Value.At, f.Value.V, text)
+				}
+			}
+			c.Add(x)
+		}
+	}
+}
+
+// otherScale reads the numbers of a temperature as degrees of the other scale, and returns
+// the text as well.
+func otherScale(text string) (quantity.Range, string) {
+	if bare, ok := strings.CutSuffix(text, "C"); ok {
+		text = bare + "F"
+	} else if bare, ok := strings.CutSuffix(text, "F"); ok {
+		text = bare + "C"
+	}
+	r, err := quantity.ParseRange(text, quantity.Temperature)
+	if err != nil {
+		return quantity.Range{}, text
+	}
+	return r, text
 }
 
 func venomUnsaid(r *Rule, c *Collection) {
@@ -106,7 +242,7 @@ func venomUnsaid(r *Rule, c *Collection) {
 			continue
 		}
 		f := finding.Finding{Rule: &r.Rule, At: s.At, Text: "how dangerous the venom of " + s.Name.V + " is to people is not said", Source: r.Source,
-			Write: "figure \"venom\" with value \"none\", \"mild\" or \"medically significant\", and source"}
+			Write: "figure \"venom\" with value \"none\", \"mild\", \"painful\" or \"medically significant\", and source"}
 		if s.Like.Set() {
 			f.Limit = "no sheet lends it: " + s.Like.V + " may be harmless and its kin not"
 		}
@@ -117,6 +253,13 @@ func venomUnsaid(r *Rule, c *Collection) {
 func venomDoubted(r *Rule, c *Collection) {
 	for _, s := range c.sheets {
 		f, d := s.Figure(schema.FigureVenom, ""), schema.DangerOf(s.Genus())
+		venomous := slices.IndexFunc(c.Plan.Library.Wider(s.Type.V), func(t *plan.TypeSheet) bool { return t.Venom.V })
+		if f != nil && f.Own && venomous >= 0 && slices.Contains(f.Words, "none") {
+			t := c.Plan.Library.Wider(s.Type.V)[venomous]
+			c.Add(finding.Finding{Rule: &r.Rule, At: f.Value.At, Text: "the venom of " + s.Name.V + " is called none", Limit: "all " + t.Title.V + " have venom", Source: r.Source,
+				Write: "value = \"mild\", \"painful\" or \"medically significant\", with source"})
+			continue
+		}
 		if f == nil || d == nil || !f.Own || slices.Contains(f.Words, "medically significant") {
 			continue
 		}

@@ -46,7 +46,7 @@ func weakerThan(s, base *plan.SpeciesSheet) []Weaker {
 	for _, n := range s.Needs {
 		if b := strongestOf(base, n); n.Own && b != nil && asksLess(n, b) {
 			out = append(out, Weaker{Sheet: s.Name.V, Here: n.Name.V + " may be " + n.Longest.V.String() + " away here" + mild(n),
-				Known: b.Longest.V.String() + " at the longest, need \"" + b.Name.V + "\" of the built-in sheet",
+				Known: b.Longest.V.String() + " at the longest, need \"" + b.Name.V + "\" of " + whose(b.Cited),
 				Was:   "longest = \"" + b.Longest.V.String() + "\"",
 				At:    plan.Written[string]{V: n.Name.V, At: n.Longest.At}, Because: n.Because, Review: n.Review, Cited: b.Cited})
 		}
@@ -54,7 +54,7 @@ func weakerThan(s, base *plan.SpeciesSheet) []Weaker {
 	for _, f := range s.Figures {
 		if b := known(base, f); f.Own && b != nil && weaker(f, b) {
 			out = append(out, Weaker{Sheet: s.Name.V, Here: f.Name.V + " is " + f.Value.V + " here",
-				Known: b.Value.V + ", " + b.Name.V + " of the built-in sheet",
+				Known: b.Value.V + ", " + b.Name.V + " of " + whose(b.Cited),
 				Was:   "value = \"" + b.Value.V + "\"",
 				At:    plan.Written[string]{V: f.Name.V, At: f.Value.At}, Because: f.Because, Review: f.Review, Cited: b.Cited})
 		}
@@ -182,4 +182,12 @@ func (c *Collection) weaker() []Weaker {
 		c.less = append([]Weaker{}, WeakerOf(c.Plan)...)
 	}
 	return c.less
+}
+
+// whose says of whom something is known that a sheet of one's own is measured by.
+func whose(c plan.Cited) string {
+	if c.OfType != "" {
+		return c.OfType
+	}
+	return "the built-in sheet"
 }

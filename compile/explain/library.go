@@ -48,18 +48,37 @@ func listSpecies(r *compile.Result) []Line {
 	return out
 }
 
-func explainSpecies(r *compile.Result, word string) []Answer {
+func explainSpecies(r *compile.Result, word string) (all []Answer) {
 	l := r.Plan.Library
-	s, how := l.Species(word), ""
-	if s == nil {
-		s, how = l.ByOtherName(word)
+	if s := l.Species(word); s != nil {
+		return []Answer{species(r, s, "")}
 	}
-	if s == nil {
-		return nil
+	by, doubt := l.ByOtherName(word), ""
+	if by.As == plan.NameGenus && len(by.Sheets) > 1 {
+		var lines []Line
+		for _, s := range by.Sheets {
+			lines = append(lines, Line{Name: s.Name.V, Text: s.Shown() + ", " + s.Latin.V})
+		}
+		return []Answer{{Title: "Genus " + by.Sheets[0].Genus(), Parts: part(nil, "", lines)}}
 	}
-	var first []Line
-	if how == "mistaken" {
-		first = append(first, Line{Text: "Animals of another kind are sold as " + word + " too: make sure which yours are."})
+	if by.As == plan.NameMistaken {
+		doubt = "Animals of another kind are sold as " + word + " too: make sure which yours are."
+	} else if len(by.Sheets) > 1 {
+		doubt = "Several are called " + word + ": " + wording.And(by.Names()) + "."
+	}
+	for _, s := range by.Sheets {
+		all = append(all, species(r, s, doubt))
+	}
+	return all
+}
+
+// species says what is known of a species, and how sure that is: what is its own first,
+// then what is known of others that live alike, then what is not known.
+func species(r *compile.Result, s *plan.SpeciesSheet, doubt string) Answer {
+	l := r.Plan.Library
+	first := []Line{{Text: compile.SureOf(s).Line()}}
+	if doubt != "" {
+		first = append(first, Line{Text: doubt})
 	}
 	if s.Note.Set() {
 		first = append(first, Line{Text: s.Note.V})
@@ -73,15 +92,28 @@ func explainSpecies(r *compile.Result, word string) []Answer {
 	if here := livingHere(r, s); here != "" {
 		first = append(first, Line{Text: "Kept in: " + here})
 	}
-	var figures, needs []Line
-	for _, f := range s.Figures {
-		figures = append(figures, figureLine(l, f.Name.V, f))
+	var parts []Part
+	parts = part(parts, "", first)
+	for _, lent := range []bool{false, true} {
+		var figures, needs []Line
+		for _, n := range s.Needs {
+			if lent == n.Lent() {
+				needs = append(needs, needLine(l, holding(n.Name.V, n.Stages), n))
+			}
+		}
+		for _, f := range s.Figures {
+			if lent == f.Lent() {
+				figures = append(figures, figureLine(l, f.Name.V, f))
+			}
+		}
+		of := ", its own"
+		if lent {
+			of = ", known of those that live alike"
+		}
+		parts = part(part(parts, "Needs"+of, needs), "Figures"+of, figures)
 	}
-	for _, n := range s.Needs {
-		needs = append(needs, needLine(l, holding(n.Name.V, n.Stages), n))
-	}
-	parts := part(part(part(nil, "", first), "Needs", needs), "Figures", figures)
-	return []Answer{{Title: "Species " + s.Name.V + ": " + s.Shown() + ", " + s.Latin.V, Parts: parts}}
+	parts = part(parts, "Not known", plainly(s.Unsaid()))
+	return Answer{Title: "Species " + s.Name.V + ": " + s.Shown() + ", " + s.Latin.V, Parts: parts}
 }
 
 func livingHere(r *compile.Result, s *plan.SpeciesSheet) string {

@@ -104,7 +104,7 @@ func (s *selection) pressing(feed *ical.Feed, r *plan.Round) {
 // can read all of them. What the log brought for many days has one too; a question has
 // none, since it goes on day by day until it is answered.
 func series(x *roster.Entry) ([]recur.Rule, bool) {
-	if t := x.Once; t != nil && x.Ask == nil && t.Times >= many {
+	if t := x.Once; t != nil && x.Ask == nil && t.Times >= many && !rounds.Turns(x) {
 		every := max(1, t.Interval)
 		return []recur.Rule{recur.EveryDays(every, t.On).Between(recur.MinDate, t.On+civil.Date((t.Times-1)*every))}, true
 	}
@@ -250,13 +250,17 @@ func (s *selection) words(x *roster.Entry, i int, item *roster.Portion) string {
 	if m := x.Manner(i); m != nil {
 		t.In(m)
 	}
-	return alone(x, t)
+	return alone(x, rounds.Told(x, t, s.r.Horizon.Date(i)))
 }
 
 // entry returns what all entries of a series have in common.
 func (s *selection) entry(x *roster.Entry) ical.Entry {
 	e := ical.Entry{At: x.At(), Minutes: max(x.Minutes, 5), Remind: s.remind(), Categories: []string{x.Kind.Name}}
-	e.Summary = alone(x, rounds.TaskOf(x))
+	t := rounds.TaskOf(x)
+	if x.Once != nil {
+		t = rounds.Told(x, t, x.Once.On)
+	}
+	e.Summary = alone(x, t)
 	if len(x.Menu) == 1 && x.Kind == schema.KindFeed {
 		e.Summary = alone(x, s.dish(x, &x.Menu[0], false))
 	}

@@ -113,12 +113,12 @@ func TestUnchangedPlanKeepsBytes(t *testing.T) {
 				c := changes(t, last, next)
 				old := entries(t, last)
 				for _, e := range c.changed {
-					if was := old[property(e, "UID")]; !ofCalendar(e) && !catchesUp(e) && (without(t, e, month) != without(t, was, month) || now == reach && name == "care" && lastOn.AddMonths(1) > on) {
+					if was := old[property(e, "UID")]; !asks(e) && !asks(was) && !ofCalendar(e) && !catchesUp(e) && (without(t, e, month) != without(t, was, month) || now == reach && name == "care" && lastOn.AddMonths(1) > on) {
 						t.Errorf("changed on %s, of %s:\n%s\nwas:\n%s", on, lastOn, e, was)
 					}
 				}
 				for _, e := range c.added {
-					if d := date(t, e); d < reach && !ofCalendar(e) {
+					if d := date(t, e); d < reach && !ofCalendar(e) && !asks(e) {
 						t.Errorf("added on %s, of %s:\n%s", on, lastOn, e)
 					}
 				}
@@ -140,6 +140,12 @@ func TestUnchangedPlanKeepsBytes(t *testing.T) {
 func ofCalendar(entry string) bool {
 	title := property(entry, "SUMMARY")
 	return strings.HasPrefix(title, "This calendar ends here") || strings.HasPrefix(title, "Nothing to do in ")
+}
+
+// asks reports whether an entry is of the question that is open in everyState: a question
+// whose day is over stands on the day of each build until the log answers it.
+func asks(entry string) bool {
+	return strings.Contains(strings.ToLower(strings.ReplaceAll(entry, "\r\n ", "")), "moulted? look")
 }
 
 // catchesUp reports whether an entry brings first what nobody was there to do: it

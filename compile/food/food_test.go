@@ -20,6 +20,7 @@ var today = civil.Must(2026, 11, 25)
 func fed(t testing.TB, species, animals, climate, meal string) (*roster.Roster, *life.Group) {
 	t.Helper()
 	text := "collection \"c\" {\n  time_zone = \"Europe/London\"\n}\nroom \"r\" {\n  temperature = \"22 to 25 C\"\n}\n" +
+		"feeder \"moth\" {\n  size \"grown\" {\n    length = \"2 cm\"\n  }\n  figure \"energy\" {\n    value = \"9 kJ/g\"\n  }\n}\n" + // never weighed
 		fmt.Sprintf("enclosure \"box\" {\n  species = %q\n  housing {\n    inside = \"60 x 40 x 40 cm\"\n    lid = \"solid, latched\"\n  }\n  animals \"a\" {\n%s\n  }\n%s\n", species, animals, climate)
 	if meal != "" {
 		text += "  feeding \"a\" {\n" + meal + "\n  }\n"
@@ -130,7 +131,7 @@ func TestTemperature(t *testing.T) {
 func TestNothingToSay(t *testing.T) {
 	for name, x := range map[string][4]string{
 		"no rate of its kin":   {"hierodula-membranacea", grown, "", "every = \"3 days\"\nprey = \"cricket adult\""},
-		"no mass of the prey":  {"pandinus-imperator", of25g, warm, "every = \"7 days\"\nprey = \"orange-spot-roach adult\""},
+		"no mass of the prey":  {"pandinus-imperator", of25g, warm, "every = \"7 days\"\nprey = \"moth grown\""},
 		"nobody feeds them":    {"pandinus-imperator", of25g, warm, "off = true\nbecause = \"check\""},
 		"stage without a mass": {"brachypelma-hamorii", "count = 1\nstage = \"juvenile\"", "", "every = \"7 days\"\nprey = \"cricket adult\""},
 	} {

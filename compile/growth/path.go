@@ -45,13 +45,31 @@ func pathOf(f *figures, g *life.Group, today civil.Date) path {
 		}
 	}
 	if least, most, ok := f.lasts(p.lo); ok && p.next.When == Never {
-		p.next = Due{Between, today + 1, today + civil.Date(most)} // nobody saw it begin: it may have been today
+		p.next = Due{Between, max(p.soonest(f, least), today+1), today + civil.Date(most)}
 		if p.lo == 1 && p.hi == 1 && p.born.When == Between {
 			p.next = Due{Between, max(p.born.From+civil.Date(least), today), max(p.born.Until+civil.Date(most), today)}
 		}
 	}
 	p.plan(f)
 	return p
+}
+
+// soonest is when an instar that nobody saw begin may end: by the age of the animals, where
+// that is known. Where it is not, that it may have begun long ago tells no day, and it is
+// reckoned as if it had begun today.
+func (p *path) soonest(f *figures, least int) civil.Date {
+	if p.born.When != Between {
+		return p.today + civil.Date(least)
+	}
+	end := p.born.From
+	for i := 1; i <= p.lo; i++ {
+		least, _, ok := f.lasts(i)
+		if !ok {
+			return p.today
+		}
+		end += civil.Date(least)
+	}
+	return end
 }
 
 func (p *path) plan(f *figures) {

@@ -73,7 +73,7 @@ func (r *reader) born(t *track, e *plan.Event) {
 	}
 	b := &brood{mother: t, born: see(e), last: e.Date, number: n}
 	t.broods = append(t.broods, b)
-	r.bear(b, "young-"+e.Date.String(), "young of "+e.Date.Brief(), b.born)
+	r.bear(b, "young-"+e.Date.String(), "young of "+dated(e.Date), b.born)
 }
 
 // tooMany is how many times as many as the sheet has at the most are no brood but a slip
@@ -344,7 +344,7 @@ func (r *reader) unborn(t *track, e *plan.Event) {
 	if n > mostTaken && t.Sheet.Figure(schema.FigureBroodSize, "adult") == nil {
 		return
 	}
-	y := r.create("young-"+e.Date.String(), "young of "+e.Date.Brief(), t.Sheet, Stretch{Stage: "young", Instar: 2}, see(e))
+	y := r.create("young-"+e.Date.String(), "young of "+dated(e.Date), t.Sheet, Stretch{Stage: "young", Instar: 2}, see(e))
 	y.number(e.Date, n)
 	y.of = &brood{mother: t, young: y, number: n, first: see(e), separated: see(e)}
 	if to == nil {

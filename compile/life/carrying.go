@@ -1,6 +1,8 @@
 package life
 
 import (
+	"strings"
+
 	"vivary/compile/recur"
 	"vivary/plan"
 	"vivary/plan/finding"
@@ -19,6 +21,16 @@ const (
 	// signsLast is for how many days signs of a birth near count; then it is asked again
 	// (common practice, no source).
 	signsLast = 60
+	// sacLasts is how many days after the laying of a sac of a kind of which no sheet says
+	// when its young are free it is asked what became of it: longer than of any that is
+	// known (common practice, no source).
+	sacLasts = 120
+	// sacAsked is from how many days on it is asked of such a sac whether it has hatched
+	// (common practice, no source).
+	sacAsked = 60
+	// sacMeal is every how many days a female whose sac is overdue is offered killed prey
+	// (common practice, no source).
+	sacMeal = 7
 	// lastDig is how many days before the earliest birth the substrate may last be
 	// changed (common practice, no source).
 	lastDig = 60
@@ -202,7 +214,7 @@ func (r *reader) carrying(t *track) {
 	t.Gravid = true
 	if t.late.ok {
 		t.Asks = append(t.Asks, Ask{Name: "late/" + t.late.on.String(), From: t.late.on + signsLast, Every: 7, At: t.late.at,
-			Text: "signs of a " + t.coming().noun + " since " + t.late.on.Short() + ": log " + t.coming().word + ", not-gravid, or late where the signs are there still", Said: "signs of a " + t.coming().noun + " were seen on " + t.late.on.Words() + ", and none is logged",
+			Text: "signs of a " + t.coming().noun + " since " + t.late.on.Words() + ": log " + t.coming().word + ", not-gravid, or late where the signs are there still", Said: "signs of a " + t.coming().noun + " were seen on " + t.late.on.Words() + ", and none is logged",
 			Write: "born, not-gravid, or late once more"})
 	}
 	if from, to, gestation := r.term(t); gestation.ok {
@@ -210,7 +222,7 @@ func (r *reader) carrying(t *track) {
 		first := t.matings[0]
 		t.Windows = append(t.Windows, Window{Kind: BirthWindow, From: from, Until: to + 1, Name: "birth/" + first.on.String(), Title: "Birth possible",
 			Text: "Young on her back? Look, do not lift; log born. No digging, no moving, no handling.", At: first.at, Cited: gestation.cited})
-		r.isolate(t, after(from, -lead.high), "birth possible from "+from.Short(), first, lead.cited)
+		r.isolate(t, after(from, -lead.high), "birth possible from "+from.Words(), first, lead.cited)
 		r.overdue(t, to+1)
 		return
 	}
@@ -340,12 +352,37 @@ func (r *reader) hatched(t *track, e *plan.Event) {
 	r.born(t, e)
 }
 
+// sacTime is from the laying of a sac until its young are free, and the first day after
+// the longest time that it takes. Of a kind of which that is not known the span is not ok.
+func (t *track) sacTime() (span, civil.Date) {
+	w := t.days(schema.FigureSacTime, "adult")
+	return w, after(t.laid.on, w.or(sacLasts).high) + 1
+}
+
+// fasts reports whether a female with a sac is not fed, so that a sac of which nobody
+// writes any more would starve her.
+func (r *reader) fasts(t *track) bool {
+	return r.state(t, schema.StateSac).May[schema.RowKilled].Manner == schema.Held
+}
+
+// sacHolds are what is held for a sac. Once its longest time is past she is offered killed
+// prey where she was not fed till then.
 func (r *reader) sacHolds(t *track) []Hold {
 	if !t.laid.ok {
 		return nil
 	}
-	return []Hold{{State: r.state(t, schema.StateSac), From: t.laid.on, Until: r.h.Last() + 1, Open: true, At: t.laid.at, Part: t.now() > 1,
-		Why: "laid " + dated(t.laid.on), End: "until hatched or sac-taken is logged"}}
+	on := Hold{State: r.state(t, schema.StateSac), From: t.laid.on, Until: r.h.Last() + 1, Open: true, At: t.laid.at, Part: t.now() > 1,
+		Why: "laid " + dated(t.laid.on), End: "until hatched or sac-taken is logged"}
+	if !r.fasts(t) {
+		return []Hold{on}
+	}
+	late, offered := on, *on.State
+	offered.May[schema.RowKilled] = schema.May{Manner: schema.Hatch, Every: sacMeal, Words: "one small item near her, out again next day"}
+	offered.Rule = strings.Replace(offered.Rule, "no food", "killed prey each week", 1)
+	late.State = &offered
+	_, late.From = t.sacTime()
+	on.Until, on.Open = late.From, false
+	return []Hold{on, late}
 }
 
 // sitting is a female with a sac or a clutch: what is decided when, and whether it has
@@ -360,13 +397,25 @@ func (r *reader) sitting(t *track) {
 		t.Tasks = append(t.Tasks, Task{Name: "sac-decide/" + s.on.String(), Kind: schema.KindPrepare, On: after(s.on, d.low), Interval: 1, Times: max(1, d.high-d.low),
 			Text: "decide: leave the sac with her, or take it; log sac-taken where it is taken", At: s.at, Cited: d.cited})
 	}
-	w := t.days(schema.FigureSacTime, "adult")
-	if !w.ok {
+	w, late := t.sacTime()
+	a := Ask{Name: "hatch-overdue/" + s.on.String(), From: after(s.on, sacAsked), Until: late, Every: 7, At: s.at, Cited: w.cited,
+		Text: "hatched? look from outside; log hatched, or sac-taken where it is gone", Said: "laid on " + s.on.Words() + ", and no hatching is logged",
+		Limit: "asked after " + wording.Days(sacAsked) + ": when the young of " + t.kind() + " are free is not known", Write: "hatched and how many; or sac-taken"}
+	if w.ok {
+		t.Windows = append(t.Windows, Window{Kind: BirthWindow, From: after(s.on, w.low), Until: after(s.on, w.high) + 1, Name: "hatch/" + s.on.String(), Title: "Hatching possible",
+			Text: "Look from outside. Log hatched and how many.", At: s.at, Cited: w.cited})
+		a.From = after(s.on, w.low)
+		a.Limit = "free after " + w.String() + ", species sheet " + t.Sheet.Name.V
+	}
+	if !r.fasts(t) {
+		a.Until = 0
+	}
+	if t.Asks = append(t.Asks, a); a.Until == 0 {
 		return
 	}
-	t.Windows = append(t.Windows, Window{Kind: BirthWindow, From: after(s.on, w.low), Until: after(s.on, w.high) + 1, Name: "hatch/" + s.on.String(), Title: "Hatching possible",
-		Text: "Look from outside. Log hatched and how many.", At: s.at, Cited: w.cited})
-	t.Asks = append(t.Asks, Ask{Name: "hatch-overdue/" + s.on.String(), From: after(s.on, w.low), Every: 7, At: s.at, Cited: w.cited,
-		Text: "hatched? look from outside; log hatched, or sac-taken where it is gone", Said: "laid on " + s.on.Words() + ", and no hatching is logged",
-		Limit: "free after " + w.String() + ", species sheet " + t.Sheet.Name.V, Write: "hatched and how many; or sac-taken"})
+	a.Name, a.From, a.Until, a.Every, a.Urgent = "hatch-late/"+s.on.String(), late, 0, 1, true
+	a.Text = "hatching is overdue, and she fasts: hatched, or gone? look from outside; log hatched, or sac-taken where all is gone or bad"
+	a.Said = "laid on " + s.on.Words() + ": the longest time is past, no hatching is logged, and she fasts until one is"
+	a.Write = "hatched and how many; or sac-taken, where all is gone, bad or taken"
+	t.Asks = append(t.Asks, a)
 }

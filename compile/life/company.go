@@ -31,7 +31,7 @@ func (r *reader) mixed(from, j *track, e *plan.Event) {
 	}
 	j.arrived = broken
 	r.out.Asks = append(r.out.Asks, Ask{Name: "quarantine-broken/" + e.Date.String(), From: e.Date, Until: e.Date + civil.Date(max(r.length(j), r.clear())), Every: 7, Urgent: true, At: e.At,
-		Text:  "quarantine was broken " + e.Date.Short() + ": all here are in it now, own tools, no one leaves; log mites, if any",
+		Text:  "quarantine was broken " + e.Date.Words() + ": all here are in it now, own tools, no one leaves; log mites, if any",
 		Said:  "animals in quarantine and others were put together on " + e.Date.Words() + ": all of them are in quarantine from that day",
 		Write: "mites, ill or died, where that is seen: moving them back changes nothing"})
 }

@@ -110,7 +110,7 @@ func (c *Cooling) cold(sheet *plan.SpeciesSheet) bool {
 	switch {
 	case hasSoft && c.Aim < soft.Low && !soft.Contains(c.Aim),
 		hasRest && (c.Aim <= rest.High || rest.Contains(c.Aim)),
-		hasTarget && Rests(sheet) && !c.Room && c.Aim < target.Low-tooCool:
+		hasTarget && (Rests(sheet) || !hasSoft) && !c.Room && c.Aim < target.Low-tooCool:
 		return true
 	}
 	return !known && c.Off

@@ -247,6 +247,9 @@ func (t *track) suspect(from *track) {
 	if !t.course.ok {
 		t.course = from.course
 	}
+	for i, x := range t.waiting() {
+		*x.known = max(*x.known, min(*from.waiting()[i].known, t.now()))
+	}
 	t.unwell = max(t.unwell, from.unwell)
 	t.ills, t.hurts = max(t.ills, min(from.ills, t.now())), max(t.hurts, min(from.hurts, t.now()))
 	for _, h := range from.Holds {

@@ -132,40 +132,64 @@ func (r *reader) young(t *track) string {
 // firstMeal asks for the first meal of a brood until one is logged: what was planned
 // is taken as done else, but of these every day counts.
 func (r *reader) firstMeal(t *track, first civil.Date) {
-	if t.HasFed && t.Fed >= first {
+	again, by, limit := r.firstMealAsked(t, first)
+	if again == 0 {
 		return
 	}
-	if known := t.days(schema.FigureFirstMeal, "young"); !known.ok && !t.Bears() {
-		return // they eat the leaves and the wood that they hatch in
-	}
-	limit := t.days(schema.FigureFirstMeal, "young").or(starves)
-	if first+civil.Date(limit.high)+60 < r.today {
-		return // nobody can still be told anything of it that helps
-	}
-	by := after(first, limit.high)
-	again := max(by-3, first+1)
-	if t.refused.ok && t.refused.on >= first {
-		again = max(again, t.refused.on+3) // it was offered
-	}
 	a := Ask{Name: "first-meal-young/" + t.of.name(), From: again, Until: max(by+1, again), Every: 1, Urgent: true, Harm: HarmStarving, At: t.Animals.At, Cited: limit.cited,
-		Text:  r.young(t) + ": have they eaten? killed pieces today, by " + by.Short() + "; log " + t.called() + " fed",
-		Short: "have the young eaten? killed pieces today; log " + t.called() + " fed", Aside: r.young(t) + ", by " + by.Short(),
+		Text:  r.young(t) + ": have they eaten? killed pieces today, by " + by.Words() + "; log " + t.called() + " fed",
+		Short: "have the young eaten? killed pieces today; log " + t.called() + " fed", Aside: r.young(t) + ", by " + by.Words(),
 		Said:  "no meal is logged of the " + strconv.Itoa(t.now()) + " " + t.Animals.Shown() + ", who can eat since " + first.Words(),
 		Limit: "by " + wording.Days(limit.high) + " after their first moult",
 		Write: t.called() + " fed, on the day when they ate; or died and how many"}
 	if !t.Bears() { // what hatches hunts what moves
-		a.Text = r.young(t) + ": have they eaten? small prey today, by " + by.Short() + "; log " + t.called() + " fed"
+		a.Text = r.young(t) + ": have they eaten? small prey today, by " + by.Words() + "; log " + t.called() + " fed"
 		a.Short = "have the young eaten? small prey today; log " + t.called() + " fed"
 		a.Limit = "by " + wording.Days(limit.high) + " after they hatched"
 	}
+	if !t.of.first.ok { // whether they have moulted is asked in the same breath
+		due := ", first moult due by " + (first - 1).Words()
+		a.Text = r.young(t) + due + ": white: not yet; light brown: killed pieces today; log first_moult, " + t.called() + " fed"
+		a.Short, a.Aside = "first moult due: white: not yet; light brown: killed pieces today; log first_moult, "+t.called()+" fed", r.young(t)
+		late := r.lateMoult(t, t.of)
+		a.Rule, a.At, a.Cited, a.Limit = late.Rule, late.At, late.Cited, late.Limit
+		a.Said, a.Write = late.Said+", and no meal", late.Write+"; "+a.Write
+	}
 	t.Asks = append(t.Asks, a)
 	a.Name, a.From, a.Until = "starving/"+t.of.name(), max(by+1, again), 0
-	a.Text = r.young(t) + ", no meal logged, due by " + by.Short() + ": crushed prey now, get help; log " + t.called() + " fed, or died"
-	a.Short, a.Aside = "young, no meal logged: crushed prey now, get help; log "+t.called()+" fed, or died", r.young(t)+", due by "+by.Short()
+	a.Text = r.young(t) + ", no meal logged, due by " + by.Words() + ": crushed prey now, get help; log " + t.called() + " fed, or died"
+	a.Short, a.Aside = "young, no meal logged: crushed prey now, get help; log "+t.called()+" fed, or died", r.young(t)+", due by "+by.Words()
+	if !t.of.first.ok {
+		due := ", first moult due by " + (first - 1).Words()
+		a.Text = r.young(t) + due + ": white: leave them; light brown: crushed prey now, get help; log first_moult, " + t.called() + " fed, or died"
+		a.Short, a.Aside = "first moult due: white: leave them; light brown: crushed prey now, get help; log first_moult, "+t.called()+" fed, or died", r.young(t)
+	}
 	if !t.Bears() {
 		a.Text, a.Short = strings.Replace(a.Text, "crushed", "small", 1), strings.Replace(a.Short, "crushed", "small", 1)
 	}
 	t.Asks = append(t.Asks, a)
+}
+
+// firstMealAsked is from when on a first meal of a brood is asked for and by when it is
+// due; 0 for not at all.
+func (r *reader) firstMealAsked(t *track, first civil.Date) (from, by civil.Date, limit span) {
+	if t.HasFed && t.Fed >= first {
+		return 0, 0, span{}
+	}
+	limit = t.days(schema.FigureFirstMeal, "young")
+	if !limit.ok && !t.Bears() {
+		return 0, 0, span{} // they eat the leaves and the wood that they hatch in
+	}
+	limit = limit.or(starves)
+	if first+civil.Date(limit.high)+60 < r.today {
+		return 0, 0, span{} // nobody can still be told anything of it that helps
+	}
+	by = after(first, limit.high)
+	from = max(by-3, first+1)
+	if t.refused.ok && t.refused.on >= first {
+		from = max(from, t.refused.on+3) // it was offered
+	}
+	return from, by, limit
 }
 
 // called is what a keeper may call young in the log: the word alone will do while there
@@ -186,8 +210,8 @@ func (t *track) called() string {
 // where asks where young are that were taken out.
 func (r *reader) where(t *track) {
 	t.Asks = append(t.Asks, Ask{Name: "where/" + t.Animals.Name.V, About: AboutPlace, From: t.stray.on, Every: 1, Urgent: true, Harm: HarmLost, At: t.stray.at,
-		Text:  "where are the " + r.young(t) + " taken out " + t.stray.on.Short() + "? log moved and where to; feed and water them there",
-		Short: "where are the young taken out? log moved and where to; feed and water them there", Aside: r.young(t) + ", " + t.stray.on.Short(),
+		Text:  "where are the " + r.young(t) + " taken out " + t.stray.on.Words() + "? log moved and where to; feed and water them there",
+		Short: "where are the young taken out? log moved and where to; feed and water them there", Aside: r.young(t) + ", " + t.stray.on.Words(),
 		Said:  r.young(t) + " were taken out on " + t.stray.on.Words() + ", and to where is not written",
 		Write: t.Animals.Name.V + " moved, and the enclosure that they are in"})
 }

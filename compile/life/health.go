@@ -94,7 +94,7 @@ func (r *reader) health(t *track) {
 			text += ": " + c.note
 		}
 		t.Tasks = append(t.Tasks, Task{Name: "treatment/" + c.on.String(), Kind: schema.KindTreat, On: c.on, Interval: 1, Times: c.days, High: true,
-			Text: text + " (" + wording.Days(c.days) + " from " + c.on.Short() + ")", At: c.at})
+			Text: text + " (" + wording.Days(c.days) + " from " + c.on.Words() + ")", At: c.at})
 	}
 }
 
@@ -108,7 +108,7 @@ func (r *reader) unwell(t *track, word string, s seen) {
 	if c := t.course; c.ok && c.on >= s.on {
 		from = c.on + civil.Date(c.days) // until then the treatment stands in the round
 	}
-	since := "since " + s.on.Short()
+	since := "since " + s.on.Words()
 	a := Ask{Name: word + "/" + s.on.String(), From: from, Until: max(from, t.unwell) + daily, Every: 1, Urgent: true, Harm: HarmIll, At: s.at,
 		Text:  word + " " + since + ": how is it? ring a veterinarian; log recovered, treated or died",
 		Short: word + ": how is it? ring a veterinarian; log recovered, treated or died", Aside: since,
@@ -123,7 +123,7 @@ func (r *reader) healthHolds(t *track) (out []Hold) {
 	open := func(s seen, state *schema.State, why string) {
 		if s.ok {
 			out = append(out, Hold{From: s.on, Until: r.h.Last() + 1, Open: true, State: r.state(t, state), Part: t.now() > 1,
-				Why: why + " since " + s.on.Brief(), End: "until recovered is logged", At: s.at})
+				Why: why + " since " + dated(s.on), End: "until recovered is logged", At: s.at})
 		}
 	}
 	open(t.sick, schema.StateIll, "ill")
@@ -137,7 +137,7 @@ func (r *reader) healthHolds(t *track) (out []Hold) {
 func (r *reader) courseHold(t *track) Hold {
 	c := t.course
 	until := c.on + civil.Date(c.days)
-	return Hold{From: c.on, Until: until, State: r.state(t, schema.StateTreated), Part: t.now() > 1, Why: "treated since " + c.on.Brief(), End: wording.Until(until), At: c.at}
+	return Hold{From: c.on, Until: until, State: r.state(t, schema.StateTreated), Part: t.now() > 1, Why: "treated since " + dated(c.on), End: wording.Until(until), At: c.at}
 }
 
 // escaped takes animals out of a group that are somewhere, and are looked for.
@@ -203,8 +203,8 @@ func (r *reader) search() {
 		who := strconv.Itoa(x.n) + " of " + x.from.Animals.Name.V
 		r.out.Loose += x.n
 		r.out.Asks = append(r.out.Asks, Ask{Name: "loose/" + x.from.Animals.Name.V + "/" + x.on.String(), From: x.on, Every: 1, Urgent: true, Harm: HarmEscaped, At: x.at,
-			Text:  wording.Animals(x.n) + " out since " + x.on.Short() + ": search after dark by torch, behind heaters; lid, gaps; log found or died",
-			Short: "out of the box: search after dark by torch, behind heaters; lid, gaps; log found or died", Aside: who + ", since " + x.on.Short(),
+			Text:  wording.Animals(x.n) + " out since " + x.on.Words() + ": search after dark by torch, behind heaters; lid, gaps; log found or died",
+			Short: "out of the box: search after dark by torch, behind heaters; lid, gaps; log found or died", Aside: who + ", since " + x.on.Words(),
 			Said:  who + " escaped on " + x.on.Words() + " and was not found",
 			Write: "found, or died, and how many"})
 	}

@@ -204,6 +204,8 @@ type Group struct {
 	Guessed bool
 	// Born is the day of its birth or hatching, of a brood of the log; 0 for all others.
 	Born civil.Date
+	// Beside says that it is a brood that nothing carries, loose in the box of its mother.
+	Beside bool
 	// Mother is the group whose brood it is while it lives with her, else nil.
 	Mother  *Group
 	Asks    []Ask

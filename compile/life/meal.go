@@ -76,7 +76,7 @@ func (r *reader) refusal(t *track, e *plan.Event) {
 	}
 	end := after(e.Date, pause.high)
 	t.Holds = append(t.Holds, Hold{From: e.Date + 1, Until: end, State: r.state(t, schema.StateRefused), At: e.At, Cited: pause.cited,
-		Why: wording.Count(t.Refused, "meal", "meals") + " refused, the last " + e.Date.Brief(), End: wording.Until(end)})
+		Why: wording.Count(t.Refused, "meal", "meals") + " refused, the last " + dated(e.Date), End: wording.Until(end)})
 	t.pause = len(t.Holds)
 }
 
@@ -116,7 +116,7 @@ func (r *reader) fasting(t *track) {
 	if t.HasFed && t.Fed < since.on {
 		since.on, text = t.Fed, "last meal on "
 	}
-	text += since.on.Short()
+	text += since.on.Words()
 	if t.now() > 1 {
 		text = "1 of " + strconv.Itoa(t.now()) + ": " + text
 	}
@@ -129,7 +129,7 @@ func (r *reader) fast(t *track, since seen, text, stage string) {
 	on := since.on.String()
 	if look := t.days(schema.FigureFastLook, stage); look.ok {
 		t.Tasks = append(t.Tasks, Task{Name: "fast-look/" + on, Kind: schema.KindWatch, On: after(since.on, look.low), At: since.at, Cited: look.cited,
-			Text: text + ": fat or thin? warm, damp, gravid?"})
+			Text: text + ": " + t.why(stage)})
 	}
 	if try := t.days(schema.FigureFastTry, stage); try.ok {
 		t.Tasks = append(t.Tasks, Task{Name: "fast-try/" + on, Kind: schema.KindWatch, On: after(since.on, try.low), At: since.at, Cited: try.cited,
@@ -142,10 +142,59 @@ func (r *reader) fast(t *track, since seen, text, stage string) {
 				Limit: wording.Days(at.low) + ", species sheet " + t.Sheet.Name.V, Write: "fed, on the day when it eats; premoult, or died"})
 		}
 	}
+	if t.ageing(since.on, stage, text) {
+		return
+	}
 	alarm, help, until := t.days(schema.FigureFastAlarm, stage), t.days(schema.FigureFastHelp, stage), civil.Date(0)
 	if help.ok && help.low > alarm.low {
 		until = after(since.on, help.low)
 	}
-	ask("fast", alarm, until, "look at belly, water and temperature; log fed when it eats")
+	if !help.ok || until != 0 { // of two that are due on one day the later one is enough
+		words := "look at belly, water and temperature; log fed when it eats"
+		if t.mayBeOld(stage) {
+			words = "old age? " + words
+		}
+		ask("fast", alarm, until, words)
+	}
 	ask("fast-help", help, 0, "get help from a mentor or veterinarian; log fed when it eats")
+}
+
+// why is what a first look into a fast asks: no male is gravid, nor is one that grows.
+func (t *track) why(stage string) string {
+	out := "fat or thin? warm, damp"
+	if t.males < t.now() && (stage == "adult" || stage == "") {
+		out += ", gravid"
+	}
+	if out += "?"; t.mayBeOld(stage) {
+		out += " old age?"
+	}
+	return out
+}
+
+// oldAge is how long after its last moult a grown animal is old.
+func (t *track) oldAge() span {
+	if male := t.days(schema.FigureOldAgeMale, ""); male.ok && t.males == t.now() {
+		return male
+	}
+	return t.days(schema.FigureOldAge, "")
+}
+
+// mayBeOld reports whether nobody can tell if an animal is old, since its last moult was
+// not seen.
+func (t *track) mayBeOld(stage string) bool {
+	return stage == "adult" && !t.moult.ok && (t.oldAge().ok || t.males > 0 && t.days(schema.FigureOldAgeMale, "").ok)
+}
+
+// ageing says, of a grown animal that is old when its fast would alarm, how it is made
+// easy for it. An old animal that eats less is not ill, and nothing about it is urgent.
+// Whether it is old is known only where its last moult was seen.
+func (t *track) ageing(since civil.Date, stage, text string) bool {
+	alarm, old := t.days(schema.FigureFastAlarm, stage), t.oldAge()
+	if !old.ok || stage != "adult" || !t.moult.ok || after(since, alarm.low) < after(t.moult.on, old.low) {
+		return false
+	}
+	on := after(since, alarm.low)
+	t.Tasks = append(t.Tasks, Task{Name: "old/" + since.String(), Kind: schema.KindWatch, On: on, Interval: 7, Times: t.home.weeks(on, t.home.h.Last()+1), At: t.moult.at, Cited: old.cited,
+		Text: text + ": old age? make it easy: soft or killed food held to its mouth, a drop of water, a low perch"})
+	return true
 }

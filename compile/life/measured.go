@@ -52,7 +52,7 @@ func (r *reader) climate() {
 	}
 	for _, x := range r.harsh {
 		r.out.Asks = append(r.out.Asks, Ask{Name: "measured/" + x.what.Name + "/" + x.on.String(), From: x.on, Every: 1, Urgent: true, Harm: HarmIll, At: x.at, Cited: x.f.Cited,
-			Text:  x.text + " was measured " + x.on.Short() + ", " + x.f.Value.V + " is what it bears: put it right now; log measured",
+			Text:  x.text + " was measured " + x.on.Words() + ", " + x.f.Value.V + " is what it bears: put it right now; log measured",
 			Said:  x.text + " was measured on " + x.on.Words(),
 			Limit: x.f.Value.V + ", " + x.what.Name + ", species sheet " + r.sheet.Name.V,
 			Write: "what is measured now, with measured"})
@@ -95,7 +95,7 @@ func (r *reader) wasting(t *track) {
 		return
 	}
 	t.Asks = append(t.Asks, Ask{Name: "thin/" + x.on.String(), From: x.on, Every: 1, Urgent: true, Harm: HarmIll, At: x.at, Cited: x.f.Cited,
-		Text:  x.lost + " of its weight lost since " + x.since.Short() + ": get help now, end a cool rest; log weighed",
+		Text:  x.lost + " of its weight lost since " + x.since.Words() + ": get help now, end a cool rest; log weighed",
 		Said:  t.Animals.Name.V + " has lost " + x.lost + " of its weight since " + x.since.Words(),
 		Limit: x.f.Value.V + ", weight-loss, species sheet " + t.Sheet.Name.V,
 		Write: "weighed, when it is weighed again; ill, treated or died"})

@@ -5,6 +5,7 @@ import (
 	"vivary/plan/finding"
 	"vivary/schema"
 	"vivary/schema/civil"
+	"vivary/schema/quantity"
 	"vivary/schema/wording"
 )
 
@@ -13,10 +14,23 @@ import (
 const usualWait = 7
 
 func (r *reader) premoult(t *track, e *plan.Event) {
-	r.terminal(t, e)
-	if !t.premoult.ok {
-		t.premoult = see(e)
+	if r.waits(t, e, &t.premoult, &t.premoults) {
+		r.terminal(t, e)
 	}
+}
+
+// waits notes that some of a group, one unless the line says how many, are in a state
+// that ends with a moult. A line after the first says that they are still, or more are.
+func (r *reader) waits(t *track, e *plan.Event, s *seen, known *int) bool {
+	n, ok := r.howMany(e, 1, t.now())
+	if !ok {
+		return false
+	}
+	if !s.ok {
+		*s, *known = see(e), 0
+	}
+	*known = max(*known, n)
+	return true
 }
 
 // hanging is an animal that moults now. One that is none the worse for a moult, as a gecko
@@ -26,21 +40,19 @@ func (r *reader) hanging(t *track, e *plan.Event) {
 		r.ill(t, e)
 		return
 	}
-	r.terminal(t, e)
-	if !t.hanging.ok {
-		t.hanging = see(e)
+	if r.waits(t, e, &t.hanging, &t.hangings) {
+		r.terminal(t, e)
 	}
 }
 
 // sealedIn is an animal that has shut itself in: of what it is a sign depends on what
 // else is known of it.
 func (r *reader) sealedIn(t *track, e *plan.Event) {
-	switch {
-	case t.carries() && r.grown(t) && !t.days(schema.FigureSacTime, "adult").ok: // a scorpion that is gravid and seals itself in is near the birth
+	if t.carries() && r.grown(t) && !t.days(schema.FigureSacTime, "adult").ok { // a scorpion that is gravid and seals itself in is near the birth
 		r.near(t, e)
-	case !t.sealed.ok:
-		t.sealed = see(e)
+		return
 	}
+	r.waits(t, e, &t.sealed, &t.sealeds)
 }
 
 // terminal reports whether the group is of adults that do not moult any more, and
@@ -48,6 +60,9 @@ func (r *reader) sealedIn(t *track, e *plan.Event) {
 func (r *reader) terminal(t *track, e *plan.Event) bool {
 	if !r.grown(t) {
 		return false
+	}
+	if e.Word == schema.WordMatured && !t.moult.ok {
+		return true // the plan calls it adult since the moult that the line is about
 	}
 	f := t.Sheet.Figure(schema.FigureMoultsAsAdult, "")
 	r.found.Add(finding.Finding{Rule: ruleAdult, At: e.At,
@@ -81,7 +96,7 @@ func (r *reader) moult(t *track, e *plan.Event) {
 	for _, o := range r.twins(t, func(x *track) []seen { return []seen{x.premoult, x.hanging, x.sealed} }) {
 		o.home.closeMoult(o, e.Date)
 	}
-	r.closeMoult(t, e.Date)
+	r.oneMoulted(t, e.Date, n)
 	t.eat(e.Date)
 	if t.now() == 1 {
 		t.before = t.moult
@@ -157,26 +172,59 @@ func age(stage string) int {
 
 // closeMoult ends what waited for a moult. What held stays known: what it took out
 // stays out, and what it put off comes after it.
-func (r *reader) closeMoult(t *track, on civil.Date) {
+func (r *reader) closeMoult(t *track, on civil.Date) { r.oneMoulted(t, on, quantity.MaxCount) }
+
+// oneMoulted ends what waited for a moult of so many of a group. Where more are known to
+// be in a state the others still are.
+func (r *reader) oneMoulted(t *track, on civil.Date, n int) {
+	var left [3]seen
+	for i, x := range t.waiting() {
+		if *x.known > n {
+			*x.known -= n
+			left[i], *x.s = *x.s, seen{}
+		}
+	}
 	holds := r.moultHolds(t)
 	ended(holds, on)
 	t.Holds = append(t.Holds, holds...)
-	t.premoult, t.hanging, t.sealed = seen{}, seen{}, seen{}
+	for i, x := range t.waiting() {
+		if *x.s = left[i]; !left[i].ok {
+			*x.known = 0
+		}
+	}
+}
+
+// waiting is a state that ends with a moult, and how many of a group are known to be in it.
+type waiting struct {
+	s     *seen
+	known *int
+	state *schema.State
+	why   string
+}
+
+// waiting are the states of a group that end with a moult.
+func (t *track) waiting() [3]waiting {
+	return [3]waiting{
+		{&t.premoult, &t.premoults, schema.StatePremoult, "before a moult"},
+		{&t.hanging, &t.hangings, schema.StateMoulting, "moulting"},
+		{&t.sealed, &t.sealeds, schema.StateSealed, "sealed in"},
+	}
 }
 
 func (r *reader) moultHolds(t *track) (out []Hold) {
-	open := func(s seen, state *schema.State, why string) {
-		if s.ok {
-			out = append(out, Hold{From: s.on, Until: r.h.Last() + 1, Open: true, State: r.state(t, state), Part: t.now() > 1,
-				Why: why + " since " + s.on.Brief(), End: "until the moult is logged", At: s.at})
+	open := func(x waiting) {
+		if s := *x.s; s.ok {
+			out = append(out, Hold{From: s.on, Until: r.h.Last() + 1, Open: true, State: r.state(t, x.state), Part: max(*x.known, 1) < t.now(), Some: *x.known,
+				Why: x.why + " since " + dated(s.on), End: "until the moult is logged", At: s.at})
 		}
 	}
-	if open(t.premoult, schema.StatePremoult, "before a moult"); len(out) > 0 {
+	all := t.waiting()
+	if open(all[0]); len(out) > 0 {
 		out = r.tried(t, out)
 	}
-	open(t.hanging, schema.StateMoulting, "moulting")
+	open(all[1])
 	if s := t.sealed; s.ok && !(t.premoult.ok && t.premoult.on <= s.on) {
-		open(s, schema.StateSealed, "sealed in")
+		open(all[2])
 		h := &out[len(out)-1]
 		h.End = "until a moult or a meal is logged"
 		if t.premoult.ok {
@@ -195,7 +243,7 @@ func (r *reader) tried(t *track, holds []Hold) []Hold {
 	weekly.May[schema.RowKilled] = schema.May{Manner: schema.Hatch, Every: 7, Words: "one small item at its mouth, out again next day"}
 	first.State = &none
 	try := t.days(schema.FigurePremoultTry, t.stage().Stage)
-	if !try.ok || t.sealed.ok || t.now() > 1 {
+	if !try.ok || t.sealed.ok || first.Part {
 		return []Hold{first}
 	}
 	then := first
@@ -240,31 +288,59 @@ func (r *reader) beforeMoult(t *track) {
 	r.longPremoult(t, s)
 }
 
-// longPremoult asks about a moult that does not come.
+// Where the sheet says of no stage when a moult that does not come is looked into, it is
+// asked after so many days: of larvae, pupae and millipedes in their chambers nobody
+// expects that they eat (common practice, no source).
+const helped = 180
+
+// longPremoult asks about a moult that does not come, and about a grown animal that has
+// shut itself in and does not come out: it does not eat, so that silence would starve it.
 func (r *reader) longPremoult(t *track, s seen) {
-	if r.grown(t) {
-		return
-	}
 	stage := t.stage().Stage
-	look, help := t.days(schema.FigurePremoultLook, stage), t.days(schema.FigurePremoultHelp, stage)
-	ask := func(name string, on span, until civil.Date, urgent bool, every int, text, said string) {
+	known := func(what *schema.Figure) (on span, limit string) {
+		if on = t.days(what, stage); !on.ok {
+			on, limit = t.days(what, ""), ", the longest of all stages"
+		}
+		if on.ok {
+			limit += ", species sheet " + t.Sheet.Name.V
+		}
+		return on, limit
+	}
+	ask := func(name string, on span, limit string, until civil.Date, every int, urgent bool, text, said string) {
 		if on.ok {
 			t.Asks = append(t.Asks, Ask{Name: name + "/" + s.on.String(), From: after(s.on, on.low), Until: until, Every: every, Urgent: urgent, At: s.at, Cited: on.cited,
-				Text: text, Said: said, Limit: "asked after " + wording.Days(on.low) + ", species sheet " + t.Sheet.Name.V, Write: "what is seen: moult, fed where it ate, refused or died"})
+				Text: text, Said: said, Limit: "asked after " + wording.Days(on.low) + limit, Write: "what is seen: moult, fed where it ate, refused or died"})
 		}
 	}
 	said := t.Animals.Name.V + " has been before a moult since " + s.on.Words()
+	first := "moulted? look, do not dig; log moult, or fed if it ate"
+	then := "before a moult since " + s.on.Words() + ": width of the belly? get help from a mentor; log moult, fed or died"
+	if r.grown(t) { // what it is it does not moult any more
+		since := "sealed in since "
+		if !t.sealed.ok {
+			since = "thought before a moult since "
+		}
+		said = t.Animals.Name.V + " has been " + since + s.on.Words() + ", and is not fed"
+		first = since + s.on.Words() + ": why? look from outside, do not dig; log fed if it eats, or died"
+		then = since + s.on.Words() + ", no meal: get help from a mentor, do not dig; log fed or died"
+	}
+	look, lookLimit := known(schema.FigurePremoultLook)
+	help, helpLimit := known(schema.FigurePremoultHelp)
+	if !help.ok {
+		ask("premoult-help", help.or(helped), ": of its kind nobody states how long it takes", 0, 30, false, first, said)
+		return
+	}
 	until := civil.Date(0)
-	if help.ok && help.low > look.low {
+	if help.low > look.low {
 		until = after(s.on, help.low)
 	}
-	ask("premoult-look", look, until, true, 7, "moulted? look, do not dig; log moult, or fed if it ate", said)
-	ask("premoult-help", help, 0, true, 7, "before a moult since "+s.on.Short()+": width of the belly? get help from a mentor; log moult, fed or died", said)
+	ask("premoult-look", look, lookLimit, until, 7, t.days(schema.FigurePremoultLook, stage).ok, first, said)
+	ask("premoult-help", help, helpLimit, 0, 7, true, then, said)
 }
 
 // soft holds meals and keeps hands off until the new skin is hard.
 func (r *reader) soft(t *track, n int) {
-	hold := Hold{From: t.moult.on, Why: "moulted " + t.moult.on.Brief(), At: t.moult.at, Part: n < t.now(), Some: n}
+	hold := Hold{From: t.moult.on, Why: "moulted " + dated(t.moult.on), At: t.moult.at, Part: n < t.now(), Some: n}
 	put := func(state *schema.State, wait span) {
 		hold.State, hold.Until, hold.Cited = r.state(t, state), after(hold.From, wait.high), wait.cited
 		hold.End = wording.Until(hold.Until)

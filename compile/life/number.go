@@ -1,6 +1,7 @@
 package life
 
 import (
+	"slices"
 	"strconv"
 
 	"vivary/plan"
@@ -10,6 +11,9 @@ import (
 	"vivary/schema/quantity"
 	"vivary/schema/wording"
 )
+
+// notNone are the words of which a line about none says nothing.
+var notNone = []*schema.LogWord{schema.WordDied, schema.WordEscaped, schema.WordMoved, schema.WordPremoult, schema.WordHanging, schema.WordSealed}
 
 // howMany reads the number after a word, or gives usual where there is none. A number
 // that cannot be is found, and is none: a slip of the hand must not take care from
@@ -21,7 +25,7 @@ func (r *reader) howMany(e *plan.Event, usual, most int) (int, bool) {
 	n := int(e.Number.V)
 	fault := ""
 	switch {
-	case n == 0 && (e.Word == schema.WordDied || e.Word == schema.WordEscaped || e.Word == schema.WordMoved):
+	case n == 0 && slices.Contains(notNone, e.Word):
 		fault = "0 " + e.Word.Name
 	case float64(n) != e.Number.V:
 		fault = "animals are whole numbers"

@@ -115,7 +115,7 @@ func (r *reader) quarantine(t *track) {
 func (r *reader) settling(t *track, s seen) {
 	wait := r.wait(t)
 	t.Holds = append(t.Holds, Hold{State: r.state(t, schema.StateSettling), From: s.on, Until: after(s.on, wait.high), At: s.at, Cited: wait.cited, Part: t.Count(s.on-1) > 0,
-		Why: "came " + s.on.Brief(), End: wording.Until(after(s.on, wait.high))})
+		Why: "came " + dated(s.on), End: wording.Until(after(s.on, wait.high))})
 }
 
 // wait is from an arrival to the first meal.

@@ -148,13 +148,13 @@ type track struct {
 	joined   seen // since when it is with others that it was not with before
 	heads    heads
 
-	moult    seen // the last
-	before   seen // the one before it, of a single animal
-	entered  seen // since when all are in the present instar
-	moulted  int  // how many have left the present instar already
-	premoult seen
-	hanging  seen
-	sealed   seen
+	moult   seen // the last
+	before  seen // the one before it, of a single animal
+	entered seen // since when all are in the present instar
+	moulted int  // how many have left the present instar already
+	// Those that wait for a moult, and of a group how many are known to.
+	premoult, hanging, sealed    seen
+	premoults, hangings, sealeds int
 
 	refused      seen // the last refusal
 	firstRefused seen
@@ -257,7 +257,7 @@ func (r *reader) ofAnimals(t *track, e *plan.Event) {
 // conclude draws the consequences for each group.
 func (r *reader) conclude() {
 	for _, t := range r.tracks {
-		t.Brood = false
+		t.Brood, t.Beside = false, false
 		if t.of != nil {
 			t.Guessed, t.Born = t.of.number == 0, t.of.born.on
 		}
@@ -274,6 +274,7 @@ func (r *reader) conclude() {
 			r.rearing(t, b)
 		}
 		r.growing(t)
+		r.looseHere(t)
 		r.quarantine(t)
 		r.health(t)
 		r.wasting(t)
@@ -295,6 +296,7 @@ func (r *reader) leave(t *track, on civil.Date) {
 	}
 	t.Holds = append(t.Holds, r.healthHolds(t)...)
 	t.Holds = append(t.Holds, r.sacHolds(t)...)
+	t.Holds = append(t.Holds, r.looseHolds(t)...)
 	if _, hold := r.reserves(t); hold.State != nil && (t.of != nil || t.stage().Stage == newborn) {
 		t.Holds = append(t.Holds, hold)
 	}

@@ -118,15 +118,15 @@ func (r *reader) broodHolds(t *track, b *brood) []Hold {
 	if b.born.ok {
 		at := on
 		at.State, at.From, at.Until, at.Open = r.state(t, schema.StateBirth), b.born.on, b.last+birth, false
-		at.Why, at.End = "born "+b.born.on.Brief(), wording.Until(at.Until)
+		at.Why, at.End = "born "+dated(b.born.on), wording.Until(at.Until)
 		out = append(out, at)
-		on.From, on.Why = at.Until, "young on her since "+b.born.on.Brief()
+		on.From, on.Why = at.Until, "young on her since "+dated(b.born.on)
 	}
 	out = append(out, on)
 	if b.first.ok {
 		ended(out, b.first.on)
 		then := on
-		then.State, then.From, then.Why = r.state(t, schema.StateYoungRound), b.first.on, "young moulted "+b.first.on.Brief()
+		then.State, then.From, then.Why = r.state(t, schema.StateYoungRound), b.first.on, "young moulted "+dated(b.first.on)
 		then.End = "until separated is logged"
 		if !t.apart() {
 			then.Until, then.Open = max(after(b.first.on, grown), after(b.born.on, still.high)), false
@@ -136,7 +136,7 @@ func (r *reader) broodHolds(t *track, b *brood) []Hold {
 	}
 	if b.separated.ok {
 		ended(out, b.separated.on)
-		peace := Hold{State: r.state(t, schema.StateAfterBrood), From: b.separated.on, Until: b.separated.on + recovers, At: b.separated.at, Why: "no young with her since " + b.separated.on.Brief(), Part: on.Part}
+		peace := Hold{State: r.state(t, schema.StateAfterBrood), From: b.separated.on, Until: b.separated.on + recovers, At: b.separated.at, Why: "no young with her since " + dated(b.separated.on), Part: on.Part}
 		peace.End = wording.Until(peace.Until)
 		out = append(out, peace)
 	}
@@ -171,11 +171,20 @@ func (r *reader) await(t *track, b *brood, riding span) {
 		Text: "Look without opening. Log first_moult on the day it is seen.", At: b.born.at, Cited: riding.cited})
 	t.Tasks = append(t.Tasks, Task{Name: "first-moult/" + name, Kind: schema.KindWatch, On: from, Interval: 1, Times: int(to - from),
 		Text: "first moult of the young? look, do not open; log first_moult", At: b.born.at, Cited: riding.cited})
-	t.Asks = append(t.Asks, Ask{Name: "first-moult-late/" + name, Rule: ruleLate, From: to, Every: 1, Urgent: true, At: b.born.at, Cited: riding.cited,
+	a := r.lateMoult(t, b)
+	a.Until, _, _ = r.firstMealAsked(b.young, to+1) // from then on one question asks for both
+	t.Asks = append(t.Asks, a)
+}
+
+// lateMoult asks for the first moult of a brood once its time is over.
+func (r *reader) lateMoult(t *track, b *brood) Ask {
+	riding := r.onMother(t)
+	to := after(b.born.on, riding.high)
+	return Ask{Name: "first-moult-late/" + b.name(), Rule: ruleLate, From: to, Every: 1, Urgent: true, At: b.born.at, Cited: riding.cited,
 		Text:  "have the young moulted? white: not yet; light brown: log first_moult",
 		Said:  "no first moult is logged of the young born on " + b.born.on.Words(),
 		Limit: "by " + to.Words() + ", " + wording.Days(riding.high) + ", species sheet " + t.Sheet.Name.V,
-		Write: "the day of the moult with first_moult; or what became of them, with separated 0"})
+		Write: "the day of the moult with first_moult; or what became of them, with separated 0"}
 }
 
 // prepare asks for boxes by the first day on which the young may moult.
@@ -208,10 +217,10 @@ func (r *reader) separate(t *track, b *brood) {
 	leave := t.dispersal()
 	from, late := after(s.on, leave.low), after(s.on, max(tooLong, leave.low+1))
 	t.Tasks = append(t.Tasks,
-		Task{Name: "separate/" + name, Kind: schema.KindSeparate, On: from, Interval: 1, Times: int(late - from), Text: "separate the young, from " + from.Short(), At: s.at, Cited: leave.cited},
+		Task{Name: "separate/" + name, Kind: schema.KindSeparate, On: from, Interval: 1, Times: int(late - from), Text: "separate the young, from " + from.Words(), At: s.at, Cited: leave.cited},
 		Task{Name: "mother-meal/" + name, Kind: schema.KindFeed, On: from, Meal: true, Instead: true, Killed: true, Text: "first meal without her young: one small killed item", At: s.at})
 	t.Asks = append(t.Asks, Ask{Name: "separate-late/" + name, Kind: schema.KindSeparate, From: late, Every: 1, Urgent: true, At: s.at, Cited: leave.cited,
-		Text:  "separate the young, due since " + from.Short() + "; log separated and to where, or separated 0 where none is left",
+		Text:  "separate the young, due since " + from.Words() + "; log separated and to where, or separated 0 where none is left",
 		Said:  "the young of " + t.Animals.Name.V + " moulted on " + s.on.Words() + " and are still with her",
 		Limit: "taken out from " + wording.Days(leave.low) + " after their first moult, species sheet " + t.Sheet.Name.V,
 		Write: "separated, how many and the enclosure that they went to"})

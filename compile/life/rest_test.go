@@ -146,14 +146,14 @@ func TestStepsOfARest(t *testing.T) {
 2026-11-26 set the thermostat to 30 C: rest is over
 2026-12-01 first meal after rest: one small killed item; out next day if it is left`, 60},
 		{"ended by what was seen in it", resting(), "2026-11-18 box one hanging\n", "2026-11-19", `
-2026-11-19 end rest, moulting since 18 Nov: heat up by steps
+2026-11-19 end rest, moulting since 18 Nov 2026: heat up by steps
 2026-11-19 set the thermostat to 25 C: rest ends by steps
-2026-11-20 end rest, moulting since 18 Nov: heat up by steps
-2026-11-21 end rest, moulting since 18 Nov: heat up by steps
-2026-11-22 end rest, moulting since 18 Nov: heat up by steps
-2026-11-23 end rest, moulting since 18 Nov: heat up by steps
-2026-11-24 end rest, moulting since 18 Nov: heat up by steps
-2026-11-25 end rest, moulting since 18 Nov: heat up by steps
+2026-11-20 end rest, moulting since 18 Nov 2026: heat up by steps
+2026-11-21 end rest, moulting since 18 Nov 2026: heat up by steps
+2026-11-22 end rest, moulting since 18 Nov 2026: heat up by steps
+2026-11-23 end rest, moulting since 18 Nov 2026: heat up by steps
+2026-11-24 end rest, moulting since 18 Nov 2026: heat up by steps
+2026-11-25 end rest, moulting since 18 Nov 2026: heat up by steps
 2026-11-26 set the thermostat to 27.5 C: rest ends by steps
 2026-12-03 set the thermostat to 30 C: rest is over`, 60},
 		{"weighed weekly, where the plan weighs", resting(`species = "hadrurus-arizonensis"`, `species = "hadrurus-arizonensis"
@@ -249,7 +249,7 @@ func TestWhoMustNotRest(t *testing.T) {
 		{"in quarantine", resting(), "2026-10-12 box one arrived 0\n", "in quarantine until 11 Nov", false},
 		{"mites", resting(), "2026-10-10 box mites\n", "mites were seen on 10 Oct", false},
 		{"mites long ago", resting(), "2026-09-10 box mites\n", "", false},
-		{"a moult is near", resting(), "2026-10-01 box one premoult\n", "before a moult since 1 Oct", false},
+		{"a moult is near", resting(), "2026-10-01 box one premoult\n", "before a moult since 1 Oct 2026", false},
 		{"a tropical species", resting("hadrurus-arizonensis", "pandinus-imperator"), "", "pandinus-imperator takes no cool rest", true},
 		{"a tropical species in a warm room", resting("hadrurus-arizonensis", "pandinus-imperator", `"14 C"`, `"24 C"`), "", "", false},
 	} {

@@ -20,8 +20,8 @@ func (g *Group) Part(on civil.Date) bool {
 	return false
 }
 
-// dated is a day with its year, in the few words of an entry: what is carried for a year
-// and a half would be told without.
+// dated is a day with its year, in the few words of an entry. Whatever the log says a day
+// of is told with its year here; a round of a day near it leaves the year out.
 func dated(on civil.Date) string {
 	y, _, _ := on.YMD()
 	return on.Brief() + " " + strconv.Itoa(y)

@@ -282,7 +282,7 @@ func TestExample(t *testing.T) {
 	want := map[string][]string{
 		"dune-1":    {"Dune 1: the year from Wed 25 Nov 2026", "today, Wed 25 Nov 2026", "2027", "1 Jan", "warm end ", "cool end ", "in cool rest: 19 to 20 C", "cool rest, 15 Nov to 20 Feb", "harmful above 40 C", "unusual above 35 C", "1 adult cricket", "Fresh water", "Lead keeper away 10 Jul, back 24 Jul"},
 		"burrow-a":  {"2 adult crickets each", "2 medium roaches each", "Mist 150 ml", "harmful below 15 C"},
-		"burrow-b":  {"Fern: young on her since 5 Nov, until ", "Fern: First moult of the brood possible, 19 Nov to 26 Nov"},
+		"burrow-b":  {"Fern: young on her since 5 Nov 2026, until ", "Fern: First moult of the brood possible, 19 Nov to 26 Nov"},
 		"arrival-1": {"Quarantine, 18 Oct to 16 Dec"},
 	}
 	r := quillmoor(t)

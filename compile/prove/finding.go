@@ -167,6 +167,8 @@ func (b *breach) severity() finding.Severity {
 		return finding.Caution // of who must not be disturbed, package check speaks
 	case b.untouched():
 		return finding.Caution
+	case b.Limit.Alone && b.unknown():
+		return finding.Caution
 	case b.Times == 0 || b.tooRare():
 		return finding.Error
 	case b.keepers && b.away.Open && b.Need.Severity.V == "caution":
@@ -180,6 +182,9 @@ func (b *breach) severity() finding.Severity {
 // unknown reports whether it is not known that it is too long for the species: its type
 // says what suits every member and what is too long for any, and it lies between.
 func (b *breach) unknown() bool {
+	if b.Limit.Alone {
+		return b.Alone != nil && b.Alone.Beyond.High > 0 && b.Longest <= wholeDays(b.Alone.Beyond.High)
+	}
 	return b.Need.Wrong.Set() && b.Longest <= wholeDays(b.Need.Wrong.V.Value)
 }
 
@@ -290,9 +295,13 @@ func (b *breach) limits() string {
 	case b.Limit.First:
 		return wording.AtLongest(b.Limit.Days) + " from the first moult to the first meal, first-meal of " + sheet
 	case b.Limit.Again:
-		return wording.AtLongest(b.Limit.Days) + " while nobody comes, again and again: half of unattended of " + sheet + ", " + wording.Days(b.Unattended)
+		return wording.AtLongest(b.Limit.Days) + " while nobody comes, again and again: half of unattended of " + b.whose(b.Alone) + ", " + wording.Days(b.Unattended)
 	case b.Limit.Alone:
-		return wording.AtLongest(b.Limit.Days) + " while nobody comes, unattended of " + sheet
+		text := wording.AtLongest(b.Limit.Days) + " while nobody comes"
+		if f := b.Alone; f != nil && f.Wrong.Set() {
+			text += " suits every one, " + f.Wrong.V + " is too long for any"
+		}
+		return text + ", unattended of " + b.whose(b.Alone)
 	}
 	text := wording.AtLongest(b.Allowed)
 	if b.Stage != "" {
@@ -306,6 +315,16 @@ func (b *breach) limits() string {
 		text += ": unattended is for " + strconv.Itoa(mostAlone) + " of any " + strconv.Itoa(aloneOf) + " days"
 	}
 	return text
+}
+
+// whose names the sheet or the type that states a figure.
+func (b *breach) whose(f *plan.Figure) string {
+	if f != nil {
+		if by := cmp.Or(f.OfType, f.Of); by != "" {
+			return by
+		}
+	}
+	return b.sheet()
 }
 
 // sheet names the sheet that states the need: the group's own, or that of one of those

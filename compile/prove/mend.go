@@ -68,6 +68,9 @@ func (b *breach) bring() string {
 		if b.Group != nil && b.Group.Logged {
 			return "an animals block for them, or where they went in the log; until then offer food by hand, and log fed"
 		}
+		if b.Group != nil && b.Group.Sheet != nil && !b.Group.Sheet.Preys() {
+			return "care \"leaves\", with every = \"" + wording.Step(b.Allowed) + "\" and not off: prey is no food for them"
+		}
 		name := b.Life.Plan.Name.V
 		if b.Group != nil {
 			name = b.Group.Animals.Name.V

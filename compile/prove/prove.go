@@ -176,10 +176,13 @@ func (w *prover) occasions(p *Proof) horizon.Days {
 }
 
 // meets reports whether an entry meets a need of a group, or of the whole enclosure. A
-// meal is for those it is given to; the litter that an enclosure is filled up with
-// feeds whoever is of its species.
+// meal is for those it is given to, and prey only for those who live on it; the litter
+// that an enclosure is filled up with feeds whoever is of its species.
 func (w *prover) meets(x *roster.Entry, p *Proof) bool {
 	if x.Kind.Needs != p.Name && !(p.Name == schema.NeedFood && x.Feeds()) {
+		return false
+	}
+	if p.Name == schema.NeedFood && len(x.Menu) > 0 && p.Group != nil && p.Group.Sheet != nil && !p.Group.Sheet.Preys() {
 		return false
 	}
 	return p.Group == nil || x.Group == p.Group || x.Group == nil && !p.Name.PerMeal && p.Group.Sheet == w.life.Plan.Sheet

@@ -229,7 +229,7 @@ var logDays = []example{
 		plan:  lone(meals(`on = ["mon"]`)),
 		log:   "5 Jul ash skipped feeding\n7 Jul ash premoult",
 		now:   "8 Jul", from: "5 Jul", to: "12 Jul",
-		want: `feed only: not Mon 5 Jul, skipped; not Mon 12 Jul, held before a moult since 7 Jul`,
+		want: `feed only: not Mon 5 Jul, skipped; not Mon 12 Jul, held before a moult since 7 Jul 2027`,
 	},
 	{
 		// The first meal after the moult of the 27th, on the 4th, is still to come.
@@ -237,7 +237,7 @@ var logDays = []example{
 		plan:  meals(`every = "day"; until = "2027-07-03"`),
 		log:   "26 Jun ash skipped feeding\n27 Jun ash moult 2",
 		now:   "3 Jul", from: "26 Jun", to: "6 Jul",
-		want: `feed only: not Sat 26 Jun, skipped; ` + held("27 Jun", "3 Jul", "moulted 27 Jun"),
+		want: `feed only: not Sat 26 Jun, skipped; ` + held("27 Jun", "3 Jul", "moulted 27 Jun 2027"),
 	},
 	{
 		// Today is the day of the first meal: there is no other.
@@ -246,7 +246,7 @@ var logDays = []example{
 		log:   "26 Jun ash skipped feeding\n27 Jun ash moult 2",
 		now:   "4 Jul", from: "26 Jun", to: "10 Jul",
 		want: `
-			feed only: not Sat 26 Jun, skipped; not Sat 3 Jul, held moulted 27 Jun; Sat 10 Jul
+			feed only: not Sat 26 Jun, skipped; not Sat 3 Jul, held moulted 27 Jun 2027; Sat 10 Jul
 			first-meal/2027-06-27: Sun 4 Jul`,
 	},
 	{
@@ -255,7 +255,7 @@ var logDays = []example{
 		plan:  meals(`on = ["sat"]`),
 		log:   "26 Jun ash skipped feeding\n27 Jun ash moult 2",
 		now:   "6 Jul", from: "26 Jun", to: "10 Jul",
-		want: `feed only: not Sat 26 Jun, skipped; not Sat 3 Jul, held moulted 27 Jun; Sat 10 Jul`,
+		want: `feed only: not Sat 26 Jun, skipped; not Sat 3 Jul, held moulted 27 Jun 2027; Sat 10 Jul`,
 	},
 	{
 		// The sitter does not weigh; the keeper is back on the 12th.

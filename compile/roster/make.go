@@ -288,7 +288,11 @@ func (b *builder) care(c, sheet *plan.Care, from, until civil.Date) {
 		return
 	}
 	w.rules = between(w.rules, from, until)
-	task := c.Task.Or(kind.Phrase)
+	own := c.Task
+	if !own.Set() && sheet != nil && sheet.KindName() == c.KindName() {
+		own = sheet.Task
+	}
+	task := own.Or(kind.Phrase)
 	if task == "" {
 		task = c.Name.V
 	}
@@ -296,7 +300,7 @@ func (b *builder) care(c, sheet *plan.Care, from, until civil.Date) {
 		task += " " + c.Amount.V.String()
 	}
 	for _, r := range b.rounds.of(b.life.Plan, t, w.clocks) {
-		b.add(Entry{ID: id.In(t, r), Life: b.life, Name: c.Name.V, Kind: kind, Round: r, Rules: w.rules, Task: task, Own: c.Task.Set() || kind.Phrase == "",
+		b.add(Entry{ID: id.In(t, r), Life: b.life, Name: c.Name.V, Kind: kind, Round: r, Rules: w.rules, Task: task, Own: own.Set() || kind.Phrase == "",
 			Minutes: minutes(t, kind), Origin: c.At, Cited: plan.Cited{Source: c.Source, Quality: c.Quality, Seen: c.Seen}, FromSheet: c == sheet, Staged: staged, Timing: t})
 	}
 }

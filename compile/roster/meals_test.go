@@ -158,9 +158,9 @@ var mealDays = []example{
 		log:   "5 Jul ash moult 2",
 		now:   "6 Jul", from: "28 Jun", to: "20 Jul",
 		want: `
-			feed only: Mon 28 Jun; not Mon 5 Jul, held moulted 5 Jul; not Mon 12 Jul, another stands in its place; Mon 19 Jul
+			feed only: Mon 28 Jun; not Mon 5 Jul, held moulted 5 Jul 2027; not Mon 12 Jul, another stands in its place; Mon 19 Jul
 			first-meal/2027-07-05: Mon 12 Jul
-			leftovers only: Tue 29 Jun; not Tue 6 Jul, held moulted 5 Jul; Tue 13 Jul, with a meal; Tue 20 Jul`,
+			leftovers only: Tue 29 Jun; not Tue 6 Jul, held moulted 5 Jul 2027; Tue 13 Jul, with a meal; Tue 20 Jul`,
 	},
 	{
 		// The first meal is on Thursday the 15th, four days before the next. Of eight days from
@@ -170,7 +170,7 @@ var mealDays = []example{
 		log:   "8 Jul ash moult 2",
 		now:   "9 Jul", from: "1 Jul", to: "28 Jul",
 		want: `
-			feed only: Thu 1 Jul; not Sat 10 Jul, held moulted 8 Jul; not Mon 19 Jul, too soon; Wed 28 Jul
+			feed only: Thu 1 Jul; not Sat 10 Jul, held moulted 8 Jul 2027; not Mon 19 Jul, too soon; Wed 28 Jul
 			first-meal/2027-07-08: Thu 15 Jul`,
 	},
 	{
@@ -180,7 +180,7 @@ var mealDays = []example{
 		plan:  hungry("12 days", "1 day", staff, meals(`every = "9 days"; from = "2027-07-01"`)),
 		log:   "8 Jul ash moult 2",
 		now:   "9 Jul", from: "9 Jul", to: "28 Jul",
-		want: `feed only: not Sat 10 Jul, held moulted 8 Jul; Mon 19 Jul; Wed 28 Jul`,
+		want: `feed only: not Sat 10 Jul, held moulted 8 Jul 2027; Mon 19 Jul; Wed 28 Jul`,
 	},
 	{
 		// The first meal after a moult falls into the absence, and is given at the visit of
@@ -191,7 +191,7 @@ var mealDays = []example{
 		now:   "4 Jul", from: "4 Jul", to: "26 Jul",
 		want: `
 			first-meal/2027-07-03: not Sat 10 Jul, nobody 10 Jul; Tue 13 Jul, visit 10 Jul, by sitter, killed
-			feed only: not Mon 5 Jul, held moulted 3 Jul; not Mon 12 Jul, nobody 10 Jul; not Tue 13 Jul, another stands in its place; not Mon 19 Jul, nobody 10 Jul; Tue 20 Jul, visit 10 Jul, by sitter, killed; Mon 26 Jul`,
+			feed only: not Mon 5 Jul, held moulted 3 Jul 2027; not Mon 12 Jul, nobody 10 Jul; not Tue 13 Jul, another stands in its place; not Mon 19 Jul, nobody 10 Jul; Tue 20 Jul, visit 10 Jul, by sitter, killed; Mon 26 Jul`,
 	},
 	{
 		// The friend may, and comes on the day after too.
@@ -217,7 +217,7 @@ var mealDays = []example{
 		now:   "4 Jul", from: "4 Jul", to: "26 Jul",
 		want: `
 			first-meal/2027-07-03: not Sat 10 Jul, nobody 10 Jul; Wed 14 Jul, return 10 Jul
-			feed only: not Mon 5 Jul, held moulted 3 Jul; not Mon 12 Jul, waits 10 Jul; Mon 19 Jul; Mon 26 Jul`,
+			feed only: not Mon 5 Jul, held moulted 3 Jul 2027; not Mon 12 Jul, waits 10 Jul; Mon 19 Jul; Mon 26 Jul`,
 	},
 	{
 		// A week after the last meal. Found moulted on the 30th of June, it is fed a first meal
@@ -228,8 +228,8 @@ var mealDays = []example{
 		log:   "22 Jun ash fed\n30 Jun ash moult 2",
 		now:   "1 Jul", from: "20 Jun", to: "22 Jul",
 		want: `
-			feed only: Tue 22 Jun, done; Tue 29 Jun; not Tue 6 Jul, held moulted 30 Jun; Wed 14 Jul; Wed 21 Jul
-			leftovers only: Wed 23 Jun; Wed 30 Jun; not Wed 7 Jul, held moulted 30 Jun; Thu 8 Jul, with a meal; Thu 15 Jul; Thu 22 Jul
+			feed only: Tue 22 Jun, done; Tue 29 Jun; not Tue 6 Jul, held moulted 30 Jun 2027; Wed 14 Jul; Wed 21 Jul
+			leftovers only: Wed 23 Jun; Wed 30 Jun; not Wed 7 Jul, held moulted 30 Jun 2027; Thu 8 Jul, with a meal; Thu 15 Jul; Thu 22 Jul
 			first-meal/2027-06-30: Wed 7 Jul`,
 	},
 	{
@@ -259,7 +259,7 @@ var mealDays = []example{
 		plan:  hungry("9 days", "1 day", staff, away("lead", "10 Jul", "17 Jul", ""), meals(`on = ["mon"]`)),
 		log:   "1 Jul ash moult 2",
 		now:   "2 Jul", from: "2 Jul", to: "26 Jul",
-		want: `feed only: not Mon 5 Jul, held moulted 1 Jul; not Mon 12 Jul, waits 10 Jul; Sat 17 Jul, return 10 Jul; not Mon 19 Jul, too soon; Mon 26 Jul`,
+		want: `feed only: not Mon 5 Jul, held moulted 1 Jul 2027; not Mon 12 Jul, waits 10 Jul; Sat 17 Jul, return 10 Jul; not Mon 19 Jul, too soon; Mon 26 Jul`,
 	},
 	{
 		// What is left may stay for two days, so that meals of Thursday and Friday would leave
@@ -316,7 +316,7 @@ var mealDays = []example{
 		log:   "22 Jun ash fed\n30 Jun ash moult 2",
 		now:   "1 Jul", from: "22 Jun", to: "13 Jul",
 		want: `
-			feed only: Tue 22 Jun, done; Fri 25 Jun; Mon 28 Jun; not Thu 1 Jul, held moulted 30 Jun; not Sun 4 Jul, held moulted 30 Jun; Sat 10 Jul; Tue 13 Jul
+			feed only: Tue 22 Jun, done; Fri 25 Jun; Mon 28 Jun; not Thu 1 Jul, held moulted 30 Jun 2027; not Sun 4 Jul, held moulted 30 Jun 2027; Sat 10 Jul; Tue 13 Jul
 			first-meal/2027-06-30: Wed 7 Jul`,
 	},
 	{

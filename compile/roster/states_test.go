@@ -24,10 +24,10 @@ var stateDays = []example{
 		log:   "5 Jul ash premoult",
 		now:   "7 Jul", from: "4 Jul", to: "8 Jul",
 		want: `
-			feed only: Sun 4 Jul; not Mon 5 Jul, held before a moult since 5 Jul; not Tue 6 Jul, held before a moult since 5 Jul; not Wed 7 Jul, held before a moult since 5 Jul; not Thu 8 Jul, held before a moult since 5 Jul
-			leftovers only: Sun 4 Jul; Mon 5 Jul; not Tue 6 Jul, held before a moult since 5 Jul; not Wed 7 Jul, held before a moult since 5 Jul; not Thu 8 Jul, held before a moult since 5 Jul
+			feed only: Sun 4 Jul; not Mon 5 Jul, held before a moult since 5 Jul 2027; not Tue 6 Jul, held before a moult since 5 Jul 2027; not Wed 7 Jul, held before a moult since 5 Jul 2027; not Thu 8 Jul, held before a moult since 5 Jul 2027
+			leftovers only: Sun 4 Jul; Mon 5 Jul; not Tue 6 Jul, held before a moult since 5 Jul 2027; not Wed 7 Jul, held before a moult since 5 Jul 2027; not Thu 8 Jul, held before a moult since 5 Jul 2027
 			water: Tue 6 Jul
-			weigh: not Wed 7 Jul, held before a moult since 5 Jul
+			weigh: not Wed 7 Jul, held before a moult since 5 Jul 2027
 			spot-clean: Wed 7 Jul`,
 	},
 	{
@@ -40,8 +40,8 @@ var stateDays = []example{
 		now:   "6 Jul", from: "6 Jul", to: "8 Jul",
 		want: `
 			feed only: Wed 7 Jul, killed
-			feed other: not Wed 7 Jul, held before a moult since 5 Jul
-			weigh: not Wed 7 Jul, held before a moult since 5 Jul`,
+			feed other: not Wed 7 Jul, held before a moult since 5 Jul 2027
+			weigh: not Wed 7 Jul, held before a moult since 5 Jul 2027`,
 	},
 	{
 		// From 2 to 7 July there are six occasions, of which the second, fourth and sixth are
@@ -76,7 +76,7 @@ var stateDays = []example{
 		plan:  lone(ash(`feeding "only" { every = "day"; per_animal = 1; prey = "cricket small" } season "rest" { from = "2 jul"; to = "3 jul"; feeding = "none" }`)),
 		log:   "5 Jul ash premoult",
 		now:   "5 Jul", from: "1 Jul", to: "6 Jul",
-		want: `feed only: Thu 1 Jul; not Fri 2 Jul, held rest; not Sat 3 Jul, held rest; Sun 4 Jul; not Mon 5 Jul, held before a moult since 5 Jul; not Tue 6 Jul, held before a moult since 5 Jul`,
+		want: `feed only: Thu 1 Jul; not Fri 2 Jul, held rest; not Sat 3 Jul, held rest; Sun 4 Jul; not Mon 5 Jul, held before a moult since 5 Jul 2027; not Tue 6 Jul, held before a moult since 5 Jul 2027`,
 	},
 }
 

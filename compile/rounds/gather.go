@@ -97,23 +97,45 @@ func (g *gatherer) apart(l *life.Enclosure) int {
 	return min(max(0, int(until-h.From)), h.Days)
 }
 
-// entry adds what an entry is in the round. A day on which it is caught up is a task
+// entry adds what an entry is in the round. What the log says of a day is told with its
+// year where that day is long ago.
+func (g *gatherer) entry(x *roster.Entry, place int, days horizon.Days) {
+	if x.Once == nil && (x.Group == nil || !x.Group.Logged) {
+		g.entryOn(x, place, telling{0, days, x.Days})
+		return
+	}
+	t := taskOf(x)
+	text := t.Phrase + " " + t.Group
+	if x.Ask != nil {
+		text += " " + x.Ask.Aside
+	}
+	for _, p := range g.tellings(text, days, x.Days) {
+		g.entryOn(x, place, p)
+	}
+}
+
+// entryOn adds what an entry is on some days. A day on which it is caught up is a task
 // of its own, before all others, and so is the last water before days when nobody
 // comes.
-func (g *gatherer) entry(x *roster.Entry, place int, days horizon.Days) {
-	it := Item{Task: taskOf(x), Place: place, Days: days, Rank: x.Kind.Rank, Minutes: x.Minutes, High: x.High, Passing: x.Once != nil}
+func (g *gatherer) entryOn(x *roster.Entry, place int, p telling) {
+	it := Item{Task: taskOf(x), Place: place, Days: p.days, Rank: x.Kind.Rank, Minutes: x.Minutes, High: x.High, Passing: x.Once != nil}
+	if p.on != 0 {
+		it.Task = Told(x, it.Task, p.on)
+	}
 	if x.High && x.Once != nil {
 		it.Rank += max(x.Once.Interval, 1) // what is asked every day is more pressing than each week
 	}
-	if !slices.Equal(days, x.Days) {
-		it.Usual = x.Days
+	if !slices.Equal(p.days, p.usual) {
+		it.Usual = p.usual
 	}
 	if x.Group != nil {
 		it.Animals = x.Group.Animals.Name.V
 	}
 	if a := x.Ask; a != nil && x.High {
 		it.Rank += harm(a.Harm)
-		it.Short, it.Aside = aside(x, it.Group)
+		if it.Short, it.Aside = aside(x, it.Group); p.on != 0 {
+			it.Short, it.Aside = yearless(it.Short, p.on), yearless(it.Aside, p.on)
+		}
 	}
 	for k := range x.Causes {
 		switch c := &x.Causes[k]; {
@@ -134,7 +156,7 @@ func (g *gatherer) caughtUp(x *roster.Entry, c *roster.Cause, it Item) horizon.D
 	it.Days = both(it.Days, c.Days)
 	it.High, it.Passing, it.Rank = true, true, urgency(x, g.roster.Horizon.Now())
 	if c.Last != 0 {
-		it.Note = "last done " + c.Last.Short()
+		it.Note = "last done " + yearless(c.Last.Words(), g.roster.Horizon.Now())
 	}
 	g.dishes(x, it)
 	return rest

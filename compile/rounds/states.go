@@ -78,6 +78,7 @@ func Stretches(l *life.Enclosure) []Stretch {
 		for i := range holds {
 			cuts = append(cuts, holds[i].From, holds[i].Until)
 		}
+		cuts = append(cuts, turnsOf(holds, groupOf(l, of))...)
 		slices.Sort(cuts)
 		cuts = slices.Compact(cuts)
 		begun := len(out)
@@ -86,15 +87,15 @@ func Stretches(l *life.Enclosure) []Stretch {
 			if of != nil {
 				n = of.Count(cuts[i])
 			}
-			text := said(holds, cuts[i], n)
+			text, group := said(holds, cuts[i], n), yearless(groupOf(l, of), cuts[i])
 			if text == "" {
 				continue
 			}
-			if k := len(out) - 1; k >= begun && out[k].Until == cuts[i] && out[k].Text == text {
+			if k := len(out) - 1; k >= begun && out[k].Until == cuts[i] && out[k].Text == text && out[k].Group == group {
 				out[k].Until = cuts[i+1]
 				continue
 			}
-			out = append(out, Stretch{cuts[i], cuts[i+1], groupOf(l, of), text})
+			out = append(out, Stretch{cuts[i], cuts[i+1], group, text})
 		}
 	})
 	return out
@@ -122,6 +123,11 @@ func (g *gatherer) states(holds []life.Hold, of *life.Group, group string, place
 			cuts = append(cuts, max(x.From, h.From), min(x.Until, h.Last()+1))
 		}
 	}
+	for _, d := range turnsOf(holds, group) {
+		if h.From < d && d <= h.Last() {
+			cuts = append(cuts, d)
+		}
+	}
 	slices.Sort(cuts)
 	cuts = slices.Compact(cuts)
 	for i := 0; i+1 < len(cuts); i++ {
@@ -130,9 +136,19 @@ func (g *gatherer) states(holds []life.Hold, of *life.Group, group string, place
 			n = of.Count(cuts[i])
 		}
 		if text := said(holds, cuts[i], n); text != "" {
-			g.holds = append(g.holds, Hold{Place: place, From: int(cuts[i] - h.From), Until: int(cuts[i+1] - h.From), Text: text, Group: group})
+			g.holds = append(g.holds, Hold{Place: place, From: int(cuts[i] - h.From), Until: int(cuts[i+1] - h.From), Text: text, Group: yearless(group, cuts[i])})
 		}
 	}
+}
+
+// turnsOf are the days from which on the lines of some holds are told otherwise, with a
+// year or without.
+func turnsOf(holds []life.Hold, group string) []civil.Date {
+	out := turns(group)
+	for i := range holds {
+		out = append(out, turns(holds[i].Why+" "+holds[i].End)...)
+	}
+	return out
 }
 
 // said words the states of a day, the strictest first: why, what may be done, and until
@@ -164,7 +180,7 @@ func said(holds []life.Hold, on civil.Date, n int) string {
 		if h.End != "" {
 			text += " (" + h.End + ")"
 		}
-		parts = append(parts, flat(text))
+		parts = append(parts, yearless(flat(text), on))
 	}
 	return strings.Join(parts, "; ")
 }

@@ -240,7 +240,7 @@ template "millipedes" {
     vents_at  = "top"
     substrate = "leaf litter and topsoil"
     moisture  = "damp"
-    depth     = "18 cm"
+    depth     = "30 cm"
     hides     = 4
   }
 

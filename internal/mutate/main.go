@@ -20,9 +20,13 @@ func main() {
 	parallel := flag.Int("parallel", 2, "how many are tested at once")
 	least := flag.Float64("least", 0, "exit with 1 if fewer of a hundred are killed")
 	only := flag.Bool("list", false, "list the sample and run nothing")
+	files := flag.String("files", "", "only in files of these names, with commas between them")
 	data := flag.String("data", "testdata/mutate", "the folder of killers.txt and equivalents.txt")
 	flag.Parse()
 	s := session{n: *n}
+	if *files != "" {
+		s.files = strings.Split(*files, ",")
+	}
 	if err := s.prepare(*data, *seed, flag.Args()); err != nil {
 		fmt.Fprintln(os.Stderr, "mutate:", err)
 		os.Exit(2)
@@ -46,6 +50,7 @@ func main() {
 // session is one run over some packages.
 type session struct {
 	n           int
+	files       []string // that alone are changed; empty for all
 	sample      []mutant // all there are, in the order in which they are taken
 	killers     map[string][]*killer
 	equivalents map[string]string
@@ -84,7 +89,7 @@ func (s *session) prepare(data string, seed uint64, packages []string) error {
 			return fmt.Errorf("%s is no package of Go (%v)", p, err)
 		}
 		for _, file := range files {
-			if strings.HasSuffix(file, "_test.go") {
+			if strings.HasSuffix(file, "_test.go") || len(s.files) > 0 && !slices.Contains(s.files, filepath.Base(file)) {
 				continue
 			}
 			source, err := os.ReadFile(file)

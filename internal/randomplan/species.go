@@ -38,7 +38,7 @@ var (
 	desertTub = []attr{{"kind", `"tub"`}, {"inside", `"45 x 30 x 30 cm"`}, {"lid", `"solid, latched"`}, {"vents", `"some"`}, {"vents_at", `"top"`},
 		{"substrate", `"sand and clay, packed"`}, {"moisture", `"damp below"`}, {"depth", `"20 cm"`}, {"hides", "1"}}
 	crawlerTub = []attr{{"kind", `"tub"`}, {"inside", `"80 x 50 x 45 cm"`}, {"lid", `"solid, latched"`}, {"vents", `"some"`}, {"vents_at", `"top"`},
-		{"substrate", `"leaf litter and topsoil"`}, {"moisture", `"damp"`}, {"depth", `"18 cm"`}, {"hides", "4"}}
+		{"substrate", `"leaf litter and topsoil"`}, {"moisture", `"damp"`}, {"depth", `"30 cm"`}, {"hides", "4"}}
 )
 
 // recipes pass the checks as far as the boxes go, in a room of 22 to 25 C.

@@ -2,14 +2,21 @@ feeder "butterworm" {
   title   = "butterworm"
   plural  = "butterworms"
   latin   = "Chilecomadia moorei, larva"
-  hazards = ["nearly a third of it is fat: a treat only"]
+  also    = ["tebo worm", "trevo worm", "Tebo-Made"]
+  hazards = [
+    "nearly a third of it is fat: a treat only",
+    "keepers report sore mouths of geckos after it; the cause is disputed",
+    "comes from Chile only, treated so that it does not pupate; not allowed everywhere",
+  ]
 
   size "large" {
+    also    = ["groß", "gross"]
     mass    = "500 mg"
-    note    = "Remembered, not seen in a source."
-    source  = ["memory"]
+    length  = "30 to 38 mm"
+    note    = "The weight is remembered, not seen in a source; the length is from F32."
+    source  = ["F32", "memory"]
     quality = "memory"
-    seen    = "2026-11-25"
+    seen    = "2026-11-29"
   }
 
   figure "energy" {
@@ -39,5 +46,29 @@ feeder "butterworm" {
     source  = ["P36"]
     quality = "paper"
     seen    = "2026-11-25"
+  }
+
+  figure "usable" {
+    value   = "1 to 4 months"
+    source  = ["F32"]
+    quality = "keeper"
+    seen    = "2026-11-29"
+    note    = "Cold."
+  }
+
+  figure "temperature" {
+    value   = "4.5 to 10 C"
+    source  = ["F32"]
+    quality = "keeper"
+    seen    = "2026-11-29"
+    note    = "To store."
+  }
+
+  figure "share-max" {
+    value   = "10 %"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-29"
+    note    = "One meal in ten at most, as the waxworm."
   }
 }

@@ -2,48 +2,72 @@ feeder "cricket" {
   title   = "house cricket"
   plural  = "crickets"
   latin   = "Acheta domesticus"
-  also    = ["brown cricket"]
-  hazards = ["gnaws a moulting animal: the chief reason to take leftovers out within a day", "a densovirus can kill a whole stock (from memory)"]
+  also    = ["brown cricket", "Heimchen", "Hausgrille"]
+  hazards = [
+    "gnaws a moulting animal: the chief reason to take leftovers out within a day",
+    "hides under bark and cork and comes out at night, when the animal rests or moults",
+    "jumps out of an open box, and loose ones breed in warm rooms and chirp",
+    "a tub with dead ones smells and breeds flies: clear it at least once a week",
+    "a densovirus can kill a whole stock (from memory)",
+  ]
+
+  size "hatchling" {
+    also    = ["micro"]
+    mass    = "0.8 to 2.6 mg"
+    length  = "2 to 3 mm"
+    note    = "Fresh from the egg. The length is from K121. The weight follows from the length as in the last nymph of the house cricket, 430 mg at about 16.5 mm: 0.096 mg times the cube of the length in mm."
+    source  = ["K121", "practice"]
+    quality = "practice"
+    seen    = "2026-11-29"
+  }
 
   size "pinhead" {
     mass    = "14 mg"
-    note    = "13.7 mg as measured."
-    source  = ["P39"]
-    quality = "paper"
-    seen    = "2026-11-25"
+    length  = "5 mm"
+    note    = "13.7 mg as measured (P39), which is more than the freshly hatched weigh that are also sold by this name. The length follows from the weight as in the last nymph: 0.096 mg times the cube of the length in mm."
+    source  = ["P39", "practice"]
+    quality = "practice"
+    seen    = "2026-11-29"
   }
 
   size "small" {
+    also    = ["klein"]
     mass    = "96 mg"
-    note    = "The small nymph of P35, remembered; to be checked against the paper."
+    length  = "10 mm"
+    note    = "The weight is of the small nymph of P35, remembered; to be checked against the paper. The length follows from the weight as in the last nymph: 0.096 mg times the cube of the length in mm."
     source  = ["P35", "memory"]
     quality = "memory"
-    seen    = "2026-11-25"
+    seen    = "2026-11-29"
   }
 
   size "medium" {
+    also    = ["mittel"]
     mass    = "321 mg"
-    note    = "The juvenile of P39, 320.9 mg as measured."
-    source  = ["P39"]
-    quality = "paper"
-    seen    = "2026-11-25"
+    length  = "15 mm"
+    note    = "The juvenile of P39, 320.9 mg as measured. The length follows from the weight as in the last nymph: 0.096 mg times the cube of the length in mm."
+    source  = ["P39", "practice"]
+    quality = "practice"
+    seen    = "2026-11-29"
   }
 
   size "large" {
+    also    = ["groß", "gross", "subadult"]
     mass    = "418 to 443 mg"
-    note    = "The last nymph on laboratory diets."
-    source  = ["P37"]
-    quality = "paper"
-    seen    = "2026-11-25"
+    length  = "16 to 17 mm"
+    note    = "The last nymph on laboratory diets (P37). It is a moult shorter than the grown cricket of 18.5 mm; our estimate."
+    source  = ["P37", "practice"]
+    quality = "practice"
+    seen    = "2026-11-29"
   }
 
   size "adult" {
+    also    = ["grown"]
     mass    = "465 mg"
     length  = "16 to 21 mm"
-    note    = "The mass of P35 is remembered and to be checked against the paper; the length is from K127."
-    source  = ["P35", "K127", "memory"]
+    note    = "The mass of P35 is remembered and to be checked against the paper; the length is from K127. About 400 mg elsewhere (F9)."
+    source  = ["P35", "K127", "F9", "memory"]
     quality = "memory"
-    seen    = "2026-11-25"
+    seen    = "2026-11-29"
   }
 
   figure "energy" {

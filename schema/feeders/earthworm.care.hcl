@@ -1,15 +1,32 @@
 feeder "earthworm" {
-  title  = "earthworm"
-  plural = "earthworms"
-  latin  = "Lumbricus terrestris"
-  also   = ["nightcrawler"]
+  title   = "earthworm"
+  plural  = "earthworms"
+  latin   = "Lumbricus terrestris"
+  also    = ["nightcrawler", "dew worm", "lob worm", "dendrobaena", "Regenwurm", "Tauwurm"]
+  hazards = [
+    "burrows and drags soil about",
+    "compost worms (Eisenia fetida) taste bitter and are refused or make ill: not these",
+    "from the garden it brings parasites and poison",
+  ]
+
+  size "small" {
+    also    = ["klein"]
+    mass    = "0.5 to 1.5 g"
+    length  = "40 to 90 mm"
+    note    = "Young ones, or a grown dendrobaena of about 1.5 g (F42); the length is remembered. Cut pieces are given killed."
+    source  = ["F42", "memory"]
+    quality = "memory"
+    seen    = "2026-11-29"
+  }
 
   size "large" {
+    also    = ["groß", "gross", "adult", "grown"]
     mass    = "2 to 5 g"
-    note    = "Remembered, not seen in a source."
-    source  = ["memory"]
+    length  = "100 to 200 mm"
+    note    = "Remembered, not seen in a source; full grown and stretched 20 to 25 cm, and far heavier (F43)."
+    source  = ["F43", "memory"]
     quality = "memory"
-    seen    = "2026-11-25"
+    seen    = "2026-11-29"
   }
 
   figure "energy" {
@@ -47,5 +64,28 @@ feeder "earthworm" {
     quality = "memory"
     seen    = "2026-11-25"
     note    = "444 to 1,590 mg/kg as remembered. To be checked against the paper."
+  }
+
+  figure "usable" {
+    value   = "3 to 8 weeks"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-29"
+    note    = "Cool and moist."
+  }
+
+  figure "weekly-loss" {
+    value   = "0 to 5 %"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-29"
+    note    = "Common practice, no source."
+  }
+
+  figure "temperature" {
+    value   = "5 to 15 C"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-29"
   }
 }

@@ -1,23 +1,32 @@
 feeder "fruit-fly" {
-  title  = "fruit fly"
-  plural = "fruit flies"
-  latin  = "Drosophila melanogaster and Drosophila hydei"
-  also   = ["flightless fruit fly"]
+  title   = "fruit fly"
+  plural  = "fruit flies"
+  latin   = "Drosophila melanogaster and Drosophila hydei"
+  also    = ["flightless fruit fly", "wingless fruit fly", "vinegar fly", "Drosophila", "Fruchtfliege", "Obstfliege", "Taufliege"]
+  hazards = [
+    "walks up every wall and through gaps of half a millimetre",
+    "flightless ones fly again when kept too warm or when a wild one gets in",
+    "what is left over drowns in the dish, and mould in the culture brings mites",
+  ]
 
   size "melanogaster" {
-    mass    = "1 mg"
-    note    = "About. Remembered, not seen in a source."
-    source  = ["memory"]
-    quality = "memory"
-    seen    = "2026-11-25"
+    also    = ["small", "klein"]
+    mass    = "0.5 to 1.5 mg"
+    length  = "2 to 3 mm"
+    note    = "The weight is from F33: males 0.5 to 0.7, females 1 to 1.5 mg; 2 to 4 mm long (F34)."
+    source  = ["F33", "F34"]
+    quality = "keeper"
+    seen    = "2026-11-29"
   }
 
   size "hydei" {
+    also    = ["large", "groß", "gross"]
     mass    = "2 to 3 mg"
-    note    = "Remembered, not seen in a source."
+    length  = "2.5 to 3.5 mm"
+    note    = "Remembered, not seen in a source; about 3 mm."
     source  = ["memory"]
     quality = "memory"
-    seen    = "2026-11-25"
+    seen    = "2026-11-29"
   }
 
   figure "energy" {

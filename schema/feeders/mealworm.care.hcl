@@ -2,23 +2,52 @@ feeder "mealworm" {
   title   = "mealworm"
   plural  = "mealworms"
   latin   = "Tenebrio molitor, larva"
-  hazards = ["burrows and is lost in the soil", "can chew a moulting animal: offer from a dish, or with the head crushed"]
+  also    = ["Mehlwurm", "Tenebrio"]
+  hazards = [
+    "burrows and is lost in the soil",
+    "can chew a moulting animal: offer from a dish, or with the head crushed",
+    "turns into a beetle in the soil within weeks; beetles taste bad and are mostly left",
+    "damp bran breeds mites",
+  ]
+
+  size "small" {
+    also    = ["klein", "mini"]
+    mass    = "6 to 20 mg"
+    length  = "10 to 15 mm"
+    note    = "The weight follows from the length as in the full grown: 0.0063 mg times the cube of the length in mm."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-29"
+  }
+
+  size "medium" {
+    also    = ["mittel", "regular"]
+    mass    = "26 to 67 mg"
+    length  = "16 to 22 mm"
+    note    = "The weight follows from the length as in the full grown: 0.0063 mg times the cube of the length in mm."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-29"
+  }
 
   size "large" {
+    also    = ["groß", "gross", "grown"]
     mass    = "130 to 160 mg"
     length  = "25 to 32 mm"
     note    = "Full grown. The mass is from P51, the length from K128; P35 as remembered has 126 mg."
     source  = ["P51", "K128"]
     quality = "keeper"
-    seen    = "2026-11-25"
+    seen    = "2026-11-29"
   }
 
   size "giant" {
+    also    = ["king"]
     mass    = "300 mg"
-    note    = "Grown with a hormone; 300 mg and more."
-    source  = ["P51"]
-    quality = "guideline"
-    seen    = "2026-11-25"
+    length  = "33 to 38 mm"
+    note    = "Grown with a hormone; 300 mg and more (P51). The greatest length is from K128, the least follows from the weight."
+    source  = ["P51", "K128"]
+    quality = "keeper"
+    seen    = "2026-11-29"
   }
 
   figure "energy" {
@@ -64,6 +93,14 @@ feeder "mealworm" {
     quality = "practice"
     seen    = "2026-11-25"
     note    = "Stored cold at 5 to 10 C and warmed up one day a week."
+  }
+
+  figure "weekly-loss" {
+    value   = "0 to 2 %"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-29"
+    note    = "Common practice, no source."
   }
 
   figure "temperature" {

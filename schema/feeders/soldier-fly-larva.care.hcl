@@ -1,14 +1,42 @@
 feeder "soldier-fly-larva" {
-  title  = "soldier fly larva"
-  plural = "soldier fly larvae"
-  latin  = "Hermetia illucens, larva"
+  title   = "soldier fly larva"
+  plural  = "soldier fly larvae"
+  latin   = "Hermetia illucens, larva"
+  also    = ["black soldier fly larva", "BSFL", "Hermetia", "Soldatenfliegenlarve", "schwarze Soldatenfliege"]
+  hazards = [
+    "wanders and squeezes through narrow gaps when it is ready to pupate",
+    "tough skin: it goes through some animals whole, prick it first",
+    "turns dark and is refused as it comes near the pupa; the fly is harmless",
+  ]
 
-  size "large" {
-    mass    = "150 to 250 mg"
+  size "small" {
+    also    = ["klein"]
+    mass    = "5 to 15 mg"
+    length  = "5 to 8 mm"
     note    = "Remembered, not seen in a source."
     source  = ["memory"]
     quality = "memory"
-    seen    = "2026-11-25"
+    seen    = "2026-11-29"
+  }
+
+  size "medium" {
+    also    = ["mittel"]
+    mass    = "30 to 90 mg"
+    length  = "9 to 13 mm"
+    note    = "Remembered, not seen in a source."
+    source  = ["memory"]
+    quality = "memory"
+    seen    = "2026-11-29"
+  }
+
+  size "large" {
+    also    = ["groß", "gross", "grown"]
+    mass    = "150 to 250 mg"
+    length  = "15 to 22 mm"
+    note    = "Remembered, not seen in a source; to 27 mm and 220 mg (F39)."
+    source  = ["F39", "memory"]
+    quality = "memory"
+    seen    = "2026-11-29"
   }
 
   figure "energy" {
@@ -46,5 +74,29 @@ feeder "soldier-fly-larva" {
     quality = "memory"
     seen    = "2026-11-25"
     note    = "The one feeder above 1 : 1 by itself."
+  }
+
+  figure "usable" {
+    value   = "2 to 4 weeks"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-29"
+    note    = "Cool."
+  }
+
+  figure "weekly-loss" {
+    value   = "0 to 5 %"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-29"
+    note    = "Common practice, no source."
+  }
+
+  figure "temperature" {
+    value   = "10 to 16 C"
+    source  = ["F39"]
+    quality = "guideline"
+    seen    = "2026-11-29"
+    note    = "To store."
   }
 }

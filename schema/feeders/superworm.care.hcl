@@ -2,15 +2,42 @@ feeder "superworm" {
   title   = "superworm"
   plural  = "superworms"
   latin   = "Zophobas morio, larva"
-  also    = ["morio worm"]
-  hazards = ["bites: crush the head for young or moulting animals", "dies in the fridge"]
+  also    = ["morio", "morio worm", "Zophobas", "king worm", "Schwarzkäferlarve", "Riesenmehlwurm"]
+  hazards = [
+    "bites: crush the head for young or moulting animals",
+    "burrows, and comes out again to gnaw an animal that moults",
+    "pupates when it is alone in the soil",
+    "dies in the fridge",
+  ]
+
+  size "small" {
+    also    = ["klein"]
+    mass    = "20 to 90 mg"
+    length  = "15 to 25 mm"
+    note    = "The weight follows from the length as in the full grown: 0.006 mg times the cube of the length in mm."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-29"
+  }
+
+  size "medium" {
+    also    = ["mittel"]
+    mass    = "90 to 380 mg"
+    length  = "26 to 39 mm"
+    note    = "The weight follows from the length as in the full grown: 0.006 mg times the cube of the length in mm."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-29"
+  }
 
   size "large" {
+    also    = ["groß", "gross", "adult", "grown"]
     mass    = "610 mg"
-    note    = "Remembered; to be checked against the paper."
-    source  = ["P35", "memory"]
+    length  = "40 to 55 mm"
+    note    = "Full grown; sellers also call it adult, but the beetle is not sold as food. The weight is remembered and to be checked against P35; the lengths are from F21 and F22."
+    source  = ["P35", "F21", "F22", "memory"]
     quality = "memory"
-    seen    = "2026-11-25"
+    seen    = "2026-11-29"
   }
 
   figure "energy" {
@@ -58,12 +85,27 @@ feeder "superworm" {
     note    = "Months as larvae in a crowd; they pupate only when alone. The figures are our reading."
   }
 
+  figure "weekly-loss" {
+    value   = "0 to 2 %"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-29"
+    note    = "As the mealworm: common practice, no source."
+  }
+
   figure "temperature" {
     value   = "22 to 28 C"
     source  = ["practice"]
     quality = "practice"
     seen    = "2026-11-25"
     note    = "They die below about 15 C."
+  }
+
+  figure "humidity" {
+    value   = "40 to 60 %"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-29"
   }
 
   figure "share-max" {

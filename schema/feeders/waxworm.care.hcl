@@ -2,14 +2,31 @@ feeder "waxworm" {
   title   = "waxworm"
   plural  = "waxworms"
   latin   = "Galleria mellonella, larva"
-  hazards = ["a quarter of it is fat: a treat only"]
+  also    = ["wax moth larva", "Wachsmade", "Wachsraupe", "Wachsmottenlarve"]
+  hazards = [
+    "a quarter of it is fat: a treat only",
+    "chews through plastic and wood, burrows and spins a cocoon where it is not eaten",
+    "what pupates flies as a moth after one to three weeks",
+  ]
+
+  size "small" {
+    also    = ["klein"]
+    mass    = "50 to 130 mg"
+    length  = "12 to 16 mm"
+    note    = "The weight follows from the length as in the full grown: 0.03 mg times the cube of the length in mm."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-29"
+  }
 
   size "large" {
+    also    = ["groß", "gross", "grown"]
     mass    = "331 mg"
-    note    = "Remembered; to be checked against the paper."
-    source  = ["P35", "memory"]
+    length  = "20 to 25 mm"
+    note    = "The weight is remembered and to be checked against P35; 25 mm when mature (F26), 12 to 20 mm in the last instar elsewhere (F27)."
+    source  = ["P35", "F26", "F27", "memory"]
     quality = "memory"
-    seen    = "2026-11-25"
+    seen    = "2026-11-29"
   }
 
   figure "energy" {

@@ -2,16 +2,41 @@ feeder "woodlouse" {
   title   = "woodlouse"
   plural  = "woodlice"
   latin   = "Porcellio scaber"
-  also    = ["rough woodlouse", "isopod"]
-  hazards = ["may nibble a moulting animal when hungry"]
+  also    = ["rough woodlouse", "isopod", "Assel", "Kellerassel", "slater"]
+  hazards = [
+    "may nibble a moulting animal when hungry",
+    "breeds in damp soil, and many of them eat the food, the shed skin and eggs",
+    "hard: many spiders and mantises leave it",
+  ]
+
+  size "small" {
+    also    = ["klein"]
+    mass    = "1 to 7 mg"
+    length  = "3 to 6 mm"
+    note    = "The weight follows from the length as in the grown: 0.033 mg times the cube of the length in mm."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-29"
+  }
+
+  size "medium" {
+    also    = ["mittel"]
+    mass    = "17 to 33 mg"
+    length  = "8 to 10 mm"
+    note    = "The weight follows from the length as in the grown: 0.033 mg times the cube of the length in mm."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-29"
+  }
 
   size "adult" {
+    also    = ["large", "groß", "gross", "grown"]
     mass    = "60 to 150 mg"
     length  = "12 to 17 mm"
     note    = "Remembered; to 20 mm (K117)."
     source  = ["K117", "memory"]
     quality = "memory"
-    seen    = "2026-11-25"
+    seen    = "2026-11-29"
   }
 
   figure "energy" {
@@ -41,6 +66,22 @@ feeder "woodlouse" {
     source  = ["P36"]
     quality = "paper"
     seen    = "2026-11-25"
+  }
+
+  figure "usable" {
+    value   = "3 to 12 months"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-29"
+    note    = "A culture, with leaves and a damp corner, goes on by itself."
+  }
+
+  figure "weekly-loss" {
+    value   = "0 to 2 %"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-29"
+    note    = "Common practice, no source."
   }
 
   figure "temperature" {

@@ -2,152 +2,115 @@ species "brachypelma-hamorii" {
   title    = "Mexican redknee tarantula"
   latin    = "Brachypelma hamorii Tesmoingt, Cleton & Verdez, 1997"
   family   = "Theraphosidae"
+  type     = "dry-terrestrial-tarantula"
   also     = ["redknee", "Mexican redknee"]
   mistaken = ["Brachypelma smithi"]
   note     = "Most older texts on Brachypelma smithi are about this species or do not tell the two apart (K76)."
+  source   = ["practice"]
+  quality  = "practice"
+  seen     = "2026-11-25"
+
+  keeping   = "alone"
+  lifestyle = "burrower"
 
   stage "newborn" {
-    note    = "In the egg sac, before it feeds."
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    note = "In the egg sac, before it feeds."
   }
 
   stage "young" {
-    note    = "Spiderlings. Sizes and numbers of moults differ too much between sexes to count instars."
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    note = "Spiderlings. Sizes and numbers of moults differ too much between sexes to count instars."
   }
 
   stage "juvenile" {
-    note    = "Half grown, sex not yet plain. Sizes and numbers of moults differ too much between sexes to count instars."
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    note = "Half grown, sex not yet plain. Sizes and numbers of moults differ too much between sexes to count instars."
   }
 
   stage "subadult" {
-    note    = "One moult before maturity. Sizes and numbers of moults differ too much between sexes to count instars."
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    note = "One moult before maturity. Sizes and numbers of moults differ too much between sexes to count instars."
   }
 
   stage "adult" {
-    note    = "Males at the last moult, with bulbs and hooks; females by size, and they go on moulting."
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    note = "Males at the last moult, with bulbs and hooks; females by size, and they go on moulting."
   }
 
   figure "temperature-hard" {
-    value   = "15 to 35 C"
-    source  = ["K80"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "The target is from K80; the limits are common practice."
+    value  = "15 to 35 C"
+    source = ["K80"]
+    note   = "The target is from K80; the limits are common practice."
   }
 
   figure "temperature-soft" {
-    value   = "18 to 30 C"
-    source  = ["K80"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Our margin around the target; no source."
+    value  = "18 to 30 C"
+    source = ["K80"]
+    note   = "Our margin around the target; no source."
   }
 
   figure "temperature-target" {
     value    = "21 to 28 C"
     source   = ["K80"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     disputed = "24 to 27 C (K80), a room of 20 to 26 C is enough (common practice)"
   }
 
   figure "air" {
-    value   = "18 to 28 C"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "20 C is a good minimum, 22 to 26 C are aimed at."
+    value = "18 to 28 C"
+    seen  = "2026-11-28"
+    note  = "20 C is a good minimum, 22 to 26 C are aimed at."
   }
 
   figure "rest" {
-    value   = "optional"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "None is needed. In a room of 18 to 22 C in winter it eats less, and is offered food all the same."
+    value = "optional"
+    seen  = "2026-11-28"
+    note  = "None is needed. In a room of 18 to 22 C in winter it eats less, and is offered food all the same."
   }
 
   figure "humidity-soft" {
-    value   = "40 to 75 %"
-    source  = ["K79", "K80"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Our margin around the target; no source."
+    value  = "40 to 75 %"
+    source = ["K79", "K80"]
+    note   = "Our margin around the target; no source."
   }
 
   figure "humidity-target" {
     value    = "50 to 65 %"
     source   = ["K79", "K80"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     disputed = "60 to 70 % (K80), 55 to 65 % in its shaded scrub, which is no desert (K79), a dry substrate with one damp end and a full dish (common practice)"
     note     = "No misting is forced."
   }
 
   figure "moisture" {
-    value   = "either"
-    source  = ["K79"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Dry on top with one damp end and a full dish; common practice."
+    value  = "either"
+    source = ["K79"]
+    note   = "Dry on top with one damp end and a full dish; common practice."
   }
 
   figure "substrate-depth-min" {
     value    = "8 cm"
     source   = ["K80"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     disputed = "5 to 7.5 cm (K80), 10 cm and more for a burrower (common practice)"
   }
 
   figure "substrate-depth-advised" {
-    value   = "10 cm"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Also to shorten a fall."
+    value = "10 cm"
+    note  = "Also to shorten a fall."
   }
 
   figure "floor-first" {
     value    = "900 cm2"
     stages   = ["subadult", "adult"]
     source   = ["K80"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     disputed = "19 to 38 L (K80)"
     note     = "Three leg spans long and two wide; common practice."
   }
 
   figure "floor-first" {
-    value   = "150 cm2"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Three by two leg spans of 5 cm; common practice, no source."
+    value  = "150 cm2"
+    stages = ["juvenile"]
+    note   = "Three by two leg spans of 5 cm; common practice, no source."
   }
 
   figure "floor-first" {
-    value   = "25 cm2"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Three by two leg spans of 2 cm; common practice, no source."
+    value  = "25 cm2"
+    stages = ["young"]
+    note   = "Three by two leg spans of 2 cm; common practice, no source."
   }
 
   figure "volume-first" {
@@ -155,53 +118,25 @@ species "brachypelma-hamorii" {
     stages   = ["subadult", "adult"]
     source   = ["K80"]
     quality  = "keeper"
-    seen     = "2026-11-25"
     disputed = "19 to 38 L (K80)"
   }
 
   figure "fall-max" {
-    value   = "20 cm"
-    stages  = ["subadult", "adult"]
-    source  = ["K81"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "1 to 1.5 leg spans of 13 to 15 cm: a fall ruptures the abdomen. K81 reports a zoo box criticised for its height; the figure is common practice."
-  }
-
-  figure "keeping" {
-    value   = "alone"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-  }
-
-  figure "lifestyle" {
-    value   = "burrower"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    value  = "20 cm"
+    stages = ["subadult", "adult"]
+    source = ["K81"]
+    note   = "1 to 1.5 leg spans of 13 to 15 cm: a fall ruptures the abdomen. K81 reports a zoo box criticised for its height; the figure is common practice."
   }
 
   figure "climbs" {
-    value   = "glass"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Weakly, and it falls."
-  }
-
-  figure "lid" {
-    value   = "latched"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    value = "glass"
+    note  = "Weakly, and it falls."
   }
 
   figure "hangs-to-moult" {
     value   = "false"
     source  = ["K62"]
     quality = "keeper"
-    seen    = "2026-11-25"
     note    = "It turns on its back; do not touch it."
   }
 
@@ -209,23 +144,13 @@ species "brachypelma-hamorii" {
     value   = "true"
     source  = ["memory"]
     quality = "memory"
-    seen    = "2026-11-25"
     note    = "Females do; a male's moult to maturity is his last (K85)."
   }
 
-  figure "drinks" {
-    value   = "dish"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-  }
-
   figure "heater-not" {
-    value   = "under"
-    source  = ["K3"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Said of burrowing scorpions; common practice for burrowing spiders too."
+    value  = "under"
+    source = ["K3"]
+    note   = "Said of burrowing scorpions; common practice for burrowing spiders too."
   }
 
   figure "length" {
@@ -233,7 +158,6 @@ species "brachypelma-hamorii" {
     stages   = ["adult"]
     source   = ["K76"]
     quality  = "keeper"
-    seen     = "2026-11-25"
     disputed = "leg span 12.5 cm (K77), 14 cm (K78), 15 to 18 cm (K79)"
     note     = "Body: females 52 to 54 mm (n 7), males 46 to 52 mm (n 11). Leg span 13 to 15 cm."
   }
@@ -243,14 +167,12 @@ species "brachypelma-hamorii" {
     stages  = ["adult"]
     source  = ["K77", "K79"]
     quality = "keeper"
-    seen    = "2026-11-25"
   }
 
   figure "age-at-maturity" {
     value   = "7 to 10 years"
     source  = ["memory"]
     quality = "memory"
-    seen    = "2026-11-25"
     note    = "Males 7 to 8, females 9 to 10."
   }
 
@@ -258,7 +180,6 @@ species "brachypelma-hamorii" {
     value   = "25 to 30 years"
     source  = ["K77", "K79", "K80"]
     quality = "keeper"
-    seen    = "2026-11-25"
     note    = "Females. Males 5 to 10 years (K77), and about 1 to 2 after the last moult (from memory)."
   }
 
@@ -271,18 +192,10 @@ species "brachypelma-hamorii" {
   }
 
   figure "sac-decide" {
-    value   = "35 to 42 days"
-    source  = ["N15"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "Left with her it is torn open at about six weeks (N15, which does not say of what genus)."
-  }
-
-  figure "after-sac" {
-    value   = "3 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    value  = "35 to 42 days"
+    source = ["N15"]
+    seen   = "2026-11-28"
+    note   = "Left with her it is torn open at about six weeks (N15, which does not say of what genus)."
   }
 
   figure "brood-size" {
@@ -295,45 +208,35 @@ species "brachypelma-hamorii" {
   }
 
   figure "first-killed" {
-    value   = "7 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "After the moult to a spiderling that walks free."
+    value = "7 days"
+    seen  = "2026-11-28"
+    note  = "After the moult to a spiderling that walks free."
   }
 
   figure "first-meal" {
-    value   = "10 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "7 to 10 days after the moult to a spiderling that walks free."
+    value = "10 days"
+    seen  = "2026-11-28"
+    note  = "7 to 10 days after the moult to a spiderling that walks free."
   }
 
   figure "wait-after-moult" {
-    value   = "4 days"
-    stages  = ["young"]
-    source  = ["K84"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Common practice is 3 to 5 days for spiderlings. The fangs must be dark (K84)."
+    value  = "4 days"
+    stages = ["young"]
+    source = ["K84"]
+    note   = "Common practice is 3 to 5 days for spiderlings. The fangs must be dark (K84)."
   }
 
   figure "wait-after-moult" {
-    value   = "7 days"
-    stages  = ["juvenile"]
-    source  = ["K84"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "The fangs must be dark (K84)."
+    value  = "7 days"
+    stages = ["juvenile"]
+    source = ["K84"]
+    note   = "The fangs must be dark (K84)."
   }
 
   figure "wait-after-moult" {
     value    = "14 days"
     stages   = ["subadult", "adult"]
     source   = ["K84"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     disputed = "10 to 14 days for medium species (K84), a few days (K62)"
     note     = "The fangs must be dark, not white."
   }
@@ -341,297 +244,80 @@ species "brachypelma-hamorii" {
   figure "handling-wait" {
     value    = "14 days"
     source   = ["K62"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     disputed = "at least a week (K62)"
   }
 
   figure "moult-takes" {
-    value   = "0.25 to 8 h"
-    source  = ["K62"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "K62 has 15 minutes to several hours; the upper figure is common practice."
+    value  = "0.25 to 8 h"
+    source = ["K62"]
+    note   = "K62 has 15 minutes to several hours; the upper figure is common practice."
   }
 
   figure "premoult-fast" {
-    value   = "3 to 21 days"
-    stages  = ["young"]
-    source  = ["N25a", "N25b"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "At the longest about 45 days. N25a speaks of a week or longer, N25b of a spiderling sealed in for more than a month; the numbers are common practice."
+    value  = "3 to 21 days"
+    stages = ["young"]
+    source = ["N25a", "N25b"]
+    seen   = "2026-11-28"
+    note   = "At the longest about 45 days. N25a speaks of a week or longer, N25b of a spiderling sealed in for more than a month; the numbers are common practice."
   }
 
   figure "premoult-fast" {
-    value   = "2 to 6 weeks"
-    stages  = ["juvenile"]
-    source  = ["N25d", "K83"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "At the longest about 3 months. The sources speak of weeks to months; the numbers are common practice."
+    value  = "2 to 6 weeks"
+    stages = ["juvenile"]
+    source = ["N25d", "K83"]
+    seen   = "2026-11-28"
+    note   = "At the longest about 3 months. The sources speak of weeks to months; the numbers are common practice."
   }
 
   figure "premoult-fast" {
-    value   = "1 to 3 months"
-    stages  = ["subadult"]
-    source  = ["N25d", "K83"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "At the longest about 5 months. The sources speak of weeks to months; the numbers are common practice."
+    value  = "1 to 3 months"
+    stages = ["subadult"]
+    source = ["N25d", "K83"]
+    seen   = "2026-11-28"
+    note   = "At the longest about 5 months. The sources speak of weeks to months; the numbers are common practice."
   }
 
   figure "premoult-fast" {
-    value   = "1 to 3 months"
-    stages  = ["adult"]
-    source  = ["N25c", "N25d"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "At the longest about 6 months and more. N25c speaks of two months; the numbers are common practice."
-  }
-
-  figure "premoult-look" {
-    value   = "30 days"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-look" {
-    value   = "30 days"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-look" {
-    value   = "60 days"
-    stages  = ["subadult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-look" {
-    value   = "90 days"
-    stages  = ["adult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-try" {
-    value   = "60 days"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-try" {
-    value   = "30 days"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-help" {
-    value   = "90 days"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-help" {
-    value   = "90 days"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-help" {
-    value   = "150 days"
-    stages  = ["subadult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-help" {
-    value   = "180 days"
-    stages  = ["adult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-look" {
-    value   = "7 days"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-look" {
-    value   = "14 days"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-look" {
-    value   = "30 days"
-    stages  = ["subadult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-look" {
-    value   = "60 days"
-    stages  = ["adult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-try" {
-    value   = "4 days"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-try" {
-    value   = "30 days"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    value  = "1 to 3 months"
+    stages = ["adult"]
+    source = ["N25c", "N25d"]
+    seen   = "2026-11-28"
+    note   = "At the longest about 6 months and more. N25c speaks of two months; the numbers are common practice."
   }
 
   figure "fast-alarm" {
-    value   = "7 days"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "Young that starve die within weeks; smaller and killed food first, every third day, out again on the next."
+    value  = "7 days"
+    stages = ["young"]
+    seen   = "2026-11-28"
+    note   = "Young that starve die within weeks; smaller and killed food first, every third day, out again on the next."
   }
 
   figure "fast-alarm" {
-    value   = "30 days"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-alarm" {
-    value   = "60 days"
-    stages  = ["subadult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-alarm" {
-    value   = "90 days"
-    stages  = ["adult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "Common practice is 90 to 180 days. Before a moult it fasts for days to months (K83)."
-  }
-
-  figure "fast-help" {
-    value   = "10 days"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-help" {
-    value   = "90 days"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-help" {
-    value   = "90 days"
-    stages  = ["subadult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-help" {
-    value   = "180 days"
-    stages  = ["adult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "refusals-to-pause" {
-    value   = "2"
-    stages  = ["young", "juvenile", "subadult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    value  = "90 days"
+    stages = ["adult"]
+    seen   = "2026-11-28"
+    note   = "Common practice is 90 to 180 days. Before a moult it fasts for days to months (K83)."
   }
 
   figure "refusal-pause" {
-    value   = "3 days"
-    stages  = ["young"]
-    source  = ["P11"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "Young that starve die (P11, of Rhopalurus rochai): the pause is short, and then a smaller item is offered, killed. The figure is common practice."
-  }
-
-  figure "refusal-pause" {
-    value   = "7 days"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "refusal-pause" {
-    value   = "14 days"
-    stages  = ["subadult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    value  = "3 days"
+    stages = ["young"]
+    source = ["P11"]
+    seen   = "2026-11-28"
+    note   = "Young that starve die (P11, of Rhopalurus rochai): the pause is short, and then a smaller item is offered, killed. The figure is common practice."
   }
 
   figure "prey-mass-share" {
-    value   = "35 %"
-    stages  = ["young"]
-    source  = ["P23"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "On Theraphosa spiderlings prey of 25 to 35 % of the mass was as good as 45 to 55 %."
+    value  = "35 %"
+    stages = ["young"]
+    source = ["P23"]
+    note   = "On Theraphosa spiderlings prey of 25 to 35 % of the mass was as good as 45 to 55 %."
   }
 
   figure "prey-length-share" {
-    value   = "50 %"
-    source  = ["K80"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Not longer than the abdomen (K80), taken here as half of the body."
+    value  = "50 %"
+    source = ["K80"]
+    note   = "Not longer than the abdomen (K80), taken here as half of the body."
   }
 
   figure "items-a-week" {
@@ -639,77 +325,31 @@ species "brachypelma-hamorii" {
     stages  = ["adult"]
     source  = ["K82"]
     quality = "keeper"
-    seen    = "2026-11-25"
   }
 
   figure "unattended" {
     value    = "3 days"
     stages   = ["young", "juvenile"]
-    source   = ["practice"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     disputed = "juveniles 5 days (common practice)"
   }
 
   figure "unattended" {
-    value   = "7 days"
-    stages  = ["subadult", "adult"]
-    source  = ["S37b", "S36b"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "10 days with a second dish. A week (S37b), one to two weeks (S36b)."
-  }
-
-  figure "unattended-sealed" {
-    value   = "10 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "settling" {
-    value   = "2 to 3 days"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "settling" {
-    value   = "5 to 7 days"
-    stages  = ["juvenile", "subadult", "adult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "quarantine" {
-    value   = "30 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "quarantine-wild" {
-    value   = "60 to 90 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    value  = "7 days"
+    stages = ["subadult", "adult"]
+    source = ["S37b", "S36b"]
+    seen   = "2026-11-28"
+    note   = "10 days with a second dish. A week (S37b), one to two weeks (S36b)."
   }
 
   figure "mites-clear" {
-    value   = "30 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "Of clean looks each week."
+    value = "30 days"
+    seen  = "2026-11-28"
+    note  = "Of clean looks each week."
   }
 
   figure "substrate-change" {
     value    = "6 to 12 months"
     source   = ["K62"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     disputed = "4 to 6 months (K62)"
     note     = "For a dry set-up; common practice."
   }
@@ -718,7 +358,6 @@ species "brachypelma-hamorii" {
     value   = "mild"
     source  = ["K77"]
     quality = "keeper"
-    seen    = "2026-11-25"
     note    = "As a bee sting."
   }
 
@@ -726,7 +365,6 @@ species "brachypelma-hamorii" {
     value   = "thrown"
     source  = ["K77"]
     quality = "keeper"
-    seen    = "2026-11-25"
     note    = "Eyes and airways are at risk. Rinse eyes with water and do not rub; see an eye doctor if the pain stays."
   }
 
@@ -734,7 +372,6 @@ species "brachypelma-hamorii" {
     value   = "II"
     source  = ["P53", "G3"]
     quality = "paper"
-    seen    = "2026-11-25"
     note    = "The whole genus since 1995 (P53); B. smithi since 1985 (from memory)."
   }
 
@@ -742,39 +379,31 @@ species "brachypelma-hamorii" {
     value   = "IUCN Vulnerable. Keep the paper that proves the origin."
     source  = ["G3", "K87"]
     quality = "keeper"
-    seen    = "2026-11-25"
   }
 
   figure "climate-origin" {
     value   = "Shaded scrub, not desert: Colima, Jalisco, Michoacan."
     source  = ["K76", "K79"]
     quality = "keeper"
-    seen    = "2026-11-25"
   }
 
   figure "sexing" {
-    value   = "Adult males have bulbs on the palps and hooks on the first legs (K85); before that by the shed skin."
-    source  = ["K85"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    value  = "Adult males have bulbs on the palps and hooks on the first legs (K85); before that by the shed skin."
+    source = ["K85"]
   }
 
   figure "metabolic-kin" {
-    value   = "tarantula"
-    source  = ["P21"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Measured on Euathlus truculentus."
+    value  = "tarantula"
+    source = ["P21"]
+    note   = "Measured on Euathlus truculentus."
   }
 
   state "gravid" {
-    care    = "dish, clean"
-    manner  = "usual"
-    words   = "look first"
-    rule    = "look first: a sac? do nothing, log laid"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    care   = "dish, clean"
+    manner = "usual"
+    words  = "look first"
+    rule   = "look first: a sac? do nothing, log laid"
+    seen   = "2026-11-28"
   }
 
   state "sac" {
@@ -782,41 +411,29 @@ species "brachypelma-hamorii" {
     manner   = "held"
     rule     = "water through the hatch, no food, no misting, lift nothing"
     source   = ["N14", "N16"]
-    quality  = "practice"
     seen     = "2026-11-28"
     disputed = "usually she goes on eating, and some keep food from her only so that insects do not disturb the sac (N15)"
     note     = "Nothing until the sac is away, then on the third day."
   }
 
   state "sac" {
-    care    = "mist"
-    manner  = "held"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    care   = "mist"
+    manner = "held"
+    seen   = "2026-11-28"
   }
 
   need "look" {
     longest = "1 day"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
   }
 
   need "water" {
     longest = "2 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
     note    = "A dish is never empty: it is refilled within two days."
   }
 
   need "moisture" {
     stages  = ["young"]
     longest = "4 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
     note    = "Spiderlings drink from damp substrate."
   }
 
@@ -825,8 +442,6 @@ species "brachypelma-hamorii" {
     longest  = "7 days"
     shortest = "3 days"
     source   = ["K80", "P24"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     note     = "Spiderlings every 3 to 4 days is common practice."
   }
 
@@ -835,8 +450,6 @@ species "brachypelma-hamorii" {
     longest  = "14 days"
     shortest = "4 days"
     source   = ["K80", "P24"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     note     = "K80 feeds juveniles every 4 to 5 days. Phormictopus juveniles lived on one meal in 30 days (P24)."
   }
 
@@ -846,8 +459,6 @@ species "brachypelma-hamorii" {
     shortest = "7 days"
     severity = "caution"
     source   = ["K80", "K82"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     note     = "Every 7 to 10 days (K80), 7 to 14 in common practice."
   }
 
@@ -855,52 +466,21 @@ species "brachypelma-hamorii" {
     longest = "1 day"
     source  = ["K82"]
     quality = "keeper"
-    seen    = "2026-11-25"
   }
 
   need "heat" {
     longest = "1 day"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
   }
 
   need "cleaning" {
     longest  = "14 days"
     severity = "caution"
-    source   = ["practice"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     note     = "Once a week is usual; a missed week is made up in the next."
   }
 
   need "device-test" {
     longest  = "30 days"
     severity = "caution"
-    source   = ["practice"]
-    quality  = "practice"
-    seen     = "2026-11-25"
-  }
-
-  care "look" {
-    every   = "day"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-  }
-
-  care "heat" {
-    every   = "day"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-  }
-
-  care "water" {
-    every   = "2 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
   }
 
   care "moisten" {
@@ -912,71 +492,13 @@ species "brachypelma-hamorii" {
     seen    = "2026-11-25"
   }
 
-  care "spot-clean" {
-    every   = "7 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-  }
-
-  care "dish" {
-    every   = "7 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-  }
-
-  care "deep-clean" {
-    every   = "12 months"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-  }
-
-  care "device-test" {
-    every   = "30 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-  }
-
-  feeding "young" {
-    stages     = ["young"]
-    every      = "4 days"
-    per_animal = 1
-    prey       = "cricket pinhead"
-    source     = ["practice"]
-    quality    = "practice"
-    seen       = "2026-11-25"
-  }
-
-  feeding "juvenile" {
-    stages     = ["juvenile"]
-    every      = "5 days"
-    per_animal = 1
-    prey       = "cricket small"
-    source     = ["K80"]
-    quality    = "keeper"
-    seen       = "2026-11-25"
-  }
-
   feeding "subadult" {
     stages     = ["subadult"]
     every      = "10 days"
     per_animal = 1
-    prey       = "cricket adult"
+    prey       = "cricket medium"
     source     = ["K80"]
     quality    = "practice"
-    seen       = "2026-11-25"
-  }
-
-  feeding "adult" {
-    stages     = ["adult"]
-    every      = "7 days"
-    per_animal = 1
-    prey       = "cricket adult"
-    source     = ["K80"]
-    quality    = "keeper"
     seen       = "2026-11-25"
   }
 }

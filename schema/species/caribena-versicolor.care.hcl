@@ -1,127 +1,97 @@
 species "caribena-versicolor" {
-  title  = "Antilles pinktoe tarantula"
-  latin  = "Caribena versicolor (Walckenaer, 1837)"
-  family = "Theraphosidae"
-  also   = ["Martinique pinktoe", "matoutou falaise"]
-  former = ["Avicularia versicolor"]
-  note   = "Avicularia versicolor until 2017 (K30). Blue spiderlings turn green, red and purple (K90)."
+  title   = "Antilles pinktoe tarantula"
+  latin   = "Caribena versicolor (Walckenaer, 1837)"
+  family  = "Theraphosidae"
+  type    = "arboreal-tarantula"
+  also    = ["Martinique pinktoe", "matoutou falaise"]
+  former  = ["Avicularia versicolor"]
+  note    = "Avicularia versicolor until 2017 (K30). Blue spiderlings turn green, red and purple (K90)."
+  source  = ["practice"]
+  quality = "practice"
+  seen    = "2026-11-25"
+
+  keeping        = "alone"
+  hangs_to_moult = "false"
 
   stage "newborn" {
-    note    = "In the egg sac, before it feeds."
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    note = "In the egg sac, before it feeds."
   }
 
   stage "young" {
-    note    = "Spiderlings. Sizes and numbers of moults differ too much between sexes to count instars."
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    note = "Spiderlings. Sizes and numbers of moults differ too much between sexes to count instars."
   }
 
   stage "juvenile" {
-    note    = "Half grown, sex not yet plain. Sizes and numbers of moults differ too much between sexes to count instars."
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    note = "Half grown, sex not yet plain. Sizes and numbers of moults differ too much between sexes to count instars."
   }
 
   stage "subadult" {
-    note    = "One moult before maturity. Sizes and numbers of moults differ too much between sexes to count instars."
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    note = "One moult before maturity. Sizes and numbers of moults differ too much between sexes to count instars."
   }
 
   stage "adult" {
-    note    = "Males at the last moult, with bulbs and hooks; females by size, and they go on moulting."
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    note = "Males at the last moult, with bulbs and hooks; females by size, and they go on moulting."
   }
 
   figure "temperature-hard" {
-    value   = "15 to 33 C"
-    source  = ["K30"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "The target is from K30; the limits are common practice."
+    value  = "15 to 33 C"
+    source = ["K30"]
+    note   = "The target is from K30; the limits are common practice."
   }
 
   figure "temperature-soft" {
-    value   = "20 to 30 C"
-    source  = ["K30"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Our margin around the target; no source."
+    value  = "20 to 30 C"
+    source = ["K30"]
+    note   = "Our margin around the target; no source."
   }
 
   figure "temperature-target" {
     value    = "22 to 28 C"
     source   = ["K30"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     disputed = "23 to 28 C (K30)"
   }
 
   figure "air" {
-    value   = "20 to 28 C"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    value = "20 to 28 C"
+    seen  = "2026-11-28"
   }
 
   figure "rest" {
-    value   = "none"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    value = "none"
+    seen  = "2026-11-28"
   }
 
   figure "cooler" {
-    value   = "2 to 3 C"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    value = "2 to 3 C"
+    seen  = "2026-11-28"
   }
 
   figure "humidity-soft" {
-    value   = "45 to 80 %"
-    source  = ["K30", "K31"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Our margin around the target; no source."
+    value  = "45 to 80 %"
+    source = ["K30", "K31"]
+    note   = "Our margin around the target; no source."
   }
 
   figure "humidity-target" {
     value    = "55 to 75 %"
     source   = ["K30", "K31"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     disputed = "65 to 70 % (K30), mostly dry with a dish (K31)"
     note     = "Moving air matters more than the figure: wet still air kills spiderlings (K29, K92, K93)."
   }
 
   figure "moisture" {
-    value   = "either"
-    source  = ["K31", "K29"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    value  = "either"
+    source = ["K31", "K29"]
   }
 
   figure "ventilation" {
     value   = "cross"
     source  = ["K29"]
     quality = "keeper"
-    seen    = "2026-11-25"
   }
 
   figure "substrate-depth-min" {
     value    = "2 cm"
-    source   = ["practice"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     disputed = "thin, mostly dry, 3 to 5 cm (common practice)"
   }
 
@@ -130,24 +100,17 @@ species "caribena-versicolor" {
     stages  = ["subadult", "adult"]
     source  = ["K31"]
     quality = "keeper"
-    seen    = "2026-11-25"
     note    = "20 x 20 cm, 30 cm high."
   }
 
   figure "floor-first" {
-    value   = "100 cm2"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    value  = "100 cm2"
+    stages = ["juvenile"]
   }
 
   figure "floor-first" {
-    value   = "25 cm2"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    value  = "25 cm2"
+    stages = ["young"]
   }
 
   figure "volume-first" {
@@ -155,7 +118,6 @@ species "caribena-versicolor" {
     stages  = ["subadult", "adult"]
     source  = ["K31"]
     quality = "keeper"
-    seen    = "2026-11-25"
   }
 
   figure "height-min" {
@@ -163,21 +125,12 @@ species "caribena-versicolor" {
     stages  = ["subadult", "adult"]
     source  = ["K31"]
     quality = "keeper"
-    seen    = "2026-11-25"
-  }
-
-  figure "keeping" {
-    value   = "alone"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
   }
 
   figure "lifestyle" {
     value   = "tree"
     source  = ["K31", "K29"]
     quality = "keeper"
-    seen    = "2026-11-25"
     note    = "A cork tube and foliage up high."
   }
 
@@ -185,30 +138,18 @@ species "caribena-versicolor" {
     value   = "glass"
     source  = ["K90"]
     quality = "society"
-    seen    = "2026-11-25"
     note    = "Glass and wet smooth surfaces; it jumps (K29)."
   }
 
   figure "lid" {
-    value   = "latched"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Fits all round."
-  }
-
-  figure "hangs-to-moult" {
-    value   = "false"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    value = "latched"
+    note  = "Fits all round."
   }
 
   figure "moults-as-adult" {
     value   = "true"
     source  = ["memory"]
     quality = "memory"
-    seen    = "2026-11-25"
     note    = "Females do."
   }
 
@@ -216,7 +157,6 @@ species "caribena-versicolor" {
     value   = "dish"
     source  = ["K29", "K31"]
     quality = "keeper"
-    seen    = "2026-11-25"
     note    = "Spiderlings from droplets or damp moss (K29)."
   }
 
@@ -225,7 +165,6 @@ species "caribena-versicolor" {
     stages   = ["adult"]
     source   = ["K30"]
     quality  = "keeper"
-    seen     = "2026-11-25"
     disputed = "leg span 10 to 14 cm (K91), 15 cm (K29), 15 to 16 cm (K30), 18 cm (K90), 20 cm (G5)"
     note     = "Body; leg span 12 to 15 cm."
   }
@@ -235,7 +174,6 @@ species "caribena-versicolor" {
     stages  = ["adult"]
     source  = ["memory"]
     quality = "memory"
-    seen    = "2026-11-25"
     note    = "As spiders of its size; weigh your own."
   }
 
@@ -243,7 +181,6 @@ species "caribena-versicolor" {
     value   = "12 years"
     source  = ["K29"]
     quality = "keeper"
-    seen    = "2026-11-25"
     note    = "Females, about; males 3 to 4 years."
   }
 
@@ -255,51 +192,35 @@ species "caribena-versicolor" {
   }
 
   figure "sac-decide" {
-    value   = "35 to 42 days"
-    source  = ["N15"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "Left with her it is torn open at about six weeks (N15, which does not say of what genus)."
-  }
-
-  figure "after-sac" {
-    value   = "3 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    value  = "35 to 42 days"
+    source = ["N15"]
+    seen   = "2026-11-28"
+    note   = "Left with her it is torn open at about six weeks (N15, which does not say of what genus)."
   }
 
   figure "brood-size" {
     value   = "80 to 150"
     source  = ["memory"]
     quality = "memory"
-    seen    = "2026-11-25"
     note    = "In a sac for 5 to 8 weeks."
   }
 
   figure "first-killed" {
-    value   = "7 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "After the moult to a spiderling that walks free."
+    value = "7 days"
+    seen  = "2026-11-28"
+    note  = "After the moult to a spiderling that walks free."
   }
 
   figure "first-meal" {
-    value   = "10 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "7 to 10 days after the moult to a spiderling that walks free."
+    value = "10 days"
+    seen  = "2026-11-28"
+    note  = "7 to 10 days after the moult to a spiderling that walks free."
   }
 
   figure "wait-after-moult" {
-    value   = "4 days"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "3 to 5 days for spiderlings."
+    value  = "4 days"
+    stages = ["young"]
+    note   = "3 to 5 days for spiderlings."
   }
 
   figure "wait-after-moult" {
@@ -307,398 +228,132 @@ species "caribena-versicolor" {
     stages  = ["juvenile", "subadult", "adult"]
     source  = ["K84"]
     quality = "keeper"
-    seen    = "2026-11-25"
     note    = "K84 has 7 to 10 days for small and tree-living species."
   }
 
   figure "handling-wait" {
     value    = "14 days"
     source   = ["K62"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     disputed = "at least a week (K62)"
   }
 
   figure "moult-takes" {
-    value   = "0.25 to 8 h"
-    source  = ["K62"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "K62 has 15 minutes to several hours; the upper figure is common practice."
+    value  = "0.25 to 8 h"
+    source = ["K62"]
+    seen   = "2026-11-28"
+    note   = "K62 has 15 minutes to several hours; the upper figure is common practice."
   }
 
   figure "premoult-fast" {
-    value   = "3 to 21 days"
-    stages  = ["young"]
-    source  = ["N25a", "N25b"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "At the longest about 45 days. N25a speaks of a week or longer, N25b of a spiderling sealed in for more than a month; the numbers are common practice."
+    value  = "3 to 21 days"
+    stages = ["young"]
+    source = ["N25a", "N25b"]
+    seen   = "2026-11-28"
+    note   = "At the longest about 45 days. N25a speaks of a week or longer, N25b of a spiderling sealed in for more than a month; the numbers are common practice."
   }
 
   figure "premoult-fast" {
-    value   = "2 to 6 weeks"
-    stages  = ["juvenile"]
-    source  = ["N25d", "K83"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "At the longest about 3 months. The sources speak of weeks to months; the numbers are common practice."
+    value  = "2 to 6 weeks"
+    stages = ["juvenile"]
+    source = ["N25d", "K83"]
+    seen   = "2026-11-28"
+    note   = "At the longest about 3 months. The sources speak of weeks to months; the numbers are common practice."
   }
 
   figure "premoult-fast" {
-    value   = "1 to 3 months"
-    stages  = ["subadult"]
-    source  = ["N25d", "K83"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "At the longest about 5 months. The sources speak of weeks to months; the numbers are common practice."
+    value  = "1 to 3 months"
+    stages = ["subadult"]
+    source = ["N25d", "K83"]
+    seen   = "2026-11-28"
+    note   = "At the longest about 5 months. The sources speak of weeks to months; the numbers are common practice."
   }
 
   figure "premoult-fast" {
-    value   = "1 to 3 months"
-    stages  = ["adult"]
-    source  = ["N25c", "N25d"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "At the longest about 6 months and more. N25c speaks of two months; the numbers are common practice."
-  }
-
-  figure "premoult-look" {
-    value   = "30 days"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-look" {
-    value   = "30 days"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-look" {
-    value   = "60 days"
-    stages  = ["subadult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-look" {
-    value   = "90 days"
-    stages  = ["adult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-try" {
-    value   = "60 days"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-try" {
-    value   = "30 days"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-help" {
-    value   = "90 days"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-help" {
-    value   = "90 days"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-help" {
-    value   = "150 days"
-    stages  = ["subadult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-help" {
-    value   = "180 days"
-    stages  = ["adult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-look" {
-    value   = "7 days"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-look" {
-    value   = "14 days"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-look" {
-    value   = "30 days"
-    stages  = ["subadult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-look" {
-    value   = "60 days"
-    stages  = ["adult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-try" {
-    value   = "4 days"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-try" {
-    value   = "30 days"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    value  = "1 to 3 months"
+    stages = ["adult"]
+    source = ["N25c", "N25d"]
+    seen   = "2026-11-28"
+    note   = "At the longest about 6 months and more. N25c speaks of two months; the numbers are common practice."
   }
 
   figure "fast-alarm" {
-    value   = "7 days"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "Young that starve die within weeks; smaller and killed food first, every third day, out again on the next."
+    value  = "7 days"
+    stages = ["young"]
+    seen   = "2026-11-28"
+    note   = "Young that starve die within weeks; smaller and killed food first, every third day, out again on the next."
   }
 
   figure "fast-alarm" {
-    value   = "30 days"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-alarm" {
-    value   = "60 days"
-    stages  = ["subadult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-alarm" {
-    value   = "90 days"
-    stages  = ["adult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "Common practice is 90 to 180 days."
-  }
-
-  figure "fast-help" {
-    value   = "10 days"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-help" {
-    value   = "90 days"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-help" {
-    value   = "90 days"
-    stages  = ["subadult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-help" {
-    value   = "180 days"
-    stages  = ["adult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "refusals-to-pause" {
-    value   = "2"
-    stages  = ["young", "juvenile", "subadult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    value  = "90 days"
+    stages = ["adult"]
+    seen   = "2026-11-28"
+    note   = "Common practice is 90 to 180 days."
   }
 
   figure "refusal-pause" {
-    value   = "3 days"
-    stages  = ["young"]
-    source  = ["P11"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "Young that starve die (P11, of Rhopalurus rochai): the pause is short, and then a smaller item is offered, killed. The figure is common practice."
-  }
-
-  figure "refusal-pause" {
-    value   = "7 days"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "refusal-pause" {
-    value   = "14 days"
-    stages  = ["subadult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    value  = "3 days"
+    stages = ["young"]
+    source = ["P11"]
+    seen   = "2026-11-28"
+    note   = "Young that starve die (P11, of Rhopalurus rochai): the pause is short, and then a smaller item is offered, killed. The figure is common practice."
   }
 
   figure "prey-mass-share" {
-    value   = "35 %"
-    stages  = ["young"]
-    source  = ["P23"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "On Theraphosa spiderlings."
+    value  = "35 %"
+    stages = ["young"]
+    source = ["P23"]
+    note   = "On Theraphosa spiderlings."
   }
 
   figure "prey-length-share" {
-    value   = "50 %"
-    source  = ["K80"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Not longer than the abdomen (K80, of the redknee), taken here as half of the body."
+    value  = "50 %"
+    source = ["K80"]
+    note   = "Not longer than the abdomen (K80, of the redknee), taken here as half of the body."
   }
 
   figure "unattended" {
-    value   = "7 days"
-    stages  = ["subadult", "adult"]
-    source  = ["S37b", "S36b"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "10 days with a second dish. A week (S37b), one to two weeks (S36b)."
+    value  = "7 days"
+    stages = ["subadult", "adult"]
+    source = ["S37b", "S36b"]
+    seen   = "2026-11-28"
+    note   = "10 days with a second dish. A week (S37b), one to two weeks (S36b)."
   }
 
   figure "unattended" {
-    value   = "2 days"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "It drinks what is sprayed."
+    value  = "2 days"
+    stages = ["young"]
+    seen   = "2026-11-28"
+    note   = "It drinks what is sprayed."
   }
 
   figure "unattended" {
     value    = "3 days"
     stages   = ["juvenile"]
-    source   = ["practice"]
-    quality  = "practice"
     seen     = "2026-11-28"
     disputed = "5 days (common practice)"
   }
 
-  figure "unattended-sealed" {
-    value   = "10 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "settling" {
-    value   = "2 to 3 days"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "settling" {
-    value   = "5 to 7 days"
-    stages  = ["juvenile", "subadult", "adult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "quarantine" {
-    value   = "30 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "quarantine-wild" {
-    value   = "60 to 90 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
   figure "mites-clear" {
-    value   = "30 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "Of clean looks each week."
+    value = "30 days"
+    seen  = "2026-11-28"
+    note  = "Of clean looks each week."
   }
 
   figure "substrate-change" {
-    value   = "6 to 12 months"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "For a dry set-up."
+    value = "6 to 12 months"
+    note  = "For a dry set-up."
   }
 
   figure "venom" {
     value   = "mild"
     source  = ["K30"]
     quality = "keeper"
-    seen    = "2026-11-25"
   }
 
   figure "hairs" {
     value   = "contact"
     source  = ["memory"]
     quality = "memory"
-    seen    = "2026-11-25"
     note    = "As the kin in Avicularia."
   }
 
@@ -706,7 +361,6 @@ species "caribena-versicolor" {
     value   = "III"
     source  = ["G4"]
     quality = "guideline"
-    seen    = "2026-11-25"
     note    = "Listed by France: announced in June 2022, in force from the last quarter of 2022. France issues no export permits."
   }
 
@@ -714,7 +368,6 @@ species "caribena-versicolor" {
     value    = "France: protected in Martinique since 9 November 1995 and everywhere since the order of 3 August 2017 (G5). European Union Annex C as remembered. Keep the paper that proves the origin."
     source   = ["G4", "G5", "memory"]
     quality  = "memory"
-    seen     = "2026-11-25"
     disputed = "IUCN Endangered (K90); not threatened with extinction at present (G4)"
   }
 
@@ -722,25 +375,20 @@ species "caribena-versicolor" {
     value   = "Martinique, on trees."
     source  = ["G5", "K90"]
     quality = "society"
-    seen    = "2026-11-25"
   }
 
   figure "metabolic-kin" {
-    value   = "tarantula"
-    source  = ["P21"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Measured on Euathlus truculentus."
+    value  = "tarantula"
+    source = ["P21"]
+    note   = "Measured on Euathlus truculentus."
   }
 
   state "gravid" {
-    care    = "dish, clean"
-    manner  = "usual"
-    words   = "look first"
-    rule    = "look first: a sac? do nothing, log laid"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    care   = "dish, clean"
+    manner = "usual"
+    words  = "look first"
+    rule   = "look first: a sac? do nothing, log laid"
+    seen   = "2026-11-28"
   }
 
   state "sac" {
@@ -748,32 +396,23 @@ species "caribena-versicolor" {
     manner   = "held"
     rule     = "water through the hatch, no food, no misting, lift nothing"
     source   = ["N14", "N16"]
-    quality  = "practice"
     seen     = "2026-11-28"
     disputed = "usually she goes on eating, and some keep food from her only so that insects do not disturb the sac (N15)"
     note     = "Nothing until the sac is away, then on the third day."
   }
 
   state "sac" {
-    care    = "mist"
-    manner  = "held"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    care   = "mist"
+    manner = "held"
+    seen   = "2026-11-28"
   }
 
   need "look" {
     longest = "1 day"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
   }
 
   need "water" {
     longest = "2 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
     note    = "A dish is never empty: it is refilled within two days."
   }
 
@@ -781,8 +420,6 @@ species "caribena-versicolor" {
     stages  = ["young", "juvenile"]
     longest = "4 days"
     source  = ["K29"]
-    quality = "practice"
-    seen    = "2026-11-25"
     note    = "Spiderlings are misted twice a week."
   }
 
@@ -790,18 +427,12 @@ species "caribena-versicolor" {
     stages   = ["young"]
     longest  = "7 days"
     shortest = "3 days"
-    source   = ["practice"]
-    quality  = "practice"
-    seen     = "2026-11-25"
   }
 
   need "food" {
     stages   = ["juvenile"]
     longest  = "14 days"
     shortest = "4 days"
-    source   = ["practice"]
-    quality  = "practice"
-    seen     = "2026-11-25"
   }
 
   need "food" {
@@ -809,61 +440,27 @@ species "caribena-versicolor" {
     longest  = "21 days"
     shortest = "5 days"
     severity = "caution"
-    source   = ["practice"]
-    quality  = "practice"
-    seen     = "2026-11-25"
   }
 
   need "leftovers" {
     longest = "1 day"
     source  = ["K82"]
     quality = "keeper"
-    seen    = "2026-11-25"
   }
 
   need "heat" {
     longest = "1 day"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
   }
 
   need "cleaning" {
     longest  = "14 days"
     severity = "caution"
-    source   = ["practice"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     note     = "Once a week is usual; a missed week is made up in the next."
   }
 
   need "device-test" {
     longest  = "30 days"
     severity = "caution"
-    source   = ["practice"]
-    quality  = "practice"
-    seen     = "2026-11-25"
-  }
-
-  care "look" {
-    every   = "day"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-  }
-
-  care "heat" {
-    every   = "day"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-  }
-
-  care "water" {
-    every   = "2 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
   }
 
   care "mist" {
@@ -875,32 +472,10 @@ species "caribena-versicolor" {
     seen    = "2026-11-25"
   }
 
-  care "spot-clean" {
-    every   = "7 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-  }
-
-  care "dish" {
-    every   = "7 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-  }
-
-  care "deep-clean" {
-    every   = "12 months"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-  }
-
-  care "device-test" {
-    every   = "30 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
+  care "mist" {
+    stages  = ["newborn", "subadult", "adult"]
+    off     = true
+    because = "grown ones drink from the dish, and wet still air is the risk"
   }
 
   feeding "young" {
@@ -908,36 +483,6 @@ species "caribena-versicolor" {
     every      = "4 days"
     per_animal = 1
     rotate     = ["cricket pinhead", "fruit-fly hydei"]
-    source     = ["practice"]
-    quality    = "practice"
-    seen       = "2026-11-25"
-  }
-
-  feeding "juvenile" {
-    stages     = ["juvenile"]
-    every      = "6 days"
-    per_animal = 1
-    prey       = "cricket small"
-    source     = ["practice"]
-    quality    = "practice"
-    seen       = "2026-11-25"
-  }
-
-  feeding "subadult" {
-    stages     = ["subadult"]
-    every      = "7 days"
-    per_animal = 1
-    prey       = "cricket medium"
-    source     = ["practice"]
-    quality    = "practice"
-    seen       = "2026-11-25"
-  }
-
-  feeding "adult" {
-    stages     = ["adult"]
-    every      = "8 days"
-    per_animal = 1
-    prey       = "cricket adult"
     source     = ["practice"]
     quality    = "practice"
     seen       = "2026-11-25"

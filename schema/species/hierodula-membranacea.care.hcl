@@ -1,15 +1,20 @@
 species "hierodula-membranacea" {
-  title  = "giant Asian mantis"
-  latin  = "Hierodula membranacea (Burmeister, 1838)"
-  family = "Mantidae"
-  also   = ["giant Asian praying mantis"]
+  title   = "giant Asian mantis"
+  latin   = "Hierodula membranacea (Burmeister, 1838)"
+  family  = "Mantidae"
+  type    = "mantis"
+  also    = ["giant Asian praying mantis"]
+  source  = ["practice"]
+  quality = "practice"
+  seen    = "2026-11-25"
+
+  venom = "none"
 
   stage "young" {
     instars = "1 to 3"
-    note    = "Nine instars in females and eight in males as remembered, the adult counted."
+    note    = "Nine instars in females and eight in males as remembered, the adult counted. The free hatchling is the first here, and L2 for keepers who count the moult at hatching (OK45)."
     source  = ["memory"]
     quality = "memory"
-    seen    = "2026-11-25"
   }
 
   stage "juvenile" {
@@ -17,7 +22,6 @@ species "hierodula-membranacea" {
     note    = "Nine instars in females and eight in males as remembered, the adult counted."
     source  = ["memory"]
     quality = "memory"
-    seen    = "2026-11-25"
   }
 
   stage "subadult" {
@@ -25,7 +29,6 @@ species "hierodula-membranacea" {
     note    = "Nine instars in females and eight in males as remembered, the adult counted."
     source  = ["memory"]
     quality = "memory"
-    seen    = "2026-11-25"
   }
 
   stage "adult" {
@@ -33,251 +36,160 @@ species "hierodula-membranacea" {
     note    = "Nine instars in females and eight in males as remembered, the adult counted."
     source  = ["memory"]
     quality = "memory"
-    seen    = "2026-11-25"
   }
 
   figure "temperature-hard" {
-    value   = "16 to 35 C"
-    source  = ["K35", "K103"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "The target is from sources; the limits are common practice."
+    value  = "16 to 35 C"
+    source = ["K35", "K103"]
+    note   = "The target is from sources; the limits are common practice."
   }
 
   figure "temperature-soft" {
-    value   = "20 to 30 C"
-    source  = ["K35", "K103"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    value  = "20 to 30 C"
+    source = ["K35", "K103"]
   }
 
   figure "temperature-target" {
     value    = "22 to 28 C"
     source   = ["K35", "K103"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     disputed = "20 to 28 C (K35), 22 to 30 C (K103)"
   }
 
   figure "air" {
-    value   = "20 to 28 C"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    value = "20 to 28 C"
+    seen  = "2026-11-28"
   }
 
   figure "rest" {
-    value   = "none"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    value = "none"
+    seen  = "2026-11-28"
   }
 
   figure "cooler" {
-    value   = "2 to 3 C"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    value = "2 to 3 C"
+    seen  = "2026-11-28"
   }
 
   figure "humidity-soft" {
-    value   = "45 to 75 %"
-    source  = ["K103"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Our margin around the target; no source. Wet air raises the risk of disease (K103)."
+    value  = "45 to 75 %"
+    source = ["K103"]
+    note   = "Our margin around the target; no source. Wet air raises the risk of disease (K103)."
   }
 
   figure "humidity-target" {
     value    = "55 to 70 %"
     source   = ["K103"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     disputed = "60 to 70 % (K103)"
   }
 
   figure "moisture" {
-    value   = "either"
-    source  = ["K103"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    value  = "either"
+    source = ["K103"]
   }
 
   figure "ventilation" {
-    value   = "cross"
-    source  = ["K103"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Wet air raises the risk of disease; the openings are common practice."
-  }
-
-  figure "substrate-depth-min" {
-    value   = "0 cm"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "None is needed; paper or a thin layer will do."
+    value  = "cross"
+    source = ["K103"]
+    note   = "Wet air raises the risk of disease; the openings are common practice."
   }
 
   figure "floor-first" {
-    value   = "16 cm2"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Twice the body length each way, for the largest animal of the stage."
+    value  = "16 cm2"
+    stages = ["young"]
+    note   = "Twice the body length each way, for the largest animal of the stage."
   }
 
   figure "floor-first" {
-    value   = "64 cm2"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Twice the body length each way, for the largest animal of the stage."
+    value  = "64 cm2"
+    stages = ["juvenile"]
+    note   = "Twice the body length each way, for the largest animal of the stage."
   }
 
   figure "floor-first" {
-    value   = "160 cm2"
-    stages  = ["subadult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Twice the body length each way, for the largest animal of the stage."
+    value  = "160 cm2"
+    stages = ["subadult"]
+    note   = "Twice the body length each way, for the largest animal of the stage."
   }
 
   figure "floor-first" {
-    value   = "256 cm2"
-    stages  = ["adult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Twice the body length each way, for the largest animal of the stage."
+    value  = "256 cm2"
+    stages = ["adult"]
+    note   = "Twice the body length each way, for the largest animal of the stage."
   }
 
   figure "height-min" {
-    value   = "6 cm"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Three body lengths, for the largest animal of the stage."
+    value  = "6 cm"
+    stages = ["young"]
+    note   = "Three body lengths, for the largest animal of the stage."
   }
 
   figure "height-min" {
-    value   = "12 cm"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Three body lengths, for the largest animal of the stage."
+    value  = "12 cm"
+    stages = ["juvenile"]
+    note   = "Three body lengths, for the largest animal of the stage."
   }
 
   figure "height-min" {
-    value   = "19 cm"
-    stages  = ["subadult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Three body lengths, for the largest animal of the stage."
+    value  = "19 cm"
+    stages = ["subadult"]
+    note   = "Three body lengths, for the largest animal of the stage."
   }
 
   figure "height-min" {
-    value   = "24 cm"
-    stages  = ["adult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Three body lengths, for the largest animal of the stage."
+    value  = "24 cm"
+    stages = ["adult"]
+    note   = "Three body lengths, for the largest animal of the stage."
   }
 
   figure "keeping" {
     value   = "alone"
     source  = ["K103"]
     quality = "keeper"
-    seen    = "2026-11-25"
     note    = "Strongly cannibal; the female eats the male. Small nymphs, to the third, are at times kept together (common practice)."
   }
 
   figure "lifestyle" {
-    value   = "tree"
-    source  = ["K103"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    value  = "tree"
+    source = ["K103"]
   }
 
   figure "climbs" {
-    value   = "glass"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Small nymphs; adults climb mesh and twigs. A roof of mesh or twigs to hang from."
-  }
-
-  figure "lid" {
-    value   = "latched"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    value = "glass"
+    note  = "Small nymphs; adults climb mesh and twigs. A roof of mesh or twigs to hang from."
   }
 
   figure "gap-max" {
-    value   = "1 mm"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Fruit flies pass wider ones."
+    value  = "1 mm"
+    stages = ["young"]
+    note   = "Fruit flies pass wider ones."
   }
 
   figure "hangs-to-moult" {
     value   = "true"
     source  = ["K105"]
     quality = "keeper"
-    seen    = "2026-11-25"
     note    = "It must not be disturbed, and no prey may be in the box."
   }
 
-  figure "moults-as-adult" {
-    value   = "false"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-  }
-
-  figure "drinks" {
-    value   = "droplets"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "No open deep dish."
+  figure "length" {
+    value  = "1.3 to 2 cm"
+    stages = ["young"]
+    source = ["P6"]
+    note   = "From 8 cm for an adult, by a factor of 1.26; our arithmetic."
   }
 
   figure "length" {
-    value   = "1.3 to 2 cm"
-    stages  = ["young"]
-    source  = ["P6"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "From 8 cm for an adult, by a factor of 1.26; our arithmetic."
+    value  = "2.5 to 4 cm"
+    stages = ["juvenile"]
+    source = ["P6"]
+    note   = "From 8 cm for an adult, by a factor of 1.26; our arithmetic."
   }
 
   figure "length" {
-    value   = "2.5 to 4 cm"
-    stages  = ["juvenile"]
-    source  = ["P6"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "From 8 cm for an adult, by a factor of 1.26; our arithmetic."
-  }
-
-  figure "length" {
-    value   = "5 to 6.4 cm"
-    stages  = ["subadult"]
-    source  = ["P6"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "From 8 cm for an adult, by a factor of 1.26; our arithmetic."
+    value  = "5 to 6.4 cm"
+    stages = ["subadult"]
+    source = ["P6"]
+    note   = "From 8 cm for an adult, by a factor of 1.26; our arithmetic."
   }
 
   figure "length" {
@@ -285,7 +197,6 @@ species "hierodula-membranacea" {
     stages   = ["adult"]
     source   = ["K103"]
     quality  = "keeper"
-    seen     = "2026-11-25"
     disputed = "females 7 to 10 cm, males 1 to 2 cm less (K35); males about 7.5 cm, females about 8.5 cm (K102)"
   }
 
@@ -294,22 +205,22 @@ species "hierodula-membranacea" {
     stages  = ["adult"]
     source  = ["memory"]
     quality = "memory"
-    seen    = "2026-11-25"
     note    = "Females."
   }
 
   figure "moults-to-adult" {
-    value   = "7 to 8"
-    source  = ["memory"]
-    quality = "memory"
-    seen    = "2026-11-25"
+    value    = "7 to 8"
+    source   = ["memory"]
+    quality  = "memory"
+    seen     = "2026-11-28"
+    disputed = "males one or two fewer than females, in mantises (OK45)"
+    note     = "Where a pair of one brood is wanted, males are kept cooler and on less food and females warmer, so that both are grown together (OK45)."
   }
 
   figure "age-at-maturity" {
     value   = "6 months"
     source  = ["memory"]
     quality = "memory"
-    seen    = "2026-11-25"
     note    = "About."
   }
 
@@ -317,71 +228,54 @@ species "hierodula-membranacea" {
     value   = "8 to 12 months"
     source  = ["memory"]
     quality = "memory"
-    seen    = "2026-11-25"
     note    = "About six months to adult; then females about six months, males two to three."
   }
 
   figure "sac-time" {
-    value   = "40 to 45 days"
-    source  = ["K106", "N10"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "About six weeks (K106); 40 days in Hierodula majuscula (N10)."
+    value  = "40 to 45 days"
+    source = ["K106", "N10"]
+    seen   = "2026-11-28"
+    note   = "About six weeks (K106); 40 days in Hierodula majuscula (N10)."
   }
 
   figure "brood-size" {
     value   = "150"
     source  = ["K106"]
     quality = "keeper"
-    seen    = "2026-11-25"
     note    = "At most, from each of several oothecae, after about six weeks."
   }
 
   figure "separation" {
-    value   = "separate"
-    source  = ["K103"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "By the fourth nymph stage."
+    value  = "separate"
+    source = ["K103"]
+    note   = "By the fourth nymph stage."
   }
 
   figure "separate-within" {
-    value   = "30 days"
-    source  = ["N10"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "Hierodula majuscula is at its fourth instar within a month (N10)."
+    value  = "30 days"
+    source = ["N10"]
+    seen   = "2026-11-28"
+    note   = "Hierodula majuscula is at its fourth instar within a month (N10)."
   }
 
   figure "first-killed" {
-    value   = "1 day"
-    source  = ["N24"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "Fruit flies, alive: it takes nothing that does not move."
+    value  = "1 day"
+    source = ["N24"]
+    seen   = "2026-11-28"
+    note   = "Fruit flies, alive: it takes nothing that does not move."
   }
 
   figure "first-meal" {
-    value   = "2 days"
-    source  = ["N24"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "Of many hatchlings those without a catch died after 4 to 5 days (N24, weak)."
+    value  = "2 days"
+    source = ["N24"]
+    seen   = "2026-11-28"
+    note   = "Of many hatchlings those without a catch died after 4 to 5 days (N24, weak)."
   }
 
   figure "wait-after-moult" {
     value    = "3 days"
     source   = ["K105"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     disputed = "a couple of days (K105), 2 to 3 days (common practice)"
-  }
-
-  figure "handling-wait" {
-    value   = "14 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
   }
 
   figure "moult-takes" {
@@ -393,367 +287,220 @@ species "hierodula-membranacea" {
   }
 
   figure "premoult-fast" {
-    value   = "1 to 3 days"
-    stages  = ["young"]
-    source  = ["N23", "K104"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "N23 speaks of a few days, K104 of one to two weeks; the numbers are common practice."
+    value  = "1 to 3 days"
+    stages = ["young"]
+    source = ["N23", "K104"]
+    seen   = "2026-11-28"
+    note   = "N23 speaks of a few days, K104 of one to two weeks; the numbers are common practice."
   }
 
   figure "premoult-fast" {
-    value   = "2 to 5 days"
-    stages  = ["juvenile"]
-    source  = ["N23", "K104"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "N23 speaks of a few days, K104 of one to two weeks; the numbers are common practice."
+    value  = "2 to 5 days"
+    stages = ["juvenile"]
+    source = ["N23", "K104"]
+    seen   = "2026-11-28"
+    note   = "N23 speaks of a few days, K104 of one to two weeks; the numbers are common practice."
   }
 
   figure "premoult-fast" {
-    value   = "4 to 14 days"
-    stages  = ["subadult"]
-    source  = ["N23", "K104"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "N23 speaks of a few days, K104 of one to two weeks; the numbers are common practice."
-  }
-
-  figure "premoult-look" {
-    value   = "4 days"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-look" {
-    value   = "7 days"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-look" {
-    value   = "14 days"
-    stages  = ["subadult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-help" {
-    value   = "7 days"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-help" {
-    value   = "14 days"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-help" {
-    value   = "21 days"
-    stages  = ["subadult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    value  = "4 to 14 days"
+    stages = ["subadult"]
+    source = ["N23", "K104"]
+    seen   = "2026-11-28"
+    note   = "N23 speaks of a few days, K104 of one to two weeks; the numbers are common practice."
   }
 
   figure "fast-look" {
-    value   = "3 days"
-    stages  = ["young"]
-    source  = ["N24"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    value  = "3 days"
+    stages = ["young"]
+    source = ["N24"]
+    seen   = "2026-11-28"
   }
 
   figure "fast-look" {
-    value   = "7 days"
-    stages  = ["juvenile", "subadult"]
-    source  = ["K104"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    value  = "7 days"
+    stages = ["juvenile", "subadult"]
+    source = ["K104"]
+    seen   = "2026-11-28"
   }
 
   figure "fast-look" {
-    value   = "7 days"
-    stages  = ["adult"]
-    source  = ["K104"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    value  = "7 days"
+    stages = ["adult"]
+    source = ["K104"]
+    seen   = "2026-11-28"
   }
 
   figure "fast-try" {
-    value   = "2 days"
-    stages  = ["young"]
-    source  = ["N24"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    value  = "2 days"
+    stages = ["young"]
+    source = ["N24"]
+    seen   = "2026-11-28"
   }
 
   figure "fast-alarm" {
-    value   = "4 days"
-    stages  = ["young"]
-    source  = ["N24"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "Of many hatchlings those without a catch died after 4 to 5 days (N24, weak); the figure is common practice."
+    value  = "4 days"
+    stages = ["young"]
+    source = ["N24"]
+    seen   = "2026-11-28"
+    note   = "Of many hatchlings those without a catch died after 4 to 5 days (N24, weak); the figure is common practice."
   }
 
   figure "fast-alarm" {
-    value   = "14 days"
-    stages  = ["juvenile", "subadult"]
-    source  = ["K104"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "A fast of one to two weeks usually means a moult (K104)."
+    value  = "14 days"
+    stages = ["juvenile", "subadult"]
+    source = ["K104"]
+    seen   = "2026-11-28"
+    note   = "A fast of one to two weeks usually means a moult (K104)."
   }
 
   figure "fast-alarm" {
-    value   = "14 days"
-    stages  = ["adult"]
-    source  = ["K104"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "An adult does not moult any more: old age?"
+    value  = "14 days"
+    stages = ["adult"]
+    source = ["K104"]
+    seen   = "2026-11-28"
+    note   = "An adult does not moult any more: old age?"
   }
 
   figure "fast-help" {
-    value   = "7 days"
-    stages  = ["young"]
-    source  = ["N24"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    value  = "7 days"
+    stages = ["young"]
+    source = ["N24"]
+    seen   = "2026-11-28"
   }
 
   figure "fast-help" {
-    value   = "30 days"
-    stages  = ["juvenile", "subadult"]
-    source  = ["K104"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    value  = "30 days"
+    stages = ["juvenile", "subadult"]
+    source = ["K104"]
+    seen   = "2026-11-28"
   }
 
   figure "fast-help" {
-    value   = "30 days"
-    stages  = ["adult"]
-    source  = ["K104"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    value  = "30 days"
+    stages = ["adult"]
+    source = ["K104"]
+    seen   = "2026-11-28"
   }
 
   figure "prey-length-share" {
     value   = "50 %"
     source  = ["K104"]
     quality = "keeper"
-    seen    = "2026-11-25"
   }
 
   figure "items-a-week" {
-    value   = "2 to 3"
-    stages  = ["adult"]
-    source  = ["K104"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "A meal about every three days."
-  }
-
-  figure "unattended" {
-    value   = "1 day"
-    stages  = ["young", "juvenile", "subadult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "unattended" {
-    value   = "2 days"
-    stages  = ["adult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "settling" {
-    value   = "1 day"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "quarantine" {
-    value   = "30 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "quarantine-wild" {
-    value   = "60 to 90 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    value  = "2 to 3"
+    stages = ["adult"]
+    source = ["K104"]
+    note   = "A meal about every three days."
   }
 
   figure "mites-clear" {
-    value   = "30 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "Of clean looks each week."
-  }
-
-  figure "venom" {
-    value   = "none"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    value = "30 days"
+    seen  = "2026-11-28"
+    note  = "Of clean looks each week."
   }
 
   figure "cites" {
     value   = "none"
     source  = ["memory"]
     quality = "memory"
-    seen    = "2026-11-25"
   }
 
   figure "law" {
     value   = "USA: look up the permit for keeping exotic invertebrates."
     source  = ["G9"]
     quality = "guideline"
-    seen    = "2026-11-25"
   }
 
   figure "sexing" {
     value   = "From the middle nymphs on females have six visible belly segments, males eight."
     source  = ["K106"]
     quality = "keeper"
-    seen    = "2026-11-25"
-  }
-
-  figure "metabolic-kin" {
-    value   = "none"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
   }
 
   state "gravid" {
-    care    = "all"
-    manner  = "usual"
-    rule    = "fed as ever; an ootheca? log laid"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    care   = "all"
+    manner = "usual"
+    rule   = "fed as ever; an ootheca? log laid"
+    seen   = "2026-11-28"
   }
 
   state "sac" {
-    care    = "all"
-    manner  = "usual"
-    is      = "after laying an ootheca"
-    rule    = "as ever; leave what the ootheca hangs on"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    care   = "all"
+    manner = "usual"
+    is     = "after laying an ootheca"
+    rule   = "as ever; leave what the ootheca hangs on"
+    seen   = "2026-11-28"
   }
 
   state "gravid-late" {
-    care    = "all"
-    manner  = "usual"
-    rule    = "as ever"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "There is no brood care."
+    care   = "all"
+    manner = "usual"
+    rule   = "as ever"
+    seen   = "2026-11-28"
+    note   = "There is no brood care."
   }
 
   state "birth" {
-    care    = "all"
-    manner  = "usual"
-    rule    = "as ever"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "There is no brood care."
+    care   = "all"
+    manner = "usual"
+    rule   = "as ever"
+    seen   = "2026-11-28"
+    note   = "There is no brood care."
   }
 
   state "brood" {
-    care    = "all"
-    manner  = "usual"
-    rule    = "as ever"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "There is no brood care."
+    care   = "all"
+    manner = "usual"
+    rule   = "as ever"
+    seen   = "2026-11-28"
+    note   = "There is no brood care."
   }
 
   state "young-round" {
-    care    = "all"
-    manner  = "usual"
-    rule    = "as ever"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "There is no brood care."
+    care   = "all"
+    manner = "usual"
+    rule   = "as ever"
+    seen   = "2026-11-28"
+    note   = "There is no brood care."
   }
 
   state "after-brood" {
-    care    = "all"
-    manner  = "usual"
-    rule    = "as ever"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "There is no brood care."
+    care   = "all"
+    manner = "usual"
+    rule   = "as ever"
+    seen   = "2026-11-28"
+    note   = "There is no brood care."
   }
 
   state "newborn" {
-    care    = "all"
-    manner  = "usual"
-    is      = "just hatched"
-    rule    = "fruit flies from the first day"
-    source  = ["N24"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    care   = "all"
+    manner = "usual"
+    is     = "just hatched"
+    rule   = "fruit flies from the first day"
+    source = ["N24"]
+    seen   = "2026-11-28"
   }
 
   need "look" {
     longest = "1 day"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
   }
 
   need "moisture" {
     longest = "2 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
     note    = "It drinks the droplets."
   }
 
   need "food" {
     stages  = ["young"]
     longest = "3 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
   }
 
   need "food" {
     stages  = ["juvenile"]
     longest = "5 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
     note    = "A meal every two to three days."
   }
 
@@ -763,105 +510,26 @@ species "hierodula-membranacea" {
     shortest = "2 days"
     severity = "caution"
     source   = ["K104"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     note     = "A meal about every three days (K104)."
   }
 
   need "leftovers" {
     longest = "1 day"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
   }
 
   need "heat" {
     longest = "1 day"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
   }
 
   need "cleaning" {
     longest  = "14 days"
     severity = "caution"
-    source   = ["practice"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     note     = "Once a week is usual; a missed week is made up in the next."
   }
 
   need "device-test" {
     longest  = "30 days"
     severity = "caution"
-    source   = ["practice"]
-    quality  = "practice"
-    seen     = "2026-11-25"
-  }
-
-  care "look" {
-    every   = "day"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-  }
-
-  care "heat" {
-    every   = "day"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-  }
-
-  care "mist" {
-    every   = "day"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-  }
-
-  care "spot-clean" {
-    every   = "7 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-  }
-
-  care "device-test" {
-    every   = "30 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-  }
-
-  feeding "young" {
-    stages     = ["young"]
-    every      = "day"
-    per_animal = 4
-    prey       = "fruit-fly hydei"
-    source     = ["practice"]
-    quality    = "practice"
-    seen       = "2026-11-25"
-  }
-
-  feeding "juvenile" {
-    stages     = ["juvenile"]
-    every      = "2 days"
-    per_animal = 1
-    prey       = "cricket small"
-    source     = ["practice"]
-    quality    = "practice"
-    seen       = "2026-11-25"
-  }
-
-  feeding "subadult" {
-    stages     = ["subadult"]
-    every      = "3 days"
-    per_animal = 1
-    prey       = "cricket medium"
-    source     = ["K104"]
-    quality    = "practice"
-    seen       = "2026-11-25"
   }
 
   feeding "adult" {

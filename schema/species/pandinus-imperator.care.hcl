@@ -2,56 +2,48 @@ species "pandinus-imperator" {
   title    = "emperor scorpion"
   latin    = "Pandinus imperator (C. L. Koch, 1841)"
   family   = "Scorpionidae"
+  type     = "tropical-burrowing-scorpion"
   also     = ["imperial scorpion", "Kaiserskorpion"]
   former   = ["Buthus imperator"]
   mistaken = ["Heterometrus", "Pandinoides cavimanus"]
-  note     = "Of the old genus Pandinus only gambiensis, imperator, ugandaensis and ulderigoi still bear the name (K40); cavimanus is Pandinoides and dictator is Pandinopsis (from memory)."
+  note     = "Of the old genus Pandinus only gambiensis, imperator, ugandaensis and ulderigoi still bear the name (K40); cavimanus is Pandinoides and dictator is Pandinopsis (from memory). In Togo the air is 24 to 29.5 C, with 96 % in the morning and 68 % in the evening (C142)."
+  source   = ["practice"]
+  quality  = "practice"
+  seen     = "2026-11-25"
 
   stage "newborn" {
     instars = "1"
     note    = "On the mother, before the first moult."
     source  = ["P1", "K52"]
-    quality = "practice"
-    seen    = "2026-11-25"
   }
 
   stage "young" {
     instars = "2 to 3"
     note    = "Our estimate for six moults from the family pattern; no instar table of Pandinus is published."
     source  = ["P6"]
-    quality = "practice"
-    seen    = "2026-11-25"
   }
 
   stage "juvenile" {
     instars = "4 to 5"
     note    = "Our estimate for six moults from the family pattern; no instar table of Pandinus is published."
     source  = ["P6"]
-    quality = "practice"
-    seen    = "2026-11-25"
   }
 
   stage "subadult" {
     instars = "6"
     note    = "Our estimate for six moults from the family pattern; no instar table of Pandinus is published."
     source  = ["P6"]
-    quality = "practice"
-    seen    = "2026-11-25"
   }
 
   stage "adult" {
     instars = "7"
     note    = "Our estimate for six moults from the family pattern; no instar table of Pandinus is published."
     source  = ["P6"]
-    quality = "practice"
-    seen    = "2026-11-25"
   }
 
   figure "temperature-hard" {
     value    = "15 to 35 C"
     source   = ["K20"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     disputed = "27 to 37 C by day (K1)"
     note     = "A precaution: no lethal temperature of this species is known, and a second search found none. 35 C is what K20 gives for tropical scorpions; 15 C is common practice. Others died at 43.7 to 45.1 C (P19), 45 to 47 C (P15)."
   }
@@ -68,7 +60,6 @@ species "pandinus-imperator" {
     value    = "25 to 30 C"
     source   = ["K7"]
     quality  = "keeper"
-    seen     = "2026-11-25"
     disputed = "24 to 28 C (K4), 24 to 29.5 C (K11), 25.5 to 30 C (K5), 26 to 28 C (K41), 27 to 32 C warm and 21 to 26 C cool (K2), about 29.5 C (K39), 27 to 37 C (K1)"
   }
 
@@ -80,114 +71,90 @@ species "pandinus-imperator" {
   }
 
   figure "air" {
-    value   = "22 to 28 C"
-    source  = ["K2"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "K2 has 21 to 26 C at the cool end."
+    value  = "22 to 28 C"
+    source = ["K2"]
+    seen   = "2026-11-28"
+    note   = "K2 has 21 to 26 C at the cool end."
   }
 
   figure "night" {
     value    = "20 to 25 C"
     source   = ["K41"]
     quality  = "keeper"
-    seen     = "2026-11-25"
     disputed = "20 to 22 C (K7)"
   }
 
   figure "night-drop" {
-    value   = "3 to 8 C"
-    source  = ["K2"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "K2 calls a slight drop natural; the figure is common practice."
+    value  = "3 to 8 C"
+    source = ["K2"]
+    note   = "K2 calls a slight drop natural; the figure is common practice."
   }
 
   figure "rest" {
-    value   = "none"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    value = "none"
+    seen  = "2026-11-28"
   }
 
   figure "cooler" {
-    value   = "2 to 3 C"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    value = "2 to 3 C"
+    seen  = "2026-11-28"
   }
 
   figure "humidity-soft" {
-    value   = "60 to 90 %"
-    source  = ["K7", "K1"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    value  = "60 to 90 %"
+    source = ["K7", "K1"]
   }
 
   figure "humidity-target" {
     value    = "70 to 85 %"
     source   = ["K5"]
     quality  = "society"
-    seen     = "2026-11-25"
     disputed = "60 to 80 % (K7), 70 to 80 % (K41, K44), 75 to 80 % (K4), 80 to 90 % (K1)"
     note     = "A moist substrate, not wet air."
   }
 
   figure "humidity-premoult" {
-    value   = "75 to 90 %"
-    source  = ["K39"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "K39 names air too dry and air too wet as causes of a failed moult; the figures are common practice."
+    value  = "75 to 90 %"
+    source = ["K39"]
+    note   = "K39 names air too dry and air too wet as causes of a failed moult; the figures are common practice."
   }
 
   figure "moisture" {
     value   = "damp"
     source  = ["K2", "K7", "K5"]
     quality = "keeper"
-    seen    = "2026-11-25"
     note    = "Always slightly moist, never standing water."
   }
 
   figure "ventilation" {
-    value   = "any"
-    source  = ["K5"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Humidity is held by the substrate, not by sealing the lid (K5)."
+    value  = "any"
+    source = ["K5"]
+    note   = "Humidity is held by the substrate, not by sealing the lid (K5)."
   }
 
   figure "substrate-depth-min" {
     value    = "10 cm"
     source   = ["K1", "K7", "K9"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     disputed = "7.5 to 10 cm (K11), 5 to 10 cm and better 10 to 15 cm (K2), 7.5 to 15 cm (K10), to 20 cm (K6)"
   }
 
   figure "substrate-depth-advised" {
-    value   = "15 cm"
-    source  = ["K1", "K7", "K9", "K10"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    value  = "15 cm"
+    source = ["K1", "K7", "K9", "K10"]
   }
 
   figure "floor-first" {
-    value   = "220 cm2"
-    stages  = ["young"]
-    source  = ["K45"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Three body lengths long (K45) and two wide, for the largest animal of the stage; our arithmetic."
+    value  = "220 cm2"
+    stages = ["young"]
+    source = ["K45"]
+    note   = "Three body lengths long (K45) and two wide, for the largest animal of the stage; our arithmetic."
   }
 
   figure "floor-first" {
-    value   = "550 cm2"
-    stages  = ["juvenile"]
-    source  = ["K45"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Three body lengths long (K45) and two wide, for the largest animal of the stage; our arithmetic."
+    value  = "550 cm2"
+    stages = ["juvenile"]
+    source = ["K45"]
+    note   = "Three body lengths long (K45) and two wide, for the largest animal of the stage; our arithmetic."
   }
 
   figure "floor-first" {
@@ -195,7 +162,6 @@ species "pandinus-imperator" {
     stages   = ["subadult", "adult"]
     source   = ["K6"]
     quality  = "keeper"
-    seen     = "2026-11-25"
     disputed = "1290 cm2 (K2, K10, K11), 1500 cm2 (K7), 1800 cm2 (K9)"
     note     = "The 1290 cm2 (10 gal) of K2 are for one or two."
   }
@@ -204,8 +170,6 @@ species "pandinus-imperator" {
     value    = "600 cm2"
     stages   = ["subadult", "adult"]
     source   = ["K6"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     disputed = "75 L for a pair (K9), 75 to 115 L for a group (K10)"
     note     = "K6 adds 20 cm of base for each, read here as 20 x 30 cm."
   }
@@ -214,42 +178,34 @@ species "pandinus-imperator" {
     value    = "30 L"
     stages   = ["subadult", "adult"]
     source   = ["K6"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     disputed = "36 L (K6), 38 L (K2, K10, K11), 45 L (K7), 54 L by its own measures (K9)"
   }
 
   figure "height-min" {
-    value   = "30 cm"
-    stages  = ["subadult", "adult"]
-    source  = ["K6", "K7", "K9"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "All boxes that are named with measures are 30 cm high."
+    value  = "30 cm"
+    stages = ["subadult", "adult"]
+    source = ["K6", "K7", "K9"]
+    note   = "All boxes that are named with measures are 30 cm high."
   }
 
   figure "keeping" {
     value    = "groups"
     source   = ["P1"]
     quality  = "paper"
-    seen     = "2026-11-25"
     disputed = "better alone, because of fights over one prey item (K4, K46); cannibalism when food is short (K41, K47)"
     note     = "Of one species and similar size, with a hide for each and more prey items than animals."
   }
 
   figure "group-max" {
-    value   = "15"
-    source  = ["P1"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "The largest gathering seen in the field (P1); as a limit it is our reading."
+    value  = "15"
+    source = ["P1"]
+    note   = "The largest gathering seen in the field (P1); as a limit it is our reading."
   }
 
   figure "lifestyle" {
     value   = "burrower"
     source  = ["G8", "K8", "K41"]
     quality = "keeper"
-    seen    = "2026-11-25"
     note    = "Burrows are 30 to 35 cm deep (G8)."
   }
 
@@ -257,7 +213,6 @@ species "pandinus-imperator" {
     value   = "seams"
     source  = ["K2", "K3", "K5"]
     quality = "keeper"
-    seen    = "2026-11-25"
     note    = "Not clean glass, but silicone seams, bark and decor."
   }
 
@@ -265,28 +220,18 @@ species "pandinus-imperator" {
     value   = "latched"
     source  = ["K2", "K3", "K5"]
     quality = "keeper"
-    seen    = "2026-11-25"
-  }
-
-  figure "hangs-to-moult" {
-    value   = "false"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
   }
 
   figure "moults-as-adult" {
     value   = "false"
     source  = ["K37", "K48"]
     quality = "keeper"
-    seen    = "2026-11-25"
   }
 
   figure "drinks" {
     value   = "dish"
     source  = ["K1", "K4"]
     quality = "keeper"
-    seen    = "2026-11-25"
     note    = "A shallow dish with sides that can be climbed; it may soak."
   }
 
@@ -294,7 +239,6 @@ species "pandinus-imperator" {
     value    = "under"
     source   = ["K3"]
     quality  = "keeper"
-    seen     = "2026-11-25"
     disputed = "a pad under one side of the tank (K2)"
     note     = "It digs down to get away from heat."
   }
@@ -303,159 +247,125 @@ species "pandinus-imperator" {
     value   = "true"
     source  = ["K4"]
     quality = "keeper"
-    seen    = "2026-11-25"
     note    = "16 h a day of weak ultraviolet bleached the glow of Paruroctonus becki and changed how it reacts (P46)."
   }
 
   figure "length" {
-    value   = "4.7 to 6 cm"
-    stages  = ["young"]
-    source  = ["P6"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "From 15 cm for an adult, by Dyar's rule with a factor of 1.26; our arithmetic."
+    value  = "4.7 to 6 cm"
+    stages = ["young"]
+    source = ["P6"]
+    note   = "From 15 cm for an adult, by Dyar's rule with a factor of 1.26; our arithmetic."
   }
 
   figure "length" {
-    value   = "7.5 to 9.5 cm"
-    stages  = ["juvenile"]
-    source  = ["P6"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "From 15 cm for an adult, by Dyar's rule with a factor of 1.26; our arithmetic."
+    value  = "7.5 to 9.5 cm"
+    stages = ["juvenile"]
+    source = ["P6"]
+    note   = "From 15 cm for an adult, by Dyar's rule with a factor of 1.26; our arithmetic."
   }
 
   figure "length" {
-    value   = "12 cm"
-    stages  = ["subadult"]
-    source  = ["P6"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "From 15 cm for an adult, by Dyar's rule with a factor of 1.26; our arithmetic."
+    value  = "12 cm"
+    stages = ["subadult"]
+    source = ["P6"]
+    note   = "From 15 cm for an adult, by Dyar's rule with a factor of 1.26; our arithmetic."
   }
 
   figure "length" {
     value    = "12 to 20 cm"
     stages   = ["adult"]
     source   = ["K4", "K8", "K12"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     disputed = "11 to 15 cm (K4), 15 to 18 cm and to 20 cm (K8), 20 cm (K12), 25 cm (G8)"
     note     = "With the tail, as the sources measure; 15 cm is typical."
   }
 
   figure "mass" {
-    value   = "0.8 to 1.6 g"
-    stages  = ["young"]
-    source  = ["P6"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "From 25 g for an adult, halved for each moult (Przibram's rule); our arithmetic."
+    value  = "0.8 to 1.6 g"
+    stages = ["young"]
+    source = ["P6"]
+    note   = "From 25 g for an adult, halved for each moult (Przibram's rule); our arithmetic."
   }
 
   figure "mass" {
-    value   = "3 to 6 g"
-    stages  = ["juvenile"]
-    source  = ["P6"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "From 25 g for an adult, halved for each moult (Przibram's rule); our arithmetic."
+    value  = "3 to 6 g"
+    stages = ["juvenile"]
+    source = ["P6"]
+    note   = "From 25 g for an adult, halved for each moult (Przibram's rule); our arithmetic."
   }
 
   figure "mass" {
-    value   = "12 g"
-    stages  = ["subadult"]
-    source  = ["P6"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "From 25 g for an adult, halved for each moult (Przibram's rule); our arithmetic."
+    value  = "12 g"
+    stages = ["subadult"]
+    source = ["P6"]
+    note   = "From 25 g for an adult, halved for each moult (Przibram's rule); our arithmetic."
   }
 
   figure "mass" {
     value    = "20 to 30 g"
     stages   = ["adult"]
     source   = ["K42", "K43"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     disputed = "to 30 g (K42), 30 to 50 g (G8, K41), males to 30 g and gravid females to 50 g (K43)"
     note     = "Not gravid; 50 g at the most. No measured sample was found."
   }
 
   figure "growth-factor" {
-    value   = "1.26 to 1.3"
-    source  = ["P6", "P10"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "1.26 is the theory, 1.27 was measured on Hadrurus gertschi (P10)."
+    value  = "1.26 to 1.3"
+    source = ["P6", "P10"]
+    note   = "1.26 is the theory, 1.27 was measured on Hadrurus gertschi (P10)."
   }
 
   figure "moults-to-adult" {
     value    = "5 to 7"
     source   = ["K48"]
     quality  = "keeper"
-    seen     = "2026-11-25"
     disputed = "5 to 6 for scorpions in general (K37), 6 (K49), 4 to 9 (K50)"
   }
 
   figure "instar-length" {
-    value   = "10 to 21 days"
-    instar  = 1
-    source  = ["P7", "P8", "P10"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Our estimate; K52 has 7 to 21 days for scorpions in general."
+    value  = "10 to 21 days"
+    instar = 1
+    source = ["P7", "P8", "P10"]
+    note   = "Our estimate; K52 has 7 to 21 days for scorpions in general."
   }
 
   figure "instar-length" {
-    value   = "45 to 120 days"
-    instar  = 2
-    source  = ["P7", "P8", "P10"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Our estimate at 27 C, well fed, from kin; not published."
+    value  = "45 to 120 days"
+    instar = 2
+    source = ["P7", "P8", "P10"]
+    note   = "Our estimate at 27 C, well fed, from kin; not published."
   }
 
   figure "instar-length" {
-    value   = "70 to 180 days"
-    instar  = 3
-    source  = ["P7", "P8", "P10"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Our estimate at 27 C, well fed, from kin; not published."
+    value  = "70 to 180 days"
+    instar = 3
+    source = ["P7", "P8", "P10"]
+    note   = "Our estimate at 27 C, well fed, from kin; not published."
   }
 
   figure "instar-length" {
-    value   = "90 to 240 days"
-    instar  = 4
-    source  = ["P7", "P8", "P10"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Our estimate at 27 C, well fed, from kin; not published."
+    value  = "90 to 240 days"
+    instar = 4
+    source = ["P7", "P8", "P10"]
+    note   = "Our estimate at 27 C, well fed, from kin; not published."
   }
 
   figure "instar-length" {
-    value   = "120 to 330 days"
-    instar  = 5
-    source  = ["P7", "P8", "P10"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Our estimate at 27 C, well fed, from kin; not published."
+    value  = "120 to 330 days"
+    instar = 5
+    source = ["P7", "P8", "P10"]
+    note   = "Our estimate at 27 C, well fed, from kin; not published."
   }
 
   figure "instar-length" {
-    value   = "180 to 500 days"
-    instar  = 6
-    source  = ["P7", "P8", "P10"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Our estimate at 27 C, well fed, from kin; not published."
+    value  = "180 to 500 days"
+    instar = 6
+    source = ["P7", "P8", "P10"]
+    note   = "Our estimate at 27 C, well fed, from kin; not published."
   }
 
   figure "age-at-maturity" {
     value    = "2 to 7 years"
     source   = ["K49", "K52"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     disputed = "6 to 7 months (K51, whose line contradicts itself), 1 to 6 years (K52), 6 months to 7 years (K49)"
     note     = "3 to 4 years is usual (from memory)."
   }
@@ -464,30 +374,26 @@ species "pandinus-imperator" {
     value    = "5 to 10 years"
     source   = ["K7"]
     quality  = "keeper"
-    seen     = "2026-11-25"
     disputed = "5 to 8 (K56), 6 to 8 (K10), about 8 (K60), over 8 (G8)"
   }
 
   figure "gestation" {
     value    = "7 to 18 months"
     source   = ["K47", "N3", "N30"]
-    quality  = "practice"
     seen     = "2026-11-28"
     disputed = "usually 7 to 10 months (N3, N30), 7 to 9 and sometimes longer (N2, K42, K56), 9 to 18 (N4), 12 to 24 (G8), to 24 (N5); kin 8 to 12 months (K58) and 17 to 25 months (P7, P8, P9)"
     note     = "A female that had been alone for 14 months gave birth (N3)."
   }
 
   figure "gestation-longest" {
-    value   = "24 months"
-    source  = ["G8", "N5"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    value  = "24 months"
+    source = ["G8", "N5"]
+    seen   = "2026-11-28"
   }
 
   figure "brood-size" {
     value    = "8 to 35"
     source   = ["N2", "N4", "K42", "K59", "G8"]
-    quality  = "practice"
     seen     = "2026-11-28"
     disputed = "8 to 13 (N4), 9 to 20 usual in captivity and 32 the mean of Larrouy 1973 as N2 cites it, 21 (N1), 1 to 20 (K47), 9 to 32 (K42), 12 to 30 (K59), 15 to 25 and rarely 50 (G8)"
   }
@@ -495,7 +401,6 @@ species "pandinus-imperator" {
   figure "on-mother" {
     value    = "14 to 21 days"
     source   = ["N1", "N30", "K43", "K52"]
-    quality  = "practice"
     seen     = "2026-11-28"
     disputed = "about 20 days (K43), 2 weeks (N30), 3 weeks (N1, N30), 7 to 21 days for scorpions in general (K52)"
   }
@@ -504,366 +409,137 @@ species "pandinus-imperator" {
     value    = "keep with mother"
     source   = ["P1"]
     quality  = "paper"
-    seen     = "2026-11-25"
     disputed = "keepers take the young out after the first or second moult, to avoid cannibalism (common practice); other adults and feeder insects eat newborns (K47); she drives them off and eats those that linger (N4, N8, K18)"
     note     = "Broods without the mother starved, ate each other and grew more slowly (P1). Give mother and brood a box of their own, and take no young out before instar 3. Reared to adults with her (N2): if she eats one or two, leave them; if she goes on, take all out together."
   }
 
   figure "first-killed" {
-    value   = "3 days"
-    source  = ["P11"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "Pieces at the burrow mouth. They cannot feed before their first moult (N1). The figure is common practice."
+    value  = "3 days"
+    source = ["P11"]
+    seen   = "2026-11-28"
+    note   = "Pieces at the burrow mouth. They cannot feed before their first moult (N1). The figure is common practice."
   }
 
   figure "first-meal" {
-    value   = "10 days"
-    source  = ["P11"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "In Rhopalurus rochai unfed young of instar 2 died on days 11 to 30."
+    value  = "10 days"
+    source = ["P11"]
+    note   = "In Rhopalurus rochai unfed young of instar 2 died on days 11 to 30."
   }
 
   figure "undisturbed" {
-    value   = "30 days"
-    source  = ["P1"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "The mother becomes very aggressive (P1); the figure is common practice."
-  }
-
-  figure "wait-after-moult" {
-    value   = "5 days"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    value  = "30 days"
+    source = ["P1"]
+    note   = "The mother becomes very aggressive (P1); the figure is common practice."
   }
 
   figure "wait-after-moult" {
     value    = "7 days"
     stages   = ["juvenile"]
     source   = ["K55"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     disputed = "5 days for instar 4 (common practice)"
   }
 
   figure "wait-after-moult" {
-    value   = "10 days"
-    stages  = ["subadult", "adult"]
-    source  = ["K55"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "K55 has 1 to 2 weeks."
+    value  = "10 days"
+    stages = ["subadult", "adult"]
+    source = ["K55"]
+    note   = "K55 has 1 to 2 weeks."
   }
 
   figure "handling-wait" {
-    value   = "14 days"
-    source  = ["K37", "K49"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Both say to leave it alone until hard; the figure is common practice."
+    value  = "14 days"
+    source = ["K37", "K49"]
+    note   = "Both say to leave it alone until hard; the figure is common practice."
   }
 
   figure "moult-takes" {
     value    = "10 to 12 h"
     source   = ["K48"]
     quality  = "keeper"
-    seen     = "2026-11-25"
     disputed = "1 to 3 h in small species, 12 h in the largest (K37)"
   }
 
   figure "premoult-fast" {
-    value   = "3 to 14 days"
-    stages  = ["young"]
-    source  = ["K49", "S59c"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "At the longest about 30 days. K49 speaks of days, S59c of days to weeks; the numbers are common practice."
+    value  = "3 to 14 days"
+    stages = ["young"]
+    source = ["K49", "S59c"]
+    seen   = "2026-11-28"
+    note   = "At the longest about 30 days. K49 speaks of days, S59c of days to weeks; the numbers are common practice."
   }
 
   figure "premoult-fast" {
-    value   = "1 to 4 weeks"
-    stages  = ["juvenile"]
-    source  = ["K49", "S59c"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "At the longest about 10 weeks. K49 speaks of days, S59c of days to weeks; the numbers are common practice."
+    value  = "1 to 4 weeks"
+    stages = ["juvenile"]
+    source = ["K49", "S59c"]
+    seen   = "2026-11-28"
+    note   = "At the longest about 10 weeks. K49 speaks of days, S59c of days to weeks; the numbers are common practice."
   }
 
   figure "premoult-fast" {
-    value   = "2 to 8 weeks"
-    stages  = ["subadult"]
-    source  = ["K49", "S59c"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "At the longest about 4 months. K49 speaks of days, S59c of days to weeks; the numbers are common practice."
-  }
-
-  figure "premoult-look" {
-    value   = "30 days"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-look" {
-    value   = "30 days"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-look" {
-    value   = "60 days"
-    stages  = ["subadult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-try" {
-    value   = "60 days"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-try" {
-    value   = "30 days"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-help" {
-    value   = "90 days"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-help" {
-    value   = "90 days"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "premoult-help" {
-    value   = "120 days"
-    stages  = ["subadult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-look" {
-    value   = "7 days"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-look" {
-    value   = "14 days"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-look" {
-    value   = "30 days"
-    stages  = ["subadult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-look" {
-    value   = "30 days"
-    stages  = ["adult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-try" {
-    value   = "4 days"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-try" {
-    value   = "30 days"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    value  = "2 to 8 weeks"
+    stages = ["subadult"]
+    source = ["K49", "S59c"]
+    seen   = "2026-11-28"
+    note   = "At the longest about 4 months. K49 speaks of days, S59c of days to weeks; the numbers are common practice."
   }
 
   figure "fast-alarm" {
-    value   = "7 days"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "Young that starve die within weeks; smaller and killed food first, every third day, out again on the next."
+    value  = "7 days"
+    stages = ["young"]
+    seen   = "2026-11-28"
+    note   = "Young that starve die within weeks; smaller and killed food first, every third day, out again on the next."
   }
 
   figure "fast-alarm" {
-    value   = "30 days"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-alarm" {
-    value   = "60 days"
-    stages  = ["subadult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-alarm" {
-    value   = "60 days"
-    stages  = ["adult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "Common practice is 60 to 90 days. K1 says months without harm, males longer than females."
-  }
-
-  figure "fast-help" {
-    value   = "10 days"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-help" {
-    value   = "90 days"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-help" {
-    value   = "90 days"
-    stages  = ["subadult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "fast-help" {
-    value   = "90 days"
-    stages  = ["adult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    value  = "60 days"
+    stages = ["adult"]
+    seen   = "2026-11-28"
+    note   = "Common practice is 60 to 90 days. K1 says months without harm, males longer than females."
   }
 
   figure "refusals-to-pause" {
-    value   = "2"
-    stages  = ["young", "juvenile", "subadult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Two refusals in an animal that still grows are often the first sign of a moult."
+    value  = "2"
+    stages = ["young", "juvenile", "subadult"]
+    note   = "Two refusals in an animal that still grows are often the first sign of a moult."
   }
 
   figure "refusal-pause" {
-    value   = "3 days"
-    stages  = ["young"]
-    source  = ["P11"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "Young that starve die (P11, of Rhopalurus rochai): the pause is short, and then a smaller item is offered, killed. The figure is common practice."
-  }
-
-  figure "refusal-pause" {
-    value   = "7 days"
-    stages  = ["juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "refusal-pause" {
-    value   = "14 days"
-    stages  = ["subadult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    value  = "3 days"
+    stages = ["young"]
+    source = ["P11"]
+    seen   = "2026-11-28"
+    note   = "Young that starve die (P11, of Rhopalurus rochai): the pause is short, and then a smaller item is offered, killed. The figure is common practice."
   }
 
   figure "prey-mass-share" {
-    value   = "50 %"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Killed or in pieces."
-  }
-
-  figure "prey-mass-share" {
-    value   = "30 %"
-    stages  = ["juvenile", "subadult", "adult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
+    value  = "50 %"
+    stages = ["young"]
+    note   = "Killed or in pieces."
   }
 
   figure "prey-length-share" {
-    value   = "50 %"
-    stages  = ["young", "juvenile"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Of the body without the tail."
+    value  = "50 %"
+    stages = ["young", "juvenile"]
+    note   = "Of the body without the tail."
   }
 
   figure "prey-length-share" {
-    value   = "100 %"
-    stages  = ["subadult", "adult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Of the body without the tail."
+    value  = "100 %"
+    stages = ["subadult", "adult"]
+    note   = "Of the body without the tail."
   }
 
   figure "items-a-week" {
-    value   = "2 to 6"
-    stages  = ["young"]
-    source  = ["K4"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Small ones, at two or three meals a week; common practice."
+    value  = "2 to 6"
+    stages = ["young"]
+    source = ["K4"]
+    note   = "Small ones, at two or three meals a week; common practice."
   }
 
   figure "items-a-week" {
     value    = "1 to 6"
     stages   = ["adult"]
     source   = ["K12"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     disputed = "3 to 6 (K12)"
     note     = "Adult crickets; about two cover a resting animal of 25 g at 27 C, three to five an active or gravid one (our arithmetic from P2 and P36)."
   }
@@ -871,79 +547,32 @@ species "pandinus-imperator" {
   figure "unattended" {
     value    = "3 days"
     stages   = ["young", "juvenile"]
-    source   = ["practice"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     disputed = "juveniles 5 days (common practice)"
   }
 
   figure "unattended" {
-    value   = "7 days"
-    stages  = ["subadult", "adult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "10 days with a second dish."
-  }
-
-  figure "unattended-sealed" {
-    value   = "10 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "settling" {
-    value   = "2 to 3 days"
-    stages  = ["young"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "settling" {
-    value   = "3 to 7 days"
-    stages  = ["juvenile", "subadult", "adult"]
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "quarantine" {
-    value   = "30 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-  }
-
-  figure "quarantine-wild" {
-    value   = "60 to 90 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
+    value  = "7 days"
+    stages = ["subadult", "adult"]
+    seen   = "2026-11-28"
+    note   = "10 days with a second dish."
   }
 
   figure "mites-clear" {
-    value   = "30 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-28"
-    note    = "Of clean looks each week."
+    value = "30 days"
+    seen  = "2026-11-28"
+    note  = "Of clean looks each week."
   }
 
   figure "substrate-change" {
-    value   = "4 to 6 months"
-    source  = ["K62"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "For a damp set-up without springtails; K62 says it of a tarantula tank."
+    value  = "4 to 6 months"
+    source = ["K62"]
+    note   = "For a damp set-up without springtails; K62 says it of a tarantula tank."
   }
 
   figure "venom" {
     value   = "mild"
     source  = ["K12", "K40", "K61"]
     quality = "keeper"
-    seen    = "2026-11-25"
     note    = "As a bee sting. Watch breathing and swelling, and call for help in an allergy."
   }
 
@@ -951,14 +580,12 @@ species "pandinus-imperator" {
     value   = "Pinches strongly and rarely stings; young ones and mothers sting sooner."
     source  = ["K61"]
     quality = "keeper"
-    seen    = "2026-11-25"
   }
 
   figure "cites" {
     value   = "II"
     source  = ["G2"]
     quality = "guideline"
-    seen    = "2026-11-25"
     note    = "Since 1995, with P. dictator and P. gambiensis."
   }
 
@@ -966,51 +593,38 @@ species "pandinus-imperator" {
     value   = "European Union Annex B; look up the duty to report (Germany). Keep the paper that proves the origin."
     source  = ["G2", "K7"]
     quality = "keeper"
-    seen    = "2026-11-25"
   }
 
   figure "climate-origin" {
     value   = "West African forest and moist savanna: burrows, termite mounds, under logs and stones. Mixed groups of up to 15."
     source  = ["P1", "G8", "K8", "K41"]
     quality = "keeper"
-    seen    = "2026-11-25"
   }
 
   figure "sexing" {
     value   = "Males have larger combs with longer teeth and a narrower, longer genital plate (from memory). The count of teeth alone does not tell."
     source  = ["K56", "K57", "memory"]
     quality = "memory"
-    seen    = "2026-11-25"
   }
 
   figure "metabolic-kin" {
-    value   = "scorpion"
-    source  = ["P2"]
-    quality = "practice"
-    seen    = "2026-11-25"
-    note    = "Measured on Urodacus armatus, from dry country. Scorpionidae use about as much oxygen as Buthidae and lose more water (N29)."
+    value  = "scorpion"
+    source = ["P2"]
+    note   = "Measured on Urodacus armatus, from dry country. Scorpionidae use about as much oxygen as Buthidae and lose more water (N29)."
   }
 
   need "look" {
     longest = "1 day"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
   }
 
   need "water" {
     longest = "2 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
     note    = "A dish is never empty: it is refilled within two days."
   }
 
   need "moisture" {
     longest = "3 days"
     source  = ["K7", "K5"]
-    quality = "practice"
-    seen    = "2026-11-25"
     note    = "K7 mists daily; by the hygrometer every one to three days."
   }
 
@@ -1018,17 +632,12 @@ species "pandinus-imperator" {
     stages  = ["young"]
     longest = "7 days"
     source  = ["P11"]
-    quality = "practice"
-    seen    = "2026-11-25"
     note    = "Young that starve die (P11, of Rhopalurus rochai); the figure is common practice."
   }
 
   need "food" {
     stages  = ["juvenile"]
     longest = "14 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
   }
 
   need "food" {
@@ -1036,97 +645,27 @@ species "pandinus-imperator" {
     longest  = "14 days"
     shortest = "3 days"
     severity = "caution"
-    source   = ["practice"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     note     = "Adults may fast for months without harm (K1)."
   }
 
   need "leftovers" {
     longest = "1 day"
     source  = ["K82"]
-    quality = "practice"
-    seen    = "2026-11-25"
   }
 
   need "heat" {
     longest = "1 day"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
   }
 
   need "cleaning" {
     longest  = "14 days"
     severity = "caution"
-    source   = ["practice"]
-    quality  = "practice"
-    seen     = "2026-11-25"
     note     = "Once a week is usual; a missed week is made up in the next."
   }
 
   need "device-test" {
     longest  = "30 days"
     severity = "caution"
-    source   = ["practice"]
-    quality  = "practice"
-    seen     = "2026-11-25"
-  }
-
-  care "look" {
-    every   = "day"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-  }
-
-  care "heat" {
-    every   = "day"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-  }
-
-  care "water" {
-    every   = "2 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-  }
-
-  care "mist" {
-    every   = "2 days"
-    source  = ["K7", "K5"]
-    quality = "practice"
-    seen    = "2026-11-25"
-  }
-
-  care "spot-clean" {
-    every   = "7 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-  }
-
-  care "dish" {
-    every   = "7 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
-  }
-
-  care "deep-clean" {
-    every   = "6 months"
-    source  = ["K62"]
-    quality = "practice"
-    seen    = "2026-11-25"
-  }
-
-  care "device-test" {
-    every   = "30 days"
-    source  = ["practice"]
-    quality = "practice"
-    seen    = "2026-11-25"
   }
 
   feeding "young" {

@@ -2,6 +2,7 @@ type "bark-scorpion" {
   title   = "scorpions of bark and plants"
   of      = "scorpion"
   genera  = ["Centruroides", "Tityus", "Babycurus", "Lychas", "Isometrus"]
+  grown   = "5 to 12 cm"
   source  = ["practice"]
   quality = "practice"
   seen    = "2026-11-28"
@@ -15,7 +16,7 @@ type "bark-scorpion" {
   }
 
   figure "temperature-hard" {
-    value  = "5 to 40 C"
+    value  = "0 to 40 C"
     source = ["P19"]
     note   = "Outside it is wrong for every member; half of Centruroides hentzi died at 43.7 C (P19). How dry or damp differs from species to species: state moisture and humidity."
   }

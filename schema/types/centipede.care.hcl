@@ -1,10 +1,18 @@
 type "centipede" {
-  title   = "large centipedes"
-  of      = "hunter"
-  genera  = ["Scolopendra", "Ethmostigmus", "Alipes"]
-  source  = ["practice"]
-  quality = "practice"
-  seen    = "2026-11-28"
+  title    = "large centipedes"
+  of       = "hunter"
+  genera   = ["Scolopendra", "Ethmostigmus", "Alipes"]
+  grown    = "10 to 23 cm"
+  venomous = true
+  note     = "Escape comes first: the lid is a part of every line. Scolopendra heros and polymorpha live drier than the type, and S. cingulata winters: their own sheets say so."
+  source   = ["practice"]
+  quality  = "practice"
+  seen     = "2026-11-28"
+
+  figure "uv-not" {
+    value = "true"
+    note  = "Of the night, and it dries out: a lamp drives it in. Common practice: nothing was measured."
+  }
 
   figure "lifestyle" {
     value = "burrower"
@@ -23,8 +31,8 @@ type "centipede" {
   }
 
   figure "temperature-hard" {
-    value = "5 to 35 C"
-    note  = "Outside it is wrong for every member."
+    value = "5 to 37 C"
+    note  = "Outside it is wrong for every member whose own sheet does not say more."
   }
 
   figure "humidity-soft" {
@@ -41,7 +49,7 @@ type "centipede" {
   }
 
   figure "floor-first" {
-    value = "1.5 x 1 length"
+    value = "2.2 x 1.2 length"
     wrong = "1 x 0.7 length"
     harm  = "comfort"
   }
@@ -52,9 +60,27 @@ type "centipede" {
     harm  = "harms"
   }
 
+  figure "length" {
+    value  = "0.3 to 0.38 length"
+    stages = ["young"]
+    note   = "Of the grown, with a factor of 1.27 a moult as in scorpions; our arithmetic."
+  }
+
+  figure "length" {
+    value  = "0.49 to 0.62 length"
+    stages = ["juvenile"]
+    note   = "Of the grown, with a factor of 1.27 a moult as in scorpions; our arithmetic."
+  }
+
+  figure "length" {
+    value  = "0.78 length"
+    stages = ["subadult"]
+    note   = "Of the grown, with a factor of 1.27 a moult as in scorpions; our arithmetic."
+  }
+
   figure "gap-max" {
-    value = "0.067 length"
-    wrong = "0.1 length"
+    value = "0.02 length"
+    wrong = "0.04 length"
     note  = "A fifteenth of the animal suits; a tenth is our estimate of what lets it out."
   }
 
@@ -85,6 +111,47 @@ type "centipede" {
   figure "fast-alarm" {
     value  = "30 days"
     stages = ["subadult", "adult"]
+  }
+
+  figure "substrate-change" {
+    value = "6 months"
+  }
+
+  state "gravid" {
+    care   = "dish, clean"
+    manner = "usual"
+    words  = "look first"
+    rule   = "lid first; eggs under her? do nothing, log laid"
+  }
+
+  state "sac" {
+    care   = "killed, live"
+    manner = "held"
+    is     = "coiled round her eggs"
+    rule   = "water through the hatch, no food, lift nothing"
+    source = ["OK19"]
+    note   = "Disturbed she eats eggs or young (OK19, of Scolopendra cingulata)."
+  }
+
+  state "brood" {
+    care   = "killed"
+    manner = "held"
+    is     = "coiled round her young"
+    rule   = "water through the hatch, no food, lift nothing"
+    source = ["OK19"]
+    note   = "Disturbed she eats eggs or young (OK19, of Scolopendra cingulata)."
+  }
+
+  state "young-round" {
+    care   = "killed"
+    manner = "held"
+    rule   = "take the young out as they scatter; no food before, no digging"
+  }
+
+  state "young-round" {
+    care   = "rehouse"
+    manner = "usual"
+    words  = "only to take out young that scatter"
   }
 
   need "water" {
@@ -133,6 +200,10 @@ type "centipede" {
 
   care "mist" {
     every = "3 days"
+  }
+
+  care "deep-clean" {
+    every = "6 months"
   }
 
   except "Scutigera" {

@@ -1,7 +1,8 @@
 type "desert-burrowing-scorpion" {
   title   = "burrowing desert scorpions"
   of      = "scorpion"
-  genera  = ["Hadrurus", "Parabuthus", "Leiurus", "Androctonus", "Hottentotta", "Smeringurus", "Apistobuthus", "Scorpio"]
+  genera  = ["Hadrurus", "Parabuthus", "Leiurus", "Androctonus", "Hottentotta", "Smeringurus", "Apistobuthus", "Scorpio", "Opistophthalmus"]
+  grown   = "5 to 15 cm"
   source  = ["practice"]
   quality = "practice"
   seen    = "2026-11-28"
@@ -58,6 +59,12 @@ type "desert-burrowing-scorpion" {
     harm  = "comfort"
   }
 
+  figure "unattended" {
+    value  = "7 days"
+    wrong  = "30 days"
+    stages = ["subadult", "adult"]
+  }
+
   need "water" {
     longest = "7 days"
     wrong   = "30 days"
@@ -106,7 +113,42 @@ type "desert-burrowing-scorpion" {
   }
 
   except "Scorpio" {
-    because = "it loses water faster than the Buthidae that live beside it"
+    because = "it loses water faster than the Buthidae that live beside it, and its burrow is deep"
+
+    figure "substrate-depth-min" {
+      value = "2.5 length"
+      wrong = "1 length"
+      harm  = "harms"
+    }
+
+    figure "moisture" {
+      value  = "damp"
+      source = ["P18"]
+      note   = "Dry on top, damp below: a Scorpionid of dry country is not kept dry through. How damp is for the species to say."
+    }
+
+    need "water" {
+      longest = "3 days"
+      wrong   = "14 days"
+      source  = ["P18"]
+      note    = "Scorpionidae fall at a loss of 5 % of their mass (P18)."
+    }
+  }
+
+  except "Opistophthalmus" {
+    because = "it loses water faster than the Buthidae that live beside it, and its burrow is deep"
+
+    figure "substrate-depth-min" {
+      value = "2 length"
+      wrong = "1 length"
+      harm  = "harms"
+    }
+
+    figure "moisture" {
+      value  = "damp"
+      source = ["P18"]
+      note   = "Dry on top, damp below: a Scorpionid of dry country is not kept dry through. How damp is for the species to say."
+    }
 
     need "water" {
       longest = "3 days"

@@ -1,7 +1,8 @@
 type "dry-terrestrial-tarantula" {
   title   = "ground tarantulas of dry country"
   of      = "tarantula"
-  genera  = ["Brachypelma", "Tliltocatl", "Grammostola", "Aphonopelma", "Acanthoscurria", "Nhandu"]
+  genera  = ["Brachypelma", "Tliltocatl", "Grammostola", "Aphonopelma", "Acanthoscurria", "Nhandu", "Eupalaestrus", "Chromatopelma", "Pterinochilus", "Monocentropus"]
+  grown   = "4.2 to 9 cm"
   source  = ["practice"]
   quality = "practice"
   seen    = "2026-11-28"
@@ -22,8 +23,17 @@ type "dry-terrestrial-tarantula" {
   figure "fall-max" {
     value  = "1 span"
     wrong  = "1.5 span"
+    stages = ["subadult", "adult"]
     source = ["K81"]
-    note   = "A fall ruptures the abdomen."
+    note   = "A fall ruptures the abdomen. Small ones are light, and live in tubs that are higher than their legs span (common practice)."
+  }
+
+  figure "fall-max" {
+    value  = "2.5 span"
+    wrong  = "2.7 span"
+    harm   = "harms"
+    stages = ["juvenile"]
+    note   = "It is lighter than a grown one and falls more softly; what it bears is our estimate. Tubs of juveniles are higher than their leg span (common practice)."
   }
 
   figure "wait-after-moult" {
@@ -37,7 +47,7 @@ type "dry-terrestrial-tarantula" {
   }
 
   figure "temperature-hard" {
-    value = "8 to 37 C"
+    value = "6 to 37 C"
     note  = "Outside it is wrong for every member."
   }
 
@@ -60,14 +70,20 @@ type "dry-terrestrial-tarantula" {
 
   figure "floor-first" {
     value = "2 x 2 span"
-    wrong = "1.5 x 1.5 span"
+    wrong = "1.4 x 1.4 span"
     harm  = "comfort"
   }
 
   figure "substrate-depth-min" {
-    value = "0.5 span"
+    value = "0.9 span"
     wrong = "0.25 span"
     harm  = "comfort"
+  }
+
+  figure "unattended" {
+    value  = "7 days"
+    wrong  = "21 days"
+    stages = ["subadult", "adult"]
   }
 
   need "water" {
@@ -77,6 +93,7 @@ type "dry-terrestrial-tarantula" {
 
   figure "unattended" {
     value  = "3 days"
+    wrong  = "6 days"
     stages = ["young"]
   }
 
@@ -106,14 +123,47 @@ type "dry-terrestrial-tarantula" {
   }
 
   except "Chromatopelma" {
-    because = "it webs above the ground"
+    because = "it webs above the ground, and holds on to its web"
+
+    figure "ventilation" {
+      value = "cross"
+    }
+
+    figure "fall-max" {
+      value  = "1.5 span"
+      stages = ["subadult", "adult"]
+    }
   }
 
   except "Pterinochilus" {
-    because = "it has no hairs to throw, and its bite cramps"
+    because = "it digs, climbs and webs, has no hairs to throw, and its bite cramps"
+
+    figure "ventilation" {
+      value = "cross"
+    }
+
+    figure "substrate-depth-min" {
+      value   = "10 cm"
+      source  = ["A99", "K14"]
+      quality = "keeper"
+    }
+
+    figure "fall-max" {
+      value = "30 cm"
+    }
   }
 
   except "Monocentropus" {
-    because = "it lives in groups"
+    because = "it digs, and lives in groups"
+
+    figure "ventilation" {
+      value = "cross"
+    }
+
+    figure "substrate-depth-min" {
+      value   = "0.9 span"
+      source  = ["A110"]
+      quality = "keeper"
+    }
   }
 }

@@ -1,7 +1,8 @@
 type "humid-terrestrial-tarantula" {
   title   = "ground tarantulas of wet country"
   of      = "tarantula"
-  genera  = ["Theraphosa", "Megaphobema", "Pamphobeteus", "Xenesthis", "Lasiodora", "Phormictopus"]
+  genera  = ["Theraphosa", "Megaphobema", "Pamphobeteus", "Xenesthis", "Lasiodora", "Phormictopus", "Tliltocatl", "Acanthoscurria", "Nhandu"]
+  grown   = "5.5 to 10 cm"
   source  = ["practice"]
   quality = "practice"
   seen    = "2026-11-28"
@@ -22,8 +23,17 @@ type "humid-terrestrial-tarantula" {
   figure "fall-max" {
     value  = "1 span"
     wrong  = "1.5 span"
+    stages = ["subadult", "adult"]
     source = ["K81"]
-    note   = "A fall ruptures the abdomen."
+    note   = "A fall ruptures the abdomen. Small ones are light, and live in tubs that are higher than their legs span (common practice)."
+  }
+
+  figure "fall-max" {
+    value  = "2.5 span"
+    wrong  = "2.7 span"
+    harm   = "harms"
+    stages = ["juvenile"]
+    note   = "It is lighter than a grown one and falls more softly; what it bears is our estimate. Tubs of juveniles are higher than their leg span (common practice)."
   }
 
   figure "wait-after-moult" {
@@ -37,12 +47,12 @@ type "humid-terrestrial-tarantula" {
   }
 
   figure "temperature-hard" {
-    value = "15 to 33 C"
+    value = "12 to 35 C"
     note  = "Outside it is wrong for every member. Cloud forest kinds bear less heat."
   }
 
   figure "humidity-hard" {
-    value = "50 to 100 %"
+    value = "35 to 100 %"
     note  = "Less, dry through, is wrong for every member."
   }
 
@@ -65,7 +75,7 @@ type "humid-terrestrial-tarantula" {
   }
 
   figure "substrate-depth-min" {
-    value = "0.5 span"
+    value = "0.9 span"
     wrong = "0.25 span"
     harm  = "comfort"
   }
@@ -82,6 +92,7 @@ type "humid-terrestrial-tarantula" {
 
   figure "unattended" {
     value  = "3 days"
+    wrong  = "6 days"
     stages = ["young"]
   }
 

@@ -24,6 +24,7 @@ type "hunter" {
 
   figure "unattended" {
     value  = "7 days"
+    wrong  = "14 days"
     stages = ["subadult", "adult"]
   }
 
@@ -155,6 +156,10 @@ type "hunter" {
   stage "adult" {
   }
 
+  figure "eats" {
+    value = "prey"
+  }
+
   figure "climbs" {
     value = "seams"
   }
@@ -173,11 +178,13 @@ type "hunter" {
 
   figure "unattended" {
     value  = "3 days"
+    wrong  = "6 days"
     stages = ["young"]
   }
 
   figure "unattended" {
     value  = "3 days"
+    wrong  = "6 days"
     stages = ["juvenile"]
   }
 

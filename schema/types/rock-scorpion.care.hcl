@@ -2,12 +2,13 @@ type "rock-scorpion" {
   title   = "scorpions of rocks"
   of      = "scorpion"
   genera  = ["Hadogenes", "Iurus", "Liocheles", "Hormurus", "Hemiscorpius"]
+  grown   = "13 to 21 cm"
   source  = ["practice"]
   quality = "practice"
   seen    = "2026-11-28"
 
   figure "lifestyle" {
-    value = "bark"
+    value = "crevice"
     note  = "Under and between flat stones that cannot slip."
   }
 
@@ -44,6 +45,12 @@ type "rock-scorpion" {
   figure "substrate-depth-min" {
     value = "3 cm"
     harm  = "comfort"
+  }
+
+  figure "unattended" {
+    value  = "7 days"
+    wrong  = "21 days"
+    stages = ["subadult", "adult"]
   }
 
   need "water" {

@@ -1,9 +1,10 @@
 type "scorpion" {
-  title   = "scorpions"
-  of      = "hunter"
-  source  = ["practice"]
-  quality = "practice"
-  seen    = "2026-11-28"
+  title    = "scorpions"
+  of       = "hunter"
+  venomous = true
+  source   = ["practice"]
+  quality  = "practice"
+  seen     = "2026-11-28"
 
   stage "newborn" {
     instars = "1"
@@ -209,11 +210,6 @@ type "scorpion" {
     stages = ["subadult", "adult"]
   }
 
-  figure "unattended" {
-    value  = "3 days"
-    stages = ["young", "juvenile"]
-  }
-
   figure "settling" {
     value  = "3 to 7 days"
     stages = ["juvenile", "subadult", "adult"]
@@ -244,9 +240,9 @@ type "scorpion" {
   }
 
   figure "gap-max" {
-    value = "0.067 length"
-    wrong = "0.125 length"
-    note  = "A fifteenth of the smallest animal suits; an eighth is our estimate of what lets it out."
+    value = "0.04 length"
+    wrong = "0.08 length"
+    note  = "Four hundredths of the length suit: what the sheets of our species have, as a precaution; twice that is our estimate of what lets it out."
   }
 
   figure "substrate-change" {
@@ -261,16 +257,19 @@ type "scorpion" {
 
   figure "unattended" {
     value  = "3 days"
+    wrong  = "6 days"
     stages = ["young"]
   }
 
   figure "unattended" {
     value  = "3 days"
+    wrong  = "6 days"
     stages = ["juvenile"]
   }
 
   figure "unattended" {
     value  = "7 days"
+    wrong  = "14 days"
     stages = ["subadult", "adult"]
   }
 

@@ -1,9 +1,10 @@
 type "tarantula" {
-  title   = "tarantulas"
-  of      = "hunter"
-  source  = ["practice"]
-  quality = "practice"
-  seen    = "2026-11-28"
+  title    = "tarantulas"
+  of       = "hunter"
+  venomous = true
+  source   = ["practice"]
+  quality  = "practice"
+  seen     = "2026-11-28"
 
   stage "newborn" {
   }
@@ -197,6 +198,7 @@ type "tarantula" {
 
   figure "unattended" {
     value  = "7 days"
+    wrong  = "14 days"
     stages = ["subadult", "adult"]
     source = ["S37b", "S36b"]
   }
@@ -255,6 +257,12 @@ type "tarantula" {
   }
 
   figure "span" {
+    value  = "2.2 to 2.8 length"
+    stages = ["adult"]
+    note   = "Leg span in body lengths, where a sheet states only these; derived from the sheets that have both."
+  }
+
+  figure "span" {
     value  = "0.3 to 0.38 span"
     stages = ["young"]
     note   = "Of the grown, by Dyar's rule with a factor of 1.27; our arithmetic."
@@ -279,9 +287,36 @@ type "tarantula" {
   }
 
   figure "gap-max" {
-    value = "0.05 span"
-    wrong = "0.1 span"
-    note  = "A twentieth of the leg span suits; a tenth is our estimate of what lets it out."
+    value  = "1 mm"
+    wrong  = "3 mm"
+    stages = ["young"]
+    note   = "One of a centimetre between its toes passes 2 mm; our estimate."
+  }
+
+  figure "gap-max" {
+    value  = "0.03 span"
+    wrong  = "0.067 span"
+    stages = ["juvenile"]
+    note   = "Three hundredths of the leg span suit: what the sheets of our species have, as a precaution; twice that is our estimate of what lets it out."
+  }
+
+  figure "gap-max" {
+    value  = "0.03 span"
+    wrong  = "0.067 span"
+    stages = ["subadult"]
+    note   = "Three hundredths of the leg span suit: what the sheets of our species have, as a precaution; twice that is our estimate of what lets it out."
+  }
+
+  figure "gap-max" {
+    value  = "0.03 span"
+    wrong  = "0.067 span"
+    stages = ["adult"]
+    note   = "Three hundredths of the leg span suit: what the sheets of our species have, as a precaution; twice that is our estimate of what lets it out."
+  }
+
+  figure "uv-not" {
+    value = "true"
+    note  = "Of the night and of burrows: a lamp drives it in. Common practice: nothing was measured."
   }
 
   figure "climbs" {
@@ -313,6 +348,7 @@ type "tarantula" {
 
   figure "unattended" {
     value  = "3 days"
+    wrong  = "6 days"
     stages = ["juvenile"]
   }
 

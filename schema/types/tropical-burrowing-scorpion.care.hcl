@@ -2,6 +2,7 @@ type "tropical-burrowing-scorpion" {
   title   = "burrowing tropical scorpions"
   of      = "scorpion"
   genera  = ["Pandinus", "Pandinoides", "Pandinopsis", "Heterometrus"]
+  grown   = "5 to 20 cm"
   source  = ["practice"]
   quality = "practice"
   seen    = "2026-11-28"
@@ -56,6 +57,12 @@ type "tropical-burrowing-scorpion" {
     wrong  = "0.5 length"
     harm   = "harms"
     source = ["K66"]
+  }
+
+  figure "unattended" {
+    value  = "7 days"
+    wrong  = "21 days"
+    stages = ["subadult", "adult"]
   }
 
   need "water" {
@@ -127,6 +134,26 @@ type "tropical-burrowing-scorpion" {
   }
 
   except "Liocheles" {
-    because = "it lives in crevices and under bark"
+    because = "it lives in crevices and under bark, in cooler forest"
+
+    figure "temperature-hard" {
+      value = "12 to 33 C"
+    }
+  }
+
+  except "Hormurus" {
+    because = "it lives in crevices and under bark, in cooler forest"
+
+    figure "temperature-hard" {
+      value = "12 to 33 C"
+    }
+  }
+
+  except "Uroctonus" {
+    because = "it lives in the cool and wet of a coast"
+
+    figure "temperature-hard" {
+      value = "2 to 30 C"
+    }
   }
 }

@@ -1398,3 +1398,10 @@ source "practice" {
   cite = "Common practice among keepers; no source"
   kind = "practice"
 }
+
+source "P14" {
+  cite = "Ross L. K. 2009, Gestation and litter size in Leiurus quinquestriatus, J. Venom. Anim. Toxins incl. Trop. Dis. 15:347-352"
+  at   = "jvat.org.br"
+  kind = "paper"
+  part = "abstract or first page"
+}
