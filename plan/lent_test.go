@@ -68,3 +68,46 @@ species "small-one" {
 		t.Error("where the length is not known the box is not lent")
 	}
 }
+
+// A source that is no block is cited as it is written.
+func TestCiteAsWritten(t *testing.T) {
+	c, _ := load(t, map[string]string{"a.care.hcl": sound + `species "x" {
+  latin   = "Hadrurus concolor Stahnke, 1969"
+  type    = "desert-burrowing-scorpion"
+  source  = ["breeder's sheet, May 2026", "K3"]
+  quality = "keeper"
+  length  = "9 to 10 cm"
+}
+`})
+	f := c.Library.Species("x").Figure(schema.FigureLength, "adult")
+	if got := c.Library.Cite(f.Cited); !strings.HasPrefix(got, "breeder's sheet, May 2026; Asian forest scorpion care") {
+		t.Error(got)
+	}
+}
+
+// What a sheet of the collection states for one instar leaves what is known of the others.
+func TestOneInstar(t *testing.T) {
+	c, _ := load(t, map[string]string{"a.care.hcl": sound + `species "mastigoproctus-giganteus" {
+  source = ["own records"]
+  figure "instar-length" {
+    value  = "20 months"
+    instar = 9
+  }
+}
+`})
+	known := NewLibrary().Species("mastigoproctus-giganteus")
+	s := c.Library.Species("mastigoproctus-giganteus")
+	if f := s.Instar(schema.FigureInstarLength, 9); f == nil || !f.Own {
+		t.Errorf("its own: %+v", f)
+	}
+	n := 0
+	known.Each(schema.FigureInstarLength, func(f *Figure) {
+		n++
+		if s.Instar(schema.FigureInstarLength, f.Instar.V) == nil {
+			t.Errorf("instar %d is lost", f.Instar.V)
+		}
+	})
+	if n == 0 {
+		t.Error("the sheet has no instars any more: take another")
+	}
+}

@@ -119,7 +119,7 @@ func TestSheetsBesideTheirTypes(t *testing.T) {
 			}
 			far := 0.66
 			if f.What == schema.FigureGapMax {
-				far = 0.48 // all widths are precautions, of whoever wrote the page
+				far = 0.36 // all widths are precautions, of whoever wrote the page
 			}
 			if asksMore[name+" "+f.Name.V] == "" && (most && f.Range.High < of.Range.High*far || !most && f.Range.Low > of.Range.Low*1.5) {
 				t.Errorf("%s: %s (%s) is %s, and %s suits every one", name, f.Name.V, stage, f.Value.V, of.Range)

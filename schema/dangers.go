@@ -9,8 +9,9 @@ type Danger struct {
 }
 
 const (
-	permits = "the genera for which Bavaria asks a permit, as team-tarantula.de/gesetze lists them"
-	cramps  = "Hauke & Herzig 2020, preprint 202012.0145: of 363 bites 12.7 % with marked cramps"
+	remembered = "from memory, not seen in a source: look it up"
+	permits    = "the genera for which Bavaria asks a permit, as team-tarantula.de/gesetze lists them"
+	cramps     = "Hauke & Herzig 2020, preprint 202012.0145: of 363 bites 12.7 % with marked cramps"
 )
 
 // Dangers are genera with members that are a danger to people. Kin of listed species may
@@ -25,6 +26,8 @@ var Dangers = []Danger{
 	{"Tityus", "", permits}, {"Hemiscorpius", "", permits}, {"Nebo", "", permits},
 	{"Poecilotheria", "cramps for days", "Fuchs et al. 2014, Toxicon 77:73"},
 	{"Pterinochilus", "cramps", cramps}, {"Heteroscodra", "cramps", cramps}, {"Stromatopelma", "cramps", cramps},
+	{"Latrodectus", "widow spiders", remembered}, {"Loxosceles", "recluse spiders", remembered}, {"Phoneutria", "wandering spiders", remembered},
+	{"Sicarius", "sand spiders", remembered}, {"Hexophthalma", "sand spiders", remembered},
 	{"Ceratogyrus", "its subfamily cramps", cramps}, {"Omothymus", "near kin cramp", cramps},
 }
 

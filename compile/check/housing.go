@@ -54,9 +54,9 @@ var housing = []*Rule{
 		Why:     "There must be room for the substrate, or for climbing and moulting. What hangs to moult and has no room for it dies of it or is lame: that refuses.",
 		Source:  "the species sheet",
 		Instead: "A taller enclosure."}},
-	{Enclosure: dropShort, Rule: finding.Rule{ID: "drop-short", Severity: finding.Caution, Silence: finding.ByReason,
+	{Enclosure: dropShort, Rule: finding.Rule{ID: "drop-short", Severity: finding.Error, Silence: finding.ByReason,
 		Title:   "There is little room to hang free for a moult.",
-		Why:     "An animal slides down out of its old skin; one that touches the ground on the way stays crooked.",
+		Why:     "An animal slides down out of its old skin; one that touches the ground on the way stays crooked. With less than its own length it cannot get out: that refuses.",
 		Source:  "common practice, no source: twice its length above the substrate",
 		Instead: "A taller enclosure, or less substrate."}},
 	{Enclosure: hidesFew, Rule: finding.Rule{ID: "hides-few", Severity: finding.Caution, Silence: finding.ByReason,
@@ -69,6 +69,10 @@ var housing = []*Rule{
 // compartments reports whether each animal has a place of its own within the
 // enclosure, or whether it is a culture that nobody counts.
 func (e *Enclosure) compartments() bool { return e.Plan.Housing.Places.Set() || e.Plan.Culture.V }
+
+// lightBody is the body length, in mm, up to which a fall of some leg spans is not known to
+// burst a ground spider: common practice, no source.
+const lightBody = 35
 
 func fallHigh(r *Rule, e *Enclosure) {
 	h := e.Plan.Housing
@@ -87,6 +91,9 @@ func fallHigh(r *Rule, e *Enclosure) {
 		f, j := e.worst(r, schema.FigureFallMax, e.stage(g), func(limit quantity.Range) bool { return free > limit.High+0.5 })
 		if !j.bad {
 			continue
+		}
+		if long, known := e.bodyLength(g); known && long.High <= lightBody && f.OfType != "" {
+			j.how, j.beyond = min(j.how, finding.Caution), false
 		}
 		u := h.Inside.V.Unit
 		e.judge(j, f, finding.Finding{Rule: &r.Rule, At: h.Inside.At, Text: g.Animals.Name.V + " can fall " + quantity.Format(free, u) + " from the lid to the substrate",
@@ -362,8 +369,13 @@ func dropShort(r *Rule, e *Enclosure) {
 			continue
 		}
 		u := h.Inside.V.Unit
-		e.Add(finding.Finding{Rule: &r.Rule, At: h.Inside.At, Text: "there are " + quantity.Format(free, u) + " between substrate and roof for " + g.Animals.Name.V + " of up to " + quantity.Format(long.High, u),
-			Limit: wording.AtLeast(2*long.High, u), Source: r.Source, Write: "a taller enclosure"})
+		x := finding.Finding{Rule: &r.Rule, At: h.Inside.At, Text: "there are " + quantity.Format(free, u) + " between substrate and roof for " + g.Animals.Name.V + " of up to " + quantity.Format(long.High, u),
+			Limit: wording.AtLeast(2*long.High, u), Source: r.Source, Write: "a taller enclosure, or less substrate"}
+		if free < long.Low {
+			e.Add(x) // not even the smallest of them has its own length
+		} else {
+			e.Soft(x, finding.Caution)
+		}
 		return
 	}
 }

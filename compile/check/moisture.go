@@ -267,11 +267,11 @@ func staleAir(r *Rule, e *Enclosure) {
 	} else if f := e.figure(schema.FigureHumidityTarget); f != nil {
 		aim = f.Range.High
 	}
-	if aim <= dampAir {
-		return
-	}
 	switch {
-	case h.Vents.Set() && (h.Vents.V == "none" || h.Vents.V == "few"):
+	case h.Vents.V == "none":
+		e.Add(finding.Finding{Rule: &r.Rule, At: h.Vents.At, Text: "no air at all gets in", Limit: "some openings, for every animal", Source: r.Source, Write: "vents = \"some\""})
+	case aim <= dampAir:
+	case h.Vents.V == "few":
 		e.Add(finding.Finding{Rule: &r.Rule, At: h.Vents.At, Text: "humidity of " + quantity.Format(aim, quantity.PercentRH) + " is aimed for, and hardly any air gets in",
 			Limit: above(), Source: r.Source, Write: "vents = \"some\""})
 	case !h.Vents.At.Written() && h.LidIs("solid"):
@@ -306,15 +306,15 @@ func youngDraught(r *Rule, e *Enclosure) {
 	h := e.Plan.Housing
 	at := h.Vents.At
 	side := h.Vents.V == "cross" || h.Vents.V == "all"
-	if slices.Contains(h.VentsAt.V, "side") {
-		side, at = true, h.VentsAt.At
+	if h.VentsAt.Set() { // it says where they are
+		side, at = slices.Contains(h.VentsAt.V, "side"), h.VentsAt.At
 	}
 	if !side || e.word(schema.FigureVentilation) == "cross" || e.word(schema.FigureMoisture) == "arid" {
 		return
 	}
 	for _, g := range e.Life.Groups {
-		if small(e.stage(g)) && e.count(g) > 0 {
-			e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: g.Animals.Name.V + " are small, and may dry up beside openings in the sides", Source: r.Source, Write: "vents_at = \"top\""})
+		if small(e.stage(g)) && e.count(g) > 0 && !g.Beside {
+			e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: "the small animals (" + g.Animals.Name.V + ") may dry up beside openings in the sides", Source: r.Source, Write: "vents_at = \"top\""})
 			return
 		}
 	}

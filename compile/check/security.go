@@ -193,6 +193,9 @@ func lidLoose(r *Rule, e *Enclosure) {
 // (our estimate; common practice, no source).
 const usualGap = 0.125
 
+// asSold is how much wider than its name a mesh may be.
+const asSold = 1.05
+
 func gapWide(r *Rule, e *Enclosure) {
 	gap := e.Plan.Housing.Gap
 	if !gap.Set() {
@@ -206,8 +209,12 @@ func gapWide(r *Rule, e *Enclosure) {
 		if e.count(g) == 0 {
 			continue
 		}
-		if f := e.least(schema.FigureGapMax, stage); f != nil {
-			if j := judged(r, f, func(limit quantity.Range) bool { return gap.V.Value > limit.High+1e-9 }); j.bad {
+		f := e.least(schema.FigureGapMax, stage)
+		if f == nil && stage == "newborn" {
+			f = e.least(schema.FigureGapMax, "young") // those on her back are no larger
+		}
+		if f != nil {
+			if j := judged(r, f, func(limit quantity.Range) bool { return gap.V.Value > limit.High*asSold }); j.bad {
 				e.judge(j, f, finding.Finding{Rule: &r.Rule, At: gap.At, Text: g.Animals.Name.V + " can leave through a gap of " + gap.V.String(), Limit: e.atMost(f.Range.High, gap.V.Unit, f), Source: e.Cite(f), Write: "gap = \"" + quantity.FormatAtMost(f.Range.High, gap.V.Unit) + "\", with finer mesh"})
 				return
 			}

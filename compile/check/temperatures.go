@@ -29,6 +29,11 @@ var temperatures = []*Rule{
 		Why:     "\"Room temperature\" was 21 °C to one keeper and 9 °C to another.",
 		Source:  "scorpion.community/gedankenaustausch-exchange/room-temperature-t236.html; the species sheet",
 		Instead: "Put in a heater with a thermostat, or keep the room warmer and write what its thermometer shows then."}},
+	{Enclosure: unheated, Rule: finding.Rule{ID: "unheated", Severity: finding.Error, Silence: finding.ByReason,
+		Title:   "Nothing heats or cools the enclosure, and its room is not what the species needs.",
+		Why:     "Without a heater it is inside as it is in the room. An animal that is too cold all year does not feed, moult or breed, and does not show why.",
+		Source:  "the species sheet",
+		Instead: "A heater with a thermostat, another room, or a reason."}},
 	{Collection: roomOneNumber, Rule: finding.Rule{ID: "room-one-number", Severity: finding.Error, Silence: finding.ByReason,
 		Title:   "A room has one temperature for the whole year.",
 		Why:     "No room has. Without its lowest and its highest temperature nothing can be said of a winter night or a hot week.",
@@ -256,6 +261,46 @@ func roomTooCold(r *Rule, e *Enclosure) {
 				Also: []finding.Related{{At: room.At, Text: "the room"}}})
 		}
 	}
+}
+
+// unheated compares the room with what the species is kept at, where nothing makes it
+// another inside. Where the room is outside of it all the year it refuses; where it is so for
+// the greater part of its range it is cautioned, since how long it lasts is not known.
+func unheated(r *Rule, e *Enclosure) {
+	room := e.Plan.Place
+	if room == nil || !room.Temperature.Set() || len(e.heaters()) > 0 || len(e.Plan.Seasons) > 0 || e.total() == 0 {
+		return
+	}
+	f := e.figure(schema.FigureTemperatureSoft)
+	if f == nil {
+		f = e.figure(schema.FigureTemperatureTarget)
+	}
+	if f == nil {
+		return
+	}
+	const half = 0.5 // no breach
+	t, what := room.Temperature, ""
+	all := false
+	switch middle := (t.V.Low + t.V.High) / 2; {
+	case t.V.High < f.Range.Low-half:
+		what, all = "too cold all the year", true
+	case t.V.Low > f.Range.High+half:
+		what, all = "too hot all the year", true
+	case middle < f.Range.Low-half:
+		what = "too cold for the greater part of its range"
+	case middle > f.Range.High+half:
+		what = "too hot for the greater part of its range"
+	default:
+		return
+	}
+	x := finding.Finding{Rule: &r.Rule, At: e.Plan.At, Text: "nothing heats it, and room " + room.Name.V + ", at " + t.V.String() + ", is " + what + " for " + e.Sheet.Name.V,
+		Limit: e.within(f.Range, t.V.Unit, f), Source: e.Cite(f), Also: []finding.Related{{At: t.At, Text: "the room"}},
+		Write: "heater \"mat\" { power = \"…\", place = \"side\", thermostat = \"…\" } in the climate block; or another room"}
+	if all {
+		e.Add(x)
+		return
+	}
+	e.Soft(x, finding.Caution)
 }
 
 // roomFinding is at the enclosure: a room is right or wrong for what stands in it.

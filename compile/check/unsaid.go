@@ -59,6 +59,9 @@ var unsaid = []*Rule{
 // How far outside the sizes of its type's members a species may be before it is asked about.
 const oddlySmall, oddlyLarge = 0.3, 3
 
+// From how much longer than the longest it may be a leg span, or a gecko with its tail.
+const spanForBody = 1.45
+
 func sizeOdd(r *Rule, c *Collection) {
 	for _, s := range c.sheets {
 		t, f := c.Plan.Library.Type(s.Type.V), s.Figure(schema.FigureLength, "adult")
@@ -66,10 +69,15 @@ func sizeOdd(r *Rule, c *Collection) {
 			continue
 		}
 		known := t.Grown.V
-		if f.Range.High < oddlySmall*known.Low || f.Range.Low > oddlyLarge*known.High {
+		far := f.Range.High < oddlySmall*known.Low || f.Range.Low > oddlyLarge*known.High
+		if far || f.Range.Low > spanForBody*known.High {
+			how := finding.Advice
+			if far {
+				how = finding.Caution
+			}
 			c.found.Soft(finding.Finding{Rule: &r.Rule, At: f.Value.At, Text: s.Name.V + " is " + f.Value.V + " long when grown",
 				Limit: "the grown of " + t.Title.V + " that are known here are " + known.String(), Source: r.Source,
-				Write: "the length of the body (of a scorpion with its tail), without legs and feelers"}, finding.Caution)
+				Write: "the length of the body, without legs and feelers: of a scorpion with its tail, of a gecko without"}, how)
 		}
 	}
 }

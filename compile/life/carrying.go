@@ -344,12 +344,20 @@ func (r *reader) sacEnds(t *track, on civil.Date) {
 	t.laid = seen{}
 }
 
-func (r *reader) sacTaken(t *track, e *plan.Event) { r.sacEnds(t, e.Date) }
+func (r *reader) sacTaken(t *track, e *plan.Event) {
+	r.sacEnds(t, e.Date)
+	t.clutch = see(e)
+}
 
-// hatched is young out of what was laid.
+// hatched is young out of what was laid. Those of a sac or a clutch that was taken hatch
+// elsewhere: they are not with her, and it is asked where they are.
 func (r *reader) hatched(t *track, e *plan.Event) {
+	elsewhere, broods := t.clutch.ok && !t.laid.ok, len(t.broods)
 	r.sacEnds(t, e.Date)
 	r.born(t, e)
+	if elsewhere && len(t.broods) > broods {
+		t.broods[len(t.broods)-1].young.stray = see(e)
+	}
 }
 
 // sacTime is from the laying of a sac until its young are free, and the first day after

@@ -167,6 +167,7 @@ type track struct {
 	undated bool // the plan says that she is gravid; no line does
 	parted  bool // some were moved away since the mating
 	laid    seen // a sac or a clutch that has not hatched
+	clutch  seen // the last one that was taken from her, to an incubator or another box
 	broods  []*brood
 	// How many of the broods have had their first moult, and how many have left.
 	moulting, leaving int

@@ -293,7 +293,11 @@ func (b *breach) limits() string {
 	sheet := b.sheet()
 	switch {
 	case b.Limit.First:
-		return wording.AtLongest(b.Limit.Days) + " from the first moult to the first meal, first-meal of " + sheet
+		from := " from the first moult"
+		if b.Group.Stages[0].Stage != newborn {
+			from = " from hatching"
+		}
+		return wording.AtLongest(b.Limit.Days) + from + " to the first meal, first-meal of " + sheet
 	case b.Limit.Again:
 		return wording.AtLongest(b.Limit.Days) + " while nobody comes, again and again: half of unattended of " + b.whose(b.Alone) + ", " + wording.Days(b.Unattended)
 	case b.Limit.Alone:
@@ -391,7 +395,7 @@ func (p *Proof) missed(s *roster.Roster) (finding.Finding, finding.Severity) {
 	b := was.breach(s)
 	until := h.Date(min(p.Missed.To, h.Days-1))
 	f := finding.Finding{Rule: RuleMissed, At: p.care(), In: p.Life.Plan.Whole, Limit: b.limits(), Source: b.source(), Also: b.also(),
-		Text:  p.subject() + ": " + wording.Days(p.length(p.Missed)) + " without " + p.Name.Noun + ", from " + h.Date(p.Missed.From).Words() + " to " + until.Words(),
+		Text:  p.subject() + ": " + wording.Days(p.length(p.Missed)) + " without " + p.Name.Noun + ", from " + h.Date(p.Missed.From).Words() + " to " + until.Words() + p.notCounted(p.Missed),
 		Write: "do it now, look closely at the animals, and log " + p.done() + "; else it comes first in the round of " + until.Short(), Once: "missed " + place(p.Life.Plan.Whole)}
 	f.First = []finding.First{{Text: p.Name.Noun + " now, it is overdue: look closely at the animals; log " + p.done()}}
 	if p.Missed.To >= h.Days {
@@ -445,4 +449,12 @@ func during(h horizon.Horizon, g Gap) string {
 		to = "to " + h.Date(g.To).Words()
 	}
 	return from + " " + to
+}
+
+// notCounted says of a time that days on which it was held are no part of it.
+func (p *Proof) notCounted(g Gap) string {
+	if held := g.To - g.From - p.length(g); held > 0 {
+		return ", without " + wording.Days(held) + " on which it was held"
+	}
+	return ""
 }

@@ -134,7 +134,9 @@ func (x *stay) asks(k int, n *plan.Need) asked {
 		return a
 	}
 	a.fast = x.Sheet.Figure(schema.FigureFastAlarm, s.stage)
-	if k > 0 && x.stages[k-1].to == s.from && x.stages[k-1].stage == newborn {
+	ridden := k > 0 && x.stages[k-1].to == s.from && x.stages[k-1].stage == newborn
+	free := k == 0 && x.Logged && x.Born != 0 && x.Since.V == x.Born // they hatched ready to feed
+	if ridden || free {
 		if f := x.Sheet.Figure(schema.FigureFirstMeal, s.stage); f != nil {
 			a.since, a.first, a.firstMeal = s.from, wholeDays(f.Range.High), f
 		}

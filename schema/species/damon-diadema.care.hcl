@@ -11,7 +11,6 @@ species "damon-diadema" {
   seen     = "2026-11-25"
 
   substrate_depth_advised = "5 to 8 cm"
-  volume_first            = "40 L"
 
   stage "newborn" {
     instars = "1"
@@ -110,8 +109,14 @@ species "damon-diadema" {
   }
 
   figure "floor-first" {
-    value = "900 cm2"
-    note  = "30 x 30 cm, 45 cm high."
+    value  = "900 cm2"
+    stages = ["subadult", "adult"]
+    note   = "30 x 30 cm, 45 cm high."
+  }
+
+  figure "volume-first" {
+    value  = "40 L"
+    stages = ["subadult", "adult"]
   }
 
   figure "floor-further" {
@@ -175,6 +180,13 @@ species "damon-diadema" {
   figure "drinks" {
     value = "droplets"
     note  = "And from a shallow dish."
+  }
+
+  figure "span" {
+    value    = "15 to 19 cm"
+    stages   = ["adult"]
+    source   = ["K69"]
+    disputed = "17 to 19 cm, at most 25 cm, of Damon variegatus (K69), 58 cm claimed (K22)"
   }
 
   figure "length" {

@@ -224,6 +224,16 @@ species "hierodula-membranacea" {
     note    = "About."
   }
 
+  figure "old-age" {
+    value = "120 days"
+    note  = "Our reading of the other mantises; females are grown for about six months."
+  }
+
+  figure "old-age-male" {
+    value = "45 days"
+    note  = "Our reading of the other mantises; males are grown for two to three months."
+  }
+
   figure "lifespan" {
     value   = "8 to 12 months"
     source  = ["memory"]

@@ -144,6 +144,7 @@ species "mastigoproctus-giganteus" {
 
   figure "floor-first" {
     value    = "600 cm2"
+    stages   = ["subadult", "adult"]
     source   = ["K24"]
     disputed = "21 L for one (K24)"
     note     = "30 x 20 cm."

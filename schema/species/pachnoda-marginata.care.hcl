@@ -19,7 +19,6 @@ species "pachnoda-marginata" {
   humidity_target         = "60 to 75 %"
   ventilation             = "cross"
   substrate_depth_advised = "15 cm"
-  height_min              = "30 cm"
   hairs                   = "none"
   speed                   = "quick"
 
@@ -59,6 +58,11 @@ species "pachnoda-marginata" {
     source  = ["OK58"]
     quality = "keeper"
     note    = "Or there are hardly any eggs; 15 cm are better (OK58)."
+  }
+
+  figure "height-min" {
+    value  = "30 cm"
+    stages = ["adult"]
   }
 
   figure "floor-first" {

@@ -294,24 +294,24 @@ type "tarantula" {
   }
 
   figure "gap-max" {
-    value  = "0.03 span"
-    wrong  = "0.067 span"
+    value  = "0.04 span"
+    wrong  = "0.08 span"
     stages = ["juvenile"]
-    note   = "Three hundredths of the leg span suit: what the sheets of our species have, as a precaution; twice that is our estimate of what lets it out."
+    note   = "Four hundredths of the leg span suit: what the sheets of our species have, as a precaution; twice that is our estimate of what lets it out."
   }
 
   figure "gap-max" {
-    value  = "0.03 span"
-    wrong  = "0.067 span"
+    value  = "0.04 span"
+    wrong  = "0.08 span"
     stages = ["subadult"]
-    note   = "Three hundredths of the leg span suit: what the sheets of our species have, as a precaution; twice that is our estimate of what lets it out."
+    note   = "Four hundredths of the leg span suit: what the sheets of our species have, as a precaution; twice that is our estimate of what lets it out."
   }
 
   figure "gap-max" {
-    value  = "0.03 span"
-    wrong  = "0.067 span"
+    value  = "0.04 span"
+    wrong  = "0.08 span"
     stages = ["adult"]
-    note   = "Three hundredths of the leg span suit: what the sheets of our species have, as a precaution; twice that is our estimate of what lets it out."
+    note   = "Four hundredths of the leg span suit: what the sheets of our species have, as a precaution; twice that is our estimate of what lets it out."
   }
 
   figure "uv-not" {
