@@ -34,59 +34,46 @@ func overlay(top, base *SpeciesSheet) *SpeciesSheet {
 	}), top.States)
 	out.resolve()
 	out.Needs = under(top.Needs, needs, func(n *Need) string { return n.Name.V + "/" + stagesKey(n.Stages) })
-	out.Care = top.Care[:len(top.Care):len(top.Care)]
-	for _, c := range base.Care {
-		left, any := without(c.Stages, func(said func(stages []Written[string])) {
-			for _, t := range top.Care {
-				if t.Name.V == c.Name.V {
-					said(t.Stages)
-				}
-			}
-		})
-		if any {
-			of := *c
-			of.Stages = left
-			out.Care = append(out.Care, &of)
-		}
-	}
-	out.Feeding = top.Feeding[:len(top.Feeding):len(top.Feeding)]
-	for _, f := range base.Feeding {
-		left, any := without(f.Stages, func(said func(stages []Written[string])) {
-			for _, t := range top.Feeding {
-				if t.Name.V == f.Name.V {
-					said(t.Stages)
-				}
-			}
-		})
-		if any {
-			of := *f
-			of.Stages = left
-			out.Feeding = append(out.Feeding, &of)
-		}
-	}
+	out.Care = layered(top.Care, base.Care, func(c *Care) (*Head, *Timing) { return &c.Head, &c.Timing })
+	out.Feeding = layered(top.Feeding, base.Feeding, func(f *Feeding) (*Head, *Timing) { return &f.Head, &f.Timing })
 	return &out
 }
 
-// without returns the stages of a care that no other of its name, in a sheet above, speaks
-// of; false where none is left. No stages are all of them.
-func without(stages []Written[string], above func(said func([]Written[string]))) (left []Written[string], any bool) {
-	left, any = stages, true
-	above(func(said []Written[string]) {
-		if len(said) == 0 {
-			left, any = nil, false
-		}
-		if !any {
-			return
-		}
-		if len(left) == 0 {
-			for _, stage := range schema.Stages {
-				left = append(left, Written[string]{V: stage.Name, At: said[0].At})
+// layered returns the care of top, and that of base for the stages of which no care of its
+// name speaks in top.
+func layered[T any](top, base []*T, of func(*T) (*Head, *Timing)) []*T {
+	out := top[:len(top):len(top)]
+	for _, b := range base {
+		left := *b
+		head, timing := of(&left)
+		any := true
+		for _, t := range top {
+			if h, said := of(t); any && h.Name.V == head.Name.V {
+				timing.Stages, any = without(timing.Stages, said.Stages)
 			}
 		}
-		left = slices.DeleteFunc(slices.Clone(left), func(w Written[string]) bool { return Lists(said, w.V) })
-		any = len(left) > 0
-	})
-	return left, any
+		if any {
+			out = append(out, &left)
+		}
+	}
+	return out
+}
+
+// without returns the stages that are not among those said; false where none is left. No
+// stages are all of them.
+func without(stages, said []Written[string]) (left []Written[string], any bool) {
+	if len(said) == 0 {
+		return nil, false
+	}
+	if len(stages) == 0 {
+		for _, stage := range schema.Stages {
+			left = append(left, Written[string]{V: stage.Name, At: said[0].At})
+		}
+	} else {
+		left = slices.Clone(stages)
+	}
+	left = slices.DeleteFunc(left, func(w Written[string]) bool { return Lists(said, w.V) })
+	return left, len(left) > 0
 }
 
 // beneath returns the figures and needs of base without those by stage of which a
