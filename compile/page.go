@@ -87,17 +87,17 @@ func indexPage(lib *plan.Library) string {
 // howSure counts, for each figure, how many species have it from where, and says which
 // gaps matter most: of what every species needs, what rests on least.
 func howSure(b *strings.Builder, lib *plan.Library) {
-	gaps := Gaps(lib)
+	all := gaps(lib)
 	total := len(lib.SpeciesNames())
 	fmt.Fprintf(b, "\n## How sure\n\nHow many of the %d species have a figure, by the best of what theirs rests on. Of its type: common practice for those that live alike.\n\n| figure | papers | institutions | zoos, societies | keepers | practice | memory | of its type | not known |\n|---|---|---|---|---|---|---|---|---|\n", total)
-	for _, g := range gaps {
-		fmt.Fprintf(b, "| `%s` | %d | %d | %d | %d | %d | %d | %d | %d |\n", g.Figure.Name, g.By["paper"], g.By["guideline"], g.By["society"], g.By["keeper"], g.By["practice"], g.By["memory"], g.Lent, g.None)
+	for _, g := range all {
+		fmt.Fprintf(b, "| `%s` | %d | %d | %d | %d | %d | %d | %d | %d |\n", g.figure.Name, g.by["paper"], g.by["guideline"], g.by["society"], g.by["keeper"], g.by["practice"], g.by["memory"], g.lent, g.none)
 	}
 	b.WriteString("\n### The gaps that matter most\n\nOf what every species needs or is asked for: on practice, on memory or on a type alone, and for how many species nothing is known.\n\n")
-	needed := slices.DeleteFunc(gaps, func(g Gap) bool { return !g.Figure.Required && !g.Figure.Asked })
-	slices.SortStableFunc(needed, func(a, b Gap) int { return cmp.Compare(b.Weak(), a.Weak()) })
+	needed := slices.DeleteFunc(all, func(g gap) bool { return !g.figure.Required && !g.figure.Asked })
+	slices.SortStableFunc(needed, func(a, b gap) int { return cmp.Compare(b.weak(), a.weak()) })
 	for _, g := range needed[:min(12, len(needed))] {
-		fmt.Fprintf(b, "- `%s`: nothing better for %d of %d, nothing at all for %d. %s\n", g.Figure.Name, g.Weak(), total, g.None, g.Figure.Doc)
+		fmt.Fprintf(b, "- `%s`: nothing better for %d of %d, nothing at all for %d. %s\n", g.figure.Name, g.weak(), total, g.none, g.figure.Doc)
 	}
 }
 
@@ -271,4 +271,43 @@ func of(stages []plan.Written[string]) string {
 // cell keeps a text inside one cell of a table.
 func cell(s string) string {
 	return strings.ReplaceAll(strings.ReplaceAll(s, "|", "\\|"), "\n", " ")
+}
+
+// gap is a figure of which little is known over all species.
+type gap struct {
+	figure *schema.Figure
+	by     map[string]int // how many species have it, by the best quality of theirs
+	lent   int            // how many have it of their type only
+	none   int            // how many do not have it
+}
+
+// weak is how many species have nothing better than practice or memory, or nothing.
+func (g gap) weak() int { return g.by["practice"] + g.by["memory"] + g.lent + g.none }
+
+// gaps counts, for each figure, how well it is known over the built-in species.
+func gaps(lib *plan.Library) []gap {
+	var all []gap
+	for _, what := range schema.Figures {
+		g := gap{figure: what, by: map[string]int{}}
+		for _, name := range lib.SpeciesNames() {
+			best, lent := len(schema.Qualities), false
+			lib.Species(name).Each(what, func(f *plan.Figure) {
+				if f.Lent() {
+					lent = true
+					return
+				}
+				best = min(best, slices.IndexFunc(schema.Qualities, func(q schema.Choice) bool { return q.Name == f.Quality.V }))
+			})
+			switch {
+			case best < len(schema.Qualities):
+				g.by[schema.Qualities[best].Name]++
+			case lent:
+				g.lent++
+			default:
+				g.none++
+			}
+		}
+		all = append(all, g)
+	}
+	return all
 }

@@ -2,7 +2,6 @@ package compile
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	"vivary/plan"
@@ -70,43 +69,4 @@ func (s Sure) Line() string {
 		line += fmt.Sprintf(", %d not known", len(s.Unknown))
 	}
 	return line + "."
-}
-
-// Gap is a figure of which little is known over all species.
-type Gap struct {
-	Figure *schema.Figure
-	By     map[string]int // how many species have it, by the best quality of theirs
-	Lent   int            // how many have it of their type only
-	None   int            // how many do not have it
-}
-
-// Weak is how many species have nothing better than practice or memory, or nothing.
-func (g Gap) Weak() int { return g.By["practice"] + g.By["memory"] + g.Lent + g.None }
-
-// Gaps counts, for each figure, how well it is known over the built-in species.
-func Gaps(lib *plan.Library) []Gap {
-	var all []Gap
-	for _, what := range schema.Figures {
-		g := Gap{Figure: what, By: map[string]int{}}
-		for _, name := range lib.SpeciesNames() {
-			best, lent := len(schema.Qualities), false
-			lib.Species(name).Each(what, func(f *plan.Figure) {
-				if f.Lent() {
-					lent = true
-					return
-				}
-				best = min(best, slices.IndexFunc(schema.Qualities, func(q schema.Choice) bool { return q.Name == f.Quality.V }))
-			})
-			switch {
-			case best < len(schema.Qualities):
-				g.By[schema.Qualities[best].Name]++
-			case lent:
-				g.Lent++
-			default:
-				g.None++
-			}
-		}
-		all = append(all, g)
-	}
-	return all
 }

@@ -47,6 +47,10 @@ enclosure "box" {
 		if got := worst(on(t, "2027-03-02", text, ""), "unheated"); got != c.want {
 			t.Errorf("%s at %s: %q, want %q", c.species, c.room, got, c.want)
 		}
+		lamp := "  climate {\n    heater \"lamp\" {\n      power = \"13 W\"\n      place = \"above\"\n      uv = true\n    }\n  }\n  animals"
+		if got := worst(on(t, "2027-03-02", strings.Replace(text, "  animals", lamp, 1), ""), "unheated"); got != c.want {
+			t.Errorf("%s at %s beneath a lamp that hardly warms: %q, want %q", c.species, c.room, got, c.want)
+		}
 		heated := strings.Replace(text, "  animals", "  climate {\n    heater \"mat\" {\n      power = \"40 W\"\n      place = \"side\"\n      thermostat = \"26 C\"\n    }\n  }\n  animals", 1)
 		if got := worst(on(t, "2027-03-02", heated, ""), "unheated"); got != "" {
 			t.Errorf("%s with a heater: %q", c.species, got)

@@ -250,7 +250,7 @@ func roomTooCold(r *Rule, e *Enclosure) {
 	}
 	text := "room " + e.Plan.Place.Name.V + " gets as cold as " + room.V.LowQ().String() + ": colder than " + e.Sheet.Name.V + " bears, and "
 	limit := e.atLeast(hard.Range.Low, room.V.Unit, hard)
-	if len(e.heaters()) == 0 {
+	if !e.Plan.Heated() {
 		e.roomFinding(r, room, text+"there is no heater", limit, e.Cite(hard), "heater \"mat\" { power = \"…\", place = \"side\", thermostat = \"…\" } in the climate block")
 		return
 	}
@@ -268,8 +268,11 @@ func roomTooCold(r *Rule, e *Enclosure) {
 // the greater part of its range it is cautioned, since how long it lasts is not known.
 func unheated(r *Rule, e *Enclosure) {
 	room := e.Plan.Place
-	if room == nil || !room.Temperature.Set() || len(e.heaters()) > 0 || len(e.Plan.Seasons) > 0 || e.total() == 0 {
+	if room == nil || !room.Temperature.Set() || e.Plan.Heated() || e.total() == 0 {
 		return
+	}
+	if len(e.Plan.Seasons) > 0 {
+		return // a rest wants the cold: its own rules compare it with the room
 	}
 	f := e.figure(schema.FigureTemperatureSoft)
 	if f == nil {
