@@ -127,6 +127,17 @@ type Housing struct {
 	Water     Written[string]            `care:"water"`
 	DishDepth Written[quantity.Quantity] `care:"dish_depth"`
 	Places    Written[int]               `care:"places"`
+	StandsOn  Written[string]            `care:"stands_on"`
+	ShelfRise Written[quantity.Range]    `care:"shelf_rise"`
+	Faces     []*Face                    `care:"face"`
+}
+
+// Face is a face block: what lies outside on a wall, on the lid or beneath the floor.
+type Face struct {
+	Head
+	Backing Written[string]            `care:"backing"`
+	Thick   Written[quantity.Quantity] `care:"thick"`
+	Beside  Written[string]            `care:"beside"`
 }
 
 // LidIs reports whether the lid is described by that word.
@@ -165,17 +176,34 @@ type Climate struct {
 	Thermometer Written[bool]           `care:"thermometer"`
 	GaugeTested Written[civil.Date]     `care:"gauge_tested"`
 	Heaters     []*Heater               `care:"heater"`
+	Measured    *Measured               `care:"measured"`
 }
 
-// Heater is a heater block; its name is the kind of device.
+// Measured is a measured block: what thermometers showed.
+type Measured struct {
+	Head
+	On       Written[civil.Date]        `care:"on"`
+	Spot     Written[quantity.Quantity] `care:"spot"`
+	Air      Written[quantity.Quantity] `care:"air"`
+	Room     Written[quantity.Quantity] `care:"room"`
+	Humidity Written[quantity.Quantity] `care:"humidity"`
+	Power    Written[quantity.Quantity] `care:"power"`
+}
+
+// Heater is a heater block.
 type Heater struct {
 	Head
+	Kind       Written[string]            `care:"kind"`
 	Power      Written[quantity.Quantity] `care:"power"`
 	Place      Written[string]            `care:"place"`
 	Thermostat Written[quantity.Quantity] `care:"thermostat"`
+	Probe      Written[string]            `care:"probe"`
 	Swing      Written[quantity.Quantity] `care:"swing"`
 	Channel    Written[string]            `care:"channel"`
+	Size       Written[quantity.Face]     `care:"size"`
+	Length     Written[quantity.Quantity] `care:"length"`
 	Covers     Written[quantity.Quantity] `care:"covers"`
+	Contact    Written[string]            `care:"contact"`
 	Hours      Written[quantity.Quantity] `care:"hours"`
 	Guarded    Written[bool]              `care:"guarded"`
 	UV         Written[bool]              `care:"uv"`
@@ -186,10 +214,13 @@ type Heater struct {
 // well from 50 W on.
 const tube = 26
 
+// What returns the kind of device: what is written as such, or the name.
+func (h *Heater) What() string { return h.Kind.Or(h.Name.V) }
+
 // Tube reports whether it is a lamp for ultraviolet light and not for heat: a timer
 // switches it, and no thermostat.
 func (h *Heater) Tube() bool {
-	return h.UV.V && h.Name.V == "lamp" && h.Power.Set() && h.Power.V.Value <= tube
+	return h.UV.V && h.What() == "lamp" && h.Power.Set() && h.Power.V.Value <= tube
 }
 
 // Timing is what care and feeding have in common: when, by whom, and on whose word.

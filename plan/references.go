@@ -112,17 +112,9 @@ func (r *resolver) kind(c *Care, others []*Care) {
 	if c.Kind.Set() {
 		name = c.Kind
 	}
-	known := kindNames()
-	f := finding.Finding{Rule: ruleUnknownWord, At: name.At, Text: quote(name.V) + " is not a kind of care",
-		Write: "kind = one of: " + strings.Join(known, ", ")}
-	if s := finding.Suggest(name.V, known); s != "" {
-		f.Text += ": did you mean " + s + "?"
-		taken := func(o *Care) bool { return o.Name.V == s }
-		if c.Kind.Set() || !slices.ContainsFunc(others, taken) {
-			f.Edits = finding.Instead(name.At, name.V, s)
-		}
-	}
-	r.found.Add(f)
+	r.notListed(name, "a kind of care", "kind = one of: ", kindNames(), func(better string) bool {
+		return c.Kind.Set() || !slices.ContainsFunc(others, func(o *Care) bool { return o.Name.V == better })
+	})
 }
 
 func kindNames() []string {

@@ -5,8 +5,10 @@ import (
 	"slices"
 	"sort"
 	"strconv"
+	"strings"
 
 	"vivary/plan/finding"
+	"vivary/schema"
 	"vivary/schema/zone"
 )
 
@@ -191,6 +193,20 @@ func (r *resolver) inner(e *Enclosure) {
 		r.found.Add(finding.Finding{Rule: ruleCrew, At: a.At, In: e.Whole, Text: a.Name.V + " are a clean-up crew: they are not counted, and nothing is proved for them",
 			Write: "substrate = \"…, with " + a.Name.V + "\" in housing, in place of this block; where you breed them, an enclosure of their own with culture = true"})
 	}
+	if e.Climate != nil {
+		for _, h := range e.Climate.Heaters {
+			r.device(h, e.Climate.Heaters)
+		}
+	}
+	if e.Housing != nil {
+		for _, f := range e.Housing.Faces {
+			if f.Name.Set() && !slices.ContainsFunc(schema.Faces, func(c schema.Choice) bool { return c.Name == f.Name.V }) {
+				r.notListed(f.Name, "a face of a box", "one of: ", choiceNames(schema.Faces), func(better string) bool {
+					return !slices.ContainsFunc(e.Housing.Faces, func(o *Face) bool { return o.Name.V == better })
+				})
+			}
+		}
+	}
 	for _, c := range e.Care {
 		r.noStages(c.Stages, "a care of its own, with a name that says for whom")
 	}
@@ -200,6 +216,34 @@ func (r *resolver) inner(e *Enclosure) {
 			r.unknownName(f.Name, "animals block in this enclosure", e.groups())
 		}
 	}
+}
+
+// device finds a heater of which it is not known what it is: taken for another, it would
+// be reckoned with the heat of that one. others are those beside it, whose names are taken.
+func (r *resolver) device(h *Heater, others []*Heater) {
+	if h.Kind.At.Written() || !h.Name.Set() {
+		return // what is written as a kind has been looked at
+	}
+	if slices.ContainsFunc(schema.HeaterKinds, func(c schema.Choice) bool { return c.Name == h.Name.V }) {
+		return
+	}
+	r.notListed(h.Name, "a kind of heater", "kind = one of: ", choiceNames(schema.HeaterKinds),
+		func(better string) bool {
+			return !slices.ContainsFunc(others, func(o *Heater) bool { return o.Name.V == better })
+		})
+}
+
+// notListed finds a name that is none of those that are known. fits says whether another could
+// stand in its place.
+func (r *resolver) notListed(name Written[string], what, write string, known []string, fits func(better string) bool) {
+	f := finding.Finding{Rule: ruleUnknownWord, At: name.At, Text: quote(name.V) + " is not " + what, Write: write + strings.Join(known, ", ")}
+	if s := finding.Suggest(name.V, known); s != "" {
+		f.Text += ": did you mean " + s + "?"
+		if fits(s) {
+			f.Edits = finding.Instead(name.At, name.V, s)
+		}
+	}
+	r.found.Add(f)
 }
 
 // noStages refuses stages outside a species sheet, where an enclosure's own animals

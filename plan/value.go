@@ -81,6 +81,8 @@ func (d *decoder) value(a *hclsyntax.Attribute, attr *schema.Attr, v reflect.Val
 		parse(d, a.Expr, attr, to, func(s string) (quantity.Range, error) { return quantity.ParseRange(s, attr.Dimension) })
 	case *Written[quantity.Size]:
 		parse(d, a.Expr, attr, to, quantity.ParseSize)
+	case *Written[quantity.Face]:
+		parse(d, a.Expr, attr, to, quantity.ParseFace)
 	case *Written[quantity.Interval]:
 		parse(d, a.Expr, attr, to, quantity.ParseInterval)
 	case *Written[quantity.Count]:

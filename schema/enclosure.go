@@ -27,8 +27,26 @@ var Housing = &Block{
 		{Name: "water", Kind: Word, Choices: choices("dish", "a dish that always holds water", "none", "no dish"), Default: "dish", Doc: "Where the animals drink.", Example: `"dish"`},
 		{Name: "dish_depth", Kind: Quantity, Dimension: quantity.Length, Doc: "How deep the water dish is.", Example: `"15 mm"`},
 		{Name: "places", Kind: Whole, Doc: "Free places for young, where this is a nursery.", Example: `30`},
+		{Name: "stands_on", Kind: Word, Choices: choices("board", "a wooden shelf", "feet", "feet or spacers, with air beneath", "foam", "a sheet of foam", "wire", "an open shelf"), Default: "board", Doc: "What is beneath it. It decides how much heat of a mat beneath goes in, and how hot the floor gets.", Example: `"feet"`},
+		{Name: "shelf_rise", Kind: Range, Dimension: quantity.TemperatureStep, Default: "0 C", Doc: "How much warmer the air is where it stands than at the room's thermometer: a high shelf, lamps or mats of other boxes beneath.", Example: `"1 to 3 C"`},
+	},
+	Blocks: []*Block{Face},
+}
+
+// Face is what lies outside on some of the walls, on the lid or beneath the floor.
+var Face = &Block{
+	Name: "face", Label: "face", Once: true,
+	Doc:     "What lies outside on a wall, on all walls, on the lid or beneath the floor: `back`, `front`, `left`, `right`, `walls`, `lid` or `base`. Foam or foil behind a mat sends more of its heat in and makes it hotter when its thermostat fails.",
+	Example: "face \"back\" {\n  backing = \"foam\"\n  thick   = \"10 mm\"\n}",
+	Attrs: []Attr{
+		{Name: "backing", Kind: Word, Choices: choices("bare", "nothing", "foam", "insulating foam", "cork", "a sheet of cork", "board", "a wooden board or a wall", "foil", "reflecting foil"), Default: "bare", Doc: "What lies on it, behind a mat where there is one.", Example: `"foam"`},
+		{Name: "thick", Kind: Quantity, Dimension: quantity.Length, Default: "20 mm of foam, 10 mm of cork, 18 mm of board", Doc: "How thick that is.", Example: `"10 mm"`},
+		{Name: "beside", Kind: Word, Choices: choices("room", "the air of the room", "warm box", "another box that is as warm: nothing is lost there"), Default: "room", Doc: "What it faces.", Example: `"warm box"`},
 	},
 }
+
+// Faces are the words for a face of an enclosure.
+var Faces = choices("back", "the back wall", "front", "the front", "left", "the left wall", "right", "the right wall", "walls", "all four walls", "lid", "the lid", "base", "the floor")
 
 // Animals is one animal, or a group of one stage.
 var Animals = &Block{
@@ -62,18 +80,33 @@ var Stages = choices(
 	"adult", "mature",
 )
 
+// HeaterKinds are the kinds of device that warm an enclosure.
+var HeaterKinds = choices(
+	"mat", "a flat mat or film",
+	"cable", "a heating cable or tape",
+	"lamp", "a lamp that warms by its light",
+	"ceramic", "a ceramic emitter without light",
+	"panel", "a radiant panel below the lid",
+	"rock", "a heated stone or pad that animals lie on: it burns them, and is refused",
+)
+
 // Heater is one device that warms an enclosure.
 var Heater = &Block{
-	Name: "heater", Label: "kind", Once: true,
-	Doc:     "A device that warms the enclosure: mat, cable, lamp, ceramic or panel. Mains and water are close together here: a residual-current device (GFCI), a drip loop and the maker's instructions are the usual care, and fixed wiring is work for a licensed electrician.",
+	Name: "heater", Label: "name", Once: true,
+	Doc:     "A device that warms the enclosure. Its name is what it is (mat, cable, lamp, ceramic or panel); any other name needs `kind`. Mains and water are close together here: a residual-current device (GFCI), a drip loop and the maker's instructions are the usual care, and fixed wiring is work for a licensed electrician.",
 	Example: "heater \"mat\" {\n  power      = \"28 W\"\n  place      = \"side\"\n  thermostat = \"30 C\"\n}",
 	Attrs: []Attr{
+		{Name: "kind", Kind: Word, Choices: HeaterKinds, Default: "the name", Doc: "What it is.", Example: `"mat"`},
 		{Name: "power", Kind: Quantity, Dimension: quantity.Power, Required: true, Doc: "The rated power.", Example: `"28 W"`},
 		{Name: "place", Kind: Word, Required: true, Choices: choices("side", "on a side wall", "back", "on the back wall", "under", "beneath the floor", "above", "over the lid", "inside", "within the box"), Doc: "Where it is.", Example: `"side"`},
 		{Name: "thermostat", Kind: Quantity, Dimension: quantity.Temperature, Doc: "The temperature at which its thermostat switches it off.", Example: `"30 C"`},
+		{Name: "probe", Kind: Word, Choices: choices("spot", "on the warmest surface that the animals can reach", "heater", "on the mat, tape or cable itself", "air", "in the air", "cool end", "at the far end"), Default: "spot", Doc: "Where the thermostat's probe is: it holds the temperature of that place and of no other.", Example: `"spot"`},
 		{Name: "swing", Kind: Quantity, Dimension: quantity.TemperatureStep, Default: "1 C", Doc: "How far past its setting the thermostat lets the temperature go.", Example: `"2 C"`},
 		{Name: "channel", Kind: Text, Doc: "The outlet of a thermostat that several heaters share.", Example: `"rack 1"`},
-		{Name: "covers", Kind: Quantity, Dimension: quantity.Ratio, Doc: "How much of the wall or floor it covers.", Example: `"30 %"`},
+		{Name: "size", Kind: Face2D, Doc: "Length and width of a mat or panel. With the power it decides how hot it gets.", Example: `"28 x 43 cm"`},
+		{Name: "length", Kind: Quantity, Dimension: quantity.Length, Doc: "How much of a cable lies at the enclosure.", Example: `"40 cm"`},
+		{Name: "covers", Kind: Quantity, Dimension: quantity.Ratio, Doc: "How much of the wall or floor it covers, where its size is not written.", Example: `"30 %"`},
+		{Name: "contact", Kind: Word, Choices: choices("full", "stuck flat on it", "loose", "leaning, or taped at its edges", "gap", "with air between, as in a rack"), Default: "not known", Doc: "How a mat or cable lies on the wall or beneath the floor.", Example: `"full"`},
 		{Name: "hours", Kind: Quantity, Dimension: quantity.Duration, Default: "24 h", Doc: "How long it is on in a day, where a timer switches it.", Example: `"12 h"`},
 		{Name: "guarded", Kind: Truth, Default: "false", Doc: "Whether a guard keeps animals off its surface.", Example: `true`},
 		{Name: "uv", Kind: Truth, Default: "false", Doc: "Whether it gives off ultraviolet light. A lamp for it of up to 26 W hardly warms, and is asked for no thermostat.", Example: `true`},
@@ -93,7 +126,22 @@ var Climate = &Block{
 		{Name: "thermometer", Kind: Truth, Default: "false", Doc: "Whether there is a thermometer that does not belong to the thermostat.", Example: `true`},
 		{Name: "gauge_tested", Kind: Date, Doc: "When the gauges were last tested.", Example: `"2026-09-01"`},
 	},
-	Blocks: []*Block{Heater},
+	Blocks: []*Block{Heater, Measured},
+}
+
+// Measured is what the keeper measured in the enclosure.
+var Measured = &Block{
+	Name: "measured", Once: true,
+	Doc:     "What was measured in the enclosure with everything on as usual, hours after it was last opened. It narrows what is reckoned of the heat. More measurements stand in the log.",
+	Example: "measured {\n  on   = \"2026-11-20\"\n  spot = \"31 C\"\n  air  = \"23 C\"\n  room = \"20 C\"\n}",
+	Attrs: []Attr{
+		{Name: "on", Kind: Date, Doc: "The day of it.", Example: `"2026-11-20"`},
+		{Name: "spot", Kind: Quantity, Dimension: quantity.Temperature, Doc: "The warmest surface that the animals can reach, at the heater.", Example: `"31 C"`},
+		{Name: "air", Kind: Quantity, Dimension: quantity.Temperature, Doc: "The air away from the heater.", Example: `"23 C"`},
+		{Name: "room", Kind: Quantity, Dimension: quantity.Temperature, Doc: "The room at the same time.", Example: `"20 C"`},
+		{Name: "humidity", Kind: Quantity, Dimension: quantity.Humidity, Doc: "The relative humidity of the air inside.", Example: `"78 %"`},
+		{Name: "power", Kind: Quantity, Dimension: quantity.Power, Default: "the rated power, if no thermostat switched it; else what the spot takes", Doc: "What the heaters drew on average, by a power meter.", Example: `"16 W"`},
+	},
 }
 
 var scheduleAttrs = []Attr{

@@ -184,6 +184,7 @@ var kindInfo = [...]struct{ name, example, doc string }{
 	Range:     {"range", `"27 to 32 C"`, "a quantity, or two with to between them"},
 	Numbers:   {"numbers", `"10 to 35"`, "a plain number or a range of them"},
 	Size:      {"size", `"76 x 46 x 41 cm"`, "length, width and height"},
+	Face2D:    {"face", `"28 x 43 cm"`, "length and width"},
 	Count:     {"count", `"1.2.0"`, "males.females.unsexed, or a whole number"},
 	Date:      {"date", `"2027-07-10"`, "year-month-day"},
 	Clock:     {"time", `"19:30"`, "a time of day from 04:00 to 23:59"},

@@ -39,6 +39,8 @@ const (
 	Numbers
 	// Size is three lengths, "76 x 46 x 41 cm".
 	Size
+	// Face2D is two lengths, "28 x 43 cm".
+	Face2D
 	// Count is "males.females.unsexed" or a whole number.
 	Count
 	// Date is year-month-day.

@@ -24,46 +24,89 @@ func ParseSize(s string) (Size, error) {
 }
 
 func readSize(s string) (Size, fault) {
-	rest := strings.TrimSpace(s)
-	var v [3]float64
-	var between [2]string // units written before the last
-	for k := range v {
-		var ok bool
-		if v[k], rest, ok = number(rest); !ok {
-			if k == 0 {
-				return Size{}, fault{kind: NoNumber}
-			}
-			return Size{}, fault{kind: Malformed, reason: notThree}
-		}
-		if k == 2 {
-			break
-		}
-		if between[k], rest, ok = cutCross(rest); !ok {
-			return Size{}, fault{kind: Malformed, reason: notThree}
-		}
-	}
-	for _, b := range between {
-		if f := sameUnit(b, rest, Length); f.kind != 0 {
-			return Size{}, f
-		}
-	}
-	u, f := unitOf(rest, Length)
+	v, u, f := crossed(s, 3, notThree)
 	if f.kind != 0 {
 		return Size{}, f
-	}
-	for k := range v {
-		v[k] = units[u].canonical(v[k])
-		if reason := outside(v[k], Length); reason != "" {
-			return Size{}, fault{kind: OutOfBounds, reason: "has a side that " + reason}
-		}
-		if v[k] == 0 {
-			return Size{}, fault{kind: OutOfBounds, reason: "has a side of nothing"}
-		}
 	}
 	return Size{v[0], v[1], v[2], u}, fault{}
 }
 
-const notThree = "is not three measures with an x between them"
+// Face is the length and the width of something flat.
+type Face struct {
+	Length, Width float64 // mm
+	Unit          Unit    // as written
+}
+
+var faceForm = form{"size", "a", `"28 x 43 cm" or "11 x 17 in" (length x width)`}
+
+// ParseFace reads length and width, "28 x 43 cm", as ParseSize does. The error is an
+// *Error.
+func ParseFace(s string) (Face, error) {
+	read := func(s string) (Face, fault) {
+		v, u, f := crossed(s, 2, notTwo)
+		return Face{v[0], v[1], u}, f
+	}
+	z, f := read(s)
+	if f.kind != 0 {
+		return Face{}, f.build(s, Length, faceForm, "", func(t string) bool {
+			_, f := read(t)
+			return f.kind == 0
+		})
+	}
+	return z, nil
+}
+
+// Area returns length times width in cm².
+func (z Face) Area() float64 { return z.Length * z.Width / 100 }
+
+// String prints the face in its own unit, "28 x 43 cm".
+func (z Face) String() string {
+	return join(" x ", z.Unit, shortest(z.Length, z.Unit), shortest(z.Width, z.Unit))
+}
+
+// crossed reads n lengths, all above zero, with crosses between them.
+func crossed(s string, n int, reason string) (v [3]float64, u Unit, f fault) {
+	rest := strings.TrimSpace(s)
+	var between [2]string // units written before the last
+	for k := range n {
+		var ok bool
+		if v[k], rest, ok = number(rest); !ok {
+			if k == 0 {
+				return v, u, fault{kind: NoNumber}
+			}
+			return v, u, fault{kind: Malformed, reason: reason}
+		}
+		if k == n-1 {
+			break
+		}
+		if between[k], rest, ok = cutCross(rest); !ok {
+			return v, u, fault{kind: Malformed, reason: reason}
+		}
+	}
+	for _, b := range between[:n-1] {
+		if f := sameUnit(b, rest, Length); f.kind != 0 {
+			return v, u, f
+		}
+	}
+	if u, f = unitOf(rest, Length); f.kind != 0 {
+		return v, u, f
+	}
+	for k := range n {
+		v[k] = units[u].canonical(v[k])
+		if reason := outside(v[k], Length); reason != "" {
+			return v, u, fault{kind: OutOfBounds, reason: "has a side that " + reason}
+		}
+		if v[k] == 0 {
+			return v, u, fault{kind: OutOfBounds, reason: "has a side of nothing"}
+		}
+	}
+	return v, u, fault{}
+}
+
+const (
+	notThree = "is not three measures with an x between them"
+	notTwo   = "is not two measures with an x between them"
+)
 
 // cutCross cuts what follows a measure at the next cross.
 func cutCross(s string) (unit, rest string, found bool) {
