@@ -49,7 +49,7 @@ func TestAccept(t *testing.T) {
 	if !finds(example(t, dry+accept("water-gap", "2027-06-01")), "water-gap") {
 		t.Error("a broken need is silenced")
 	}
-	const bare = "climate {\n  warm_end    = \"28 to 29 C\"\n  cool_end    = \"26 C\"\n  humidity    = \"70 to 82 %\"\n  thermometer = true\n\n  heater \"mat\" {\n    power = \"90 W\"\n    place = \"side\"\n  }\n}\n"
+	const bare = "climate {\n  warm_end    = \"28 to 29 C\"\n  cool_end    = \"26 C\"\n  humidity    = \"70 to 82 %\"\n  thermometer = true\n\n  heater \"mat\" {\n    power = \"25 W\"\n    size  = \"28 x 43 cm\"\n    place = \"side\"\n  }\n}\n"
 	if !finds(example(t, bare+accept("heater-bare", "2027-06-01")), "heater-bare") {
 		t.Error("what kills is silenced")
 	}

@@ -69,7 +69,7 @@ func sameNurseries(a, b *plan.Collection) bool {
 // checked reports whether what was checked before may stand: thermostats that several
 // enclosures share say something of each.
 func (k kept) checked(c, last *check.Collection) bool {
-	return k != nil && last != nil && maps.Equal(c.Channels(), last.Channels())
+	return k != nil && last != nil && maps.Equal(c.Plan.Outlets(), last.Plan.Outlets())
 }
 
 // read reads the lives of a household and makes their entries, or takes them from

@@ -13,6 +13,9 @@ func kept(species, housing, more, animals string) string {
 	if animals == "" {
 		animals = "count = 1\n stage = \"adult\""
 	}
+	if species == "eublepharis-macularius" && !strings.Contains(more, "climate {") {
+		more += " climate {\n heater \"mat\" {\n power = \"20 W\"\n size = \"30 x 34 cm\"\n place = \"back\"\n thermostat = \"32 C\"\n }\n thermometer = true\n night = \"20 to 22 C\"\n }\n"
+	}
 	return setupHead + "enclosure \"box\" {\n species = \"" + species + "\"\n room = \"vault\"\n housing {\n lid = \"solid, locked\"\n" + housing + "\n }\n" + more +
 		" animals \"one\" {\n " + animals + "\n origin = \"captive bred\"\n paper = \"invoice 1\"\n }\n}\n"
 }
@@ -99,7 +102,7 @@ func TestBoxesAsTheyAre(t *testing.T) {
 		{"wet, and air", kept("theraphosa-blondi", ofBox("60 x 45 x 40 cm", "cross", "15 cm", " moisture = \"wet\"\n"+hide), "", ""), ""},
 
 		{"a tube for a gecko", kept("correlophus-ciliatus", crested, lamp("13 W", " uv = true\n"), ""), ""},
-		{"a lamp that warms", kept("correlophus-ciliatus", crested, lamp("60 W", " uv = true\n"), ""), "heater-bare danger, stuck-hot caution"},
+		{"a lamp that warms", kept("correlophus-ciliatus", crested, lamp("60 W", " uv = true\n"), ""), "heater-bare danger, too-warm caution"},
 		{"a tube for a spider", kept("brachypelma-emilia", ofBox("40 x 30 x 30 cm", "some", "15 cm", hide), lamp("13 W", " uv = true\n"), ""), "uv-lamp caution"},
 		{"for a whip spider", kept("damon-diadema", ofBox("60 x 45 x 60 cm", "cross", "6 cm", damp+hide+perches), lamp("13 W", " uv = true\n"), ""), "uv-lamp caution"},
 	} {

@@ -10,8 +10,11 @@ import (
 func TestUnheated(t *testing.T) {
 	for _, c := range []struct{ species, room, want string }{
 		{"eublepharis-macularius", "15 to 17 C", "error"},
-		{"eublepharis-macularius", "16 to 20 C", "caution"},
-		{"eublepharis-macularius", "22 to 26 C", ""},
+		{"eublepharis-macularius", "16 to 20 C", "error"},
+		{"eublepharis-macularius", "22 to 26 C", "error"}, // it digests on a warm surface
+		{"theraphosa-blondi", "18.9 to 21 C", "caution"},
+		{"brachypelma-hamorii", "20 to 24.4 C", ""},
+		{"pandinus-imperator", "30 to 34 C", "caution"},
 		{"heterometrus-silenus", "16 to 18 C", "error"},
 		{"heterometrus-silenus", "23 to 26 C", ""},
 		{"pandinus-imperator", "16 to 20 C", "error"},
@@ -51,7 +54,7 @@ enclosure "box" {
 		if got := worst(on(t, "2027-03-02", strings.Replace(text, "  animals", lamp, 1), ""), "unheated"); got != c.want {
 			t.Errorf("%s at %s beneath a lamp that hardly warms: %q, want %q", c.species, c.room, got, c.want)
 		}
-		heated := strings.Replace(text, "  animals", "  climate {\n    heater \"mat\" {\n      power = \"40 W\"\n      place = \"side\"\n      thermostat = \"26 C\"\n    }\n  }\n  animals", 1)
+		heated := strings.Replace(text, "  animals", "  climate {\n    heater \"mat\" {\n      power = \"25 W\"\n      size  = \"28 x 43 cm\"\n      place = \"side\"\n      thermostat = \"26 C\"\n    }\n  }\n  animals", 1)
 		if got := worst(on(t, "2027-03-02", heated, ""), "unheated"); got != "" {
 			t.Errorf("%s with a heater: %q", c.species, got)
 		}

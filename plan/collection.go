@@ -75,6 +75,19 @@ type Collection struct {
 	rounds     map[string]*Round
 	keepers    map[string]*Keeper
 	rooms      map[string]*Room
+	outlets    map[string]Written[quantity.Quantity]
+}
+
+// Outlets are the settings of the thermostats that several heaters share, by outlet.
+func (c *Collection) Outlets() map[string]Written[quantity.Quantity] { return c.outlets }
+
+// Setting returns the temperature at which a heater is switched off: that of its own
+// thermostat, or of the one whose outlet it shares.
+func (c *Collection) Setting(h *Heater) Written[quantity.Quantity] {
+	if h.Thermostat.At.Written() || !h.Channel.Set() {
+		return h.Thermostat
+	}
+	return c.outlets[h.Channel.V]
 }
 
 // WithoutLog returns the collection as if nothing had been logged. All else is shared.
@@ -126,6 +139,8 @@ type Room struct {
 	Head
 	Title       Written[string]         `care:"title"`
 	Temperature Written[quantity.Range] `care:"temperature"`
+	Winter      Written[quantity.Range] `care:"winter"`
+	Summer      Written[quantity.Range] `care:"summer"`
 	Humidity    Written[quantity.Range] `care:"humidity"`
 	Order       Written[int]            `care:"order"`
 	Round       Written[string]         `care:"round"`

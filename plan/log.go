@@ -29,12 +29,23 @@ type Event struct {
 	Args []Written[string]
 	Note string
 
+	where []string // of the quantities of a measurement
+
 	// either is the first word after the enclosure, where it can be the animals as well
 	// as the word: which of them is known once the enclosure is.
 	either Written[string]
 	// said is what is wrong with the line though it is used; it is not said of a line
 	// that is taken back.
 	said []finding.Finding
+}
+
+// Where returns where the quantity at a place of Args was measured: one of
+// schema.MeasuredAt, or "" where the line does not say.
+func (e *Event) Where(i int) string {
+	if i >= len(e.where) {
+		return ""
+	}
+	return e.where[i]
 }
 
 // parseLog reads the lines of a log. A line is a day, a time and a keeper where they

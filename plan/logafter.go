@@ -94,12 +94,17 @@ func (l *lineReader) days(e *Event, at int) (next int) {
 	return at
 }
 
-// measured reads quantities: temperature, humidity or both.
+// measured reads quantities, each after the word for where it was measured where one
+// stands there: "spot 31 C air 23 C room 20 C 65 %".
 func (l *lineReader) measured(e *Event, at int) (next int) {
 	for at < len(l.words) {
+		where, from := "", at
+		if slices.ContainsFunc(schema.MeasuredAt, func(c schema.Choice) bool { return c.Name == l.words[at].text }) {
+			where, from = l.words[at].text, at+1
+		}
 		n := 0
 		for _, try := range []int{2, 1} { // "29 C" and "29C"
-			if at+try <= len(l.words) && dimension(l.text(at, at+try)) != 0 {
+			if from+try <= len(l.words) && dimension(l.text(from, from+try)) != 0 {
 				n = try
 				break
 			}
@@ -107,15 +112,16 @@ func (l *lineReader) measured(e *Event, at int) (next int) {
 		if n == 0 {
 			break
 		}
-		e.Args = append(e.Args, wrote(l.text(at, at+n), l.span(at, at+n)))
-		at += n
+		e.Args = append(e.Args, wrote(l.text(from, from+n), l.span(from, from+n)))
+		e.where = append(e.where, where)
+		at = from + n
 	}
 	return at
 }
 
 // dimension returns what of an enclosure is measured in such a quantity, or 0.
 func dimension(s string) quantity.Dimension {
-	for _, d := range []quantity.Dimension{quantity.Temperature, quantity.Humidity} {
+	for _, d := range []quantity.Dimension{quantity.Temperature, quantity.Humidity, quantity.Power} {
 		if _, err := quantity.Parse(s, d); err == nil {
 			return d
 		}
@@ -185,16 +191,23 @@ func mismeasured(e *Event, name string) (string, source.Place) {
 	if len(e.Args) == 0 {
 		return "after " + name + " stands " + e.Word.After.String(), e.WordAt
 	}
-	var have []quantity.Dimension
-	for _, a := range e.Args {
-		d := dimension(a.V)
+	type one struct {
+		where string
+		what  quantity.Dimension
+	}
+	var have []one
+	for i, a := range e.Args {
+		d, where := dimension(a.V), e.Where(i)
 		switch {
 		case d == 0:
 			return quote(a.V) + " is no temperature and no humidity: after " + name + " stands " + e.Word.After.String(), a.At
-		case slices.Contains(have, d):
-			return "there are two values of " + d.String() + ": a line holds one measurement", a.At
+		case where == "power" && d != quantity.Power, d == quantity.Power && where != "power" && where != "",
+			(where == "spot" || where == "air" || where == "night") && d == quantity.Power:
+			return quote(a.V) + " is no measurement of " + where, a.At
+		case slices.Contains(have, one{where, d}):
+			return "there are two values of " + d.String() + ": a line holds one measurement of a place", a.At
 		}
-		have = append(have, d)
+		have = append(have, one{where, d})
 	}
 	return "", source.Place{}
 }

@@ -9,6 +9,7 @@ import (
 
 	"vivary/plan/finding"
 	"vivary/schema"
+	"vivary/schema/quantity"
 	"vivary/schema/zone"
 )
 
@@ -83,8 +84,29 @@ func (r *resolver) resolve() {
 		}
 		return walks(a.Order, b.Order, a.Name.V, b.Name.V)
 	})
+	for _, e := range c.Enclosures {
+		r.share(e)
+	}
 	r.references()
 	r.log()
+}
+
+// share notes what thermostats of the enclosure hold on outlets that others may share.
+func (r *resolver) share(e *Enclosure) {
+	if e.Climate == nil {
+		return
+	}
+	for _, h := range e.Climate.Heaters {
+		if !h.Channel.Set() || !h.Thermostat.Set() {
+			continue
+		}
+		if r.c.outlets == nil {
+			r.c.outlets = map[string]Written[quantity.Quantity]{}
+		}
+		if _, ok := r.c.outlets[h.Channel.V]; !ok {
+			r.c.outlets[h.Channel.V] = h.Thermostat
+		}
+	}
 }
 
 func (r *resolver) about() {

@@ -33,6 +33,8 @@ var Room = &Block{
 	Attrs: []Attr{
 		titleAttr,
 		{Name: "temperature", Kind: Range, Dimension: quantity.Temperature, Required: true, Doc: "The lowest and the highest that a thermometer in the room shows over the year, with its own heating as it is.", Example: `"18 to 22 C"`},
+		{Name: "winter", Kind: Range, Dimension: quantity.Temperature, Doc: "What it shows in the three coldest months, where the animals are warmed by the room alone.", Example: `"18 to 20 C"`},
+		{Name: "summer", Kind: Range, Dimension: quantity.Temperature, Doc: "What it shows in the three hottest months.", Example: `"23 to 27 C"`},
 		{Name: "humidity", Kind: Range, Dimension: quantity.Humidity, Doc: "The driest and the dampest air of the room over the year.", Example: `"40 to 55 %"`},
 		{Name: "order", Kind: Whole, Default: "after those that have one, by name", Doc: "The place in the walk: 1 is visited first.", Example: `1`},
 		{Name: "round", Kind: Ref, Ref: "round", Default: "the collection's first round, or one at 19:30", Doc: "The round in which care in this room is done, where neither the care nor the enclosure says.", Example: `"evening"`},

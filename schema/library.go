@@ -201,6 +201,8 @@ var (
 	FigureTemperatureSoft       = listed(&Figures, Figure{Name: "temperature-soft", Kind: Range, Own: true, Dimension: quantity.Temperature, Required: true, About: "heat", Doc: "Outside this a reason is asked for."})
 	FigureTemperatureTarget     = listed(&Figures, Figure{Name: "temperature-target", Kind: Range, Own: true, Dimension: quantity.Temperature, Required: true, About: "heat", Doc: "What to aim for by day."})
 	FigureWarmSpot              = listed(&Figures, Figure{Name: "warm-spot", Kind: Range, Asked: true, Own: true, Dimension: quantity.Temperature, Doc: "The warmest surface that it can lie on, at the heater: what a keeper means by the warm end."})
+	FigureSpotNeeded            = listed(&Figures, Figure{Name: "spot-needed", Kind: Range, Own: true, Dimension: quantity.Temperature, Doc: "How warm a surface it must find by day to digest what it eats: without one it is not fed."})
+	FigureSurfaceMax            = listed(&Figures, Figure{Name: "surface-max", Kind: Range, Most: true, Dimension: quantity.Temperature, Doc: "How hot a surface that it may touch can get, its heater stuck on. Where none is stated it is 40 C."})
 	FigureAir                   = listed(&Figures, Figure{Name: "air", Kind: Range, Asked: true, Own: true, Dimension: quantity.Temperature, Doc: "The air of the enclosure by day, away from the heater: what a keeper means by the cool end."})
 	FigureNight                 = listed(&Figures, Figure{Name: "night", Kind: Range, Own: true, Dimension: quantity.Temperature, Doc: "What to aim for by night."})
 	FigureNightDrop             = listed(&Figures, Figure{Name: "night-drop", Kind: Range, Own: true, Dimension: quantity.TemperatureStep, Doc: "How much cooler the night should be."})

@@ -50,7 +50,7 @@ var afterWords = [...]string{
 	AfterWeight:    "the weight",
 	AfterCare:      "the care",
 	AfterDays:      "how long, such as 10 days",
-	AfterMeasure:   "a temperature, a humidity or both, such as 29 C 70 %",
+	AfterMeasure:   "a temperature, a humidity or both, such as 29 C 70 %, or spot 31 C air 23 C room 20 C",
 	AfterText:      "what was observed, here or in the note",
 	AfterWord:      "the word that is taken back, what stood after it, and its day",
 }
@@ -96,11 +96,20 @@ var (
 	WordTreated     = listed(&LogWords, LogWord{Name: "treated", After: AfterDays, Subject: OfAnimals, Doc: "A treatment, described in the note; with a number of days the course that begins on this day."})
 	WordMites       = listed(&LogWords, LogWord{Name: "mites", Subject: OfEnclosure, Doc: "Mites were found. Tools are kept apart and the enclosure is visited last."})
 	WordDied        = listed(&LogWords, LogWord{Name: "died", After: AfterNumber, Subject: OfAnimals, Doc: "It died. Its tasks end, and shared causes are looked for."})
-	WordMeasured    = listed(&LogWords, LogWord{Name: "measured", After: AfterMeasure, Subject: OfEnclosure, Doc: "What a thermometer or a hygrometer in the enclosure showed."})
+	WordMeasured    = listed(&LogWords, LogWord{Name: "measured", After: AfterMeasure, Subject: OfEnclosure, Doc: "What a thermometer or a hygrometer in the enclosure showed, each value after the word for where: spot, air, night, room."})
 	WordDone        = listed(&LogWords, LogWord{Name: "done", After: AfterCare, Subject: OfCare, Doc: "A care was done on a day of its own. What runs from the last time counts from here."})
 	WordSkipped     = listed(&LogWords, LogWord{Name: "skipped", After: AfterCare, Subject: OfCare, Doc: "A care was not done."})
 	WordRemark      = listed(&LogWords, LogWord{Name: "remark", After: AfterText, Subject: OfEnclosure, Doc: "What was observed and has no consequence. It is about the animals where they are named."})
 	WordWithdrawn   = listed(&LogWords, LogWord{Name: "withdrawn", After: AfterWord, Subject: OfEnclosure, Doc: "An earlier line is taken back: the last one of that word, on that day where one is written. Neither line counts."})
+)
+
+// MeasuredAt are the words for where something was measured.
+var MeasuredAt = choices(
+	"spot", "the warmest surface that the animals can reach, at the heater",
+	"air", "the air away from the heater",
+	"night", "the air by night",
+	"room", "the room at the same time: with it spot and air narrow what is reckoned",
+	"power", "what the heaters drew on average, by a power meter",
 )
 
 // LogKeeper is what stands in a line of the log in place of an enclosure where it is about

@@ -71,10 +71,10 @@ enclosure "burrow-a" {
 
     # On a side wall, never beneath an animal that digs. Always with a thermostat.
     heater "mat" {
-      power      = "90 W"
+      power      = "25 W"
+      size       = "28 x 43 cm"
       place      = "side"
       thermostat = "29 C"
-      covers     = "30 %"
     }
   }
 

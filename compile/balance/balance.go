@@ -4,41 +4,67 @@
 package balance
 
 import (
-	"strings"
-
 	"vivary/compile/climate"
+	"vivary/compile/life"
 	"vivary/plan"
 	"vivary/schema"
 	"vivary/schema/quantity"
 )
 
-// Report is what physics says of one enclosure.
+// Aim is a temperature that is aimed for.
+type Aim struct {
+	quantity.Range
+	Planned bool         // as the plan states it; else by the species sheet
+	Figure  *plan.Figure // the sheet's, where there is one
+}
+
+// Known reports whether anything is aimed for at all.
+func (a *Aim) Known() bool { return a.Planned || a.Figure != nil }
+
+// Report is what physics says of one enclosure. What is asked of it is worked out once.
 type Report struct {
 	Box     climate.Enclosure
 	Heaters []climate.Heater
-	// Warm and Cool are the ends aimed for by day, Humidity the band. Where the plan
-	// does not say, they are the species sheet's.
-	Warm, Cool climate.Celsius
-	RH         quantity.Range
+	// Written are the heaters as they are written, one for each of Heaters.
+	Written []*plan.Heater
+
+	// Spot, Air and Night are aimed for: the warmest surface, the air by day, the air by
+	// night.
+	Spot, Air, Night Aim
+	RH               quantity.Range
 	// HardLow and HardHigh are the species' limits.
 	HardLow, HardHigh climate.Celsius
 
-	Gradient climate.Gradient
-	Water    climate.Water
+	Water climate.Water
 
-	few [4]climate.Heater // room for the heaters of nearly every enclosure
+	// Belief is what was measured; nil where nothing was. Readings is how many
+	// measurements it is from.
+	Belief   *climate.Belief
+	Readings int
+
+	few   [4]climate.Heater // room for the heaters of nearly every enclosure
+	whose [4]*plan.Heater
+	asked [8]answer
+	next  int
 }
 
-// Of returns the report, and whether plan and sheet say enough for one.
-func Of(c *plan.Collection, e *plan.Enclosure) (*Report, bool) {
+type answer struct {
+	c     climate.Conditions
+	z     climate.Zones
+	known bool
+}
+
+// Of returns the report, and whether plan and sheet say enough for one. The life of the
+// enclosure has the measurements of the log.
+func Of(c *plan.Collection, e *plan.Enclosure, l *life.Enclosure) (*Report, bool) {
 	r := &Report{}
-	return r, r.Read(c, e)
+	return r, r.Read(c, e, l)
 }
 
 // Read works out the report in place, without allocation where there are few
 // heaters. It returns whether plan and sheet say enough: the inside, the room's
 // temperatures and the species' limits. A report that has been read is not copied.
-func (r *Report) Read(c *plan.Collection, e *plan.Enclosure) bool {
+func (r *Report) Read(c *plan.Collection, e *plan.Enclosure, l *life.Enclosure) bool {
 	if e.Housing == nil || !e.Housing.Inside.Set() || e.Place == nil || !e.Place.Temperature.Set() || e.Sheet == nil {
 		return false
 	}
@@ -48,25 +74,131 @@ func (r *Report) Read(c *plan.Collection, e *plan.Enclosure) bool {
 	}
 	r.HardLow, r.HardHigh = climate.Celsius(hard.Range.Low), climate.Celsius(hard.Range.High)
 	r.Box = box(c, e)
-	r.Warm, r.Cool = ends(e, target.Range)
 	r.RH = humid.Range
+	r.Spot = sheetAim(e, schema.FigureWarmSpot, nil)
+	r.Air = sheetAim(e, schema.FigureAir, target)
+	r.Night = sheetAim(e, schema.FigureNight, nil)
+	r.Heaters, r.Written = r.few[:0], r.whose[:0]
 	if e.Climate != nil {
+		r.Spot.plan(e.Climate.WarmEnd)
+		r.Air.plan(e.Climate.CoolEnd)
+		r.Night.plan(e.Climate.Night)
 		if e.Climate.Humidity.Set() {
 			r.RH = e.Climate.Humidity.V
 		}
-		r.Heaters = r.few[:0]
 		for _, h := range e.Climate.Heaters {
-			r.Heaters = append(r.Heaters, heater(h))
+			if h.Power.Set() && !h.Tube() {
+				r.Heaters, r.Written = append(r.Heaters, heater(c, e, h)), append(r.Written, h)
+			}
 		}
+		r.believe(e, l)
 	}
-	r.Gradient = r.Box.Gradient(r.Warm, r.Cool, r.Heaters)
-	r.Water = r.Box.WaterNeed(r.Gradient.Mean, climate.Percent(r.RH.Low), climate.Percent(r.RH.High))
+	r.Water = r.Box.WaterNeed(r.Inside(), climate.Percent(r.RH.Low), climate.Percent(r.RH.High))
 	return true
 }
 
-// Floor is the balance at the species' hard limit: whether the heaters keep the
-// inside from getting there.
-func (r *Report) Floor() climate.Balance { return r.Box.Balance(r.HardLow, r.Heaters) }
+func sheetAim(e *plan.Enclosure, what *schema.Figure, other *plan.Figure) Aim {
+	f := e.Sheet.Figure(what, "")
+	if f == nil {
+		f = other
+	}
+	if f == nil {
+		return Aim{}
+	}
+	return Aim{Range: f.Range, Figure: f}
+}
+
+func (a *Aim) plan(w plan.Written[quantity.Range]) {
+	if w.Set() {
+		a.Range, a.Planned = w.V, true
+	}
+}
+
+// At returns what the enclosure comes to under some conditions.
+func (r *Report) At(c climate.Conditions) climate.Zones {
+	for i := range r.asked {
+		if a := &r.asked[i]; a.known && a.c == c {
+			return a.z
+		}
+	}
+	a := &r.asked[r.next%len(r.asked)]
+	r.next++
+	*a = answer{c, r.Box.Zones(r.Heaters, c, r.Belief), true}
+	return a.z
+}
+
+// Coldest is what it comes to as planned, by day in the coldest room.
+func (r *Report) Coldest() climate.Zones { return r.At(climate.Conditions{Room: r.Box.Room.Low}) }
+
+// Usual is the same in the middle of the room's range.
+func (r *Report) Usual() climate.Zones { return r.At(climate.Conditions{Room: r.Box.Room.Middle()}) }
+
+// Warmest is the same in the warmest room.
+func (r *Report) Warmest() climate.Zones { return r.At(climate.Conditions{Room: r.Box.Room.High}) }
+
+// Dark is the coldest night: what a timer switches is off.
+func (r *Report) Dark() climate.Zones {
+	return r.At(climate.Conditions{Room: r.Box.Room.Low, Dark: r.timed()})
+}
+
+// Stuck is the warmest room with every heater always on.
+func (r *Report) Stuck() climate.Zones {
+	return r.At(climate.Conditions{Room: r.Box.Room.High, Stuck: true})
+}
+
+// DriedStuck and Dried are the same, and as planned in the coldest room, once the
+// substrate over a mat beneath has dried out.
+func (r *Report) DriedStuck() climate.Zones {
+	return r.At(climate.Conditions{Room: r.Box.Room.High, Stuck: true, Dry: true})
+}
+
+// Dried is what it comes to as planned once the substrate over a mat beneath is dry.
+func (r *Report) Dried() climate.Zones {
+	return r.At(climate.Conditions{Room: r.Box.Room.Low, Dry: true})
+}
+
+func (r *Report) timed() bool {
+	for i := range r.Heaters {
+		if h := r.Heaters[i].HoursPerDay; h > 0 && h < 24 {
+			return true
+		}
+	}
+	return false
+}
+
+// Inside is the air that is usual inside.
+func (r *Report) Inside() climate.Celsius { return r.Usual().Air.Likely }
+
+// Month is what the heaters draw in a mean month in the mean room, in kWh.
+func (r *Report) Month() climate.Band[climate.KilowattHour] {
+	day, share := r.Usual(), r.lit()
+	night := day
+	if share < 1 {
+		night = r.At(climate.Conditions{Room: r.Box.Room.Middle(), Dark: true})
+	}
+	mean := func(by func(climate.Band[climate.Watt]) climate.Watt) climate.KilowattHour {
+		return climate.Energy(by(day.Draw)*climate.Watt(share)+by(night.Draw)*climate.Watt(1-share), climate.DaysPerMonth)
+	}
+	return climate.Band[climate.KilowattHour]{
+		Low:    mean(func(b climate.Band[climate.Watt]) climate.Watt { return b.Low }),
+		Likely: mean(func(b climate.Band[climate.Watt]) climate.Watt { return b.Likely }),
+		High:   mean(func(b climate.Band[climate.Watt]) climate.Watt { return b.High }),
+	}
+}
+
+// lit is the part of the day in which heaters on a timer are on: the longest of them.
+func (r *Report) lit() float64 {
+	share := 0.0
+	for i := range r.Heaters {
+		if h := r.Heaters[i].HoursPerDay; h > 0 && h < 24 {
+			share = max(share, float64(h)/24)
+		}
+	}
+	if share == 0 {
+		return 1
+	}
+	return share
+}
 
 // Cooldown is a power cut in the coldest room, which keeps its temperature.
 func (r *Report) Cooldown() climate.Cooldown { return r.powerCut(climate.RoomCourse{}) }
@@ -77,159 +209,6 @@ func (r *Report) ColdHouse() climate.Cooldown {
 }
 
 func (r *Report) powerCut(room climate.RoomCourse) climate.Cooldown {
-	return r.Box.PowerCut(r.Gradient.Mean, r.HardLow, r.Heaters, room)
-}
-
-// ends returns the warm and the cool end that are aimed for by day.
-func ends(e *plan.Enclosure, target quantity.Range) (warm, cool climate.Celsius) {
-	middle := func(r quantity.Range) climate.Celsius { return climate.Celsius((r.Low + r.High) / 2) }
-	room := e.Place.Temperature.V
-	switch {
-	case e.Climate != nil && e.Climate.WarmEnd.Set():
-		warm = middle(e.Climate.WarmEnd.V)
-		cool = warm
-	case e.Climate == nil || len(e.Climate.Heaters) == 0:
-		// Without a heater the inside is what the room is.
-		warm = climate.Celsius(room.Low)
-		cool = warm
-	default:
-		warm, cool = climate.Celsius(target.High), climate.Celsius(target.Low)
-	}
-	if e.Climate != nil && e.Climate.CoolEnd.Set() {
-		cool = middle(e.Climate.CoolEnd.V)
-	}
-	return warm, cool
-}
-
-func box(c *plan.Collection, e *plan.Enclosure) climate.Enclosure {
-	h := e.Housing
-	in := h.Inside.V
-	b := climate.Enclosure{
-		Inside: climate.Box{Length: climate.Metre(in.Length / 1000), Width: climate.Metre(in.Width / 1000), Height: climate.Metre(in.Height / 1000)},
-		Room:   room(c, e.Place),
-	}
-	b.Wall = climate.Sheet{Material: wall(h.Kind.V)}
-	if h.Wall.Set() {
-		b.Wall.Thickness = climate.Metre(h.Wall.V.Value / 1000)
-	}
-	b.Lid = climate.Lid{Kind: climate.SolidLid, Sheet: climate.Sheet{Material: b.Wall.Material}}
-	switch {
-	case h.LidIs("part mesh"):
-		b.Lid.Kind = climate.PartMeshLid
-	case h.LidIs("mesh"):
-		b.Lid.Kind = climate.MeshLid
-	}
-	b.Ventilation = ventilation(h)
-	b.Substrate = substrate(h)
-	if h.Water.Or("dish") == "dish" {
-		// A dish as people use it (judgement): 10 cm across, 200 ml.
-		b.Dish = climate.Dish{Volume: 0.2, Surface: 0.0079}
-	}
-	return b
-}
-
-func room(c *plan.Collection, p *plan.Room) climate.Room {
-	r := climate.DefaultRoom
-	r.Low, r.High = climate.Celsius(p.Temperature.V.Low), climate.Celsius(p.Temperature.V.High)
-	if p.Humidity.Set() {
-		r.RHLow, r.RHHigh = climate.Percent(p.Humidity.V.Low), climate.Percent(p.Humidity.V.High)
-	}
-	if c.About != nil && c.About.Altitude.Set() {
-		r.Altitude = climate.Metre(c.About.Altitude.V.Value / 1000)
-	}
-	return r
-}
-
-func wall(kind string) climate.Material {
-	switch kind {
-	case "acrylic":
-		return climate.Acrylic
-	case "tub":
-		return climate.Polypropylene
-	case "pvc":
-		return climate.PVC
-	case "wood":
-		return climate.Plywood
-	case "mesh":
-		return climate.Mesh
-	}
-	return climate.Glass
-}
-
-// ventilation takes the vents as written, else what the lid lets through.
-func ventilation(h *plan.Housing) climate.Ventilation {
-	if h.Kind.V == "mesh" {
-		return climate.AllMesh
-	}
-	switch h.Vents.V {
-	case "none":
-		return climate.Sealed
-	case "few":
-		return climate.LooseLid
-	case "some":
-		return climate.SmallVents
-	case "cross":
-		return climate.FrontAndMesh
-	case "top":
-		return climate.FullMeshTop
-	case "all":
-		return climate.AllMesh
-	}
-	switch {
-	case h.LidIs("part mesh"):
-		return climate.FrontAndMesh
-	case h.LidIs("mesh"):
-		return climate.FullMeshTop
-	}
-	return climate.LooseLid
-}
-
-func substrate(h *plan.Housing) climate.Substrate {
-	s := climate.Substrate{Depth: climate.Metre(h.Depth.V.Value / 1000)}
-	words := strings.ToLower(h.Substrate.V)
-	switch {
-	case strings.Contains(words, "sand"):
-		s.Soil = climate.Sand
-	case strings.Contains(words, "soil") || strings.Contains(words, "loam") || strings.Contains(words, "clay"):
-		s.Soil = climate.Loam
-	default:
-		s.Soil = climate.Coir
-	}
-	switch h.Moisture.V {
-	case "damp", "damp below":
-		s.Moisture = climate.Moist
-	case "wet":
-		s.Moisture = climate.Wet
-	default:
-		s.Moisture = climate.Dry
-	}
-	return s
-}
-
-func heater(h *plan.Heater) climate.Heater {
-	out := climate.Heater{Power: climate.Watt(h.Power.V.Value), Thermostat: h.Thermostat.Set()}
-	switch h.Name.V {
-	case "cable":
-		out.Kind = climate.Cable
-	case "lamp":
-		out.Kind = climate.Lamp
-	case "ceramic":
-		out.Kind = climate.Ceramic
-	case "panel":
-		out.Kind = climate.Panel
-	}
-	switch h.Place.V {
-	case "back":
-		out.Place = climate.Back
-	case "under":
-		out.Place = climate.Under
-	case "above":
-		out.Place = climate.Above
-	default:
-		out.Place = climate.Side
-	}
-	if h.Hours.Set() {
-		out.HoursPerDay = climate.Hour(h.Hours.V.Value / 60)
-	}
-	return out
+	z := r.Coldest()
+	return r.Box.PowerCut(z.Air.Likely, r.HardLow, z.Below, room)
 }

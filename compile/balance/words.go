@@ -13,7 +13,7 @@ import (
 // that is not known exactly is told with the ends between which it is to be expected.
 func (r *Report) Lines(e *plan.Enclosure) []string {
 	w := words{r, e.Degrees()}
-	out := append([]string{w.aim()}, w.heat()...)
+	out := w.heat()
 	out = append(out, "After a power cut, in the coldest room, "+w.falls(r.Cooldown()),
 		"If the house cools too, with "+w.degrees(0)+" outside, "+w.falls(r.ColdHouse()))
 	return append(out, w.water()...)
@@ -27,35 +27,75 @@ type words struct {
 
 func (w words) degrees(x climate.Celsius) string { return quantity.Format(float64(x), w.unit) }
 
-// aim says for what temperatures the balance is made.
-func (w words) aim() string {
-	room := "a room of " + quantity.FormatRange(float64(w.Box.Room.Low), float64(w.Box.Room.High), w.unit)
-	switch {
-	case len(w.Heaters) == 0 && w.Warm == w.Box.Room.Low:
-		return "Reckoned at " + w.degrees(w.Warm) + ", the coldest of " + room
-	case w.Warm == w.Cool:
-		return "Aims at " + w.degrees(w.Warm) + " in " + room
+func (w words) band(b climate.Band[climate.Celsius]) string { return wording.Degrees(b, w.unit) }
+
+// heat says what the spot and the air come to, how long the heaters are on for it, and
+// what happens when one sticks.
+func (w words) heat() []string {
+	room := w.Box.Room
+	if len(w.Heaters) == 0 {
+		return []string{"No heater: the inside follows the room, about " + w.band(w.Coldest().Air) + " in the coldest and " + w.band(w.Warmest().Air) + " in the warmest"}
 	}
-	return "Aims at " + w.degrees(w.Warm) + " at the warm end and " + w.degrees(w.Cool) + " at the cool end, " + w.degrees(w.Gradient.Mean) + " on average, in " + room
+	out := []string{w.spot(w.Coldest())}
+	for _, at := range []struct {
+		name string
+		room climate.Celsius
+		z    climate.Zones
+	}{{"coldest", room.Low, w.Coldest()}, {"warmest", room.High, w.Warmest()}} {
+		out = append(out, "In the "+at.name+" room, "+w.degrees(at.room)+": the warm spot "+w.band(at.z.Spot)+", the rest of the air "+w.band(at.z.Air)+w.on(at.z))
+		if room.Low == room.High {
+			break
+		}
+	}
+	if w.timed() {
+		out = append(out, "In the coldest nights, with what a timer switches off: the warmest place "+w.band(w.Dark().Spot)+", the air "+w.band(w.Dark().Air))
+	}
+	if z := w.Dried(); !math.IsNaN(float64(z.Floor.Likely)) {
+		out = append(out, "The floor over the heater beneath: "+w.band(w.Coldest().Floor)+"; once the substrate over it is dry "+w.band(z.Floor))
+	}
+	stuck := w.Stuck()
+	out = append(out,
+		"If a thermostat sticks, in the warmest room: the spot "+w.band(stuck.Spot)+", the air "+w.band(stuck.Air)+"; the species' limit is "+w.degrees(w.HardHigh),
+		"The heaters draw "+wording.Band(w.Month(), "kWh")+" a month")
+	return append(out, w.sure())
 }
 
-// heat says what is lost, what the heaters give, and how hot it gets if one sticks.
-func (w words) heat() []string {
-	b := &w.Gradient.Balance
-	out := []string{"Loses for each kelvin above the room: walls " + watts(b.Walls) + ", lid " + watts(b.Lid) + ", floor " + watts(b.Base) + ", air changes " + watts(b.Vents)}
-	if len(w.Heaters) == 0 {
-		return append(out, "No heater: the inside follows the room.")
+// spot answers whether the spot that is aimed for is reached.
+func (w words) spot(z climate.Zones) string {
+	if !w.Report.Spot.Known() {
+		return "No warm spot is aimed for"
 	}
-	hot := b.WarmestIfStuck
-	out = append(out,
-		"Needs "+wording.Band(b.Needed, "W")+" inside in the coldest room, and the heaters give "+wording.Band(b.Supply, "W")+": "+b.Verdict.String(),
-		"They reach "+wording.Rise(b.RiseReachable, w.unit)+" above the room. What would tell most if it were measured: "+b.Matters.String(),
-		"On for "+wording.Band(percent(b.Duty), "%")+" of the time; "+wording.Band(b.Month, "kWh")+" a month",
-		"If the thermostat sticks, in the warmest room: "+wording.Degrees(hot, w.unit)+"; the limit is "+w.degrees(w.HardHigh))
-	if w.Gradient.CoolEnd == climate.CannotHold {
-		out = append(out, "The cool end cannot be held: the room itself is warmer than "+w.degrees(w.Cool)+".")
+	want := w.degrees(climate.Celsius(w.Report.Spot.Low))
+	answer := "no"
+	switch {
+	case z.Spot.Low >= climate.Celsius(w.Report.Spot.Low)-0.5:
+		answer = "yes"
+	case z.Spot.Likely >= climate.Celsius(w.Report.Spot.Low)-0.5:
+		answer = "likely"
+	case z.Spot.High >= climate.Celsius(w.Report.Spot.Low)-0.5:
+		answer = "hardly"
 	}
-	return append(out, "Whether a warm and a cool end part as planned is for two thermometers to show: no equation gives it.")
+	whose := ""
+	if !w.Report.Spot.Planned {
+		whose = ", as the species sheet has it"
+	}
+	return "A spot of " + want + whose + ": " + answer + w.on(z) + "; the rest of the air is then " + w.band(z.Air)
+}
+
+// on says how long heaters with a thermostat are on.
+func (w words) on(z climate.Zones) string {
+	if z.Duty.High <= 0 {
+		return ""
+	}
+	return ", on " + wording.Band(percent(z.Duty), "%") + " of the time"
+}
+
+// sure says what all this rests on, and what would tell most.
+func (w words) sure() string {
+	if w.Readings > 0 {
+		return "Reckoned with " + wording.Count(w.Readings, "measurement", "measurements") + " of yours"
+	}
+	return "What would tell most if it were known: " + w.Coldest().Matters.String() + ". A measurement narrows it: in the log, measured spot 31 C air 23 C room 20 C, with your figures"
 }
 
 // falls says when a cooling enclosure reaches the limit.
@@ -79,8 +119,6 @@ func (w words) water() []string {
 	}
 	return append(out, "Dew point "+w.degrees(x.DewPoint)+"; the coldest wall fogs at "+wording.Band(x.FogsAt, "%")+", corners at "+share(x.FogsInCorner)+": "+x.Ceiling.String())
 }
-
-func watts[T ~float64](x T) string { return quantity.Format(float64(x), quantity.Watt) }
 
 func share(x climate.Percent) string { return quantity.Format(float64(x), quantity.PercentRH) }
 

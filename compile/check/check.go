@@ -14,22 +14,20 @@ import (
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema/civil"
-	"vivary/schema/quantity"
 )
 
 // Collection is what rules about the whole collection look at.
 type Collection struct {
-	Plan     *plan.Collection
-	Today    civil.Date
-	Horizon  horizon.Horizon
-	Lives    []*life.Enclosure
-	Roster   *roster.Roster
-	found    finding.List
-	facts    map[*plan.SpeciesSheet]facts
-	sheets   []*plan.SpeciesSheet // those of the enclosures, each once, in walking order
-	channels map[string]plan.Written[quantity.Quantity]
-	less     []Weaker                   // nil until it is asked
-	byName   map[string]*life.Enclosure // Lives by name; nil until it is asked
+	Plan    *plan.Collection
+	Today   civil.Date
+	Horizon horizon.Horizon
+	Lives   []*life.Enclosure
+	Roster  *roster.Roster
+	found   finding.List
+	facts   map[*plan.SpeciesSheet]facts
+	sheets  []*plan.SpeciesSheet       // those of the enclosures, each once, in walking order
+	less    []Weaker                   // nil until it is asked
+	byName  map[string]*life.Enclosure // Lives by name; nil until it is asked
 }
 
 // Add adds a finding.
@@ -50,6 +48,9 @@ type Enclosure struct {
 	balance  balance.Report // what physics says, once it is asked
 	reported bool
 	known    bool
+	felt     bool          // whether cold and warm have been asked
+	cold     *short        // how it is too cold, or nil
+	warm     *short        // how it is too warm, or nil
 	growth   growth.Report // what is to be expected, once it is asked
 	grown    bool
 	grows    bool
@@ -90,7 +91,7 @@ type Rule struct {
 
 // Rules are all rules of this package, by family. Adding one is an entry in the
 // list of its family's file, the function beside it and an example.
-var Rules = join(heaters, temperatures, rests, physics, moisture, feeding, prey, company, housing, security, people, walks, papers, calendars, future, needs, unsaid, unlikely)
+var Rules = join(heaters, temperatures, rests, heat, physics, moisture, feeding, prey, company, housing, security, people, walks, papers, calendars, future, needs, unsaid, unlikely)
 
 // Examples are what the rules are shown by, a file for each.
 //

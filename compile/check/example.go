@@ -23,7 +23,7 @@ var soundBox = []struct{ head, text string }{
 	{"room ", "room = \"east\"\n"},
 	{"housing ", "housing {\n  kind      = \"glass\"\n  inside    = \"76 x 46 x 41 cm\"\n  lid       = \"solid, latched\"\n  vents     = \"some\"\n  substrate = \"coir and topsoil\"\n  moisture  = \"damp\"\n  depth     = \"16 cm\"\n  hides     = 4\n}\n"},
 	{"animals ", "animals \"adults\" {\n  count  = 3\n  stage  = \"adult\"\n  origin = \"captive bred\"\n  paper  = \"invoice 118\"\n}\n"},
-	{"climate ", "climate {\n  warm_end    = \"28 to 29 C\"\n  cool_end    = \"26 C\"\n  night       = \"22 to 25 C\"\n  humidity    = \"70 to 82 %\"\n  thermometer = true\n\n  heater \"mat\" {\n    power      = \"90 W\"\n    place      = \"side\"\n    thermostat = \"29 C\"\n  }\n}\n"},
+	{"climate ", "climate {\n  warm_end    = \"28 to 29 C\"\n  cool_end    = \"26 C\"\n  night       = \"22 to 25 C\"\n  humidity    = \"70 to 82 %\"\n  thermometer = true\n\n  heater \"mat\" {\n    power      = \"25 W\"\n    size       = \"28 x 43 cm\"\n    place      = \"side\"\n    thermostat = \"29 C\"\n  }\n}\n"},
 }
 
 // outer are the blocks that stand outside of enclosures. A species, a room or a

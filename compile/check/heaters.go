@@ -23,10 +23,10 @@ var heaters = []*Rule{
 		Source:  "the species sheet; arbreptiles.com/cages/flexburn.html",
 		Instead: "Set it so far below the limit that its swing fits in between."}},
 	{Enclosure: heaterMisplaced, Rule: finding.Rule{ID: "heater-misplaced", Severity: finding.Error, Silence: finding.ByReason,
-		Title:   "A heater is where the species must not have one.",
-		Why:     "A burrower digs down to get away from heat. With a mat beneath the floor it digs towards it, and is burnt.",
-		Source:  "reptiliansource.com/pages/asian-forest-scorpion-care; voofla.com, Titan Scorpions, 17 March 2022",
-		Instead: "Put it on a side or the back, above the substrate, or over the lid."}},
+		Title:   "A heater is where it must not be.",
+		Why:     "A lamp beneath a floor shines into nothing but the floor; and some species are kept away from heat of one side.",
+		Source:  "common practice, no source; the species sheet",
+		Instead: "Put a mat on a side or the back, above the substrate, and a lamp over the lid. A mat beneath the floor is judged by how hot the floor gets."}},
 	{Enclosure: heaterUnguarded, Rule: finding.Rule{ID: "heater-unguarded", Severity: finding.Error, Silence: finding.Never,
 		Title:   "A heater inside the enclosure has no guard.",
 		Why:     "Animals climb on it and do not feel a burn in time.",
@@ -79,7 +79,7 @@ func (e *Enclosure) heaters() []*plan.Heater {
 
 func heaterBare(r *Rule, e *Enclosure) {
 	for _, h := range e.heaters() {
-		if h.Thermostat.At.Written() || e.setting(h).Set() || h.Tube() {
+		if h.Thermostat.At.Written() || e.Collection.Plan.Setting(h).Set() || h.Tube() {
 			continue
 		}
 		text := "the " + h.Name.V + " has no thermostat"
@@ -101,7 +101,7 @@ func heaterOvershoot(r *Rule, e *Enclosure) {
 		return
 	}
 	for _, h := range e.heaters() {
-		t := e.setting(h)
+		t := e.Collection.Plan.Setting(h)
 		if !t.Set() || hard.Range.Contains(t.V.Value+swing(h)) || t.V.Value+swing(h) < hard.Range.Low {
 			continue
 		}
@@ -127,19 +127,16 @@ func (e *Enclosure) aim(v float64) float64 {
 }
 
 func heaterMisplaced(r *Rule, e *Enclosure) {
+	not := e.figure(schema.FigureHeaterNot)
 	for _, h := range e.heaters() {
-		if !h.Place.Set() {
-			continue
-		}
-		not := e.figure(schema.FigureHeaterNot)
+		flat := h.What() == "mat" || h.What() == "cable"
 		switch {
+		case !h.Place.Set(), h.Place.V == "under" && flat: // one beneath is judged by what it does
+		case h.Place.V == "under":
+			e.Add(finding.Finding{Rule: &r.Rule, At: h.Place.At, Text: "the " + h.Name.V + " is beneath the floor, where only a mat or a cable can be", Source: r.Source, Write: "place = \"above\""})
 		case not != nil && slices.Contains(not.Words, h.Place.V):
 			e.Add(finding.Finding{Rule: &r.Rule, At: h.Place.At, Text: "the " + h.Name.V + " is " + placed(h.Place.V) + ", where " + e.Sheet.Name.V + " must not have one",
 				Limit: e.limit("not "+not.Value.V, not), Source: e.Cite(not), Write: "place = \"side\""})
-		case h.Place.V == "under" && e.word(schema.FigureLifestyle) == "burrower":
-			life := e.figure(schema.FigureLifestyle)
-			e.Add(finding.Finding{Rule: &r.Rule, At: h.Place.At, Text: "the " + h.Name.V + " is beneath the floor, where " + e.Sheet.Name.V + " digs down to get away from heat",
-				Limit: e.limit("a burrower", life), Source: e.Cite(life), Write: "place = \"side\""})
 		}
 	}
 }
@@ -231,7 +228,7 @@ func heaterUnchecked(r *Rule, e *Enclosure) {
 		return
 	}
 	for _, h := range c.Heaters {
-		if e.setting(h).Set() {
+		if e.Collection.Plan.Setting(h).Set() {
 			e.Add(finding.Finding{Rule: &r.Rule, At: c.At, Text: "the thermostat's own probe is the only thermometer", Source: r.Source, Write: "thermometer = true, once there is one"})
 			return
 		}
@@ -256,7 +253,7 @@ func thermostatOff(r *Rule, e *Enclosure) {
 	var top, bottom plan.Written[quantity.Quantity]
 	slack := 0.0
 	for _, h := range c.Heaters {
-		t := e.setting(h)
+		t := e.Collection.Plan.Setting(h)
 		if !t.Set() {
 			continue
 		}

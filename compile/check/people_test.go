@@ -127,7 +127,8 @@ STATE    origin = "captive bred"
     humidity    = "70 to 82 %"
     thermometer = true
     heater "mat" {
-      power      = "90 W"
+      power      = "25 W"
+      size       = "28 x 43 cm"
       place      = "side"
       thermostat = "29 C"
     }

@@ -29,11 +29,6 @@ var temperatures = []*Rule{
 		Why:     "\"Room temperature\" was 21 °C to one keeper and 9 °C to another.",
 		Source:  "scorpion.community/gedankenaustausch-exchange/room-temperature-t236.html; the species sheet",
 		Instead: "Put in a heater with a thermostat, or keep the room warmer and write what its thermometer shows then."}},
-	{Enclosure: unheated, Rule: finding.Rule{ID: "unheated", Severity: finding.Error, Silence: finding.ByReason,
-		Title:   "Nothing heats or cools the enclosure, and its room is not what the species needs.",
-		Why:     "Without a heater it is inside as it is in the room. An animal that is too cold all year does not feed, moult or breed, and does not show why.",
-		Source:  "the species sheet",
-		Instead: "A heater with a thermostat, another room, or a reason."}},
 	{Collection: roomOneNumber, Rule: finding.Rule{ID: "room-one-number", Severity: finding.Error, Silence: finding.ByReason,
 		Title:   "A room has one temperature for the whole year.",
 		Why:     "No room has. Without its lowest and its highest temperature nothing can be said of a winter night or a hot week.",
@@ -160,29 +155,53 @@ func (e *Enclosure) insteadOf(t target) string {
 // when it is turned from one scale into the other and back.
 const rounding = 0.5
 
-func targetUnusual(r *Rule, e *Enclosure) {
+// unusual returns what is borne for long at a target, and which way it is past that: below
+// 0 for cooler. The warm end is a spot, which may be warmer than the air.
+func (e *Enclosure) unusual(t target) (bears quantity.Range, way int) {
 	soft, hard := e.figure(schema.FigureTemperatureSoft), e.figure(schema.FigureTemperatureHard)
-	if soft == nil {
-		return
+	if soft == nil || t.season != nil || hard != nil && !hard.Range.Encloses(t.V) {
+		return // a season says why; beyond the hard limit it has been said
 	}
+	bears = soft.Range
+	if n := e.figure(schema.FigureNight); t.night && n != nil {
+		bears.Low = min(bears.Low, n.Range.Low)
+	}
+	if spot := e.figure(schema.FigureWarmSpot); t.attr == "warm_end" && spot != nil {
+		bears.High = max(bears.High, spot.Range.High)
+	}
+	switch {
+	case t.V.High > bears.High+rounding:
+		way = 1
+	case t.V.Low < bears.Low-rounding:
+		way = -1
+	}
+	return bears, way
+}
+
+func targetUnusual(r *Rule, e *Enclosure) {
+	var first [2]*finding.Finding // cooler, warmer: one cause each
 	e.targets(func(t target) {
-		if t.season != nil || hard != nil && !hard.Range.Encloses(t.V) {
-			return // a season says why; beyond the hard limit it has been said
-		}
-		bears := soft.Range
-		if n := e.figure(schema.FigureNight); t.night && n != nil {
-			bears.Low = min(bears.Low, n.Range.Low)
-		}
-		if (quantity.Range{Low: bears.Low - rounding, High: bears.High + rounding}).Encloses(t.V) {
+		bears, way := e.unusual(t)
+		if way == 0 {
 			return
 		}
-		text := t.what() + " is planned at " + t.V.String() + ": cooler than is good for " + e.Sheet.Name.V
-		if t.V.High > bears.High {
-			text = t.what() + " is planned at " + t.V.String() + ": warmer than is good for " + e.Sheet.Name.V
+		if f := first[max(0, way)]; f != nil {
+			f.Also = append(f.Also, finding.Related{At: t.At, Text: "and " + t.what() + ", at " + t.V.String()})
+			return
 		}
-		e.Add(finding.Finding{Rule: &r.Rule, At: t.At, Text: text, Limit: e.within(bears, t.V.Unit, soft), Source: e.Cite(soft),
-			Write: e.insteadOf(t) + "; a season block where it is for a part of the year"})
+		soft := e.figure(schema.FigureTemperatureSoft)
+		than := ": cooler"
+		if way > 0 {
+			than = ": warmer"
+		}
+		first[max(0, way)] = &finding.Finding{Rule: &r.Rule, At: t.At, Text: t.what() + " is planned at " + t.V.String() + than + " than is good for " + e.Sheet.Name.V,
+			Limit: e.within(bears, t.V.Unit, soft), Source: e.Cite(soft), Write: e.insteadOf(t) + "; a season block where it is for a part of the year"}
 	})
+	for _, f := range first {
+		if f != nil {
+			e.Add(*f)
+		}
+	}
 }
 
 func offTarget(r *Rule, e *Enclosure) {
@@ -194,12 +213,30 @@ func offTarget(r *Rule, e *Enclosure) {
 		e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: text, Limit: e.within(f.Range, u, f), Source: e.Cite(f),
 			Write: "warm_end = \"" + quantity.FormatAtMost(f.Range.High, u) + "\", cool_end = \"" + quantity.FormatAtLeast(f.Range.Low, u) + "\""})
 	}
-	if cool := c.CoolEnd; cool.Set() && cool.V.Low > f.Range.High && !f.Range.Contains(cool.V.Low) {
+	if cool := c.CoolEnd; e.noCoolEnd() {
 		add(cool.At, "even the cool end is at "+cool.V.String()+": the whole enclosure is warmer than is aimed for", cool.V.Unit)
 	}
 	if warm := c.WarmEnd; warm.Set() && warm.V.High < f.Range.Low && !f.Range.Contains(warm.V.High) {
 		add(warm.At, "even the warm end is at "+warm.V.String()+": the whole enclosure is cooler than is aimed for", warm.V.Unit)
 	}
+}
+
+// noCoolEnd reports whether even the cool end is planned warmer than is aimed for, and no
+// warmer than is borne, of which another rule speaks.
+func (e *Enclosure) noCoolEnd() bool {
+	c, f := e.Plan.Climate, e.figure(schema.FigureTemperatureTarget)
+	if c == nil || f == nil || !c.CoolEnd.Set() || c.CoolEnd.V.Low <= f.Range.High || f.Range.Contains(c.CoolEnd.V.Low) {
+		return false
+	}
+	return !e.tooWarmByPlan()
+}
+
+// tooWarmByPlan reports whether the cool end is planned past what is borne for long.
+func (e *Enclosure) tooWarmByPlan() bool {
+	hard := e.figure(schema.FigureTemperatureHard)
+	c := e.Plan.Climate
+	_, way := e.unusual(target{attr: "cool_end", Written: c.CoolEnd})
+	return way > 0 || hard != nil && !hard.Range.Encloses(c.CoolEnd.V)
 }
 
 // leastGradient is the difference between warm end and cool end that is asked for,
@@ -210,6 +247,9 @@ func noGradient(r *Rule, e *Enclosure) {
 	c := e.Plan.Climate
 	if c == nil || !c.WarmEnd.Set() || !c.CoolEnd.Set() || c.WarmEnd.V.High-c.CoolEnd.V.Low > leastGradient-1e-9 {
 		return
+	}
+	if c.WarmEnd.V.High >= c.CoolEnd.V.Low && (e.noCoolEnd() || e.tooWarmByPlan()) {
+		return // all of it is too warm: one cause
 	}
 	text := "warm end " + c.WarmEnd.V.String() + " and cool end " + c.CoolEnd.V.String() + " leave the animals no choice"
 	if c.WarmEnd.V.High < c.CoolEnd.V.Low {
@@ -261,49 +301,6 @@ func roomTooCold(r *Rule, e *Enclosure) {
 				Also: []finding.Related{{At: room.At, Text: "the room"}}})
 		}
 	}
-}
-
-// unheated compares the room with what the species is kept at, where nothing makes it
-// another inside. Where the room is outside of it all the year it refuses; where it is so for
-// the greater part of its range it is cautioned, since how long it lasts is not known.
-func unheated(r *Rule, e *Enclosure) {
-	room := e.Plan.Place
-	if room == nil || !room.Temperature.Set() || e.Plan.Heated() || e.total() == 0 {
-		return
-	}
-	if len(e.Plan.Seasons) > 0 {
-		return // a rest wants the cold: its own rules compare it with the room
-	}
-	f := e.figure(schema.FigureTemperatureSoft)
-	if f == nil {
-		f = e.figure(schema.FigureTemperatureTarget)
-	}
-	if f == nil {
-		return
-	}
-	const half = 0.5 // no breach
-	t, what := room.Temperature, ""
-	all := false
-	switch middle := (t.V.Low + t.V.High) / 2; {
-	case t.V.High < f.Range.Low-half:
-		what, all = "too cold all the year", true
-	case t.V.Low > f.Range.High+half:
-		what, all = "too hot all the year", true
-	case middle < f.Range.Low-half:
-		what = "too cold for the greater part of its range"
-	case middle > f.Range.High+half:
-		what = "too hot for the greater part of its range"
-	default:
-		return
-	}
-	x := finding.Finding{Rule: &r.Rule, At: e.Plan.At, Text: "nothing heats it, and room " + room.Name.V + ", at " + t.V.String() + ", is " + what + " for " + e.Sheet.Name.V,
-		Limit: e.within(f.Range, t.V.Unit, f), Source: e.Cite(f), Also: []finding.Related{{At: t.At, Text: "the room"}},
-		Write: "heater \"mat\" { power = \"…\", place = \"side\", thermostat = \"…\" } in the climate block; or another room"}
-	if all {
-		e.Add(x)
-		return
-	}
-	e.Soft(x, finding.Caution)
 }
 
 // roomFinding is at the enclosure: a room is right or wrong for what stands in it.
@@ -369,7 +366,7 @@ func dayOf(d plan.Day) (int, bool) {
 
 func noNightDrop(r *Rule, e *Enclosure) {
 	c, drop := e.Plan.Climate, e.figure(schema.FigureNightDrop)
-	if c == nil || drop == nil || c.Night.Set() || len(c.Heaters) == 0 {
+	if c == nil || drop == nil || c.Night.Set() || !e.Plan.Heated() || e.noCoolEnd() || c.CoolEnd.Set() && e.tooWarmByPlan() {
 		return
 	}
 	for _, h := range c.Heaters {

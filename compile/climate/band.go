@@ -64,6 +64,10 @@ const (
 	AirChange             // air changes per hour
 	Evaporation           // how fast wet surfaces give off water
 	HeaterShare           // how much of the heat ends up inside
+	HeaterContact         // how a flat heater lies on its face
+	HotFilm               // the air film on what is hot
+	HeatFocus             // how much of a lamp's heat falls on one place, and how large that is
+	BelowFloor            // what keeps the heat of a mat beneath from going down
 	HeaterRating          // rated against true power
 	HeatStore             // heat capacity of all that is inside
 	SubstrateState        // how well the substrate exchanges heat, how damp it is
@@ -72,7 +76,8 @@ const (
 )
 
 var inputNames = [...]string{"nothing", "wall, lid and floor losses", "air changes per hour",
-	"evaporation", "share of the heat that goes in", "true heater power", "heat stored inside",
+	"evaporation", "share of the heat that goes in", "how closely the heater lies on its wall", "air films on hot surfaces",
+	"how a lamp spreads its heat", "what is beneath the floor", "true heater power", "heat stored inside",
 	"substrate", "room temperature", "room humidity"}
 
 func (i Input) String() string {
@@ -86,7 +91,7 @@ func (i Input) String() string {
 // (0.116 to 0.141 m²K/W for panes of 0.2 to 0.45 m), of fill and of evaporation
 // methods. Rating: IEC 60335-1 clause 10.1, from memory.
 const (
-	fabricLow, fabricHigh   = 0.8, 1.2
+	fabricLow, fabricHigh   = 0.8, 1.25
 	storeLow, storeHigh     = 0.7, 1.3
 	evapLow, evapHigh       = 0.5, 1.8
 	ratingLow, ratingHigh   = 0.9, 1.1

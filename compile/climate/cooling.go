@@ -209,11 +209,11 @@ var (
 )
 
 // PowerCut returns how long air and substrate stay above limit when everything
-// turns off while the air is at start, in the coldest room. The heaters matter for
-// where the stored heat sits: a mat below has warmed the substrate first.
-func (e Enclosure) PowerCut(start, limit Celsius, heaters []Heater, cooling RoomCourse) Cooldown {
+// turns off while the air is at start, in the coldest room. What part of the heat came
+// from below matters for where the stored heat sits: a mat beneath has warmed the
+// substrate first.
+func (e Enclosure) PowerCut(start, limit Celsius, below Share, cooling RoomCourse) Cooldown {
 	p := e.parts()
-	below := e.shareBelow(heaters)
 	room := e.Room.Low
 	c := Cooldown{Start: start, Limit: limit, Room: room}
 	likely := e.twoNode(&p)
@@ -283,23 +283,6 @@ func (e *Enclosure) twoNode(p *parts) TwoNode {
 		Substrate:       e.Substrate.heatCapacity(p.topArea) + e.Wall.heatCapacity(p.topArea),
 		AirToRoom:       p.walls + p.lid + p.vents(p.change.Likely),
 		AirToSubstrate:  WattPerKelvin(top / float64(FilmUp+half)),
-		SubstrateToRoom: WattPerKelvin(top / float64(half+e.Wall.layer().Resistance()+e.Base.resistance()+FilmDown)),
+		SubstrateToRoom: WattPerKelvin(top / float64(half+e.Wall.layer().Resistance()+e.Base.resistance()+e.Covers[BaseFace].Resistance+FilmDown)),
 	}
-}
-
-// shareBelow returns the part of all heat that enters through the substrate.
-func (e *Enclosure) shareBelow(heaters []Heater) Share {
-	var below, all Share
-	for i := range heaters {
-		h := &heaters[i]
-		q := e.heatShare(h).Likely * Share(h.Power)
-		all += q
-		if h.Place == Under {
-			below += q
-		}
-	}
-	if all == 0 {
-		return 0
-	}
-	return below / all
 }

@@ -70,6 +70,15 @@ func (b Base) resistance() SquareMetreKelvinPerWatt {
 	return Layer{0.018, materials[Plywood].Conductivity}.Resistance()
 }
 
+// beneath returns the resistance between a mat beneath the floor and the room: on feet or
+// an open shelf, on a board, on foam. Judgement.
+func (b Base) beneath() SquareMetreKelvinPerWatt {
+	if b == OnBoard {
+		return 0.25
+	}
+	return FilmDown + b.resistance()
+}
+
 // Soil is what a substrate is made of.
 type Soil uint8
 
@@ -165,7 +174,8 @@ type Room struct {
 // DefaultRoom is a heated home in a temperate climate. Judgement.
 var DefaultRoom = Room{Low: 18, High: 24, RHLow: 30, RHHigh: 60}
 
-func (r *Room) middle() Celsius   { return (r.Low + r.High) / 2 }
+// Middle is the middle of its range.
+func (r *Room) Middle() Celsius   { return (r.Low + r.High) / 2 }
 func (r *Room) middleRH() Percent { return (r.RHLow + r.RHHigh) / 2 }
 
 // Enclosure is one small enclosure in a room. The zero values of all but Inside
@@ -173,7 +183,7 @@ func (r *Room) middleRH() Percent { return (r.RHLow + r.RHHigh) / 2 }
 type Enclosure struct {
 	Inside      Box
 	Wall        Sheet // floor included
-	Wrap        Metre // foam or blanket round the walls; 0 for none
+	Covers      [faceCount]Cover
 	Lid         Lid
 	Ventilation Ventilation
 	Substrate   Substrate
@@ -182,43 +192,9 @@ type Enclosure struct {
 	Room        Room
 }
 
-func (e *Enclosure) wrap() Layer { return Layer{e.Wrap, materials[Foam].Conductivity} }
-
-// Place is where a heater is.
-type Place uint8
-
-// The places.
-const (
-	Side Place = iota
-	Back
-	Under
-	Above
-)
-
-// HeaterKind is what a heater is.
-type HeaterKind uint8
-
-// The kinds of heater.
-const (
-	Mat HeaterKind = iota
-	Cable
-	Lamp
-	Ceramic // emitter without light
-	Panel   // radiant panel below the lid
-)
-
-// Heater is one electric heater.
-type Heater struct {
-	Power       Watt
-	Place       Place
-	Kind        HeaterKind
-	HoursPerDay Hour // 0 for all day
-	Thermostat  bool // without one it runs at full power for its hours
-}
-
-func (h *Heater) dayShare() Share {
-	if h.HoursPerDay <= 0 || h.HoursPerDay >= 24 {
-		return 1
+// Wrap covers all four walls.
+func (e *Enclosure) Wrap(c Cover) {
+	for f := BackFace; f <= RightFace; f++ {
+		e.Covers[f] = c
 	}
-	return Share(h.HoursPerDay / 24)
 }

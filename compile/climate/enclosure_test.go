@@ -46,7 +46,7 @@ func TestWorkedExamples(t *testing.T) {
 	near(t, "A lid", float64(p.lid), 0.6325, 0.0002)
 	near(t, "A floor", float64(p.base), 0.1985, 0.0002)
 	near(t, "A vents", float64(p.vents(2)), 0.0264, 0.0001)
-	loss, _ := p.dryLoss()
+	loss := p.fabric() + float64(p.vents(2))
 	near(t, "A loss", loss, 2.610, 0.001)
 	near(t, "A watts", float64(SteadyHeatLoss(WattPerKelvin(loss), 30, 20)), 26.1, 0.1)
 
@@ -68,19 +68,6 @@ func TestWorkedExamples(t *testing.T) {
 	for n, watts := range map[PerHour]float64{8: 56.57, 25: 63.49, 80: 85.88} {
 		near(t, "B watts", 10*(p.fabric()+float64(p.vents(n))), watts, 0.2)
 	}
-	dry := b
-	dry.Substrate.Depth = 0 // nothing evaporates from a bare floor
-	bal := dry.Balance(30, nil)
-	near(t, "B sum of parts", float64(bal.Needed.Likely), 10*float64(bal.Walls+bal.Lid+bal.Base+bal.Vents), 1e-9)
-	// With ±20 % on the fabric and 8 to 80 air changes the plain interval of example B
-	// is 46 to 97 W; adding squares must stay inside it and outside its half.
-	dry = b
-	dry.Substrate = Substrate{Coir, Moist, 0.05}
-	_, s := p.dryLoss()
-	band := bandOf[Watt](63.49, s)
-	if band.Low < 46 || band.Low > 56.5 || band.High > 97 || band.High < 85.8 {
-		t.Errorf("B: %.1f to %.1f W, want within 46 to 97", band.Low, band.High)
-	}
 }
 
 // U-values of whole parts, calculated from ISO 6946 and ISO 10456 by hand.
@@ -98,58 +85,24 @@ func TestParts(t *testing.T) {
 		{"glass 4 mm and 20 mm of foam", Sheet{Glass, 0.004}, 0.02, 1.20},
 	} {
 		e := exampleA()
-		e.Wall, e.Wrap = c.sheet, c.wrap
+		e.Wall = c.sheet
+		if c.wrap > 0 {
+			e.Wrap(CoverOf(Foam, c.wrap))
+		}
 		near(t, c.name, float64(e.parts().wallU), c.want, 0.006)
 	}
 	e := exampleA()
-	near(t, "glass lid", float64(e.Lid.uValue()), 4.90, 0.005)
+	near(t, "glass lid", float64(e.uValue(LidFace)), 4.90, 0.005)
 	near(t, "mesh lid", float64((&Lid{Kind: MeshLid}).uValue()), 5.0, 1e-9)
 	if got := Material(200).properties().Name; got != "glass" {
 		t.Errorf("unknown material is %q", got)
 	}
 }
 
-// A mat below 50 mm of moist coir: 0.76 of its heat goes in with 25 mm of foam
-// under it, 0.53 on a board (current divider, by hand). Blocked at 150 W/m² it is
-// 31 K above the room, and 68 K below coir that has dried out.
-func TestMat(t *testing.T) {
+// The band of the power cut is the worked 23 min (15 to 40).
+func TestPowerCut(t *testing.T) {
 	e := exampleA()
-	mat := Heater{Power: 16, Place: Under}
-	near(t, "share on a board", float64(e.heatShare(&mat).Likely), 0.53, 0.005)
-	e.Base = OnFoam
-	near(t, "share on foam", float64(e.heatShare(&mat).Likely), 0.765, 0.005)
-	up, down := e.sides(Under)
-	near(t, "blocked", float64(SurfaceRise(150, up, down)), 31, 0.3)
-	e.Substrate.Moisture = Dry
-	up, down = e.sides(Under)
-	near(t, "blocked below dry coir", float64(SurfaceRise(150, up, down)), 68, 0.3)
-}
-
-// 16 W below the tank cannot hold 30 °C, the worked +4.7 K on foam being all it
-// gives; 60 W can. The band of the power cut is the worked 23 min (15 to 40).
-func TestVerdictsOnHeat(t *testing.T) {
-	e := exampleA()
-	e.Base = OnFoam
-	e.Substrate.Moisture = Dry
-	dry := e.Balance(30, []Heater{{Power: 16, Place: Under, Kind: Mat}})
-	if dry.Verdict != CannotHold {
-		t.Errorf("16 W: %v, margin %.2f", dry.Verdict, dry.Margin)
-	}
-	e = exampleA()
-	bal := e.Balance(30, []Heater{{Power: 120, Place: Side, Kind: Panel, Thermostat: true}})
-	if bal.Verdict != Holds || bal.Duty.Likely <= 0.2 || bal.Duty.Likely >= 0.5 {
-		t.Errorf("120 W panel: %v, duty %.2f", bal.Verdict, bal.Duty)
-	}
-	if bal := e.Balance(30, []Heater{{Power: 50, Kind: Panel}}); bal.Verdict != MayNotHold {
-		t.Errorf("50 W panel: %v, margin %.2f", bal.Verdict, bal.Margin)
-	}
-	if bal := e.Balance(30, nil); bal.Verdict != CannotHold {
-		t.Errorf("no heater: %v", bal.Verdict)
-	}
-	if bal := e.Balance(20, nil); bal.Verdict != Holds {
-		t.Errorf("no heater and no need of one: %v", bal.Verdict)
-	}
-	c := e.PowerCut(30, 24, []Heater{{Power: 60, Kind: Panel}}, RoomCourse{})
+	c := e.PowerCut(30, 24, 0, RoomCourse{})
 	b := c.Air.Round()
 	near(t, "air likely", float64(b.Likely), 23, 1)
 	if b.Low < 13 || b.Low > 18 || b.High < 30 || b.High > 42 {
@@ -159,29 +112,11 @@ func TestVerdictsOnHeat(t *testing.T) {
 	if c.Substrate.Likely < 60 || c.Substrate.Likely > 240 {
 		t.Errorf("substrate to 24 °C: %v min, want about 2 h (1 to 4)", c.Substrate)
 	}
-	if c := e.PowerCut(30, 20, nil, RoomCourse{}); !math.IsInf(float64(c.Air.Likely), 1) {
+	if c := e.PowerCut(30, 20, 0, RoomCourse{}); !math.IsInf(float64(c.Air.Likely), 1) {
 		t.Errorf("air reaches the room's own temperature after %v", c.Air)
 	}
-	if c := e.PowerCut(30, 20, nil, RoomCourse{0, DwellingTimeConstant}); math.IsInf(float64(c.Air.High), 1) {
+	if c := e.PowerCut(30, 20, 0, RoomCourse{0, DwellingTimeConstant}); math.IsInf(float64(c.Air.High), 1) {
 		t.Error("air never reaches 20 °C in a room that cools to 0 °C")
-	}
-}
-
-// A 50 W lamp, 12 hours a day, draws 18.26 kWh a month whatever the load; a heater
-// on a thermostat draws its load, 26.1 W giving 19.07 kWh (0.7305 kWh a month for
-// each watt, from 24 · 30.4375 h).
-func TestEnergy(t *testing.T) {
-	e := exampleA()
-	lamp := Heater{Power: 50, Place: Above, Kind: Lamp, HoursPerDay: 12}
-	near(t, "lamp", float64(e.Balance(30, []Heater{lamp}).Month.Likely), 18.2625, 1e-9)
-	panel := Heater{Power: 100, Kind: Panel, Thermostat: true}
-	b := e.Balance(30, []Heater{panel})
-	near(t, "thermostat", float64(b.Month.Likely), 0.7305*float64(b.Needed.Likely)/0.7, 1e-6)
-	// The lamp's heat, half of 50 W for half of the day, comes off the panel's load.
-	both := e.Balance(30, []Heater{panel, lamp})
-	near(t, "both", float64(both.Month.Likely), 18.2625+0.7305*(float64(b.Needed.Likely)/0.7-0.5*25/0.7), 1e-6)
-	if warm := e.Balance(18, []Heater{panel}); warm.Month.Likely != 0 || warm.Duty.High != 0 {
-		t.Errorf("a heater that is not needed draws %v", warm.Month)
 	}
 }
 
@@ -220,27 +155,6 @@ func TestWaterNeed(t *testing.T) {
 	}
 }
 
-func TestGradient(t *testing.T) {
-	e := exampleA()
-	e.Room = Room{Low: 19, High: 23, RHLow: 40, RHHigh: 60}
-	big := []Heater{{Power: 120, Kind: Panel}}
-	for _, c := range []struct {
-		warm, cool Celsius
-		heaters    []Heater
-		cold, all  Verdict
-	}{
-		{30, 24, big, Holds, Holds},
-		{30, 21, big, MayNotHold, MayNotHold},
-		{30, 18, big, CannotHold, CannotHold},
-		{24, 26, big, CannotHold, CannotHold},
-		{30, 24, nil, Holds, CannotHold},
-	} {
-		if g := e.Gradient(c.warm, c.cool, c.heaters); g.CoolEnd != c.cold || g.Verdict != c.all {
-			t.Errorf("%g to %g °C with %v: cool end %v, all %v; want %v, %v", c.cool, c.warm, c.heaters, g.CoolEnd, g.Verdict, c.cold, c.all)
-		}
-	}
-}
-
 func TestRound(t *testing.T) {
 	for _, c := range []struct{ in, want Band[float64] }{
 		{Band[float64]{91, 287, 902}, Band[float64]{90, 300, 900}},
@@ -262,15 +176,16 @@ func TestNonsense(t *testing.T) {
 		{}, {Inside: Box{-1, 1, 1}}, {Inside: Box{Metre(nan), 1, 1}},
 		{Inside: Box{0, 1, 1}, Wall: Sheet{Material: 99}, Lid: Lid{Kind: 99}, Ventilation: 99, Substrate: Substrate{99, 99, 1}, Base: 99},
 	} {
-		b, w := e.Balance(30, heaters), e.WaterNeed(30, 60, 70)
-		e.PowerCut(30, 20, heaters, RoomCourse{-5, 3})
-		if b.Verdict == Holds || w.Verdict == Holds || w.Supply == Holds || w.Ceiling == Holds {
-			t.Errorf("%+v: %v, %v", e, b.Verdict, w.Verdict)
+		e.Zones(heaters, Conditions{Room: 20}, nil)
+		w := e.WaterNeed(30, 60, 70)
+		e.PowerCut(30, 20, 0, RoomCourse{-5, 3})
+		if w.Verdict == Holds || w.Supply == Holds || w.Ceiling == Holds {
+			t.Errorf("%+v: %v", e, w.Verdict)
 		}
 	}
 	e := exampleA()
-	if b := e.Balance(Celsius(nan), heaters); b.Verdict == Holds {
-		t.Errorf("an unknown target: %v", b.Verdict)
+	if z := e.Zones(heaters, Conditions{Room: Celsius(nan)}, nil); !math.IsNaN(float64(z.Air.Likely)) {
+		t.Errorf("the air in an unknown room: %v", z.Air)
 	}
 	if w := e.WaterNeed(Celsius(nan), 60, 70); w.Verdict == Holds {
 		t.Errorf("an unknown temperature: %v", w.Verdict)

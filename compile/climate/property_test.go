@@ -11,10 +11,9 @@ func randomEnclosure(r *rand.Rand) Enclosure {
 	between := func(lo, hi float64) float64 { return lo + (hi-lo)*r.Float64() }
 	low := between(12, 24)
 	dry := between(20, 60)
-	return Enclosure{
+	e := Enclosure{
 		Inside:      Box{Metre(between(0.1, 1.5)), Metre(between(0.1, 0.8)), Metre(between(0.1, 1))},
 		Wall:        Sheet{Material: Material(r.IntN(int(Mesh)))},
-		Wrap:        pick(r, Metre(0), 0.02),
 		Lid:         Lid{Kind: LidKind(r.IntN(3)), Sheet: Sheet{Material: pick(r, Glass, Plywood)}},
 		Ventilation: Ventilation(r.IntN(ventilationCount)),
 		Substrate:   Substrate{Soil(r.IntN(soilCount)), Moisture(r.IntN(moistureCount)), Metre(between(0, 0.2))},
@@ -23,6 +22,10 @@ func randomEnclosure(r *rand.Rand) Enclosure {
 		Room: Room{Low: Celsius(low), High: Celsius(low + between(0, 6)), RHLow: Percent(dry),
 			RHHigh: Percent(dry + between(0, 30)), Altitude: Metre(between(0, 2500))},
 	}
+	if r.IntN(2) == 0 {
+		e.Wrap(CoverOf(Foam, 0.02))
+	}
+	return e
 }
 
 func ordered[T ~float64](t *testing.T, what string, b Band[T]) {
@@ -32,88 +35,87 @@ func ordered[T ~float64](t *testing.T, what string, b Band[T]) {
 	}
 }
 
+// randomHeater draws a heater, with a thermostat or without.
+func randomHeater(r *rand.Rand, room Celsius) Heater {
+	return Heater{Power: Watt(3 + 100*r.Float64()), Place: Place(r.IntN(5)), Kind: HeaterKind(r.IntN(5)),
+		Area: pick(r, SquareMetre(0), 0.03, 0.1), Contact: Contact(r.IntN(4)), HoursPerDay: Hour(r.IntN(25)),
+		Thermostat: r.IntN(2) == 0, Setting: room + Celsius(1+15*r.Float64()), Probe: Probe(r.IntN(3))}
+}
+
 // What must hold for any enclosure: common sense, no source.
 func TestDirections(t *testing.T) {
 	r := rand.New(rand.NewPCG(5, 6))
-	for range 3000 {
+	for range 1500 {
 		e := randomEnclosure(r)
 		target := e.Room.Low + Celsius(1+14*r.Float64())
-		h := Heater{Power: Watt(5 + 150*r.Float64()), Place: Place(r.IntN(4)), Kind: HeaterKind(r.IntN(5)),
-			Thermostat: r.IntN(2) == 0, HoursPerDay: Hour(r.IntN(25))}
+		h := randomHeater(r, e.Room.Low)
 		one := []Heater{h}
-		b := e.Balance(target, one)
-		w := e.WaterNeed(target, 60, 80)
+		c := Conditions{Room: e.Room.Low}
+		z := e.Zones(one, c, nil)
 		limit := e.Room.Low + (target-e.Room.Low)*Celsius(r.Float64())
 		course := pick(r, RoomCourse{}, RoomCourse{0, 24})
-		c := e.PowerCut(target, limit, one, course)
+		cut := e.PowerCut(target, limit, z.Below, course)
 
-		ordered(t, "loss", b.Loss)
-		ordered(t, "needed", b.Needed)
-		ordered(t, "supply", b.Supply)
-		ordered(t, "margin", b.Margin)
-		ordered(t, "rise", b.RiseReachable)
-		ordered(t, "duty", b.Duty)
-		ordered(t, "month", b.Month)
-		ordered(t, "stuck", b.WarmestIfStuck)
-		ordered(t, "share", e.heatShare(&h))
-		ordered(t, "air", c.Air)
-		ordered(t, "substrate", c.Substrate)
-		ordered(t, "water", w.Needed)
-		ordered(t, "mist", w.Misted)
-		ordered(t, "fog", w.FogsAt)
-		ordered(t, "unmisted", w.Unmisted)
-
-		if b.Duty.High > 1 || b.Duty.Low < 0 {
-			t.Errorf("duty %v", b.Duty)
+		ordered(t, "air", z.Air)
+		ordered(t, "spot", z.Spot)
+		if h.flat() && h.Place == Under {
+			ordered(t, "floor", z.Floor)
 		}
-		if w.FogsAt.High > 100 || w.Unmisted.High > 100 || w.DriestRH > 100 {
-			t.Errorf("more than saturated: %+v", w)
+		ordered(t, "duty", z.Duty)
+		ordered(t, "draw", z.Draw)
+		ordered(t, "air cools", cut.Air)
+		ordered(t, "substrate cools", cut.Substrate)
+		if z.Duty.High > 1 || z.Duty.Low < 0 || z.Below < 0 || z.Below > 1 {
+			t.Errorf("duty %v, %v from below", z.Duty, z.Below)
 		}
-		if c.SubstrateStart > target || c.SubstrateStart < e.Room.Low {
-			t.Errorf("substrate starts at %g between %g and %g", c.SubstrateStart, e.Room.Low, target)
+		if cut.SubstrateStart > target || cut.SubstrateStart < e.Room.Low {
+			t.Errorf("substrate starts at %g between %g and %g", cut.SubstrateStart, e.Room.Low, target)
 		}
-		type direction struct {
-			what   string
-			lesser float64
-			higher float64
+		if z.Spot.Likely < z.Air.Likely {
+			t.Errorf("the warm spot, %v, is colder than the air, %v", z.Spot, z.Air)
 		}
-		more := h
+		const near = 0.02 // what the search leaves
+		if h.Thermostat && h.Probe == AtSpot && z.Warmest == 0 && z.Spot.Likely > max(h.Setting, z.Air.Likely)+near {
+			t.Errorf("a thermostat at %g with its probe on the spot leaves it at %v", h.Setting, z.Spot)
+		}
+		if h.Thermostat && h.Probe == InAir && z.Air.Likely > max(h.Setting, e.Zones(nil, c, nil).Air.Likely)+near {
+			t.Errorf("a thermostat at %g with its probe in the air leaves it at %v", h.Setting, z.Air)
+		}
+		more, wrapped, closed := h, e, e
 		more.Power *= 1.3
-		bigger := e.Balance(target, []Heater{more})
-		hotter := e.Balance(target+1, one)
-		wrapped, cold, damp := e, e, e
-		wrapped.Wrap += 0.02
-		cold.Room.Low--
-		damp.Room.RHLow, damp.Room.RHHigh = damp.Room.RHLow+5, damp.Room.RHHigh+5
-		for _, d := range []direction{
-			{"more watts, lower rise", float64(b.RiseReachable.Likely), float64(bigger.RiseReachable.Likely)},
-			{"more watts, worse verdict", float64(b.Verdict), float64(bigger.Verdict)},
-			{"more watts, cooler if stuck", float64(b.WarmestIfStuck.High), float64(bigger.WarmestIfStuck.High)},
-			{"more watts, longer duty", float64(bigger.Duty.Likely), float64(b.Duty.Likely)},
-			{"warmer target, fewer watts needed", float64(b.Needed.Likely), float64(hotter.Needed.Likely)},
-			{"warmer target, better verdict", float64(hotter.Verdict), float64(b.Verdict)},
-			{"warmer target, less energy", float64(b.Month.Likely), float64(hotter.Month.Likely)},
-			{"wrapped, more loss", float64(wrapped.Balance(target, nil).Loss.Likely), float64(b.Loss.Likely)},
-			{"wrapped, cools sooner", float64(c.Air.Likely) * (1 - 1e-9), float64(wrapped.PowerCut(target, limit, nil, course).Air.Likely)},
-			{"colder room, better verdict", float64(cold.Balance(target, one).Verdict), float64(b.Verdict)},
-			{"colder room, cools later", float64(cold.PowerCut(target, limit, one, course).Air.Likely), float64(c.Air.Likely)},
-			{"more water for a drier target", float64(e.WaterNeed(target, 50, 70).Needed.Likely), float64(w.Needed.Likely)},
-			{"more water in a damper room", float64(damp.WaterNeed(target, 60, 80).Needed.Likely), float64(w.Needed.Likely)},
-			{"the limit is met sooner when it is lower", float64(c.Air.Likely), float64(e.PowerCut(target, limit-0.5, one, course).Air.Likely)},
-			{"a cooling room keeps the air warm longer", float64(e.PowerCut(target, limit, one, RoomCourse{0, 24}).Air.Likely), float64(e.PowerCut(target, limit, one, RoomCourse{}).Air.Likely) * (1 + 1e-6)},
+		wrapped.Wrap(CoverOf(Foam, 0.05))
+		warmer := c
+		warmer.Room++
+		stuck, dark := c, c
+		stuck.Stuck, dark.Dark = true, true
+		closed.Ventilation = Sealed
+		bigger := e.Zones([]Heater{more}, c, nil)
+		in := e.Zones(one, warmer, nil)
+		always := e.Zones(one, stuck, nil)
+		for _, d := range []struct {
+			what           string
+			lesser, higher Celsius
+		}{
+			{"more watts, colder air", z.Air.Likely, bigger.Air.Likely},
+			{"a warmer room, colder air", z.Air.Likely, in.Air.Likely},
+			{"a warmer room, a colder spot", z.Spot.Likely, in.Spot.Likely},
+			{"stuck, a colder spot", z.Spot.Likely, always.Spot.Likely},
+			{"stuck, colder air", z.Air.Likely, always.Air.Likely},
+			{"in the dark, warmer air", e.Zones(one, dark, nil).Air.Likely, z.Air.Likely},
+			{"a colder room, cools later", Celsius(func() Minute { f := e; f.Room.Low--; return f.PowerCut(target, limit, z.Below, course).Air.Likely }()), Celsius(cut.Air.Likely)},
+			{"the limit is met sooner when it is lower", Celsius(cut.Air.Likely), Celsius(e.PowerCut(target, limit-0.5, z.Below, course).Air.Likely)},
 		} {
-			if d.what == "wrapped, cools sooner" && h.Place == Under {
-				continue // the heater's place changes where the heat sits at the start
+			if d.what == "a warmer room, a colder spot" && h.Probe == InAir {
+				continue // held by its air, a heater works less in a warmer room
 			}
-			if !(d.lesser <= d.higher) {
-				t.Errorf("%s: %g against %g for %+v with %+v to %.2f °C, limit %.2f", d.what, d.lesser, d.higher, e, h, target, limit)
+			if !(d.lesser <= d.higher+near) {
+				t.Errorf("%s: %.3f against %.3f for %+v with %+v", d.what, d.lesser, d.higher, e, h)
 			}
 		}
-		if e.Ventilation+1 < ventilationCount {
-			open := e
-			open.Ventilation++
-			if open.WaterNeed(target, 60, 80).Needed.Likely < w.Needed.Likely || open.Balance(target, nil).Loss.Likely < b.Loss.Likely {
-				t.Errorf("more open, less lost: %+v", e)
+		if h.flat() && h.Place != Under && h.Place != Above {
+			// Foam behind a mat sends more of its heat in.
+			if w := wrapped.Zones(one, stuck, nil); w.Spot.Likely < always.Spot.Likely-near {
+				t.Errorf("foam behind a mat cools it, from %v to %v: %+v with %+v", always.Spot, w.Spot, e, h)
 			}
 		}
 		if t.Failed() {
@@ -125,7 +127,7 @@ func TestDirections(t *testing.T) {
 // A curve starts at the start, falls, and meets the limit at the likely time.
 func TestCurve(t *testing.T) {
 	e := exampleA()
-	c := e.PowerCut(30, 24, nil, RoomCourse{})
+	c := e.PowerCut(30, 24, 0, RoomCourse{})
 	points := c.AppendCurve(nil, c.Air.Likely, 25)
 	if len(points) != 25 || points[0].Air < 29.999999 || points[0].Substrate > 26.85 || points[0].Substrate < 26.83 {
 		t.Errorf("starts at %+v", points[0])
@@ -144,20 +146,20 @@ func BenchmarkEnclosure(b *testing.B) {
 	e := exampleA()
 	e.Room = Room{Low: 18, High: 23, RHLow: 40, RHHigh: 60, Altitude: 300}
 	e.Dish.Surface = 0.0079
-	heaters := []Heater{{Power: 28, Place: Side, Thermostat: true}, {Power: 40, Place: Above, Kind: Lamp, HoursPerDay: 12}}
-	b.Run("Balance", func(b *testing.B) {
+	heaters := []Heater{{Power: 28, Place: Side, Thermostat: true, Setting: 30}, {Power: 40, Place: Above, Kind: Lamp, HoursPerDay: 12}}
+	b.Run("Zones", func(b *testing.B) {
 		for b.Loop() {
-			e.Balance(28, heaters)
+			e.Zones(heaters, Conditions{Room: 18}, nil)
 		}
 	})
 	b.Run("PowerCut", func(b *testing.B) {
 		for b.Loop() {
-			e.PowerCut(28, 22, heaters, RoomCourse{})
+			e.PowerCut(28, 22, 0, RoomCourse{})
 		}
 	})
 	b.Run("PowerCutCoolingRoom", func(b *testing.B) {
 		for b.Loop() {
-			e.PowerCut(28, 22, heaters, RoomCourse{0, DwellingTimeConstant})
+			e.PowerCut(28, 22, 0, RoomCourse{0, DwellingTimeConstant})
 		}
 	})
 	b.Run("WaterNeed", func(b *testing.B) {
@@ -167,8 +169,8 @@ func BenchmarkEnclosure(b *testing.B) {
 	})
 	b.Run("All", func(b *testing.B) {
 		for b.Loop() {
-			e.Balance(28, heaters)
-			e.PowerCut(28, 22, heaters, RoomCourse{})
+			e.Zones(heaters, Conditions{Room: 18}, nil)
+			e.PowerCut(28, 22, 0, RoomCourse{})
 			e.WaterNeed(28, 70, 85)
 		}
 	})
@@ -179,8 +181,8 @@ func TestNoAllocation(t *testing.T) {
 	e := exampleA()
 	heaters := []Heater{{Power: 28, Place: Under}}
 	if n := testing.AllocsPerRun(100, func() {
-		e.Balance(28, heaters)
-		e.PowerCut(28, 22, heaters, RoomCourse{0, 24})
+		e.Zones(heaters, Conditions{Room: 18}, nil)
+		e.PowerCut(28, 22, 0, RoomCourse{0, 24})
 		e.WaterNeed(28, 70, 85)
 	}); n != 0 {
 		t.Errorf("%g allocations for an enclosure, want none", n)

@@ -84,7 +84,7 @@ type Water struct {
 // the humidities low and high, in the middle of the room's range.
 func (e Enclosure) WaterNeed(in Celsius, low, high Percent) Water {
 	p := e.parts()
-	room := e.Room.middle()
+	room := e.Room.Middle()
 	n := p.change
 	w := Water{Inside: in, Target: (low + high) / 2}
 
@@ -160,6 +160,6 @@ func (e *Enclosure) fogging(w *Water, p *parts, satIn Pascal) {
 		return min(100, 100*Percent(SaturationPressure(surface)/satIn))
 	}
 	w.FogsAt = Band[Percent]{at(cold * fabricHigh), at(cold), at(cold * fabricLow)}
-	corner := UValue(FilmCorner, FilmWall, e.Wall.layer(), e.wrap())
+	corner := UValue(FilmCorner, FilmWall+e.leastCover(), e.Wall.layer())
 	w.FogsInCorner = at(float64(corner) * float64(FilmCorner))
 }

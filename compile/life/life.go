@@ -267,7 +267,9 @@ type Enclosure struct {
 	Rests  []*Rest // the seasons that are not over, each time that one comes up
 	Tasks  []Task
 	Asks   []Ask
-	Loose  int // how many have escaped and were not found
+	// Measured is what was measured of its heat together with the room's, by day.
+	Measured []Measurement
+	Loose    int // how many have escaped and were not found
 	// Done is the last day on which each care is known to have been done, by name;
 	// the meals of a group are "feed " and the group's name.
 	Done map[string]civil.Date

@@ -19,7 +19,11 @@ type harsh struct {
 // measure holds a measurement against the limits that harm. One within them answers an
 // earlier one that was not.
 func (r *reader) measure(e *plan.Event) {
-	for _, a := range e.Args {
+	r.zones(e)
+	for i, a := range e.Args {
+		if e.Where(i) == "room" {
+			continue
+		}
 		for _, limit := range []struct {
 			what *schema.Figure
 			dim  quantity.Dimension
@@ -42,6 +46,34 @@ func (r *reader) measure(e *plan.Event) {
 				r.harsh = append(r.harsh, harsh{see(e), limit.what, a.V, f})
 			}
 		}
+	}
+}
+
+// Measurement is what thermometers showed at one time; what was not measured is not set.
+type Measurement struct {
+	On                     civil.Date
+	Spot, Air, Room, Power plan.Written[quantity.Quantity]
+}
+
+// zones keeps what was measured at named places.
+func (r *reader) zones(e *plan.Event) {
+	m := Measurement{On: e.Date}
+	for i, a := range e.Args {
+		to, dim := &m.Power, quantity.Power
+		switch e.Where(i) {
+		case "spot":
+			to, dim = &m.Spot, quantity.Temperature
+		case "air":
+			to, dim = &m.Air, quantity.Temperature
+		case "room":
+			to, dim = &m.Room, quantity.Temperature
+		}
+		if q, err := quantity.Parse(a.V, dim); err == nil {
+			*to = plan.Written[quantity.Quantity]{V: q, At: a.At}
+		}
+	}
+	if m.Room.Set() && (m.Spot.Set() || m.Air.Set()) {
+		r.out.Measured = append(r.out.Measured, m)
 	}
 }
 

@@ -35,7 +35,8 @@ enclosure "box" {
   climate {
     warm_end = "30 C"
     heater "mat" {
-      power      = "60 W"
+      power      = "25 W"
+      size       = "28 x 43 cm"
       place      = "side"
       thermostat = "30 C"
     }

@@ -20,7 +20,7 @@ const (
 // powerCut draws how air and substrate cool after a power cut, and says in words
 // how long each stays above what harms, always with the ends of its band.
 func (p *page) powerCut(y float64) {
-	b, ok := balance.Of(p.r.Plan, p.plan)
+	b, ok := balance.Of(p.r.Plan, p.plan, p.life)
 	heading := "After a power cut"
 	tell := func(heads []swatch, lines ...string) {
 		p.key(y, cutHeight, heading, heads)

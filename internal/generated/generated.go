@@ -62,10 +62,10 @@ enclosure "tub-%[1]d" {
     thermometer = true
 
     heater "mat" {
-      power      = "80 W"
+      power      = "25 W"
+      size       = "28 x 43 cm"
       place      = "side"
       thermostat = "29 C"
-      covers     = "30 %%"
     }
   }
 

@@ -25,10 +25,10 @@ template "emperor" {
     thermometer = true
 
     heater "mat" {
-      power      = "80 W"
+      power      = "25 W"
+      size       = "28 x 43 cm"
       place      = "back"
       thermostat = "29 C"
-      covers     = "30 %"
     }
   }
 }
@@ -57,10 +57,10 @@ template "emperors" {
     thermometer = true
 
     heater "mat" {
-      power      = "120 W"
+      power      = "25 W"
+      size       = "28 x 43 cm"
       place      = "side"
       thermostat = "30 C"
-      covers     = "30 %"
     }
   }
 }
@@ -89,10 +89,10 @@ template "emperor-tub" {
     thermometer = true
 
     heater "mat" {
-      power      = "30 W"
+      power      = "8 W"
+      size       = "20 x 20 cm"
       place      = "back"
       thermostat = "28 C"
-      covers     = "25 %"
     }
   }
 }
@@ -121,10 +121,10 @@ template "forest" {
     thermometer = true
 
     heater "mat" {
-      power      = "30 W"
+      power      = "8 W"
+      size       = "20 x 20 cm"
       place      = "back"
       thermostat = "28 C"
-      covers     = "25 %"
     }
   }
 }
@@ -153,10 +153,10 @@ template "desert" {
     thermometer = true
 
     heater "mat" {
-      power      = "40 W"
+      power      = "12 W"
+      size       = "22 x 28 cm"
       place      = "side"
       thermostat = "28 C"
-      covers     = "30 %"
     }
   }
 }

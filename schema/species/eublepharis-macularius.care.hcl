@@ -54,6 +54,14 @@ species "eublepharis-macularius" {
     note   = "The surface under its belly: 28 C is the least with which it digests (our reading)."
   }
 
+  figure "spot-needed" {
+    value   = "28 C"
+    source  = ["K109"]
+    quality = "practice"
+    seen    = "2026-11-29"
+    note    = "Our reading: the lowest warm place that keepers give is 30 C (K36), less two. With less heat a lizard digests slowly or not at all."
+  }
+
   figure "air" {
     value  = "24 to 27 C"
     source = ["K109"]

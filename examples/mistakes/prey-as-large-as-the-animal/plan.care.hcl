@@ -41,10 +41,10 @@ enclosure "box" {
     thermometer = true
 
     heater "mat" {
-      power      = "90 W"
+      power      = "25 W"
+      size       = "28 x 43 cm"
       place      = "side"
       thermostat = "28 C"
-      covers     = "30 %"
     }
   }
 

@@ -34,15 +34,21 @@ enclosure "burrow-b" {
     thermometer = true
 
     heater "mat" {
-      power      = "80 W"
+      power      = "25 W"
+      size       = "28 x 43 cm"
       place      = "back"
       thermostat = "29 C"
-      covers     = "30 %"
     }
   }
 
   care "mist" {
     every  = "day"
     amount = "60 ml"
+  }
+
+  # Silences one finding until a date, with a reason that a reviewer can weigh.
+  accept "outgrows-soon" {
+    because = "her young are to be placed, and a tank of 120 x 80 cm is being built"
+    until   = "2027-03-01"
   }
 }

@@ -26,7 +26,7 @@ enclosure "dune-1" {
   }
 
   climate {
-    warm_end    = "29 to 31 C"
+    warm_end    = "28 to 31 C"
     cool_end    = "22 to 25 C"
     night       = "20 to 22 C"
     humidity    = "30 to 45 %"
@@ -80,16 +80,17 @@ enclosure "dune-2" {
 
   climate {
     warm_end    = "27 to 28 C"
-    cool_end    = "23 to 25 C"
+    cool_end    = "21 to 24 C"
     night       = "20 to 22 C"
     humidity    = "30 to 45 %"
     thermometer = true
 
     heater "cable" {
-      power      = "25 W"
-      place      = "side"
+      power      = "4 W"
+      length     = "40 cm"
+      place      = "back"
+      contact    = "gap"
       thermostat = "28 C"
-      covers     = "30 %"
     }
   }
 }
