@@ -459,29 +459,31 @@ func stuckHot(r *Rule, e *Enclosure) {
 	if !ok || scalded(p, z) {
 		return
 	}
-	if how, bad := e.hotSpot(p, z); bad {
-		w := p.Written[z.Warmest]
-		x := finding.Finding{Rule: &r.Rule, At: w.At, Source: r.Source, Text: e.gets(p, z), Limit: e.touchingLimit(),
-			Write: "a mat of 150 to 250 W for a square metre without foam behind it, or a second thermostat in line"}
-		switch {
-		case radiates(p, z):
-			x.Write = "fewer watts, or farther away; or a second thermostat in line"
-		case how == finding.Advice:
-			x.Text += ", if it is of the usual size"
-			x.Write = "size = \"…\", length and width of the " + w.Name.V
-		}
-		e.add(x, how)
-		return
-	}
-	if z.Air.Likely <= p.HardHigh {
-		return
-	}
-	how, hard := finding.Caution, e.figure(schema.FigureTemperatureHard)
+	how, bad := e.hotSpot(p, z)
+	air := finding.Caution
 	if z.Air.Low > p.HardHigh {
-		how = finding.Error
+		air = finding.Error
 	}
-	e.add(finding.Finding{Rule: &r.Rule, At: p.Written[max(0, z.Warmest)].At, Text: e.always(p) + "the air gets to about " + e.spread(z.Air),
-		Limit: e.atMost(float64(p.HardHigh), e.Plan.Degrees(), hard), Source: e.Cite(hard), Write: "fewer watts, or a second thermostat in line"}, how)
+	if z.Air.Likely > p.HardHigh && (!bad || air > how) {
+		hard := e.figure(schema.FigureTemperatureHard)
+		e.add(finding.Finding{Rule: &r.Rule, At: p.Written[max(0, z.Warmest)].At, Text: e.always(p) + "the air gets to about " + e.spread(z.Air),
+			Limit: e.atMost(float64(p.HardHigh), e.Plan.Degrees(), hard), Source: e.Cite(hard), Write: "fewer watts, or a second thermostat in line"}, air)
+		return
+	}
+	if !bad {
+		return
+	}
+	w := p.Written[z.Warmest]
+	x := finding.Finding{Rule: &r.Rule, At: w.At, Source: r.Source, Text: e.gets(p, z), Limit: e.touchingLimit(),
+		Write: "a mat of 150 to 250 W for a square metre without foam behind it, or a second thermostat in line"}
+	switch {
+	case radiates(p, z):
+		x.Write = "fewer watts, or farther away; or a second thermostat in line"
+	case how == finding.Advice:
+		x.Text += ", if it is of the usual size"
+		x.Write = "size = \"…\", length and width of the " + w.Name.V
+	}
+	e.add(x, how)
 }
 
 // hotSpot judges the spot of a failed thermostat.
@@ -491,6 +493,8 @@ func (e *Enclosure) hotSpot(p *balance.Report, z climate.Zones) (how finding.Sev
 	}
 	w := p.Written[z.Warmest]
 	switch {
+	case w.Place.V == "inside":
+		return 0, false // a guard keeps them off it, or another rule speaks
 	case radiates(p, z):
 		return finding.Caution, z.Spot.Low > burns
 	case z.Spot.Low > burns:
