@@ -245,6 +245,10 @@ func heaterWide(r *Rule, e *Enclosure) {
 	}
 }
 
+// onHeater is how much colder the spot may be than a probe that lies on the mat itself, in
+// °C: 1 where it is taped on, 2 to 3 where it is loose, by the resistance between them.
+const onHeater = 3.0
+
 func thermostatOff(r *Rule, e *Enclosure) {
 	c := e.Plan.Climate
 	if c == nil || !c.WarmEnd.Set() {
@@ -254,8 +258,11 @@ func thermostatOff(r *Rule, e *Enclosure) {
 	slack := 0.0
 	for _, h := range c.Heaters {
 		t := e.Collection.Plan.Setting(h)
-		if !t.Set() {
-			continue
+		if !t.Set() || h.Probe.V == "air" || h.Probe.V == "cool end" {
+			continue // such a setting is not that of the warm end
+		}
+		if h.Probe.V == "heater" {
+			slack = max(slack, onHeater)
 		}
 		slack = max(slack, swing(h))
 		if !top.Set() || t.V.Value > top.V.Value {
