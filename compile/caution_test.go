@@ -29,6 +29,7 @@ var minds = []struct {
 	{"Eyes covered (may spray)", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair mist moisten leftovers water feed", is("spray", "venom|acid")},
 	{"Long forceps, a box set ready", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair", is("venom", "mild|painful|medically significant")},
 	{"Long forceps, a box set ready", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair leftovers", is("venom", "painful|medically significant")},
+	{"Long forceps, a box set ready", "water mist moisten feed", is("venom", "medically significant")},
 	{"Long forceps, a box set ready", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair leftovers", is("speed", "very quick")},
 	{"Unplug heater and lamp", "mist moisten dish spot-clean deep-clean leaves", func(l *life.Enclosure) bool {
 		return l.Plan.Climate != nil && slices.ContainsFunc(l.Plan.Climate.Heaters, func(h *plan.Heater) bool {
@@ -97,6 +98,9 @@ func TestCautionsOfAHouse(t *testing.T) {
 				_, names, _ := strings.Cut(line, "): ")
 				if says == "Unplug heater and lamp" {
 					_, names, _ = strings.Cut(line, ": ")
+				}
+				if strings.HasPrefix(names, "for ") {
+					t.Fatalf("%s: in a house of all kinds the places are named: %s", s.Date, line)
 				}
 				if got, want := namesIn(names), len(places); got != want && !strings.HasPrefix(names, "all ") {
 					t.Fatalf("%s: %q is said of %d enclosures, and %d ask for it: %s", s.Date, says, got, want, line)
@@ -169,6 +173,42 @@ func TestSixtyTubsSayItOnce(t *testing.T) {
 	if text, n = line(60, "porcellio-scaber"); n != 0 {
 		t.Errorf("woodlice:\n%s", text)
 	}
+}
+
+// What to see to adds little to what a phone has to keep: a house of sixty hair-throwers has
+// two short lines a day, without a list of tubs, 60 KB in a feed of a year at the most.
+func TestCautionsAreShort(t *testing.T) {
+	r := on(t, "2027-03-01", tubs(60, "brachypelma-hamorii"), "")
+	round := r.Roster.Rounds[0]
+	w := rounds.New(r.Roster, round, r.Roster.Picks(round, ""))
+	for i := r.Horizon.Today; i < r.Horizon.Today+366; i++ {
+		s := w.On(i)
+		before := strings.Join(s.Before, "\n")
+		if len(s.Before) > 2 || len(before) > 160 {
+			t.Fatalf("%s: %d lines of %d bytes:\n%s", s.Date, len(s.Before), len(before), before)
+		}
+	}
+}
+
+// While nothing is opened there is nothing to see to.
+func TestNoCautionOutside(t *testing.T) {
+	for _, s := range setups(t) {
+		if s.species != "parabuthus-transvaalicus" {
+			continue
+		}
+		text := strings.Replace(s.text, "feeding \"one\"", "care \"water\" {\n every = \"day\"\n }\n feeding \"one\"", 1)
+		for log, want := range map[string]bool{"": true, "2027-03-02 box one hanging\n": false} {
+			r := on(t, "2027-03-02", setupHead+text, log)
+			round := r.Roster.Rounds[0]
+			sheet := rounds.New(r.Roster, round, r.Roster.Picks(round, "")).On(r.Horizon.Today)
+			lines := strings.Join(sheet.Lines, "\n")
+			if !strings.Contains(lines, "resh water") || len(sheet.Before) > 0 != want {
+				t.Errorf("%q:\n%s", log, lines)
+			}
+		}
+		return
+	}
+	t.Error("no set-up")
 }
 
 // The tables say all that they have to, and each once.

@@ -73,7 +73,8 @@ var Cautions = []*Caution{
 		Source: "common practice, no source",
 		For: []Trait{
 			{FigureVenom, []string{"mild"}, handsIn},
-			{FigureVenom, []string{"painful", "medically significant"}, picked},
+			{FigureVenom, []string{"painful"}, picked},
+			{FigureVenom, []string{"medically significant"}, opened},
 			{FigureSpeed, []string{"very quick"}, picked},
 		}},
 	// A heater that is forgotten harms the animals, and so it says also what comes after; one

@@ -75,7 +75,7 @@ func printDays(w *world, r *compile.Result, f *flags, sheets []sheet) {
 		fmt.Fprintln(w.out, dayTitle(r, on))
 		for _, l := range leaves {
 			fmt.Fprintf(w.out, "  %s: %s\n", l.Title, strings.Join(l.Lines, "; "))
-			if on == l.From && (l.For != "" || l.Sudden) { // of who is away, whoever stands in has it already
+			if on == max(l.From, r.Today) && (l.For != "" || l.Sudden) { // of who is away, whoever stands in has it already
 				for _, line := range r.Roster.Aid(&l) {
 					fmt.Fprintln(w.out, "    "+line)
 				}
