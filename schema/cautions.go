@@ -87,8 +87,9 @@ var Cautions = []*Caution{
 
 // Mains is the usual care where mains and water are close together, in a sentence or two:
 // said once where a keeper begins, and once under the list of a day. Sources: a GFCI of
-// class A trips at 6 mA (UL 943, as cited at profengineering.com/glossary/gfci); the drip
-// loop and unplugging, M. Owen, Tank Talk, as above; the rest is common practice.
+// class A trips at 6 mA (UL 943, as cited at profengineering.com/glossary/gfci), a
+// residual-current device for outlets at 30 mA (IEC 60364-4-41, 415.1, from memory); the
+// drip loop and unplugging, M. Owen, Tank Talk, as above; the rest is common practice.
 const Mains = "a residual-current device (GFCI) before every heater and lamp, a drip loop in each lead, the plug out before hands or water go in, and the maker's instructions; fixed wiring is work for a licensed electrician"
 
 // Aid is what to do after an animal has hurt somebody, for those who stand in and do not
