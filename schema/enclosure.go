@@ -93,7 +93,7 @@ var HeaterKinds = choices(
 // Heater is one device that warms an enclosure.
 var Heater = &Block{
 	Name: "heater", Label: "name", Once: true,
-	Doc:     "A device that warms the enclosure. Its name is what it is (mat, cable, lamp, ceramic or panel); any other name needs `kind`. Mains and water are close together here: a residual-current device (GFCI), a drip loop and the maker's instructions are the usual care, and fixed wiring is work for a licensed electrician.",
+	Doc:     "A device that warms the enclosure. Its name is what it is (mat, cable, lamp, ceramic or panel); any other name needs `kind`. Mains and water are close together here. The usual care: " + Mains + ".",
 	Example: "heater \"mat\" {\n  power      = \"28 W\"\n  place      = \"side\"\n  thermostat = \"30 C\"\n}",
 	Attrs: []Attr{
 		{Name: "kind", Kind: Word, Choices: HeaterKinds, Default: "the name", Doc: "What it is.", Example: `"mat"`},

@@ -10,6 +10,7 @@ import (
 	"vivary/compile/rounds"
 	"vivary/plan"
 	"vivary/plan/finding"
+	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -43,10 +44,19 @@ func dueRounds(w *world, f *flags, args []string) int {
 		return dueJSON(w, sheets)
 	}
 	printDays(w, r, f, sheets)
+	mains(w, r)
 	if sum := finding.Summary(r.Findings); sum != "" {
 		fmt.Fprintf(w.out, "\n%s: see vivary check.\n", sum)
 	}
 	return fine
+}
+
+// mains prints, once, the usual care where mains and water are close together, if anything
+// is heated.
+func mains(w *world, r *compile.Result) {
+	if r.Plan != nil && slices.ContainsFunc(r.Plan.Enclosures, func(e *plan.Enclosure) bool { return e.Climate != nil && len(e.Climate.Heaters) > 0 }) {
+		fmt.Fprintf(w.out, "\nMains and water: %s.\n", schema.Mains)
+	}
 }
 
 // printDays prints each day that asks something of anybody: a round, or an absence.
@@ -65,6 +75,11 @@ func printDays(w *world, r *compile.Result, f *flags, sheets []sheet) {
 		fmt.Fprintln(w.out, dayTitle(r, on))
 		for _, l := range leaves {
 			fmt.Fprintf(w.out, "  %s: %s\n", l.Title, strings.Join(l.Lines, "; "))
+			if on == max(l.From, r.Today) && (l.For != "" || l.Sudden) { // of who is away, whoever stands in has it already
+				for _, line := range r.Roster.Aid(&l) {
+					fmt.Fprintln(w.out, "    "+line)
+				}
+			}
 		}
 		for i := range due {
 			printSheet(w, r.Plan, &due[i])
@@ -183,6 +198,7 @@ type jsonRound struct {
 	Keepers []string   `json:"keepers,omitempty"`
 	Ring    []string   `json:"ring,omitempty"`
 	Minutes int        `json:"minutes"`
+	Before  []string   `json:"before,omitempty"`
 	Holds   []string   `json:"holds,omitempty"`
 	Lines   []jsonLine `json:"lines"`
 }
@@ -217,7 +233,7 @@ func dueJSON(w *world, sheets []sheet) int {
 	out := []jsonRound{}
 	for i := range sheets {
 		s := &sheets[i]
-		j := jsonRound{Date: s.Date.String(), At: s.Round.Clock.V.String(), Round: s.Round.Name.V, Minutes: s.Minutes, Holds: s.Held, Lines: []jsonLine{}}
+		j := jsonRound{Date: s.Date.String(), At: s.Round.Clock.V.String(), Round: s.Round.Name.V, Minutes: s.Minutes, Before: s.Before, Holds: s.Held, Lines: []jsonLine{}}
 		j.Keepers, j.Ring = s.keepers, s.ring
 		for _, d := range s.Due {
 			jl := jsonLine{Kind: d.Kind.Name, Text: d.Text, First: d.First, Last: d.Last}

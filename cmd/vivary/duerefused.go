@@ -24,10 +24,12 @@ func (w *world) dueRefused(r *compile.Result, f *flags, dir string) int {
 		lastJSON(w, &last)
 	case last.Found > 0:
 		w.lastDue(r, f, &last, filepath.ToSlash(dir))
+		mains(w, r)
 	case r.Roster != nil:
 		fmt.Fprintf(w.out, "The plan is refused, and no calendars were built before. This list is from what can be read of the plan: it may lack something, and it may be wrong.\n\n")
 		w.pressingNow(r)
 		printDays(w, r, f, sheetsOf(r, f))
+		mains(w, r)
 	default:
 		fmt.Fprintln(w.out, "The plan is refused and cannot be read, and no calendars were built before: there is no list. Look at every animal, and fill every dish.")
 	}

@@ -9,6 +9,7 @@ import (
 	"github.com/spf13/afero"
 
 	"vivary/plan"
+	"vivary/schema"
 )
 
 // first is the collection that start writes. It compiles as it stands.
@@ -134,6 +135,6 @@ func start(w *world, f *flags, args []string) int {
 	if strings.ContainsAny(shown, " \t") {
 		shown = "'" + shown + "'"
 	}
-	fmt.Fprintf(w.out, "\nNext: vivary check %[1]s, then vivary build %[1]s\n", shown)
+	fmt.Fprintf(w.out, "\nMains and water are close together: %s.\n\nNext: vivary check %[2]s, then vivary build %[2]s\n", schema.Mains, shown)
 	return fine
 }

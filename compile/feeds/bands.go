@@ -1,6 +1,7 @@
 package feeds
 
 import (
+	"slices"
 	"strings"
 
 	"vivary/compile/ical"
@@ -56,7 +57,7 @@ func (s *selection) leaves(feed *ical.Feed) {
 			continue
 		}
 		feed.Entries = append(feed.Entries, ical.Entry{UID: s.uid("leave", x.Name), Date: x.From, AllDay: true, Days: max(1, x.Days),
-			Summary: x.Title, Description: strings.Join(x.Lines, "\n")})
+			Summary: x.Title, Description: strings.Join(slices.Concat(x.Lines, s.r.Roster.Aid(&x)), "\n")})
 	}
 }
 

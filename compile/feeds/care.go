@@ -2,6 +2,7 @@ package feeds
 
 import (
 	"slices"
+	"strings"
 
 	"vivary/compile/horizon"
 	"vivary/compile/ical"
@@ -69,6 +70,7 @@ func (s *selection) asEver(feed *ical.Feed, base ical.Entry, p roster.Pick, part
 		rule.Fill(planned, s.r.Horizon)
 		e := base
 		e.UID = s.uid("care", p.Entry.ID.String(), part(i))
+		mind(&e, p.Entry, nil)
 		if s.repeat(&e, rule, shown, p.Entry.EachHeld, last) {
 			feed.Entries = append(feed.Entries, e)
 		}
@@ -232,6 +234,7 @@ func (s *selection) each(feed *ical.Feed, base ical.Entry, x *roster.Entry, days
 		e.Date = s.r.Horizon.Date(i)
 		e.UID = s.uid("care", x.ID.String(), e.Date.String())
 		e.Summary = s.words(x, i, x.Portion(i))
+		mind(&e, x, x.Manner(i))
 		feed.Entries = append(feed.Entries, e)
 	}
 }
@@ -281,6 +284,22 @@ func (s *selection) entry(x *roster.Entry) ical.Entry {
 		e.Description += "Why: " + x.Timing.Because.V
 	}
 	return e
+}
+
+// mind puts what to see to before a care, done in a manner or as usual, before all else in
+// the text of its entry.
+func mind(e *ical.Entry, x *roster.Entry, m *roster.Manner) {
+	if m != nil && m.May.Manner == schema.Outside {
+		return // nothing is opened
+	}
+	var lines []string
+	for _, c := range roster.Cautions(x.Life, x.Kind) {
+		lines = append(lines, rounds.Before(c))
+	}
+	if e.Description != "" {
+		lines = append(lines, e.Description)
+	}
+	e.Description = strings.Join(lines, "\n")
 }
 
 // dish is a meal when it is an item's turn.

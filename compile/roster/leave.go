@@ -1,6 +1,8 @@
 package roster
 
 import (
+	"slices"
+
 	"vivary/compile/identity"
 	"vivary/plan"
 	"vivary/schema/civil"
@@ -18,6 +20,10 @@ type Leave struct {
 	For, Away string
 	// Sudden says that the log alone tells of it.
 	Sudden bool
+
+	// begins has whose time with animals that they may not know begins with it, in which
+	// run of whose days away; nil for nobody's. Roster.Aid says what they are to know.
+	begins *begins
 }
 
 // Leaves returns what absences mean: getting ready on the last day before, the days
@@ -55,7 +61,8 @@ func (s *Shared) leaves(d *Duty, r *Run) []Leave {
 			Leave{Away: d.Keeper, Name: id + "/stand-in-eve" + suffix, Title: "You stand in for " + keeper + " from " + first.Short(), From: r.since(name) - 1, Days: 1, For: name,
 				Lines: []string{"Have keys, portions and numbers at hand", "Ask now what is not clear"}},
 			Leave{Away: d.Keeper, Name: id + "/stand-in" + suffix, Title: "You stand in for " + keeper, From: first, Days: 1, For: name,
-				Lines: []string{"Do what each round says, and no more", "Lift no animal; open no lid that need not be opened", "Write down what looks wrong, and ring"}},
+				Lines:  []string{"Do what each round says, and no more", "Lift no animal; open no lid that need not be opened", "Write down what looks wrong, and ring"},
+				begins: &begins{d, r, []string{name}}},
 			Leave{Away: d.Keeper, Name: id + "/handed-back" + suffix, Title: "Handed back to " + keeper, From: r.until(name), Days: 1, For: name,
 				Lines: []string{keeper + " does the rounds again from today"}})
 	}
@@ -64,6 +71,10 @@ func (s *Shared) leaves(d *Duty, r *Run) []Leave {
 	} else {
 		ready = append(ready, "Lay out the portions and label them with their dates", "Leave the numbers of a mentor and a veterinarian")
 		back = append(back[:len(back)-3:len(back)-3], append([]string{"Read the notes"}, back[len(back)-3:]...)...)
+	}
+	// Who has no calendar of their own reads that of everybody.
+	if others := slices.DeleteFunc(r.covers(), s.hasCalendar); len(others) > 0 {
+		away.begins = &begins{d, r, others}
 	}
 	out = append(out, away,
 		Leave{Away: d.Keeper, Name: id + "/ready", Title: "Get ready to leave tomorrow", Lines: ready, From: r.Begun - 1, Days: 1, For: d.Keeper})
@@ -84,6 +95,11 @@ func (r *Run) covers() []string {
 		}
 	}
 	return out
+}
+
+// hasCalendar reports whether somebody reads of leaves in a calendar of their own.
+func (s *Shared) hasCalendar(who string) bool {
+	return slices.ContainsFunc(s.Plan.Calendars, func(c *plan.Calendar) bool { return len(c.Kinds) == 0 && plan.Lists(c.Keepers, who) })
 }
 
 // visit is the first day of a run on which somebody comes.

@@ -112,11 +112,7 @@ func Skills(l *life.Enclosure) []string {
 
 // saidOf reports whether a figure of an enclosure's species has a word.
 func saidOf(l *life.Enclosure, figure *schema.Figure, word string) bool {
-	if l.Plan.Sheet == nil {
-		return false
-	}
-	f := l.Plan.Sheet.Figure(figure, "")
-	return f != nil && slices.Contains(f.Words, word)
+	return l.Plan.Sheet != nil && saysOneOf(l.Plan.Sheet, figure, []string{word})
 }
 
 func (s *Shared) trained(who, skill string) bool {

@@ -102,7 +102,7 @@ func (r *Run) open() bool {
 // once it is known.
 func (s *Shared) suddenLeaves(d *Duty, r *Run) []Leave {
 	keeper, id := shown(s.Plan, d.Keeper), had(s.Plan, d.Keeper)+"/"+r.Begun.String()
-	away := Leave{Away: d.Keeper, Sudden: true, Name: id + "/away", Title: keeper + " is away", From: r.Begun, Days: int(r.Ends - r.Begun), Lines: []string{s.instead(d, r)}}
+	away := Leave{Away: d.Keeper, Sudden: true, Name: id + "/away", Title: keeper + " is away", From: r.Begun, Days: int(r.Ends - r.Begun), Lines: []string{s.instead(d, r)}, begins: &begins{d, r, d.inRun(r)}}
 	if r.open() {
 		away.Lines = append(away.Lines, "Until the log says: keeper "+d.Keeper+" back")
 		return []Leave{away}
@@ -111,13 +111,22 @@ func (s *Shared) suddenLeaves(d *Duty, r *Run) []Leave {
 		Lines: []string{"What was left out stands in your rounds", "Read the notes", "Count the animals and look at every lid", "Read the lowest and the highest temperatures"}}}
 }
 
+// inRun are those who stand in on any day of a run.
+func (d *Duty) inRun(r *Run) []string {
+	var out []string
+	for _, x := range d.stands {
+		if i := x.days.Next(r.From); i >= 0 && i < r.To {
+			out = append(out, x.keeper)
+		}
+	}
+	return out
+}
+
 // instead says who does the rounds in a run.
 func (s *Shared) instead(d *Duty, r *Run) string {
 	var names []string
-	for _, x := range d.stands {
-		if i := x.days.Next(r.From); i >= 0 && i < r.To {
-			names = append(names, shown(s.Plan, x.keeper))
-		}
+	for _, name := range d.inRun(r) {
+		names = append(names, shown(s.Plan, name))
 	}
 	if len(names) == 0 {
 		return "Nobody else is there: somebody must come"

@@ -30,14 +30,15 @@ func (d *day) init(r *Round) {
 // write appends the text of a day, as far as so many bytes. Calendars, the day's
 // list and the printed sheet are all written here, so that they cannot disagree.
 //
-// What is pressing stands first, then what may be done in which state and what is done
-// before days when nobody comes; then the round.
+// What is pressing stands first, then what may be done in which state, what is done
+// before days when nobody comes and what to put on or have ready; then the round.
 func (r *Round) write(dst []byte, on, limit int) []byte {
 	d := &r.day
 	d.dst, d.start, d.limit, d.on, d.full, d.gap = dst, len(dst), limit, on, false, false
 	r.pressing(false)
 	r.held()
 	r.leaving(false)
+	r.beforehand()
 	d.gap = true
 	r.part(false)
 	if !d.full && r.any(true) {

@@ -100,6 +100,7 @@ func (r *Round) shortened(dst []byte, on, limit int) []byte {
 	d.dst, d.start, d.limit, d.on, d.full, d.gap = append(dst, here...), len(dst), limit-len(last)-len(cutShort), on, false, false
 	r.held()
 	r.leaving(false)
+	r.beforehand()
 	d.gap = true
 	r.part(false)
 	if d.full {

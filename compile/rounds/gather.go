@@ -118,7 +118,7 @@ func (g *gatherer) entry(x *roster.Entry, place int, days horizon.Days) {
 // of its own, before all others, and so is the last water before days when nobody
 // comes.
 func (g *gatherer) entryOn(x *roster.Entry, place int, p telling) {
-	it := Item{Task: taskOf(x), Place: place, Days: p.days, Rank: x.Kind.Rank, Minutes: x.Minutes, High: x.High, Passing: x.Once != nil}
+	it := Item{Task: taskOf(x), Place: place, Days: p.days, Rank: x.Kind.Rank, Minutes: x.Minutes, High: x.High, Passing: x.Once != nil, Cautions: roster.Cautions(x.Life, x.Kind)}
 	if p.on != 0 {
 		it.Task = Told(x, it.Task, p.on)
 	}
@@ -294,6 +294,9 @@ func (g *gatherer) dishes(x *roster.Entry, it Item) {
 		}
 		one := it
 		one.Days, one.Passing = both(it.Days, m.Days), true
+		if m.May.Manner == schema.Outside {
+			one.Cautions = nil // nothing is opened
+		}
 		one.Manner = g.besides(m.May, one.Place, one.Days)
 		g.dish(x, one)
 		if it.Usual == nil {

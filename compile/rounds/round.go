@@ -41,6 +41,8 @@ type Item struct {
 	// Short and Aside are its words where one line is about several places: what is the same
 	// at all of them, and what is this one's. No Short is a line of its own.
 	Short, Aside string
+	// Cautions are what to see to before it is done.
+	Cautions []*schema.Caution
 }
 
 // Hold is a state in which the animals of a place are, from a day until another.
@@ -72,6 +74,7 @@ type Round struct {
 	tasks    []task // the round proper, then what is apart
 	lines    []line
 	holds    []held
+	cautions []caution
 	kinds    []*schema.CareKind // by rank
 	sections []section          // the rooms, then what is apart
 	day      day
@@ -98,6 +101,7 @@ func Make(r *plan.Round, h horizon.Horizon, places []Place, items []Item, holds 
 	out.word()
 	out.gather()
 	out.vocabulary()
+	out.caution()
 	out.layout()
 	out.hold(holds)
 	out.day.init(out)

@@ -14,6 +14,7 @@ type Sheet struct {
 	Date    civil.Date
 	Lines   []string // as they are printed, without the minutes; an empty one is a gap
 	Due     []Due    // everything that is to be done, by task
+	Before  []string // the lines among Lines that say what to put on, have ready or switch off
 	Held    []string // the lines among Lines that say what may be done in which state
 	Minutes int
 }
@@ -55,6 +56,11 @@ func (r *Round) On(i int) Sheet {
 		}
 	}
 	d := &r.day
+	for k := range r.cautions {
+		if c := &r.cautions[k]; c.line.count(i) > 0 {
+			s.Before = append(s.Before, string(r.appendCaution(nil, c)))
+		}
+	}
 	for k := range r.holds {
 		h := &r.holds[k]
 		if h.team {

@@ -82,6 +82,15 @@ func (r *Round) atMost(on int) int {
 			n += len(r.names[h.spans[k].place].text) + mark
 		}
 	}
+	for i := range r.cautions {
+		if c := &r.cautions[i]; c.line.count(on) > 0 {
+			n += len(c.text) + mark + labels
+			for _, k := range c.kinds {
+				n += len(k.Short()) + mark
+			}
+			c.line.each(on, func(c *cell) { n += len(r.names[c.place].text) + mark })
+		}
+	}
 	for i := range r.sections {
 		n += len(r.sections[i].title) + mark
 	}

@@ -149,18 +149,6 @@ species "aphonopelma-seemanni" {
     every = "4 days"
   }
 
-  care "spot-clean" {
-    task   = "Goggles on: spot clean, look for mould and mites"
-    every  = "7 days"
-    source = ["T19", "T20"]
-  }
-
-  care "deep-clean" {
-    task   = "Goggles on: change the substrate"
-    every  = "12 months"
-    source = ["T19", "T20"]
-  }
-
   feeding "young" {
     stages     = ["young"]
     every      = "3 days"

@@ -199,24 +199,6 @@ species "brachypelma-boehmei" {
     source = ["T68"]
   }
 
-  care "dish" {
-    task   = "Goggles on: scrub the dish"
-    every  = "7 days"
-    source = ["T19", "T20"]
-  }
-
-  care "spot-clean" {
-    task   = "Goggles on: spot clean, look for mould and mites"
-    every  = "7 days"
-    source = ["T19", "T20"]
-  }
-
-  care "deep-clean" {
-    task   = "Goggles on: change the substrate"
-    every  = "12 months"
-    source = ["T19", "T20"]
-  }
-
   feeding "adult" {
     stages     = ["adult"]
     every      = "10 days"

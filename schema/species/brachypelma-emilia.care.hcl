@@ -186,18 +186,6 @@ species "brachypelma-emilia" {
     source = ["T73"]
   }
 
-  care "spot-clean" {
-    task   = "Goggles on: spot clean, look for mould and mites"
-    every  = "7 days"
-    source = ["T19", "T20"]
-  }
-
-  care "deep-clean" {
-    task   = "Goggles on: change the substrate"
-    every  = "12 months"
-    source = ["T19", "T20"]
-  }
-
   feeding "adult" {
     stages     = ["adult"]
     every      = "10 days"

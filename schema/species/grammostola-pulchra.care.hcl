@@ -193,18 +193,6 @@ species "grammostola-pulchra" {
     every = "7 days"
   }
 
-  care "spot-clean" {
-    task   = "Goggles on: spot clean, look for mould and mites"
-    every  = "7 days"
-    source = ["T19", "T20"]
-  }
-
-  care "deep-clean" {
-    task   = "Goggles on: change the substrate"
-    every  = "12 months"
-    source = ["T19", "T20"]
-  }
-
   feeding "juvenile" {
     stages     = ["juvenile"]
     every      = "7 days"

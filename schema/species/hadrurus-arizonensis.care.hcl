@@ -495,6 +495,13 @@ species "hadrurus-arizonensis" {
     note    = "Painful, not dangerous."
   }
 
+  figure "spray" {
+    value   = "venom"
+    source  = ["N13"]
+    quality = "keeper"
+    note    = "Hadrurus spadix, its kin, was filmed: taken as a precaution."
+  }
+
   figure "defence" {
     value   = "Hadrurus spadix was filmed spraying venom (N13). Protect the eyes; rinse with water."
     source  = ["N13"]

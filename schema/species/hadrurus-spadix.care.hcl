@@ -170,6 +170,13 @@ species "hadrurus-spadix" {
     note    = "Painful, and of low toxicity (C86). Of its kin H. arizonensis it takes 168 to 198 mg/kg to kill half of the mice, of Androctonus australis 0.32 to 6 mg/kg (C92). A precaution: children, the old and people with an allergy. Wash and cool the sting, watch breathing and swelling for an hour; a doctor if anything happens away from the sting, or to a child, or to somebody pregnant, old or ill. Signs of an allergy are an emergency."
   }
 
+  figure "spray" {
+    value   = "venom"
+    source  = ["N13"]
+    quality = "keeper"
+    note    = "One was filmed."
+  }
+
   figure "defence" {
     value   = "Nervous; stings rather than pinches (C86). One was filmed spraying venom (N13): goggles when the box is open; eyes are rinsed with water at once, then a doctor."
     source  = ["C86", "N13", "C133"]

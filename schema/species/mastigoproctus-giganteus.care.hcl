@@ -416,6 +416,12 @@ species "mastigoproctus-giganteus" {
     note  = "Of clean looks each week."
   }
 
+  figure "spray" {
+    value   = "acid"
+    source  = ["K75"]
+    quality = "keeper"
+  }
+
   figure "defence" {
     value   = "Sprays about 85 % acetic acid (K75). Protect the eyes; rinse with water."
     source  = ["K75"]

@@ -197,6 +197,12 @@ species "parabuthus-transvaalicus" {
     note    = "Of 184 people stung 17 were severe (C20); 63 % pain only, 27 % slight signs away from the sting, 10 % severe (C21). 0.3 % died, under 10 and over 50 years old (C19). One milking gives 14 mg of dry venom, other Buthidae about 1 mg (C130). Of 740 scorpion calls to a poison centre 19.7 % were serious (C25); of children with severe stings in southern Africa close to a fifth died, mostly by P. granulatus (C24). Emergency number and poison centre at once, without waiting for signs: they begin within 4 h (C23), after 1 to 8 h (C22) or 4 to 12 h (C130). Watched for 12 to 24 h, children and people at risk in hospital (C23). The name of the species on paper at the box and in the pocket. No cutting, sucking or tourniquet; a pressure bandage may slow uptake but worsens the pain (C29)."
   }
 
+  figure "spray" {
+    value   = "venom"
+    source  = ["C22", "C133", "C135"]
+    quality = "paper"
+  }
+
   figure "defence" {
     value   = "Sprays venom, 1 m (C135) to 3 m far (C22): no harm on the skin, the eyes are at risk (C22), and its kin P. villosus aims at them (C133). A clear first drop, then milky venom. Goggles at every opening; eyes are rinsed with water at once (C133), then a doctor. It warns by a rasping sound (C132), and is fast (C130). The lid is locked. Mesh lets spray out: glass, or a fine vent at the side."
     source  = ["C22", "C130", "C132", "C133", "C135"]

@@ -192,16 +192,4 @@ species "tliltocatl-albopilosus" {
   care "mist" {
     every = "3 days"
   }
-
-  care "spot-clean" {
-    task   = "Goggles on: spot clean, look for mould and mites"
-    every  = "7 days"
-    source = ["T19", "T20"]
-  }
-
-  care "deep-clean" {
-    task   = "Goggles on: change the substrate"
-    every  = "6 months"
-    source = ["T19", "T20"]
-  }
 }

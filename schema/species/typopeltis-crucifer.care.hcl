@@ -238,6 +238,12 @@ species "typopeltis-crucifer" {
     value = "none"
   }
 
+  figure "spray" {
+    value   = "acid"
+    source  = ["OS4", "OP4"]
+    quality = "society"
+  }
+
   figure "defence" {
     value  = "Sprays a mix of acetic acid: eyes burn and are washed out with cold water, and it is smelt at each opening of the box (OS4). A hard touch of the abdomen brings the spray and flight, one from the front raised palps only; males spray less readily than females and nymphs (OP4)."
     source = ["OS4", "OP4"]
