@@ -26,7 +26,8 @@ type Report struct {
 	Gradient climate.Gradient
 	Water    climate.Water
 
-	few [4]climate.Heater // room for the heaters of nearly every enclosure
+	depth climate.Metre     // of the substrate, the sheet's where the plan has none
+	few   [4]climate.Heater // room for the heaters of nearly every enclosure
 }
 
 // Of returns the report, and whether plan and sheet say enough for one.
@@ -48,6 +49,10 @@ func (r *Report) Read(c *plan.Collection, e *plan.Enclosure) bool {
 	}
 	r.HardLow, r.HardHigh = climate.Celsius(hard.Range.Low), climate.Celsius(hard.Range.High)
 	r.Box = box(c, e)
+	r.depth = r.Box.Substrate.Depth
+	if f := e.Sheet.Figure(schema.FigureSubstrateDepthMin, ""); !e.Housing.Depth.Set() && f != nil {
+		r.depth = climate.Metre(f.Range.Low / 1000)
+	}
 	r.Warm, r.Cool = ends(e, target.Range)
 	r.RH = humid.Range
 	if e.Climate != nil {
@@ -60,8 +65,18 @@ func (r *Report) Read(c *plan.Collection, e *plan.Enclosure) bool {
 		}
 	}
 	r.Gradient = r.Box.Gradient(r.Warm, r.Cool, r.Heaters)
-	r.Water = r.Box.WaterNeed(r.Gradient.Mean, climate.Percent(r.RH.Low), climate.Percent(r.RH.High))
+	r.Water = r.Box.WaterNeed(r.Air(), climate.Percent(r.RH.Low), climate.Percent(r.RH.High))
 	return true
+}
+
+// Air is the temperature of the air inside as a whole.
+func (r *Report) Air() climate.Celsius { return r.Gradient.Mean }
+
+// Watered is what becomes of so many ml of water a day.
+func (r *Report) Watered(ml float64) climate.Watered {
+	b := r.Box
+	b.Substrate.Depth = r.depth
+	return b.Watered(r.Air(), climate.GramPerDay(ml))
 }
 
 // Floor is the balance at the species' hard limit: whether the heaters keep the
@@ -120,10 +135,9 @@ func box(c *plan.Collection, e *plan.Enclosure) climate.Enclosure {
 		b.Lid.Kind = climate.MeshLid
 	}
 	b.Ventilation = ventilation(h)
-	b.Substrate = substrate(h)
+	b.Substrate = substrate(h, e.Sheet)
 	if h.Water.Or("dish") == "dish" {
-		// A dish as people use it (judgement): 10 cm across, 200 ml.
-		b.Dish = climate.Dish{Volume: 0.2, Surface: 0.0079}
+		b.Dish = dish(b.Inside.FloorArea(), e.Sheet)
 	}
 	return b
 }
@@ -184,7 +198,29 @@ func ventilation(h *plan.Housing) climate.Ventilation {
 	return climate.LooseLid
 }
 
-func substrate(h *plan.Housing) climate.Substrate {
+// dish is one as people use it (judgement): 10 cm across, 200 ml, for a species of dry
+// places 5 cm and 40 ml, and in a small box no more than a twentieth of the floor.
+func dish(floor climate.SquareMetre, sheet *plan.SpeciesSheet) climate.Dish {
+	d := climate.Dish{Volume: 0.2, Surface: 0.0079}
+	if sheet.Is(schema.FigureMoisture, "arid") {
+		d = climate.Dish{Volume: 0.04, Surface: 0.002}
+	}
+	d.Surface = min(d.Surface, floor/20)
+	return d
+}
+
+// moisture is how damp the substrate is kept: as written, else as is usual for the species.
+func moisture(h *plan.Housing, sheet *plan.SpeciesSheet) string {
+	switch {
+	case h.Moisture.Set():
+		return h.Moisture.V
+	case sheet.Is(schema.FigureMoisture, "arid"):
+		return "dry"
+	}
+	return "damp below"
+}
+
+func substrate(h *plan.Housing, sheet *plan.SpeciesSheet) climate.Substrate {
 	s := climate.Substrate{Depth: climate.Metre(h.Depth.V.Value / 1000)}
 	words := strings.ToLower(h.Substrate.V)
 	switch {
@@ -195,8 +231,10 @@ func substrate(h *plan.Housing) climate.Substrate {
 	default:
 		s.Soil = climate.Coir
 	}
-	switch h.Moisture.V {
-	case "damp", "damp below":
+	switch moisture(h, sheet) {
+	case "damp below":
+		s.Moisture = climate.MoistBelow
+	case "damp":
 		s.Moisture = climate.Moist
 	case "wet":
 		s.Moisture = climate.Wet

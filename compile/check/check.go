@@ -50,6 +50,8 @@ type Enclosure struct {
 	balance  balance.Report // what physics says, once it is asked
 	reported bool
 	known    bool
+	water    roster.Poured // what the care brings in, once it is asked
+	watered  bool
 	growth   growth.Report // what is to be expected, once it is asked
 	grown    bool
 	grows    bool
@@ -90,7 +92,7 @@ type Rule struct {
 
 // Rules are all rules of this package, by family. Adding one is an entry in the
 // list of its family's file, the function beside it and an example.
-var Rules = join(heaters, temperatures, rests, physics, moisture, feeding, prey, company, housing, security, people, walks, papers, calendars, future, needs, unsaid, unlikely)
+var Rules = join(heaters, temperatures, rests, physics, moisture, damp, feeding, prey, company, housing, security, people, walks, papers, calendars, future, needs, unsaid, unlikely)
 
 // Examples are what the rules are shown by, a file for each.
 //

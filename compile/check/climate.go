@@ -23,11 +23,6 @@ var physics = []*Rule{
 		Why:     "What the walls, the lid and the air changes lose at that temperature is more than the heaters give. A mat on a pane also gives much of its heat to the room.",
 		Source:  "heat balance after ISO 6946; air changes and heat shares are judgement, and so the band is wide",
 		Instead: "More watts, a warmer room, a closed lid, or a lower aim."}, Enclosure: heatShort},
-	{Rule: finding.Rule{ID: "humidity-lost", Severity: finding.Error, Silence: finding.ByReason,
-		Title:   "The humidity that is aimed for cannot be held.",
-		Why:     "The air that leaves carries more water out than the substrate gives off, or the glass fogs below that humidity and takes the water out of the air.",
-		Source:  "water balance (ideal gas), fogging after ISO 13788; air changes are judgement, and so the band is wide",
-		Instead: "A more closed lid, a damp substrate instead of spray, or a lower aim."}, Enclosure: humidityLost},
 	{Rule: finding.Rule{ID: "stuck-hot", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "If the thermostat sticks, the heater goes past what kills.",
 		Why:     "Thermostats fail. With this heater always on, in the warmest room, even the favourable end of the band lies above the species' limit.",
@@ -96,40 +91,6 @@ func heatShort(r *Rule, e *Enclosure) {
 		e.Add(f)
 	} else {
 		e.unsure(f, b.Margin.Likely >= 1)
-	}
-}
-
-func humidityLost(r *Rule, e *Enclosure) {
-	p, ok := e.report()
-	if !ok || e.word(schema.FigureMoisture) == "arid" || p.Water.Verdict == climate.Holds || p.Water.Verdict == 0 {
-		return
-	}
-	low := climate.Percent(p.RH.Low)
-	if p.Water.Verdict == climate.MayNotHold && p.Water.Unmisted.Likely >= low && p.Water.FogsAt.Likely >= low {
-		return // likely held without any misting
-	}
-	at := e.Plan.Housing.At
-	if e.Plan.Climate != nil && e.Plan.Climate.Humidity.Set() {
-		at = e.Plan.Climate.Humidity.At
-	}
-	least := quantity.Format(p.RH.Low, quantity.PercentRH)
-	f := finding.Finding{Rule: &r.Rule, At: at, Source: r.Source, Write: "a more closed lid, a damp substrate, or a lower humidity; vivary why " + e.Plan.Name.V + " shows the balance"}
-	w := &p.Water
-	if w.Ceiling <= w.Supply && w.Ceiling != 0 {
-		f.Text = "the coldest wall fogs at about " + wording.Band(w.FogsAt, "%") + " humidity, and " + least + " is the least that is aimed for"
-		f.Limit = "what the glass does not take out of the air, with " + e.temperature(p.Gradient.Mean) + " inside and " + e.temperature(p.Box.Room.Low) + " outside"
-	} else {
-		f.Text = "at " + least + " the air carries out about " + wording.Band(w.Needed, "ml") + " of water a day, and dish and substrate give off " + wording.Band(w.Sustained, "ml")
-		f.Limit = "what evaporates inside; spray alone is gone in " + wording.Band(w.MistFades, "min")
-	}
-	switch {
-	case w.Verdict == climate.MayNotHold:
-		e.Soft(f, finding.Advice) // what misting adds is not counted
-	case p.Box.Ventilation >= climate.FullMeshTop:
-		e.Add(f)
-	default:
-		// How much air passes a partly closed lid is judgement, and a gauge decides.
-		e.Soft(f, finding.Caution)
 	}
 }
 
