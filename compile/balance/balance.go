@@ -26,8 +26,9 @@ type Report struct {
 	Gradient climate.Gradient
 	Water    climate.Water
 
-	depth climate.Metre     // of the substrate, the sheet's where the plan has none
-	few   [4]climate.Heater // room for the heaters of nearly every enclosure
+	depth  climate.Metre     // of the substrate, the sheet's where the plan has none
+	unsaid bool              // how air gets in
+	few    [4]climate.Heater // room for the heaters of nearly every enclosure
 }
 
 // Of returns the report, and whether plan and sheet say enough for one.
@@ -49,6 +50,7 @@ func (r *Report) Read(c *plan.Collection, e *plan.Enclosure) bool {
 	}
 	r.HardLow, r.HardHigh = climate.Celsius(hard.Range.Low), climate.Celsius(hard.Range.High)
 	r.Box = box(c, e)
+	r.unsaid = !e.Housing.Vents.Set() && r.Box.Ventilation == climate.LooseLid
 	r.depth = r.Box.Substrate.Depth
 	if f := e.Sheet.Figure(schema.FigureSubstrateDepthMin, ""); !e.Housing.Depth.Set() && f != nil {
 		r.depth = climate.Metre(f.Range.Low / 1000)
@@ -72,11 +74,18 @@ func (r *Report) Read(c *plan.Collection, e *plan.Enclosure) bool {
 // Air is the temperature of the air inside as a whole.
 func (r *Report) Air() climate.Celsius { return r.Gradient.Mean }
 
-// Watered is what becomes of so many ml of water a day.
+// Watered is what becomes of so many ml of water a day. Where it is not said how air gets
+// in, there may be some openings.
 func (r *Report) Watered(ml float64) climate.Watered {
 	b := r.Box
 	b.Substrate.Depth = r.depth
-	return b.Watered(r.Air(), climate.GramPerDay(ml))
+	w := b.Watered(r.Air(), climate.GramPerDay(ml))
+	if r.unsaid {
+		b.Ventilation = climate.SmallVents
+		more := b.Watered(r.Air(), climate.GramPerDay(ml))
+		w.Saturated.High, w.Stands.High = more.Saturated.High, more.Stands.High
+	}
+	return w
 }
 
 // Floor is the balance at the species' hard limit: whether the heaters keep the

@@ -114,13 +114,13 @@ func (w words) settled() string {
 	x := &w.Water
 	switch {
 	case x.Upper == climate.CannotHold:
-		return "too wet"
+		return "wetter than that"
 	case x.Upper == climate.MayNotHold:
-		return "likely too wet"
+		return "likely wetter than that"
 	case x.Unmisted.High < climate.Percent(w.RH.Low):
-		return "too dry without misting"
+		return "drier than that without misting"
 	case x.Unmisted.Likely < climate.Percent(w.RH.Low):
-		return "likely too dry without misting"
+		return "likely drier than that without misting"
 	}
 	return climate.Holds.String()
 }

@@ -75,8 +75,16 @@ func (e *Enclosure) once(f *finding.Finding, what string, rules ...string) {
 	}
 }
 
+// tooWet is once for what is too wet: what is planned too dry is another mistake.
 func (e *Enclosure) tooWet(f *finding.Finding) {
-	e.once(f, "too wet", "stale-air", "wet-sealed", "no-cross-air", "misted-too-often", "substrate-moisture", "humidity-unusual", "humidity-harmful", "air-too-wet", "water-stands")
+	causes := []string{"stale-air", "wet-sealed", "no-cross-air", "misted-too-often", "air-too-wet", "water-stands"}
+	if e.word(schema.FigureMoisture) == "arid" {
+		causes = append(causes, "substrate-moisture")
+	}
+	if most, _, _ := e.tooDamp(); e.Plan.Climate != nil && e.Plan.Climate.Humidity.V.High > most {
+		causes = append(causes, "humidity-unusual", "humidity-harmful")
+	}
+	e.once(f, "too wet", causes...)
 }
 
 func humidityLost(r *Rule, e *Enclosure) {
@@ -263,13 +271,17 @@ func waterStands(r *Rule, e *Enclosure) {
 	if !(w.Stands.Likely < floodedIn) {
 		return
 	}
+	after := "after about " + wording.Lasting(climate.InMinutes(w.Stands))
+	if w.Spare.High <= 0 {
+		after = "on the floor"
+	}
 	f := finding.Finding{Rule: &r.Rule, At: water.At, Source: r.Source,
-		Text:  about(water.Day) + " of water a day are brought in, and at 100 % the air carries out " + wording.Band(w.Saturated, "ml") + ": the rest stays, and water stands after about " + wording.Lasting(climate.InMinutes(w.Stands)),
+		Text:  about(water.Day) + " of water a day are brought in, and at 100 % the air carries out " + wording.Band(w.Saturated, "ml") + ": the rest stays, and water stands " + after,
 		Limit: "what the air carries out and the substrate takes up; a squeezed handful holds together and gives no drops",
-		Write: "an amount of about " + wording.Band(p.Water.Misted, "ml") + " a day in all, or none: water until it is damp"}
+		Write: atMostDaily(&p.Water) + "or leave out the amount and water until it is damp"}
 	e.tooWet(&f)
 	switch {
-	case w.Spare.High <= 0: // on a bare floor it is seen, and wiped up
+	case w.Spare.High <= 0 && !drowns(&w, p.Box.Inside.FloorArea()): // on a bare floor it is seen, and wiped up
 		e.Soft(f, finding.Advice)
 	case w.Stands.High < floodedIn:
 		e.Add(f)
@@ -280,6 +292,12 @@ func waterStands(r *Rule, e *Enclosure) {
 	}
 }
 
+// drowns reports whether water stands 5 mm deep on a bare floor within a day (judgement).
+func drowns(w *climate.Watered, floor climate.SquareMetre) bool {
+	const film = 5000 // g/m²
+	return float64(w.Added-w.Saturated.High) > film*float64(floor)
+}
+
 func mistVolume(r *Rule, e *Enclosure) {
 	water := e.poured()
 	p, ok := e.report()
@@ -288,16 +306,30 @@ func mistVolume(r *Rule, e *Enclosure) {
 	}
 	w := &p.Water
 	f := finding.Finding{Rule: &r.Rule, At: water.At, Source: r.Source, Text: about(water.Day) + " of water a day are brought in, and " + p.RH.String() + " takes about " + wording.Band(w.Misted, "ml"),
-		Limit: "as much as the air carries out beyond what the dish gives off", Write: "about " + wording.Band(w.Misted, "ml") + " a day in all, and feel the substrate: a squeezed handful holds together and gives no drops"}
+		Limit: "as much as the air carries out beyond what the dish gives off"}
+	const feel = "feel the substrate: a squeezed handful holds together and gives no drops"
 	switch day := climate.GramPerDay(water.Day); {
+	case w.Most.High <= 0: // drier than the room is aimed for: no volume fits that
+		return
 	case day > w.Most.High:
+		f.Write = atMostDaily(w) + "and " + feel
 		e.tooWet(&f)
 	case day < w.Least.Low && !water.Until && e.word(schema.FigureMoisture) == "damp":
+		f.Write = "about " + wording.Band(w.Misted, "ml") + " a day in all, and " + feel
 		e.once(&f, "too dry", "mesh-top", "humidity-lost")
 	default:
 		return
 	}
 	e.Soft(f, finding.Advice)
+}
+
+// atMostDaily is the most that the high end of the range may take, as the beginning of what
+// to write.
+func atMostDaily(w *climate.Water) string {
+	if w.Most.High < 1 {
+		return "no misting, "
+	}
+	return "at most " + quantity.FormatAtMost(float64(w.Most.High), quantity.Millilitre) + " a day in all, "
 }
 
 func about(ml float64) string {
