@@ -21,7 +21,7 @@ func duneCrust(d Metre) float64 {
 	p := e.parts()
 	v := e.vapour(&p, 26.75, SaturationPressure(26.75), SaturationPressure(21.5))
 	s := e.surface()
-	return v.settles(p.change.Likely, v.room, float64(stillAir)*(s.floor*CrustFactor(d)+s.dish), 0)
+	return v.settles(p.change.Likely, v.room, float64(stillAir)*(s.floor*crustFactor(float64(d), float64(stillAir))+s.dish), 0)
 }
 
 // tenGallons is a glass tank of 20 x 10 x 12 inches with a loose lid and 10 cm of coir.
@@ -31,10 +31,10 @@ func tenGallons(room Room) Enclosure {
 
 // damp answers for the rows of damp-checks.csv, by their names.
 var damp = map[string]func() float64{
-	"pub-mulch-6cm":        func() float64 { return CrustFactor(0.06) },
-	"pub-mulch-2cm":        func() float64 { return CrustFactor(0.02) },
-	"pub-shs-5mm":          func() float64 { return CrustFactor(0.005) },
-	"pub-shs-10mm":         func() float64 { return CrustFactor(0.01) },
+	"pub-mulch-6cm":        func() float64 { return crustFactor(0.06, float64(stillAir)) },
+	"pub-mulch-2cm":        func() float64 { return crustFactor(0.02, float64(stillAir)) },
+	"pub-shs-5mm":          func() float64 { return crustFactor(0.005, float64(stillAir)) },
+	"pub-shs-10mm":         func() float64 { return crustFactor(0.01, float64(stillAir)) },
 	"rh-dune-surface-damp": func() float64 { return float64(dune(Moist).WaterNeed(26.75, 20, 40).Unmisted.Likely) },
 	"rh-dune-crust2cm":     func() float64 { return duneCrust(0.02) },
 	"rh-dune-crust5cm":     func() float64 { return duneCrust(0.05) },

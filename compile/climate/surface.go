@@ -34,11 +34,9 @@ var (
 	dishFilled   = [3]float64{0.25, 1, 1.5}
 )
 
-// CrustFactor returns the part of open water's evaporation that passes a dry crust of
-// thickness d over damp substrate: vapour diffuses through its pores (2.5e-5 m²/s, pores
-// 0.45, tortuosity 0.66: Penman 1940, from memory) and then through the air above.
-func CrustFactor(d Metre) float64 { return crustFactor(float64(d), float64(stillAir)) }
-
+// crustFactor returns the part of open water's evaporation that passes a dry crust of
+// d m over damp substrate: vapour diffuses through its pores (2.5e-5 m²/s, pores 0.45,
+// tortuosity 0.66: Penman 1940, from memory) and then into the air above, by hm in m/s.
 func crustFactor(d, hm float64) float64 {
 	const diffusivity, tortuosity, pores = 2.5e-5, 0.66, 0.45
 	return 1 / (1 + hm*d/(diffusivity*tortuosity*pores))
