@@ -134,7 +134,7 @@ func TestTypesJudge(t *testing.T) {
 		{"one of bark", typed("Centruroides margaritatus (Gervais, 1841)", "bark-scorpion", dark+"length 10 cm\nvenom medically significant\nmoisture damp\nhumidity-soft 60 to 80 %\nhumidity-target 65 to 75 %", lock,
 			inside("20 x 20 x 25 cm", "4 cm", "solid, locked", "damp", cross+"    perches = true\n"), one), ""},
 		{"one of bark in a low box", typed("Centruroides margaritatus (Gervais, 1841)", "bark-scorpion", dark+"length 10 cm\nvenom medically significant\nmoisture damp\nhumidity-soft 60 to 80 %\nhumidity-target 65 to 75 %", lock,
-			inside("20 x 20 x 8 cm", "2 cm", "solid, locked", "damp", cross+"    perches = true\n"), one), "height-low caution"},
+			inside("20 x 20 x 8 cm", "2 cm", "solid, locked", "damp below", cross+"    perches = true\n"), one), "height-low caution"},
 		{"a whip spider", typed("Phrynus whitei Gervais, 1842", "whip-spider", strings.Replace(tarantula, "mild", "none", 1)+"length 3 cm\nspan 12 cm", mild,
 			inside("30 x 30 x 35 cm", "5 cm", latched, "damp", cross+"    perches = true\n"), one), ""},
 		{"where it cannot hang free", typed("Phrynus whitei Gervais, 1842", "whip-spider", strings.Replace(tarantula, "mild", "none", 1)+"length 3 cm\nspan 12 cm", mild,

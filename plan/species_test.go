@@ -179,3 +179,23 @@ func TestTypesForAnUnknownSpecies(t *testing.T) {
 		t.Errorf("%v", texts(found))
 	}
 }
+
+// Every species has a humidity past which a plan is refused, wider than what is good for it
+// and narrower than anything at all.
+func TestHardHumidity(t *testing.T) {
+	lib := NewLibrary()
+	for _, name := range lib.SpeciesNames() {
+		s := lib.Species(name)
+		hard, soft, target := s.Figure(schema.FigureHumidityHard, ""), s.Figure(schema.FigureHumiditySoft, ""), s.Figure(schema.FigureHumidityTarget, "")
+		switch {
+		case hard == nil:
+			t.Errorf("%s: no hard limit of humidity", name)
+		case hard.Range.Low <= 0 && hard.Range.High >= 100:
+			t.Errorf("%s bears any humidity", name)
+		case soft != nil && !hard.Range.Encloses(soft.Range), target != nil && !hard.Range.Encloses(target.Range):
+			t.Errorf("%s: hard %s does not hold soft and target", name, hard.Value.V)
+		case s.Is(schema.FigureMoisture, "arid") && hard.Range.High > 90:
+			t.Errorf("%s is of dry places, and bears %s", name, hard.Value.V)
+		}
+	}
+}

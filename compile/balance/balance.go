@@ -42,6 +42,9 @@ type Report struct {
 	Belief   *climate.Belief
 	Readings int
 
+	depth  climate.Metre // of the substrate, the sheet's where the plan has none
+	unsaid bool          // how air gets in
+
 	few   [4]climate.Heater // room for the heaters of nearly every enclosure
 	whose [4]*plan.Heater
 	asked [8]answer
@@ -74,6 +77,11 @@ func (r *Report) Read(c *plan.Collection, e *plan.Enclosure, l *life.Enclosure) 
 	}
 	r.HardLow, r.HardHigh = climate.Celsius(hard.Range.Low), climate.Celsius(hard.Range.High)
 	r.Box = box(c, e)
+	r.unsaid = !e.Housing.Vents.Set() && r.Box.Ventilation == climate.LooseLid
+	r.depth = r.Box.Substrate.Depth
+	if f := e.Sheet.Figure(schema.FigureSubstrateDepthMin, ""); !e.Housing.Depth.Set() && f != nil {
+		r.depth = climate.Metre(f.Range.Low / 1000)
+	}
 	r.RH = humid.Range
 	r.Spot = sheetAim(e, schema.FigureWarmSpot, nil)
 	r.Air = sheetAim(e, schema.FigureAir, target)
@@ -198,6 +206,20 @@ func (r *Report) lit() float64 {
 		return 1
 	}
 	return share
+}
+
+// Watered is what becomes of so many ml of water a day. Where it is not said how air gets
+// in, there may be some openings.
+func (r *Report) Watered(ml float64) climate.Watered {
+	b := r.Box
+	b.Substrate.Depth = r.depth
+	w := b.Watered(r.Inside(), climate.GramPerDay(ml))
+	if r.unsaid {
+		b.Ventilation = climate.SmallVents
+		more := b.Watered(r.Inside(), climate.GramPerDay(ml))
+		w.Saturated.High, w.Stands.High = more.Saturated.High, more.Stands.High
+	}
+	return w
 }
 
 // Cooldown is a power cut in the coldest room, which keeps its temperature.

@@ -5,6 +5,7 @@ import (
 
 	"vivary/compile/climate"
 	"vivary/plan"
+	"vivary/schema"
 	"vivary/schema/quantity"
 )
 
@@ -40,10 +41,9 @@ func box(c *plan.Collection, e *plan.Enclosure) climate.Enclosure {
 		cover(&b, f)
 	}
 	b.Ventilation = ventilation(h)
-	b.Substrate = substrate(h)
+	b.Substrate = substrate(h, e.Sheet)
 	if h.Water.Or("dish") == "dish" {
-		// A dish as people use it (judgement): 10 cm across, 200 ml.
-		b.Dish = climate.Dish{Volume: 0.2, Surface: 0.0079}
+		b.Dish = dish(b.Inside.FloorArea(), e.Sheet)
 	}
 	return b
 }
@@ -139,7 +139,29 @@ func ventilation(h *plan.Housing) climate.Ventilation {
 	return climate.LooseLid
 }
 
-func substrate(h *plan.Housing) climate.Substrate {
+// dish is one as people use it (judgement): 10 cm across, 200 ml, for a species of dry
+// places 5 cm and 40 ml, and in a small box no more than a twentieth of the floor.
+func dish(floor climate.SquareMetre, sheet *plan.SpeciesSheet) climate.Dish {
+	d := climate.Dish{Volume: 0.2, Surface: 0.0079}
+	if sheet.Is(schema.FigureMoisture, "arid") {
+		d = climate.Dish{Volume: 0.04, Surface: 0.002}
+	}
+	d.Surface = min(d.Surface, floor/20)
+	return d
+}
+
+// moisture is how damp the substrate is kept: as written, else as is usual for the species.
+func moisture(h *plan.Housing, sheet *plan.SpeciesSheet) string {
+	switch {
+	case h.Moisture.Set():
+		return h.Moisture.V
+	case sheet.Is(schema.FigureMoisture, "arid"):
+		return "dry"
+	}
+	return "damp below"
+}
+
+func substrate(h *plan.Housing, sheet *plan.SpeciesSheet) climate.Substrate {
 	s := climate.Substrate{Depth: climate.Metre(h.Depth.V.Value / 1000)}
 	words := strings.ToLower(h.Substrate.V)
 	switch {
@@ -150,8 +172,10 @@ func substrate(h *plan.Housing) climate.Substrate {
 	default:
 		s.Soil = climate.Coir
 	}
-	switch h.Moisture.V {
-	case "damp", "damp below":
+	switch moisture(h, sheet) {
+	case "damp below":
+		s.Moisture = climate.MoistBelow
+	case "damp":
 		s.Moisture = climate.Moist
 	case "wet":
 		s.Moisture = climate.Wet

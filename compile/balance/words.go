@@ -11,12 +11,12 @@ import (
 
 // Lines says the report in a keeper's words and units, one fact a line. Every figure
 // that is not known exactly is told with the ends between which it is to be expected.
-func (r *Report) Lines(e *plan.Enclosure) []string {
+func (r *Report) Lines(e *plan.Enclosure, b Brought) []string {
 	w := words{r, e.Degrees()}
 	out := w.heat()
 	out = append(out, "After a power cut, in the coldest room, "+w.falls(r.Cooldown()),
 		"If the house cools too, with "+w.degrees(0)+" outside, "+w.falls(r.ColdHouse()))
-	return append(out, w.water()...)
+	return append(out, w.water(b)...)
 }
 
 // words puts a report into a keeper's degrees.
@@ -107,17 +107,62 @@ func (w words) falls(c climate.Cooldown) string {
 	return "it falls to " + limit + ": the air " + within(c.Air) + ", the substrate " + within(c.Substrate)
 }
 
+// Brought is the water that the care brings in.
+type Brought struct {
+	Day   float64 // ml a day; 0 where no care says how much
+	Until bool    // some of the care has no amount: it is done until it is damp
+}
+
 // water says what keeps the humidity, and what is in its way.
-func (w words) water() []string {
+func (w words) water(b Brought) []string {
 	x := &w.Water
 	out := []string{
-		"Humidity " + w.RH.String() + ": at " + share(x.Target) + " the air carries out " + wording.Band(x.Needed, "ml") + " a day; the dish gives some, misting has to bring about " + wording.Band(x.Misted, "ml"),
-		"Unmisted it settles at " + wording.Band(x.Unmisted, "%") + "; spray alone is gone in " + wording.Band(x.MistFades, "min") + "; a damp substrate is what holds it: " + x.Supply.String(),
+		"Humidity " + w.RH.String() + ": at " + share(x.Target) + " the air carries out " + wording.Band(x.Needed, "ml") + " a day; the dish gives some, misting or watering has to bring about " + wording.Band(x.Misted, "ml"),
+	}
+	if b.Day > 0 {
+		out = append(out, w.brought(b))
+	}
+	out = append(out, "Unmisted it settles at "+wording.Band(x.Unmisted, "%")+": "+w.settled()+". Spray alone is gone in "+wording.Band(x.MistFades, "min")+"; a damp substrate is what keeps it up: "+x.Supply.String())
+	if x.Unmisted.Likely > mouldy {
+		out = append(out, "What stays above "+share(mouldy)+" for weeks grows mould (ISO 13788, from memory). Whether it harms is disputed: keepers mostly call it harmless to a healthy animal, and a sign of wet, old food and little air; others call it deadly.")
 	}
 	if x.FogsAt.Low >= 99 {
 		return append(out, "Dew point "+w.degrees(x.DewPoint)+"; the walls do not fog")
 	}
 	return append(out, "Dew point "+w.degrees(x.DewPoint)+"; the coldest wall fogs at "+wording.Band(x.FogsAt, "%")+", corners at "+share(x.FogsInCorner)+": "+x.Ceiling.String())
+}
+
+// mouldy is the humidity above which surfaces grow mould within weeks.
+const mouldy climate.Percent = 80
+
+// brought says what becomes of the water that is planned.
+func (w words) brought(b Brought) string {
+	x := w.Watered(b.Day)
+	out := "The care brings " + quantity.Format(quantity.Significant(b.Day, 2), quantity.Millilitre) + " a day"
+	if b.Until {
+		out += ", and more where no amount is said"
+	}
+	out += "; at 100 % the air carries out " + wording.Band(x.Saturated, "ml") + ", and what is beyond stays as water: "
+	if math.IsInf(float64(x.Stands.Likely), 1) {
+		return out + "likely nothing"
+	}
+	return out + "it likely stands after " + wording.Lasting(climate.InMinutes(x.Stands))
+}
+
+// settled sets what it settles at beside the range that is aimed for.
+func (w words) settled() string {
+	x := &w.Water
+	switch {
+	case x.Upper == climate.CannotHold:
+		return "wetter than that"
+	case x.Upper == climate.MayNotHold:
+		return "likely wetter than that"
+	case x.Unmisted.High < climate.Percent(w.RH.Low):
+		return "drier than that without misting"
+	case x.Unmisted.Likely < climate.Percent(w.RH.Low):
+		return "likely drier than that without misting"
+	}
+	return climate.Holds.String()
 }
 
 func share(x climate.Percent) string { return quantity.Format(float64(x), quantity.PercentRH) }

@@ -51,6 +51,8 @@ type Enclosure struct {
 	felt     bool          // whether cold and warm have been asked
 	cold     *short        // how it is too cold, or nil
 	warm     *short        // how it is too warm, or nil
+	water    roster.Poured // what the care brings in, once it is asked
+	watered  bool
 	growth   growth.Report // what is to be expected, once it is asked
 	grown    bool
 	grows    bool
@@ -91,7 +93,7 @@ type Rule struct {
 
 // Rules are all rules of this package, by family. Adding one is an entry in the
 // list of its family's file, the function beside it and an example.
-var Rules = join(heaters, temperatures, rests, heat, physics, moisture, feeding, prey, company, housing, security, people, walks, papers, calendars, future, needs, unsaid, unlikely)
+var Rules = join(heaters, temperatures, rests, heat, moisture, damp, feeding, prey, company, housing, security, people, walks, papers, calendars, future, needs, unsaid, unlikely)
 
 // Examples are what the rules are shown by, a file for each.
 //

@@ -115,6 +115,19 @@ func (e *Enclosure) touchingLimit() string {
 	return e.temperature(touching) + " at the most, a precaution: no lethal temperature of most species is published"
 }
 
+// report returns the physics of the enclosure, worked out once for all its rules.
+func (e *Enclosure) report() (*balance.Report, bool) {
+	if !e.reported {
+		e.reported = true
+		e.known = e.balance.Read(e.Collection.Plan, e.Plan, e.Life)
+	}
+	return &e.balance, e.known
+}
+
+func (e *Enclosure) temperature(t climate.Celsius) string {
+	return quantity.Format(float64(t), e.Plan.Degrees())
+}
+
 func (e *Enclosure) spread(b climate.Band[climate.Celsius]) string {
 	return wording.Degrees(b, e.Plan.Degrees())
 }
@@ -202,10 +215,14 @@ func (e *Enclosure) tooCold() *short {
 	}
 	rests := e.resting()
 	if soft != nil && !rests {
+		slack := 1.0
+		if soft.What == schema.FigureTemperatureTarget {
+			slack = 2 // a sheet that says no more than what to aim at
+		}
 		switch {
-		case float64(long.Spot.Likely) < soft.Range.Low-1:
+		case float64(long.Spot.Likely) < soft.Range.Low-slack:
 			return e.colder(finding.Caution, "it is too cold "+season+": the warmest place is at about "+e.spread(long.Spot), soft)
-		case heated && float64(coldest.Spot.Likely) < soft.Range.Low-1:
+		case heated && float64(coldest.Spot.Likely) < soft.Range.Low-slack:
 			return e.colder(finding.Caution, e.inColdest(p)+"the warmest place is at about "+e.spread(coldest.Spot), soft)
 		}
 	}
@@ -327,7 +344,11 @@ func roomOf(p *balance.Report, z climate.Zones) climate.Celsius {
 func (e *Enclosure) aimedAir(p *balance.Report, long climate.Zones) *short {
 	f := p.Air.Figure
 	if f != nil && !e.resting() && float64(long.Air.Likely) < f.Range.Low-1 {
-		return e.colder(finding.Caution, "the air is usually at about "+e.spread(long.Air), f)
+		how := finding.Caution
+		if f.What == schema.FigureTemperatureTarget {
+			how = finding.Advice // what to aim at, missed by a little, and what is borne is met
+		}
+		return e.colder(how, "the air is usually at about "+e.spread(long.Air), f)
 	}
 	if p.Air.Planned && float64(long.Air.High) < p.Air.Low-1 && e.Plan.Heated() && !e.noCoolEnd() && !e.tooWarmByPlan() {
 		x := e.say("heat-short", finding.Advice, "the cool end is the air, and that is usually at about "+e.spread(long.Air), nil,

@@ -95,8 +95,9 @@ type Moisture uint8
 
 // The states of moisture.
 const (
-	Dry           Moisture = iota // dusty, or a dry crust
-	Moist                         // holds its shape when pressed
+	Dry           Moisture = iota // dusty all through
+	MoistBelow                    // a dry crust over what is moist
+	Moist                         // holds its shape when pressed, to the top
 	Wet                           // water shows when pressed
 	moistureCount = iota
 )
@@ -111,51 +112,48 @@ type Substrate struct {
 type soilState struct {
 	conductivity WattPerMetreKelvin
 	heat         JoulePerCubicMetreKelvin
+	water        Share // of its volume
+}
+
+func soil(k WattPerMetreKelvin, mineral, organic, water Share) soilState {
+	return soilState{k, SubstrateVolumeHeat(mineral, organic, water), water}
 }
 
 // Conductivities after Farouki 1981 and de Vries 1963, from memory: dry coir and
 // peat 0.05 to 0.08, moist 0.2 to 0.4, saturated 0.5; moist sand 1 to 2. Volume
-// parts of mineral, organic matter and water: judgement.
+// parts of mineral, organic matter and water: judgement; wet is field capacity.
 var soils = [soilCount][moistureCount]soilState{
 	Coir: {
-		Dry:   {0.06, SubstrateVolumeHeat(0, 0.06, 0.05)},
-		Moist: {0.30, SubstrateVolumeHeat(0, 0.06, 0.35)},
-		Wet:   {0.50, SubstrateVolumeHeat(0, 0.06, 0.60)},
+		Dry:   soil(0.06, 0, 0.06, 0.05),
+		Moist: soil(0.30, 0, 0.06, 0.35),
+		Wet:   soil(0.50, 0, 0.06, 0.60),
 	},
 	Loam: {
-		Dry:   {0.25, SubstrateVolumeHeat(0.45, 0.03, 0.05)},
-		Moist: {0.80, SubstrateVolumeHeat(0.45, 0.03, 0.25)},
-		Wet:   {1.50, SubstrateVolumeHeat(0.45, 0.03, 0.45)},
+		Dry:   soil(0.25, 0.45, 0.03, 0.05),
+		Moist: soil(0.80, 0.45, 0.03, 0.25),
+		Wet:   soil(1.50, 0.45, 0.03, 0.45),
 	},
 	Sand: {
-		Dry:   {0.30, SubstrateVolumeHeat(0.60, 0, 0.01)},
-		Moist: {1.50, SubstrateVolumeHeat(0.60, 0, 0.10)},
-		Wet:   {2.20, SubstrateVolumeHeat(0.60, 0, 0.35)},
+		Dry:   soil(0.30, 0.60, 0, 0.01),
+		Moist: soil(1.50, 0.60, 0, 0.10),
+		Wet:   soil(2.20, 0.60, 0, 0.35),
 	},
 }
 
-func (s *Substrate) state() *soilState {
-	return &soils[min(s.Soil, soilCount-1)][min(s.Moisture, moistureCount-1)]
+// state is how the bulk of it is: a crust is thin.
+func (s *Substrate) state() *soilState { return s.as(min(s.Moisture, moistureCount-1)) }
+
+func (s *Substrate) as(m Moisture) *soilState {
+	if m == MoistBelow {
+		m = Moist
+	}
+	return &soils[min(s.Soil, soilCount-1)][m]
 }
 
 func (s *Substrate) layer() Layer { return Layer{s.Depth, s.state().conductivity} }
 
 func (s *Substrate) heatCapacity(a SquareMetre) JoulePerKelvin {
 	return LayerHeatCapacity(s.state().heat, a, s.Depth)
-}
-
-// wetness is how much of open water's evaporation the surface gives: all while it
-// is visibly wet, 10 to 30 % once a crust forms. Hillel, soil physics, from memory.
-func (s *Substrate) wetness() float64 {
-	switch {
-	case s.Depth <= 0:
-		return 0
-	case s.Moisture == Dry:
-		return 0.1
-	case s.Moisture == Moist:
-		return 0.3
-	}
-	return 1
 }
 
 // Dish is the water dish; the zero value is none.

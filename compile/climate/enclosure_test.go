@@ -137,15 +137,19 @@ func TestWaterNeed(t *testing.T) {
 
 	sealed := e
 	sealed.Ventilation, sealed.Lid, sealed.Room.Low, sealed.Room.High = Sealed, Lid{}, 24, 24
-	if w := sealed.WaterNeed(26, 70, 85); w.Verdict != Holds {
+	// It never gets too dry, and settles near saturation: too wet for a range that ends at 85 %.
+	if w := sealed.WaterNeed(26, 70, 85); min(w.Supply, w.Ceiling) != Holds || w.Upper != CannotHold || w.Verdict != CannotHold {
 		t.Errorf("sealed and damp: %v, %v", w.Verdict, w)
+	}
+	if w := sealed.WaterNeed(26, 70, 100); w.Verdict != Holds {
+		t.Errorf("sealed and damp, for what bears 100 %%: %v, %v", w.Verdict, w)
 	}
 	sealed.Room.Low = 12
 	if w := sealed.WaterNeed(26, 80, 90); w.Ceiling != CannotHold || w.Verdict != CannotHold {
 		t.Errorf("80 %% in single glass 14 K above the room: %v, fogs at %v", w.Ceiling, w.FogsAt)
 	}
 	desert := exampleB()
-	if w := desert.WaterNeed(27, 20, 30); w.Needed.Likely != 0 || w.Verdict != Holds {
+	if w := desert.WaterNeed(27, 20, 30); w.Needed.Likely != 0 || w.Supply != Holds || w.Verdict == Holds {
 		t.Errorf("drier than the room: %v of %v", w.Verdict, w.Needed)
 	}
 	// A room that takes water only when it is dry still shows at the high end.

@@ -168,7 +168,7 @@ func (e Enclosure) Zones(heaters []Heater, c Conditions, b *Belief) Zones {
 // asks returns the parameters on which the answer depends.
 func (r *reckoning) asks() (out [parameters]bool) {
 	out[pFabric], out[pChange] = true, true
-	out[pWet] = r.e.wetArea() > 0
+	out[pWet] = !r.c.Dry
 	for i := range r.heaters {
 		h := &r.heaters[i]
 		out[pRating] = out[pRating] || !r.c.Stuck
@@ -284,7 +284,7 @@ func (r *reckoning) given(air, part float64) (s settled, rise float64) {
 		}
 	}
 	s.inward = inward
-	if wet := r.e.wetArea(); wet > 0 && !r.c.Dry {
+	if !r.c.Dry {
 		v := r.e.vapour(p, Celsius(air), SaturationPressure(Celsius(air)), r.satRoom)
 		inward -= float64(v.latent(PerHour(n), at(Band[float64]{evapLow, 1, evapHigh}, x[pWet])))
 	}

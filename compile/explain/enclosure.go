@@ -52,7 +52,7 @@ func enclosure(r *compile.Result, i int) Answer {
 	parts := part(nil, "Animals", animals(r, i))
 	parts = part(parts, "Care", careLines(r, i))
 	parts = part(parts, "If nobody comes", leaving(r, l))
-	parts = part(parts, "Climate", plainly(climate(r, l)))
+	parts = part(parts, "Climate", plainly(climate(r, i)))
 	if g, ok := growth.Of(l, r.Plan, r.Today); ok {
 		parts = part(parts, "Growth and room", plainly(g.Lines()))
 	}
@@ -76,12 +76,14 @@ func eats(r *compile.Result, i int) []Line {
 	return out
 }
 
-func climate(r *compile.Result, l *life.Enclosure) []string {
+func climate(r *compile.Result, i int) []string {
+	l := r.Lives[i]
 	b, ok := balance.Of(r.Plan, l.Plan, l)
 	if !ok {
 		return []string{"The plan does not say enough: it takes the inside of the housing, the temperature of the room and a species."}
 	}
-	return b.Lines(l.Plan)
+	water := roster.PouredInto(r.Roster.Of[i], r.Horizon)
+	return b.Lines(l.Plan, balance.Brought{Day: water.Day, Until: water.Until})
 }
 
 // animals says who lives there, and what is held and expected.

@@ -296,11 +296,13 @@ func (b *builder) care(c, sheet *plan.Care, from, until civil.Date) {
 	if task == "" {
 		task = c.Name.V
 	}
+	water := 0.0
 	if c.Amount.Set() {
 		task += " " + c.Amount.V.String()
+		water = c.Amount.V.Value
 	}
 	for _, r := range b.rounds.of(b.life.Plan, t, w.clocks) {
-		b.add(Entry{ID: id.In(t, r), Life: b.life, Name: c.Name.V, Kind: kind, Round: r, Rules: w.rules, Task: task, Own: own.Set() || kind.Phrase == "",
+		b.add(Entry{ID: id.In(t, r), Life: b.life, Name: c.Name.V, Kind: kind, Round: r, Rules: w.rules, Task: task, Water: water, Own: own.Set() || kind.Phrase == "",
 			Minutes: minutes(t, kind), Origin: c.At, Cited: plan.Cited{Source: c.Source, Quality: c.Quality, Seen: c.Seen}, FromSheet: c == sheet, Staged: staged, Timing: t})
 	}
 }

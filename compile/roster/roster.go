@@ -51,8 +51,9 @@ type Entry struct {
 	// lets them do no more than what goes through the hatch. May says why.
 	Shut, Hatch horizon.Days
 
-	Task    string // what to do, as a line of a round begins
-	Own     bool   // the task is in the keeper's own words
+	Task    string  // what to do, as a line of a round begins
+	Water   float64 // ml that it brings in each time, where the care has an amount
+	Own     bool    // the task is in the keeper's own words
 	Menu    []Portion
 	Minutes int
 	High    bool // before everything else in its round

@@ -42,6 +42,11 @@ species "centruroides-sculpturatus" {
     quality = "keeper"
   }
 
+  figure "humidity-hard" {
+    value = "0 to 80 %"
+    note  = "Our estimate, wide: more is wet with no dry part."
+  }
+
   figure "humidity-target" {
     value    = "35 to 50 %"
     disputed = "low (C105); but it lives by rivers, under mesquite and cottonwood (C104)"

@@ -53,6 +53,11 @@ species "centruroides-vittatus" {
     note  = "Adults only, and dry."
   }
 
+  figure "humidity-hard" {
+    value = "0 to 85 %"
+    note  = "Our estimate, wide: more is wet with no dry part."
+  }
+
   figure "moisture" {
     value = "arid"
     note  = "With one damp corner."

@@ -64,6 +64,11 @@ species "coleonyx-variegatus" {
     quality = "practice"
   }
 
+  figure "humidity-hard" {
+    value = "5 to 75 %"
+    note  = "Our estimate, wide: more is wet with no dry part."
+  }
+
   figure "humidity-soft" {
     value = "15 to 60 %"
     note  = "Our margin."

@@ -131,6 +131,11 @@ species "eublepharis-macularius" {
     seen    = "2026-11-28"
   }
 
+  figure "humidity-hard" {
+    value = "15 to 90 %"
+    note  = "Our estimate, wide: more, by day as well as by night, is wet through."
+  }
+
   figure "humidity-soft" {
     value  = "25 to 80 %"
     source = ["K36"]

@@ -21,6 +21,11 @@ type "bark-scorpion" {
     note   = "Outside it is wrong for every member; half of Centruroides hentzi died at 43.7 C (P19). How dry or damp differs from species to species: state moisture and humidity."
   }
 
+  figure "humidity-hard" {
+    value = "0 to 95 %"
+    note  = "More is wrong for every member, as they need moving air. How dry or damp differs from species to species."
+  }
+
   figure "floor-first" {
     value = "2 x 2 length"
     wrong = "1.5 x 1.5 length"

@@ -72,6 +72,11 @@ type "beetle" {
     note  = "Outside it is wrong for every member; kinds of cool country bear less heat."
   }
 
+  figure "humidity-hard" {
+    value = "30 to 100 %"
+    note  = "Less dries out the substrate and the larvae in it."
+  }
+
   figure "substrate-depth-min" {
     value = "15 cm"
     wrong = "5 cm"

@@ -19,6 +19,11 @@ type "camel-spider" {
     note   = "Some climb glass, others do not: a wall is no lid."
   }
 
+  figure "humidity-hard" {
+    value = "0 to 75 %"
+    note  = "More with no dry part is wrong for every member."
+  }
+
   figure "moisture" {
     value = "arid"
     note  = "Dry; wet soil is wrong for every member."

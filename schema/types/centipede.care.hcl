@@ -35,6 +35,11 @@ type "centipede" {
     note  = "Outside it is wrong for every member whose own sheet does not say more."
   }
 
+  figure "humidity-hard" {
+    value = "20 to 100 %"
+    note  = "Less, dry through, is wrong for every member; how damp differs from species to species."
+  }
+
   figure "humidity-soft" {
     value = "60 to 80 %"
   }

@@ -51,6 +51,11 @@ type "fossorial-tarantula" {
     note  = "Outside it is wrong for every member."
   }
 
+  figure "humidity-hard" {
+    value = "20 to 100 %"
+    note  = "Less, dry through to the floor of the burrow, is wrong for every member."
+  }
+
   figure "humidity-soft" {
     value = "60 to 80 %"
   }

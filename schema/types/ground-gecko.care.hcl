@@ -38,6 +38,11 @@ type "ground-gecko" {
     note  = "Outside it is wrong for every member."
   }
 
+  figure "humidity-hard" {
+    value = "10 to 95 %"
+    note  = "Outside it is wrong for every member; how damp differs from species to species."
+  }
+
   figure "substrate-depth-min" {
     value = "0 cm"
     note  = "Some want none: solid flooring will do."

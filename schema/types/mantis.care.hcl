@@ -74,6 +74,11 @@ type "mantis" {
     note  = "Outside it is wrong for every member."
   }
 
+  figure "humidity-hard" {
+    value = "20 to 95 %"
+    note  = "More with little air is wrong for every member, and less at a moult."
+  }
+
   figure "floor-first" {
     value = "3 x 3 length"
     wrong = "1.5 x 1.5 length"

@@ -22,6 +22,11 @@ type "roach-colony" {
     note  = "With moss or gel in it, or they drown."
   }
 
+  figure "humidity-hard" {
+    value = "15 to 95 %"
+    note  = "Outside it is wrong for every member."
+  }
+
   figure "moisture" {
     value = "either"
     note  = "Dry, with one wet corner."

@@ -21,6 +21,11 @@ type "rock-scorpion" {
     note  = "Outside it is wrong for every member."
   }
 
+  figure "humidity-hard" {
+    value = "0 to 85 %"
+    note  = "More with no dry part is wrong for every member."
+  }
+
   figure "humidity-soft" {
     value = "40 to 60 %"
   }

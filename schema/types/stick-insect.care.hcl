@@ -57,6 +57,11 @@ type "stick-insect" {
     value = "cross"
   }
 
+  figure "humidity-hard" {
+    value = "20 to 100 %"
+    note  = "Less, also with leaves in water, is wrong for every member."
+  }
+
   figure "moisture" {
     value = "either"
   }

@@ -34,6 +34,11 @@ type "tree-gecko" {
     value = "droplets"
   }
 
+  figure "humidity-hard" {
+    value = "30 to 100 %"
+    note  = "Less is wrong for every member; it is wet in the evening and dry by day."
+  }
+
   figure "moisture" {
     value = "either"
   }

@@ -38,6 +38,11 @@ type "vinegaroon" {
     note  = "Outside it is wrong for every member."
   }
 
+  figure "humidity-hard" {
+    value = "30 to 100 %"
+    note  = "Less, dry through, is wrong for every member."
+  }
+
   figure "humidity-soft" {
     value = "60 to 80 %"
   }

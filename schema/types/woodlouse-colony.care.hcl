@@ -21,6 +21,11 @@ type "woodlouse-colony" {
     value = "soil"
   }
 
+  figure "humidity-hard" {
+    value = "25 to 100 %"
+    note  = "Less, with no wet part, is wrong for every member."
+  }
+
   figure "moisture" {
     value   = "damp"
     source  = ["K118"]
