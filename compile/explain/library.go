@@ -254,6 +254,9 @@ func measures(s *plan.FeederSize) string {
 	if s.Length.Set() {
 		out = append(out, s.Length.V.String()+" long")
 	}
+	if s.Energy.Set() {
+		out = append(out, s.Energy.V.String())
+	}
 	return strings.Join(out, ", ")
 }
 

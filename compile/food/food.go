@@ -86,6 +86,9 @@ type Report struct {
 	Items       float64      // a week for one animal
 	Usual       *plan.Figure // items-a-week; nil where no sheet says
 	Verdict     Verdict
+
+	of      []roster.Entry // the enclosure's, of which the meals are the group's
+	library *plan.Library
 }
 
 // Of returns the report of a group from its own enclosure's series. A week is one in
@@ -96,7 +99,7 @@ func Of(s *roster.Roster, of []roster.Entry, g *life.Group, today civil.Date) (R
 	if g.Guessed {
 		return Report{}, false // nobody knows among how many it is shared
 	}
-	r := Report{Group: g, Animals: g.Count(today)}
+	r := Report{Group: g, Animals: g.Count(today), of: of, library: s.Plan.Library}
 	var e *plan.Enclosure
 	for i := range of {
 		if m := &of[i]; isMeal(m, g) {

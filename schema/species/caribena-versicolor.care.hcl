@@ -160,6 +160,20 @@ species "caribena-versicolor" {
     note    = "Spiderlings from droplets or damp moss (K29)."
   }
 
+  figure "looks" {
+    value   = "Blue."
+    stages  = ["young"]
+    source  = ["K90"]
+    quality = "society"
+  }
+
+  figure "looks" {
+    value   = "Green, red and purple."
+    stages  = ["adult"]
+    source  = ["K90"]
+    quality = "society"
+  }
+
   figure "length" {
     value    = "5 to 7 cm"
     stages   = ["adult"]

@@ -209,6 +209,13 @@ species "heterometrus" {
     note   = "As the emperor scorpion."
   }
 
+  figure "looks" {
+    value   = "Black, often with a sheen of blue or green; the claws are smoother than an emperor's."
+    stages  = ["subadult", "adult"]
+    source  = ["memory"]
+    quality = "memory"
+  }
+
   figure "length" {
     value  = "3.9 to 5 cm"
     stages = ["young"]
@@ -420,18 +427,6 @@ species "heterometrus" {
     value  = "50 %"
     stages = ["young"]
     note   = "Killed or in pieces."
-  }
-
-  figure "prey-length-share" {
-    value  = "50 %"
-    stages = ["young", "juvenile"]
-    note   = "Of the body without the tail."
-  }
-
-  figure "prey-length-share" {
-    value  = "100 %"
-    stages = ["subadult", "adult"]
-    note   = "Of the body without the tail."
   }
 
   figure "items-a-week" {

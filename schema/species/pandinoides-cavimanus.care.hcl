@@ -78,6 +78,21 @@ species "pandinoides-cavimanus" {
     stages = ["young"]
   }
 
+  figure "looks" {
+    value   = "Almost black: the red of the claws is not there yet, and young emperors look alike."
+    stages  = ["young", "juvenile"]
+    source  = ["C62"]
+    quality = "keeper"
+  }
+
+  figure "looks" {
+    value   = "Dark, with red-brown claws."
+    stages  = ["subadult", "adult"]
+    source  = ["C62"]
+    quality = "keeper"
+    note    = "The reddish colour comes with late instars."
+  }
+
   figure "length" {
     value    = "9 to 12 cm"
     stages   = ["adult"]
