@@ -93,7 +93,7 @@ var Species = &Block{
 		{Name: "family", Kind: Text, Doc: "The family.", Example: `"Scorpionidae"`},
 		{Name: "also", Kind: Texts, Doc: "Other names that mean this species.", Example: `["imperial scorpion"]`},
 		{Name: "former", Kind: Texts, Doc: "Names it had before, which older texts use.", Example: `["Buthus imperator"]`},
-		{Name: "mistaken", Kind: Texts, Doc: "Names under which it is sold though they mean something else.", Example: `["Heterometrus"]`},
+		{Name: "mistaken", Kind: Texts, Doc: "Names of other animals that it is sold as or taken for, or that are sold as it.", Example: `["Heterometrus"]`},
 		{Name: "type", Kind: Ref, Ref: "type", Doc: "The care type that it belongs to: what is common practice for all of its members holds where this sheet says nothing. What only the species itself can state is asked for.", Example: `"desert-burrowing-scorpion"`},
 		{Name: "like", Kind: Ref, Ref: "species", Doc: "A species whose sheet lends what this one does not say itself: needs, care, meals, moults, broods. Names, size, heat, company, danger and law are lent by none; what follows from size is lent by animals of that size.", Example: `"pandinus-imperator"`},
 		noteAttr,

@@ -5,7 +5,7 @@ species "heterometrus" {
   type     = "tropical-burrowing-scorpion"
   also     = ["giant blue", "Thai black", "Heterometrus glaucus", "Heterometrus laevigatus", "Heterometrus laoticus", "Heterometrus longimanus", "Heterometrus petersii", "Heterometrus spinifer", "Heterometrus thorellii"]
   former   = ["Palamnaeus"]
-  mistaken = ["Gigantometrus swammerdami", "Sahyadrimetrus scaber"]
+  mistaken = ["Gigantometrus swammerdami", "Sahyadrimetrus scaber", "Pandinus imperator"]
   note     = "A genus of eight species since 2020 (P29, K63); all others went to new genera. Animals sold as spinifer or longimanus are often silenus, laoticus or petersii (from memory)."
   source   = ["practice"]
   quality  = "practice"

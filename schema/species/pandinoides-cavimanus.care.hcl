@@ -5,7 +5,7 @@ species "pandinoides-cavimanus" {
   type     = "tropical-burrowing-scorpion"
   also     = ["red claw", "red-clawed scorpion", "Rotscheren-Kaiserskorpion"]
   former   = ["Pandinus cavimanus", "Pandinus militaris"]
-  mistaken = ["Cheloctonus jonesii", "Pandinus imperator"]
+  mistaken = ["Cheloctonus jonesii", "Pandinus imperator", "Scorpio maurus"]
   note     = "P. militaris was made a synonym in 2002 (C62). Sold as a young emperor. One shop text calls Cheloctonus jonesii by this name: wrong animal, wrong care. Of humid savanna as well as forest (C62): it stands a dry week better than an emperor."
   source   = ["practice"]
   quality  = "practice"

@@ -3,9 +3,9 @@ species "pandinus-imperator" {
   latin    = "Pandinus imperator (C. L. Koch, 1841)"
   family   = "Scorpionidae"
   type     = "tropical-burrowing-scorpion"
-  also     = ["imperial scorpion", "Kaiserskorpion"]
+  also     = ["emperor", "imperial scorpion", "Kaiserskorpion"]
   former   = ["Buthus imperator"]
-  mistaken = ["Heterometrus", "Pandinoides cavimanus"]
+  mistaken = ["Heterometrus", "Pandinoides cavimanus", "Pandinopsis dictator"]
   note     = "Of the old genus Pandinus only gambiensis, imperator, ugandaensis and ulderigoi still bear the name (K40); cavimanus is Pandinoides and dictator is Pandinopsis (from memory). In Togo the air is 24 to 29.5 C, with 96 % in the morning and 68 % in the evening (C142)."
   source   = ["practice"]
   quality  = "practice"
@@ -546,7 +546,7 @@ species "pandinus-imperator" {
     value    = "1 to 6"
     stages   = ["adult"]
     source   = ["K12"]
-    disputed = "3 to 6 (K12)"
+    disputed = "3 to 6 (K12), about 8 (common practice, no source)"
     note     = "Adult crickets; about two cover a resting animal of 25 g at 27 C, three to five an active or gravid one (our arithmetic from P2 and P36)."
   }
 
