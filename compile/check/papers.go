@@ -152,7 +152,7 @@ func lookAlike(r *Rule, e *Enclosure) {
 		return
 	}
 	x := finding.Finding{Rule: &r.Rule, At: e.Plan.Species.At, Source: source, Limit: wording.And(limit),
-		Text: e.Sheet.Name.V + " is mixed up with others, by sellers too: check which yours are. " + wording.And(text), Write: "accept \"" + r.ID + "\", once you know"}
+		Text: e.Sheet.Name.V + " is mixed up with others, by sellers too: " + wording.And(text) + "; check which yours are", Write: "accept \"" + r.ID + "\", once you know"}
 	if looks := e.of(schema.FigureLooks, "adult"); looks != nil {
 		x.Write += ": " + looks.Value.V
 	}

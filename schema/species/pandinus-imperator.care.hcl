@@ -649,9 +649,10 @@ species "pandinus-imperator" {
   need "food" {
     stages   = ["subadult", "adult"]
     longest  = "14 days"
-    shortest = "3 days"
+    shortest = "2 days"
     severity = "caution"
-    note     = "Adults may fast for months without harm (K1)."
+    source   = ["K12"]
+    note     = "K12 feeds every other day. Adults may fast for months without harm (K1)."
   }
 
   need "leftovers" {
