@@ -33,7 +33,7 @@ var future = []*Rule{
 		Instead: "Plan the larger prey, or take out what the plan writes of it, and the sheet's meals follow the stage."}},
 	{Enclosure: energy, Rule: finding.Rule{ID: "food-energy", Severity: finding.Advice, Silence: finding.ByReason,
 		Title:   "The food of a week is far from what the animals spend.",
-		Why:     "Measured on kin: less than half of what rest takes starves in the long run, more than four times makes fat. No measurement exists for most species kept, so the band is wide and the abdomen has the last word.",
+		Why:     "Measured on kin: less than half of what rest takes starves in the long run, more than five times makes fat. No measurement exists for most species kept, so the band is wide and the abdomen has the last word.",
 		Source:  "Withers and Smith 1993, J. therm. Biol. 18:13-18 (scorpions); Nespolo et al. 2011, Comp. Biochem. Physiol. A 159:379-382 (tarantulas); Finke 2002, Zoo Biol. 21:269-285 (prey)",
 		Instead: "Look at the animals, and feed more or less."}},
 }

@@ -229,13 +229,13 @@ type "scorpion" {
   figure "prey-length-share" {
     value  = "50 %"
     stages = ["young", "juvenile"]
-    note   = "Of the body without the tail."
+    note   = "Of the body without the tail, as keepers say; judged by the length with it, which is lenient."
   }
 
   figure "prey-length-share" {
     value  = "100 %"
     stages = ["subadult", "adult"]
-    note   = "Of the body without the tail."
+    note   = "Of the body without the tail, as keepers say; judged by the length with it, which is lenient."
   }
 
   figure "prey-length-least" {
