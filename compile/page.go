@@ -225,6 +225,9 @@ func feedersPage(lib *plan.Library) string {
 			if s.Length.Set() {
 				value += ", " + s.Length.V.String()
 			}
+			if s.Energy.Set() {
+				value += ", " + s.Energy.V.String()
+			}
 			fmt.Fprintf(&b, "| size `%s` | %s | %s | %s | %s |\n", s.Name.V, value, s.Quality.V, cell(lib.Cite(s.Cited)), cell(s.Note.V))
 		}
 		for _, x := range f.Figures {

@@ -153,6 +153,7 @@ type FeederSize struct {
 	Also   []Written[string]       `care:"also"`
 	Mass   Written[quantity.Range] `care:"mass"`
 	Length Written[quantity.Range] `care:"length"`
+	Energy Written[quantity.Range] `care:"energy"`
 	Note   Written[string]         `care:"note"`
 }
 

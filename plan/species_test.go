@@ -140,37 +140,6 @@ func (s *SpeciesSheet) mealsFit(t *testing.T, lib *Library, stage string) {
 	}
 }
 
-// TestNames checks what trade names, old names and look-alikes are answered with. A name
-// of today counts first, and several are named where the trade means several.
-func TestNames(t *testing.T) {
-	lib := NewLibrary()
-	for _, c := range []struct {
-		written, want string
-		as            NameIs
-	}{
-		{"Pandinus cavimanus", "pandinoides-cavimanus", NameFormer},
-		{"Brachypelma albopilosum", "tliltocatl-albopilosus", NameFormer},
-		{"Pandinus imperator", "pandinus-imperator", NameOther},
-		{"Hadrurus spadix", "hadrurus-spadix", NameOther},
-		{"pandinus.imperator", "pandinus-imperator", NameOther},
-		{"death stalker", "leiurus-quinquestriatus", NameOther},
-		{"pink toe", "avicularia-avicularia avicularia-juruensis", NameOther},
-		{"vinegaroon", "mastigoproctus-giganteus typopeltis-crucifer", NameOther},
-		{"Avicularia", "avicularia-avicularia avicularia-juruensis", NameGenus},
-		{"Androctonus", "androctonus-australis", NameGenus},
-		{"Leiurus hebraeus", "leiurus-quinquestriatus", NameMistaken},
-		{"a mouse", "", NameOther},
-	} {
-		by := lib.ByOtherName(c.written)
-		if got := strings.Join(by.Names(), " "); got != c.want || by.As != c.as {
-			t.Errorf("%s: %q as %d, want %q as %d", c.written, got, by.As, c.want, c.as)
-		}
-		if one := by.One(); (one != nil) != (len(by.Sheets) == 1 && c.as < NameMistaken) {
-			t.Errorf("%s: one: %t", c.written, one != nil)
-		}
-	}
-}
-
 // An unknown species of an unknown genus is answered by the types that species belong to,
 // and by none that only others stand on.
 func TestTypesForAnUnknownSpecies(t *testing.T) {

@@ -93,7 +93,7 @@ var Species = &Block{
 		{Name: "family", Kind: Text, Doc: "The family.", Example: `"Scorpionidae"`},
 		{Name: "also", Kind: Texts, Doc: "Other names that mean this species.", Example: `["imperial scorpion"]`},
 		{Name: "former", Kind: Texts, Doc: "Names it had before, which older texts use.", Example: `["Buthus imperator"]`},
-		{Name: "mistaken", Kind: Texts, Doc: "Names under which it is sold though they mean something else.", Example: `["Heterometrus"]`},
+		{Name: "mistaken", Kind: Texts, Doc: "Names of other animals that it is sold as or taken for, or that are sold as it.", Example: `["Heterometrus"]`},
 		{Name: "type", Kind: Ref, Ref: "type", Doc: "The care type that it belongs to: what is common practice for all of its members holds where this sheet says nothing. What only the species itself can state is asked for.", Example: `"desert-burrowing-scorpion"`},
 		{Name: "like", Kind: Ref, Ref: "species", Doc: "A species whose sheet lends what this one does not say itself: needs, care, meals, moults, broods. Names, size, heat, company, danger and law are lent by none; what follows from size is lent by animals of that size.", Example: `"pandinus-imperator"`},
 		noteAttr,
@@ -146,6 +146,7 @@ var FeederSize = &Block{
 		{Name: "also", Kind: Texts, Doc: "Other names of the size, as sellers have them.", Example: `["2nd", "klein"]`},
 		{Name: "mass", Kind: Range, Dimension: quantity.Mass, Doc: "The weight of one.", Example: `"465 mg"`},
 		{Name: "length", Kind: Range, Dimension: quantity.Length, Doc: "The length of one, without feelers.", Example: `"20 to 25 mm"`},
+		{Name: "energy", Kind: Range, Dimension: quantity.EnergyDensity, Default: "the feeder's figure energy", Doc: "Energy in the wet animal of this size, where it is not that of the others.", Example: `"0.95 kcal/g"`},
 		noteAttr,
 	}, sourceAttrs),
 }
@@ -243,6 +244,10 @@ var (
 	FigureDrinks                = listed(&Figures, Figure{Name: "drinks", Kind: Word, Choices: choices("dish", "from a dish", "droplets", "from droplets", "soil", "from damp soil and food"), Required: true, About: "how it drinks", Doc: "How it takes water."})
 	FigureHeaterNot             = listed(&Figures, Figure{Name: "heater-not", Kind: Words, Choices: Heater.Attr("place").Choices, Doc: "Where a heater must not be."})
 	FigureUVNot                 = listed(&Figures, Figure{Name: "uv-not", Kind: Truth, Doc: "Whether ultraviolet light is to be kept away."})
+	FigureLight                 = listed(&Figures, Figure{Name: "light", Kind: Text, Doc: "The light it wants, or avoids."})
+	FigureGlow                  = listed(&Figures, Figure{Name: "glow", Kind: Text, Doc: "How it shines under ultraviolet light, and when it does not."})
+	FigureLooks                 = listed(&Figures, Figure{Name: "looks", Kind: Text, Own: true, Doc: "What it looks like, as far as that tells it from its look-alikes or shows its age.", ByStage: true})
+	FigureDrying                = listed(&Figures, Figure{Name: "drying", Kind: Text, Doc: "How fast it dries without water.", ByStage: true})
 	FigureLength                = listed(&Figures, Figure{Name: "length", Kind: Range, Own: true, Dimension: quantity.Length, Required: true, About: "size", Doc: "Body length.", ByStage: true})
 	FigureSpan                  = listed(&Figures, Figure{Name: "span", Kind: Range, Own: true, Dimension: quantity.Length, Doc: "Leg span, of spiders and whip spiders.", ByStage: true})
 	FigureMass                  = listed(&Figures, Figure{Name: "mass", Kind: Range, Own: true, Dimension: quantity.Mass, Required: true, About: "size", Doc: "Weight.", ByStage: true})
@@ -283,6 +288,7 @@ var (
 	FigureRefusalPause          = listed(&Figures, Figure{Name: "refusal-pause", Kind: Range, Dimension: quantity.Duration, Doc: "How long meals pause after refusals.", ByStage: true})
 	FigurePreyMassShare         = listed(&Figures, Figure{Name: "prey-mass-share", Kind: Range, Dimension: quantity.Ratio, Doc: "The greatest weight of one prey item, as a share of the animal's.", ByStage: true})
 	FigurePreyLengthShare       = listed(&Figures, Figure{Name: "prey-length-share", Kind: Range, Dimension: quantity.Ratio, Doc: "The greatest length of one prey item, as a share of the animal's body.", ByStage: true})
+	FigurePreyLengthLeast       = listed(&Figures, Figure{Name: "prey-length-least", Kind: Range, Dimension: quantity.Ratio, Doc: "The least length of one prey item, as a share of the animal's body: what is shorter is hardly hunted. What is longer only brings more or less.", ByStage: true})
 	FigureItemsAWeek            = listed(&Figures, Figure{Name: "items-a-week", Kind: Numbers, Doc: "Prey items a week for one animal.", ByStage: true})
 	FigureUnattended            = listed(&Figures, Figure{Name: "unattended", Kind: Range, Dimension: quantity.Duration, Doc: "The longest time it may be left with a full dish.", ByStage: true})
 	FigureUnattendedSealed      = listed(&Figures, Figure{Name: "unattended-sealed", Kind: Range, Dimension: quantity.Duration, Doc: "The longest time a grown animal that is sealed in before a moult may be left with a full dish."})

@@ -92,15 +92,28 @@ func (e *Enclosure) limit(text string, f *plan.Figure) string {
 	return text
 }
 
+// atMost names an upper limit. In the unit in which the figure is stated it is that very
+// number; in another it is rounded to the side of the limit.
 func (e *Enclosure) atMost(v float64, u quantity.Unit, f *plan.Figure) string {
+	if v == f.Range.High && u == f.Range.Unit {
+		return e.limit(f.Range.HighQ().String()+" at the most", f)
+	}
 	return e.limit(wording.AtMost(v, u), f)
 }
 
+// atLeast is atMost for a lower limit.
 func (e *Enclosure) atLeast(v float64, u quantity.Unit, f *plan.Figure) string {
+	if v == f.Range.Low && u == f.Range.Unit {
+		return e.limit(f.Range.LowQ().String()+" at the least", f)
+	}
 	return e.limit(wording.AtLeast(v, u), f)
 }
 
+// within is atMost for both limits.
 func (e *Enclosure) within(r quantity.Range, u quantity.Unit, f *plan.Figure) string {
+	if r == f.Range && u == r.Unit {
+		return e.limit(r.String(), f)
+	}
 	return e.limit(quantity.FormatRange(r.Low, r.High, u), f)
 }
 

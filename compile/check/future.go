@@ -28,12 +28,12 @@ var future = []*Rule{
 		Instead: "Plan the larger box."}},
 	{Enclosure: preyOutgrown, Rule: finding.Rule{ID: "prey-outgrown", Severity: finding.Advice, Silence: finding.ByReason,
 		Title:   "The prey will not fit the animals any more.",
-		Why:     "An animal that has moulted takes larger prey, and small items no longer feed it.",
-		Source:  "Dyar's rule; the species sheet's shares and meals",
+		Why:     "An animal that has moulted takes larger prey, and hardly hunts what is tiny beside it. What is only small brings less, which its energy shows, and is not meant here.",
+		Source:  "the species sheet; Dyar's rule for what they grow to",
 		Instead: "Plan the larger prey, or take out what the plan writes of it, and the sheet's meals follow the stage."}},
 	{Enclosure: energy, Rule: finding.Rule{ID: "food-energy", Severity: finding.Advice, Silence: finding.ByReason,
 		Title:   "The food of a week is far from what the animals spend.",
-		Why:     "Measured on kin: less than half of what rest takes starves in the long run, more than four times makes fat. No measurement exists for most species kept, so the band is wide and the abdomen has the last word.",
+		Why:     "Measured on kin: less than half of what rest takes starves in the long run, more than five times makes fat. No measurement exists for most species kept, so the band is wide and the abdomen has the last word.",
 		Source:  "Withers and Smith 1993, J. therm. Biol. 18:13-18 (scorpions); Nespolo et al. 2011, Comp. Biochem. Physiol. A 159:379-382 (tarantulas); Finke 2002, Zoo Biol. 21:269-285 (prey)",
 		Instead: "Look at the animals, and feed more or less."}},
 }
@@ -89,14 +89,17 @@ func preyOutgrown(r *Rule, e *Enclosure) {
 	if !ok || g.Prey.Share != nil || g.Prey.Group == nil || !near(g.Prey.Due, e.Today) {
 		return
 	}
-	when := "is too small"
-	if g.Prey.When == growth.Between {
-		when = "will be too small " + between(g.Prey.Due)
+	m := &g.Prey
+	text := m.Prey.V.String() + " is too small for " + m.Group.Animals.Name.V
+	if m.When == growth.Between {
+		text = m.Prey.V.String() + " will be too small for " + m.Group.Animals.Name.V + ", once they are " + m.Stage + ": " + between(m.Due)
 	}
-	e.Add(finding.Finding{Rule: &r.Rule, At: g.Prey.Prey.At, Source: r.Source,
-		Text:  g.Prey.Prey.V.String() + " " + when + " for " + g.Prey.Group.Animals.Name.V + ", " + g.Prey.Stage + " then",
-		Limit: "half of the lightest prey that the sheet feeds in that stage",
-		Write: "prey = \"" + g.Prey.Usual.String() + "\""})
+	x := finding.Finding{Rule: &r.Rule, At: m.Prey.At, Source: e.Cite(m.Least), Text: text,
+		Limit: e.limit(quantity.Format(m.Least.Range.Low, quantity.Percent)+" of the animal's length at the least", m.Least)}
+	if m.Usual.Feeder != "" {
+		x.Write = "prey = \"" + m.Usual.String() + "\""
+	}
+	e.Add(x)
 }
 
 func near(d growth.Due, today civil.Date) bool {

@@ -1,14 +1,17 @@
 package check
 
 import (
+	"cmp"
 	"slices"
 	"strconv"
 
+	"vivary/compile/life"
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/plan/source"
 	"vivary/schema"
 	"vivary/schema/civil"
+	"vivary/schema/wording"
 )
 
 // Papers, and what keeps a plan readable. None of this is a legal conclusion.
@@ -28,6 +31,11 @@ var papers = []*Rule{
 		Why:     "It takes the place of a known figure for a reason that may no longer hold.",
 		Source:  "the date in the plan",
 		Instead: "Look at it, and write a new review date; or take it out."}},
+	{Enclosure: lookAlike, Rule: finding.Rule{ID: "look-alike", Severity: finding.Advice, Silence: finding.ByReason,
+		Title:   "The species is often mixed up with one that differs in danger, law or climate.",
+		Why:     "A label names what the seller took it for. Care for the one is a danger with the other, to the animal or to you.",
+		Source:  "the sheets of both species",
+		Instead: "Look which yours are, or ask somebody who knows them; then say so in an accept block."}},
 	{Enclosure: arrivalUnsaid, Rule: finding.Rule{ID: "arrival-unsaid", Severity: finding.Advice, Silence: finding.ByReason,
 		Title:   "Of an animal neither origin nor arrival nor birth is written.",
 		Why:     "A register of animals has them, and whoever takes it over will ask.",
@@ -115,6 +123,77 @@ func originUnsaid(r *Rule, e *Enclosure) {
 			e.Add(x)
 		}
 	}
+}
+
+// lookAlike speaks once of a species, at the first enclosure of it, and only of look-alikes
+// that are worse for people, stand under a law, or cannot live at what this one is kept at.
+// Of those bred in captivity the breeder knows the parents: there it speaks only of a danger
+// to life. Other look-alikes stand on the page of the species, and why tells them.
+func lookAlike(r *Rule, e *Enclosure) {
+	if first := slices.IndexFunc(e.Collection.Lives, func(l *life.Enclosure) bool { return l.Plan.Sheet == e.Sheet }); e.Collection.Lives[first] != e.Life {
+		return
+	}
+	bred := !slices.ContainsFunc(e.Life.Groups, func(g *life.Group) bool { return !g.Logged && g.Animals.Origin.V != "captive bred" })
+	var text, limit []string
+	source := ""
+	for _, a := range e.Collection.Plan.Library.LookAlikes(e.Sheet) {
+		for _, o := range a.Sheets {
+			for _, d := range e.unlike(o) {
+				if bred && !slices.Contains(d.by.Words, deadly) {
+					continue
+				}
+				text = append(text, o.Name.V+" "+d.words)
+				limit = append(limit, d.by.Value.V+", "+d.by.Name.V+" of "+d.by.Whose(o))
+				source = cmp.Or(source, e.Cite(d.by))
+			}
+		}
+	}
+	if text == nil {
+		return
+	}
+	x := finding.Finding{Rule: &r.Rule, At: e.Plan.Species.At, Source: source, Limit: wording.And(limit),
+		Text: e.Sheet.Name.V + " is mixed up with others, by sellers too: " + wording.And(text) + "; check which yours are", Write: "accept \"" + r.ID + "\", once you know"}
+	if looks := e.of(schema.FigureLooks, "adult"); looks != nil {
+		x.Write += ": " + looks.Value.V
+	}
+	e.Add(x)
+}
+
+// deadly is the venom that is a danger to life.
+const deadly = "medically significant"
+
+// unlike is how a look-alike differs where it matters, and the figure of it that says so.
+type unlike struct {
+	words string
+	by    *plan.Figure
+}
+
+func (e *Enclosure) unlike(o *plan.SpeciesSheet) (all []unlike) {
+	for _, worse := range []struct {
+		what  *schema.Figure
+		words string
+	}{{schema.FigureVenom, "has a stronger venom"}, {schema.FigureHairs, "has worse hairs"}} {
+		if own, other := e.figure(worse.what), o.Figure(worse.what, ""); own != nil && other != nil && degree(other) > degree(own) {
+			all = append(all, unlike{worse.words, other})
+		}
+	}
+	if f := o.Figure(schema.FigureCITES, ""); f != nil && degree(f) > 0 && e.word(schema.FigureCITES) == "none" {
+		all = append(all, unlike{"is listed in CITES", f})
+	}
+	for _, climate := range []struct {
+		aim, bears *schema.Figure
+		words      string
+	}{{schema.FigureTemperatureTarget, schema.FigureTemperatureSoft, "needs another warmth"}, {schema.FigureHumidityTarget, schema.FigureHumiditySoft, "needs another air"}} {
+		if aim, bears := e.figure(climate.aim), o.Figure(climate.bears, ""); aim != nil && bears != nil && (aim.Range.High < bears.Range.Low || aim.Range.Low > bears.Range.High) {
+			all = append(all, unlike{climate.words, bears})
+		}
+	}
+	return all
+}
+
+// degree is the place of a figure's word among its choices, which stand from harmless on.
+func degree(f *plan.Figure) int {
+	return slices.IndexFunc(f.What.Choices, func(c schema.Choice) bool { return slices.Contains(f.Words, c.Name) })
 }
 
 func arrivalUnsaid(r *Rule, e *Enclosure) {

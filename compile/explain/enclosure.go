@@ -100,7 +100,31 @@ func animals(r *compile.Result, i int) []Line {
 		}
 		out = append(out, line)
 	}
-	return append(out, plainly(holds(r, i, r.Lives[i].Holds))...)
+	out = append(out, plainly(holds(r, i, r.Lives[i].Holds))...)
+	s := r.Lives[i].Plan.Sheet
+	if s == nil {
+		return out
+	}
+	others := mixedUp(r.Plan.Library, s)
+	if others != "" {
+		out = append(out, Line{Text: others})
+		s.Each(schema.FigureLooks, func(f *plan.Figure) {
+			out = append(out, Line{Text: s.Shown() + " " + holding("looks", f.Stages) + ": " + f.Value.V})
+		})
+	}
+	return out
+}
+
+// mixedUp names the look-alikes of a species.
+func mixedUp(l *plan.Library, s *plan.SpeciesSheet) string {
+	var others []string
+	for _, a := range l.LookAlikes(s) {
+		others = append(others, a.Shown())
+	}
+	if others == nil {
+		return ""
+	}
+	return "Check: sold as " + s.Shown() + ", or taken for it: " + strings.Join(others, ", ")
 }
 
 // cameFrom says since when animals are here and from which line, with whom, and of what

@@ -80,8 +80,19 @@ func species(r *compile.Result, s *plan.SpeciesSheet, doubt string) Answer {
 	if doubt != "" {
 		first = append(first, Line{Text: doubt})
 	}
+	for _, known := range []struct {
+		as    string
+		names []plan.Written[string]
+	}{{"Also called ", s.Also}, {"Formerly ", s.Former}} {
+		if len(known.names) > 0 {
+			first = append(first, Line{Text: known.as + strings.Join(texts(known.names), ", ") + "."})
+		}
+	}
 	if s.Note.Set() {
 		first = append(first, Line{Text: s.Note.V})
+	}
+	if others := mixedUp(l, s); others != "" {
+		first = append(first, Line{Text: others})
 	}
 	if about := s.Unjudged(); len(about) > 0 {
 		first = append(first, Line{Text: "Not judged, since the sheet does not say: " + wording.And(about)})
@@ -253,6 +264,9 @@ func measures(s *plan.FeederSize) string {
 	}
 	if s.Length.Set() {
 		out = append(out, s.Length.V.String()+" long")
+	}
+	if s.Energy.Set() {
+		out = append(out, s.Energy.V.String())
 	}
 	return strings.Join(out, ", ")
 }

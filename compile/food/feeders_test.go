@@ -53,6 +53,13 @@ func TestFeedersAgainstFinke(t *testing.T) {
 	if near(t, "an adult cricket, kJ", e.Likely, 2.724, 0.001); !ok {
 		t.Error("no energy of a cricket")
 	}
+	// Nymphs of 0.95 kcal/g in the same table: 321 mg (source P39) are 1.276 kJ,
+	// where a grown one has 1.4 kcal/g.
+	e, ok = food.Energy(library, plan.Prey{Feeder: "cricket", Size: "medium"})
+	if near(t, "a medium cricket, kJ", e.Likely, 1.276, 0.001); !ok {
+		t.Error("no energy of a nymph")
+	}
+	e, _ = food.Energy(library, plan.Prey{Feeder: "cricket", Size: "adult"})
 	// 3.301 kJ a week at rest, 70 % taken up: 1.73 crickets, 3.46 and 5.19 of the active.
 	for activity, crickets := range map[float64]float64{1: 1.73, 2: 3.46, 3: 5.19} {
 		near(t, "crickets a week", activity*food.Weekly(food.ScorpionRest(25, 27))/(e.Likely*food.Assimilation), crickets, 0.005)
@@ -60,6 +67,26 @@ func TestFeedersAgainstFinke(t *testing.T) {
 	for _, p := range []plan.Prey{{Feeder: "cricket", Size: "huge"}, {Feeder: "brick"}} {
 		if _, ok := food.Energy(library, p); ok {
 			t.Errorf("%v has an energy", p)
+		}
+	}
+}
+
+// Of one feeder the larger item brings more.
+func TestLargerBringsMore(t *testing.T) {
+	library := plan.NewLibrary()
+	for _, name := range library.FeederNames() {
+		sizes := library.Feeder(name).Sizes
+		for _, a := range sizes {
+			for _, b := range sizes {
+				if !a.Mass.Set() || !b.Mass.Set() || a.Mass.V.High > b.Mass.V.Low {
+					continue
+				}
+				less, _ := food.Energy(library, plan.Prey{Feeder: name, Size: a.Name.V})
+				more, _ := food.Energy(library, plan.Prey{Feeder: name, Size: b.Name.V})
+				if a != b && less.Likely > more.Likely {
+					t.Errorf("%s: %s brings %v kJ, and %s %v", name, a.Name.V, less.Likely, b.Name.V, more.Likely)
+				}
+			}
 		}
 	}
 }

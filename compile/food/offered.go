@@ -57,16 +57,20 @@ func offered(s *roster.Roster, m *roster.Entry) (items float64, each climate.Ban
 }
 
 // Energy returns the energy in one item of prey, in kJ: its mass times the energy of
-// a gram. It is false where either is not known.
+// a gram, that of its size where the sheet has one (a nymph is leaner than the grown
+// insect). It is false where either is not known.
 func Energy(l *plan.Library, p plan.Prey) (climate.Band[float64], bool) {
 	f := l.Feeder(p.Feeder)
 	if f == nil {
 		return climate.Band[float64]{}, false
 	}
 	size, gram := f.Size(p.Size), f.Figure(schema.FeederEnergy)
-	if size == nil || !size.Mass.Set() || gram == nil {
+	if size == nil || !size.Mass.Set() || gram == nil && !size.Energy.Set() {
 		return climate.Band[float64]{}, false
 	}
-	m, e := size.Mass.V, gram.Range
+	m, e := size.Mass.V, size.Energy.V
+	if !size.Energy.Set() {
+		e = gram.Range
+	}
 	return climate.Band[float64]{Low: m.Low * e.Low, Likely: (m.Low + m.High) / 2 * (e.Low + e.High) / 2, High: m.High * e.High}, true
 }

@@ -1,7 +1,9 @@
 package food
 
 import (
+	"slices"
 	"strconv"
+	"strings"
 
 	"vivary/compile/climate"
 	"vivary/plan"
@@ -27,6 +29,9 @@ func (r *Report) Lines(e *plan.Enclosure) []string {
 			" burns " + wording.Band(r.Rest, "kJ") + " a week at rest [" + r.Kin.String() + "]",
 		"At " + quantity.Format(100*Assimilation, quantity.Percent) + " taken up, " + wording.Band(r.Need, "kJ") + " a week is plausible: " + r.Verdict.String(),
 	}
+	if each := r.each(); len(each) > 1 {
+		out = append(out, "One item brings: "+strings.Join(each, ", ")+". What is small brings less, and is no worse for it")
+	}
 	if r.Animals > 1 {
 		n := float64(r.Animals)
 		out = append(out, "All "+strconv.Itoa(r.Animals)+": "+wording.Items(r.Items*n)+" a week, "+
@@ -37,6 +42,23 @@ func (r *Report) Lines(e *plan.Enclosure) []string {
 			wording.Days(int(DryingLimit/d))+" at the most, a damp-loving species fewer [Withers and Smith 1993; Gefen and Ar 2005]")
 	}
 	return append(out, r.Kin.caution())
+}
+
+// each says what one item of each kind on the menu brings.
+func (r *Report) each() (out []string) {
+	var seen []plan.Prey
+	for i := range r.of {
+		if !isMeal(&r.of[i], r.Group) {
+			continue
+		}
+		for _, m := range r.of[i].Menu {
+			if energy, ok := Energy(r.library, m.Prey); ok && !slices.Contains(seen, m.Prey) {
+				seen = append(seen, m.Prey)
+				out = append(out, m.Prey.String()+" "+wording.Band(energy, "kJ"))
+			}
+		}
+	}
+	return out
 }
 
 func (r *Report) usual() string {

@@ -81,6 +81,7 @@ type figures struct {
 	sheet                                    *plan.SpeciesSheet
 	floorFirst, floorFurther, volume         byStage
 	length, mass, preyLength, preyMass       byStage
+	preyLeast                                byStage
 	factor, moults, age, broodSize, groupMax *plan.Figure
 	onMother, dispersal                      *plan.Figure
 	separation, kinWord                      string
@@ -112,6 +113,8 @@ func (f *figures) read(s *plan.SpeciesSheet) {
 			f.preyLength.atMost(x)
 		case schema.FigurePreyMassShare:
 			f.preyMass.atMost(x)
+		case schema.FigurePreyLengthLeast:
+			f.preyLeast.atMost(x)
 		case schema.FigureGrowthFactor:
 			f.factor = x
 		case schema.FigureMoultsToAdult:

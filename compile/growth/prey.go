@@ -15,13 +15,11 @@ type Misfit struct {
 	Stage string // in which it does not
 	// Share is the figure that it is over, being too big; nil where it is too small.
 	Share *plan.Figure
-	// Usual is what the sheet feeds in that stage, where the item is too small.
+	// Least is the figure that it is under, being too small, and Usual what the sheet feeds
+	// in that stage.
+	Least *plan.Figure
 	Usual plan.Prey
 }
-
-// least is what an item must weigh at the least, as a share of the lightest that
-// the sheet feeds in a stage (judgement): half a cricket's weight is another size.
-const least = 0.5
 
 // misfit looks for the first item of the plan's own menu for a group that does not
 // fit. The sheet's menus change with the stage by themselves.
@@ -48,10 +46,10 @@ func (w *world) misfit(i int) (m Misfit) {
 				x.Share = w.tooBig(p, s, prey.V)
 			}
 			if x.Share == nil {
-				var small bool
-				if x.Usual, small = w.tooSmallFor(s, prey.V); !small {
+				if x.Least = w.tooSmallFor(p, s, prey.V); x.Least == nil {
 					continue
 				}
+				x.Usual = w.usual(s)
 			}
 			return x
 		}
@@ -94,11 +92,7 @@ func (w *world) tooBig(p *path, stage int, prey plan.Prey) *plan.Figure {
 	if z == nil {
 		return nil
 	}
-	instar := w.f.first[stage]
-	if stage == p.stage && p.lo > 0 {
-		instar = p.lo
-	}
-	size := p.size(w.f, instar)
+	size := w.inStage(p, stage)
 	over := func(share *plan.Figure, body float64, sheet *byStage, item plan.Written[quantity.Range]) *plan.Figure {
 		if body == 0 && sheet.of[stage] != nil {
 			body = sheet.of[stage].Range.Low
@@ -114,26 +108,40 @@ func (w *world) tooBig(p *path, stage int, prey plan.Prey) *plan.Figure {
 	return over(w.f.preyLength.at(stage), size.Length.Low, &w.f.length, z.Length)
 }
 
-// tooSmallFor compares an item with the lightest that the sheet feeds in a stage.
-func (w *world) tooSmallFor(stage int, prey plan.Prey) (usual plan.Prey, small bool) {
-	z := w.sizeOf(prey)
-	if z == nil || !z.Mass.Set() {
-		return usual, false
+// inStage is the size that animals may have as they come into a stage.
+func (w *world) inStage(p *path, stage int) Size {
+	instar := w.f.first[stage]
+	if stage == p.stage && p.lo > 0 {
+		instar = p.lo
 	}
-	lightest := 0.0
+	return p.size(w.f, instar)
+}
+
+// tooSmallFor compares the largest of a size of prey with the smallest that the animals may
+// be in a stage, and returns the figure that it is under, or nil.
+func (w *world) tooSmallFor(p *path, stage int, prey plan.Prey) *plan.Figure {
+	z, least := w.sizeOf(prey), w.f.preyLeast.at(stage)
+	if z == nil || !z.Length.Set() || least == nil {
+		return nil
+	}
+	body := w.inStage(p, stage).Length.Low
+	if f := w.f.length.of[stage]; body == 0 && f != nil {
+		body = f.Range.Low
+	}
+	if z.Length.V.High >= body*least.Range.Low/100*(1-1e-9) {
+		return nil
+	}
+	return least
+}
+
+// usual is the first item that the sheet feeds in a stage.
+func (w *world) usual(stage int) plan.Prey {
 	for _, f := range w.f.sheet.Feeding {
-		if !plan.Lists(f.Stages, schema.Stages[stage].Name) {
-			continue
-		}
-		for i := 0; ; i++ {
-			prey, ok := item(f, i)
-			if !ok {
-				break
-			}
-			if u := w.sizeOf(prey.V); u != nil && u.Mass.Set() && (lightest == 0 || u.Mass.V.Low < lightest) {
-				usual, lightest = prey.V, u.Mass.V.Low
+		if plan.Lists(f.Stages, schema.Stages[stage].Name) {
+			if prey, ok := item(f, 0); ok {
+				return prey.V
 			}
 		}
 	}
-	return usual, z.Mass.V.High < least*lightest
+	return plan.Prey{}
 }

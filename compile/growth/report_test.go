@@ -164,8 +164,11 @@ func TestBroods(t *testing.T) {
 	}
 }
 
-// The sheet feeds juveniles of 3 g medium crickets of 321 mg and subadults adult ones.
-// Nine tenths of a gram, 30 % of 3 g, is the most for a juvenile.
+// A jumping spider took prey from 15.2 % of its length on (Huseynov 2005, as source P75 has
+// it), which is 8 % of a scorpion with its tail: 6 mm for a juvenile of 7.5 cm, 10.6 mm for
+// an adult of 13 cm. Pinheads have 5 mm, small crickets 10, mealworms 25 to 32: these are
+// light beside a grown cricket, and longer. Nine tenths of a gram, 30 % of 3 g, is the most
+// for a juvenile.
 func TestPreyStopsFitting(t *testing.T) {
 	for _, x := range []struct {
 		name, instar, prey, stage string
@@ -174,7 +177,8 @@ func TestPreyStopsFitting(t *testing.T) {
 	}{
 		{"pinheads are nothing for a juvenile", "4", "cricket pinhead", "juvenile", growth.Now, false},
 		{"medium ones fit until subadult and after", "4", "cricket medium", "", growth.Never, false},
-		{"small ones fit young until they are juvenile", "2", "cricket small", "juvenile", growth.Between, false},
+		{"small ones fit until they are adult", "2", "cricket small", "adult", growth.Between, false},
+		{"mealworms fit until they are adult and then", "4", "mealworm large", "", growth.Never, false},
 		{"a grown roach of 3 g is as heavy as a juvenile", "4", "roach adult", "juvenile", growth.Now, true},
 	} {
 		text := box("pandinus-imperator", "90 x 45 x 45 cm", herd("a", "2", "instar = "+x.instar)+

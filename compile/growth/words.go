@@ -24,8 +24,13 @@ func (r *Report) Lines() []string {
 		out = append(out, "Too small "+d.words("for those who live here and the young that stay"))
 	}
 	if m := &r.Prey; m.When != Never {
-		why := "too small for " + m.Stage + " animals; the sheet feeds them " + m.Usual.String()
-		if m.Share != nil {
+		var why string
+		if m.Least != nil {
+			why = "too small for " + m.Stage + " animals, under " + m.Least.Name.V + " of " + m.Least.Value.V
+			if m.Usual.Feeder != "" {
+				why += "; the sheet feeds them " + m.Usual.String()
+			}
+		} else {
 			why = "too big for the smallest " + m.Stage + " animals, over " + m.Share.Name.V + " of " + m.Share.Value.V
 		}
 		out = append(out, m.Prey.V.String()+" for "+m.Group.Animals.Name.V+" stops fitting "+m.Due.words(why))

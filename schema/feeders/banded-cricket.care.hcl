@@ -8,14 +8,15 @@ feeder "banded-cricket" {
     "faster than the house cricket, jumps far, and escapes while you feed",
     "loose ones breed in warm rooms; look up whether it may be kept where you live",
   ]
-  note    = "Not killed by the virus that kills house crickets (from memory), and softer to chew."
+  note = "Not killed by the virus that kills house crickets (from memory), and softer to chew."
 
   size "hatchling" {
     also    = ["micro"]
     mass    = "0.8 to 2.6 mg"
     length  = "2 to 3 mm"
+    energy  = "0.95 kcal/g"
     note    = "Fresh from the egg. The weight follows from the length as in the last nymph of the house cricket, 430 mg at about 16.5 mm: 0.096 mg times the cube of the length in mm."
-    source  = ["K121", "practice"]
+    source  = ["K121", "P36", "practice"]
     quality = "practice"
     seen    = "2026-11-29"
   }
@@ -23,8 +24,9 @@ feeder "banded-cricket" {
   size "pinhead" {
     mass    = "6 to 21 mg"
     length  = "4 to 6 mm"
+    energy  = "0.95 kcal/g"
     note    = "The weight follows from the length as in the last nymph of the house cricket, 430 mg at about 16.5 mm: 0.096 mg times the cube of the length in mm."
-    source  = ["practice"]
+    source  = ["P36", "practice"]
     quality = "practice"
     seen    = "2026-11-29"
   }
@@ -33,8 +35,9 @@ feeder "banded-cricket" {
     also    = ["klein"]
     mass    = "33 to 49 mg"
     length  = "7 to 8 mm"
+    energy  = "0.95 kcal/g"
     note    = "The weight follows from the length as in the last nymph of the house cricket, 430 mg at about 16.5 mm: 0.096 mg times the cube of the length in mm."
-    source  = ["practice"]
+    source  = ["P36", "practice"]
     quality = "practice"
     seen    = "2026-11-29"
   }
@@ -43,8 +46,9 @@ feeder "banded-cricket" {
     also    = ["mittel"]
     mass    = "70 to 130 mg"
     length  = "9 to 11 mm"
+    energy  = "0.95 kcal/g"
     note    = "The weight follows from the length as in the last nymph of the house cricket, 430 mg at about 16.5 mm: 0.096 mg times the cube of the length in mm."
-    source  = ["practice"]
+    source  = ["P36", "practice"]
     quality = "practice"
     seen    = "2026-11-29"
   }
@@ -53,8 +57,9 @@ feeder "banded-cricket" {
     also    = ["groß", "gross"]
     mass    = "170 to 210 mg"
     length  = "12 to 13 mm"
+    energy  = "0.95 kcal/g"
     note    = "The weight follows from the length as in the last nymph of the house cricket, 430 mg at about 16.5 mm: 0.096 mg times the cube of the length in mm."
-    source  = ["practice"]
+    source  = ["P36", "practice"]
     quality = "practice"
     seen    = "2026-11-29"
   }
@@ -74,7 +79,7 @@ feeder "banded-cricket" {
     source  = ["P36"]
     quality = "practice"
     seen    = "2026-11-29"
-    note    = "As the house cricket; none was found for this species."
+    note    = "As the house cricket, nymphs too; none was found for this species."
   }
 
   figure "water" {

@@ -15,8 +15,9 @@ feeder "cricket" {
     also    = ["micro"]
     mass    = "0.8 to 2.6 mg"
     length  = "2 to 3 mm"
+    energy  = "0.95 kcal/g"
     note    = "Fresh from the egg. The length is from K121. The weight follows from the length as in the last nymph of the house cricket, 430 mg at about 16.5 mm: 0.096 mg times the cube of the length in mm."
-    source  = ["K121", "practice"]
+    source  = ["K121", "P36", "practice"]
     quality = "practice"
     seen    = "2026-11-29"
   }
@@ -24,8 +25,9 @@ feeder "cricket" {
   size "pinhead" {
     mass    = "14 mg"
     length  = "5 mm"
+    energy  = "0.95 kcal/g"
     note    = "13.7 mg as measured (P39), which is more than the freshly hatched weigh that are also sold by this name. The length follows from the weight as in the last nymph: 0.096 mg times the cube of the length in mm."
-    source  = ["P39", "practice"]
+    source  = ["P39", "P36", "practice"]
     quality = "practice"
     seen    = "2026-11-29"
   }
@@ -34,8 +36,9 @@ feeder "cricket" {
     also    = ["klein"]
     mass    = "96 mg"
     length  = "10 mm"
+    energy  = "0.95 kcal/g"
     note    = "The weight is of the small nymph of P35, remembered; to be checked against the paper. The length follows from the weight as in the last nymph: 0.096 mg times the cube of the length in mm."
-    source  = ["P35", "memory"]
+    source  = ["P35", "P36", "memory"]
     quality = "memory"
     seen    = "2026-11-29"
   }
@@ -44,8 +47,9 @@ feeder "cricket" {
     also    = ["mittel"]
     mass    = "321 mg"
     length  = "15 mm"
+    energy  = "0.95 kcal/g"
     note    = "The juvenile of P39, 320.9 mg as measured. The length follows from the weight as in the last nymph: 0.096 mg times the cube of the length in mm."
-    source  = ["P39", "practice"]
+    source  = ["P39", "P36", "practice"]
     quality = "practice"
     seen    = "2026-11-29"
   }
@@ -54,8 +58,9 @@ feeder "cricket" {
     also    = ["groß", "gross", "subadult"]
     mass    = "418 to 443 mg"
     length  = "16 to 17 mm"
+    energy  = "0.95 kcal/g"
     note    = "The last nymph on laboratory diets (P37). It is a moult shorter than the grown cricket of 18.5 mm; our estimate."
-    source  = ["P37", "practice"]
+    source  = ["P37", "P36", "practice"]
     quality = "practice"
     seen    = "2026-11-29"
   }
@@ -75,7 +80,7 @@ feeder "cricket" {
     source  = ["P36"]
     quality = "paper"
     seen    = "2026-11-25"
-    note    = "Adults. Nymphs have 0.95 kcal/g (P36). Calculated from the composition, not burned in a bomb."
+    note    = "Adults; the sizes of nymphs have their own, 0.95 kcal/g (P36). Calculated from the composition, not burned in a bomb."
   }
 
   figure "water" {

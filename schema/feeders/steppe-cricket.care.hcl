@@ -13,8 +13,9 @@ feeder "steppe-cricket" {
     also    = ["micro"]
     mass    = "0.8 to 2.6 mg"
     length  = "2 to 3 mm"
+    energy  = "0.95 kcal/g"
     note    = "Fresh from the egg. The weight follows from the length as in the last nymph of the house cricket, 430 mg at about 16.5 mm: 0.096 mg times the cube of the length in mm."
-    source  = ["K121", "practice"]
+    source  = ["K121", "P36", "practice"]
     quality = "practice"
     seen    = "2026-11-29"
   }
@@ -22,8 +23,9 @@ feeder "steppe-cricket" {
   size "pinhead" {
     mass    = "6 to 21 mg"
     length  = "4 to 6 mm"
+    energy  = "0.95 kcal/g"
     note    = "The weight follows from the length as in the last nymph of the house cricket, 430 mg at about 16.5 mm: 0.096 mg times the cube of the length in mm."
-    source  = ["practice"]
+    source  = ["P36", "practice"]
     quality = "practice"
     seen    = "2026-11-29"
   }
@@ -32,8 +34,9 @@ feeder "steppe-cricket" {
     also    = ["klein"]
     mass    = "49 to 130 mg"
     length  = "8 to 11 mm"
+    energy  = "0.95 kcal/g"
     note    = "The weight follows from the length as in the last nymph of the house cricket, 430 mg at about 16.5 mm: 0.096 mg times the cube of the length in mm."
-    source  = ["practice"]
+    source  = ["P36", "practice"]
     quality = "practice"
     seen    = "2026-11-29"
   }
@@ -42,8 +45,9 @@ feeder "steppe-cricket" {
     also    = ["mittel"]
     mass    = "210 to 390 mg"
     length  = "13 to 16 mm"
+    energy  = "0.95 kcal/g"
     note    = "The weight follows from the length as in the last nymph of the house cricket, 430 mg at about 16.5 mm: 0.096 mg times the cube of the length in mm."
-    source  = ["practice"]
+    source  = ["P36", "practice"]
     quality = "practice"
     seen    = "2026-11-29"
   }
@@ -52,8 +56,9 @@ feeder "steppe-cricket" {
     also    = ["groß", "gross"]
     mass    = "470 to 770 mg"
     length  = "17 to 20 mm"
+    energy  = "0.95 kcal/g"
     note    = "The weight follows from the length as in the last nymph of the house cricket, 430 mg at about 16.5 mm: 0.096 mg times the cube of the length in mm."
-    source  = ["practice"]
+    source  = ["P36", "practice"]
     quality = "practice"
     seen    = "2026-11-29"
   }
@@ -73,7 +78,7 @@ feeder "steppe-cricket" {
     source  = ["P36"]
     quality = "practice"
     seen    = "2026-11-29"
-    note    = "As the house cricket; none was found for this species."
+    note    = "As the house cricket, nymphs too; none was found for this species."
   }
 
   figure "water" {

@@ -239,6 +239,13 @@ source "P74" {
   part = "abstract or first page"
 }
 
+source "P75" {
+  cite = "Huseynov 2005, natural prey of the jumping spider Menemerus taeniatus, Eur. J. Entomol. 102 (author and journal from memory): prey of 15.2 to 216.7 % of the spider's length, half of it of 50 to 100 %"
+  at   = "lindat.mff.cuni.cz"
+  kind = "paper"
+  part = "abstract"
+}
+
 source "G2" {
   cite = "CITES, 9th Conference of the Parties, proposal 63 by Ghana"
   at   = "zlibrary.to/dl/cop9-prop-63"
@@ -1117,9 +1124,23 @@ source "K128" {
   part = "an excerpt"
 }
 
+source "K54" {
+  cite = "L. Prendini, American Museum of Natural History, on why scorpions glow"
+  at   = "tumblr.com"
+  kind = "society"
+  part = "an excerpt"
+}
+
 source "K129" {
   cite = "What dubia roaches turn into"
   at   = "biologyinsights.com/what-do-dubia-roaches-turn-into"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "K130" {
+  cite = "a page on feeding invertebrates that hunt"
+  at   = "arachnopets.com"
   kind = "keeper"
   part = "an excerpt"
 }

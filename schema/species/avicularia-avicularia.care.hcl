@@ -5,7 +5,7 @@ species "avicularia-avicularia" {
   type     = "arboreal-tarantula"
   also     = ["pinktoe", "Guyana pinktoe", "South American pinktoe", "Rotfussvogelspinne"]
   former   = ["Avicularia vestiaria", "Mygale avicularia", "Avicularia metallica"]
-  mistaken = ["Avicularia juruensis", "Avicularia rufa", "Avicularia purpurea", "Caribena"]
+  mistaken = ["Avicularia juruensis", "Avicularia rufa", "Avicularia purpurea", "Caribena", "Iridopelma hirsutum"]
   note     = "Any blackish Avicularia with pale feet is sold as this one; the German name also for A. metallica (A22), which is counted here today (from memory). Of the tree spiders it bears wet, still air least. It builds high; fasts of one to two months are usual."
   source   = ["practice"]
   quality  = "practice"

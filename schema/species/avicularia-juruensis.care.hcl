@@ -5,7 +5,7 @@ species "avicularia-juruensis" {
   type     = "arboreal-tarantula"
   also     = ["Amazonian pinktoe", "Peruvian pinktoe", "yellow-banded pinktoe", "pinktoe"]
   former   = ["Avicularia urticans"]
-  mistaken = ["Avicularia avicularia", "Avicularia rufa"]
+  mistaken = ["Avicularia avicularia", "Avicularia rufa", "Iridopelma hirsutum"]
   note     = "No figure of heat or damp was found for this species: the sheet is that of A. avicularia with more damp. Names on animals in the trade are not checked by taxonomists (A33); there are two colour forms. A. urticans Schmidt, 1994 is a synonym since 2017 (A32)."
   source   = ["practice"]
   quality  = "practice"

@@ -4,7 +4,7 @@ species "babycurus-jacksoni" {
   family   = "Buthidae"
   type     = "bark-scorpion"
   also     = ["red bark scorpion", "Tanzanian red bark scorpion"]
-  mistaken = ["Odonturus dentatus", "Babycurus gigas"]
+  mistaken = ["Odonturus dentatus", "Babycurus gigas", "Hottentotta hottentotta"]
   note     = "A buthid that hardly anybody has studied: work with it as with one that is dangerous, and let nobody untrained stand in for you. Odonturus dentatus has spurs on the third legs too, and a larger double sting (C106). Colour forms are red and chocolate."
   source   = ["practice"]
   quality  = "practice"

@@ -4,7 +4,7 @@ species "brachypelma-boehmei" {
   family   = "Theraphosidae"
   type     = "dry-terrestrial-tarantula"
   also     = ["Mexican fireleg", "fireleg", "Mexican rustleg", "rustleg"]
-  mistaken = ["Brachypelma baumgarteni", "Brachypelma hamorii"]
+  mistaken = ["Brachypelma baumgarteni", "Brachypelma hamorii", "Brachypelma emilia"]
   note     = "It kicks off hairs far more readily than B. hamorii, for which it is mistaken: goggles even for the dish. B. baumgarteni has brown shins where this one has orange (T154). No woodlice in the box of one that moults (T67)."
   source   = ["practice"]
   quality  = "practice"

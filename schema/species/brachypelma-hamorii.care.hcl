@@ -4,7 +4,7 @@ species "brachypelma-hamorii" {
   family   = "Theraphosidae"
   type     = "dry-terrestrial-tarantula"
   also     = ["redknee", "Mexican redknee"]
-  mistaken = ["Brachypelma smithi"]
+  mistaken = ["Brachypelma smithi", "Brachypelma boehmei", "Brachypelma emilia"]
   note     = "Most older texts on Brachypelma smithi are about this species or do not tell the two apart (K76)."
   source   = ["practice"]
   quality  = "practice"

@@ -1,14 +1,15 @@
 species "caribena-versicolor" {
-  title   = "Antilles pinktoe tarantula"
-  latin   = "Caribena versicolor (Walckenaer, 1837)"
-  family  = "Theraphosidae"
-  type    = "arboreal-tarantula"
-  also    = ["Martinique pinktoe", "matoutou falaise"]
-  former  = ["Avicularia versicolor"]
-  note    = "Avicularia versicolor until 2017 (K30). Blue spiderlings turn green, red and purple (K90)."
-  source  = ["practice"]
-  quality = "practice"
-  seen    = "2026-11-25"
+  title    = "Antilles pinktoe tarantula"
+  latin    = "Caribena versicolor (Walckenaer, 1837)"
+  family   = "Theraphosidae"
+  type     = "arboreal-tarantula"
+  also     = ["Martinique pinktoe", "matoutou falaise"]
+  former   = ["Avicularia versicolor"]
+  mistaken = ["Avicularia avicularia", "Ybyrapora diversipes"]
+  note     = "Avicularia versicolor until 2017 (K30). Blue spiderlings turn green, red and purple (K90)."
+  source   = ["practice"]
+  quality  = "practice"
+  seen     = "2026-11-25"
 
   keeping        = "alone"
   hangs_to_moult = "false"
@@ -158,6 +159,20 @@ species "caribena-versicolor" {
     source  = ["K29", "K31"]
     quality = "keeper"
     note    = "Spiderlings from droplets or damp moss (K29)."
+  }
+
+  figure "looks" {
+    value   = "Blue."
+    stages  = ["young"]
+    source  = ["K90"]
+    quality = "society"
+  }
+
+  figure "looks" {
+    value   = "Green, red and purple."
+    stages  = ["adult"]
+    source  = ["K90"]
+    quality = "society"
   }
 
   figure "length" {

@@ -90,6 +90,13 @@ species "centruroides-sculpturatus" {
     note   = "The young pass 1 mm; the figure is our estimate."
   }
 
+  figure "looks" {
+    value   = "Plain yellow-brown as a rule; C. vittatus has stripes and a dark triangle."
+    stages  = ["adult"]
+    source  = ["C96", "memory"]
+    quality = "memory"
+  }
+
   figure "length" {
     value    = "5 to 8 cm"
     stages   = ["adult"]

@@ -96,6 +96,14 @@ species "centruroides-vittatus" {
     note    = "Its kin C. sculpturatus gets through 1.6 mm (C104). A smooth rim or a band of grease helps (C102)."
   }
 
+  figure "looks" {
+    value   = "Two dark stripes along the back, and a dark triangle above the eyes."
+    stages  = ["adult"]
+    source  = ["C96"]
+    quality = "keeper"
+    note    = "Where the stripes and the triangle are missing it may be C. sculpturatus, a danger to life. That the stripes are two is from memory."
+  }
+
   figure "length" {
     value    = "5 to 7 cm"
     stages   = ["adult"]

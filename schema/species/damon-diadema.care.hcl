@@ -4,7 +4,7 @@ species "damon-diadema" {
   family   = "Phrynichidae"
   type     = "whip-spider"
   also     = ["tailless whip scorpion", "whip spider"]
-  mistaken = ["Damon variegatus"]
+  mistaken = ["Damon variegatus", "Euphrynichus bacillifer"]
   note     = "Often sold as Damon variegatus; two thorns beneath the trochanter of the palp point to diadema (K23). D. medioventris is the West African one (from memory)."
   source   = ["practice"]
   quality  = "practice"

@@ -1,11 +1,12 @@
 species "eublepharis-macularius" {
-  title   = "leopard gecko"
-  latin   = "Eublepharis macularius (Blyth, 1854)"
-  family  = "Eublepharidae"
-  type    = "ground-gecko"
-  source  = ["practice"]
-  quality = "practice"
-  seen    = "2026-11-25"
+  title    = "leopard gecko"
+  latin    = "Eublepharis macularius (Blyth, 1854)"
+  family   = "Eublepharidae"
+  type     = "ground-gecko"
+  mistaken = ["Coleonyx variegatus"]
+  source   = ["practice"]
+  quality  = "practice"
+  seen     = "2026-11-25"
 
   venom   = "none"
   defence = "Wash hands: salmonella. The tail drops when held."

@@ -231,6 +231,13 @@ species "hadrurus-arizonensis" {
     note   = "Weak ultraviolet for 16 h a day changed Paruroctonus becki; as a limit it is common practice."
   }
 
+  figure "looks" {
+    value   = "A yellow triangle between eyes and jaws; H. spadix has the whole carapace and back dark."
+    stages  = ["adult"]
+    source  = ["C87", "K18"]
+    quality = "keeper"
+  }
+
   figure "length" {
     value  = "3.6 to 4.6 cm"
     stages = ["young"]
@@ -438,18 +445,6 @@ species "hadrurus-arizonensis" {
     value  = "50 %"
     stages = ["young"]
     note   = "Killed or in pieces."
-  }
-
-  figure "prey-length-share" {
-    value  = "50 %"
-    stages = ["young", "juvenile"]
-    note   = "Of the body without the tail."
-  }
-
-  figure "prey-length-share" {
-    value  = "100 %"
-    stages = ["subadult", "adult"]
-    note   = "Of the body without the tail."
   }
 
   figure "items-a-week" {

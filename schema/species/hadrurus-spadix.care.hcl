@@ -113,6 +113,13 @@ species "hadrurus-spadix" {
     stages = ["young"]
   }
 
+  figure "looks" {
+    value   = "The whole carapace and back dark, the legs yellow; H. arizonensis has a yellow triangle between eyes and jaws."
+    stages  = ["adult"]
+    source  = ["C87"]
+    quality = "keeper"
+  }
+
   figure "length" {
     value    = "10 to 13 cm"
     stages   = ["adult"]

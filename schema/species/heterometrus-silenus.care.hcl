@@ -77,6 +77,13 @@ species "heterometrus-silenus" {
     stages = ["young"]
   }
 
+  figure "looks" {
+    value   = "Uniformly black with a weak shine, the carapace grainy."
+    stages  = ["adult"]
+    source  = ["C30"]
+    quality = "paper"
+  }
+
   figure "length" {
     value    = "9 to 12.5 cm"
     stages   = ["adult"]

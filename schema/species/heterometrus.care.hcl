@@ -5,7 +5,7 @@ species "heterometrus" {
   type     = "tropical-burrowing-scorpion"
   also     = ["giant blue", "Thai black", "Heterometrus glaucus", "Heterometrus laevigatus", "Heterometrus laoticus", "Heterometrus longimanus", "Heterometrus petersii", "Heterometrus spinifer", "Heterometrus thorellii"]
   former   = ["Palamnaeus"]
-  mistaken = ["Gigantometrus swammerdami", "Sahyadrimetrus scaber"]
+  mistaken = ["Gigantometrus swammerdami", "Sahyadrimetrus scaber", "Pandinus imperator"]
   note     = "A genus of eight species since 2020 (P29, K63); all others went to new genera. Animals sold as spinifer or longimanus are often silenus, laoticus or petersii (from memory)."
   source   = ["practice"]
   quality  = "practice"
@@ -207,6 +207,13 @@ species "heterometrus" {
     value  = "true"
     source = ["K4"]
     note   = "As the emperor scorpion."
+  }
+
+  figure "looks" {
+    value   = "Black, often with a sheen of blue or green; the claws are smoother than an emperor's."
+    stages  = ["subadult", "adult"]
+    source  = ["memory"]
+    quality = "memory"
   }
 
   figure "length" {
@@ -420,18 +427,6 @@ species "heterometrus" {
     value  = "50 %"
     stages = ["young"]
     note   = "Killed or in pieces."
-  }
-
-  figure "prey-length-share" {
-    value  = "50 %"
-    stages = ["young", "juvenile"]
-    note   = "Of the body without the tail."
-  }
-
-  figure "prey-length-share" {
-    value  = "100 %"
-    stages = ["subadult", "adult"]
-    note   = "Of the body without the tail."
   }
 
   figure "items-a-week" {

@@ -5,7 +5,7 @@ species "omothymus-violaceopes" {
   type     = "arboreal-tarantula"
   also     = ["Malaysia blue"]
   former   = ["Lampropelma violaceopes", "Lampropelma violaceopedes"]
-  mistaken = ["Omothymus schioedtei", "Cyriopagopus sp. blue"]
+  mistaken = ["Omothymus schioedtei", "Cyriopagopus sp. blue", "Cyriopagopus lividus"]
   note     = "Genus changed in 2019 (A80, A81). The male once described as this species is Omothymus schioedtei (A80). It wants damp and moving air together. Young live on the ground at first (A47). A large spider that bolts or falls: think of lid and height first."
   source   = ["practice"]
   quality  = "practice"

@@ -77,6 +77,13 @@ species "opisthacanthus-asper" {
     stages = ["young"]
   }
 
+  figure "looks" {
+    value   = "Black, with orange or yellow legs and sting."
+    stages  = ["adult"]
+    source  = ["C77"]
+    quality = "keeper"
+  }
+
   figure "length" {
     value   = "10 cm"
     stages  = ["adult"]

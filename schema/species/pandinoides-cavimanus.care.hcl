@@ -5,7 +5,7 @@ species "pandinoides-cavimanus" {
   type     = "tropical-burrowing-scorpion"
   also     = ["red claw", "red-clawed scorpion", "Rotscheren-Kaiserskorpion"]
   former   = ["Pandinus cavimanus", "Pandinus militaris"]
-  mistaken = ["Cheloctonus jonesii", "Pandinus imperator"]
+  mistaken = ["Cheloctonus jonesii", "Pandinus imperator", "Scorpio maurus"]
   note     = "P. militaris was made a synonym in 2002 (C62). Sold as a young emperor. One shop text calls Cheloctonus jonesii by this name: wrong animal, wrong care. Of humid savanna as well as forest (C62): it stands a dry week better than an emperor."
   source   = ["practice"]
   quality  = "practice"
@@ -76,6 +76,21 @@ species "pandinoides-cavimanus" {
   figure "gap-max" {
     value  = "2 mm"
     stages = ["young"]
+  }
+
+  figure "looks" {
+    value   = "Almost black: the red of the claws is not there yet, and young emperors look alike."
+    stages  = ["young", "juvenile"]
+    source  = ["C62"]
+    quality = "keeper"
+  }
+
+  figure "looks" {
+    value   = "Dark, with red-brown claws."
+    stages  = ["subadult", "adult"]
+    source  = ["C62"]
+    quality = "keeper"
+    note    = "The reddish colour comes with late instars."
   }
 
   figure "length" {

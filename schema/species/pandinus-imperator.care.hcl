@@ -3,9 +3,9 @@ species "pandinus-imperator" {
   latin    = "Pandinus imperator (C. L. Koch, 1841)"
   family   = "Scorpionidae"
   type     = "tropical-burrowing-scorpion"
-  also     = ["imperial scorpion", "Kaiserskorpion"]
+  also     = ["emperor", "imperial scorpion", "Kaiserskorpion"]
   former   = ["Buthus imperator"]
-  mistaken = ["Heterometrus", "Pandinoides cavimanus"]
+  mistaken = ["Heterometrus", "Pandinoides cavimanus", "Pandinopsis dictator"]
   note     = "Of the old genus Pandinus only gambiensis, imperator, ugandaensis and ulderigoi still bear the name (K40); cavimanus is Pandinoides and dictator is Pandinopsis (from memory). In Togo the air is 24 to 29.5 C, with 96 % in the morning and 68 % in the evening (C142)."
   source   = ["practice"]
   quality  = "practice"
@@ -64,17 +64,18 @@ species "pandinus-imperator" {
   }
 
   figure "warm-spot" {
-    value   = "27 to 32 C"
+    value   = "80 to 90 F"
     source  = ["K2"]
     quality = "keeper"
-    seen    = "2026-11-28"
+    seen    = "2026-11-29"
+    note    = "27 to 32 C, as K2 rounds it."
   }
 
   figure "air" {
     value  = "22 to 28 C"
     source = ["K2"]
     seen   = "2026-11-28"
-    note   = "K2 has 21 to 26 C at the cool end."
+    note   = "K2 has 70 to 78 F, 21 to 26 C, at the cool end."
   }
 
   figure "night" {
@@ -250,6 +251,22 @@ species "pandinus-imperator" {
     note    = "16 h a day of weak ultraviolet bleached the glow of Paruroctonus becki and changed how it reacts (P46)."
   }
 
+  figure "looks" {
+    value  = "White at birth; dark after the first moult."
+    stages = ["newborn"]
+  }
+
+  figure "looks" {
+    value  = "Dark brown to black; the telson, the bulb of the sting, is white."
+    stages = ["young", "juvenile", "subadult"]
+  }
+
+  figure "looks" {
+    value  = "Black with a sheen of green or blue, large grainy claws; the telson is dark red once it is mature."
+    stages = ["adult"]
+    note   = "Claws that are red-brown all over point to Pandinoides cavimanus, smooth ones to Heterometrus (from memory)."
+  }
+
   figure "length" {
     value  = "4.7 to 6 cm"
     stages = ["young"]
@@ -396,6 +413,7 @@ species "pandinus-imperator" {
     source   = ["N2", "N4", "K42", "K59", "G8"]
     seen     = "2026-11-28"
     disputed = "8 to 13 (N4), 9 to 20 usual in captivity and 32 the mean of Larrouy 1973 as N2 cites it, 21 (N1), 1 to 20 (K47), 9 to 32 (K42), 12 to 30 (K59), 15 to 25 and rarely 50 (G8)"
+    note     = "Born one by one, over hours (common practice, no source) or over several days (G8)."
   }
 
   figure "on-mother" {
@@ -517,18 +535,6 @@ species "pandinus-imperator" {
     note   = "Killed or in pieces."
   }
 
-  figure "prey-length-share" {
-    value  = "50 %"
-    stages = ["young", "juvenile"]
-    note   = "Of the body without the tail."
-  }
-
-  figure "prey-length-share" {
-    value  = "100 %"
-    stages = ["subadult", "adult"]
-    note   = "Of the body without the tail."
-  }
-
   figure "items-a-week" {
     value  = "2 to 6"
     stages = ["young"]
@@ -540,7 +546,7 @@ species "pandinus-imperator" {
     value    = "1 to 6"
     stages   = ["adult"]
     source   = ["K12"]
-    disputed = "3 to 6 (K12)"
+    disputed = "3 to 6 (K12), about 8 (common practice, no source)"
     note     = "Adult crickets; about two cover a resting animal of 25 g at 27 C, three to five an active or gravid one (our arithmetic from P2 and P36)."
   }
 
@@ -573,7 +579,7 @@ species "pandinus-imperator" {
     value   = "mild"
     source  = ["K12", "K40", "K61"]
     quality = "keeper"
-    note    = "As a bee sting. Watch breathing and swelling, and call for help in an allergy."
+    note    = "As a bee sting: swelling at half an hour, going down by an hour and a half (common practice, no source). Watch breathing and swelling, and call for help in an allergy."
   }
 
   figure "defence" {
@@ -643,9 +649,10 @@ species "pandinus-imperator" {
   need "food" {
     stages   = ["subadult", "adult"]
     longest  = "14 days"
-    shortest = "3 days"
+    shortest = "2 days"
     severity = "caution"
-    note     = "Adults may fast for months without harm (K1)."
+    source   = ["K12"]
+    note     = "K12 feeds every other day. Adults may fast for months without harm (K1)."
   }
 
   need "leftovers" {

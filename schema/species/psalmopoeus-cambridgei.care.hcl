@@ -4,7 +4,7 @@ species "psalmopoeus-cambridgei" {
   family   = "Theraphosidae"
   type     = "arboreal-tarantula"
   also     = ["Trinidad chevron", "green Trinidad tarantula"]
-  mistaken = ["Psalmopoeus langenbucheri", "Psalmopoeus irminia"]
+  mistaken = ["Psalmopoeus langenbucheri", "Psalmopoeus irminia", "Tapinauchenius plumipes"]
   note     = "Only on Trinidad, whose law protects it. Slings of P. irminia are taken for it, and hybrids with irminia are in the trade (from memory). Damp yes, still air no: stagnant air is blamed for deaths (A30)."
   source   = ["practice"]
   quality  = "practice"

@@ -1,13 +1,14 @@
 species "psalmopoeus-irminia" {
-  title   = "Venezuelan suntiger"
-  latin   = "Psalmopoeus irminia Saager, 1994"
-  family  = "Theraphosidae"
-  type    = "arboreal-tarantula"
-  also    = ["sun tiger", "suntiger tarantula"]
-  note    = "Sold sometimes as a tree spider for beginners, and its slings are taken for other Psalmopoeus. A New World spider without hairs to throw: it bites and runs like one of the Old World. Work at the lid as with a Poecilotheria."
-  source  = ["practice"]
-  quality = "practice"
-  seen    = "2026-11-28"
+  title    = "Venezuelan suntiger"
+  latin    = "Psalmopoeus irminia Saager, 1994"
+  family   = "Theraphosidae"
+  type     = "arboreal-tarantula"
+  also     = ["sun tiger", "suntiger tarantula"]
+  mistaken = ["Psalmopoeus cambridgei", "Tapinauchenius plumipes"]
+  note     = "Sold sometimes as a tree spider for beginners, and its slings are taken for other Psalmopoeus. A New World spider without hairs to throw: it bites and runs like one of the Old World. Work at the lid as with a Poecilotheria."
+  source   = ["practice"]
+  quality  = "practice"
+  seen     = "2026-11-28"
 
   temperature_soft        = "21 to 30 C"
   air                     = "23 to 28 C"

@@ -4,7 +4,7 @@ species "tliltocatl-albopilosus" {
   family   = "Theraphosidae"
   type     = "humid-terrestrial-tarantula"
   also     = ["curlyhair", "curly hair", "Honduran curly hair", "Nicaraguan curly hair", "Kraushaar-Vogelspinne"]
-  former   = ["Brachypelma albopilosum", "Brachypelma albopilosa"]
+  former   = ["Brachypelma albopilosum", "Brachypelma albopilosa", "Euathlus albopilosus"]
   mistaken = ["Tliltocatl vagans"]
   note     = "The most forgiving of its kin. It digs, and closes itself in for weeks before a moult, which is no fast: take prey out, and do not let the soil dry out (T61). Young T. vagans and hybrids of the two are sold as it, and its forms of Honduras and Nicaragua as one (from memory)."
   source   = ["practice"]

@@ -4,8 +4,8 @@ species "tliltocatl-vagans" {
   family   = "Theraphosidae"
   type     = "humid-terrestrial-tarantula"
   also     = ["Mexican red rump", "red rump", "black velvet", "Mexican black velvet", "Central American black velvet", "Guatemalan black velvet", "Honduran black velvet"]
-  former   = ["Brachypelma vagans", "Eurypelma vagans", "Eurypelma dupontii"]
-  mistaken = ["Tliltocatl kahlenbergi", "Tliltocatl verdezi", "Tliltocatl sabulosus"]
+  former   = ["Brachypelma vagans", "Euathlus vagans", "Eurypelma vagans", "Eurypelma dupontii"]
+  mistaken = ["Tliltocatl kahlenbergi", "Tliltocatl verdezi", "Tliltocatl sabulosus", "Tliltocatl albopilosus"]
   note     = "The nervous twin of T. albopilosus. It digs anew without harm, and a moved hide does none: in the wild 12 of more than 100 burrows were still in use a year later (T8). Dealers write vagans or kahlenbergi (from memory)."
   source   = ["practice"]
   quality  = "practice"

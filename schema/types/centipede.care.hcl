@@ -100,7 +100,8 @@ type "centipede" {
   }
 
   figure "prey-length-share" {
-    value = "50 %"
+    value  = "50 %"
+    source = ["K130"]
   }
 
   figure "fast-alarm" {

@@ -37,6 +37,11 @@ type "hunter" {
     stages = ["young"]
   }
 
+  figure "prey-length-least" {
+    value = "5 %"
+    note  = "Common practice has no number. A twentieth of the body is our estimate of what is hardly hunted: a fruit fly for a grown mantis."
+  }
+
   figure "quarantine" {
     value = "30 days"
   }

@@ -60,6 +60,32 @@ type "scorpion" {
     source = ["P46"]
   }
 
+  figure "light" {
+    value  = "None is needed: it avoids light and comes out at night. A lamp to look by is on for minutes."
+    source = ["K4", "P46"]
+  }
+
+  figure "glow" {
+    value   = "Blue-green under ultraviolet light of 360 to 400 nm, more with each moult. Soft joints do not glow, and just after a moult the whole cuticle, white and soft, does not until it is hard: one that does not glow is left alone."
+    source  = ["K54"]
+    quality = "society"
+    note    = "The colour, and what to do, are common practice."
+  }
+
+  figure "drying" {
+    value  = "The smallest dry first: the young of 1 g lose about 2.5 % of their weight a day in dry air at 27 C."
+    stages = ["young"]
+    source = ["P2", "P18"]
+    note   = "Our arithmetic from the loss of Urodacus armatus, of dry country, which is a lower bound for those of damp places. In Scorpionidae the body water falls from a loss of 5 % on (P18)."
+  }
+
+  figure "drying" {
+    value  = "One of 25 g loses about 0.75 % of its weight a day in dry air at 27 C, a third of what the young of 1 g do."
+    stages = ["adult"]
+    source = ["P2"]
+    note   = "Our arithmetic from the loss of Urodacus armatus, of dry country, which is a lower bound for those of damp places."
+  }
+
   figure "first-killed" {
     value  = "3 days"
     source = ["P11"]
@@ -203,11 +229,19 @@ type "scorpion" {
   figure "prey-length-share" {
     value  = "50 %"
     stages = ["young", "juvenile"]
+    note   = "Of the body without the tail, as keepers say; judged by the length with it, which is lenient."
   }
 
   figure "prey-length-share" {
     value  = "100 %"
     stages = ["subadult", "adult"]
+    note   = "Of the body without the tail, as keepers say; judged by the length with it, which is lenient."
+  }
+
+  figure "prey-length-least" {
+    value  = "8 %"
+    source = ["P75"]
+    note   = "A jumping spider took prey from 15 % of its body on. A scorpion's length here is with the tail, about half of it; the half is our arithmetic, and that a scorpion hunts alike our reading."
   }
 
   figure "settling" {

@@ -189,11 +189,19 @@ type "tarantula" {
     value  = "35 %"
     stages = ["young"]
     source = ["P23"]
+    note   = "Of Theraphosa spiderlings: on prey of 5 to 15 % of their mass they were lighter at the next moult than on 25 to 35 %, and on 45 to 55 % hardly heavier."
   }
 
   figure "prey-length-share" {
     value  = "50 %"
     source = ["K80"]
+    note   = "A limit for safety, not for lack of appetite: a jumping spider took prey of up to 217 % of its length, half of it between 50 and 100 % (P75)."
+  }
+
+  figure "prey-length-least" {
+    value  = "15 %"
+    source = ["P75"]
+    note   = "Measured on a jumping spider."
   }
 
   figure "unattended" {
@@ -317,6 +325,15 @@ type "tarantula" {
   figure "uv-not" {
     value = "true"
     note  = "Of the night and of burrows: a lamp drives it in. Common practice: nothing was measured."
+  }
+
+  figure "light" {
+    value = "None is needed: it avoids light and comes out at night."
+  }
+
+  figure "drying" {
+    value  = "Spiderlings dry first: a damp spot, or a droplet, is always there."
+    stages = ["young"]
   }
 
   figure "climbs" {

@@ -1,0 +1,162 @@
+package plan
+
+import (
+	"slices"
+	"strings"
+)
+
+// Namesakes are the species that a name means which is not that of a sheet.
+type Namesakes struct {
+	Sheets []*SpeciesSheet
+	As     NameIs
+}
+
+// NameIs says what a name is to the species that bear it.
+type NameIs uint8
+
+const (
+	// NameOther is another name of today: a common name, the scientific name, a trade name.
+	NameOther NameIs = iota
+	// NameFormer is a name it had before.
+	NameFormer
+	// NameMistaken is one under which it is sold, and which means something else.
+	NameMistaken
+	// NameGenus is that of its genus.
+	NameGenus
+)
+
+// ByOtherName looks for species by a common, former or mistaken name, also one with its
+// genus cut to the first letter, or with another ending of gender. A name of today counts
+// before one of the past, and both before a mistake; one that is written in full counts
+// before one that is cut. Several are returned where the trade calls several by that name.
+func (l *Library) ByOtherName(written string) Namesakes {
+	if kin := l.InGenus(written); len(kin) > 0 {
+		return Namesakes{Sheets: l.each(kin), As: NameGenus}
+	}
+	name := spokenAs(written)
+	for _, same := range []func(spoken, spoken) bool{spoken.same, spoken.short} {
+		if found := l.whose(name, same); len(found.Sheets) > 0 {
+			return found
+		}
+	}
+	if genus, ok := name.onlyGenus(); ok {
+		if kin := l.InGenus(genus); len(kin) > 0 {
+			return Namesakes{Sheets: l.each(kin), As: NameGenus}
+		}
+	}
+	return Namesakes{}
+}
+
+// whose returns the species one of whose names is the same as the one that is written.
+func (l *Library) whose(written spoken, same func(spoken, spoken) bool) (found Namesakes) {
+	is := func(list []Written[string]) bool {
+		return slices.ContainsFunc(list, func(w Written[string]) bool { return same(written, spokenAs(w.V)) })
+	}
+	for _, name := range l.SpeciesNames() {
+		s := l.Species(name)
+		var as NameIs
+		switch {
+		case same(written, spokenAs(s.Title.V)) || same(written, spokenAs(s.Binomial())) || is(s.Also):
+			as = NameOther
+		case is(s.Former):
+			as = NameFormer
+		case is(s.Mistaken):
+			as = NameMistaken
+		default:
+			continue
+		}
+		if len(found.Sheets) == 0 || as < found.As {
+			found = Namesakes{As: as}
+		}
+		if as == found.As {
+			found.Sheets = append(found.Sheets, s)
+		}
+	}
+	return found
+}
+
+func (l *Library) each(names []string) (sheets []*SpeciesSheet) {
+	for _, name := range names {
+		sheets = append(sheets, l.Species(name))
+	}
+	return sheets
+}
+
+// InGenus returns the names of the species sheets of a genus, which is written alone.
+func (l *Library) InGenus(genus string) []string {
+	genus = slug(genus)
+	return slices.DeleteFunc(l.SpeciesNames(), func(n string) bool {
+		of, _, more := strings.Cut(n, "-")
+		return !more || of != genus
+	})
+}
+
+// One returns the species that a name means, or nil where that is none, not one alone, or
+// another than it says.
+func (n Namesakes) One() *SpeciesSheet {
+	if len(n.Sheets) != 1 || n.As == NameMistaken || n.As == NameGenus {
+		return nil
+	}
+	return n.Sheets[0]
+}
+
+// Names returns the names of their sheets.
+func (n Namesakes) Names() (all []string) {
+	for _, s := range n.Sheets {
+		all = append(all, s.Name.V)
+	}
+	return all
+}
+
+// spoken is a name in the words in which a keeper writes it.
+type spoken []string
+
+// spokenAs returns the words of a name, in small letters. A place in brackets behind it
+// tells a locality and no species.
+func spokenAs(s string) spoken {
+	if before, in, ok := strings.Cut(s, "("); ok && strings.HasSuffix(in, ")") && strings.Contains(strings.TrimSpace(before), " ") {
+		s = before
+	}
+	return strings.Split(slug(s), "-")
+}
+
+// same reports whether two names are one. How words are put together in a trade name
+// differs: pink toe, pinktoe, pink-toe; and one may be written of several animals.
+func (w spoken) same(name spoken) bool {
+	a, b := strings.Join(w, ""), strings.Join(name, "")
+	return a != "" && strings.TrimSuffix(a, "s") == strings.TrimSuffix(b, "s")
+}
+
+// short reports whether a name is the scientific one of two or more words, with its genus
+// cut to the first letter ("B. vagans") or its last word in another gender ("albopilosum"
+// for "albopilosus"). A name that is only similar is none.
+func (w spoken) short(name spoken) bool {
+	if len(w) < 2 || len(w) != len(name) || w[0] == "" || name[0] == "" {
+		return false
+	}
+	last := len(w) - 1
+	return (w[0] == name[0] || len(w[0]) == 1 && w[0][0] == name[0][0]) &&
+		slices.Equal(w[1:last], name[1:last]) && stem(w[last]) == stem(name[last])
+}
+
+// endings are those that an epithet takes after the gender of its genus, and those of a
+// genitive that is written with one i or two.
+var endings = []string{"us", "um", "a", "ensis", "ense", "ii", "i"}
+
+// stem returns an epithet without such an ending.
+func stem(epithet string) string {
+	for _, e := range endings {
+		if s, ok := strings.CutSuffix(epithet, e); ok && len(s) > 2 {
+			return s
+		}
+	}
+	return epithet
+}
+
+// onlyGenus returns the genus of a name that says of the species that it is not known.
+func (w spoken) onlyGenus() (string, bool) {
+	if len(w) == 2 && (w[1] == "sp" || w[1] == "spp" || w[1] == "species") {
+		return w[0], true
+	}
+	return "", false
+}
