@@ -6,6 +6,7 @@ import (
 
 	"vivary/plan"
 	"vivary/plan/finding"
+	"vivary/plan/source"
 	"vivary/schema"
 	"vivary/schema/quantity"
 )
@@ -167,7 +168,7 @@ func heaterUnguarded(r *Rule, e *Enclosure) {
 
 // channelUse is what the enclosures on one outlet of a thermostat agree on so far.
 type channelUse struct {
-	first   *plan.Heater
+	first   source.Place
 	band    quantity.Range
 	setting plan.Written[quantity.Quantity]
 }
@@ -179,7 +180,8 @@ func channelClash(r *Rule, c *Collection) {
 			continue
 		}
 		for _, h := range e.Climate.Heaters {
-			if !h.Channel.Set() {
+			o := outletOf(c, e, h)
+			if o.key == "" {
 				continue
 			}
 			if uses == nil {
@@ -189,20 +191,22 @@ func channelClash(r *Rule, c *Collection) {
 			if !ok {
 				continue
 			}
-			u := uses[h.Channel.V]
+			u := uses[o.key]
 			if u == nil {
-				uses[h.Channel.V] = &channelUse{h, band, h.Thermostat}
+				uses[o.key] = &channelUse{o.at, band, h.Thermostat}
 				continue
 			}
-			f := finding.Finding{Rule: &r.Rule, At: h.Channel.At, In: e.Whole, Source: r.Source, Write: "channel = an outlet of its own",
-				Also: []finding.Related{{At: u.first.Channel.At, Text: "the outlet's first heater"}}}
+			f := finding.Finding{Rule: &r.Rule, At: o.at, In: e.Whole, Source: r.Source, Write: o.write}
+			if u.first != o.at {
+				f.Also = []finding.Related{{At: u.first, Text: "the outlet's first heater"}}
+			}
 			both := quantity.Range{Low: max(u.band.Low, band.Low), High: min(u.band.High, band.High), Unit: band.Unit}
 			switch {
 			case both.Low > both.High:
-				f.Text = "outlet " + strconv.Quote(h.Channel.V) + " should hold " + band.String() + " here, and " + u.band.String() + " elsewhere"
+				f.Text = o.named + " should hold " + band.String() + " here, and " + u.band.String() + " elsewhere"
 				c.Add(f)
 			case u.setting.Set() && h.Thermostat.Set() && !(quantity.Range{Low: u.setting.V.Value, High: u.setting.V.Value}).Contains(h.Thermostat.V.Value):
-				f.Text = "outlet " + strconv.Quote(h.Channel.V) + " is set to " + h.Thermostat.V.String() + " here, and to " + u.setting.V.String() + " elsewhere"
+				f.Text = o.named + " is set to " + h.Thermostat.V.String() + " here, and to " + u.setting.V.String() + " elsewhere"
 				c.Add(f)
 			default:
 				u.band = both
@@ -232,7 +236,7 @@ func heaterUnchecked(r *Rule, e *Enclosure) {
 	}
 	for _, h := range c.Heaters {
 		if e.setting(h).Set() {
-			e.Add(finding.Finding{Rule: &r.Rule, At: c.At, Text: "the thermostat's own probe is the only thermometer", Source: r.Source, Write: "thermometer = true, once there is one"})
+			e.Add(finding.Finding{Rule: &r.Rule, At: e.deviceAt(h, c.At), Text: "the thermostat's own probe is the only thermometer", Source: r.Source, Write: "thermometer = true, once there is one"})
 			return
 		}
 	}
