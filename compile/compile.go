@@ -124,12 +124,24 @@ func (r *Result) live(shared *roster.Shared, k kept) {
 
 // racks works out what is done once for all that stand in a rack.
 func (r *Result) racks(shared *roster.Shared) []*roster.Rack {
-	var out []*roster.Rack
-	for _, k := range r.Plan.Racks {
-		l, found := life.Rack(r.Plan, k, r.Today)
-		rack, more := shared.Rack(k, l, r.Lives)
-		out = append(out, rack)
-		r.racked = append(append(r.racked, found...), more...)
+	if len(r.Plan.Racks) == 0 {
+		return nil
+	}
+	at := make(map[*plan.Enclosure]int, len(r.Lives))
+	for i, l := range r.Lives {
+		at[l.Plan] = i
+	}
+	var own []*life.Enclosure
+	own, r.racked = life.Racks(r.Plan, r.Today)
+	out := make([]*roster.Rack, len(own))
+	for i, k := range r.Plan.Racks {
+		of := make([]int, len(k.Enclosures))
+		for j, e := range k.Enclosures {
+			of[j] = at[e]
+		}
+		var found []finding.Finding
+		out[i], found = shared.Rack(k, own[i], r.Lives, of)
+		r.racked = append(r.racked, found...)
 	}
 	return out
 }

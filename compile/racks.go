@@ -4,10 +4,12 @@ import (
 	"cmp"
 	"slices"
 	"strconv"
+	"strings"
 
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/plan/source"
+	"vivary/schema/quantity"
 	"vivary/schema/wording"
 )
 
@@ -62,15 +64,19 @@ func together(c *plan.Collection, all []finding.Finding, in map[source.Place]*pl
 	f.Also = slices.Clone(f.Also)
 	var texts []string
 	of := map[string][]string{}
+	said := map[string]string{} // by the text without the name of its enclosure
 	for _, x := range all {
-		text := x.Text
+		text, name := x.Text, in[x.In].Name.V
 		if x.Limit != "" {
 			text += " (" + x.Limit + ")"
 		}
-		if of[text] == nil {
+		same := strings.ReplaceAll(text, name, "\x00")
+		if said[same] == "" {
+			said[same] = text
 			texts = append(texts, text)
 		}
-		if name := in[x.In].Name.V; !slices.Contains(of[text], name) {
+		text = said[same]
+		if n := len(of[text]); n == 0 || of[text][n-1] != name {
 			of[text] = append(of[text], name)
 		}
 	}
@@ -79,14 +85,19 @@ func together(c *plan.Collection, all []finding.Finding, in map[source.Place]*pl
 			f.Also = append(f.Also, finding.Related{Text: "and " + strconv.Itoa(len(texts)-i) + " more"})
 			break
 		}
-		said := "in " + some(of[text])
+		where := "in " + some(of[text])
 		if len(of[text]) == len(k.Enclosures) && len(of[text]) > 1 {
-			said = "in all " + strconv.Itoa(len(of[text])) + " enclosures of rack " + k.Name.V
+			where = "in all " + strconv.Itoa(len(of[text])) + " enclosures of rack " + k.Name.V
 		}
 		if i > 0 {
-			said += ": " + text
+			where += ": " + text
 		}
-		f.Also = append(f.Also, finding.Related{Text: said})
+		f.Also = append(f.Also, finding.Related{Text: where})
+	}
+	for _, h := range k.Heaters {
+		if w := h.Power.V; k.Share > 1 && h.Power.Set() && (f.At == h.At || f.At == h.Power.At) {
+			f.Also = append(f.Also, finding.Related{Text: w.String() + " for " + strconv.Itoa(k.Share) + " places: " + quantity.Format(w.Value/float64(k.Share), w.Unit) + " for each"})
+		}
 	}
 	return f
 }

@@ -6,7 +6,6 @@ import (
 
 	"vivary/plan"
 	"vivary/plan/finding"
-	"vivary/plan/source"
 	"vivary/schema"
 	"vivary/schema/quantity"
 )
@@ -168,20 +167,20 @@ func heaterUnguarded(r *Rule, e *Enclosure) {
 
 // channelUse is what the enclosures on one outlet of a thermostat agree on so far.
 type channelUse struct {
-	first   source.Place
+	first   *plan.Heater
 	band    quantity.Range
 	setting plan.Written[quantity.Quantity]
 }
 
 func channelClash(r *Rule, c *Collection) {
+	rackClash(r, c)
 	var uses map[string]*channelUse
 	for _, e := range c.Plan.Enclosures {
 		if e.Climate == nil || e.Sheet == nil {
 			continue
 		}
 		for _, h := range e.Climate.Heaters {
-			o := outletOf(c, e, h)
-			if o.key == "" {
+			if !h.Channel.Set() {
 				continue
 			}
 			if uses == nil {
@@ -191,22 +190,20 @@ func channelClash(r *Rule, c *Collection) {
 			if !ok {
 				continue
 			}
-			u := uses[o.key]
+			u := uses[h.Channel.V]
 			if u == nil {
-				uses[o.key] = &channelUse{o.at, band, h.Thermostat}
+				uses[h.Channel.V] = &channelUse{h, band, h.Thermostat}
 				continue
 			}
-			f := finding.Finding{Rule: &r.Rule, At: o.at, In: e.Whole, Source: r.Source, Write: o.write}
-			if u.first != o.at {
-				f.Also = []finding.Related{{At: u.first, Text: "the outlet's first heater"}}
-			}
+			f := finding.Finding{Rule: &r.Rule, At: h.Channel.At, In: e.Whole, Source: r.Source, Write: "channel = an outlet of its own",
+				Also: []finding.Related{{At: u.first.Channel.At, Text: "the outlet's first heater"}}}
 			both := quantity.Range{Low: max(u.band.Low, band.Low), High: min(u.band.High, band.High), Unit: band.Unit}
 			switch {
 			case both.Low > both.High:
-				f.Text = o.named + " should hold " + band.String() + " here, and " + u.band.String() + " elsewhere"
+				f.Text = "outlet " + strconv.Quote(h.Channel.V) + " should hold " + band.String() + " here, and " + u.band.String() + " elsewhere"
 				c.Add(f)
 			case u.setting.Set() && h.Thermostat.Set() && !(quantity.Range{Low: u.setting.V.Value, High: u.setting.V.Value}).Contains(h.Thermostat.V.Value):
-				f.Text = o.named + " is set to " + h.Thermostat.V.String() + " here, and to " + u.setting.V.String() + " elsewhere"
+				f.Text = "outlet " + strconv.Quote(h.Channel.V) + " is set to " + h.Thermostat.V.String() + " here, and to " + u.setting.V.String() + " elsewhere"
 				c.Add(f)
 			default:
 				u.band = both

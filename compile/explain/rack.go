@@ -36,11 +36,20 @@ func explainRack(r *compile.Result, word string) []Answer {
 		for _, e := range k.Enclosures {
 			here = append(here, Line{Name: e.Name.V, Text: describe(e)})
 		}
+		if here == nil {
+			here = plainly([]string{"nothing yet: rack = \"" + k.Name.V + "\" in an enclosure puts it here"})
+		}
 		for _, h := range k.Heaters {
 			lent = append(lent, Line{Name: h.Name.V, Text: heat(k, h)})
 		}
 		if k.Read() {
 			lent = append(lent, Line{Name: "thermometer", Text: "one for all"})
+		}
+		if k.StandsOn.Set() {
+			lent = append(lent, Line{Name: "stands_on", Text: k.StandsOn.V})
+		}
+		if k.ShelfRise.Set() {
+			lent = append(lent, Line{Name: "shelf_rise", Text: k.ShelfRise.V.String()})
 		}
 		parts := part(nil, "Said once for all in it", lent)
 		parts = part(parts, "Care", careLines(r.Roster.Racks[i].Entries, r))

@@ -7,14 +7,20 @@ import (
 	"vivary/schema/civil"
 )
 
-// Rack reads what the log says of the care of a rack itself: of the reading of its
-// thermometer. Nobody lives in it; what was measured there has been said of each of its
-// enclosures.
-func Rack(c *plan.Collection, k *plan.Rack, today civil.Date) (*Enclosure, []finding.Finding) {
-	r := &reader{c: c, today: today, out: &Enclosure{Plan: k.Stop}, cares: map[string]bool{schema.RackReading: true, schema.KindHeat.Name: true}}
+// Racks reads what the log says of the care of racks themselves: of the reading of their
+// thermometers. Nobody lives in a rack; what was measured in one has been said of each of
+// its enclosures. The lives are in the order of the racks.
+func Racks(c *plan.Collection, today civil.Date) (lives []*Enclosure, found []finding.Finding) {
+	of := make(map[string]*reader, len(c.Racks))
+	for _, k := range c.Racks {
+		r := &reader{c: c, today: today, out: &Enclosure{Plan: k.Stop}, cares: map[string]bool{schema.RackReading: true, schema.KindHeat.Name: true}}
+		of[k.Name.V] = r
+		lives = append(lives, r.out)
+	}
 	for i := range c.Log {
 		e := &c.Log[i]
-		if e.Enclosure.V != k.Name.V || e.Word != schema.WordDone && e.Word != schema.WordSkipped {
+		r := of[e.Enclosure.V]
+		if r == nil || e.Word != schema.WordDone && e.Word != schema.WordSkipped {
 			continue
 		}
 		if e.Date <= today && len(e.Args) > 0 && e.Args[0].V == schema.KindHeat.Name {
@@ -22,6 +28,7 @@ func Rack(c *plan.Collection, k *plan.Rack, today civil.Date) (*Enclosure, []fin
 			continue
 		}
 		r.line(e)
+		found, r.found.All = append(found, r.found.All...), nil
 	}
-	return r.out, r.found.All
+	return lives, found
 }

@@ -21,30 +21,32 @@ type Rack struct {
 	first   int // the place of its first enclosure among the lives
 }
 
-// Rack makes the entries of a rack from the lives of all: its thermometer is read as often
-// as the sheets ask for a reading of any who live there. What an enclosure's own plan says
-// of readings is the enclosure's. l is the rack's own life.
-func (s *Shared) Rack(k *plan.Rack, l *life.Enclosure, lives []*life.Enclosure) (*Rack, []finding.Finding) {
+// Rack makes the entries of a rack: its thermometer is read as often as the sheets ask for
+// a reading of any who live there. What an enclosure's own plan says of readings is the
+// enclosure's. l is the rack's own life, and of are the places of its enclosures among the
+// lives, in walking order.
+func (s *Shared) Rack(k *plan.Rack, l *life.Enclosure, lives []*life.Enclosure, of []int) (*Rack, []finding.Finding) {
 	out := &Rack{Plan: k, Life: l, first: -1}
+	if len(of) == 0 {
+		return out, nil
+	}
+	out.first = of[0]
 	b := builder{Shared: s, life: l, rack: out}
-	var wants []want
-	for i, x := range lives {
-		if x.Plan.Rack.V != k.Name.V {
-			continue
-		}
-		if out.first < 0 {
-			out.first = i
-		}
-		if k.Read() {
-			box := builder{Shared: s, life: x}
+	if k.Read() {
+		var wants []want
+		seen := map[want]bool{}
+		for _, i := range of {
+			box := builder{Shared: s, life: lives[i]}
 			box.sheetCares(func(c *plan.Care, from, until civil.Date) {
-				if what := c.What(); what != nil && what.OfRack {
-					wants = append(wants, want{c, from, until})
+				w := want{c, from, until}
+				if what := c.What(); what != nil && what.OfRack && !seen[w] {
+					seen[w] = true
+					wants = append(wants, w)
 				}
 			})
 		}
+		b.reading(wants)
 	}
-	b.reading(wants)
 	out.Entries = b.entries
 	for i := range out.Entries {
 		b.show(&out.Entries[i])
@@ -75,7 +77,7 @@ func (w want) serves(o want) bool {
 func (b *builder) reading(wants []want) {
 	var asked []want
 	for i, w := range wants {
-		if !slices.ContainsFunc(wants[:i], func(o want) bool { return o == w || o.serves(w) }) && !slices.ContainsFunc(wants[i+1:], func(o want) bool { return o.serves(w) && !w.serves(o) }) {
+		if !slices.ContainsFunc(wants[:i], func(o want) bool { return o.serves(w) }) && !slices.ContainsFunc(wants[i+1:], func(o want) bool { return o.serves(w) && !w.serves(o) }) {
 			asked = append(asked, w)
 		}
 	}
