@@ -54,7 +54,7 @@ func (c *Collection) RackOf(e *Enclosure) *Rack {
 	if !e.Rack.Set() {
 		return nil
 	}
-	return c.racks[e.Rack.V]
+	return c.Rack(e.Rack.V)
 }
 
 // lends returns what a rack says in place of one of its enclosures, as a template of it:
