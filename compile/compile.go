@@ -38,6 +38,7 @@ type Result struct {
 	Findings []finding.Finding
 
 	boxes  []box
+	racked []finding.Finding // what was found of racks
 	told   roster.Told
 	checks *check.Collection
 }
@@ -83,7 +84,7 @@ func From(in Input) *Result {
 	if r.Roster != nil {
 		all = accept(in.Plan, all, r.Today)
 		r.press(all)
-		all = finding.Together(all)
+		all = finding.Together(ofRacks(in.Plan, all))
 	}
 	r.Findings = finding.Sort(in.Plan.Files, all)
 	return r
@@ -104,7 +105,7 @@ func judged(in *Input) (*Result, []finding.Finding) {
 	shared, found := roster.Share(c, r.Horizon, in.Told)
 	k := keep(*in, r, shared)
 	r.live(shared, k)
-	all := slices.Concat(in.Loaded, found, r.Roster.Findings, tooFar(c, r.Today))
+	all := slices.Concat(in.Loaded, found, r.Roster.Findings, r.racked, tooFar(c, r.Today))
 	return r, append(all, r.judge(k, in.Last)...)
 }
 
@@ -118,7 +119,31 @@ func (r *Result) live(shared *roster.Shared, k kept) {
 	for i := range r.boxes {
 		r.Lives[i], sheets[i] = r.boxes[i].life, r.boxes[i].sheet
 	}
-	r.Roster = roster.Make(shared, r.Lives, sheets)
+	r.Roster = roster.Make(shared, r.Lives, sheets, r.racks(shared))
+}
+
+// racks works out what is done once for all that stand in a rack.
+func (r *Result) racks(shared *roster.Shared) []*roster.Rack {
+	if len(r.Plan.Racks) == 0 {
+		return nil
+	}
+	at := make(map[*plan.Enclosure]int, len(r.Lives))
+	for i, l := range r.Lives {
+		at[l.Plan] = i
+	}
+	var own []*life.Enclosure
+	own, r.racked = life.Racks(r.Plan, r.Today)
+	out := make([]*roster.Rack, len(own))
+	for i, k := range r.Plan.Racks {
+		of := make([]int, len(k.Enclosures))
+		for j, e := range k.Enclosures {
+			of[j] = at[e]
+		}
+		var found []finding.Finding
+		out[i], found = shared.Rack(k, own[i], r.Lives, of)
+		r.racked = append(r.racked, found...)
+	}
+	return out
 }
 
 // judge checks and proves.
@@ -132,7 +157,7 @@ func (r *Result) judge(k kept, last *Result) []finding.Finding {
 		if !b.stands || !stands {
 			b.checks = r.checks.One(i)
 		}
-		if !b.stands && len(r.Roster.Of) > 0 {
+		if (!b.stands || b.life.Plan.Rack.Set()) && len(r.Roster.Of) > 0 { // others who stand in a rack may have changed
 			b.proofs = prove.Of(r.Roster, i)
 			b.proved = prove.Findings(r.Roster, b.proofs)
 		}

@@ -27,7 +27,7 @@ func (r *Result) press(all []finding.Finding) {
 			}
 		}
 		l := at[f.In]
-		if l == nil || f.Rule == prove.RuleMissed && r.catchesUp(l) {
+		if l == nil || f.Rule == prove.RuleMissed && r.catchesUp(l, f.At) {
 			continue
 		}
 		if r.Roster.Pressing == nil {
@@ -54,12 +54,17 @@ func firsts(f *finding.Finding, l *life.Enclosure) []finding.First {
 	return []finding.First{{Text: strings.TrimPrefix(f.Text, l.Plan.Name.V+": ")}} // the round names it
 }
 
-// catchesUp reports whether a round to come brings first what was missed.
-func (r *Result) catchesUp(l *life.Enclosure) bool {
-	i := slices.Index(r.Lives, l)
-	return i < len(r.Roster.Of) && slices.ContainsFunc(r.Roster.Of[i], func(e roster.Entry) bool {
+// catchesUp reports whether a round to come brings first what was missed at an enclosure,
+// or at its rack, where that is what a finding is about.
+func (r *Result) catchesUp(l *life.Enclosure, at source.Place) bool {
+	caught := func(e roster.Entry) bool {
 		return slices.ContainsFunc(e.Causes, func(c roster.Cause) bool {
 			return c.Why == roster.CaughtUp && c.Days.Next(r.Horizon.Today) >= 0
 		})
-	})
+	}
+	if k := r.Roster.RackOf(l.Plan); k != nil && k.Plan.Says(at) {
+		return slices.ContainsFunc(k.Entries, caught)
+	}
+	i := slices.Index(r.Lives, l)
+	return i < len(r.Roster.Of) && slices.ContainsFunc(r.Roster.Of[i], caught)
 }

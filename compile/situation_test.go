@@ -31,7 +31,7 @@ import (
 //	-- here --                    enclosures, and how many live there on the day
 //	-- refused --                 the plan is refused; all others must build
 //
-// A box may be left out where there is one, and a day where it is the day itself; days
+// A box may be a rack. It may be left out where there is one, and a day where it is the day itself; days
 // may be written +3. The files collection.care.hcl and templates.care.hcl of package
 // house are there unless the situation has its own.
 func TestSituations(t *testing.T) {
@@ -139,7 +139,7 @@ func (s *situation) never(not, box string, from civil.Date, texts []string) {
 func (s *situation) where(text string) (box string, from, to civil.Date) {
 	box, from, to = s.r.Plan.Enclosures[0].Name.V, s.day, s.day
 	words := strings.Fields(text)
-	if len(words) > 0 && s.r.Plan.Enclosure(words[0]) != nil {
+	if len(words) > 0 && (s.r.Plan.Enclosure(words[0]) != nil || s.r.Plan.Rack(words[0]) != nil) {
 		box, words = words[0], words[1:]
 	}
 	date := func(word string) civil.Date {

@@ -41,7 +41,7 @@ func init() {
 		holder any
 		block  *schema.Block
 	}{
-		{About{}, schema.Collection}, {Room{}, schema.Room}, {Keeper{}, schema.Keeper}, {Contact{}, schema.Contact},
+		{About{}, schema.Collection}, {Room{}, schema.Room}, {Rack{}, schema.Rack}, {Keeper{}, schema.Keeper}, {Contact{}, schema.Contact},
 		{Round{}, schema.Round}, {Away{}, schema.Away}, {Calendar{}, schema.Calendar},
 		{Enclosure{}, schema.Enclosure}, {Template{}, schema.Template},
 		{SpeciesSheet{}, schema.Species}, {TypeSheet{}, schema.Type}, {FeederSheet{}, schema.Feeder}, {Source{}, schema.Source},

@@ -60,6 +60,7 @@ type Collection struct {
 	About      *About // nil where the collection block is missing
 	Location   *time.Location
 	Rooms      []*Room      // in walking order
+	Racks      []*Rack      // by name
 	Keepers    []*Keeper    // by name
 	Contacts   []*Contact   // by name
 	Rounds     []*Round     // by time of day, then name
@@ -75,6 +76,7 @@ type Collection struct {
 	rounds     map[string]*Round
 	keepers    map[string]*Keeper
 	rooms      map[string]*Room
+	racks      map[string]*Rack
 	outlets    map[string]Written[quantity.Quantity]
 }
 

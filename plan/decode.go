@@ -74,6 +74,7 @@ func decodeFile(id source.ID, text []byte, from int, own bool) ([]any, []finding
 type blocks struct {
 	abouts     []*About
 	rooms      []*Room
+	racks      []*Rack
 	keepers    []*Keeper
 	contacts   []*Contact
 	rounds     []*Round
@@ -95,6 +96,8 @@ func (b *blocks) add(file []any) {
 			b.abouts = append(b.abouts, x)
 		case *Room:
 			b.rooms = append(b.rooms, x)
+		case *Rack:
+			b.racks = append(b.racks, x)
 		case *Keeper:
 			b.keepers = append(b.keepers, x)
 		case *Contact:

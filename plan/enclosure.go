@@ -28,19 +28,21 @@ type Enclosure struct {
 	// What it was made from, besides its sheet and its room.
 	block    *Enclosure
 	template *Template
+	rack     *Rack // as it stands in the file
+	share    int   // by how many the power of its heaters is divided
 
 	crew []*Animals // blocks named for a clean-up crew, which are none of its animals
 }
 
 // SameAs reports whether two enclosures of one Reader's collections are made from
-// the very same blocks: their own, the template's, the room's and the sheet, and name the
+// the very same blocks: their own, the template's, the rack's, the room's and the sheet, and name the
 // same prey. Then they mean the same, and every place in them is the same. The log, and what
 // enclosures have in common, stand apart.
 func (e *Enclosure) SameAs(o *Enclosure) bool {
 	if e == o || e == nil || o == nil {
 		return e == o
 	}
-	return e.block != nil && e.block == o.block && e.template == o.template && e.Sheet == o.Sheet && e.Place == o.Place &&
+	return e.block != nil && e.block == o.block && e.template == o.template && e.rack == o.rack && e.share == o.share && e.Sheet == o.Sheet && e.Place == o.Place &&
 		slices.Equal(e.Feeding, o.Feeding)
 }
 
@@ -95,6 +97,7 @@ func (e *Enclosure) groups() (names []string) {
 type Body struct {
 	Species Written[string] `care:"species"`
 	Room    Written[string] `care:"room"`
+	Rack    Written[string] `care:"rack"`
 	Order   Written[int]    `care:"order"`
 	Round   Written[string] `care:"round"`
 	Culture Written[bool]   `care:"culture"`

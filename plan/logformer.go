@@ -6,7 +6,7 @@ import (
 	"vivary/schema"
 )
 
-// formerNames are the names that enclosures and keepers had first, where nothing is called
+// formerNames are the names that enclosures, racks and keepers had first, where nothing is called
 // so now.
 type formerNames struct{ enclosures, keepers map[string]string }
 
@@ -15,6 +15,11 @@ func (r *resolver) formerNames() formerNames {
 	for _, e := range r.c.Enclosures {
 		if e.Formerly.Set() && r.c.enclosures[e.Formerly.V] == nil {
 			out.enclosures[e.Formerly.V] = e.Name.V
+		}
+	}
+	for _, k := range r.c.Racks {
+		if k.Formerly.Set() && r.c.enclosures[k.Formerly.V] == nil && r.c.racks[k.Formerly.V] == nil {
+			out.enclosures[k.Formerly.V] = k.Name.V
 		}
 	}
 	for _, k := range r.c.Keepers {

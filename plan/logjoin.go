@@ -28,7 +28,7 @@ func (r *resolver) log() {
 	}
 	r.inOrder(all)
 	all = r.takenBack(all)
-	r.c.Log = r.once(all)
+	r.c.Log = r.forRacks(r.once(all))
 	r.sudden()
 	for i := range r.c.Log {
 		e := &r.c.Log[i]
@@ -48,6 +48,10 @@ func (r *resolver) joined(e *Event) bool {
 	if enclosure == nil && e.Enclosure.V == schema.LogKeeper {
 		r.found.Add(*wrongLine(e.At, "of a keeper the log takes who it is, and away or back", "keeper, the name, away or back, and a note: 2026-11-02 keeper lead away \"ill\""))
 		return false
+	}
+	if k := r.c.racks[e.Enclosure.V]; enclosure == nil && k != nil {
+		r.joinedRack(e, k)
+		return true
 	}
 	if enclosure == nil {
 		r.unknownName(e.Enclosure, "enclosure", keys(r.c.enclosures))

@@ -67,6 +67,9 @@ func (r *resolver) references() {
 	for _, x := range c.Rooms {
 		round(x.Round)
 	}
+	for _, x := range c.Racks {
+		round(x.Round)
+	}
 	cares := func(care []*Care, feeding []*Feeding) {
 		for _, x := range care {
 			r.kind(x, care)

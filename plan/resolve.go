@@ -27,6 +27,7 @@ type resolver struct {
 	// silent keeps quiet about names that are nowhere defined, because a file that
 	// could not be read may define them.
 	silent bool
+	racks  racks
 }
 
 func (r *resolver) resolve() {
@@ -69,6 +70,7 @@ func (r *resolver) resolve() {
 			Limit: strconv.Itoa(MaxEnclosures) + " enclosures in a collection", Write: "split the collection"})
 		c.Enclosures = c.Enclosures[:MaxEnclosures]
 	}
+	r.gatherRacks(templates)
 	for i, e := range c.Enclosures {
 		c.Enclosures[i] = r.enclosure(e, templates)
 		c.enclosures[e.Name.V] = c.Enclosures[i]
@@ -84,6 +86,7 @@ func (r *resolver) resolve() {
 		}
 		return walks(a.Order, b.Order, a.Name.V, b.Name.V)
 	})
+	r.joinRacks()
 	for _, e := range c.Enclosures {
 		r.share(e)
 	}
@@ -147,14 +150,16 @@ func byName[T interface{ head() *Head }](r *resolver, all []T, what string) ([]T
 	return out, named
 }
 
-// enclosure puts an enclosure together from its own block, its template, its sheet
-// and its room. Where all of these are those of the load before, so is the enclosure.
+// enclosure puts an enclosure together from its own block, its template, its rack, its
+// sheet and its room. Where all of these are those of the load before, so is the enclosure.
 func (r *resolver) enclosure(own *Enclosure, templates map[string]*Template) *Enclosure {
 	t := templates[own.Template.V]
+	k := r.racks.named[rackOf(own, t).V]
+	share := r.racks.share(k)
 	before := r.before[own.Name.V]
 	e := before
-	if e == nil || e.block != own || e.template != t {
-		e = filled(own, t)
+	if e == nil || e.block != own || e.template != t || e.rack != k || e.share != share {
+		e = filled(own, t, k, share)
 	}
 	if e.Template.Set() && t == nil {
 		r.unknownName(e.Template, "template", keys(templates)) // which may hold what seems missing
@@ -176,12 +181,15 @@ func (r *resolver) enclosure(own *Enclosure, templates map[string]*Template) *En
 }
 
 // filled returns a copy of an enclosure's block with what its template says and it
-// does not.
-func filled(own *Enclosure, t *Template) *Enclosure {
+// does not, and then what its rack says and neither does.
+func filled(own *Enclosure, t *Template, k *Rack, share int) *Enclosure {
 	e := *own
-	e.block, e.template = own, t
+	e.block, e.template, e.rack, e.share = own, t, k, share
 	if t != nil {
 		merge(reflect.ValueOf(&e).Elem(), reflect.ValueOf(t).Elem())
+	}
+	if k != nil {
+		merge(reflect.ValueOf(&e).Elem(), reflect.ValueOf(k.lends(&e)).Elem())
 	}
 	e.Animals, e.crew = withoutCrew(e.Animals)
 	if slices.ContainsFunc(e.Seasons, (*Season).leftOut) {
@@ -194,6 +202,8 @@ func filled(own *Enclosure, t *Template) *Enclosure {
 func (r *resolver) place(e *Enclosure) *Room {
 	rooms := r.c.Rooms
 	switch {
+	case r.roomOfRack(e):
+		return r.c.rooms[e.rack.Room.V]
 	case e.Room.Set():
 		room := r.c.rooms[e.Room.V]
 		if room == nil {
@@ -202,6 +212,7 @@ func (r *resolver) place(e *Enclosure) *Room {
 		return room
 	case len(rooms) == 1:
 		return rooms[0]
+	case len(rooms) > 1 && e.Rack.Set(): // that the rack is in no room, or is not there, is said once
 	case len(rooms) > 1:
 		r.found.Add(finding.Finding{Rule: ruleMissing, At: e.At, Text: "enclosure" + named(&e.Head) + " has no room, and there is more than one",
 			Write: "room = " + quote(rooms[0].Name.V)})

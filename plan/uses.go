@@ -56,6 +56,9 @@ type definitions struct {
 }
 
 func (t *definitions) uses(m mention) []Use {
+	if m.kind == schema.Enclosure.Name && t.c.enclosures[m.name] == nil && t.c.racks[m.name] != nil {
+		m.kind = schema.Rack.Name // in a line of a log
+	}
 	kind, defined := m.kind, t.defined(m.given)
 	if len(defined) == 0 && m.kind == schema.Care.Name && schema.FindKind(m.name) != nil {
 		kind = schema.NamesKind

@@ -164,3 +164,21 @@ func TestUsesAfterReload(t *testing.T) {
 		}
 	}
 }
+
+// A rack is named by what stands in it, and by the log in the place of an enclosure.
+func TestUsesOfARack(t *testing.T) {
+	c, _ := load(t, map[string]string{"a.care.hcl": `rack "shelf" {
+}
+template "box" {
+  rack = "shelf"
+}
+enclosure "tub" {
+  rack = "shelf"
+}
+`, "b.care.log": `2026-11-02 shelf done reading
+2026-11-02 tub done reading
+`})
+	if got := usesOf(c, "shelf"); !slices.Equal(got, []string{"rack 1 -> itself", "rack 4 -> 1", "rack 7 -> 1", "rack 1 -> 1"}) {
+		t.Error(got)
+	}
+}

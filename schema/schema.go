@@ -130,7 +130,7 @@ var Plan = &Block{
 	Doc:  "What may stand in a file whose name ends in `.care.hcl`. The files of a collection are read together, in any order and any folders.",
 	Blocks: []*Block{
 		Collection, Room, Keeper, Contact, Round, Away, Calendar,
-		Enclosure, Template,
+		Enclosure, Template, Rack,
 		Species, Type, Feeder, Source,
 	},
 }

@@ -170,6 +170,7 @@ type channelUse struct {
 }
 
 func channelClash(r *Rule, c *Collection) {
+	rackClash(r, c)
 	var uses map[string]*channelUse
 	for _, e := range c.Plan.Enclosures {
 		if e.Climate == nil || e.Sheet == nil {
@@ -229,7 +230,7 @@ func heaterUnchecked(r *Rule, e *Enclosure) {
 	}
 	for _, h := range c.Heaters {
 		if e.Collection.Plan.Setting(h).Set() {
-			e.Add(finding.Finding{Rule: &r.Rule, At: c.At, Text: "the thermostat's own probe is the only thermometer", Source: r.Source, Write: "thermometer = true, once there is one"})
+			e.Add(finding.Finding{Rule: &r.Rule, At: e.deviceAt(h, c.At), Text: "the thermostat's own probe is the only thermometer", Source: r.Source, Write: "thermometer = true, once there is one"})
 			return
 		}
 	}

@@ -128,7 +128,7 @@ func split(r *roster.Roster, x *plan.Round) string {
 	rooms := map[*plan.Room]bool{}
 	var last *plan.Enclosure
 	for _, e := range r.In[x] {
-		if e.Plan() != last {
+		if e.Rack == nil && e.Plan() != last {
 			last = e.Plan()
 			names = append(names, last.Name.V)
 			rooms[last.Place] = true

@@ -2,22 +2,24 @@ package explain
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"vivary/compile"
 	"vivary/compile/roster"
+	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema/civil"
 	"vivary/schema/wording"
 )
 
-// care is one care of one enclosure at one time of day, by its place in the roster.
+// care is one care of one enclosure, or of a rack, at one time of day.
 type care struct {
-	r    *compile.Result
-	i, k int
+	r     *compile.Result
+	entry *roster.Entry
 }
 
-func (c care) series() *roster.Entry { return &c.r.Roster.Of[c.i][c.k] }
+func (c care) series() *roster.Entry { return c.entry }
 
 // name is the care as it is asked for: ENCLOSURE/CARE.
 func (c care) name() string { return c.series().Plan().Name.V + "/" + plain(c.series().Name) }
@@ -39,10 +41,8 @@ func cares(r *compile.Result) []care {
 	if !worked(r) {
 		return nil
 	}
-	for i := range r.Roster.Of {
-		for k := range r.Roster.Of[i] {
-			out = append(out, care{r, i, k})
-		}
+	for s := range r.Roster.All() {
+		out = append(out, care{r, s})
 	}
 	return out
 }
@@ -54,23 +54,24 @@ func caresOf(r *compile.Result, word string) []care {
 		return nil
 	}
 	var named, kind []care // a name means that care, and a kind all of it
-	for i, l := range r.Lives {
-		if !means(enclosure, l.Plan.Name.V, l.Plan.Shown()) {
-			continue
-		}
-		for k := range r.Roster.Of[i] {
-			switch s := &r.Roster.Of[i][k]; {
-			case means(name, s.Name):
-				named = append(named, care{r, i, k})
-			case means(name, s.Kind.Name):
-				kind = append(kind, care{r, i, k})
-			}
+	for s := range r.Roster.All() {
+		switch {
+		case !means(enclosure, s.Plan().Name.V, s.Plan().Shown()) && !servedBy(s, enclosure):
+		case means(name, s.Name):
+			named = append(named, care{r, s})
+		case means(name, s.Kind.Name):
+			kind = append(kind, care{r, s})
 		}
 	}
 	if len(named) > 0 {
 		return named
 	}
 	return kind
+}
+
+// servedBy reports whether a word means an enclosure that has this care of its rack.
+func servedBy(s *roster.Entry, enclosure string) bool {
+	return s.Rack != nil && slices.ContainsFunc(s.Rack.Plan.Enclosures, func(e *plan.Enclosure) bool { return means(enclosure, e.Name.V, e.Shown()) })
 }
 
 // nearestCare returns the care of an enclosure that was likely meant, or "" where
@@ -173,6 +174,12 @@ func origin(r *compile.Result, s *roster.Entry) string {
 	at := r.Plan.Files.Start(s.Origin)
 	where := fmt.Sprintf("%s:%d", at.File, at.Line)
 	switch {
+	case s.Rack != nil:
+		out := "from the rack, " + where + ", for all in it, as often as their sheets ask"
+		if by := r.Plan.Library.Cite(s.Cited); by != "" {
+			out += ": " + by
+		}
+		return out
 	case s.FromSheet:
 		return "from the species sheet, " + where + ": " + r.Plan.Library.Cite(s.Cited)
 	case s.Once != nil:

@@ -30,7 +30,7 @@ func TestStateIsExplained(t *testing.T) {
 	for i, l := range r.Lives {
 		sheets[i].Entries, _ = s.Enclosure(l)
 	}
-	r.Roster = roster.Make(s, r.Lives, sheets)
+	r.Roster = roster.Make(s, r.Lives, sheets, nil)
 	said := map[string]bool{}
 	for k := range r.Roster.Of[at] {
 		e := &r.Roster.Of[at][k]

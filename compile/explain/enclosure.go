@@ -34,6 +34,9 @@ func describe(e *plan.Enclosure) string {
 	if e.Place != nil {
 		out += ", in " + e.Place.Shown()
 	}
+	if e.Rack.Set() {
+		out += ", rack " + e.Rack.V
+	}
 	return out
 }
 
@@ -50,7 +53,7 @@ func explainEnclosure(r *compile.Result, word string) []Answer {
 func enclosure(r *compile.Result, i int) Answer {
 	l := r.Lives[i]
 	parts := part(nil, "Animals", animals(r, i))
-	parts = part(parts, "Care", careLines(r, i))
+	parts = part(parts, "Care", append(ofRack(r, l.Plan), careLines(r.Roster.Of[i], r)...))
 	parts = part(parts, "If nobody comes", leaving(r, l))
 	parts = part(parts, "Climate", plainly(climate(r, i)))
 	if g, ok := growth.Of(l, r.Plan, r.Today); ok {
@@ -189,18 +192,31 @@ func taken(care []roster.Entry, h *life.Hold) string {
 
 // careLines says of each care how often, when next and where it is from; once for
 // one that is done at several times of a day.
-func careLines(r *compile.Result, i int) []Line {
+func careLines(care []roster.Entry, r *compile.Result) []Line {
 	var out []Line
-	for k := range r.Roster.Of[i] {
-		s := &r.Roster.Of[i][k]
-		if k > 0 && again(s, &r.Roster.Of[i][k-1]) {
+	for k := range care {
+		s := &care[k]
+		if k > 0 && again(s, &care[k-1]) {
 			continue
 		}
 		times := s.At().String()
-		for j := k + 1; j < len(r.Roster.Of[i]) && again(&r.Roster.Of[i][j], s); j++ {
-			times += " and " + r.Roster.Of[i][j].At().String()
+		for j := k + 1; j < len(care) && again(&care[j], s); j++ {
+			times += " and " + care[j].At().String()
 		}
 		out = append(out, Line{Name: s.Name, Text: s.Words() + " at " + times + "; next " + coming(r, s, 1), Under: []string{origin(r, s)}})
+	}
+	return out
+}
+
+// ofRack are the cares that an enclosure has by the rack in which it stands.
+func ofRack(r *compile.Result, e *plan.Enclosure) []Line {
+	k := r.Roster.RackOf(e)
+	if k == nil {
+		return nil
+	}
+	out := careLines(k.Entries, r)
+	for i := range out {
+		out[i].Text = "of rack " + k.Plan.Name.V + ", once for all in it: " + out[i].Text
 	}
 	return out
 }

@@ -48,6 +48,7 @@ type Topic struct {
 // animals everything is.
 var Topics = []*Topic{
 	{"enclosures", listEnclosures, explainEnclosure},
+	{"racks", listRacks, explainRack},
 	{"cares", listCares, explainCare},
 	{"rounds", listRounds, explainRound},
 	{"rules", listRules, explainRule},

@@ -12,10 +12,14 @@ import (
 	"vivary/schema/civil"
 )
 
-// quillmoor is the example as of a day.
+// quillmoor is the example as of a day, with a rack that still waits for boxes.
 func quillmoor(t *testing.T) *compile.Result {
 	t.Helper()
-	c, found, err := plan.Load(afero.NewOsFs(), "../../examples/quillmoor")
+	disk := afero.NewCopyOnWriteFs(afero.NewOsFs(), afero.NewMemMapFs())
+	if err := afero.WriteFile(disk, "../../examples/quillmoor/rack.care.hcl", []byte("rack \"spare\" {\n  room = \"east\"\n}\n"), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	c, found, err := plan.Load(disk, "../../examples/quillmoor")
 	if err != nil {
 		t.Fatal(err)
 	}

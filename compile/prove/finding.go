@@ -425,6 +425,9 @@ func (p *Proof) done() string {
 		return p.Group.Animals.Name.V + " fed, or refused"
 	}
 	for _, x := range p.By {
+		if x.Rack != nil {
+			return x.Rack.Plan.Name.V + " done " + x.Name
+		}
 		if x.Once == nil {
 			return "done " + x.Name
 		}

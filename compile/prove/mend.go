@@ -86,6 +86,8 @@ func (b *breach) mendShown() (at source.Place, write, once string) {
 	l := b.s.Lacking(x, x.Unshown(max(b.today, b.Breach.From+1)))
 	switch {
 	case l.At.Written():
+	case x.Rack != nil:
+		l.At = x.Rack.Plan.At
 	case x.FromSheet:
 		l.At = b.owner()
 	default:
@@ -203,12 +205,25 @@ func (p *Proof) written() *roster.Entry {
 func (p *Proof) care() source.Place {
 	x := p.written()
 	if x == nil {
+		if k := p.rack(); k != nil {
+			return k.Plan.At
+		}
 		return p.owner()
 	}
 	if at := timingPlace(x.Timing); at.Written() {
 		return at
 	}
 	return x.Origin
+}
+
+// rack is the rack whose reading meets the need, or nil.
+func (p *Proof) rack() *roster.Rack {
+	for _, x := range p.By {
+		if x.Rack != nil {
+			return x.Rack
+		}
+	}
+	return nil
 }
 
 func (p *Proof) owner() source.Place {

@@ -156,10 +156,9 @@ func (w *prover) need(a asked) {
 // occasions returns the days on which a need is met, and notes by what.
 func (w *prover) occasions(p *Proof) horizon.Days {
 	met := w.s.Horizon.New()
-	for i := range w.entries {
-		x := &w.entries[i]
+	add := func(x *roster.Entry) {
 		if !w.meets(x, p) {
-			continue
+			return
 		}
 		p.By = append(p.By, x)
 		p.told = p.told || w.told(x)
@@ -167,6 +166,14 @@ func (w *prover) occasions(p *Proof) horizon.Days {
 		w.before(met, x)
 		if x.Logged >= 0 {
 			met.Add(x.Logged)
+		}
+	}
+	for i := range w.entries {
+		add(&w.entries[i])
+	}
+	if k := w.s.RackOf(w.life.Plan); k != nil { // what is done for the rack is done for all in it
+		for i := range k.Entries {
+			add(&k.Entries[i])
 		}
 	}
 	if p.Name == schema.NeedFood {

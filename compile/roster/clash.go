@@ -1,6 +1,7 @@
 package roster
 
 import (
+	"slices"
 	"strconv"
 
 	"vivary/compile/identity"
@@ -14,7 +15,13 @@ import (
 // said once for two enclosures, rounds, keepers or calendars.
 func (r *Roster) clashes() []finding.Finding {
 	var found finding.List
-	apart(&found, "enclosure", r.Plan.Enclosures, func(e *plan.Enclosure) (n, f plan.Written[string]) { return e.Name, e.Formerly })
+	what, stops := "enclosure", slices.Clip(r.Plan.Enclosures)
+	for _, k := range r.Plan.Racks {
+		if r.Plan.Enclosure(k.Name.V) == nil { // else it has been said
+			what, stops = "enclosure or rack", append(stops, k.Stop)
+		}
+	}
+	apart(&found, what, stops, func(e *plan.Enclosure) (n, f plan.Written[string]) { return e.Name, e.Formerly })
 	apart(&found, "round", r.Plan.Rounds, func(e *plan.Round) (n, f plan.Written[string]) { return e.Name, e.Formerly })
 	apart(&found, "keeper", r.Plan.Keepers, func(e *plan.Keeper) (n, f plan.Written[string]) { return e.Name, e.Formerly })
 	apart(&found, "calendar", r.Plan.Calendars, func(e *plan.Calendar) (n, f plan.Written[string]) { return e.Name, e.Formerly })

@@ -157,7 +157,7 @@ func TestTooManyEntries(t *testing.T) {
 	}
 	sheets, lives := slices.Repeat([]roster.Sheet{some}, 600), slices.Repeat(r.Lives, 601)
 	sheets = append(sheets, roster.Sheet{Entries: some.Entries[:1]})
-	x := roster.Make(r.Roster.Shared, lives, sheets)
+	x := roster.Make(r.Roster.Shared, lives, sheets, nil)
 	if len(x.Findings) != 1 || x.Findings[0].Rule.ID != "too-many-series" || !x.Findings[0].Severity.Refuses() || len(x.Of) > 0 {
 		t.Errorf("600,001 entries: %v", x.Findings)
 	}

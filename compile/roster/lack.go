@@ -71,11 +71,18 @@ func lacks(c *plan.Calendar, e *Entry, who string) []omission {
 	if place := e.Plan().Place; place != nil {
 		room = place.Name.V
 	}
+	box := e.Plan().Name.V
+	if e.Rack != nil {
+		box = e.boxes()[0].Name.V
+	}
 	var out []omission
 	for _, o := range []omission{
 		{"rounds", c.Rounds, e.Round.Name.V}, {"keepers", c.Keepers, who}, {"rooms", c.Rooms, room},
-		{"enclosures", c.Enclosures, e.Plan().Name.V}, {"kinds", c.Kinds, e.Kind.Name},
+		{"enclosures", c.Enclosures, box}, {"kinds", c.Kinds, e.Kind.Name},
 	} {
+		if o.attr == "enclosures" && selectsBox(o.list, e) {
+			continue
+		}
 		if !selects(o.list, o.name) {
 			out = append(out, o)
 		}

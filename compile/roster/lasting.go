@@ -7,12 +7,13 @@ import (
 
 // Lasting reports whether nothing that may come changes the days of an entry, or how it
 // is done, or by whom: neither a state that the animals of its enclosure could come into,
-// nor a season, nor a stage, nor an absence of its keeper, nor what a log brings. Only
+// nor a season, nor a stage, nor an absence of its keeper, nor what a log brings, nor who
+// else stands in a rack. Only
 // such care may be told of for years to people who never hear of it again. It is decided
 // by the tables of states and by what the plan says, never by what happens to stand in
 // the window, so that it is the same with every build.
 func (s *Shared) Lasting(e *Entry) bool {
-	if e.Once != nil || e.Meal != nil || e.Staged || e.Moved || len(e.Rules) != 1 || len(e.Round.On) > 0 || e.Timing.AfterLast.Set() {
+	if e.Once != nil || e.Rack != nil || e.Meal != nil || e.Staged || e.Moved || len(e.Rules) != 1 || len(e.Round.On) > 0 || e.Timing.AfterLast.Set() {
 		return false
 	}
 	if _, until := e.Rules[0].Bounds(); until < recur.MaxDate || s.goesAway(e.Keeper) {

@@ -95,8 +95,8 @@ type Sheet struct {
 
 // Make puts the entries of all enclosures together. sheets are those of the lives, in
 // the same order, as Enclosure makes them.
-func Make(s *Shared, lives []*life.Enclosure, sheets []Sheet) *Roster {
-	r := &Roster{Shared: s, Lives: lives}
+func Make(s *Shared, lives []*life.Enclosure, sheets []Sheet, racks []*Rack) *Roster {
+	r := &Roster{Shared: s, Lives: lives, Racks: racks}
 	n := 0
 	for i := range sheets {
 		n += len(sheets[i].Entries)
@@ -134,10 +134,11 @@ func Each(n int, do func(int)) {
 	wg.Wait()
 }
 
-// builder makes the entries of one enclosure.
+// builder makes the entries of one enclosure, or of a rack.
 type builder struct {
 	*Shared
 	life    *life.Enclosure
+	rack    *Rack // where it makes those of a rack
 	entries []Entry
 	found   finding.List
 	slab    horizon.Days // day sets are cut from it
@@ -179,15 +180,27 @@ func (b *builder) cares() {
 	for _, c := range e.Care {
 		b.care(c, b.sheetCare(c), recur.MinDate, recur.MaxDate)
 	}
-	if len(b.life.Groups) == 0 && !e.Culture.V {
-		return // nobody has come yet: what the plan itself does not ask for waits for them
+	rack := b.Plan.RackOf(e)
+	b.sheetCares(func(c *plan.Care, from, until civil.Date) {
+		if what := c.What(); rack == nil || !rack.Read() || what == nil || !what.OfRack {
+			b.care(c, c, from, until)
+		}
+	})
+}
+
+// sheetCares calls use for the care that the sheet brings beside the plan's own, with its
+// first and last day.
+func (b *builder) sheetCares(use func(c *plan.Care, from, until civil.Date)) {
+	e, sheet := b.life.Plan, b.boxSheet()
+	if sheet == nil || b.deserted() || len(b.life.Groups) == 0 && !e.Culture.V {
+		return // nobody is here: what the plan itself does not ask for waits for them
 	}
 	for _, c := range sheet.Care {
 		if c.KindName() == schema.KindDeviceTest.Name && !e.Heated() {
 			continue // there is nothing to test
 		}
 		if from, until, ok := b.fits(c.Stages); ok && !replaced(e, c) {
-			b.care(c, c, from, until)
+			use(c, from, until)
 		}
 	}
 }

@@ -24,7 +24,7 @@ func lived(t testing.TB, text, now string, change func(*life.Enclosure)) *compil
 	for i, l := range r.Lives {
 		sheets[i].Entries, sheets[i].Findings = s.Enclosure(l)
 	}
-	r.Roster = roster.Make(s, r.Lives, sheets)
+	r.Roster = roster.Make(s, r.Lives, sheets, nil)
 	return r
 }
 

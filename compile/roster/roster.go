@@ -24,6 +24,7 @@ type Entry struct {
 	ID     identity.Identity
 	Life   *life.Enclosure
 	Group  *life.Group // nil for care of the whole enclosure
+	Rack   *Rack       // of what is done once for all in a rack; Life is then the rack's own
 	Name   string      // the care's name, or the kind and the group's name of a meal
 	Kind   *schema.CareKind
 	Round  *plan.Round
@@ -125,6 +126,7 @@ func (e *Entry) Planned(d civil.Date) bool {
 type Roster struct {
 	*Shared
 	Lives     []*life.Enclosure        // in walking order
+	Racks     []*Rack                  // by name
 	Of        [][]Entry                // of each of Lives, by kind
 	In        map[*plan.Round][]*Entry // the entries of each round, in walking order
 	Calendars []Calendar               // as in the plan; one that shows everything where it has none
@@ -151,10 +153,22 @@ type Shared struct {
 	shows   *shows
 }
 
-// All yields every entry, by enclosure in walking order, then by kind.
+// All yields every entry, by enclosure in walking order, then by kind. What is done for a
+// rack comes before its first enclosure.
 func (r *Roster) All() iter.Seq[*Entry] {
+	at := map[int]*Rack{}
+	for _, k := range r.Racks {
+		at[k.first] = k
+	}
 	return func(yield func(*Entry) bool) {
 		for i := range r.Of {
+			if x := at[i]; x != nil {
+				for k := range x.Entries {
+					if !yield(&x.Entries[k]) {
+						return
+					}
+				}
+			}
 			for k := range r.Of[i] {
 				if !yield(&r.Of[i][k]) {
 					return

@@ -1,6 +1,8 @@
 package roster
 
 import (
+	"slices"
+
 	"vivary/compile/horizon"
 	"vivary/plan"
 )
@@ -131,13 +133,30 @@ func (x *shows) candidates(e *Entry, use func(int)) {
 	if place := e.Plan().Place; place != nil {
 		room = place.Name.V
 	}
-	for _, list := range [...][]int{x.enclosures[e.Plan().Name.V], x.rooms[room], x.rounds[e.Round.Name.V], x.keepers[e.Keeper], x.any} {
+	for _, list := range [...][]int{x.ofBoxes(e), x.rooms[room], x.rounds[e.Round.Name.V], x.keepers[e.Keeper], x.any} {
 		for _, i := range list {
-			if c := x.all[i]; selects(c.Enclosures, e.Plan().Name.V) && selects(c.Rooms, room) && selects(c.Rounds, e.Round.Name.V) && selects(c.Kinds, e.Kind.Name) {
+			if c := x.all[i]; selectsBox(c.Enclosures, e) && selects(c.Rooms, room) && selects(c.Rounds, e.Round.Name.V) && selects(c.Kinds, e.Kind.Name) {
 				use(i)
 			}
 		}
 	}
+}
+
+// ofBoxes returns the calendars that select an enclosure that an entry is for, each once.
+func (x *shows) ofBoxes(e *Entry) (all []int) {
+	if e.Rack == nil {
+		return x.enclosures[e.Plan().Name.V]
+	}
+	for _, box := range e.boxes() {
+		all = append(all, x.enclosures[box.Name.V]...)
+	}
+	slices.Sort(all)
+	return slices.Compact(all)
+}
+
+// selectsBox reports whether a list of enclosures has one that an entry is for.
+func selectsBox(list []plan.Written[string], e *Entry) bool {
+	return len(list) == 0 || slices.ContainsFunc(e.boxes(), func(box *plan.Enclosure) bool { return plan.Lists(list, box.Name.V) })
 }
 
 // selects reports whether a list of names has one; an empty list has all.

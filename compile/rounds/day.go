@@ -133,7 +133,8 @@ var here = [2]string{"", " here"}
 // day where they are few: a long list of exceptions is not to be worked from.
 func (r *Round) all(t *task, of int, here string) {
 	d := &r.day
-	if len(d.due) == of && of > few {
+	all := of > few && !slices.ContainsFunc(d.due, func(p int32) bool { return r.places[p].Rack })
+	if len(d.due) == of && all {
 		d.begin("- All ")
 		d.dst = strconv.AppendInt(d.dst, int64(of), 10)
 		d.add(here)
@@ -143,7 +144,7 @@ func (r *Round) all(t *task, of int, here string) {
 		return
 	}
 	d.a = r.list(d.a[:0], d.due)
-	if left := of - len(d.due); 4*left <= of && of > few {
+	if left := of - len(d.due); 4*left <= of && all {
 		d.b = append(append(append(d.b[:0], "All"...), here...), " but "...)
 		d.b = appendNames(d.b, r.names, r.without(t.apart, d.due))
 		if len(d.b) <= len(d.a) {
@@ -169,7 +170,7 @@ func (r *Round) without(apart bool, some []int32) []int32 {
 	for i := range r.places {
 		if len(some) > 0 && some[0] == int32(i) {
 			some = some[1:]
-		} else if p := &r.places[i]; (d.on < p.Apart) == apart && !p.empty(d.on) {
+		} else if p := &r.places[i]; (d.on < p.Apart) == apart && !p.Rack && !p.empty(d.on) {
 			d.others = append(d.others, int32(i))
 		}
 	}
@@ -180,7 +181,7 @@ func (r *Round) without(apart bool, some []int32) []int32 {
 func (r *Round) count(apart bool) int {
 	n := 0
 	for i := range r.places {
-		if p := &r.places[i]; (r.day.on < p.Apart) == apart && !p.empty(r.day.on) {
+		if p := &r.places[i]; (r.day.on < p.Apart) == apart && !p.Rack && !p.empty(r.day.on) {
 			n++
 		}
 	}

@@ -37,6 +37,7 @@ func New(s *roster.Roster, r *plan.Round, picks []roster.Pick) *Round {
 			at[l] = place
 			g.place(l)
 		}
+		g.places[place].Rack = p.Entry.Rack != nil
 		g.entry(p.Entry, place, p.Days)
 	}
 	for i, l := range g.lives {

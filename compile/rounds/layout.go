@@ -39,7 +39,18 @@ func (r *Round) common(t *task, c *census) bool {
 	if t.apart {
 		return apart.byTask || c.often[t.said] && most(c.apart[t.said], len(apart.places))
 	}
-	return r.apart() == 1 && r.sections[0].byTask || c.often[t.said] && most(c.places[t.said], len(r.places))
+	return r.apart() == 1 && r.sections[0].byTask || c.often[t.said] && most(c.places[t.said], r.boxes())
+}
+
+// boxes is how many enclosures the round passes.
+func (r *Round) boxes() int {
+	n := 0
+	for i := range r.places {
+		if !r.places[i].Rack {
+			n++
+		}
+	}
+	return n
 }
 
 // most is of how many enclosures a task is the same before it is said of all: of

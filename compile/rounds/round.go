@@ -16,6 +16,7 @@ import (
 type Place struct {
 	Name, Title string
 	Room        string // the title of its room
+	Rack        bool   // it is a rack of enclosures, at which something is done once for all: none of "all"
 	Apart       int    // for how many days of the horizon it is kept apart: in quarantine, or with mites
 	// Empty are the days on which nobody lives in it and nothing is done: nobody looks for
 	// it among "all". It is nil for none.

@@ -53,7 +53,7 @@ func inState(t *testing.T, change func(*life.Enclosure)) (*compile.Result, round
 	for i, l := range r.Lives {
 		sheets[i].Entries, _ = s.Enclosure(l)
 	}
-	r.Roster = roster.Make(s, r.Lives, sheets)
+	r.Roster = roster.Make(s, r.Lives, sheets, nil)
 	round := r.Roster.Rounds[0]
 	return r, rounds.New(r.Roster, round, picks(r, round)).On(r.Horizon.Today)
 }

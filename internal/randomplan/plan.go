@@ -6,6 +6,7 @@ package randomplan
 import (
 	"math/rand/v2"
 	"slices"
+	"strconv"
 	"strings"
 
 	"vivary/schema/civil"
@@ -19,6 +20,7 @@ type Plan struct {
 
 	about     *Block
 	rooms     []*Block
+	racks     []*Block
 	keepers   []*Block
 	rounds    []*Block
 	aways     []*Block
@@ -98,7 +100,7 @@ func (p *Plan) Files(on civil.Date) map[string]string {
 func (p *Plan) Text() string {
 	var out strings.Builder
 	p.about.write(&out, "")
-	for _, blocks := range [][]*Block{p.rooms, p.keepers, p.rounds, p.aways, p.calendars, p.templates} {
+	for _, blocks := range [][]*Block{p.rooms, p.racks, p.keepers, p.rounds, p.aways, p.calendars, p.templates} {
 		for _, b := range blocks {
 			b.write(&out, "")
 		}
@@ -127,7 +129,7 @@ func (p *Plan) Clone() *Plan {
 	q := *p
 	q.rng = rand.New(rand.NewPCG(p.Seed, 0x636c6f6e65))
 	q.about = p.about.clone()
-	for _, blocks := range []*[]*Block{&q.rooms, &q.keepers, &q.rounds, &q.aways, &q.calendars, &q.templates} {
+	for _, blocks := range []*[]*Block{&q.rooms, &q.racks, &q.keepers, &q.rounds, &q.aways, &q.calendars, &q.templates} {
 		*blocks = slices.Clone(*blocks)
 		for i, b := range *blocks {
 			(*blocks)[i] = b.clone()
@@ -139,6 +141,26 @@ func (p *Plan) Clone() *Plan {
 	}
 	q.Log = slices.Clone(p.Log)
 	return &q
+}
+
+// Rack puts the boxes of the first room into a rack, with a thermometer for all or none, and
+// a heater that so many boxes share or none for 0.
+func (p *Plan) Rack(thermometer bool, share int) {
+	room := p.rooms[0].Name
+	k := block("rack", "rack").text("room", room)
+	if thermometer {
+		k.set("thermometer", "true")
+	}
+	if share > 0 {
+		k.set("places", strconv.Itoa(share))
+		k.add(block("heater", "cable").text("power", "60 W").text("place", "back").text("thermostat", "26 C"))
+	}
+	p.racks = []*Block{k}
+	for _, b := range p.Boxes {
+		if b.drop("rack"); b.get("room") == room {
+			b.text("rack", k.Name)
+		}
+	}
 }
 
 // PerCare makes every calendar hold one entry a care, or else one a round.
