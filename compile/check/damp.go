@@ -109,7 +109,7 @@ func humidityLost(r *Rule, e *Enclosure) {
 	f := finding.Finding{Rule: &r.Rule, At: at, Source: r.Source, Write: "a more closed lid, a damp substrate, or a lower humidity; vivary why " + e.Plan.Name.V + " shows the balance"}
 	if w.Ceiling <= w.Supply && w.Ceiling != 0 {
 		f.Text = "the coldest wall fogs at about " + wording.Band(w.FogsAt, "%") + " humidity, and " + least + " is the least that is aimed for"
-		f.Limit = "what the glass does not take out of the air, with " + e.temperature(p.Inside()) + " inside and " + e.temperature(p.Box.Room.Low) + " outside"
+		f.Limit = "what the glass does not take out of the air, with " + e.temperature(p.Inside()) + " inside and " + e.temperature(p.Box.Room.Middle()) + " outside"
 	} else {
 		f.Text = "at " + least + " the air carries out about " + wording.Band(w.Needed, "ml") + " of water a day, and dish and substrate give off " + wording.Band(w.Sustained, "ml")
 		f.Limit = "what evaporates inside; spray alone is gone in " + wording.Band(w.MistFades, "min")

@@ -304,11 +304,13 @@ func (e *Enclosure) aimedSpot(p *balance.Report, coldest, usual climate.Zones) *
 			return nil
 		}
 	case want.Planned:
-		if float64(z.Spot.Low) >= least {
+		if float64(z.Spot.Low) >= least || e.tooHotByPlan() {
 			return nil
 		}
 		if float64(z.Spot.Likely) >= least {
-			how = finding.Advice
+			if how = finding.Advice; e.beneath() != nil {
+				return nil // how deep the substrate over it is decides, and a mat beneath is judged by its floor
+			}
 		}
 	default:
 		// A species that a warm room suits needs no spot.
@@ -697,6 +699,9 @@ func heaterStrong(r *Rule, e *Enclosure) {
 		return
 	}
 	z := p.Coldest()
+	if s := p.Stuck(); s.Warmest >= 0 && s.Spot.Low > burns && !radiates(p, s) {
+		return // said by how hot it gets
+	}
 	if z.Warmest < 0 || radiates(p, z) || !(z.Duty.High < strong) || z.Spot.Likely < p.Heaters[0].Setting-1 {
 		return
 	}

@@ -239,6 +239,13 @@ func (e *Enclosure) tooWarmByPlan() bool {
 	return way > 0 || hard != nil && !hard.Range.Encloses(c.CoolEnd.V)
 }
 
+// tooHotByPlan reports whether the warm end is planned past what is borne.
+func (e *Enclosure) tooHotByPlan() bool {
+	hard, c := e.figure(schema.FigureTemperatureHard), e.Plan.Climate
+	_, way := e.unusual(target{attr: "warm_end", Written: c.WarmEnd})
+	return way > 0 || hard != nil && !hard.Range.Encloses(c.WarmEnd.V)
+}
+
 // leastGradient is the difference between warm end and cool end that is asked for,
 // in °C.
 const leastGradient = 3.0

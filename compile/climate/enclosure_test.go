@@ -144,7 +144,7 @@ func TestWaterNeed(t *testing.T) {
 	if w := sealed.WaterNeed(26, 70, 100); w.Verdict != Holds {
 		t.Errorf("sealed and damp, for what bears 100 %%: %v, %v", w.Verdict, w)
 	}
-	sealed.Room.Low = 12
+	sealed.Room.Low, sealed.Room.High = 12, 12
 	if w := sealed.WaterNeed(26, 80, 90); w.Ceiling != CannotHold || w.Verdict != CannotHold {
 		t.Errorf("80 %% in single glass 14 K above the room: %v, fogs at %v", w.Ceiling, w.FogsAt)
 	}

@@ -74,8 +74,8 @@ type Water struct {
 	Supply    Verdict // whether Sustained covers what the low end of the range loses
 
 	DewPoint Celsius // at Target
-	// FogsAt is the humidity at which the coldest wall fogs in the coldest room; a
-	// range above it cannot be held, as the glass takes out what is put in.
+	// FogsAt is the humidity at which the coldest wall fogs; a range above it cannot be
+	// held, as the glass takes out what is put in.
 	FogsAt       Band[Percent]
 	FogsInCorner Percent // the same behind décor and in corners
 	Ceiling      Verdict // whether FogsAt leaves room for the low end of the range
@@ -278,7 +278,7 @@ func (e *Enclosure) fogging(w *Water, p *parts, satIn Pascal) {
 		cold = max(cold, float64(p.lidU)*float64(FilmUp))
 	}
 	at := func(part float64) Percent {
-		surface := w.Inside - Celsius(min(1, part))*max(0, w.Inside-e.Room.Low)
+		surface := w.Inside - Celsius(min(1, part))*max(0, w.Inside-e.Room.Middle())
 		return min(100, 100*Percent(SaturationPressure(surface)/satIn))
 	}
 	w.FogsAt = Band[Percent]{at(cold * fabricHigh), at(cold), at(cold * fabricLow)}

@@ -31,10 +31,10 @@ enclosure "arrival-1" {
     thermometer = true
 
     heater "mat" {
-      power      = "45 W"
+      power      = "25 W"
+      size       = "28 x 43 cm"
       place      = "back"
       thermostat = "28 C"
-      covers     = "30 %"
     }
   }
 }

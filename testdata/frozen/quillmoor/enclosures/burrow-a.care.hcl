@@ -33,10 +33,10 @@ enclosure "burrow-a" {
     thermometer = true
 
     heater "mat" {
-      power      = "120 W"
+      power      = "25 W"
+      size       = "28 x 43 cm"
       place      = "side"
       thermostat = "30 C"
-      covers     = "30 %"
     }
   }
 

@@ -34,10 +34,10 @@ enclosure "burrow-b" {
     thermometer = true
 
     heater "mat" {
-      power      = "80 W"
+      power      = "25 W"
+      size       = "28 x 43 cm"
       place      = "back"
       thermostat = "29 C"
-      covers     = "30 %"
     }
   }
 

@@ -23,10 +23,11 @@ template "tub" {
     thermometer = true
 
     heater "cable" {
-      power      = "30 W"
+      power      = "4 W"
+      length     = "40 cm"
+      contact    = "gap"
       place      = "back"
       thermostat = "28 C"
-      covers     = "25 %"
     }
   }
 }

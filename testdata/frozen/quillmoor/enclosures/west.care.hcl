@@ -86,10 +86,11 @@ enclosure "dune-2" {
     thermometer = true
 
     heater "cable" {
-      power      = "25 W"
+      power      = "4 W"
+      length     = "40 cm"
+      contact    = "gap"
       place      = "side"
       thermostat = "28 C"
-      covers     = "30 %"
     }
   }
 }
