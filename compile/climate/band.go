@@ -161,8 +161,3 @@ func bandOf[T ~float64](likely float64, s spread) Band[T] {
 	}
 	return Band[T]{T(likely * math.Exp(-math.Sqrt(s.down))), T(likely), T(likely * math.Exp(math.Sqrt(s.up)))}
 }
-
-// above returns the band of temperatures that a rise above base leads to.
-func above(base Celsius, rise Band[Kelvin]) Band[Celsius] {
-	return Band[Celsius]{base + Celsius(rise.Low), base + Celsius(rise.Likely), base + Celsius(rise.High)}
-}

@@ -131,10 +131,6 @@ func (h *Heater) dayShare() Share {
 	return Share(h.HoursPerDay / 24)
 }
 
-// ShareInwards returns the part of a flat heater's heat that goes in, from the
-// resistance on either side to sinks at about the same temperature.
-func ShareInwards(in, out SquareMetreKelvinPerWatt) Share { return Share(out / (in + out)) }
-
 // Shares of what radiates that enter. Nobody has measured one: part of a lamp's heat
 // leaves by its reflector, half of a ceramic emitter's by the air that rises from it, a
 // panel below the lid loses little. Judgement.

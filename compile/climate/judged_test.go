@@ -61,3 +61,19 @@ func TemperatureAfterCoolingRoom(tau Second, start, room0, outside Celsius, room
 func (m TwoNode) SlowTimeConstant() Second {
 	return Second(1 / m.Fall(0, 0, 0, RoomCourse{}).rate[1])
 }
+
+// DutyCycle returns the share of time a heater of the given power must run to
+// cover load: at most 1, and 1 if there is a load but no heater.
+func DutyCycle(load, heater Watt) Share {
+	switch {
+	case load <= 0:
+		return 0
+	case load >= heater:
+		return 1
+	}
+	return Share(load / heater)
+}
+
+// ShareInwards returns the part of a flat heater's heat that goes in, from the
+// resistance on either side to sinks at about the same temperature.
+func ShareInwards(in, out SquareMetreKelvinPerWatt) Share { return Share(out / (in + out)) }

@@ -25,14 +25,6 @@ func band(low, likely, high float64, unit string) string {
 	return text + " (" + from + " to " + to + ")"
 }
 
-// Rise is Band for a difference of temperatures in kelvins, for who writes
-// temperatures in u.
-func Rise[B ~struct{ Low, Likely, High T }, T ~float64](b B, u quantity.Unit) string {
-	x := struct{ Low, Likely, High T }(b)
-	in := func(k T) float64 { return quantity.Quantity{Value: float64(k), Unit: u.Step()}.In(u.Step()) }
-	return band(in(x.Low), in(x.Likely), in(x.High), u.Step().String())
-}
-
 // Degrees is Band for temperatures, which have no natural zero by which to round:
 // "31.9 C (30.1 to 34.3 C)".
 func Degrees[B ~struct{ Low, Likely, High T }, T ~float64](b B, u quantity.Unit) string {

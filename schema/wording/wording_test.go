@@ -88,8 +88,6 @@ func TestBands(t *testing.T) {
 		{wording.Band(band{44.1, 44.1, 44.1}, "kWh"), "44 kWh"},
 		{wording.Band(band{0, 0, 0}, "ml"), "0 ml"},
 		{wording.Band(band{0, 0, never}, "ml"), "0 ml (0 to ?)"},
-		{wording.Rise(band{4.2, 5.8, 7.9}, quantity.Celsius), "5.8 C (4.2 to 7.9)"},
-		{wording.Rise(band{5, 10, 15}, quantity.Fahrenheit), "18 F (9 to 27)"}, // 811, B.8: a difference of 1 °F is 5/9 K
 		{wording.Degrees(band{30.06, 31.94, 34.34}, quantity.Celsius), "31.9 C (30.1 to 34.3 C)"},
 		{wording.Degrees(band{0, 10, 20}, quantity.Fahrenheit), "50 F (32 to 68 F)"},
 
