@@ -65,12 +65,13 @@ enclosure "burrow-a" {
 
   climate {
     warm_end    = "27 to 29 C"
-    cool_end    = "24 to 25 C"
+    cool_end    = "22 to 25 C"
     night       = "22 to 24 C"
     humidity    = "70 to 80 %"
     thermometer = true
 
-    # On a side wall, never beneath an animal that digs. Always with a thermostat.
+    # On a wall, not beneath an animal that digs. Power and size together decide how hot
+    # it gets. Always with a thermostat, its probe on the warmest surface inside.
     heater "mat" {
       power      = "25 W"
       size       = "28 x 43 cm"

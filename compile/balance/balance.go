@@ -32,8 +32,9 @@ type Report struct {
 	// night.
 	Spot, Air, Night Aim
 	RH               quantity.Range
-	// HardLow and HardHigh are the species' limits.
-	HardLow, HardHigh climate.Celsius
+	// HardLow and HardHigh are the species' limits, for the air. Touch is how hot a surface
+	// may get that it can lie on.
+	HardLow, HardHigh, Touch climate.Celsius
 
 	Water climate.Water
 
@@ -50,6 +51,12 @@ type Report struct {
 	asked [8]answer
 	next  int
 }
+
+// UsualTouch is how hot a surface that animals can touch may get where their sheet does not
+// say: a precaution, 4 to 5 below the lowest that was published for an arachnid (half of
+// Dugesiella echina died at 39.8 to 44.3 C, of Centruroides hentzi at 43.7 to 45.1 C:
+// Punzo 1991).
+const UsualTouch climate.Celsius = 40
 
 type answer struct {
 	c     climate.Conditions
@@ -76,6 +83,9 @@ func (r *Report) Read(c *plan.Collection, e *plan.Enclosure, l *life.Enclosure) 
 		return false
 	}
 	r.HardLow, r.HardHigh = climate.Celsius(hard.Range.Low), climate.Celsius(hard.Range.High)
+	if r.Touch = UsualTouch; e.Sheet.Figure(schema.FigureSurfaceMax, "") != nil {
+		r.Touch = climate.Celsius(e.Sheet.Figure(schema.FigureSurfaceMax, "").Range.High)
+	}
 	r.Box = box(c, e)
 	r.unsaid = !e.Housing.Vents.Set() && r.Box.Ventilation == climate.LooseLid
 	r.depth = r.Box.Substrate.Depth

@@ -55,7 +55,7 @@ func (w words) heat() []string {
 	}
 	stuck := w.Stuck()
 	out = append(out,
-		"If a thermostat sticks, in the warmest room: the spot "+w.band(stuck.Spot)+", the air "+w.band(stuck.Air)+"; the species' limit is "+w.degrees(w.HardHigh),
+		"If a thermostat sticks, in the warmest room: the spot "+w.band(stuck.Spot)+", "+w.degrees(w.Touch)+" at the most; the air "+w.band(stuck.Air)+", "+w.degrees(w.HardHigh)+" at the most",
 		"The heaters draw "+wording.Band(w.Month(), "kWh")+" a month")
 	return append(out, w.sure())
 }

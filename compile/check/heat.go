@@ -90,29 +90,18 @@ var heat = []*Rule{
 		Instead: "Measure once more, some hours after the lid was last opened; look at power, size and place of the heater."}},
 }
 
-// touching is how hot a surface that animals can touch may get where their sheet does not
-// say: a precaution, 4 to 5 below the lowest that was published for an arachnid (half of
-// Dugesiella echina died at 39.8 to 44.3 C, of Centruroides hentzi at 43.7 to 45.1 C:
-// Punzo 1991). Beyond burns it is past what harms human skin in 8 hours, and beyond scalds
-// in minutes (ISO 13732-1, from memory).
+// Skin of people is harmed by burns in 8 hours and by scalds in minutes (ISO 13732-1, from
+// memory). Nothing lower was published for animals.
 const (
-	touching = 40.0
-	burns    = 43.0
-	scalds   = 50.0
+	burns  = 43.0
+	scalds = 50.0
 )
-
-func (e *Enclosure) touching() float64 {
-	if f := e.figure(schema.FigureSurfaceMax); f != nil {
-		return f.Range.High
-	}
-	return touching
-}
 
 func (e *Enclosure) touchingLimit() string {
 	if f := e.figure(schema.FigureSurfaceMax); f != nil {
 		return e.atMost(f.Range.High, e.Plan.Degrees(), f)
 	}
-	return e.temperature(touching) + " at the most, a precaution: no lethal temperature of most species is published"
+	return e.temperature(balance.UsualTouch) + " at the most, a precaution: no lethal temperature of most species is published"
 }
 
 // report returns the physics of the enclosure, worked out once for all its rules.
@@ -522,7 +511,7 @@ func (e *Enclosure) hotSpot(p *balance.Report, z climate.Zones) (how finding.Sev
 		return finding.Caution, z.Spot.Low > burns
 	case z.Spot.Low > burns:
 		return finding.Error, true
-	case float64(z.Spot.Likely) <= e.touching() || e.wrongSize(p):
+	case z.Spot.Likely <= p.Touch || e.wrongSize(p):
 		return 0, false
 	case !w.Size.Set() && !w.Covers.Set() && !w.Length.Set():
 		return finding.Advice, true // its size is a guess, and with it how hot it gets
@@ -574,7 +563,6 @@ func heaterFlux(r *Rule, e *Enclosure) {
 	if !ok {
 		return
 	}
-	most := e.touching()
 	_, stuck, judged := e.stuck()
 	burning := judged && stuck.Warmest >= 0 && !radiates(p, stuck)
 	if burning && stuck.Spot.Low > burns {
@@ -593,7 +581,7 @@ func heaterFlux(r *Rule, e *Enclosure) {
 		switch {
 		case unsold(q, backed):
 			e.Add(x)
-		case burning && float64(stuck.Spot.Likely) > most:
+		case burning && stuck.Spot.Likely > p.Touch:
 		case q > fluxBacked && backed:
 			x.Text += ", and " + e.backing(w) + " behind it sends most of that in"
 			x.Write = "nothing behind it, or a weaker mat"
@@ -625,9 +613,8 @@ func heatBeneath(r *Rule, e *Enclosure) {
 	if e.bare() {
 		z = p.DriedStuck()
 	}
-	most := e.touching()
 	x := finding.Finding{Rule: &r.Rule, At: h.Place.At, Source: r.Source, Limit: e.touchingLimit(), Write: "place = \"side\""}
-	if float64(z.Floor.Likely) > most {
+	if z.Floor.Likely > p.Touch {
 		x.Text = "once the substrate over the " + h.Name.V + " has dried, the floor beneath it gets to about " + e.spread(z.Floor)
 		e.Add(x)
 		return
@@ -653,9 +640,8 @@ func (e *Enclosure) far() bool {
 	if !ok {
 		return false
 	}
-	most := e.touching()
 	z := p.Coldest()
-	return z.Warmest >= 0 && p.Heaters[z.Warmest].Probe == climate.InAir && float64(z.Spot.Likely) > most && !radiates(p, z)
+	return z.Warmest >= 0 && p.Heaters[z.Warmest].Probe == climate.InAir && z.Spot.Likely > p.Touch && !radiates(p, z)
 }
 
 func probeFar(r *Rule, e *Enclosure) {

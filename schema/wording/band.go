@@ -29,7 +29,11 @@ func band(low, likely, high float64, unit string) string {
 // "31.9 C (30.1 to 34.3 C)".
 func Degrees[B ~struct{ Low, Likely, High T }, T ~float64](b B, u quantity.Unit) string {
 	x := struct{ Low, Likely, High T }(b)
-	return quantity.Format(float64(x.Likely), u) + " (" + quantity.FormatBetween(float64(x.Low), float64(x.High), u) + ")"
+	likely, ends := quantity.Format(float64(x.Likely), u), quantity.FormatBetween(float64(x.Low), float64(x.High), u)
+	if likely == ends {
+		return likely
+	}
+	return likely + " (" + ends + ")"
 }
 
 // Lasting is Band for a length of time in minutes, in the unit that suits each:
