@@ -44,6 +44,12 @@ var FigureBlock = &Block{
 	}, sourceAttrs),
 }
 
+// UsualSurfaceMax is how hot a surface that animals can touch may get where their sheet does
+// not say, in °C: a precaution, 4 to 5 below the lowest that was published for an arachnid
+// (half of Dugesiella echina died at 39.8 to 44.3 C, of Centruroides hentzi at 43.7 to
+// 45.1 C: Punzo 1991).
+const UsualSurfaceMax = 40.0
+
 // Need is something an animal must not go without for longer than so long.
 var Need = &Block{
 	Name: "need", Label: "need",

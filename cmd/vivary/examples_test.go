@@ -44,3 +44,21 @@ func TestMistakes(t *testing.T) {
 		t.Errorf("%d of the mistakes are none; only odd-and-fine should be", fine)
 	}
 }
+
+// What a good keeper writes builds without a word: no caution, and one piece of advice at
+// the most. Common practice, no source; the equipment exists.
+func TestOrdinary(t *testing.T) {
+	dirs, err := filepath.Glob("../../examples/ordinary/*")
+	if err != nil || len(dirs) < 10 {
+		t.Fatalf("%d examples, %v", len(dirs), err)
+	}
+	for _, dir := range dirs {
+		t.Run(filepath.Base(dir), func(t *testing.T) {
+			disk := afero.NewBasePathFs(afero.NewOsFs(), dir)
+			status, out, errs := at(disk, noon, "check", ".")
+			if status != fine || errs != "" || strings.Contains(out, ": caution: ") || strings.Count(out, ": advice: ") > 1 {
+				t.Errorf("%d %s\n%s", status, errs, out)
+			}
+		})
+	}
+}

@@ -52,12 +52,6 @@ type Report struct {
 	next  int
 }
 
-// UsualTouch is how hot a surface that animals can touch may get where their sheet does not
-// say: a precaution, 4 to 5 below the lowest that was published for an arachnid (half of
-// Dugesiella echina died at 39.8 to 44.3 C, of Centruroides hentzi at 43.7 to 45.1 C:
-// Punzo 1991).
-const UsualTouch climate.Celsius = 40
-
 type answer struct {
 	c     climate.Conditions
 	z     climate.Zones
@@ -83,7 +77,7 @@ func (r *Report) Read(c *plan.Collection, e *plan.Enclosure, l *life.Enclosure) 
 		return false
 	}
 	r.HardLow, r.HardHigh = climate.Celsius(hard.Range.Low), climate.Celsius(hard.Range.High)
-	if r.Touch = UsualTouch; e.Sheet.Figure(schema.FigureSurfaceMax, "") != nil {
+	if r.Touch = schema.UsualSurfaceMax; e.Sheet.Figure(schema.FigureSurfaceMax, "") != nil {
 		r.Touch = climate.Celsius(e.Sheet.Figure(schema.FigureSurfaceMax, "").Range.High)
 	}
 	r.Box = box(c, e)

@@ -101,7 +101,7 @@ func (e *Enclosure) touchingLimit() string {
 	if f := e.figure(schema.FigureSurfaceMax); f != nil {
 		return e.atMost(f.Range.High, e.Plan.Degrees(), f)
 	}
-	return e.temperature(balance.UsualTouch) + " at the most, a precaution: no lethal temperature of most species is published"
+	return e.temperature(schema.UsualSurfaceMax) + " at the most, a precaution: no lethal temperature of most species is published"
 }
 
 // report returns the physics of the enclosure, worked out once for all its rules.
@@ -168,8 +168,11 @@ func remembered(f *plan.Figure, how finding.Severity) finding.Severity {
 }
 
 func (e *Enclosure) tooCold() *short {
-	if e.total() == 0 {
+	if e.total() == 0 || e.rock() != nil {
 		return nil
+	}
+	if room, hard, ok := e.roomLimits(); ok && !e.Plan.Heated() && room.V.Low < hard.Range.Low && !hard.Range.Contains(room.V.Low) {
+		return nil // its room is colder than it bears, which is another rule's
 	}
 	p, ok := e.report()
 	if !ok {
@@ -398,12 +401,20 @@ func (e *Enclosure) tooWarm() *short {
 		return say(finding.Error, gets(), float64(p.HardHigh), hard)
 	case soft != nil && float64(cold.Air.Low) > soft.Range.High+rounding:
 		return say(remembered(soft, finding.Error), "it is too warm all the year: even in the coldest room the air is at about "+e.spread(cold.Air), soft.Range.High, soft)
+	case soft != nil && e.Plan.Place.Summer.Set() && float64(e.summer(p).Air.Likely) > soft.Range.High+rounding:
+		return say(finding.Caution, "it is too warm all summer: the air is usually at about "+e.spread(e.summer(p).Air), soft.Range.High, soft)
 	case soft != nil && float64(hot.Air.Likely) > soft.Range.High+1:
 		return say(finding.Caution, gets(), soft.Range.High, soft)
 	case air != nil && float64(cold.Air.Low) > air.Range.High+rounding:
 		return say(finding.Caution, "there is no cooler place: even in the coldest room the air is at about "+e.spread(cold.Air), air.Range.High, air)
 	}
 	return nil
+}
+
+// summer is what the enclosure usually comes to in the three hottest months.
+func (e *Enclosure) summer(p *balance.Report) climate.Zones {
+	t := e.Plan.Place.Summer.V
+	return p.At(climate.Conditions{Room: climate.Celsius((t.Low + t.High) / 2)})
 }
 
 // bare reports whether a heater of the enclosure has no thermostat: another rule says it.
@@ -667,11 +678,19 @@ func probed(h *plan.Heater) string {
 	return "in the air"
 }
 
-func heaterRock(r *Rule, e *Enclosure) {
+// rock returns the heater that the animals lie on, or nil.
+func (e *Enclosure) rock() *plan.Heater {
 	for _, h := range e.heaters() {
 		if h.What() == "rock" {
-			e.Add(finding.Finding{Rule: &r.Rule, At: h.At, Text: "the animals lie on the heater itself", Source: r.Source, Write: "heater \"mat\" on a side wall, with a thermostat"})
+			return h
 		}
+	}
+	return nil
+}
+
+func heaterRock(r *Rule, e *Enclosure) {
+	if h := e.rock(); h != nil {
+		e.Add(finding.Finding{Rule: &r.Rule, At: h.At, Text: "the animals lie on the heater itself", Source: r.Source, Write: "heater \"mat\" on a side wall, with a thermostat"})
 	}
 }
 

@@ -297,7 +297,14 @@ func meshTop(r *Rule, e *Enclosure) {
 	h := e.Plan.Housing
 	if e.word(schema.FigureMoisture) == "damp" && h.Lid.Set() && h.LidIs("mesh") {
 		f := e.figure(schema.FigureMoisture)
-		e.Add(finding.Finding{Rule: &r.Rule, At: h.Lid.At, Text: "the damp that " + e.Sheet.Name.V + " depends on leaves through a mesh lid", Limit: e.limit("damp", f), Source: r.Source,
+		text := "the damp that " + e.Sheet.Name.V + " depends on leaves through a mesh lid"
+		for _, x := range e.heaters() {
+			if x.Place.V == "above" && !x.Tube() {
+				text += ", and the " + x.Name.V + " above dries it: air that is 10 C warmer is at little more than half the humidity"
+				break
+			}
+		}
+		e.Add(finding.Finding{Rule: &r.Rule, At: h.Lid.At, Text: text, Limit: e.limit("damp", f), Source: r.Source,
 			Write: "lid = \"part mesh, latched\", with most of it covered"})
 	}
 }

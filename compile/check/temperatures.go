@@ -29,6 +29,11 @@ var temperatures = []*Rule{
 		Why:     "\"Room temperature\" was 21 °C to one keeper and 9 °C to another.",
 		Source:  "scorpion.community/gedankenaustausch-exchange/room-temperature-t236.html; the species sheet",
 		Instead: "Put in a heater with a thermostat, or keep the room warmer and write what its thermometer shows then."}},
+	{Collection: roomSeasons, Rule: finding.Rule{ID: "room-seasons", Severity: finding.Error, Silence: finding.ByReason,
+		Title:   "The winter or the summer of a room is not part of its year.",
+		Why:     "What is judged by the year and what is judged by a season would not be of one room.",
+		Source:  "the plan itself",
+		Instead: "Write for the year the lowest and the highest of all seasons."}},
 	{Collection: roomOneNumber, Rule: finding.Rule{ID: "room-one-number", Severity: finding.Error, Silence: finding.ByReason,
 		Title:   "A room has one temperature for the whole year.",
 		Why:     "No room has. Without its lowest and its highest temperature nothing can be said of a winter night or a hot week.",
@@ -321,6 +326,26 @@ func roomOneNumber(r *Rule, c *Collection) {
 		if t := x.Temperature; t.Set() && t.V.Single() {
 			c.Add(finding.Finding{Rule: &r.Rule, At: t.At, Text: "room " + x.Name.V + " is said to be at " + t.V.String() + " all year",
 				Source: r.Source, Write: "temperature = \"" + quantity.FormatRange(t.V.Low-2, t.V.High+4, t.V.Unit) + "\", or whatever your thermometer shows"})
+		}
+	}
+}
+
+// roomSeasons finds a winter or a summer of a room that lies outside of its year.
+func roomSeasons(r *Rule, c *Collection) {
+	for _, x := range c.Plan.Rooms {
+		for _, t := range []struct {
+			name string
+			plan.Written[quantity.Range]
+		}{{"winter", x.Winter}, {"summer", x.Summer}} {
+			if y := x.Temperature; t.Set() && y.Set() && !(quantity.Range{Low: y.V.Low - rounding, High: y.V.High + rounding}).Encloses(t.V) {
+				c.Add(finding.Finding{Rule: &r.Rule, At: t.At, Text: "the " + t.name + " of room " + x.Name.V + " is at " + t.V.String() + ", and its whole year at " + y.V.String(),
+					Source: r.Source, Write: "temperature = \"" + quantity.FormatRange(min(y.V.Low, t.V.Low), max(y.V.High, t.V.High), y.V.Unit) + "\", or whatever your thermometer shows",
+					Also: []finding.Related{{At: y.At, Text: "the whole year"}}})
+			}
+		}
+		if w, s := x.Winter, x.Summer; w.Set() && s.Set() && w.V.Low+w.V.High > s.V.Low+s.V.High+2*rounding {
+			c.Add(finding.Finding{Rule: &r.Rule, At: w.At, Text: "the winter of room " + x.Name.V + " is warmer than its summer", Source: r.Source, Write: "the two the other way round, or as your thermometer shows them",
+				Also: []finding.Related{{At: s.At, Text: "the summer"}}})
 		}
 	}
 }

@@ -11,9 +11,12 @@ import (
 // harsh is a measurement outside the limits that harm.
 type harsh struct {
 	seen
-	what *schema.Figure
-	text string
-	f    *plan.Figure
+	what  *schema.Figure
+	where string // as in the log
+	text  string
+	limit string // the range, in words
+	of    string // of what it is the limit
+	f     *plan.Figure
 }
 
 // measure holds a measurement against the limits that harm. One within them answers an
@@ -34,7 +37,7 @@ func (r *reader) measure(e *plan.Event) {
 			}
 			kept := r.harsh[:0]
 			for _, x := range r.harsh {
-				if x.what != limit.what {
+				if x.what != limit.what || x.where != e.Where(i) {
 					kept = append(kept, x)
 				}
 			}
@@ -42,11 +45,30 @@ func (r *reader) measure(e *plan.Event) {
 			if r.sheet == nil {
 				continue
 			}
-			if f := r.sheet.Figure(limit.what, ""); f != nil && (q.Value < f.Range.Low || q.Value > f.Range.High) {
-				r.harsh = append(r.harsh, harsh{see(e), limit.what, a.V, f})
+			f := r.sheet.Figure(limit.what, "")
+			if f == nil {
+				continue
+			}
+			bears, of, most := f.Value.V, "it bears", f.Range.High
+			if e.Where(i) == "spot" { // a surface may be warmer than the air
+				if most = schema.UsualSurfaceMax; r.sheet.Figure(schema.FigureSurfaceMax, "") != nil {
+					most = r.sheet.Figure(schema.FigureSurfaceMax, "").Range.High
+				}
+				bears, of = quantity.FormatRange(f.Range.Low, most, q.Unit), "a surface may have"
+			}
+			if q.Value < f.Range.Low || q.Value > most {
+				r.harsh = append(r.harsh, harsh{see(e), limit.what, e.Where(i), a.V, bears, of, f})
 			}
 		}
 	}
+}
+
+// name is what was measured, and where if that was said.
+func (x *harsh) name() string {
+	if x.where == "" {
+		return x.what.Name
+	}
+	return x.what.Name + "-" + x.where
 }
 
 // Measurement is what thermometers showed at one time; what was not measured is not set.
@@ -83,10 +105,10 @@ func (r *reader) climate() {
 		return
 	}
 	for _, x := range r.harsh {
-		r.out.Asks = append(r.out.Asks, Ask{Name: "measured/" + x.what.Name + "/" + x.on.String(), From: x.on, Every: 1, Urgent: true, Harm: HarmIll, At: x.at, Cited: x.f.Cited,
-			Text:  x.text + " was measured " + x.on.Words() + ", " + x.f.Value.V + " is what it bears: put it right now; log measured",
+		r.out.Asks = append(r.out.Asks, Ask{Name: "measured/" + x.name() + "/" + x.on.String(), From: x.on, Every: 1, Urgent: true, Harm: HarmIll, At: x.at, Cited: x.f.Cited,
+			Text:  x.text + " was measured " + x.on.Words() + ", " + x.limit + " is what " + x.of + ": put it right now; log measured",
 			Said:  x.text + " was measured on " + x.on.Words(),
-			Limit: x.f.Value.V + ", " + x.what.Name + ", species sheet " + r.sheet.Name.V,
+			Limit: x.limit + ", " + x.what.Name + ", species sheet " + r.sheet.Name.V,
 			Write: "what is measured now, with measured"})
 	}
 }

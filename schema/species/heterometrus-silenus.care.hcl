@@ -12,7 +12,6 @@ species "heterometrus-silenus" {
 
   temperature_soft        = "21 to 32 C"
   warm_spot               = "27 to 30 C"
-  air                     = "24 to 29 C"
   night                   = "20 to 23 C"
   rest                    = "none"
   cooler                  = "2 to 3 C"
@@ -25,6 +24,13 @@ species "heterometrus-silenus" {
   gestation_longest       = "18 months"
   hairs                   = "none"
   speed                   = "quick"
+
+  figure "air" {
+    value    = "21 to 29 C"
+    source   = ["K3"]
+    note     = "Our reading: 24 to 29 C are given, and whether of the spot or of the air is not said; either is taken as met, and 21 C is what is borne for long."
+    disputed = "25.5 to 29.5 C for the genus (C52)"
+  }
 
   figure "temperature-hard" {
     value = "15 to 35 C"

@@ -1,0 +1,61 @@
+package compile_test
+
+import (
+	"strings"
+	"testing"
+
+	"vivary/compile/balance"
+)
+
+// A measurement in the log narrows what is reckoned, one that is outside of what the animal
+// bears is urgent in the next round and refuses nothing, and the next that is within answers
+// it. The spot at the heater is held against what a surface may have, not the air.
+func TestMeasured(t *testing.T) {
+	text := heated("pandinus-imperator", "20 to 24 C", "20 x 10 x 12 in", " moisture = \"damp\"\n", device("mat", "16 W", "25 x 28 cm", "back", " thermostat = \"30 C\"\n"))
+	urgent := func(log string) (all []string) {
+		r := on(t, "2027-03-02", text, log)
+		if r.Refused() {
+			t.Errorf("refused by %q", log)
+		}
+		for _, f := range r.Findings {
+			if f.Severity.String() == "urgent" {
+				all = append(all, f.Text)
+			}
+		}
+		return all
+	}
+	for _, c := range []struct{ log, want string }{
+		{"2027-03-01 box measured 29 C 75 %\n", ""},
+		{"2027-03-01 box measured spot 30 C air 22 C room 20 C 78 %\n", ""},
+		{"2027-03-01 box measured spot 37 C\n", ""},
+		{"2027-03-01 box measured spot 41 C room 20 C\n", "41 C was measured on Mon 1 Mar 2027"},
+		{"2027-03-01 box measured air 37 C room 20 C\n", "37 C was measured on Mon 1 Mar 2027"},
+		{"2027-03-01 box measured room 12 C air 20 C\n", ""},
+		{"2027-03-01 box measured 12 C\n", "12 C was measured on Mon 1 Mar 2027"},
+		{"2027-02-27 box measured air 37 C\n2027-03-01 box measured air 23 C\n", ""},
+		{"2027-02-27 box measured air 37 C\n2027-03-01 box measured spot 30 C\n", "37 C was measured on Sat 27 Feb 2027"},
+	} {
+		if got := strings.Join(urgent(c.log), "; "); !strings.Contains(got, c.want) || (c.want == "") != (got == "") {
+			t.Errorf("%s%q, want %q", c.log, got, c.want)
+		}
+	}
+
+	zones := func(log string) *balance.Report {
+		r := on(t, "2027-03-02", text, log)
+		b, ok := balance.Of(r.Plan, r.Lives[0].Plan, r.Lives[0])
+		if !ok {
+			t.Fatal("nothing is reckoned")
+		}
+		return b
+	}
+	none, cold := zones(""), zones("2027-02-20 box measured spot 27 C air 20.5 C room 19 C power 16 W\n2027-02-24 box measured spot 28 C air 21.4 C room 20 C power 16 W\n")
+	if cold.Readings != 2 || none.Belief != nil {
+		t.Errorf("%d readings, and %v without one", cold.Readings, none.Belief)
+	}
+	if a, b := none.Stuck().Spot, cold.Stuck().Spot; b.High-b.Low >= a.High-a.Low || b.Likely >= a.Likely {
+		t.Errorf("two measurements of a weak mat leave %v of %v", b, a)
+	}
+	if r := on(t, "2027-03-02", text, "2027-02-24 box measured spot 24 C air 21 C room 20 C power 16 W\n"); worst(r, "measured-odd") == "" || r.Refused() {
+		t.Error("a mat at full power that warms its glass by 4 C is not asked about")
+	}
+}

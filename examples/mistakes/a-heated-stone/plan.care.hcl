@@ -1,0 +1,48 @@
+# It has hot places, and an animal does not draw back from heat that burns it.
+collection "a-heated-stone" {
+  time_zone = "Europe/London"
+}
+
+room "room" {
+  temperature = "21 to 25 C"
+  humidity    = "45 to 60 %"
+}
+
+round "evening" {
+  at = "19:30"
+}
+
+enclosure "box" {
+  species = "eublepharis-macularius"
+
+  housing {
+    kind      = "glass"
+    inside    = "90 x 45 x 40 cm"
+    lid       = "part mesh, latched"
+    vents     = "cross"
+    substrate = "loam and sand"
+    moisture  = "dry"
+    depth     = "4 cm"
+    hides     = 3
+    gap       = "3 mm"
+  }
+
+  animals "one" {
+    count  = 1
+    stage  = "adult"
+    origin = "captive bred"
+    paper  = "invoice 1"
+  }
+
+  climate {
+    thermometer = true
+    night       = "20 to 22 C"
+
+    heater "rock" {
+      power      = "10 W"
+      place      = "inside"
+      thermostat = "32 C"
+      guarded    = true
+    }
+  }
+}
