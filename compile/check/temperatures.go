@@ -271,13 +271,18 @@ func noGradient(r *Rule, e *Enclosure) {
 		Source: r.Source, Write: "cool_end = \"" + quantity.FormatAtMost(c.WarmEnd.V.High-leastGradient, c.CoolEnd.V.Unit) + "\", or lower"})
 }
 
-// roomLimits returns what the room has over the year and what the species bears.
+// roomLimits returns what the room has over the year where the enclosure stands, and what
+// the species bears.
 func (e *Enclosure) roomLimits() (room plan.Written[quantity.Range], hard *plan.Figure, ok bool) {
 	if e.Plan.Place == nil || !e.Plan.Place.Temperature.Set() {
 		return room, nil, false
 	}
-	hard = e.figure(schema.FigureTemperatureHard)
-	return e.Plan.Place.Temperature, hard, hard != nil
+	hard, room = e.figure(schema.FigureTemperatureHard), e.Plan.Place.Temperature
+	if h := e.Plan.Housing; h != nil && h.ShelfRise.Set() { // where it stands
+		room.V.Low += h.ShelfRise.V.Low
+		room.V.High += h.ShelfRise.V.High
+	}
+	return room, hard, hard != nil
 }
 
 func roomTooHot(r *Rule, e *Enclosure) {
