@@ -14,7 +14,7 @@ func kept(species, housing, more, animals string) string {
 		animals = "count = 1\n stage = \"adult\""
 	}
 	if species == "eublepharis-macularius" && !strings.Contains(more, "climate {") {
-		more += " climate {\n heater \"mat\" {\n power = \"20 W\"\n size = \"30 x 34 cm\"\n place = \"back\"\n thermostat = \"32 C\"\n }\n thermometer = true\n night = \"20 to 22 C\"\n }\n"
+		more += " climate {\n heater \"lamp\" {\n power = \"60 W\"\n place = \"above\"\n hours = \"12 h\"\n thermostat = \"32 C\"\n }\n thermometer = true\n night = \"20 to 22 C\"\n }\n"
 	}
 	return setupHead + "enclosure \"box\" {\n species = \"" + species + "\"\n room = \"vault\"\n housing {\n lid = \"solid, locked\"\n" + housing + "\n }\n" + more +
 		" animals \"one\" {\n " + animals + "\n origin = \"captive bred\"\n paper = \"invoice 1\"\n }\n}\n"
@@ -68,7 +68,7 @@ func TestBoxesAsTheyAre(t *testing.T) {
 
 		{"prey longer than a young gecko", kept("eublepharis-macularius", ofBox("60 x 45 x 40 cm", "cross", "4 cm", hide), roach("1 day"), young), "prey-long error"},
 		{"than a nymph", kept("hymenopus-coronatus", ofBox("10 x 10 x 15 cm", "cross", "1 cm", damp+perches), roach("2 days"), young), "prey-long error"},
-		{"than a camel spider of a size that nobody knows", kept("galeodes", ofBox("45 x 35 x 40 cm", "cross", "18 cm", hide), roach("2 days"), young), "prey-long caution"},
+		{"than a camel spider of a size that nobody knows", kept("galeodes", ofBox("45 x 35 x 40 cm", "cross", "18 cm", hide), roach("2 days"), young), "prey-long caution, unheated caution"},
 		{"a roach for a grown gecko", kept("eublepharis-macularius", ofBox("90 x 45 x 40 cm", "cross", "4 cm", hide), roach("4 days"), ""), ""},
 
 		{"a half-grown spider in a cube", kept("lasiodora-parahybana", ofBox("20 x 20 x 20 cm", "cross", "8 cm", hide), "", juvenile), ""},

@@ -28,7 +28,7 @@ func device(kind, power, size, place, more string) string {
 
 // aboutHeat are the rules that speak of heat and of heaters.
 var aboutHeat = []string{"heat-lost", "unheated", "heat-short", "night-cold", "too-warm", "stuck-scalds", "stuck-hot", "heater-flux", "heat-beneath", "probe-far",
-	"heater-rock", "heater-bare", "heater-overshoot", "heater-misplaced", "heater-unguarded", "room-too-cold", "room-too-hot", "temperature-harmful", "temperature-unusual", "off-target", "no-gradient", "unknown-word"}
+	"heater-rock", "heater-bare", "heater-overshoot", "heater-misplaced", "heater-unguarded", "room-too-cold", "room-too-hot", "temperature-harmful", "temperature-unusual", "off-target", "no-gradient", "unknown-word", "figure-impossible", "heater-wide", "fed-while-cold", "rest-warm"}
 
 // The verdicts on ordinary and on dangerous heating. The severities are the mildest and
 // the hardest that are right; "" is no word of heat above advice, and "advice" at most one.
@@ -44,6 +44,13 @@ func TestHeating(t *testing.T) {
 	)
 	emperor := func(room, inside, climate string) string {
 		return heated("pandinus-imperator", room, inside, damp, climate)
+	}
+	const basking = " heater \"lamp\" {\n power = \"75 W\"\n place = \"above\"\n hours = \"12 h\"\n thermostat = \"33 C\"\n }\n night = \"18 to 22 C\"\n"
+	gecko := func(room, climate string) string {
+		return strings.Replace(heated("eublepharis-macularius", room, "90 x 45 x 45 cm", " moisture = \"dry\"\n", climate), "depth = \"10 cm\"", "depth = \"3 cm\"", 1)
+	}
+	season := func(text, what string) string {
+		return strings.Replace(text, " animals \"one\"", " season \"s\" {\n"+what+" }\n animals \"one\"", 1)
 	}
 	for _, c := range []struct{ name, text, least, most string }{
 		// Ordinary: they build without a word.
@@ -80,6 +87,28 @@ func TestHeating(t *testing.T) {
 		{"a freezing room", emperor("2 to 20 C", sixty, device("mat", "25 W", "28 x 43 cm", "back", at30)), "danger", "danger"},
 		{"a weak mat and little else written", emperor("15 to 19 C", sixty, device("mat", "4 W", "15 x 15 cm", "back", at30)), "caution", "error"},
 		{"a heater in a shut box", emperor("22 to 26 C", "30 x 20 x 20 cm", device("panel", "75 W", "", "inside", " guarded = true\n thermostat = \"30 C\"\n")), "error", "danger"},
+
+		// What was found passing, and what was refused, by somebody who had not built it.
+		{"meals in winter with the heat off", season(gecko("16 to 22 C", basking), " from = \"1 sep\"\n to = \"30 apr\"\n heating = \"off\"\n feeding = \"half\"\n"), "error", "error"},
+		{"the same as usual", season(gecko("16 to 22 C", basking), " from = \"1 dec\"\n to = \"28 feb\"\n heating = \"off\"\n feeding = \"as usual\"\n"), "error", "error"},
+		{"a season that changes nothing hides no cold", season(emperor("16 to 21 C", sixty, device("mat", "5 W", "15 x 15 cm", "side", at30)), " from = \"1 jun\"\n to = \"7 jun\"\n note = \"more water\"\n"), "caution", "error"},
+		{"a gecko beside a mat on the wall", gecko("20 to 24 C", device("mat", "25 W", "28 x 43 cm", "side", " thermostat = \"32 C\"\n")), "error", "error"},
+		{"a mat on its lid", gecko("20 to 24 C", device("mat", "25 W", "28 x 43 cm", "above", " thermostat = \"32 C\"\n")), "error", "error"},
+		{"a lamp for an hour", gecko("20 to 24 C", device("lamp", "75 W", "", "above", " hours = \"1 h\"\n thermostat = \"33 C\"\n")), "error", "error"},
+		{"a mat for half an hour", emperor("16 to 20 C", sixty, device("mat", "25 W", "28 x 43 cm", "back", " hours = \"30 min\"\n"+at30)), "error", "error"},
+		{"a mat for 30 h a day", emperor("20 to 24 C", sixty, device("mat", "25 W", "28 x 43 cm", "back", " hours = \"30 h\"\n"+at30)), "error", "error"},
+		{"a lamp whose probe is far away", emperor("20 to 24 C", sixty, device("lamp", "100 W", "", "above", " probe = \"cool end\"\n thermostat = \"28 C\"\n")), "caution", "error"},
+		{"600 W for a square metre, probe in the air", emperor("20 to 24 C", sixty, device("mat", "24 W", "20 x 20 cm", "side", " probe = \"air\"\n thermostat = \"24 C\"\n")), "error", "danger"},
+		{"millipedes over a strong mat", heated("archispirostreptus-gigas", "20 to 24 C", "80 x 50 x 45 cm", damp, device("mat", "30 W", "40 x 35 cm", "under", " probe = \"heater\"\n thermostat = \"25 C\"\n")), "caution", "danger"},
+		{"three times as large as its wall", emperor("20 to 24 C", sixty, device("mat", "50 W", "60 x 60 cm", "side", at30)), "caution", "error"},
+		{"metres for centimetres", emperor("20 to 24 C", sixty, device("mat", "25 W", "28 x 43 m", "back", at30)), "error", "error"},
+		{"a room of 300 C", emperor("20 to 300 C", sixty, ""), "error", "danger"},
+		{"a shelf over the stove", heated("pandinus-imperator", "21 to 25 C", sixty, damp+" shelf_rise = \"15 to 20 C\"\n", ""), "error", "danger"},
+		{"a desert scorpion in a cool room", heated("hadrurus-arizonensis", "12 to 20 C", sixty, " moisture = \"dry\"\n", ""), "caution", "error"},
+		{"a sling cup against a mat", heated("brachypelma-hamorii", "20 to 24 C", "8 x 8 x 10 cm", " moisture = \"damp below\"\n", device("mat", "8 W", "20 x 20 cm", "back", " thermostat = \"26 C\"\n")), "", "advice"},
+		{"a warm summer", emperor("20 to 29 C", sixty, device("mat", "25 W", "28 x 43 cm", "back", at30)), "", "advice"},
+		{"a thin board behind it", heated("pandinus-imperator", "20 to 24 C", sixty, damp+" face \"back\" {\n backing = \"board\"\n }\n", device("mat", "20 W", "28 x 43 cm", "back", at30)), "", "advice"},
+		{"woodlice in a cool room", heated("porcellio-scaber", "9 to 20 C", "35 x 20 x 15 cm", damp, ""), "", "advice"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			r := on(t, "2027-03-02", c.text, "")

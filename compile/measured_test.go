@@ -27,6 +27,7 @@ func TestMeasured(t *testing.T) {
 	for _, c := range []struct{ log, want string }{
 		{"2027-03-01 box measured 29 C 75 %\n", ""},
 		{"2027-03-01 box measured spot 30 C air 22 C room 20 C 78 %\n", ""},
+		{"2027-03-01 box measured spot 30 C, air 22 C, room 20 C\n", ""},
 		{"2027-03-01 box measured spot 37 C\n", ""},
 		{"2027-03-01 box measured spot 41 C room 20 C\n", "41 C was measured on Mon 1 Mar 2027"},
 		{"2027-03-01 box measured air 37 C room 20 C\n", "37 C was measured on Mon 1 Mar 2027"},
@@ -57,5 +58,32 @@ func TestMeasured(t *testing.T) {
 	}
 	if r := on(t, "2027-03-02", text, "2027-02-24 box measured spot 24 C air 21 C room 20 C power 16 W\n"); worst(r, "measured-odd") == "" || r.Refused() {
 		t.Error("a mat at full power that warms its glass by 4 C is not asked about")
+	}
+
+	// What the plan says was measured is held against the same limits; without the room it
+	// says nothing of the heat, and a day ahead is asked about.
+	for measured, want := range map[string]string{
+		"spot = \"30 C\"\n air = \"22 C\"\n room = \"20 C\"\n": "",
+		"spot = \"60 C\"\n":                  "measured-harmful urgent",
+		"air = \"45 C\"\n room = \"20 C\"\n": "measured-harmful urgent",
+		"spot = \"30 C\"\n":                  "measured-odd advice",
+		"humidity = \"20 %\"\n":              "measured-harmful urgent",
+		"on = \"2029-01-01\"\n spot = \"30 C\"\n room = \"20 C\"\n": "measured-odd caution",
+		"spot = \"22 C\"\n room = \"20 C\"\n power = \"16 W\"\n":    "measured-odd caution",
+	} {
+		r := on(t, "2027-03-02", strings.Replace(text, " heater", " measured {\n "+measured+" }\n heater", 1), "")
+		rule, severity, _ := strings.Cut(want, " ")
+		for _, id := range []string{"measured-harmful", "measured-odd"} {
+			if got := worst(r, id); id == rule && got != severity || id != rule && rule == "" && got != "" {
+				t.Errorf("%s%s %q, want %q", measured, id, got, want)
+			}
+		}
+		if r.Refused() {
+			t.Errorf("refused by %s", measured)
+		}
+	}
+	// The room as it was measured is held against the room as it is said to be.
+	if r := on(t, "2027-03-02", text, "2027-02-24 box measured room 12 C\n"); worst(r, "measured-odd") != "caution" {
+		t.Error("a room of 12 C that is said to be at 20 to 24 C is not asked about")
 	}
 }

@@ -104,7 +104,7 @@ func (l *lineReader) measured(e *Event, at int) (next int) {
 		}
 		n := 0
 		for _, try := range []int{2, 1} { // "29 C" and "29C"
-			if from+try <= len(l.words) && dimension(l.text(from, from+try)) != 0 {
+			if from+try <= len(l.words) && dimension(unlisted(l.text(from, from+try))) != 0 {
 				n = try
 				break
 			}
@@ -112,12 +112,15 @@ func (l *lineReader) measured(e *Event, at int) (next int) {
 		if n == 0 {
 			break
 		}
-		e.Args = append(e.Args, wrote(l.text(from, from+n), l.span(from, from+n)))
+		e.Args = append(e.Args, wrote(unlisted(l.text(from, from+n)), l.span(from, from+n)))
 		e.where = append(e.where, where)
 		at = from + n
 	}
 	return at
 }
+
+// unlisted takes off the comma with which people part one value from the next.
+func unlisted(s string) string { return strings.TrimSuffix(s, ",") }
 
 // dimension returns what of an enclosure is measured in such a quantity, or 0.
 func dimension(s string) quantity.Dimension {

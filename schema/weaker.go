@@ -31,7 +31,7 @@ var weaker = map[string]Weaker{
 	"temperature-hard": Wider, "temperature-soft": Wider, "humidity-hard": Wider, "humidity-soft": Wider,
 	"winter-rest": Wider, "moisture": Other, "eats": Other,
 
-	"gap-max": Higher, "fall-max": Higher, "group-max": Higher, "keeping": Higher, "gestation": Higher,
+	"gap-max": Higher, "fall-max": Higher, "surface-max": Higher, "group-max": Higher, "keeping": Higher, "gestation": Higher,
 	"prey-mass-share": Higher, "prey-length-share": Higher,
 	"on-mother": Higher, "first-meal": Higher, "first-killed": Higher, "separate-within": Higher,
 	"fast-look": Higher, "fast-try": Higher, "fast-alarm": Higher, "fast-help": Higher, "weight-loss": Higher,
@@ -39,7 +39,7 @@ var weaker = map[string]Weaker{
 	"unattended": Higher, "unattended-sealed": Higher, "unattended-rest": Higher, "substrate-change": Higher,
 	"rest-length": Higher, "rest-step": Higher, "rest-water": Higher, "cooler": Higher, "rest": Higher,
 
-	"mist-interval-min": Lower, "ventilation": Lower, "substrate-depth-min": Lower,
+	"mist-interval-min": Lower, "spot-needed": Lower, "ventilation": Lower, "substrate-depth-min": Lower,
 	"floor-first": Lower, "floor-further": Lower, "volume-first": Lower, "height-min": Lower,
 	"climbs": Lower, "lid": Lower, "hangs-to-moult": Lower, "moults-as-adult": Lower, "heater-not": Lower, "uv-not": Lower, "lives-in-food": Lower,
 	"brood-size": Lower, "isolate-before": Lower, "undisturbed": Lower, "gestation-longest": Lower, "after-sac": Lower,

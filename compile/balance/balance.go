@@ -42,6 +42,9 @@ type Report struct {
 	// measurements it is from.
 	Belief   *climate.Belief
 	Readings int
+	// Odd says that what was measured is so far from what is to be expected that nothing is
+	// reckoned with it.
+	Odd bool
 
 	depth  climate.Metre // of the substrate, the sheet's where the plan has none
 	unsaid bool          // how air gets in
@@ -73,20 +76,20 @@ func (r *Report) Read(c *plan.Collection, e *plan.Enclosure, l *life.Enclosure) 
 		return false
 	}
 	hard, target, humid := e.Sheet.Figure(schema.FigureTemperatureHard, ""), e.Sheet.Figure(schema.FigureTemperatureTarget, ""), e.Sheet.Figure(schema.FigureHumidityTarget, "")
-	if hard == nil || target == nil || humid == nil {
+	if hard == nil {
 		return false
 	}
 	r.HardLow, r.HardHigh = climate.Celsius(hard.Range.Low), climate.Celsius(hard.Range.High)
-	if r.Touch = schema.UsualSurfaceMax; e.Sheet.Figure(schema.FigureSurfaceMax, "") != nil {
-		r.Touch = climate.Celsius(e.Sheet.Figure(schema.FigureSurfaceMax, "").Range.High)
-	}
+	r.Touch = climate.Celsius(plan.SurfaceMax(e.Sheet))
 	r.Box = box(c, e)
 	r.unsaid = !e.Housing.Vents.Set() && r.Box.Ventilation == climate.LooseLid
 	r.depth = r.Box.Substrate.Depth
 	if f := e.Sheet.Figure(schema.FigureSubstrateDepthMin, ""); !e.Housing.Depth.Set() && f != nil {
 		r.depth = climate.Metre(f.Range.Low / 1000)
 	}
-	r.RH = humid.Range
+	if humid != nil {
+		r.RH = humid.Range
+	}
 	r.Spot = sheetAim(e, schema.FigureWarmSpot, nil)
 	r.Air = sheetAim(e, schema.FigureAir, target)
 	r.Night = sheetAim(e, schema.FigureNight, nil)
@@ -105,7 +108,9 @@ func (r *Report) Read(c *plan.Collection, e *plan.Enclosure, l *life.Enclosure) 
 		}
 		r.believe(e, l)
 	}
-	r.Water = r.Box.WaterNeed(r.Inside(), climate.Percent(r.RH.Low), climate.Percent(r.RH.High))
+	if r.RH.High > 0 {
+		r.Water = r.Box.WaterNeed(r.Inside(), climate.Percent(r.RH.Low), climate.Percent(r.RH.High))
+	}
 	return true
 }
 
@@ -147,6 +152,18 @@ func (r *Report) Usual() climate.Zones { return r.At(climate.Conditions{Room: r.
 
 // Warmest is the same in the warmest room.
 func (r *Report) Warmest() climate.Zones { return r.At(climate.Conditions{Room: r.Box.Room.High}) }
+
+// Lasting is what it comes to as planned in a room, without heaters that are on for too
+// short to count as warmth.
+func (r *Report) Lasting(room climate.Celsius) climate.Zones {
+	brief := false
+	for i := range r.Heaters {
+		if h := r.Heaters[i].HoursPerDay; h > 0 && h < climate.WarmHours {
+			brief = true
+		}
+	}
+	return r.At(climate.Conditions{Room: room, Brief: brief})
+}
 
 // Dark is the coldest night: what a timer switches is off.
 func (r *Report) Dark() climate.Zones {

@@ -208,6 +208,7 @@ func heater(c *plan.Collection, e *plan.Enclosure, h *plan.Heater) climate.Heate
 	switch {
 	case h.Size.Set():
 		out.Area = climate.SquareMetre(h.Size.V.Area() / 1e4)
+		out.Strip = climate.Metre(min(h.Size.V.Length, h.Size.V.Width) / 1000)
 	case h.Length.Set():
 		out.Area = climate.SquareMetre(h.Length.V.Value/1000) * climate.SquareMetre(climate.CableStrip)
 	case h.Covers.Set():

@@ -37,6 +37,9 @@ func (r *Report) believe(e *plan.Enclosure, l *life.Enclosure) {
 	}
 	if len(all) > 0 {
 		r.Belief, r.Readings = r.Box.Believe(r.Heaters, all), len(all)
+		if r.Belief != nil && r.Belief.Odd {
+			r.Belief, r.Readings, r.Odd = nil, 0, true
+		}
 	}
 }
 

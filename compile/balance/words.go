@@ -95,7 +95,7 @@ func (w words) sure() string {
 	if w.Readings > 0 {
 		return "Reckoned with " + wording.Count(w.Readings, "measurement", "measurements") + " of yours"
 	}
-	return "What would tell most if it were known: " + w.Coldest().Matters.String() + ". A measurement narrows it: in the log, measured spot 31 C air 23 C room 20 C, with your figures"
+	return "What would tell most if it were known: " + w.Coldest().Matters.String() + ". A measurement narrows it: in the log, measured spot " + w.degrees(31) + " air " + w.degrees(23) + " room " + w.degrees(20) + ", with your figures"
 }
 
 // falls says when a cooling enclosure reaches the limit.
@@ -116,6 +116,9 @@ type Brought struct {
 // water says what keeps the humidity, and what is in its way.
 func (w words) water(b Brought) []string {
 	x := &w.Water
+	if w.RH.High <= 0 {
+		return nil
+	}
 	out := []string{
 		"Humidity " + w.RH.String() + ": at " + share(x.Target) + " the air carries out " + wording.Band(x.Needed, "ml") + " a day; the dish gives some, misting or watering has to bring about " + wording.Band(x.Misted, "ml"),
 	}

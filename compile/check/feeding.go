@@ -45,6 +45,7 @@ var feeding = []*Rule{
 // takes none, what is below all that is good for it.
 func fedCold(r *Rule, e *Enclosure) {
 	for _, s := range e.Plan.Seasons {
+		e.fedUnheated(r, s)
 		if s.Climate == nil || !s.Climate.WarmEnd.Set() || s.Feeding.V == "none" || s.Feeding.Bad {
 			continue
 		}
@@ -64,8 +65,38 @@ func fedCold(r *Rule, e *Enclosure) {
 			at = s.At
 		}
 		e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: "meals go on in season " + strconv.Quote(s.Name.V) + ", when even the warm end is at " + warm.V.String(),
-			Limit: e.within(f.Range, warm.V.Unit, f), Source: e.Cite(f), Write: "feeding = \"none\"", Also: []finding.Related{{At: warm.At, Text: "the season's warm end"}}})
+			Limit: e.within(f.Range, warm.V.Unit, f), Source: e.Cite(f), Write: e.restOrHeat(), Also: []finding.Related{{At: warm.At, Text: "the season's warm end"}}})
 	}
+}
+
+// restOrHeat is what is to be done where meals go on in the cold.
+func (e *Enclosure) restOrHeat() string {
+	if life.Rests(e.Sheet) {
+		return "feeding = \"none\""
+	}
+	return "a warmer season: it takes no cool rest"
+}
+
+// fedUnheated is about meals in a season in which the heaters are off and no warm end is
+// planned: it is then as the room is.
+func (e *Enclosure) fedUnheated(r *Rule, s *plan.Season) {
+	if s.Off.V || s.Heating.V != "off" || !s.Feeding.Set() || s.Feeding.V == "none" || s.Climate != nil && s.Climate.WarmEnd.Set() {
+		return
+	}
+	room := e.Plan.Place
+	if room == nil || !room.Temperature.Set() {
+		return
+	}
+	t := room.Temperature
+	f := e.figure(schema.FigureSpotNeeded)
+	if f == nil {
+		f = e.figure(schema.FigureTemperatureSoft)
+	}
+	if f == nil || t.V.High >= f.Range.Low-rounding {
+		return
+	}
+	e.Add(finding.Finding{Rule: &r.Rule, At: s.Feeding.At, Text: "meals go on in season " + strconv.Quote(s.Name.V) + " with the heaters off, in a room of " + t.V.String() + ": it cannot digest them",
+		Limit: e.atLeast(f.Range.Low, t.V.Unit, f), Source: e.Cite(f), Write: "heating = \"on\"; or feeding = \"none\", where the species takes a cool rest", Also: []finding.Related{{At: t.At, Text: "the room"}}})
 }
 
 // meals returns the part of an enclosure's series that is meals: series are sorted

@@ -239,11 +239,43 @@ func heaterUnchecked(r *Rule, e *Enclosure) {
 func heaterWide(r *Rule, e *Enclosure) {
 	const third = 100.0 / 3
 	for _, h := range e.heaters() {
-		if h.Covers.Set() && h.Covers.V.Value > third+1 { // gauged by eye
-			e.Add(finding.Finding{Rule: &r.Rule, At: h.Covers.At, Text: "the " + h.Name.V + " covers " + quantity.Format(h.Covers.V.Value, quantity.Percent) + " of its wall or floor",
-				Limit: "a third at the most", Source: r.Source, Write: "covers = \"30 %\", with a smaller one"})
+		x := finding.Finding{Rule: &r.Rule, Source: r.Source}
+		switch part, ok := e.faceShare(h); {
+		case h.Covers.Set() && h.Covers.V.Value > third+1: // gauged by eye
+			x.At, x.Text = h.Covers.At, "the "+h.Name.V+" covers "+quantity.Format(h.Covers.V.Value, quantity.Percent)+" of its wall or floor"
+			x.Limit, x.Write = "a third at the most", "a smaller one, of fewer watts, at one end"
+		case ok && part > 1.05 && e.Plan.Housing.Inside.V.VolumeLitres() < cup:
+			continue // small boxes stand against a mat in a row
+		case ok && part > 1.05:
+			x.At, x.Text = h.Size.At, "the "+h.Name.V+" is larger than the wall or floor that it is on"
+			x.Limit, x.Write = "the wall or floor", "size as it is, or another place"
+		case ok && part > 0.75 && part <= 1.05 && h.Place.V != "side": // on a side wall the other end stays cool
+			x.At, x.Text = h.Size.At, "the "+h.Name.V+" covers "+quantity.Format(100*part, quantity.Percent)+" of its wall or floor"
+			x.Limit, x.Write = "a half at the most, better a third", "a smaller one, of fewer watts, at one end"
+		default:
+			continue
 		}
+		e.Add(x)
 	}
+}
+
+// cup is the volume, in litres, below which a box is one of several against one mat.
+const cup = 10
+
+// faceShare returns how much of its wall or floor a heater of a stated size covers.
+func (e *Enclosure) faceShare(h *plan.Heater) (part float64, ok bool) {
+	z, in := h.Size, e.Plan.Housing.Inside
+	if !z.Set() || !in.Set() || h.Place.V == "inside" {
+		return 0, false
+	}
+	face := in.V.Length * in.V.Width
+	switch h.Place.V {
+	case "side":
+		face = in.V.Width * in.V.Height
+	case "back":
+		face = in.V.Length * in.V.Height
+	}
+	return z.V.Length * z.V.Width / face, true
 }
 
 // onHeater is how much colder the spot may be than a probe that lies on the mat itself, in
@@ -252,7 +284,7 @@ const onHeater = 3.0
 
 func thermostatOff(r *Rule, e *Enclosure) {
 	c := e.Plan.Climate
-	if c == nil || !c.WarmEnd.Set() {
+	if c == nil || !c.WarmEnd.Set() || e.tooHotByPlan() {
 		return
 	}
 	var top, bottom plan.Written[quantity.Quantity]

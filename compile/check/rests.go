@@ -72,7 +72,11 @@ func restWarm(r *Rule, e *Enclosure) {
 	for _, s := range e.Plan.Seasons {
 		c := life.CoolingOf(e.Plan, s)
 		room := e.Plan.Place
-		if c.Rest || !c.Fasting || room == nil || !room.Temperature.Set() || !(c.Room || c.Off) {
+		rest := c.Rest
+		if f := e.figure(schema.FigureWinterRest); f != nil && c.Off && room != nil && room.Temperature.Set() && room.Temperature.V.Low > f.Range.High+restless {
+			rest = false
+		}
+		if rest || !c.Fasting || room == nil || !room.Temperature.Set() || !(c.Room || c.Off) {
 			continue
 		}
 		t := room.Temperature
@@ -82,6 +86,10 @@ func restWarm(r *Rule, e *Enclosure) {
 			Also: []finding.Related{{At: t.At, Text: "the room"}}})
 	}
 }
+
+// restless is how much warmer than a rest is kept at a room may be, in K, until an animal
+// spends in it what it has eaten. Judgement.
+const restless = 4
 
 // restSoon is how many days before a rest, and its fast, what forbids it is said.
 const restSoon = 28

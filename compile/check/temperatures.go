@@ -194,13 +194,16 @@ func targetUnusual(r *Rule, e *Enclosure) {
 			f.Also = append(f.Also, finding.Related{At: t.At, Text: "and " + t.what() + ", at " + t.V.String()})
 			return
 		}
-		soft := e.figure(schema.FigureTemperatureSoft)
+		by := e.figure(schema.FigureTemperatureSoft)
+		if n := e.figure(schema.FigureNight); t.night && way < 0 && n != nil && n.Range.Low == bears.Low {
+			by = n
+		}
 		than := ": cooler"
 		if way > 0 {
 			than = ": warmer"
 		}
 		first[max(0, way)] = &finding.Finding{Rule: &r.Rule, At: t.At, Text: t.what() + " is planned at " + t.V.String() + than + " than is good for " + e.Sheet.Name.V,
-			Limit: e.within(bears, t.V.Unit, soft), Source: e.Cite(soft), Write: e.insteadOf(t) + "; a season block where it is for a part of the year"}
+			Limit: e.within(bears, t.V.Unit, by), Source: e.Cite(by), Write: e.insteadOf(t) + "; a season block where it is for a part of the year"}
 	})
 	for _, f := range first {
 		if f != nil {
@@ -294,6 +297,9 @@ func roomTooHot(r *Rule, e *Enclosure) {
 
 func roomNearLimit(r *Rule, e *Enclosure) {
 	const margin = 2
+	if _, warm := e.feel(); warm != nil {
+		return // said by what it comes to inside
+	}
 	if room, hard, ok := e.roomLimits(); ok && hard.Range.Contains(room.V.High) && room.V.High > hard.Range.High-margin {
 		e.roomFinding(r, room, "room "+e.Plan.Place.Name.V+" gets as hot as "+room.V.HighQ().String()+", near what "+e.Sheet.Name.V+" bears",
 			e.atMost(hard.Range.High, room.V.Unit, hard), e.Cite(hard), "")

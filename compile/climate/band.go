@@ -59,25 +59,26 @@ type Input uint8
 
 // The uncertain inputs.
 const (
-	NoInput         Input = iota
-	FabricLoss            // U-values of walls, lid and floor
-	AirChange             // air changes per hour
-	Evaporation           // how fast wet surfaces give off water
-	HeaterShare           // how much of the heat ends up inside
-	HeaterContact         // how a flat heater lies on its face
-	HotFilm               // the air film on what is hot
-	HeatFocus             // how much of a lamp's heat falls on one place, and how large that is
-	BelowFloor            // what keeps the heat of a mat beneath from going down
-	HeaterRating          // rated against true power
-	HeatStore             // heat capacity of all that is inside
-	SubstrateState        // how well the substrate exchanges heat, how damp it is
-	RoomTemperature       // the room's range
-	RoomHumidity          // the room's range
+	NoInput           Input = iota
+	FabricLoss              // U-values of walls, lid and floor
+	AirChange               // air changes per hour
+	Evaporation             // how fast wet surfaces give off water
+	HeaterShare             // how much of the heat ends up inside
+	HeaterContact           // how a flat heater lies on its face
+	HotFilm                 // the air film on what is hot
+	HeatFocus               // how much of a lamp's heat falls on one place, and how large that is
+	ThermostatSetting       // what a thermostat really holds, and where its probe lies
+	BelowFloor              // what keeps the heat of a mat beneath from going down
+	HeaterRating            // rated against true power
+	HeatStore               // heat capacity of all that is inside
+	SubstrateState          // how well the substrate exchanges heat, how damp it is
+	RoomTemperature         // the room's range
+	RoomHumidity            // the room's range
 )
 
 var inputNames = [...]string{"nothing", "wall, lid and floor losses", "air changes per hour",
 	"evaporation", "share of the heat that goes in", "how closely the heater lies on its wall", "air films on hot surfaces",
-	"how a lamp spreads its heat", "what is beneath the floor", "true heater power", "heat stored inside",
+	"how a lamp spreads its heat", "what the thermostat really holds", "what is beneath the floor", "true heater power", "heat stored inside",
 	"substrate", "room temperature", "room humidity"}
 
 func (i Input) String() string {

@@ -64,6 +64,7 @@ type Heater struct {
 	// Area is how much of its face a flat heater covers; 0 where it is not known, and
 	// then it is what its power takes at UsualFlux.
 	Area    SquareMetre
+	Strip   Metre // how wide a cable or tape is; 0 for CableStrip
 	Contact Contact
 
 	// Thermostat says that one switches it, at Setting by its Probe; without one it runs
@@ -105,22 +106,24 @@ func (e *Enclosure) Face(h *Heater) Face {
 	return LeftFace
 }
 
-// Covered returns how much of its face a flat heater covers.
-func (e *Enclosure) Covered(h *Heater) SquareMetre {
-	a := h.Area
+// size returns how large a flat heater is: as said, else as its power takes.
+func (h *Heater) size() SquareMetre {
 	switch {
-	case a > 0:
+	case h.Area > 0:
+		return h.Area
 	case h.Kind == Cable:
-		a = SquareMetre(h.Power/CablePower) * SquareMetre(CableStrip)
-	default:
-		a = SquareMetre(float64(h.Power) / float64(UsualFlux))
+		return SquareMetre(h.Power/CablePower) * SquareMetre(CableStrip)
 	}
-	return min(a, e.Inside.area(e.Face(h)))
+	return SquareMetre(float64(h.Power) / float64(UsualFlux))
 }
 
+// Covered returns how much of its face a flat heater covers. What reaches beyond warms the
+// room.
+func (e *Enclosure) Covered(h *Heater) SquareMetre { return min(h.size(), e.Inside.area(e.Face(h))) }
+
 // Flux returns the power of a square metre of a flat heater.
-func (e *Enclosure) Flux(h *Heater) WattPerSquareMetre {
-	return WattPerSquareMetre(float64(h.Power) / float64(e.Covered(h)))
+func (h *Heater) Flux() WattPerSquareMetre {
+	return WattPerSquareMetre(float64(h.Power) / float64(h.size()))
 }
 
 // dayShare returns the part of the day in which it may be on.

@@ -12,6 +12,9 @@ type Zones struct {
 	// Spot is the warmest surface that an animal can lie on: what keepers call the warm
 	// end. Where nothing heats it is the air.
 	Spot Band[Celsius]
+	// Ground is the warmest surface that an animal on the floor can lie on: a mat on a wall,
+	// or on the lid, warms none. Where nothing warms the ground it is the air.
+	Ground Band[Celsius]
 	// Floor is the glass beneath the substrate over the hottest heater beneath; not a
 	// number where there is none.
 	Floor Band[Celsius]
@@ -28,9 +31,14 @@ type Conditions struct {
 	Room  Celsius
 	Stuck bool  // no thermostat switches off, and the mains give a tenth more
 	Dark  bool  // heaters on a timer are off
+	Brief bool  // heaters that are on for less than WarmHours a day are off
 	Dry   bool  // the substrate over a heater beneath has dried out
 	Part  Share // all heaters at this part of their power, thermostats aside; 0 for not
 }
+
+// WarmHours is how many hours of a day a place must be warm to count as one. Judgement: a
+// gecko that finds its warmth for eight hours digests.
+const WarmHours Hour = 8
 
 // The parameters that are not known, and how far each goes either way: factors, but for
 // the contact, which is a resistance.
@@ -48,6 +56,7 @@ const (
 	pPatch
 	pPatchFilm
 	pWet
+	pSetting
 	parameters
 )
 
@@ -57,7 +66,7 @@ type lean [parameters]float64
 
 // named is the input that each parameter is told as.
 var named = [parameters]Input{HeaterRating, FabricLoss, AirChange, HotFilm, HeaterContact, SubstrateState,
-	BelowFloor, SubstrateState, HeaterShare, HeatFocus, HeatFocus, HeatFocus, Evaporation}
+	BelowFloor, SubstrateState, HeaterShare, HeatFocus, HeatFocus, HeatFocus, Evaporation, ThermostatSetting}
 
 // Factors, low and high. Judgement, but for the film, which a mat hung free gives (5 W on
 // 15 x 15 cm, about 32 C by a keeper's thermometer: arachnoboards.com, thread 328236), and
@@ -91,6 +100,7 @@ func at[T ~float64](b Band[T], x float64) float64 {
 // settled is what one choice of the parameters comes to.
 type settled struct {
 	air, spot, floor float64
+	ground           float64
 	warmest          int
 	draw, steered    float64 // W
 	rated            float64 // of those with a thermostat, W
@@ -134,8 +144,9 @@ func (e Enclosure) Zones(heaters []Heater, c Conditions, b *Belief) Zones {
 	if likely.below > 0 && likely.inward > 0 {
 		z.Below = Share(min(1, likely.below/likely.inward))
 	}
-	var air, spot, floor, duty, draw width
+	var air, spot, ground, floor, duty, draw width
 	matters := r.asks()
+	matters[pSetting] = b != nil
 	for i := range matters {
 		if !matters[i] {
 			continue
@@ -146,6 +157,7 @@ func (e Enclosure) Zones(heaters []Heater, c Conditions, b *Belief) Zones {
 			s := q.settle()
 			air.add(i, s.air-likely.air, sign)
 			spot.add(i, s.spot-likely.spot, sign)
+			ground.add(i, s.ground-likely.ground, sign)
 			floor.add(i, s.floor-likely.floor, sign)
 			duty.add(i, s.duty()-likely.duty(), sign)
 			draw.add(i, s.draw-likely.draw, sign)
@@ -153,6 +165,7 @@ func (e Enclosure) Zones(heaters []Heater, c Conditions, b *Belief) Zones {
 	}
 	z.Air = widened[Celsius](likely.air, &air, b)
 	z.Spot = widened[Celsius](likely.spot, &spot, b)
+	z.Ground = widened[Celsius](likely.ground, &ground, b)
 	z.Floor = widened[Celsius](likely.floor, &floor, b)
 	z.Duty = widened[Share](likely.duty(), &duty, b)
 	z.Duty.Low, z.Duty.High = max(0, z.Duty.Low), min(1, z.Duty.High)
@@ -191,7 +204,7 @@ func (r *reckoning) settle() settled {
 	if r.c.Part <= 0 && !r.c.Stuck {
 		for i := range r.heaters {
 			if h := &r.heaters[i]; h.Thermostat && h.Probe == InAir && r.on(h) {
-				return r.settleByAir(float64(h.Setting))
+				return r.settleByAir(r.setting(h))
 			}
 		}
 	}
@@ -242,7 +255,7 @@ func (r *reckoning) settleAt(part float64) settled {
 	if s.warmest < 0 {
 		s.spot = t1
 	}
-	s.spot = max(s.spot, t1)
+	s.spot, s.ground = max(s.spot, t1), max(s.ground, t1)
 	return s
 }
 
@@ -250,7 +263,7 @@ func (r *reckoning) settleAt(part float64) settled {
 // that this would keep up.
 func (r *reckoning) given(air, part float64) (s settled, rise float64) {
 	p, x := r.p, &r.x
-	s = settled{air: air, spot: math.Inf(-1), floor: math.NaN(), warmest: -1}
+	s = settled{air: air, spot: math.Inf(-1), ground: math.Inf(-1), floor: math.NaN(), warmest: -1}
 	fabric := at(Band[float64]{fabricLow, 1, fabricHigh}, x[pFabric])
 	n := at(p.change, x[pChange])
 	loss := p.fabric()*fabric + float64(p.vents(PerHour(n)))
@@ -276,6 +289,9 @@ func (r *reckoning) given(air, part float64) (s settled, rise float64) {
 		if d.spot > s.spot && d.duty > 0 {
 			s.spot, s.warmest = d.spot, i
 		}
+		if d.duty > 0 && (!h.flat() || h.Place == Under) {
+			s.ground = max(s.ground, d.spot)
+		}
 		if h.flat() && h.Place == Under {
 			s.below += d.inward
 			if !(d.floor < s.floor) {
@@ -291,7 +307,22 @@ func (r *reckoning) given(air, part float64) (s settled, rise float64) {
 	return s, inward / max(loss-covered, loss/100)
 }
 
-func (r *reckoning) on(h *Heater) bool { return !r.c.Dark || h.dayShare() == 1 }
+func (r *reckoning) on(h *Heater) bool {
+	if r.c.Brief && h.dayShare() < Share(WarmHours/24) {
+		return false
+	}
+	return !r.c.Dark || h.dayShare() == 1
+}
+
+// setting returns what a thermostat really holds.
+func (r *reckoning) setting(h *Heater) float64 {
+	return float64(h.Setting) + settingError*r.x[pSetting]
+}
+
+// settingError is how far a thermostat may hold another temperature than it is set to, in
+// K, with where its probe lies. Judgement. It is asked only where something was measured:
+// else a spot is as it is set.
+const settingError = 1.5
 
 // driven is what one heater does.
 type driven struct {
@@ -323,8 +354,8 @@ func (r *reckoning) radiant(h *Heater, air, part float64) driven {
 	share := min(1, at(h.enters(), x[pShare]))
 	rise := power * share * at(h.focused(), x[pFocus]) / (at(patch, x[pPatch]) * at(patchFilm, x[pPatchFilm]))
 	duty, steered := r.share(h, part)
-	if steered && air+rise > float64(h.Setting) {
-		duty = max(0, (float64(h.Setting)-air)/rise)
+	if set := r.setting(h); steered && air+rise > set {
+		duty = max(0, (set-air)/rise)
 	}
 	return driven{duty: duty, inward: duty * power * share, spot: air + duty*rise}
 }
@@ -354,7 +385,7 @@ func (r *reckoning) flat(h *Heater, air, part float64) driven {
 	e, x := r.e, &r.x
 	f := e.Face(h)
 	area := float64(e.Covered(h))
-	rated := float64(h.Power) * at(Band[float64]{ratingLow, 1, ratingHigh}, x[pRating]) / area
+	rated := float64(h.Flux()) * at(Band[float64]{ratingLow, 1, ratingHigh}, x[pRating])
 	factor := at(filmFactor, x[pFilm])
 	room := float64(r.c.Room)
 	if e.Covers[f].Warm {
@@ -380,7 +411,11 @@ func (r *reckoning) flat(h *Heater, air, part float64) driven {
 	peak := 1.0
 	if h.Kind == Cable {
 		wall := e.Wall.layer()
-		peak = 1 - math.Exp(-float64(CableStrip)/2/math.Sqrt(float64(wall.Thickness)*float64(wall.Conductivity)/18))
+		strip := CableStrip
+		if h.Strip > 0 {
+			strip = h.Strip
+		}
+		peak = 1 - math.Exp(-float64(strip)/2/math.Sqrt(float64(wall.Thickness)*float64(wall.Conductivity)/18))
 	}
 	outer := func(mat float64) float64 { // W/m² that go out
 		if still > 0 {
@@ -407,9 +442,9 @@ func (r *reckoning) flat(h *Heater, air, part float64) driven {
 	d := driven{duty: duty, covered: float64(e.loses(f)) / float64(e.Inside.area(f)) * area}
 	var spot, in, mat float64
 	if steered {
-		spot = air + (float64(h.Setting)-air)/peak
+		spot = air + (r.setting(h)-air)/peak
 		if h.Probe == OnHeater {
-			spot = r.below(float64(h.Setting), air, free, factor, through)
+			spot = r.below(r.setting(h), air, free, factor, through)
 		}
 		var needs float64
 		in, mat, needs = from(spot)

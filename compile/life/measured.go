@@ -1,6 +1,8 @@
 package life
 
 import (
+	"strings"
+
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema"
@@ -51,9 +53,7 @@ func (r *reader) measure(e *plan.Event) {
 			}
 			bears, of, most := f.Value.V, "it bears", f.Range.High
 			if e.Where(i) == "spot" { // a surface may be warmer than the air
-				if most = schema.UsualSurfaceMax; r.sheet.Figure(schema.FigureSurfaceMax, "") != nil {
-					most = r.sheet.Figure(schema.FigureSurfaceMax, "").Range.High
-				}
+				most = plan.SurfaceMax(r.sheet)
 				bears, of = quantity.FormatRange(f.Range.Low, most, q.Unit), "a surface may have"
 			}
 			if q.Value < f.Range.Low || q.Value > most {
@@ -94,7 +94,7 @@ func (r *reader) zones(e *plan.Event) {
 			*to = plan.Written[quantity.Quantity]{V: q, At: a.At}
 		}
 	}
-	if m.Room.Set() && (m.Spot.Set() || m.Air.Set()) {
+	if m.Room.Set() {
 		r.out.Measured = append(r.out.Measured, m)
 	}
 }
@@ -109,7 +109,7 @@ func (r *reader) climate() {
 			Text:  x.text + " was measured " + x.on.Words() + ", " + x.limit + " is what " + x.of + ": put it right now; log measured",
 			Said:  x.text + " was measured on " + x.on.Words(),
 			Limit: x.limit + ", " + x.what.Name + ", species sheet " + r.sheet.Name.V,
-			Write: "what is measured now, with measured"})
+			Write: "what is measured there now, with " + strings.TrimSpace("measured "+x.where)})
 	}
 }
 
