@@ -9,6 +9,8 @@ import (
 
 	"vivary/compile/prove"
 	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/schema"
 )
 
 // nonsense is what a figure that is not there leaves in a text.
@@ -78,6 +80,50 @@ func TestEverySpeciesLives(t *testing.T) {
 					t.Errorf("%s, %s, %s: verdict %q", name, stage, day, v)
 				}
 			}
+		}
+	}
+}
+
+// Every species in a room that is as its own sheet has the air is told nothing of heat above
+// advice, and one of a warm surface is if nothing makes one. In a room that is some degrees
+// cooler, with a mat as they are sold set to the warm spot of its sheet, nothing is refused.
+func TestEverySpeciesIsWarm(t *testing.T) {
+	library := plan.NewLibrary()
+	for _, name := range library.SpeciesNames() {
+		s := library.Species(name)
+		air := s.Figure(schema.FigureAir, "")
+		if air == nil {
+			air = s.Figure(schema.FigureTemperatureTarget, "")
+		}
+		low, high := air.Range.Low+0.5, max(air.Range.Low+1.5, air.Range.High-1)
+		room := func(low, high float64) string { return fmt.Sprintf("%.1f to %.1f C", low, high) }
+		said := func(text string, least finding.Severity) (out []string) {
+			for _, f := range on(t, "2027-03-02", text, "").Findings {
+				if f.Severity >= least && slices.Contains(aboutHeat, f.Rule.ID) {
+					out = append(out, f.Severity.String()+" "+f.Rule.ID+": "+f.Text+" ("+f.Limit+")")
+				}
+			}
+			return out
+		}
+		alone := said(heated(name, room(low, high), "60 x 45 x 45 cm", " perches = true\n", ""), finding.Caution)
+		if need := s.Figure(schema.FigureSpotNeeded, ""); need != nil && high < need.Range.Low {
+			if len(alone) != 1 || !strings.HasPrefix(alone[0], "error unheated") {
+				t.Errorf("%s without a warm surface at %s: %q", name, room(low, high), alone)
+			}
+		} else if len(alone) > 0 {
+			t.Errorf("%s in a room of its own air, %s: %q", name, room(low, high), alone)
+		}
+		spot := s.Figure(schema.FigureWarmSpot, "")
+		if spot == nil || spot.Range.Low < air.Range.Low+2 {
+			continue
+		}
+		set := fmt.Sprintf(" thermostat = \"%.1f C\"\n", (spot.Range.Low+spot.Range.High)/2)
+		place := device("mat", "20 W", "28 x 36 cm", "back", set)
+		if s.Figure(schema.FigureSpotNeeded, "") != nil { // it lies on it
+			place = device("lamp", "60 W", "", "above", " hours = \"12 h\"\n"+set)
+		}
+		if got := said(heated(name, room(air.Range.Low-2, air.Range.Low+2), "60 x 45 x 45 cm", " perches = true\n", place), finding.Error); len(got) > 0 {
+			t.Errorf("%s with a mat at its warm spot in a room of %s: %q", name, room(air.Range.Low-2, air.Range.Low+2), got)
 		}
 	}
 }
