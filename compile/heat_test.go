@@ -6,6 +6,7 @@ import (
 	"strings"
 	"testing"
 
+	"vivary/compile"
 	"vivary/plan/finding"
 )
 
@@ -141,5 +142,28 @@ func TestHeating(t *testing.T) {
 				t.Errorf("more than one word:\n%s", strings.Join(lines, "\n"))
 			}
 		})
+	}
+}
+
+// One cause is said once: what makes a mat too hot is said by its size where none of that
+// size is sold, else by what a failed thermostat comes to.
+func TestHeatIsSaidOnce(t *testing.T) {
+	at := func(power, size, more string) *compile.Result {
+		return on(t, "2027-03-02", heated("pandinus-imperator", "20 to 24 C", "60 x 45 x 40 cm", " moisture = \"damp\"\n"+more, device("mat", power, size, "back", " thermostat = \"30 C\"\n")), "")
+	}
+	foam := " face \"back\" {\n backing = \"foam\"\n thick = \"5 mm\"\n }\n"
+	for _, c := range []struct{ power, size, more, flux, stuck, scalds string }{
+		{"20 W", "28 x 36 cm", "", "", "", ""},
+		{"26 W", "28 x 36 cm", "", "advice", "", ""},
+		{"33 W", "28 x 36 cm", "", "", "caution", ""},
+		{"39 W", "28 x 36 cm", "", "", "caution", ""},
+		{"60 W", "28 x 36 cm", "", "", "error", ""},
+		{"90 W", "28 x 36 cm", "", "", "", "danger"},
+		{"8 W", "15 x 20.5 cm", foam, "error", "", ""},
+	} {
+		r := at(c.power, c.size, c.more)
+		if f, s, d := worst(r, "heater-flux"), worst(r, "stuck-hot"), worst(r, "stuck-scalds"); f != c.flux || s != c.stuck || d != c.scalds {
+			t.Errorf("%s on %s%s: flux %q, stuck %q, scalds %q; want %q, %q, %q", c.power, c.size, c.more, f, s, d, c.flux, c.stuck, c.scalds)
+		}
 	}
 }

@@ -86,7 +86,7 @@ var heat = []*Rule{
 		Why:     "It is so now, whatever is reckoned.",
 		Source:  "the species sheet",
 		Instead: "Put it right, and measure again.",
-		Now:     "put the heat right now: see measured in the plan"}},
+		Now:     "put heat and damp right now: see what was measured, in the plan"}},
 	{Enclosure: measuredOdd, Rule: finding.Rule{ID: "measured-odd", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "What was measured lies far from what is to be expected of the plan, or says nothing.",
 		Why:     "One of the two is wrong: the thermometer, where it lay, or what the plan says of heater, box and room.",

@@ -182,6 +182,46 @@ func TestHeat(t *testing.T) {
 		if !(float64(got.High-got.Low) <= wide) {
 			t.Errorf("%s: %.2f to %.2f is wider than %g to %g by a third", row[0], got.Low, got.High, low, high)
 		}
+		if row[0] != "pot-unheated" && !(float64(got.High-got.Low) >= 0.7*(high-low)) { // the row has water that is not known
+			t.Errorf("%s: %.2f to %.2f is narrower than %g to %g by a third", row[0], got.Low, got.High, low, high)
+		}
+	}
+}
+
+// What warms the ground: a mat beneath it and what shines on it; not a mat on a wall or on
+// the lid. A box beside one that is as warm loses less, and a mat is no larger than the
+// wall that it is said to be on.
+func TestGround(t *testing.T) {
+	e := tank10()
+	c := Conditions{Room: 21}
+	for _, x := range []struct {
+		name string
+		h    Heater
+		warm bool
+	}{
+		{"a mat on a wall", Heater{Power: 16, Area: 0.071, Place: Side}, false},
+		{"a mat on the lid", Heater{Power: 16, Area: 0.071, Place: Above}, false},
+		{"a mat beneath", Heater{Power: 16, Area: 0.071, Place: Under}, true},
+		{"a lamp above", Heater{Power: 40, Kind: Lamp, Place: Above}, true},
+		{"a panel inside", Heater{Power: 20, Kind: Panel, Place: Inside}, true},
+	} {
+		z := e.Zones([]Heater{x.h}, c, nil)
+		if x.warm != (z.Ground.Likely > z.Air.Likely+1) || x.warm && z.Ground != z.Spot || !x.warm && z.Ground != z.Air {
+			t.Errorf("%s: the ground at %v, the air at %v, the spot at %v", x.name, z.Ground, z.Air, z.Spot)
+		}
+	}
+	brief := Heater{Power: 40, Kind: Lamp, Place: Above, HoursPerDay: 2}
+	if z := e.Zones([]Heater{brief}, Conditions{Room: 21, Brief: true}, nil); z.Warmest >= 0 {
+		t.Errorf("two hours of lamp count as warmth: %v", z.Spot)
+	}
+	beside := e
+	beside.Covers[LeftFace], beside.Covers[RightFace] = Cover{Warm: true}, Cover{Warm: true}
+	h := flatOf(16, 0.071, Back)
+	if a, b := e.Zones(h, c, nil).Air.Likely, beside.Zones(h, c, nil).Air.Likely; b <= a {
+		t.Errorf("between two warm boxes the air is at %v, alone at %v", b, a)
+	}
+	if z := e.Zones([]Heater{{Power: 400, Place: Back}}, c, nil); z.Spot.Low < 60 {
+		t.Errorf("400 W on a wall of 51 x 30 cm warm it to %v", z.Spot)
 	}
 }
 
