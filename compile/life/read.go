@@ -96,6 +96,7 @@ func (w *world) add(r *reader) {
 			r.told(t)
 		}
 	}
+	r.planned()
 	r.beside()
 }
 

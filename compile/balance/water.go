@@ -1,0 +1,42 @@
+package balance
+
+import (
+	"vivary/compile/climate"
+	"vivary/plan"
+)
+
+// DishHolds is how many ml a dish holds as people use it, at the most: a tenth of the
+// floor, as deep as is written, else 5 cm; nothing where there is none (judgement).
+func DishHolds(e *plan.Enclosure) float64 {
+	const share, usual = 0.1, 50
+	h := e.Housing
+	if h == nil || h.Water.V == "none" {
+		return 0
+	}
+	if !h.Inside.Set() {
+		return 1000
+	}
+	deep := float64(usual)
+	if h.DishDepth.Set() {
+		deep = max(deep, h.DishDepth.V.Value)
+	}
+	return share * h.Inside.V.Length * h.Inside.V.Width * deep / 1000
+}
+
+// Own is the humidity that it settles at with so many ml of water a day by what the
+// enclosure itself is like: in its room, but in none that is damper than a heated home.
+// What the room is cannot be the fault of the enclosure.
+func (r *Report) Own(ml float64) climate.Band[climate.Percent] {
+	b := r.Box
+	b.Substrate.Depth = r.depth
+	b.Room.RHLow, b.Room.RHHigh = min(b.Room.RHLow, climate.DefaultRoom.RHLow), min(b.Room.RHHigh, climate.DefaultRoom.RHHigh)
+	return b.Watered(r.Inside(), climate.GramPerDay(ml)).Settles
+}
+
+// OfRoom is the humidity that the air of the room has at the temperature inside: at its
+// driest, and on the mean.
+func (r *Report) OfRoom() (low, mean climate.Percent) {
+	room := &r.Box.Room
+	warmed := climate.Percent(climate.SaturationPressure(min(room.Middle(), r.Inside())) / climate.SaturationPressure(r.Inside()))
+	return room.RHLow * warmed, (room.RHLow + room.RHHigh) / 2 * warmed
+}
