@@ -75,7 +75,7 @@ func (d *decoder) value(a *hclsyntax.Attribute, attr *schema.Attr, v reflect.Val
 		parse(d, a.Expr, attr, to, func(s string) (quantity.Quantity, error) {
 			q, err := quantity.Parse(s, attr.Dimension)
 			if err == nil && attr.Positive && q.Value <= 0 {
-				err = errors.New(attr.Name + " is more than nothing: " + quote(s) + " is as if it were not done")
+				err = errors.New(quote(s) + " is nothing: it is as if it were not done")
 			}
 			return q, err
 		})

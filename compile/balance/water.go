@@ -3,6 +3,7 @@ package balance
 import (
 	"vivary/compile/climate"
 	"vivary/plan"
+	"vivary/schema/quantity"
 )
 
 // DishHolds is how many ml a dish holds as people use it, at the most: a tenth of the
@@ -23,13 +24,19 @@ func DishHolds(e *plan.Enclosure) float64 {
 	return share * h.Inside.V.Length * h.Inside.V.Width * deep / 1000
 }
 
+// House is the humidity of a heated house (judgement): the dampest room by which an
+// enclosure itself is judged.
+var House = quantity.Range{Low: 40, High: 55, Unit: quantity.PercentRH}
+
 // Own is the humidity that it settles at with so many ml of water a day by what the
-// enclosure itself is like: in its room, but in none that is damper than a heated home.
-// What the room is cannot be the fault of the enclosure.
-func (r *Report) Own(ml float64) climate.Band[climate.Percent] {
+// enclosure itself is like: in its room, but in none that is damper than a heated house, or
+// than the most that the animals bear, in %. What the room is cannot be the fault of the
+// enclosure.
+func (r *Report) Own(ml, most float64) climate.Band[climate.Percent] {
 	b := r.Box
 	b.Substrate.Depth = r.depth
-	b.Room.RHLow, b.Room.RHHigh = min(b.Room.RHLow, climate.DefaultRoom.RHLow), min(b.Room.RHHigh, climate.DefaultRoom.RHHigh)
+	b.Room.RHLow = min(b.Room.RHLow, climate.Percent(min(House.Low, most-(House.High-House.Low))))
+	b.Room.RHHigh = min(b.Room.RHHigh, climate.Percent(min(House.High, most)))
 	return b.Watered(r.Inside(), climate.GramPerDay(ml)).Settles
 }
 

@@ -222,16 +222,16 @@ func airTooWet(r *Rule, e *Enclosure) {
 		// damp substrate that it would only refill. Who does not say how much sprays as usual.
 		day = water.Day + water.Times*film*float64(p.Box.Inside.FloorArea())*1e4
 	}
-	air := p.Own(day)
-	driest, room := p.OfRoom()
 	most, refused, f := e.tooDamp()
+	air := p.Own(day, most)
+	driest, room := p.OfRoom()
 	bears := refused
 	if hard := e.figure(schema.FigureHumidityHard); hard != nil {
 		bears = hard.Range.High
 	}
 	grown := e.hasGrown() || arid && !e.all(small)
 	stifles := max(stillAir, climate.Percent(most)) // a sheet that has more knows better
-	still := e.word(schema.FigureVentilation) == "cross" && littleAir(h) && air.Likely > stifles
+	still := e.word(schema.FigureVentilation) == "cross" && littleAir(h) && air.Likely > stifles && (e.livesHigh() || !e.all(small))
 	sling := e.drowned() && littleAir(h) && air.Low > stillAir
 	if sling && !still {
 		still, stifles = true, stillAir
@@ -243,12 +243,15 @@ func airTooWet(r *Rule, e *Enclosure) {
 		how = r.Severity
 	case grown && driest > climate.Percent(bears):
 		how, own = r.Severity, false
-	case still, air.Likely > climate.Percent(most)+gauge && grown:
+	case still, air.Likely > climate.Percent(most)+gauge && grown && !e.tubbed():
 		how = finding.Caution
 	case grown && room > climate.Percent(most)+gauge:
 		how, own = finding.Caution, false
 	default:
 		return
+	}
+	if own && airTwice(h) != "" {
+		return // said by air-unclear
 	}
 	x := finding.Finding{Rule: &r.Rule}
 	switch {
@@ -277,18 +280,25 @@ func airTooWet(r *Rule, e *Enclosure) {
 	if day > 0 {
 		x.Text = "with the water that is brought in " + x.Text
 	}
-	if e.Plan.Place.Humidity.V.High > float64(climate.DefaultRoom.RHHigh) {
-		x.Text += ", in a room that is no damper than " + quantity.Format(float64(climate.DefaultRoom.RHHigh), quantity.PercentRH)
+	if usual := min(balance.House.High, most); e.Plan.Place.Humidity.V.High > usual {
+		x.Text += ", in a room that is no damper than " + quantity.Format(usual, quantity.PercentRH)
 	}
 	if still {
 		x.Text += ", and hardly any air gets in"
 	}
 	x.At, x.Write = e.drier(p.Box.Substrate.Moisture)
-	if unwatered := p.Own(0); day > 0 && !still && unwatered.Likely <= climate.Percent(most)+gauge {
+	if unwatered := p.Own(0, most); day > 0 && !still && unwatered.Likely <= climate.Percent(most)+gauge {
 		x.At, x.Write = water.At, "less water, or more seldom, until all has dried again; a dish is enough to drink from"
 	}
 	e.tooWet(&x)
 	e.soften(x, how)
+}
+
+// tubbed reports whether a species of damp places is on damp soil in a tub with a few
+// holes, as many are kept (common practice, no source).
+func (e *Enclosure) tubbed() bool {
+	h := e.Plan.Housing
+	return e.word(schema.FigureMoisture) == "damp" && h.Moisture.V != "wet" && h.Vents.V != "none"
 }
 
 // drowned reports whether some of the smallest of a kind that hunts are on soil that is wet, or

@@ -3,6 +3,8 @@ package check
 import (
 	"slices"
 	"strconv"
+	"strings"
+	"unicode"
 
 	"vivary/compile/roster"
 	"vivary/plan"
@@ -30,6 +32,11 @@ var moisture = []*Rule{
 		Why:     "A dry animal sticks in its moult. A desert animal on wet soil is overrun by mites.",
 		Source:  "the species sheet; fr.scribd.com/document/79285516, a college's procedure on wet instead of humid",
 		Instead: "Damp below for the one, dry for the other."}},
+	{Enclosure: moistureUnsaid, Rule: finding.Rule{ID: "moisture-unsaid", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "How damp the substrate is stands in its name only.",
+		Why:     "Nothing is reckoned from words that are free: without moisture it is taken to be as is usual for the species.",
+		Source:  "the plan itself",
+		Instead: "moisture = \"dry\", \"damp below\", \"damp\" or \"wet\"."}},
 	{Enclosure: humidityUnusual, Rule: finding.Rule{ID: "humidity-unusual", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "A humidity is planned outside of what is good for the species.",
 		Why:     "Keepers' figures differ. What none of them gives wants a reason.",
@@ -211,6 +218,46 @@ func substrateMoisture(r *Rule, e *Enclosure) {
 		f := e.figure(schema.FigureMoisture)
 		e.Add(finding.Finding{Rule: &r.Rule, At: m.At, Text: text, Limit: e.limit(f.Value.V, f), Source: e.Cite(f), Write: write})
 	}
+}
+
+// How damp it is in a keeper's words, and what may be so of a part only.
+var (
+	soaked  = []string{"wet", "soaked", "soaking", "sodden", "flooded", "waterlogged", "boggy", "swampy"}
+	dampish = []string{"damp", "moist", "humid"}
+	parched = []string{"dry"}
+	partly  = []string{"leaf", "leaves", "litter", "moss", "wood", "bark", "hay", "corner", "end", "side", "half", "hide", "below", "under", "over", "top", "layer"}
+)
+
+// moistureUnsaid asks for the word where what is taken in its place is the opposite of what
+// the name of the substrate says.
+func moistureUnsaid(r *Rule, e *Enclosure) {
+	h := e.Plan.Housing
+	if h.Moisture.Set() || !h.Substrate.Set() {
+		return
+	}
+	words := strings.FieldsFunc(strings.ToLower(h.Substrate.V), func(r rune) bool { return !unicode.IsLetter(r) })
+	any := func(of []string) bool {
+		return slices.ContainsFunc(words, func(w string) bool { return slices.Contains(of, w) })
+	}
+	wet, damp, dry, arid := any(soaked), any(dampish), any(parched), e.word(schema.FigureMoisture) == "arid"
+	taken, write := "damp below", ""
+	if arid {
+		taken = "dry"
+	}
+	switch {
+	case any(partly), dry && (wet || damp):
+		return
+	case wet:
+		write = "wet"
+	case damp && arid:
+		write = "damp"
+	case dry && !arid:
+		write = "dry"
+	default:
+		return
+	}
+	e.Add(finding.Finding{Rule: &r.Rule, At: h.Substrate.At, Text: "how damp it is stands in the name of the substrate only, which is not reckoned with: it is taken to be " + taken,
+		Limit: "moisture, where it is not as is usual for the species", Source: r.Source, Write: "moisture = \"" + write + "\", or as it is"})
 }
 
 // usualMistGap is the least number of days between two mistings of a species of
@@ -423,7 +470,7 @@ func dishDeep(r *Rule, e *Enclosure) {
 			most = long.Low // the grown reach the rim
 		}
 		if f := e.of(schema.FigureLength, "young"); g.Brood && f != nil {
-			long, known, most, who = f.Range, true, f.Range.Low*share, "the young on "+who+","
+			long, known, most, who = f.Range, true, f.Range.Low*share, "the young on "+who
 		}
 		if most = max(most, cap); !known || d.V.Value <= most {
 			continue

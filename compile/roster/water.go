@@ -28,7 +28,7 @@ const month = 30
 // PouredInto returns the water that the entries of one enclosure bring in: misting,
 // watering, and what a keeper's own care has an amount for. Fresh water in a dish that holds so many ml brings in what the dish does not hold.
 func PouredInto(entries []Entry, h horizon.Horizon, dish float64) (p Poured) {
-	var days, times []float64
+	var days []float64
 	most, largest := 0.0, 0.0
 	var until source.Place
 	for i := range entries {
@@ -45,7 +45,7 @@ func PouredInto(entries []Entry, h horizon.Horizon, dish float64) (p Poured) {
 			continue
 		case water <= 0:
 			p.Until, until = true, e.Origin
-			times = count(e, h, times, 1)
+			p.Times += busiest(e, h)
 			continue
 		}
 		sum := 0.0
@@ -60,7 +60,7 @@ func PouredInto(entries []Entry, h horizon.Horizon, dish float64) (p Poured) {
 			largest, p.OnceAt = water, e.Origin
 		}
 	}
-	p.Day, p.Times = fullest(days, h), fullest(times, h)
+	p.Day = fullest(days, h)
 	for _, ml := range days {
 		p.Once = max(p.Once, ml)
 	}
@@ -79,6 +79,18 @@ func count(e *Entry, h horizon.Horizon, days []float64, much float64) []float64 
 		days[d] += much
 	}
 	return days
+}
+
+// busiest is how often a day an entry comes in its fullest month.
+func busiest(e *Entry, h horizon.Horizon) float64 {
+	first, n, most := e.Days.Next(h.Today), 0, 0
+	for d := first; d >= 0; d = e.Days.Next(d + 1) {
+		for n++; d-first >= month; n-- {
+			first = e.Days.Next(first + 1)
+		}
+		most = max(most, n)
+	}
+	return float64(most) / month
 }
 
 // fullest is the mean of a day in the fullest month.
