@@ -49,6 +49,9 @@ const (
 	// stillAir is the humidity, in %, past which still air has killed those that need it
 	// to move (keepers' reports; no experiment).
 	stillAir = 80
+	// dampHouse is the humidity, in %, past which a room is damper than people's houses
+	// are for long (judgement).
+	dampHouse = 65
 	// gauge is by how much, in % humidity, the likely value may be past a limit before it is
 	// said: no gauge of a keeper shows less.
 	gauge = 5
@@ -232,20 +235,20 @@ func airTooWet(r *Rule, e *Enclosure) {
 	grown := e.hasGrown() || arid && !e.all(small)
 	stifles := max(stillAir, climate.Percent(most)) // a sheet that has more knows better
 	still := e.word(schema.FigureVentilation) == "cross" && littleAir(h) && air.Likely > stifles && (e.livesHigh() || !e.all(small))
-	sling := e.drowned() && littleAir(h) && air.Low > stillAir
-	if sling && !still {
+	sling := e.drowned() && littleAir(h) && air.Likely > stillAir
+	if sling {
 		still, stifles = true, stillAir
 	}
 	var how finding.Severity
 	own := true
 	switch {
-	case still && air.Low > stifles, air.Low > climate.Percent(refused) && (grown || arid):
+	case sling, still && air.Low > stifles, air.Low > climate.Percent(refused) && (grown || arid):
 		how = r.Severity
 	case grown && driest > climate.Percent(bears):
 		how, own = r.Severity, false
 	case still, air.Likely > climate.Percent(most)+gauge && grown && !e.tubbed():
 		how = finding.Caution
-	case grown && room > climate.Percent(most)+gauge:
+	case grown && room > max(climate.Percent(most)+gauge, dampHouse):
 		how, own = finding.Caution, false
 	default:
 		return

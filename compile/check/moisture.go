@@ -265,8 +265,8 @@ func moistureUnsaid(r *Rule, e *Enclosure) {
 const usualMistGap = 7
 
 func aridMist(r *Rule, e *Enclosure) {
-	if e.word(schema.FigureMoisture) != "arid" {
-		return
+	if e.word(schema.FigureMoisture) != "arid" || e.all(small) {
+		return // the smallest dry out, and are kept damper
 	}
 	f := e.figure(schema.FigureMistIntervalMin)
 	least := usualMistGap
