@@ -223,7 +223,10 @@ func airTooWet(r *Rule, e *Enclosure) {
 	if arid {
 		// Spray that comes and goes is what a damp species lives with. A dry one has no
 		// damp substrate that it would only refill. Who does not say how much sprays as usual.
-		day = water.Day + water.Times*film*float64(p.Box.Inside.FloorArea())*1e4
+		day = water.Day
+		if !e.hasNeed(schema.NeedMoisture) { // one that has it wets a part: a moist box
+			day += water.Times * film * float64(p.Box.Inside.FloorArea()) * 1e4
+		}
 	}
 	most, refused, f := e.tooDamp()
 	air := p.Own(day, most)
@@ -434,7 +437,7 @@ func mistVolume(r *Rule, e *Enclosure) {
 	case day < w.Least.Low && !water.Until && e.word(schema.FigureMoisture) == "damp":
 		f.Write = "about " + wording.Band(w.Misted, "ml") + " a day in all, and " + feel
 		e.tooDry(&f)
-		if day < hardly*w.Least.Low && !e.all(small) {
+		if day < hardly*w.Misted.Low && !e.all(small) {
 			e.Add(f)
 			return
 		}

@@ -28,8 +28,8 @@ var moisture = []*Rule{
 		Source:  "the species sheet",
 		Instead: "A shallow dish that always holds water."}},
 	{Enclosure: substrateMoisture, Rule: finding.Rule{ID: "substrate-moisture", Severity: finding.Error, Silence: finding.ByReason,
-		Title:   "The substrate is kept dry for a species of damp places, or wet for one of dry places.",
-		Why:     "A dry animal sticks in its moult. A desert animal on wet soil is overrun by mites.",
+		Title:   "The substrate is kept dry for a species of damp places, damp for one of dry places, or wet through.",
+		Why:     "A dry animal sticks in its moult. A desert animal on wet soil is overrun by mites. Wet through is mud for any: water stands in burrows and in the chambers in which animals moult.",
 		Source:  "the species sheet; fr.scribd.com/document/79285516, a college's procedure on wet instead of humid",
 		Instead: "Damp below for the one, dry for the other."}},
 	{Enclosure: moistureUnsaid, Rule: finding.Rule{ID: "moisture-unsaid", Severity: finding.Caution, Silence: finding.ByReason,
@@ -149,7 +149,11 @@ func humidityUnusual(r *Rule, e *Enclosure) {
 		if s != nil {
 			words += ", in which it is away from what is good for " + wording.Days(away) + " of the year,"
 		}
-		e.Add(finding.Finding{Rule: &r.Rule, At: h.At, Text: words + " is planned at " + h.V.String() + ": " + dry + " than is good for " + e.Sheet.Name.V,
+		once := ""
+		if s != nil {
+			once = "seasons of " + place(e.Plan.Whole)
+		}
+		e.Add(finding.Finding{Rule: &r.Rule, Once: once, At: h.At, Text: words + " is planned at " + h.V.String() + ": " + dry + " than is good for " + e.Sheet.Name.V,
 			Limit: e.within(soft.Range, h.V.Unit, soft), Source: e.Cite(f), Write: e.humidityInstead()})
 	})
 }
@@ -265,8 +269,8 @@ func moistureUnsaid(r *Rule, e *Enclosure) {
 const usualMistGap = 7
 
 func aridMist(r *Rule, e *Enclosure) {
-	if e.word(schema.FigureMoisture) != "arid" || e.all(small) {
-		return // the smallest dry out, and are kept damper
+	if e.word(schema.FigureMoisture) != "arid" || e.all(small) || e.hasNeed(schema.NeedMoisture) {
+		return // the smallest dry out, and are kept damper; a moist box in a dry one is wetted often
 	}
 	f := e.figure(schema.FigureMistIntervalMin)
 	least := usualMistGap
@@ -403,6 +407,8 @@ func noCrossAir(r *Rule, e *Enclosure) {
 	// that is wet and still, which air-too-wet judges (common practice, no source).
 	high, grown := e.livesHigh(), e.hasGrown()
 	switch {
+	case h.Vents.V == "top": // air moves under mesh, if not from side to side
+		e.Soft(x, finding.Advice)
 	case h.Vents.V == "few" && (high || grown && e.hunts()), high && grown:
 		e.Add(x)
 	case !h.Vents.Set():
