@@ -32,7 +32,7 @@ var expectations = []expected{
 	{"H11", "heaters on one outlet ask for the same", "channel-clash", "", ""},
 	{"H12", "margin on hot days", "room-near-limit room-too-hot too-warm", "shelf_rise says how much warmer its shelf is than the thermometer of the room", ""},
 
-	{"M1", "a humidity that the species bears", "humidity-harmful humidity-unusual air-too-wet humidity-lost act-now", "what the plan or the log says was measured is asked about until it is better", "a season is held to what is good only where such seasons make more than 122 days of the year, and to what harms always"},
+	{"M1", "a humidity that the species bears", "humidity-harmful humidity-unusual air-too-wet humidity-lost measured-harmful act-now", "what the log says was measured is asked about until it is better", "a season is held to what is good only where such seasons make more than 122 days of the year, and to what harms always"},
 	{"M2", "what lives dry is not misted often", "misted-too-often air-too-wet water-stands", "water of any care with an amount is counted, and a dish by what it does not hold; a misting without an amount as 0.4 mm on the floor", "young are asked only whether the air gets too wet: they are kept damper; a care of the keeper's own without an amount is not counted"},
 	{"M3", "what depends on damp is misted or watered", "moisture-gap mist-volume", "the sheet brings the care where the plan has none", ""},
 	{"M4", "damp air has an opening", "stale-air wet-sealed no-cross-air air-too-wet air-unclear", "", ""},

@@ -39,7 +39,7 @@ func (r *reader) measure(e *plan.Event) {
 			}
 			kept := r.harsh[:0]
 			for _, x := range r.harsh {
-				if x.what != limit.what || x.where != e.Where(i) || x.on > e.Date {
+				if x.what != limit.what || x.where != e.Where(i) {
 					kept = append(kept, x)
 				}
 			}
@@ -65,26 +65,6 @@ func (r *reader) measure(e *plan.Event) {
 				r.harsh = append(r.harsh, harsh{see(e), limit.what, e.Where(i), a.V, bears, of, f})
 			}
 		}
-	}
-}
-
-// planned holds the humidity that the plan says was measured against the limits that harm,
-// as measure does a line.
-func (r *reader) planned() {
-	c := r.out.Plan.Climate
-	if c == nil || c.Measured == nil || !c.Measured.Humidity.Set() || r.sheet == nil {
-		return
-	}
-	m, f := c.Measured, r.sheet.Figure(schema.FigureHumidityHard, "")
-	if f == nil || m.On.V > r.today {
-		return
-	}
-	on := r.today
-	if m.On.Set() {
-		on = m.On.V
-	}
-	if q := m.Humidity.V; q.Value < f.Range.Low || q.Value > f.Range.High {
-		r.harsh = append(r.harsh, harsh{seen{on, m.Humidity.At, true}, schema.FigureHumidityHard, "", q.String(), f.Value.V, "it bears", f})
 	}
 }
 

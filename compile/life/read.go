@@ -19,7 +19,7 @@ func Read(c *plan.Collection, of Household, h horizon.Horizon) ([]*Enclosure, []
 		e := c.Enclosures[at]
 		out := &Enclosure{Plan: e, Groups: make([]*Group, len(e.Animals))}
 		lives[i] = out
-		quiet := len(of.Log) == 0 && len(e.Seasons) == 0 && (e.Climate == nil || e.Climate.Measured == nil)
+		quiet := len(of.Log) == 0 && len(e.Seasons) == 0
 		all := make([]start, len(e.Animals))
 		for k, a := range e.Animals {
 			out.Groups[k] = all[k].begin(a, e.Sheet, h.Now())
@@ -96,7 +96,6 @@ func (w *world) add(r *reader) {
 			r.told(t)
 		}
 	}
-	r.planned()
 	r.beside()
 }
 
