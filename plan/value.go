@@ -72,7 +72,13 @@ func (d *decoder) value(a *hclsyntax.Attribute, attr *schema.Attr, v reflect.Val
 			*to = wrote(f, d.place(a.Expr.Range()))
 		}
 	case *Written[quantity.Quantity]:
-		parse(d, a.Expr, attr, to, func(s string) (quantity.Quantity, error) { return quantity.Parse(s, attr.Dimension) })
+		parse(d, a.Expr, attr, to, func(s string) (quantity.Quantity, error) {
+			q, err := quantity.Parse(s, attr.Dimension)
+			if err == nil && attr.Positive && q.Value <= 0 {
+				err = errors.New(quote(s) + " is nothing: it is as if it were not done")
+			}
+			return q, err
+		})
 	case *Written[quantity.Range]:
 		if attr.Kind == schema.Numbers {
 			d.numbers(a.Expr, attr, to)

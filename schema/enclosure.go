@@ -192,7 +192,7 @@ var Care = &Block{
 	Attrs: join([]Attr{
 		{Name: "kind", Kind: Text, Ref: NamesKind, Default: "the name", Doc: "What is done: one of the kinds of care.", Example: `"mist"`},
 		{Name: "task", Kind: Text, Default: "the words of its kind", Doc: "What to do, in the keeper's words.", Example: `"mist the left half"`},
-		{Name: "amount", Kind: Quantity, Dimension: quantity.Volume, Doc: "How much water.", Example: `"150 ml"`},
+		{Name: "amount", Kind: Quantity, Dimension: quantity.Volume, Positive: true, Doc: "How much water, each time. Left out, it is watered until the substrate is damp.", Example: `"150 ml"`},
 		{Name: "off", Kind: Truth, Default: "false", Doc: "Leaves out a care that the species sheet brings.", Example: `true`},
 		{Name: "because", Kind: Text, Doc: "Why it is done, where somebody may ask.", Example: `"measured 62 % at noon"`},
 		{Name: "stages", Kind: Texts, Doc: "In a species sheet: the stages it is for.", Example: `["adult"]`},

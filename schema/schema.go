@@ -84,6 +84,7 @@ type Attr struct {
 	Choices   []Choice           // of Word and Words
 	Ref       string             // what is named: of Ref and Refs always, of texts where it may be
 	Required  bool
+	Positive  bool   // of a Quantity: it is more than nothing
 	Default   string // what holds where nothing is written, in words
 	Doc       string
 	Example   string // as written in a plan, quotes included

@@ -136,7 +136,7 @@ func TestLimits(t *testing.T) {
 		{"gravid, of unknown mating, in a group", group(`"0.2"`, adults+"  state = \"gravid\"\n"), "brood-in-group", "when she gives birth is not known"},
 		{"mated lately: there is time", group(`"1.1"`, adults) + "2026-11-01 box adults mated\n", "act-now", ""},
 		{"mated long ago: there is none", group(`"1.1"`, adults) + "2026-04-01 box adults mated\n", "act-now", "may give birth among others"},
-		{"advised depth is advice", "housing {\n  inside = \"76 x 46 x 41 cm\"\n  lid = \"solid, latched\"\n  depth = \"5 in\"\n}\n", "substrate-shallow", "6 in at the least"},
+		{"advised depth is advice", "housing {\n  inside = \"76 x 46 x 41 cm\"\n  lid = \"solid, latched\"\n  depth = \"4.5 in\"\n}\n", "substrate-shallow", "6 in at the least"},
 		{"of 20, one hide is too few even if 19 are young", box(`"76 x 46 x 41 cm"`, "hides = 1\n") + group("2", adults), "hides-few", "for 2 animals"},
 		{"an unknown stage has the food of the smallest", group("1", "  mass = \"1 g\"\n") + "feeding \"adults\" {\n  every = \"4 days\"\n  prey = \"roach medium\"\n}\n", "prey-heavy", "300 mg at the most"},
 		{"killed prey is taken in pieces", group("1", "  stage = \"juvenile\"\n  mass = \"1 g\"\n") + "feeding \"adults\" {\n  every = \"4 days\"\n  prey = \"roach medium\"\n  killed = true\n}\n", "prey-heavy", ""},

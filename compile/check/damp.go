@@ -3,7 +3,9 @@ package check
 import (
 	"slices"
 
+	"vivary/compile/balance"
 	"vivary/compile/climate"
+	"vivary/compile/life"
 	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/plan/finding"
@@ -32,7 +34,7 @@ var damp = []*Rule{
 		Why:     "At 100 % the air takes no more: what is beyond stays as water, burrows stand in it, and animals die of it or of fungus (mycosis).",
 		Source:  "water balance (ideal gas); a substrate takes up water from damp to field capacity (coir 35 to 60 %, judgement); reptilesmagazine.com, on misting systems: too much water in the substrate harms and kills",
 		Instead: "Less water, or no amount: water until a squeezed handful holds together and gives no drops."}, Enclosure: waterStands},
-	{Rule: finding.Rule{ID: "mist-volume", Severity: finding.Advice, Silence: finding.ByReason,
+	{Rule: finding.Rule{ID: "mist-volume", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "The amount that is misted is far from what the humidity takes.",
 		Why:     "What is sprayed has to replace what the air carries out. Far less, and the substrate dries out over weeks; far more, and it gets wetter.",
 		Source:  "water balance (ideal gas); air changes are judgement, and so the band is wide",
@@ -47,6 +49,9 @@ const (
 	// stillAir is the humidity, in %, past which still air has killed those that need it
 	// to move (keepers' reports; no experiment).
 	stillAir = 80
+	// dampHouse is the humidity, in %, past which a room is damper than people's houses
+	// are for long (judgement).
+	dampHouse = 65
 	// gauge is by how much, in % humidity, the likely value may be past a limit before it is
 	// said: no gauge of a keeper shows less.
 	gauge = 5
@@ -54,12 +59,18 @@ const (
 	// end; wetIn where it is likely, and a caution. Whoever mists daily in ordinary
 	// volumes comes past wetIn (judgement).
 	floodedIn, wetIn = 30, 21
+	// film is what a spraying of no stated amount leaves on the floor, in ml for each cm², where it is
+	// to be reckoned: 0.4 mm, 50 ml in 40 x 30 cm (judgement).
+	film = 0.04
+	// hardly is the part of the least that the air carries out below which what is misted is
+	// next to nothing (judgement).
+	hardly = 0.25
 )
 
 // poured is the water that the care brings in.
 func (e *Enclosure) poured() roster.Poured {
 	if !e.watered {
-		e.water, e.watered = roster.PouredInto(e.Series, e.Horizon), true
+		e.water, e.watered = roster.PouredInto(e.Series, e.Horizon, balance.DishHolds(e.Plan)), true
 	}
 	return e.water
 }
@@ -78,13 +89,37 @@ func (e *Enclosure) once(f *finding.Finding, what string, rules ...string) {
 // tooWet is once for what is too wet: what is planned too dry is another mistake.
 func (e *Enclosure) tooWet(f *finding.Finding) {
 	causes := []string{"stale-air", "wet-sealed", "no-cross-air", "misted-too-often", "air-too-wet", "water-stands"}
-	if e.word(schema.FigureMoisture) == "arid" {
+	if e.Plan.Housing.Moisture.V != "dry" {
 		causes = append(causes, "substrate-moisture")
 	}
 	if most, _, _ := e.tooDamp(); e.Plan.Climate != nil && e.Plan.Climate.Humidity.V.High > most {
 		causes = append(causes, "humidity-unusual", "humidity-harmful")
 	}
 	e.once(f, "too wet", causes...)
+}
+
+// tooDry is tooWet for what is too dry.
+func (e *Enclosure) tooDry(f *finding.Finding) {
+	causes := []string{"mesh-top", "humidity-lost"}
+	if e.Plan.Housing.Moisture.V == "dry" {
+		causes = append(causes, "substrate-moisture")
+	}
+	e.once(f, "too dry", causes...)
+}
+
+// hasNeed reports whether the sheet states a need of any who live here.
+func (e *Enclosure) hasNeed(what *schema.NeedName) bool {
+	for _, n := range e.Sheet.Needs {
+		if n.What != what {
+			continue
+		}
+		for _, g := range e.Life.Groups {
+			if e.count(g) > 0 && (len(n.Stages) == 0 || plan.Lists(n.Stages, e.stage(g))) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 func humidityLost(r *Rule, e *Enclosure) {
@@ -101,6 +136,15 @@ func humidityLost(r *Rule, e *Enclosure) {
 	if verdict == climate.MayNotHold && w.Unmisted.Likely >= low && w.FogsAt.Likely >= low {
 		return // likely held without any misting
 	}
+	water := e.poured()
+	misted := water.Until || water.Day > 0
+	if !misted && e.hasNeed(schema.NeedMoisture) {
+		return // said by the proof
+	}
+	if hard := e.figure(schema.FigureHumidityHard); misted && e.word(schema.FigureDrinks) == "droplets" && e.word(schema.FigureVentilation) == "cross" &&
+		(hard == nil || w.Unmisted.Likely >= climate.Percent(hard.Range.Low)) {
+		return // it drinks what is sprayed, and lives in moving air: between two sprayings the air is that of the room
+	}
 	at := e.Plan.Housing.At
 	if e.Plan.Climate != nil && e.Plan.Climate.Humidity.Set() {
 		at = e.Plan.Climate.Humidity.At
@@ -114,9 +158,8 @@ func humidityLost(r *Rule, e *Enclosure) {
 		f.Text = "at " + least + " the air carries out about " + wording.Band(w.Needed, "ml") + " of water a day, and dish and substrate give off " + wording.Band(w.Sustained, "ml")
 		f.Limit = "what evaporates inside; spray alone is gone in " + wording.Band(w.MistFades, "min")
 	}
-	e.once(&f, "too dry", "mesh-top")
-	water := e.poured()
-	misted := water.Until || climate.GramPerDay(water.Day) >= w.Least.Low
+	e.tooDry(&f)
+	misted = water.Until || climate.GramPerDay(water.Day) >= w.Least.Low
 	switch {
 	case w.Ceiling == climate.Holds && misted && p.Box.Ventilation < climate.FullMeshTop:
 		// Whoever mists until it is damp, or enough, brings what the air carries out.
@@ -175,24 +218,61 @@ func airTooWet(r *Rule, e *Enclosure) {
 		return // those that drink from the soil live in its damp part
 	}
 	h, arid := e.Plan.Housing, e.word(schema.FigureMoisture) == "arid"
-	air := p.Water.Unmisted
 	water := e.poured()
-	if arid && water.Day > 0 {
+	day := 0.0
+	if arid {
 		// Spray that comes and goes is what a damp species lives with. A dry one has no
-		// damp substrate that it would only refill.
-		air = p.Watered(water.Day).Settles
+		// damp substrate that it would only refill. Who does not say how much sprays as usual.
+		day = water.Day
+		if !e.hasNeed(schema.NeedMoisture) { // one that has it wets a part: a moist box
+			day += water.Times * film * float64(p.Box.Inside.FloorArea()) * 1e4
+		}
 	}
 	most, refused, f := e.tooDamp()
+	air := p.Own(day, most)
+	driest, room := p.OfRoom()
+	bears := refused
+	if hard := e.figure(schema.FigureHumidityHard); hard != nil {
+		bears = hard.Range.High
+	}
 	grown := e.hasGrown() || arid && !e.all(small)
 	stifles := max(stillAir, climate.Percent(most)) // a sheet that has more knows better
-	still := e.word(schema.FigureVentilation) == "cross" && littleAir(h) && air.Likely > stifles
+	still := e.word(schema.FigureVentilation) == "cross" && littleAir(h) && air.Likely > stifles && (e.livesHigh() || !e.all(small))
+	sling := e.drowned() && littleAir(h) && air.Likely > stillAir
+	if sling {
+		still, stifles = true, stillAir
+	}
 	var how finding.Severity
+	own := true
 	switch {
-	case still && air.Low > stifles, air.Low > climate.Percent(refused) && (grown || arid):
+	case sling, still && air.Low > stifles, air.Low > climate.Percent(refused) && (grown || arid):
 		how = r.Severity
-	case still, air.Likely > climate.Percent(most)+gauge && grown:
+	case grown && driest > climate.Percent(bears):
+		how, own = r.Severity, false
+	case still, air.Likely > climate.Percent(most)+gauge && grown && !e.tubbed():
 		how = finding.Caution
+	case grown && room > max(climate.Percent(most)+gauge, dampHouse):
+		how, own = finding.Caution, false
 	default:
+		return
+	}
+	if own && airTwice(h) != "" {
+		return // said by air-unclear
+	}
+	x := finding.Finding{Rule: &r.Rule}
+	switch {
+	case still && own:
+		x.Limit, x.Source = wording.AtMost(float64(stifles), quantity.PercentRH)+" where little air gets through, for those that need it to move and for the smallest", "keepers' reports of deaths in wet, still air; no experiment"
+	case f != nil:
+		x.Limit, x.Source = e.atMost(most, quantity.PercentRH, f), e.Cite(f)
+	default:
+		x.Limit, x.Source = wording.AtMost(most, quantity.PercentRH)+" for species of dry places", "common practice, no source"
+	}
+	if !own {
+		x.At, x.Text = e.Plan.Place.Humidity.At, "the air of the room alone comes to about "+quantity.Format(float64(room), quantity.PercentRH)+" inside"
+		x.Write = "a drier room: nothing in the enclosure makes its air drier than that"
+		e.tooWet(&x)
+		e.soften(x, how)
 		return
 	}
 	if !h.Moisture.Set() || !airSaid(h) {
@@ -202,26 +282,37 @@ func airTooWet(r *Rule, e *Enclosure) {
 		}
 		how = finding.Advice
 	}
-	x := finding.Finding{Rule: &r.Rule, Text: "it settles at about " + wording.Band(air, "%") + " humidity"}
-	if arid && water.Day > 0 {
+	x.Text = "it settles at about " + wording.Band(air, "%") + " humidity"
+	if day > 0 {
 		x.Text = "with the water that is brought in " + x.Text
 	}
-	switch {
-	case still:
+	if usual := min(balance.House.High, most); e.Plan.Place.Humidity.V.High > usual {
+		x.Text += ", in a room that is no damper than " + quantity.Format(usual, quantity.PercentRH)
+	}
+	if still {
 		x.Text += ", and hardly any air gets in"
-		x.Limit, x.Source = wording.AtMost(float64(stifles), quantity.PercentRH)+" where little air gets through, for those that need it to move", "keepers' reports of deaths in wet, still air; no experiment"
-	case f != nil:
-		x.Limit, x.Source = e.atMost(most, quantity.PercentRH, f), e.Cite(f)
-	default:
-		x.Limit, x.Source = wording.AtMost(most, quantity.PercentRH)+" for species of dry places", "common practice, no source"
 	}
 	x.At, x.Write = e.drier(p.Box.Substrate.Moisture)
-	if room := &p.Box.Room; room.RHLow > climate.Percent(most) {
-		x.Text += "; the air of the room is at " + quantity.FormatRange(float64(room.RHLow), float64(room.RHHigh), quantity.PercentRH) + " itself"
-		x.Write = "a drier room: nothing in the enclosure makes its air drier than that"
+	if unwatered := p.Own(0, most); day > 0 && !still && unwatered.Likely <= climate.Percent(most)+gauge {
+		x.At, x.Write = water.At, "less water, or more seldom, until all has dried again; a dish is enough to drink from"
 	}
 	e.tooWet(&x)
 	e.soften(x, how)
+}
+
+// tubbed reports whether a species of damp places is on damp soil in a tub with a few
+// holes, as many are kept (common practice, no source).
+func (e *Enclosure) tubbed() bool {
+	h := e.Plan.Housing
+	return e.word(schema.FigureMoisture) == "damp" && h.Moisture.V != "wet" && h.Vents.V != "none"
+}
+
+// drowned reports whether some of the smallest of a kind that hunts are on soil that is wet, or
+// in a box into which no air gets. They lie on the soil, and cannot get away from it.
+func (e *Enclosure) drowned() bool {
+	h := e.Plan.Housing
+	return e.hunts() && (h.Moisture.V == "wet" || h.Vents.V == "none") &&
+		slices.ContainsFunc(e.Life.Groups, func(g *life.Group) bool { return small(e.stage(g)) && e.count(g) > 0 && !g.Beside })
 }
 
 // soften adds a finding at a severity up to the rule's own.
@@ -269,6 +360,7 @@ func waterStands(r *Rule, e *Enclosure) {
 	}
 	w := p.Watered(water.Day)
 	if !(w.Stands.Likely < floodedIn) {
+		e.atOnce(r, p, &w)
 		return
 	}
 	after := "after about " + wording.Lasting(climate.InMinutes(w.Stands))
@@ -280,16 +372,44 @@ func waterStands(r *Rule, e *Enclosure) {
 		Limit: "what the air carries out and the substrate takes up; a squeezed handful holds together and gives no drops",
 		Write: atMostDaily(&p.Water) + "or leave out the amount and water until it is damp"}
 	e.tooWet(&f)
+	bare := w.Spare.High <= 0
 	switch {
-	case w.Spare.High <= 0 && !drowns(&w, p.Box.Inside.FloorArea()): // on a bare floor it is seen, and wiped up
-		e.Soft(f, finding.Advice)
+	case bare && !drowns(&w, p.Box.Inside.FloorArea()): // on a bare floor it is seen, and wiped up
+		if w.Added > w.Saturated.High {
+			e.Soft(f, finding.Caution)
+		} else {
+			e.Soft(f, finding.Advice)
+		}
+	case w.Stands.High < floodedIn && e.atOnce(r, p, &w):
 	case w.Stands.High < floodedIn:
 		e.Add(f)
+	case e.atOnce(r, p, &w):
 	case w.Stands.Likely < wetIn:
 		e.Soft(f, finding.Caution)
 	default:
 		e.Soft(f, finding.Advice)
 	}
+}
+
+// atOnce judges the most that is poured in on one day by what the substrate takes up, and
+// reports whether that is what is wrong: a month of it would not be.
+func (e *Enclosure) atOnce(r *Rule, p *balance.Report, w *climate.Watered) bool {
+	water := e.poured()
+	once := water.Once / 1000
+	if w.Spare.High <= 0 || once <= float64(w.Spare.Low) || water.Once < 10*water.Day {
+		return false
+	}
+	f := finding.Finding{Rule: &r.Rule, At: water.OnceAt, Source: r.Source,
+		Text:  quantity.Format(quantity.Significant(water.Once, 2), quantity.Millilitre) + " of water come in on one day, and the substrate takes up " + wording.Band(w.Spare, "L") + ": the rest stands in it",
+		Limit: "what the substrate takes up; a squeezed handful holds together and gives no drops",
+		Write: "less at a time, and more often"}
+	e.tooWet(&f)
+	if once > float64(w.Spare.High) {
+		e.Add(f)
+	} else {
+		e.Soft(f, finding.Caution)
+	}
+	return true
 }
 
 // drowns reports whether water stands 5 mm deep on a bare floor within a day (judgement).
@@ -316,7 +436,11 @@ func mistVolume(r *Rule, e *Enclosure) {
 		e.tooWet(&f)
 	case day < w.Least.Low && !water.Until && e.word(schema.FigureMoisture) == "damp":
 		f.Write = "about " + wording.Band(w.Misted, "ml") + " a day in all, and " + feel
-		e.once(&f, "too dry", "mesh-top", "humidity-lost")
+		e.tooDry(&f)
+		if day < hardly*w.Misted.Low && !e.all(small) {
+			e.Add(f)
+			return
+		}
 	default:
 		return
 	}

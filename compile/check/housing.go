@@ -276,7 +276,8 @@ func substrateShallow(r *Rule, e *Enclosure) {
 		}
 		return
 	}
-	if f := e.figure(schema.FigureSubstrateDepthAdvised); f != nil && e.hasGrown() && depth < f.Range.Low-1e-9 {
+	// Up to a fifth less is as good as what is advised (judgement).
+	if f := e.figure(schema.FigureSubstrateDepthAdvised); f != nil && e.hasGrown() && depth < 0.8*f.Range.Low-1e-9 {
 		e.Soft(finding.Finding{Rule: &r.Rule, At: h.Depth.At, Text: h.Depth.V.String() + " of substrate is enough, and more is advised",
 			Limit: e.atLeast(f.Range.Low, u, f), Source: e.Cite(f), Write: e.filled(f.Range.Low, u)}, finding.Advice)
 	}

@@ -3,6 +3,8 @@ package check
 import (
 	"slices"
 	"strconv"
+	"strings"
+	"unicode"
 
 	"vivary/compile/roster"
 	"vivary/plan"
@@ -26,10 +28,15 @@ var moisture = []*Rule{
 		Source:  "the species sheet",
 		Instead: "A shallow dish that always holds water."}},
 	{Enclosure: substrateMoisture, Rule: finding.Rule{ID: "substrate-moisture", Severity: finding.Error, Silence: finding.ByReason,
-		Title:   "The substrate is kept dry for a species of damp places, or wet for one of dry places.",
-		Why:     "A dry animal sticks in its moult. A desert animal on wet soil is overrun by mites.",
+		Title:   "The substrate is kept dry for a species of damp places, damp for one of dry places, or wet through.",
+		Why:     "A dry animal sticks in its moult. A desert animal on wet soil is overrun by mites. Wet through is mud for any: water stands in burrows and in the chambers in which animals moult.",
 		Source:  "the species sheet; fr.scribd.com/document/79285516, a college's procedure on wet instead of humid",
 		Instead: "Damp below for the one, dry for the other."}},
+	{Enclosure: moistureUnsaid, Rule: finding.Rule{ID: "moisture-unsaid", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "How damp the substrate is stands in its name only.",
+		Why:     "Nothing is reckoned from words that are free: without moisture it is taken to be as is usual for the species.",
+		Source:  "the plan itself",
+		Instead: "moisture = \"dry\", \"damp below\", \"damp\" or \"wet\"."}},
 	{Enclosure: humidityUnusual, Rule: finding.Rule{ID: "humidity-unusual", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "A humidity is planned outside of what is good for the species.",
 		Why:     "Keepers' figures differ. What none of them gives wants a reason.",
@@ -55,6 +62,11 @@ var moisture = []*Rule{
 		Why:     "Still, wet air harms tree spiders and mantises more than dry air does: it brings mould and disease.",
 		Source:  "the species sheet; thetarantulacollective.com, Caribena versicolor, revised March 2025",
 		Instead: "Openings low on one side and high on the other."}},
+	{Enclosure: airUnclear, Rule: finding.Rule{ID: "air-unclear", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "Lid and vents say different things of the air.",
+		Why:     "Whether it is a box that is shut or one that is open decides how damp it gets, and nothing is reckoned well from both.",
+		Source:  "the plan itself",
+		Instead: "Let vents say how air gets through with the lid that is on it."}},
 	{Enclosure: meshTop, Rule: finding.Rule{ID: "mesh-top", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "A mesh lid lies over a species of damp places.",
 		Why:     "Warm, damp air rises and leaves through the lid, and the substrate dries faster than it is misted.",
@@ -66,9 +78,9 @@ var moisture = []*Rule{
 		Source:  "virginiacheeseman.co.uk/deserted, a professional breeder's diary",
 		Instead: "Openings in the lid, until they have grown."}},
 	{Enclosure: dishDeep, Rule: finding.Rule{ID: "dish-deep", Severity: finding.Caution, Silence: finding.ByReason,
-		Title:   "The water dish is deep for the smallest animals.",
+		Title:   "The water dish is deep for the animals.",
 		Why:     "They drown in it.",
-		Source:  "common practice, no source: no deeper than the animal is high, taken as a quarter of its length",
+		Source:  "common practice, no source: no deeper than the animal is high, taken as a quarter of its length; for the grown no deeper than they are long, as they reach the rim; 5 mm for all",
 		Instead: "A shallower dish, or pebbles in it."}},
 	{Enclosure: gaugeUntested, Rule: finding.Rule{ID: "gauge-untested", Severity: finding.Advice, Silence: finding.ByReason,
 		Title:   "The gauges have not been tested for a year.",
@@ -107,13 +119,23 @@ func humidityHarms(r *Rule, e *Enclosure) {
 	})
 }
 
+// seasonal is for how many days of a year a dry or a wet season may be outside of what is
+// good the rest of the year: a third of it (judgement).
+const seasonal = 122
+
 func humidityUnusual(r *Rule, e *Enclosure) {
 	soft, hard := e.figure(schema.FigureHumiditySoft), e.figure(schema.FigureHumidityHard)
 	if soft == nil {
 		return
 	}
+	away := 0 // the days of the year in seasons that are planned outside
+	e.humidities(func(_ string, s *plan.Season, h plan.Written[quantity.Range]) {
+		if s != nil && !soft.Range.Encloses(h.V) {
+			away += length(s)
+		}
+	})
 	e.humidities(func(words string, s *plan.Season, h plan.Written[quantity.Range]) {
-		if s != nil || soft.Range.Encloses(h.V) || hard != nil && !hard.Range.Encloses(h.V) {
+		if soft.Range.Encloses(h.V) || hard != nil && !hard.Range.Encloses(h.V) || s != nil && away <= seasonal {
 			return
 		}
 		f := soft
@@ -124,7 +146,14 @@ func humidityUnusual(r *Rule, e *Enclosure) {
 		if h.V.High > soft.Range.High {
 			dry = "damper"
 		}
-		e.Add(finding.Finding{Rule: &r.Rule, At: h.At, Text: words + " is planned at " + h.V.String() + ": " + dry + " than is good for " + e.Sheet.Name.V,
+		if s != nil {
+			words += ", in which it is away from what is good for " + wording.Days(away) + " of the year,"
+		}
+		once := ""
+		if s != nil {
+			once = "seasons of " + place(e.Plan.Whole)
+		}
+		e.Add(finding.Finding{Rule: &r.Rule, Once: once, At: h.At, Text: words + " is planned at " + h.V.String() + ": " + dry + " than is good for " + e.Sheet.Name.V,
 			Limit: e.within(soft.Range, h.V.Unit, soft), Source: e.Cite(f), Write: e.humidityInstead()})
 	})
 }
@@ -151,10 +180,20 @@ func humidityExact(r *Rule, e *Enclosure) {
 
 func noWater(r *Rule, e *Enclosure) {
 	w := e.Plan.Housing.Water
-	if w.Set() && w.V == "none" && e.word(schema.FigureDrinks) == "dish" {
+	if w.Set() && w.V == "none" && e.word(schema.FigureDrinks) == "dish" && !e.dropsForSmall() {
 		f := e.figure(schema.FigureDrinks)
 		e.Add(finding.Finding{Rule: &r.Rule, At: w.At, Text: "there is no dish, and " + e.Sheet.Name.V + " drinks from one", Limit: e.limit("drinks from a dish", f), Source: e.Cite(f), Write: "water = \"dish\""})
 	}
+}
+
+// dropsForSmall reports whether all are of the smallest and drink what is sprayed or dripped
+// onto damp soil: slings in cups have no dish (common practice, no source).
+func (e *Enclosure) dropsForSmall() bool {
+	const often = 4 // days
+	return e.all(small) && e.Plan.Housing.Moisture.Set() && e.Plan.Housing.Moisture.V != "dry" && slices.ContainsFunc(e.Series, func(s roster.Entry) bool {
+		gap := shortest(&s, e.Horizon.Today)
+		return s.Kind.Needs == schema.NeedMoisture && gap > 0 && gap <= often
+	})
 }
 
 func substrateMoisture(r *Rule, e *Enclosure) {
@@ -173,10 +212,56 @@ func substrateMoisture(r *Rule, e *Enclosure) {
 			text, write = "the substrate is kept "+m.V+" through, and "+e.Sheet.Name.V+" lives in dry places", "moisture = \"dry\""
 		}
 	}
+	if text == "" && m.V == "wet" && e.sealed() == "" {
+		// Nobody is known to live in mud: what digs has water in its burrow.
+		e.Soft(finding.Finding{Rule: &r.Rule, At: m.At, Text: "the substrate is kept wet through: water stands in burrows and moulting chambers",
+			Limit: "damp: a squeezed handful holds together and gives no drops", Source: "common practice, no source", Write: "moisture = \"damp\""}, finding.Caution)
+		return
+	}
 	if text != "" {
 		f := e.figure(schema.FigureMoisture)
 		e.Add(finding.Finding{Rule: &r.Rule, At: m.At, Text: text, Limit: e.limit(f.Value.V, f), Source: e.Cite(f), Write: write})
 	}
+}
+
+// How damp it is in a keeper's words, and what may be so of a part only.
+var (
+	soaked  = []string{"wet", "soaked", "soaking", "sodden", "flooded", "waterlogged", "boggy", "swampy"}
+	dampish = []string{"damp", "moist", "humid"}
+	parched = []string{"dry"}
+	partly  = []string{"leaf", "leaves", "litter", "moss", "wood", "bark", "hay", "corner", "end", "side", "half", "hide", "below", "under", "over", "top", "layer"}
+)
+
+// moistureUnsaid asks for the word where what is taken in its place is the opposite of what
+// the name of the substrate says.
+func moistureUnsaid(r *Rule, e *Enclosure) {
+	h := e.Plan.Housing
+	if h.Moisture.Set() || !h.Substrate.Set() {
+		return
+	}
+	words := strings.FieldsFunc(strings.ToLower(h.Substrate.V), func(r rune) bool { return !unicode.IsLetter(r) })
+	any := func(of []string) bool {
+		return slices.ContainsFunc(words, func(w string) bool { return slices.Contains(of, w) })
+	}
+	wet, damp, dry, arid := any(soaked), any(dampish), any(parched), e.word(schema.FigureMoisture) == "arid"
+	taken, write := "damp below", ""
+	if arid {
+		taken = "dry"
+	}
+	switch {
+	case any(partly), dry && (wet || damp):
+		return
+	case wet:
+		write = "wet"
+	case damp && arid:
+		write = "damp"
+	case dry && !arid:
+		write = "dry"
+	default:
+		return
+	}
+	e.Add(finding.Finding{Rule: &r.Rule, At: h.Substrate.At, Text: "how damp it is stands in the name of the substrate only, which is not reckoned with: it is taken to be " + taken,
+		Limit: "moisture, where it is not as is usual for the species", Source: r.Source, Write: "moisture = \"" + write + "\", or as it is"})
 }
 
 // usualMistGap is the least number of days between two mistings of a species of
@@ -184,8 +269,8 @@ func substrateMoisture(r *Rule, e *Enclosure) {
 const usualMistGap = 7
 
 func aridMist(r *Rule, e *Enclosure) {
-	if e.word(schema.FigureMoisture) != "arid" {
-		return
+	if e.word(schema.FigureMoisture) != "arid" || e.all(small) || e.hasNeed(schema.NeedMoisture) {
+		return // the smallest dry out, and are kept damper; a moist box in a dry one is wetted often
 	}
 	f := e.figure(schema.FigureMistIntervalMin)
 	least := usualMistGap
@@ -258,8 +343,19 @@ func wetSealed(r *Rule, e *Enclosure) {
 
 func staleAir(r *Rule, e *Enclosure) {
 	h := e.Plan.Housing
-	if e.word(schema.FigureVentilation) == "cross" || e.sealed() != "" {
-		return // said by no-cross-air, or by wet-sealed
+	if e.sealed() != "" || airTwice(h) != "" {
+		return // said by wet-sealed, or by air-unclear
+	}
+	if h.Vents.V == "none" {
+		write := "vents = \"some\""
+		if e.word(schema.FigureVentilation) == "cross" {
+			write = "vents = \"cross\""
+		}
+		e.Add(finding.Finding{Rule: &r.Rule, At: h.Vents.At, Text: "no air at all gets in", Limit: "some openings, for every animal", Source: r.Source, Write: write})
+		return
+	}
+	if e.word(schema.FigureVentilation) == "cross" {
+		return // said by no-cross-air
 	}
 	aim := 0.0
 	if c := e.Plan.Climate; c != nil && c.Humidity.Set() {
@@ -267,22 +363,39 @@ func staleAir(r *Rule, e *Enclosure) {
 	} else if f := e.figure(schema.FigureHumidityTarget); f != nil {
 		aim = f.Range.High
 	}
-	switch {
-	case h.Vents.V == "none":
-		e.Add(finding.Finding{Rule: &r.Rule, At: h.Vents.At, Text: "no air at all gets in", Limit: "some openings, for every animal", Source: r.Source, Write: "vents = \"some\""})
-	case aim <= dampAir:
-	case h.Vents.V == "few":
-		e.Add(finding.Finding{Rule: &r.Rule, At: h.Vents.At, Text: "humidity of " + quantity.Format(aim, quantity.PercentRH) + " is aimed for, and hardly any air gets in",
-			Limit: above(), Source: r.Source, Write: "vents = \"some\""})
-	case !h.Vents.At.Written() && h.LidIs("solid"):
+	if aim > dampAir && !h.Vents.At.Written() && h.LidIs("solid") {
 		e.Soft(finding.Finding{Rule: &r.Rule, At: h.At, Text: "humidity of " + quantity.Format(aim, quantity.PercentRH) + " is aimed for, and how air gets in is not said",
 			Limit: above(), Source: r.Source, Write: "vents = \"some\", or what they are"}, finding.Advice)
 	}
 }
 
+// airTwice says how lid or walls and vents contradict each other, or "".
+func airTwice(h *plan.Housing) string {
+	switch {
+	case h.Vents.V != "none" && h.Vents.V != "few":
+		return ""
+	case h.Kind.V == "mesh":
+		return "the enclosure is of mesh"
+	case h.LidIs("mesh"):
+		return "the lid is mesh"
+	case h.LidIs("part mesh") && h.Vents.V == "none":
+		return "the lid is part mesh"
+	}
+	return ""
+}
+
+func airUnclear(r *Rule, e *Enclosure) {
+	h := e.Plan.Housing
+	if mesh := airTwice(h); mesh != "" {
+		e.Add(finding.Finding{Rule: &r.Rule, At: h.Vents.At, Text: "vents = \"" + h.Vents.V + "\" says that hardly any air gets in, and " + mesh,
+			Limit: "one of the two", Source: r.Source, Write: "vents as it is with that lid, such as \"top\" or \"cross\", or lid = \"solid\""})
+	}
+}
+
 func noCrossAir(r *Rule, e *Enclosure) {
 	h := e.Plan.Housing
-	if e.word(schema.FigureVentilation) != "cross" || h.Vents.Bad || h.Vents.V == "cross" || h.Vents.V == "all" || h.Kind.V == "mesh" || e.sealed() != "" {
+	if e.word(schema.FigureVentilation) != "cross" || h.Vents.Bad || h.Vents.V == "cross" || h.Vents.V == "all" || h.Vents.V == "none" || h.Kind.V == "mesh" ||
+		e.sealed() != "" || airTwice(h) != "" {
 		return
 	}
 	f := e.figure(schema.FigureVentilation)
@@ -290,7 +403,23 @@ func noCrossAir(r *Rule, e *Enclosure) {
 	if !h.Vents.Set() {
 		x.At, x.Text = h.At, "it is not said that air gets through from side to side"
 	}
-	e.Add(x)
+	// On the ground, and for the small in cups, openings of any kind will do: what harms is air
+	// that is wet and still, which air-too-wet judges (common practice, no source).
+	high, grown := e.livesHigh(), e.hasGrown()
+	switch {
+	case h.Vents.V == "top": // air moves under mesh, if not from side to side
+		e.Soft(x, finding.Advice)
+	case h.Vents.V == "few" && (high || grown && e.hunts()), high && grown:
+		e.Add(x)
+	case !h.Vents.Set():
+		e.Soft(x, finding.Advice)
+	}
+}
+
+// livesHigh reports whether the species lives above the ground.
+func (e *Enclosure) livesHigh() bool {
+	w := e.word(schema.FigureLifestyle)
+	return w == "tree" || w == "bark"
 }
 
 func meshTop(r *Rule, e *Enclosure) {
@@ -328,22 +457,32 @@ func youngDraught(r *Rule, e *Enclosure) {
 }
 
 func dishDeep(r *Rule, e *Enclosure) {
-	const share = 0.25
+	const (
+		share = 0.25
+		cap   = 5 // mm; as deep as a bottle cap, which many slings have (common practice, no source)
+	)
 	d := e.Plan.Housing.DishDepth
-	if !d.Set() {
+	if !d.Set() || d.V.Value <= cap {
 		return
 	}
 	for _, g := range e.Life.Groups {
+		if e.count(g) == 0 {
+			continue
+		}
 		stage := e.stage(g)
-		if !small(stage) && stage != "juvenile" || e.count(g) == 0 {
-			continue
-		}
 		long, known := e.bodyLength(g)
-		if !known || d.V.Value <= long.Low*share {
+		most, who := long.Low*share, g.Animals.Name.V
+		if !small(stage) && stage != "juvenile" {
+			most = long.Low // the grown reach the rim
+		}
+		if f := e.of(schema.FigureLength, "young"); g.Brood && f != nil {
+			long, known, most, who = f.Range, true, f.Range.Low*share, "the young on "+who
+		}
+		if most = max(most, cap); !known || d.V.Value <= most {
 			continue
 		}
-		e.Add(finding.Finding{Rule: &r.Rule, At: d.At, Text: g.Animals.Name.V + " of " + quantity.Format(long.Low, d.V.Unit) + " may drown in a dish " + d.V.String() + " deep",
-			Limit: wording.AtMost(long.Low*share, d.V.Unit), Source: r.Source, Write: "dish_depth = \"" + quantity.FormatAtMost(long.Low*share, d.V.Unit) + "\", or pebbles in the dish"})
+		e.Add(finding.Finding{Rule: &r.Rule, At: d.At, Text: who + " of " + quantity.Format(long.Low, d.V.Unit) + " may drown in a dish " + d.V.String() + " deep",
+			Limit: wording.AtMost(most, d.V.Unit), Source: r.Source, Write: "dish_depth = \"" + quantity.FormatAtMost(most, d.V.Unit) + "\", or pebbles in the dish"})
 		return
 	}
 }

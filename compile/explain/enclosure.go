@@ -85,7 +85,7 @@ func climate(r *compile.Result, i int) []string {
 	if !ok || !b.Limited() {
 		return []string{"The plan does not say enough: it takes the inside of the housing, the temperature of the room and a species."}
 	}
-	water := roster.PouredInto(r.Roster.Of[i], r.Horizon)
+	water := roster.PouredInto(r.Roster.Of[i], r.Horizon, balance.DishHolds(l.Plan))
 	return b.Lines(l.Plan, balance.Brought{Day: water.Day, Until: water.Until})
 }
 
