@@ -24,13 +24,15 @@ var minds = []struct {
 	kinds string
 	at    func(l *life.Enclosure) bool
 }{
-	{"Gloves on, eyes covered", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair mist moisten leftovers", is("hairs", "thrown")},
-	{"Gloves on, hands off the face", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair", is("hairs", "contact")},
+	{"Gloves on, eyes covered", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair mist moisten leftovers", grown("hairs", "thrown")},
+	{"Gloves on, hands off the face", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair", grown("hairs", "contact")},
+	{"Gloves on, hands off eyes and mouth (fluid)", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair", is("touch", "fluid")},
 	{"Eyes covered (may spray)", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair mist moisten leftovers water feed", is("spray", "venom|acid")},
-	{"Long forceps, a box set ready", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair", is("venom", "mild|painful|medically significant")},
-	{"Long forceps, a box set ready", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair leftovers", is("venom", "painful|medically significant")},
-	{"Long forceps, a box set ready", "water mist moisten feed", is("venom", "medically significant")},
+	{"Long forceps, a box set ready", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair", grown("venom", "mild|painful|medically significant")},
+	{"Long forceps, a box set ready", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair leftovers", grown("venom", "painful|medically significant")},
+	{"Long forceps, a box set ready", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair leftovers water mist moisten feed", is("venom", "medically significant")},
 	{"Long forceps, a box set ready", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair leftovers", is("speed", "very quick")},
+	{"Hands washed with soap afterwards", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair mist moisten leftovers water feed", is("touch", "germs")},
 	{"Unplug heater and lamp", "mist moisten dish spot-clean deep-clean leaves", func(l *life.Enclosure) bool {
 		return l.Plan.Climate != nil && slices.ContainsFunc(l.Plan.Climate.Heaters, func(h *plan.Heater) bool {
 			return slices.Contains([]string{"inside", "under", "above"}, h.Place.V)
@@ -42,6 +44,15 @@ func is(figure, words string) func(*life.Enclosure) bool {
 	return func(l *life.Enclosure) bool {
 		f := l.Plan.Sheet.Figure(schema.FindFigure(schema.Figures, figure), "")
 		return f != nil && slices.ContainsFunc(f.Words, func(w string) bool { return slices.Contains(strings.Split(words, "|"), w) })
+	}
+}
+
+// grown is the same of what is more than young: nobody wears goggles for animals of a
+// centimetre (from juveniles on: keepers' sheets; common practice).
+func grown(figure, words string) func(*life.Enclosure) bool {
+	said := is(figure, words)
+	return func(l *life.Enclosure) bool {
+		return said(l) && !slices.ContainsFunc(l.Plan.Animals, func(a *plan.Animals) bool { return a.Stage.V == "young" })
 	}
 }
 
@@ -235,7 +246,7 @@ func TestCautionTables(t *testing.T) {
 			}
 		}
 	}
-	for _, f := range []*schema.Figure{schema.FigureVenom, schema.FigureHairs, schema.FigureSpray} {
+	for _, f := range []*schema.Figure{schema.FigureVenom, schema.FigureHairs, schema.FigureSpray, schema.FigureTouch} {
 		for _, w := range f.Choices {
 			if w.Name != "none" && !slices.ContainsFunc(schema.Aids, func(a *schema.Aid) bool { return a.Figure == f && slices.Contains(a.Words, w.Name) }) {
 				t.Errorf("nothing is said of what to do after %s %q", f.Name, w.Name)
@@ -245,6 +256,54 @@ func TestCautionTables(t *testing.T) {
 	for _, a := range schema.Aids {
 		if a.Title == "" || a.Text == "" || a.Source == "" {
 			t.Errorf("aid %q does not say everything", a.Title)
+		}
+	}
+}
+
+// Slings of a centimetre or two ask for no goggles and no forceps; a kind that runs from the
+// box does, one that is a danger to life does, and so does a sling of which the stage is
+// not said, or its grown mother in the same box.
+func TestSlingsAskForLess(t *testing.T) {
+	for _, c := range []struct {
+		species, animals string
+		want             []string
+	}{
+		{"lasiodora-parahybana", "stage = \"young\"", nil},
+		{"lasiodora-parahybana", "stage = \"juvenile\"", []string{"Gloves on, eyes covered (barbed hairs)", "Long forceps, a box set ready (stings, bites)"}},
+		{"lasiodora-parahybana", "", []string{"Gloves on, eyes covered (barbed hairs)", "Long forceps, a box set ready (stings, bites)"}},
+		{"lasiodora-parahybana", "stage = \"young\"\n  }\n  animals \"mother\" {\n    count = 1\n    stage = \"adult\"", []string{"Gloves on, eyes covered (barbed hairs)", "Long forceps, a box set ready (stings, bites)"}},
+		{"avicularia-avicularia", "stage = \"young\"", nil},
+		{"pandinus-imperator", "stage = \"young\"", nil},
+		{"leiurus-quinquestriatus", "stage = \"young\"", []string{"Long forceps, a box set ready (stings, bites)"}},
+		{"eublepharis-macularius", "stage = \"young\"", []string{"Hands washed with soap afterwards (salmonella)"}},
+		{"archispirostreptus-gigas", "stage = \"young\"", []string{"Gloves on, hands off eyes and mouth (fluid)"}},
+	} {
+		text := strings.Replace(tubs(1, c.species), "stage = \"adult\"", c.animals, 1)
+		r := on(t, "2027-03-01", text, "") // a Monday: clean
+		round := r.Roster.Rounds[0]
+		got := rounds.New(r.Roster, round, r.Roster.Picks(round, "")).On(r.Horizon.Today).Before
+		if !slices.Equal(got, c.want) {
+			t.Errorf("%s, %s: %q, want %q", c.species, c.animals, got, c.want)
+		}
+	}
+}
+
+// What is said of mains once and what a round says of a heater agree on where water and
+// hands come near one: a mat at the side of the glass is not unplugged for misting.
+func TestMainsAgreesWithTheRound(t *testing.T) {
+	for _, c := range schema.Cautions {
+		if c.Name != "mains" {
+			continue
+		}
+		for _, p := range c.Places {
+			if !strings.Contains(schema.Mains, p) {
+				t.Errorf("the round unplugs %s, and it is not said", p)
+			}
+		}
+		for _, p := range schema.Heater.Attr("place").Choices {
+			if said := regexp.MustCompile(`\b` + p.Name + `\b`).MatchString(schema.Mains); said && !slices.Contains(c.Places, p.Name) {
+				t.Errorf("%s is said, and no round unplugs it", p.Name)
+			}
 		}
 	}
 }

@@ -73,12 +73,12 @@ var expectations = []expected{
 	{"G15", "no pairing after a moult or in quarantine", "disturbing-held quarantine-mixed", "the table of states holds pairing while one is soft or hardening", "in quarantine the table holds moves only; whoever was put to others is found as quarantine-mixed"},
 	{"G16", "an unknown stage is judged as the strictest", "stage-unknown", "", ""},
 
-	{"P1", "somebody looks at every lid on every day", "lid-unchecked", "", ""},
+	{"P1", "somebody looks at every lid on every day", "lid-unchecked", "", "a colony that nobody counts (woodlice, roaches) is looked at with its watering, every three days"},
 	{"P2", "what is a danger to life is behind two locks", "venom-unlocked", "", ""},
 	{"P3", "and in no list of somebody who is not trained", "venom-untrained hairs-untrained pain-untrained left-untrained", "a stand-in who is not trained is told to leave it shut, and whom to ring", ""},
 	{"P4", "what to do after a sting is at hand", "sting-card venom-unsaid venom-doubted", "the entry with which somebody's time as stand-in begins says it for each class of venom in their care (`schema/cautions.go`)", "whether the card hangs there nobody can see from a plan"},
 	{"P5", "no hand round a scorpion without a reason", "handled", "the round says before which care gloves, forceps or a box are wanted (`schema/cautions.go`)", ""},
-	{"P6", "no opening that the smallest fits through", "gap-wide gap-unsaid lid-loose", "", ""},
+	{"P6", "no opening that the smallest fits through", "gap-wide gap-unsaid lid-loose", "", "how wide the openings are is asked of a lid of mesh only: the holes of a tub are judged where `gap` says how wide they are, and passed over where it does not"},
 	{"P7", "a round of two has two", "people-few", "", ""},
 
 	{"B1", "feeders enough for the week", "", "", "stocks of feeders are not in the language: the portions of each day are, and no rule adds them up yet"},
@@ -92,7 +92,7 @@ var expectations = []expected{
 
 	{"R1", "a licence is renewed in time", "", "", "papers of the house are not in the language; a care of the keeper's own can stand on the day. Law is for somebody who knows it"},
 	{"R2", "the origin of a listed species is written", "origin-unsaid", "", ""},
-	{"R3", "where each animal is from, and since when", "arrival-unsaid", "", ""},
+	{"R3", "where each animal is from, and since when", "arrival-unsaid origin-unsaid", "", "one of origin, arrival and birth is enough; of a listed species the origin. Since when it is here is not asked for by itself"},
 	{"R4", "nobody joins others before quarantine is over", "quarantine-mixed quarantine-unstated", "", ""},
 
 	{"X1", "what sets a limit aside has a reason, a source and a day on which it is looked at again", "unreasoned review-far figure-overdue accept-over accept-long accept-never", "", ""},

@@ -3,6 +3,7 @@ package plan
 import (
 	"slices"
 	"sort"
+	"strings"
 
 	"vivary/plan/finding"
 	"vivary/plan/source"
@@ -54,7 +55,9 @@ func (r *resolver) joined(e *Event) bool {
 		return true
 	}
 	if enclosure == nil {
-		r.unknownName(e.Enclosure, "enclosure", keys(r.c.enclosures))
+		if !r.byTitle(e) {
+			r.unknownName(e.Enclosure, "enclosure", slices.Concat(keys(r.c.enclosures), keys(r.c.racks)))
+		}
 		return false
 	}
 	if e.either.Set() && enclosure.called(e.either.V) != nil && !e.Group.Set() {
@@ -67,6 +70,37 @@ func (r *resolver) joined(e *Event) bool {
 		r.nowCalled(e)
 	}
 	return r.logGroup(e, enclosure)
+}
+
+// byTitle finds a line that says an enclosure or a rack by the title that phones show, and
+// reports whether it does: the log takes names, since titles are of several words.
+func (r *resolver) byTitle(e *Event) bool {
+	text := r.c.Files.Of(source.Place{File: e.At.File, Start: e.Enclosure.At.Start, End: e.At.End})
+	longest, names := "", []string(nil)
+	see := func(title, name string) {
+		if n := len(title); n >= len(longest) && len(text) >= n && strings.EqualFold(text[:n], title) && (n == len(text) || text[n] == ' ') {
+			if n > len(longest) {
+				longest, names = text[:n], nil
+			}
+			names = append(names, name)
+		}
+	}
+	for _, x := range r.c.Enclosures {
+		see(x.Shown(), x.Name.V)
+	}
+	for _, k := range r.c.Racks {
+		see(k.Shown(), k.Name.V)
+	}
+	if len(names) == 0 || r.silent {
+		return len(names) > 0
+	}
+	f := finding.Finding{Rule: ruleUnknownName, At: e.Enclosure.At, Text: quote(longest) + " is a title; the log takes the name", Write: wording.Or(names)}
+	if len(names) == 1 {
+		f.At.End = f.At.Start + int32(len(longest))
+		f.Edits = finding.Instead(f.At, longest, names[0])
+	}
+	r.found.Add(f)
+	return true
 }
 
 // inOrder sorts lines by day and, within a day, as they stand in their files; those

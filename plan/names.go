@@ -3,6 +3,8 @@ package plan
 import (
 	"slices"
 	"strings"
+
+	"github.com/agext/levenshtein"
 )
 
 // Namesakes are the species that a name means which is not that of a sheet.
@@ -23,6 +25,8 @@ const (
 	NameMistaken
 	// NameGenus is that of its genus.
 	NameGenus
+	// NameGenusOnce is that of a genus in which it once stood, and others may still.
+	NameGenusOnce
 )
 
 // ByOtherName looks for species by a common, former or mistaken name, also one with its
@@ -39,12 +43,111 @@ func (l *Library) ByOtherName(written string) Namesakes {
 			return found
 		}
 	}
-	if genus, ok := name.onlyGenus(); ok {
+	genus, ok := name.onlyGenus()
+	if ok {
 		if kin := l.InGenus(genus); len(kin) > 0 {
 			return Namesakes{Sheets: l.each(kin), As: NameGenus}
 		}
+	} else if len(name) == 1 {
+		genus = name[0]
 	}
-	return Namesakes{}
+	return l.onceIn(genus)
+}
+
+// onceIn returns the species that once stood in a genus.
+func (l *Library) onceIn(genus string) (found Namesakes) {
+	if genus == "" {
+		return found
+	}
+	for _, name := range l.SpeciesNames() {
+		s := l.Species(name)
+		if slices.ContainsFunc(s.Former, func(w Written[string]) bool { old := spokenAs(w.V); return len(old) > 1 && old[0] == genus }) {
+			found.Sheets, found.As = append(found.Sheets, s), NameGenusOnce
+		}
+	}
+	return found
+}
+
+// SoldAs returns the species that are sold by a name which is another's, or are taken for it.
+func (l *Library) SoldAs(written string) (all []*SpeciesSheet) {
+	name := spokenAs(written)
+	for _, of := range l.SpeciesNames() {
+		if s := l.Species(of); slices.ContainsFunc(s.Mistaken, func(w Written[string]) bool { return name.same(spokenAs(w.V)) }) {
+			all = append(all, s)
+		}
+	}
+	return all
+}
+
+// vague are the words of trade names that say of what kind an animal is, and not which.
+var vague = map[string]bool{"tarantula": true, "tarantulas": true, "scorpion": true, "scorpions": true, "gecko": true, "geckos": true, "geko": true, "isopod": true, "isopods": true,
+	"woodlouse": true, "spider": true, "spiders": true, "millipede": true, "millipedes": true, "mantis": true, "roach": true, "cockroach": true, "centipede": true, "giant": true, "the": true, "adult": true, "baby": true, "sling": true, "pet": true}
+
+// mostNear is how many sheets are named at the most where a name is near those of several.
+const mostNear = 6
+
+// formOf returns the species whose scientific name a name begins with, with more behind it:
+// that of a colour form, or of a place.
+func (l *Library) formOf(written string) []string {
+	if w := spokenAs(written); len(w) > 2 && l.Species(w[0]+"-"+w[1]) != nil {
+		return []string{w[0] + "-" + w[1]}
+	}
+	return nil
+}
+
+// NearNames returns the species that may be meant by a name that is none of theirs: with a
+// slip of the pen, or with words left out. None of them is ever taken; a keeper says which.
+func (l *Library) NearNames(written string) (names []string) {
+	name := spokenAs(written)
+	whole, core := name.joined(), name.told()
+	for _, of := range l.SpeciesNames() {
+		s := l.Species(of)
+		all := []string{s.Title.V, s.Binomial()}
+		for _, list := range [][]Written[string]{s.Also, s.Former} {
+			for _, w := range list {
+				all = append(all, w.V)
+			}
+		}
+		if slices.ContainsFunc(all, func(n string) bool {
+			other := spokenAs(n)
+			its := other.told()
+			switch {
+			case slip(whole, other.joined()), slip(core, its):
+				return true
+			}
+			return len(core) >= 6 && len(its) >= 6 && (strings.Contains(its, core) || strings.HasSuffix(core, its) || len(its) > len(core)/2 && strings.Contains(core, its))
+		}) {
+			names = append(names, of)
+		}
+	}
+	if len(names) > mostNear {
+		return nil // a word that many share tells nothing
+	}
+	return names
+}
+
+// slip reports whether two names differ by no more than slips of the pen: in one letter of
+// six, or by two that stand in each other's place.
+func slip(a, b string) bool {
+	if len(a) <= 4 || len(b) <= 4 {
+		return false
+	}
+	d := levenshtein.Distance(a, b, nil)
+	return d <= max(1, len(a)/6) || d == 2 && sortedLetters(a) == sortedLetters(b)
+}
+
+func sortedLetters(s string) string {
+	letters := []rune(s)
+	slices.Sort(letters)
+	return string(letters)
+}
+
+// joined is a name without the spaces between its words.
+func (w spoken) joined() string { return strings.Join(w, "") }
+
+// told is the same of the words that tell which animal it is.
+func (w spoken) told() string {
+	return strings.Join(slices.DeleteFunc(slices.Clone(w), func(s string) bool { return vague[s] }), "")
 }
 
 // whose returns the species one of whose names is the same as the one that is written.
@@ -94,7 +197,7 @@ func (l *Library) InGenus(genus string) []string {
 // One returns the species that a name means, or nil where that is none, not one alone, or
 // another than it says.
 func (n Namesakes) One() *SpeciesSheet {
-	if len(n.Sheets) != 1 || n.As == NameMistaken || n.As == NameGenus {
+	if len(n.Sheets) != 1 || n.As >= NameMistaken {
 		return nil
 	}
 	return n.Sheets[0]
@@ -112,8 +215,11 @@ func (n Namesakes) Names() (all []string) {
 type spoken []string
 
 // spokenAs returns the words of a name, in small letters. A place in brackets behind it
-// tells a locality and no species.
+// tells a locality and no species, and what stands in quotes behind it a colour form.
 func spokenAs(s string) spoken {
+	if i := strings.IndexAny(s, "'\"‘’“”"); i > 0 && s[i-1] == ' ' && strings.Contains(strings.TrimSpace(s[:i]), " ") {
+		s = s[:i]
+	}
 	if before, in, ok := strings.Cut(s, "("); ok && strings.HasSuffix(in, ")") && strings.Contains(strings.TrimSpace(before), " ") {
 		s = before
 	}

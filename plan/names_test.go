@@ -62,7 +62,27 @@ func TestNames(t *testing.T) {
 		{"H. lividum", "cyriopagopus-lividus", NameFormer},
 		{"Cyriopagopus lividum", "cyriopagopus-lividus", NameOther},
 		{"G. rosea", "grammostola-rosea", NameOther},
-		{"Grammostola porteri", "grammostola-rosea", NameOther},
+		{"Grammostola porteri", "grammostola-rosea", NameMistaken},
+		{"G. porteri", "grammostola-rosea", NameMistaken},
+		{"Theraphosa stirmi", "theraphosa-blondi", NameMistaken},
+		{"T. stirmi", "theraphosa-blondi", NameMistaken},
+		{"Mastigoproctus tohono", "mastigoproctus-giganteus", NameMistaken},
+		{"Mastigoproctus floridanus", "mastigoproctus-giganteus", NameMistaken},
+		{"Centruroides exilicauda", "centruroides-sculpturatus", NameMistaken},
+		{"Scorpio maurus palmatus", "scorpio-maurus", NameMistaken},
+		{"Phrixotrichus roseus", "grammostola-rosea", NameFormer},
+		{"Phrixotrichus", "grammostola-rosea", NameGenusOnce},
+		{"Phrixotrichus scrofa", "", NameOther},
+		{"Haplopelma", "cyriopagopus-lividus", NameGenusOnce},
+		{"Haplopelma sp.", "cyriopagopus-lividus", NameGenusOnce},
+		{"Haplopelma hainanum", "", NameOther},
+		{"Porcellio laevis 'dairy cow'", "porcellio-laevis", NameOther},
+		{"Porcellio laevis “Dairy Cow”", "porcellio-laevis", NameOther},
+		{"Porcellio expansus 'orange'", "", NameOther},
+		{"isopod", "armadillidium-vulgare porcellio-laevis porcellio-scaber", NameOther},
+		{"AGB", "archispirostreptus-gigas", NameOther},
+		{"crestie", "correlophus-ciliatus", NameOther},
+		{"pill bug", "armadillidium-vulgare", NameOther},
 		{"G. aureostriata", "grammostola-pulchripes", NameFormer},
 		{"C. darlingii", "ceratogyrus-darlingi", NameOther},
 		{"C. bechuanicus", "ceratogyrus-darlingi", NameFormer},
@@ -70,7 +90,7 @@ func TestNames(t *testing.T) {
 		{"P. murinus", "pterinochilus-murinus", NameOther},
 		{"OBT", "pterinochilus-murinus", NameOther},
 		{"GBB", "chromatopelma-cyaneopubescens", NameOther},
-		{"C. exilicauda", "centruroides-sculpturatus", NameFormer},
+		{"C. exilicauda", "centruroides-sculpturatus", NameMistaken},
 		{"Paruroctonus mesaensis", "smeringurus-mesaensis", NameFormer},
 		{"H. spadix", "hadrurus-spadix", NameOther},
 		{"death stalker", "leiurus-quinquestriatus", NameOther},
@@ -163,5 +183,68 @@ func TestLookAlikes(t *testing.T) {
 		if emperor.Figure(schema.FigureLooks, stage) == nil {
 			t.Errorf("looks of an emperor, %s: not said", stage)
 		}
+	}
+}
+
+// Names that are none of any species, but near some, are answered with these; what is near
+// none, or near as many as a word such as "blue" is, with none. They are asked back always,
+// and never taken. That these are typed is common practice, no source.
+func TestNearNames(t *testing.T) {
+	lib := NewLibrary()
+	for written, want := range map[string]string{
+		"leopard geko":          "eublepharis-macularius",
+		"crested geko":          "correlophus-ciliatus",
+		"emperor scorpian":      "pandinus-imperator",
+		"emporer scorpion":      "pandinus-imperator",
+		"emporer":               "pandinus-imperator",
+		"Asian forest scorpoin": "heterometrus",
+		"rosehair tarantula":    "grammostola-rosea",
+		"fat tail scorpion":     "androctonus-australis",
+		"antilles pinktoe":      "avicularia-avicularia avicularia-juruensis caribena-versicolor",
+		"dairy cow isopod":      "porcellio-laevis",
+		"golden knee":           "grammostola-pulchripes",
+		"ghost manits":          "phyllocrania-paradoxa",
+		"madagascan hisser":     "gromphadorhina-portentosa",
+		"orange baboon spider":  "hysterocrates-gigas pterinochilus-murinus",
+		"desert hairy":          "hadrurus-arizonensis hadrurus-spadix",
+		"tarantula":             "",
+		"scorpion":              "",
+		"blue":                  "",
+		"african clawed frog":   "",
+		"bearded dragon":        "",
+		"black widow":           "",
+		"corn snake":            "",
+		"powder blue isopod":    "",
+		"dubia":                 "",
+		"":                      "",
+	} {
+		if by := lib.ByOtherName(written); len(by.Sheets) > 0 {
+			t.Errorf("%s is taken for %v", written, by.Names())
+		}
+		if got := strings.Join(lib.NearNames(written), " "); got != want {
+			t.Errorf("%s: near %q, want %q", written, got, want)
+		}
+	}
+}
+
+// No name that is of two words of Latin is taken for a sheet of another species: neither its
+// own name, nor one that it had, nor what it is mixed up with by any sheet. What is mixed up
+// is never One.
+func TestMistakenIsNeverTaken(t *testing.T) {
+	lib := NewLibrary()
+	n := 0
+	for _, of := range lib.SpeciesNames() {
+		for _, m := range lib.Species(of).Mistaken {
+			if !strings.Contains(m.V, " ") {
+				continue
+			}
+			n++
+			if one := lib.ByOtherName(m.V).One(); one != nil && slices.ContainsFunc(one.Mistaken, func(w Written[string]) bool { return w.V == m.V }) {
+				t.Errorf("%s is taken for %s, which is sold by that name", m.V, one.Name.V)
+			}
+		}
+	}
+	if n < 50 {
+		t.Errorf("%d names", n)
 	}
 }

@@ -72,6 +72,9 @@ func (f *FeederSheet) Names() []string {
 // sizeCalled returns the size class of a name, its own or another, or nil.
 func (f *FeederSheet) sizeCalled(name string) *FeederSize {
 	want := slug(name)
+	if want == "" && len(f.Sizes) == 1 {
+		return f.Sizes[0] // there is no other
+	}
 	for _, s := range f.Sizes {
 		if slug(s.Name.V) == want || slices.ContainsFunc(s.Also, func(w Written[string]) bool { return slug(w.V) == want }) {
 			return s
@@ -180,6 +183,15 @@ func (r *resolver) prey(w Written[Prey]) {
 		r.found.Add(finding.Finding{Rule: ruleUnknownName, At: w.At, Text: quote(typed) + " is a name of several feeders: " + wording.And(names),
 			Write: strings.Join(quotedEach(names), " or ") + ", with the size after it, whichever yours are"})
 	case len(n.Feeders) == 0:
+		if near := lib.nearPrey(typed); len(near) > 0 && !r.silent {
+			behind := ", with the size after it"
+			if strings.Contains(near[0], " ") {
+				behind = ""
+			}
+			r.found.Add(finding.Finding{Rule: ruleUnknownName, At: w.At, Text: "there is no feeder " + quote(typed) + "; near it by name " + wording.Noun(len(near), "is ", "are ") + wording.And(near),
+				Write: strings.Join(quotedEach(near), " or ") + behind + ", if that is what yours are"})
+			return
+		}
 		r.unknownName(r.within(w.At, w.V.Feeder), "feeder", lib.feederWords())
 	default:
 		f := n.Feeders[0]
@@ -194,6 +206,35 @@ func (r *resolver) prey(w Written[Prey]) {
 		r.found.Add(finding.Finding{Rule: ruleUnknownName, At: w.At, Text: "the size of the " + f.Name.V + " is not said",
 			Write: "a size after it: " + strings.Join(sizes, ", ")})
 	}
+}
+
+// nearPrey returns the prey that may be meant by a word that is the name of a size alone
+// ("hydei"), and the feeders in whose names a word stands ("fly"), by the names of the
+// sheets. None of it is ever taken.
+func (l *Library) nearPrey(written string) (near []string) {
+	want := slug(written)
+	for _, of := range l.FeederNames() {
+		f := l.Feeder(of)
+		for _, s := range f.Sizes {
+			if len(want) > 4 && slug(s.Name.V) == want {
+				near = append(near, Prey{f.Name.V, s.Name.V}.String())
+			}
+		}
+	}
+	if len(near) == 1 {
+		return near
+	}
+	near = nil
+	for _, of := range l.FeederNames() {
+		f := l.Feeder(of)
+		if slices.ContainsFunc(f.Names(), func(n string) bool { return slices.Contains(strings.Split(slug(n), "-"), want) }) {
+			near = append(near, f.Name.V)
+		}
+	}
+	if len(near) > mostNear {
+		return nil
+	}
+	return near
 }
 
 // feederWords returns all names of all feeders, those of the sheets first.

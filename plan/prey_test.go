@@ -118,3 +118,26 @@ func TestPreyAgain(t *testing.T) {
 	}
 	asDecoded(t, r)
 }
+
+// What is no feeder's name, but that of a size or a word of several, is answered with what
+// may be meant, and never taken; a feeder that there is in one size needs none after it.
+func TestNearPrey(t *testing.T) {
+	lib := NewLibrary()
+	for written, want := range map[string]string{
+		"hydei": "fruit-fly hydei", "melanogaster": "fruit-fly melanogaster",
+		"fly":        "blow-fly blow-fly-larva fruit-fly house-fly house-fly-larva",
+		"gecko diet": "", "": "", "small": "", "adult": "",
+	} {
+		if got := strings.Join(lib.nearPrey(written), " "); got != want && !(want != "" && strings.HasPrefix(got, want)) {
+			t.Errorf("%s: near %q, want %q", written, got, want)
+		}
+		if n := lib.ByOtherPrey(Prey{Feeder: written}); n.Prey.Size != "" {
+			t.Errorf("%s is taken for %s", written, n.Prey)
+		}
+	}
+	for written, want := range map[string]string{"springtail": "springtail adult", "butterworm": "butterworm large", "cricket": "", "fruit-fly": ""} {
+		if n := lib.ByOtherPrey(Prey{Feeder: written}); n.Prey.Size != "" != (want != "") || want != "" && n.Prey.String() != want {
+			t.Errorf("%s: %s, want %q", written, n.Prey, want)
+		}
+	}
+}

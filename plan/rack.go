@@ -37,8 +37,23 @@ type Rack struct {
 // Shown returns the title that people see.
 func (k *Rack) Shown() string { return title(k.Title, k.Name.V) }
 
-// Read reports whether one thermometer is read for all that stand in it.
-func (k *Rack) Read() bool { return k.Thermometer.V }
+// Does reports whether care of a kind is done once for all that stand in it: its
+// thermometer is read, its heaters are tested.
+func (k *Rack) Does(kind *schema.CareKind) bool {
+	switch {
+	case kind == nil || kind.OfRack == "":
+		return false
+	case kind.Needs.Heated:
+		return slices.ContainsFunc(k.Heaters, func(h *Heater) bool { return !h.Tube() })
+	}
+	return k.Thermometer.V
+}
+
+// DoesFor reports whether it is one enclosure's too: who has a heater that is not the
+// rack's has that tested.
+func (k *Rack) DoesFor(e *Enclosure, kind *schema.CareKind) bool {
+	return k.Does(kind) && (!kind.Needs.Heated || e.Heated() && !slices.ContainsFunc(e.Climate.Heaters, func(h *Heater) bool { return !h.Tube() && !k.Says(h.At) }))
+}
 
 // Says reports whether a place is in the rack's block: what stands there is said of all
 // that stand in it.

@@ -127,7 +127,9 @@ func (r *resolver) species(e *Enclosure) *SpeciesSheet {
 	case by.As == NameMistaken:
 		f.Text = "there is no species sheet " + quote(e.Species.V) + "; it is taken for " + wording.And(names) + ", or sold by that name, and is another animal"
 	case by.As == NameGenus:
-		f.Text = quote(e.Species.V) + " is a genus; of it there is " + wording.And(names)
+		f.Text = quote(e.Species.V) + " is a genus; of it there " + wording.Noun(len(names), "is ", "are ") + wording.And(names)
+	case by.As == NameGenusOnce:
+		f.Text = quote(e.Species.V) + " is a genus in which " + wording.And(names) + " once stood; others may still"
 	case sheet == nil:
 		f.Text = quote(e.Species.V) + " is a name of several: " + wording.And(names)
 	case by.As == NameFormer:
@@ -137,10 +139,13 @@ func (r *resolver) species(e *Enclosure) *SpeciesSheet {
 	}
 	if sheet == nil { // which is meant is for the keeper to say
 		f.Rule, f.Write = ruleUnknownName, "species = "+strings.Join(quotedEach(by.Names()), " or ")+", if that is what yours are"
-		if by.As == NameMistaken {
+		if by.As == NameMistaken || by.As == NameGenusOnce {
 			f.Write += "; else a sheet of its own: vivary start --sheet " + slug(e.Species.V)
 		}
 	} else {
+		if sold := lib.SoldAs(e.Species.V); len(sold) > 0 {
+			f.Text += "; " + wording.And(Namesakes{Sheets: sold}.Names()) + wording.Noun(len(sold), " is", " are") + " sold by that name too"
+		}
 		f.Write, f.Edits = "species = "+quote(sheet.Name.V), finding.Instead(e.Species.At, e.Species.V, sheet.Name.V)
 	}
 	r.found.Add(f)
@@ -162,13 +167,25 @@ func (r *resolver) unknownSpecies(w Written[string]) {
 		return
 	}
 	kin, types := lib.InGenus(genus), lib.TypesOf(genus)
-	if len(types) == 0 {
-		types = slices.DeleteFunc(lib.TypeNames(), func(n string) bool { return len(lib.Type(n).Genera) == 0 })
+	near := lib.formOf(w.V)
+	if len(kin) == 0 {
+		near = lib.NearNames(w.V)
+	}
+	if len(near) > 0 {
+		r.found.Add(finding.Finding{Rule: ruleUnknownName, At: w.At, Text: "there is no species sheet " + quote(w.V) + "; near it by name " + wording.Noun(len(near), "is ", "are ") + wording.And(near),
+			Write: "species = " + strings.Join(quotedEach(near), " or ") + ", if that is what yours are; else a sheet of its own: vivary start --sheet " + slug(w.V)})
+		return
 	}
 	f := finding.Finding{Rule: ruleUnknownName, At: w.At, Text: "there is no species sheet " + quote(w.V),
 		Write: "species " + quote(slug(w.V)) + " { … } of type " + strings.Join(quotedEach(types), " or ") + ": vivary start --sheet " + slug(w.V) + " begins one"}
+	if len(types) == 0 { // of any genus: which there are is said by the command
+		f.Write = "a sheet of its own, of the care type that fits: vivary start --sheet " + slug(w.V) + " begins one, and vivary why types lists these"
+	}
 	switch len(kin) {
 	case 0:
+		if feeders := lib.feedersCalled(w.V); len(feeders) > 0 {
+			f.Text += "; as prey it is the feeder " + feeders[0].Name.V
+		}
 	case 1:
 		f.Text += "; of its genus there is " + kin[0] + ", which is another animal"
 	default:

@@ -179,6 +179,15 @@ func (s *SpeciesSheet) Preys() bool {
 	return f == nil || len(f.Words) == 0 || f.Words[0] == "prey" || f.Words[0] == "both"
 }
 
+// Hunts reports whether prey is a meal for the species: as it is said, else whether the
+// sheet feeds any.
+func (s *SpeciesSheet) Hunts() bool {
+	if s.Figure(schema.FigureEats, "") != nil {
+		return s.Preys()
+	}
+	return slices.ContainsFunc(s.Feeding, func(f *Feeding) bool { return len(f.Menu()) > 0 })
+}
+
 // Instar returns the figure stated for one instar, or nil.
 func (s *SpeciesSheet) Instar(what *schema.Figure, instar int) *Figure {
 	for _, f := range s.Figures {

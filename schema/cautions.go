@@ -25,14 +25,16 @@ type Trait struct {
 	Figure *Figure
 	Words  []string
 	Kinds  []*CareKind
+	// Grown says that it is not for newborn and young ones: hairs and stings of animals of
+	// a centimetre or two reach nobody's eyes. Those of which the stage is not known count as grown.
+	Grown bool
 }
 
-// Of reports whether care of a kind asks for the caution: has says whether a figure of a
-// species that is there has one of some words, and heater whether one is at one of some
-// places.
-func (c *Caution) Of(k *CareKind, has func(f *Figure, words []string) bool, heater func(places []string) bool) bool {
+// Of reports whether care of a kind asks for the caution: has says whether a species that
+// is there has a trait, and heater whether one is at one of some places.
+func (c *Caution) Of(k *CareKind, has func(*Trait) bool, heater func(places []string) bool) bool {
 	for i := range c.For {
-		if t := &c.For[i]; slices.Contains(t.Kinds, k) && has(t.Figure, t.Words) {
+		if t := &c.For[i]; slices.Contains(t.Kinds, k) && has(t) {
 			return true
 		}
 	}
@@ -58,25 +60,33 @@ var (
 var Cautions = []*Caution{
 	{Name: "hairs", Text: "gloves on, eyes covered (barbed hairs)",
 		Why:    "Barbed hairs in the cornea meant months of trouble to two keepers: the reports ask that whoever works inside covers the eyes.",
-		Source: "T19, T20",
-		For:    []Trait{{FigureHairs, []string{"thrown"}, near}}},
+		Source: "T19, T20; of goggles from juveniles on T124",
+		For:    []Trait{{FigureHairs, []string{"thrown"}, near, true}}},
 	{Name: "contact", Text: "gloves on, hands off the face (hairs)",
 		Why:    "Hairs that are pressed on, or lie in the web, itch for days and hurt an eye that is rubbed.",
 		Source: "common practice, no source",
-		For:    []Trait{{FigureHairs, []string{"contact"}, handsIn}}},
+		For:    []Trait{{FigureHairs, []string{"contact"}, handsIn, true}}},
+	{Name: "fluid", Text: "gloves on, hands off eyes and mouth (fluid)",
+		Why:    "Its fluid stains the skin, and harms eyes and mouth.",
+		Source: "K96, K98, OK25",
+		For:    []Trait{{FigureTouch, []string{"fluid"}, handsIn, false}}},
 	{Name: "spray", Text: "eyes covered (may spray)",
 		Why:    "Venom or acid is sprayed at the eyes as soon as the box is open, from as far as 3 m.",
 		Source: "C22, C133, N13, OS4",
-		For:    []Trait{{FigureSpray, []string{"venom", "acid"}, opened}}},
+		For:    []Trait{{FigureSpray, []string{"venom", "acid"}, opened, false}}},
 	{Name: "tools", Text: "long forceps, a box set ready (stings, bites)",
 		Why:    "Fingers are stung and bitten where they look for what forceps can reach, and an animal that has run out is caught in a box and never by hand.",
 		Source: "common practice, no source",
 		For: []Trait{
-			{FigureVenom, []string{"mild"}, handsIn},
-			{FigureVenom, []string{"painful"}, picked},
-			{FigureVenom, []string{"medically significant"}, opened},
-			{FigureSpeed, []string{"very quick"}, picked},
+			{FigureVenom, []string{"mild"}, handsIn, true},
+			{FigureVenom, []string{"painful"}, picked, true},
+			{FigureVenom, []string{"medically significant"}, opened, false},
+			{FigureSpeed, []string{"very quick"}, picked, false},
 		}},
+	{Name: "germs", Text: "hands washed with soap afterwards (salmonella)",
+		Why:    "Healthy geckos carry salmonella, and whatever is in the box has it too.",
+		Source: "common practice, no source",
+		For:    []Trait{{FigureTouch, []string{"germs"}, opened, false}}},
 	// A heater that is forgotten harms the animals, and so it says also what comes after; one
 	// that is off for a season stays off.
 	{Name: "mains", Text: "unplug heater and lamp while at it, then plug in as before",
@@ -90,7 +100,7 @@ var Cautions = []*Caution{
 // class A trips at 6 mA (UL 943, as cited at profengineering.com/glossary/gfci), a
 // residual-current device for outlets at 30 mA (IEC 60364-4-41, 415.1, from memory); the
 // drip loop and unplugging, M. Owen, Tank Talk, as above; the rest is common practice.
-const Mains = "a residual-current device (GFCI) before every heater and lamp, a drip loop in each lead, the plug out before hands or water go in, and the maker's instructions; fixed wiring is work for a licensed electrician"
+const Mains = "a residual-current device (GFCI) before every heater and lamp, a drip loop in each lead, the plug out before water or wet hands come to a heater or lamp that is inside, under or above a box, and the maker's instructions; fixed wiring is work for a licensed electrician"
 
 // Aid is what to do after an animal has hurt somebody, for those who stand in and do not
 // know it: common first-aid wording, which leaves what is more to doctors.
@@ -108,7 +118,7 @@ type Aid struct {
 // timcltd.org; health.am; sja.org.uk.
 var AidAlways = []string{
 	"After a sting or bite: lid shut, keep calm and still, rings off; soap and water; a cool pack, no ice on the skin. Do not cut, suck or tie it off",
-	"Ring your local emergency number at once for trouble breathing, a swollen face or throat, fainting, chest pain, cramps or twitching, or signs that spread; for a small child always. Say the species' name, and any allergy",
+	"Ring your local emergency number at once for trouble breathing, a swollen face or throat, fainting, chest pain, cramps or twitching, or signs that spread; for a small child always. With trouble breathing, a swollen face or throat or fainting their adrenaline pen first, if they carry one. Say the species' name, and any allergy",
 }
 
 // AidOther is for what has no venom: claws, jaws and teeth.
@@ -127,7 +137,7 @@ var Aids = []*Aid{
 		Text:   "hours or days of pain; a doctor if anything is felt away from the place, or it goes on swelling; children, the old, the ill, the pregnant and whoever has an allergy at once",
 		Source: "common practice, no source"},
 	{Figure: FigureVenom, Words: []string{"mild"}, Title: "Mild", Stings: true,
-		Text:   "as a bee's sting: swollen at 30 min, going down by 90 min (common practice, no source); a doctor if it is not",
+		Text:   "as a bee's sting: swollen at 30 min, going down by 90 min; a doctor if it is not",
 		Source: "common practice, no source"},
 	{Figure: FigureHairs, Words: []string{"thrown", "contact"}, Title: "Hairs in the eye",
 		Text:   "do not rub; rinse with much water, and an eye doctor the same day: say “tarantula hairs”. Take them off the skin with sticky tape",
@@ -135,4 +145,10 @@ var Aids = []*Aid{
 	{Figure: FigureSpray, Words: []string{"venom", "acid"}, Title: "Sprayed in the eye",
 		Text:   "do not rub; rinse with much water at once, then a doctor",
 		Source: "C133, OS4"},
+	{Figure: FigureTouch, Words: []string{"fluid"}, Title: "Fluid in the eye or mouth",
+		Text:   "do not rub; rinse with much water at once, then a doctor. Off the skin with soap and water",
+		Source: "OK25, K98"},
+	{Figure: FigureTouch, Words: []string{"germs"}, Title: "Salmonella",
+		Text:   "hands washed with soap after every box, and no food or drink beside it; with fever or diarrhoea in the days after a doctor: say “gecko”",
+		Source: "common practice, no source"},
 }

@@ -50,7 +50,7 @@ type CareKind struct {
 	StandIn bool      // whether somebody who stands in does it: what keeps an animal alive and opens nothing that must stay shut
 	OfMeal  int       // how many days after a meal that brings it, or 0 where none does
 	Routine bool      // whether a round's summary names it only on a day that has nothing else
-	OfRack  bool      // whether it is done once for all in a rack, at the thermometer that they share
+	OfRack  string    // the name of the care that does it once for all in a rack, at the thermometer or the heaters that they share; "" for none
 	Word    string    // in a summary; the name where there is none
 	Doc     string
 }
@@ -62,7 +62,7 @@ var CareKinds []*CareKind
 // above: Go fills in what is ready first.
 var (
 	KindLook       = listed(&CareKinds, CareKind{Name: "look", Row: RowLook, Phrase: "Lid shut? Animals seen or hidden", Needs: NeedLook, Rank: 10, Minutes: 1, StandIn: true, Routine: true, Doc: "The look-round: lid shut, every animal seen or plausibly hidden."})
-	KindHeat       = listed(&CareKinds, CareKind{Name: "heat", Row: RowReading, Phrase: "Read lowest and highest temperature, reset", Word: "read", Needs: NeedHeat, Rank: 20, Minutes: 1, StandIn: true, Routine: true, OfRack: true, Doc: "Reading the lowest and the highest temperature since the last time."})
+	KindHeat       = listed(&CareKinds, CareKind{Name: "heat", Row: RowReading, Phrase: "Read lowest and highest temperature, reset", Word: "read", Needs: NeedHeat, Rank: 20, Minutes: 1, StandIn: true, Routine: true, OfRack: "reading", Doc: "Reading the lowest and the highest temperature since the last time."})
 	KindMoisture   = listed(&CareKinds, CareKind{Name: "moisture", Row: RowReading, Phrase: "Feel the substrate, read the gauge", Word: "feel", Rank: 22, Minutes: 1, StandIn: true, Routine: true, Doc: "Feeling the substrate and reading the gauge."})
 	KindWater      = listed(&CareKinds, CareKind{Name: "water", Row: RowWater, Phrase: "Fresh water", Needs: NeedWater, Rank: 30, Minutes: 1, Water: true, StandIn: true, Routine: true, Doc: "Fresh drinking water."})
 	KindMist       = listed(&CareKinds, CareKind{Name: "mist", Row: RowMist, Phrase: "Mist", Needs: NeedMoisture, Rank: 40, Minutes: 1, StandIn: true, Routine: true, Doc: "Spraying fine water."})
@@ -82,7 +82,7 @@ var (
 	KindPair       = listed(&CareKinds, CareKind{Name: "pair", Row: RowHandle, Phrase: "Pair", Rank: 83, Minutes: 60, Doc: "Bringing a pair together, watched."})
 	KindTreat      = listed(&CareKinds, CareKind{Name: "treat", Phrase: "Treat, as the veterinarian ordered", Rank: 15, Minutes: 5, Doc: "A treatment that a veterinarian ordered."})
 	KindWatch      = listed(&CareKinds, CareKind{Name: "watch", Row: RowLook, Phrase: "Look without opening", Rank: 12, Minutes: 1, StandIn: true, Doc: "Looking without opening or lifting anything."})
-	KindDeviceTest = listed(&CareKinds, CareKind{Name: "device-test", Row: RowDevice, Phrase: "Test heater and thermostat", Word: "test heaters", Needs: NeedDeviceTest, Rank: 90, Minutes: 5, Doc: "Testing that the thermostat switches off."})
+	KindDeviceTest = listed(&CareKinds, CareKind{Name: "device-test", Row: RowDevice, Phrase: "Test heater and thermostat", Word: "test heaters", Needs: NeedDeviceTest, OfRack: "device-test", Rank: 90, Minutes: 5, Doc: "Testing that the thermostat switches off."})
 	KindCalibrate  = listed(&CareKinds, CareKind{Name: "calibrate", Row: RowDevice, Phrase: "Test the gauge", Word: "test gauges", Rank: 91, Minutes: 10, Doc: "Testing a thermometer or hygrometer."})
 	KindPrepare    = listed(&CareKinds, CareKind{Name: "prepare", Phrase: "Prepare", Rank: 84, Minutes: 15, Doc: "Getting something ready."})
 	KindOther      = listed(&CareKinds, CareKind{Name: "other", Row: RowClean, Rank: 99, Minutes: 5, Doc: "Anything else; `task` says what."})

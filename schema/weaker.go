@@ -45,5 +45,5 @@ var weaker = map[string]Weaker{
 	"brood-size": Lower, "isolate-before": Lower, "undisturbed": Lower, "gestation-longest": Lower, "after-sac": Lower,
 	"wait-after-moult": Lower, "handling-wait": Lower, "settling": Lower, "quarantine": Lower, "quarantine-wild": Lower, "mites-clear": Lower,
 	"rest-age": Lower, "rest-full-heat": Lower, "rest-first-meal": Lower, "rest-full-meals": Lower,
-	"items-a-week": Lower, "prey-length-least": Lower, "venom": Lower, "hairs": Lower, "spray": Lower, "cites": Lower,
+	"items-a-week": Lower, "prey-length-least": Lower, "venom": Lower, "hairs": Lower, "spray": Lower, "touch": Lower, "cites": Lower,
 }

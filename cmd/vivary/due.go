@@ -44,7 +44,9 @@ func dueRounds(w *world, f *flags, args []string) int {
 		return dueJSON(w, sheets)
 	}
 	printDays(w, r, f, sheets)
-	mains(w, r)
+	if len(sheets) > 0 {
+		mains(w, r)
+	}
 	if sum := finding.Summary(r.Findings); sum != "" {
 		fmt.Fprintf(w.out, "\n%s: see vivary check.\n", sum)
 	}
@@ -75,7 +77,7 @@ func printDays(w *world, r *compile.Result, f *flags, sheets []sheet) {
 		fmt.Fprintln(w.out, dayTitle(r, on))
 		for _, l := range leaves {
 			fmt.Fprintf(w.out, "  %s: %s\n", l.Title, strings.Join(l.Lines, "; "))
-			if on == max(l.From, r.Today) && (l.For != "" || l.Sudden) { // of who is away, whoever stands in has it already
+			if on == max(l.From, r.Today) && l.For != "" { // of who is away, whoever stands in has it already
 				for _, line := range r.Roster.Aid(&l) {
 					fmt.Fprintln(w.out, "    "+line)
 				}

@@ -212,19 +212,8 @@ func mixedSizes(r *Rule, e *Enclosure) {
 		Write: "an enclosure of their own", Also: []finding.Related{{At: origin(other), Text: "the others"}}})
 }
 
-// hunts reports whether prey is a meal for the species: as it is said, else whether the
-// sheet feeds any.
-func (e *Enclosure) hunts() bool {
-	if e.figure(schema.FigureEats) != nil {
-		return e.Sheet.Preys()
-	}
-	for _, f := range e.Sheet.Feeding {
-		if len(f.Menu()) > 0 {
-			return true
-		}
-	}
-	return false
-}
+// hunts reports whether prey is a meal for the species.
+func (e *Enclosure) hunts() bool { return e.Sheet.Hunts() }
 
 // typicalLength is the middle of the length of a group's animals. Where no figure
 // is known, stages are taken to be half as long again as the one before.

@@ -53,9 +53,7 @@ func fedCold(r *Rule, e *Enclosure) {
 			continue // no meals, without a word
 		}
 		warm, f := s.Climate.WarmEnd, e.figure(schema.FigureWinterRest)
-		switch need := e.figure(schema.FigureSpotNeeded); {
-		case need != nil && warm.V.High < need.Range.Low-rounding:
-			f = need
+		switch {
 		case f != nil && warm.V.High <= f.Range.High:
 		case f == nil && e.figure(schema.FigureTemperatureSoft) != nil && warm.V.High < e.figure(schema.FigureTemperatureSoft).Range.Low:
 			f = e.figure(schema.FigureTemperatureSoft)
@@ -71,25 +69,6 @@ func fedCold(r *Rule, e *Enclosure) {
 	}
 }
 
-// roomIn returns what the room is like in a season: as it says of its winter or its summer,
-// where the middle of the season lies there, else of the year.
-func (e *Enclosure) roomIn(s *plan.Season) plan.Written[quantity.Range] {
-	room := e.Plan.Place
-	if from, ok := dayOf(s.From.V); ok {
-		mid := (from + length(s)/2) % 365
-		if south, _ := e.south(); south {
-			mid = (mid + 182) % 365
-		}
-		switch {
-		case (mid < 90 || mid >= 304) && room.Winter.Set(): // November to March
-			return room.Winter
-		case mid >= 120 && mid < 274 && room.Summer.Set(): // May to September
-			return room.Summer
-		}
-	}
-	return room.Temperature
-}
-
 // restOrHeat is what is to be done where meals go on in the cold.
 func (e *Enclosure) restOrHeat() string {
 	if life.Rests(e.Sheet) {
@@ -101,29 +80,22 @@ func (e *Enclosure) restOrHeat() string {
 // fedUnheated is about meals in a season in which the heaters are off and no warm end is
 // planned: it is then as the room is.
 func (e *Enclosure) fedUnheated(r *Rule, s *plan.Season) {
-	if s.Off.V || s.Heating.V != "off" || s.Feeding.V == "none" || s.Climate != nil && s.Climate.WarmEnd.Set() || life.CoolingOf(e.Plan, s).Fasting {
+	if s.Off.V || s.Heating.V != "off" || !s.Feeding.Set() || s.Feeding.V == "none" || s.Climate != nil && s.Climate.WarmEnd.Set() {
 		return
 	}
 	room := e.Plan.Place
-	if room == nil || !room.Temperature.Set() || !e.Plan.Heated() {
+	if room == nil || !room.Temperature.Set() {
 		return
 	}
-	t := e.roomIn(s)
-	warmest := t.V.High
+	t := room.Temperature
 	f := e.figure(schema.FigureSpotNeeded)
-	if f != nil {
-		warmest = (t.V.Low + t.V.High) / 2
-	} else {
+	if f == nil {
 		f = e.figure(schema.FigureTemperatureSoft)
 	}
-	if f == nil || warmest >= f.Range.Low-rounding {
+	if f == nil || t.V.High >= f.Range.Low-rounding {
 		return
 	}
-	at := s.Feeding.At
-	if !at.Written() {
-		at = s.Heating.At
-	}
-	e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: "meals go on in season " + strconv.Quote(s.Name.V) + " with the heaters off, in a room of " + t.V.String() + ": it cannot digest them",
+	e.Add(finding.Finding{Rule: &r.Rule, At: s.Feeding.At, Text: "meals go on in season " + strconv.Quote(s.Name.V) + " with the heaters off, in a room of " + t.V.String() + ": it cannot digest them",
 		Limit: e.atLeast(f.Range.Low, t.V.Unit, f), Source: e.Cite(f), Write: "heating = \"on\"; or feeding = \"none\", where the species takes a cool rest", Also: []finding.Related{{At: t.At, Text: "the room"}}})
 }
 

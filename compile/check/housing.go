@@ -384,17 +384,7 @@ func dropShort(r *Rule, e *Enclosure) {
 // hiding counts those that need a hide of their own: hunters that are past the smallest
 // sizes. Young hide under bits of bark and in crevices that nobody counts, and woodlice
 // and millipedes crowd under one piece of bark.
-func (e *Enclosure) hiding() (n int) {
-	if !e.hunts() {
-		return 0
-	}
-	for _, g := range e.Life.Groups {
-		if !small(e.stage(g)) && !g.Strayed() {
-			n += e.count(g)
-		}
-	}
-	return n
-}
+func (e *Enclosure) hiding() int { return growth.Hiding(e.Life, e.Today) }
 
 func hidesFew(r *Rule, e *Enclosure) {
 	h := e.Plan.Housing.Hides

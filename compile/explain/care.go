@@ -181,7 +181,11 @@ func origin(r *compile.Result, s *roster.Entry) string {
 		}
 		return out
 	case s.FromSheet:
-		return "from the species sheet, " + where + ": " + r.Plan.Library.Cite(s.Cited)
+		out := "from the species sheet, " + where
+		if by := r.Plan.Library.Cite(s.Cited); by != "" {
+			out += ": " + by
+		}
+		return out
 	case s.Once != nil:
 		return "from the log, " + where
 	}

@@ -42,7 +42,7 @@ func explainRack(r *compile.Result, word string) []Answer {
 		for _, h := range k.Heaters {
 			lent = append(lent, Line{Name: h.Name.V, Text: heat(k, h)})
 		}
-		if k.Read() {
+		if k.Thermometer.V {
 			lent = append(lent, Line{Name: "thermometer", Text: "one for all"})
 		}
 		if k.StandsOn.Set() {

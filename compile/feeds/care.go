@@ -70,7 +70,7 @@ func (s *selection) asEver(feed *ical.Feed, base ical.Entry, p roster.Pick, part
 		rule.Fill(planned, s.r.Horizon)
 		e := base
 		e.UID = s.uid("care", p.Entry.ID.String(), part(i))
-		mind(&e, p.Entry, nil)
+		s.mind(&e, p.Entry, nil)
 		if s.repeat(&e, rule, shown, p.Entry.EachHeld, last) {
 			feed.Entries = append(feed.Entries, e)
 		}
@@ -234,7 +234,7 @@ func (s *selection) each(feed *ical.Feed, base ical.Entry, x *roster.Entry, days
 		e.Date = s.r.Horizon.Date(i)
 		e.UID = s.uid("care", x.ID.String(), e.Date.String())
 		e.Summary = s.words(x, i, x.Portion(i))
-		mind(&e, x, x.Manner(i))
+		s.mind(&e, x, x.Manner(i))
 		feed.Entries = append(feed.Entries, e)
 	}
 }
@@ -277,7 +277,8 @@ func (s *selection) entry(x *roster.Entry) ical.Entry {
 	if place := x.Plan().Place; place != nil {
 		e.Location = place.Shown()
 	}
-	if x.Timing != nil && x.Timing.Because.Set() {
+	// What goes with a meal has the meal's timing, and is not done for its reason.
+	if x.Timing != nil && x.Timing.Because.Set() && (x.Meal == nil || x.Kind == schema.KindFeed) {
 		if e.Description != "" {
 			e.Description += "\n"
 		}
@@ -288,12 +289,12 @@ func (s *selection) entry(x *roster.Entry) ical.Entry {
 
 // mind puts what to see to before a care, done in a manner or as usual, before all else in
 // the text of its entry.
-func mind(e *ical.Entry, x *roster.Entry, m *roster.Manner) {
+func (s *selection) mind(e *ical.Entry, x *roster.Entry, m *roster.Manner) {
 	if m != nil && m.May.Manner == schema.Outside {
 		return // nothing is opened
 	}
 	var lines []string
-	for _, c := range roster.Cautions(x.Life, x.Kind) {
+	for _, c := range roster.Cautions(x.Life, x.Kind, s.r.Today) {
 		lines = append(lines, rounds.Before(c))
 	}
 	if e.Description != "" {

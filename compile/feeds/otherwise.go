@@ -59,7 +59,7 @@ func (s *selection) otherwise(feed *ical.Feed, base ical.Entry, x *roster.Entry,
 			e := base
 			e.UID = s.uid("care", x.ID.String(), st.name, part(k))
 			e.Summary = s.words(x, first, item)
-			mind(&e, x, x.Manner(first))
+			s.mind(&e, x, x.Manner(first))
 			if s.repeat(&e, rule.Between(recur.MinDate, until), st.days, nil, last) {
 				feed.Entries = append(feed.Entries, e)
 			}

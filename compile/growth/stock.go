@@ -34,6 +34,33 @@ func (s *Stock) Fits() bool { return !s.Sized || s.FloorFits() && s.volumeFits()
 // FloorFits reports whether the floor is enough, where it is known.
 func (s *Stock) FloorFits() bool { return s.Has >= s.Floor*Tolerance }
 
+// FloorOpen reports whether it is not known if the floor is enough: it is less than what
+// suits every member of a care type, and not what is too little for any of them.
+func (s *Stock) FloorOpen() bool {
+	f := s.First
+	return !s.FloorFits() && f != nil && f.OfType != "" && (f.Beyond.High == 0 || s.Has >= s.wrong()*Tolerance)
+}
+
+// wrong is the floor that is too little for any member of a care type, in cm², in the
+// proportion in which it is of one.
+func (s *Stock) wrong() float64 { return s.Floor * s.First.Beyond.Low / s.First.Range.Low }
+
+// Hiding is how many animals of an enclosure ask for a place to hide each: hunters that are
+// past the smallest sizes, and were not taken out. Young hide under bits of bark and in
+// crevices that nobody counts, and woodlice and millipedes crowd under one piece of bark.
+func Hiding(l *life.Enclosure, today civil.Date) (n int) {
+	s := l.Plan.Sheet
+	if s == nil || !s.Hunts() {
+		return 0
+	}
+	for _, g := range l.Groups {
+		if stage := g.Stage(today); g.Sheet == s && !g.Strayed() && stage != "newborn" && stage != "young" {
+			n += g.Count(today)
+		}
+	}
+	return n
+}
+
 func (s *Stock) volumeFits() bool { return s.Holds >= s.Volume*Tolerance }
 
 // pace is how fast animals are taken to grow.

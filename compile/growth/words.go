@@ -20,7 +20,7 @@ func (r *Report) Lines() []string {
 		out = append(out, r.growthLines(g, u)...)
 	}
 	out = append(out, r.broodLines(u)...)
-	if d := r.TooSmall; d.When != Never {
+	if d := r.TooSmall; d.When != Never && !(d.When == Now && r.Now.FloorOpen() && r.Now.volumeFits()) {
 		out = append(out, "Too small "+d.words("for those who live here and the young that stay"))
 	}
 	if m := &r.Prey; m.When != Never {
@@ -89,14 +89,27 @@ func (r *Report) stockLines(u units) (out []string) {
 		}
 	}
 	if s.Sized {
-		line += "; there are " + quantity.Format(s.Has, u.area) + verdict(s.FloorFits())
+		line += "; there are " + quantity.Format(s.Has, u.area)
+		if s.FloorOpen() {
+			line += ": less than suits every one of " + s.First.OfType
+			if s.First.Beyond.High > 0 {
+				line += "; too little for any is " + quantity.Format(s.wrong(), u.area)
+			}
+		} else {
+			line += verdict(s.FloorFits())
+		}
 	}
 	out = append(out, line+" [floor-first of "+sheet+"]")
 	if s.Volume > 0 && s.Sized {
 		out = append(out, "Volume: "+quantity.FormatAtLeast(s.Volume, u.volume)+" for one; there are "+quantity.Format(s.Holds, u.volume)+verdict(s.volumeFits())+" [volume-first of "+sheet+"]")
 	}
 	if s.HidesSet {
-		out = append(out, "Hides: "+strconv.Itoa(s.Hides)+" for "+wording.Animals(s.Animals)+verdict(s.Hides >= s.Animals))
+		line = "Hides: " + strconv.Itoa(s.Hides)
+		perch := r.Life.Plan.Housing.Perches.V && !r.Life.Plan.Sheet.Is(schema.FigureLifestyle, "crevice") // cover enough on branches
+		if n := Hiding(r.Life, r.Today); n > 0 && s.Sized && !perch {
+			line += " for " + wording.Animals(n) + verdict(s.Hides >= n)
+		}
+		out = append(out, line)
 	}
 	if s.Most != nil && s.Animals > 1 {
 		out = append(out, "Group: "+wording.Animals(s.Animals)+", at most "+strconv.Itoa(int(s.Most.Range.High))+verdict(float64(s.Animals) <= s.Most.Range.High)+" [group-max of "+sheet+"]")

@@ -101,7 +101,7 @@ func (r *reader) whole() {
 		r.out.Tasks = append(r.out.Tasks, Task{Name: "mites/" + s.on.String(), Kind: schema.KindWatch, On: s.on, Times: clear / 7, Interval: 7,
 			Text: "mites gone? look at joints and mouth from outside; own tools, last in the round", At: s.at})
 	}
-	if s := r.died; s.ok {
+	if s := r.died; s.ok && (len(r.living()) > 0 || r.out.Plan.Culture.V) { // where nobody is left there are no others
 		r.out.Tasks = append(r.out.Tasks, Task{Name: "after-death/" + s.on.String(), Kind: schema.KindWatch, On: s.on + 1,
 			Text: "check the others from outside: water, heat record, leftovers, mites", At: s.at})
 	}

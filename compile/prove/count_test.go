@@ -255,8 +255,10 @@ func (w *walk) end(to, more int) {
 		} else if gap > w.out.Longest {
 			w.out.Longest, w.out.From, w.out.To = gap, w.last, to
 		}
-		// What is the plan's alone is found before what a hold has a part in.
-		if gap > limit.Days && (w.out.Breach == (prove.Gap{}) || w.soft && !w.excused(from, to)) {
+		// What is the plan's alone is found before what a hold has a part in, and what lasts
+		// beyond today before what is over.
+		over := w.out.Breach.To <= w.today && to > w.today && w.soft == w.excused(from, to)
+		if gap > limit.Days && (w.out.Breach == (prove.Gap{}) || over || w.soft && !w.excused(from, to)) {
 			w.out.Breach, w.out.Limit, w.soft = prove.Gap{From: from, To: to}, limit, w.excused(from, to)
 		}
 	}

@@ -173,7 +173,9 @@ func (w *prover) occasions(p *Proof) horizon.Days {
 	}
 	if k := w.s.RackOf(w.life.Plan); k != nil { // what is done for the rack is done for all in it
 		for i := range k.Entries {
-			add(&k.Entries[i])
+			if k.Plan.DoesFor(w.life.Plan, k.Entries[i].Kind) {
+				add(&k.Entries[i])
+			}
 		}
 	}
 	if p.Name == schema.NeedFood {

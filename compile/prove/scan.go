@@ -41,7 +41,9 @@ func (p *Proof) judge(g Gap, most Limit) {
 	} else if gap > p.Longest {
 		p.Longest, p.From, p.To = gap, g.From, g.To
 	}
-	if gap > most.Days && (p.Met() || p.soft(p.Breach) && !p.soft(g)) {
+	// One that ends today is over: of two alike that is told which can still be mended.
+	over := p.Breach.To <= p.today && g.To > p.today && p.soft(p.Breach) == p.soft(g)
+	if gap > most.Days && (p.Met() || over || p.soft(p.Breach) && !p.soft(g)) {
 		p.Breach, p.Limit = g, most
 	}
 }

@@ -31,7 +31,10 @@ func (r *Roster) Aid(x *Leave) []string {
 		return nil
 	}
 	var out []string
-	stings := false
+	if x.For == "" {
+		out = slices.Clone(manners)
+	}
+	stings, begun := false, len(out)
 	for _, a := range schema.Aids {
 		names := saying(lives, a)
 		if len(names) == 0 {
@@ -44,10 +47,10 @@ func (r *Roster) Aid(x *Leave) []string {
 		out = append(out, a.Title+" ("+listedNames(names)+"): "+a.Text)
 	}
 	other := schema.AidOther
-	if len(out) == 0 {
+	if len(out) == begun {
 		other = schema.AidAny
 	}
-	return append(append(out, other), r.tell(x.begins.duty.Keeper, stings))
+	return append(append(out, other), r.tell(x.begins, lives, stings))
 }
 
 // caredFor are the enclosures that some people do for a keeper in a run of days away.
@@ -104,20 +107,50 @@ func listedNames(names []string) string {
 	return strings.Join(names, "; ")
 }
 
-// tell says whom to tell, and never the number.
-func (r *Roster) tell(keeper string, stings bool) string {
+// tell says whom to tell, and never the number: who is there all the time and
+// trained for what is in their care, and those to ring who do no care. Whoever is away is not told.
+func (r *Roster) tell(b *begins, lives []*life.Enclosure, stings bool) string {
 	var names []string
+	numbers := 0
+	var skills []string
+	for _, l := range lives {
+		skills = append(skills, Skills(l)...)
+	}
+	for _, k := range r.Plan.Keepers {
+		name := k.Name.V
+		if name == b.duty.Keeper || slices.Contains(b.who, name) || r.Untrained(name, skills) != "" || !r.thereIn(name, b.run) {
+			continue
+		}
+		names = append(names, k.Shown())
+		if k.Phone.Set() {
+			numbers++
+		}
+	}
 	for _, c := range r.Plan.Contacts {
 		names = append(names, c.Shown())
+		numbers++
 	}
-	if k := r.Plan.Keeper(keeper); k != nil && k.Phone.Set() {
-		names = append(names, k.Shown())
-	}
+	where := ""
 	switch {
-	case len(names) > 0:
-		return "Then tell " + wording.Or(names) + ", number on your sheet"
-	case stings:
+	case len(names) == 0 && stings:
 		return "Nobody to ring is named in the plan: ask for a number before you begin"
+	case len(names) == 0:
+		return "Then write it down for " + shown(r.Plan, b.duty.Keeper)
+	case numbers == 0:
+	case b.run.sudden():
+		where = "; numbers stand in the day's list, not in calendars"
+	default:
+		where = ", number on your sheet"
 	}
-	return "Then tell " + shown(r.Plan, keeper)
+	return "Then tell " + wording.Or(names) + where
+}
+
+// thereIn reports whether somebody is there on all days of a run that are still to come.
+func (r *Roster) thereIn(name string, run *Run) bool {
+	for i := max(run.From, r.Horizon.Today); i < run.To; i++ {
+		if !r.People.There(name, i) {
+			return false
+		}
+	}
+	return true
 }

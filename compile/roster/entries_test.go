@@ -61,7 +61,8 @@ feeding "younger" {
 		{"switched off", ash(`care "mist" { off = true; because = "a fogger does it" } feeding "only" { off = true; because = "fed elsewhere" }`), "", ""},
 		{"of killed prey", ash(`feeding "only" { killed = true }`), "", "mist, feed only"},
 		{"with a gut-load", ash(`feeding "only" { gut_load = true }`), "", "leftovers only, mist, feed only, gut-load only"},
-		{"all gone", ash(""), "20 Jun ash died 2", "after-death/2027-06-20"},
+		{"all gone", ash(""), "20 Jun ash died 2", ""}, // there are no others to look at
+		{"one gone", ash(""), "20 Jun ash died", "after-death/2027-06-20, leftovers only, mist, feed only"},
 	} {
 		r := compiled(t, with(sheetCare, c.plan), logged(c.log), on("1 Jul"))
 		if got := all(r); got != c.want {

@@ -2,10 +2,12 @@ package roster
 
 import (
 	"slices"
+	"strconv"
 
 	"vivary/compile/identity"
 	"vivary/plan"
 	"vivary/schema/civil"
+	"vivary/schema/wording"
 )
 
 // Leave is what an absence means for people on one day, apart from the rounds.
@@ -51,17 +53,18 @@ func (s *Shared) leaves(d *Duty, r *Run) []Leave {
 	back := []string{"Count the animals and look at every lid", "Read the lowest and the highest temperatures", "Write down what was seen"}
 	var out []Leave
 	for k, name := range r.covers() {
+		visits := s.visits(d, r, name)
 		cover, suffix, first := shown(s.Plan, name), "", s.visit(d, r, name)
 		if k > 0 {
 			suffix = "/" + had(s.Plan, name)
 		}
-		away.Lines = append(away.Lines, cover+" stands in until "+r.until(name).Short())
+		away.Lines = append(away.Lines, cover+" stands in until "+r.until(name).Short()+told(visits, ", on "))
 		back = append([]string{"Tell " + cover + " that you are back"}, back...)
 		out = append(out,
 			Leave{Away: d.Keeper, Name: id + "/stand-in-eve" + suffix, Title: "You stand in for " + keeper + " from " + first.Short(), From: r.since(name) - 1, Days: 1, For: name,
-				Lines: []string{"Have keys, portions and numbers at hand", "Ask now what is not clear"}},
+				Lines: slices.Concat(line(told(visits, "Your days: ")), []string{"Have keys, portions and numbers at hand", "Ask now what is not clear"})},
 			Leave{Away: d.Keeper, Name: id + "/stand-in" + suffix, Title: "You stand in for " + keeper, From: first, Days: 1, For: name,
-				Lines:  []string{"Do what each round says, and no more", "Lift no animal; open no lid that need not be opened", "Write down what looks wrong, and ring"},
+				Lines:  slices.Concat(line(told(visits, "Your days: ")), manners),
 				begins: &begins{d, r, []string{name}}},
 			Leave{Away: d.Keeper, Name: id + "/handed-back" + suffix, Title: "Handed back to " + keeper, From: r.until(name), Days: 1, For: name,
 				Lines: []string{keeper + " does the rounds again from today"}})
@@ -76,12 +79,78 @@ func (s *Shared) leaves(d *Duty, r *Run) []Leave {
 	if others := slices.DeleteFunc(r.covers(), s.hasCalendar); len(others) > 0 {
 		away.begins = &begins{d, r, others}
 	}
+	for _, name := range d.inRun(r) {
+		if !slices.Contains(r.covers(), name) { // for somebody who fell ill on a trip
+			out = append(out, s.steps(d, r, name))
+		}
+	}
 	out = append(out, away,
 		Leave{Away: d.Keeper, Name: id + "/ready", Title: "Get ready to leave tomorrow", Lines: ready, From: r.Begun - 1, Days: 1, For: d.Keeper})
 	if r.open() {
 		return out
 	}
 	return append(out, Leave{Away: d.Keeper, Name: id + "/return", Title: "Back today", Lines: back, From: r.Ends, Days: 1, For: d.Keeper})
+}
+
+// manners are how anybody stands in.
+var manners = []string{"Do what each round says, and no more", "Lift no animal; open no lid that need not be opened", "Write down what looks wrong, and ring"}
+
+// listedVisits is how many visits are listed; of more, the first of them and the last.
+const listedVisits = 14
+
+// visits says on which days somebody comes who does not come on each; "" where they do.
+func (s *Shared) visits(d *Duty, r *Run, cover string) string {
+	from, ok := s.Horizon.Index(s.visit(d, r, cover))
+	if !ok {
+		return ""
+	}
+	var spans []string
+	every := true
+	for _, x := range d.stands {
+		if x.keeper != cover {
+			continue
+		}
+		for i, until := from, min(int(r.until(cover)-s.Horizon.From), r.To); i < until; i++ {
+			every = every && x.days.Has(i)
+		}
+		for i := x.days.Next(from); i >= 0 && i < r.To; {
+			last := i
+			for last+1 < r.To && x.days.Has(last+1) {
+				last++
+			}
+			span := s.Horizon.Date(i).Short()
+			if last == i+1 {
+				last = i // two days are named each
+			}
+			if last > i {
+				span += " to " + s.Horizon.Date(last).Short()
+			}
+			spans = append(spans, span)
+			i = x.days.Next(last + 1)
+		}
+	}
+	switch n := len(spans); {
+	case every:
+		return ""
+	case n > listedVisits:
+		spans = append(spans[:listedVisits-1:listedVisits-1], strconv.Itoa(n-listedVisits)+" more", spans[n-1])
+	}
+	return wording.And(spans)
+}
+
+// told puts words before what is said, and line makes a line of it; of nothing none.
+func told(text, before string) string {
+	if text == "" {
+		return ""
+	}
+	return before + text
+}
+
+func line(text string) []string {
+	if text == "" {
+		return nil
+	}
+	return []string{text}
 }
 
 // covers are those who stand in during a run, by the first day on which they do.

@@ -3,6 +3,7 @@ package roster_test
 import (
 	"fmt"
 	"maps"
+	"slices"
 	"strings"
 	"testing"
 
@@ -43,9 +44,11 @@ Sat 17 Jul, 1 days, for lead as lead/2027-07-10/return: Back today
 		// The sitter has the first week and the last, and the friend the week between.
 		{"several covers in a run", staff + away("lead", "10 Jul", "17 Jul", `cover = "sitter"`) + away("lead", "17 Jul", "24 Jul", `cover = "friend"`) + away("lead", "24 Jul", "31 Jul", `cover = "sitter"`), `
 Fri 9 Jul, 1 days, for sitter as lead/2027-07-10/stand-in-eve: You stand in for Lead from Sat 10 Jul
+  Your days: Sat 10 Jul to Fri 16 Jul and Sat 24 Jul to Fri 30 Jul
   Have keys, portions and numbers at hand
   Ask now what is not clear
 Sat 10 Jul, 1 days, for sitter as lead/2027-07-10/stand-in: You stand in for Lead
+  Your days: Sat 10 Jul to Fri 16 Jul and Sat 24 Jul to Fri 30 Jul
   Do what each round says, and no more
   Lift no animal; open no lid that need not be opened
   Write down what looks wrong, and ring
@@ -61,7 +64,7 @@ Sat 17 Jul, 1 days, for friend as lead/2027-07-10/stand-in/friend: You stand in 
 Sat 24 Jul, 1 days, for friend as lead/2027-07-10/handed-back/friend: Handed back to Lead
   Lead does the rounds again from today
 Sat 10 Jul, 21 days, for everybody as lead/2027-07-10/away: Lead is away
-  Sitter stands in until Sat 31 Jul
+  Sitter stands in until Sat 31 Jul, on Sat 10 Jul to Fri 16 Jul and Sat 24 Jul to Fri 30 Jul
   Friend stands in until Sat 24 Jul
 Fri 9 Jul, 1 days, for lead as lead/2027-07-10/ready: Get ready to leave tomorrow
   Fill every dish
@@ -137,6 +140,12 @@ func TestStandInIsTold(t *testing.T) {
 	for _, l := range r.Roster.Leaves() {
 		if l.For == "sitter" {
 			got[short(l.From)] = l.Title
+			if text := strings.Join(l.Lines, "\n"); strings.Contains(text, "Your days: Tue 13 Jul and Fri 16 Jul") != strings.HasPrefix(l.Title, "You stand in") {
+				t.Errorf("%s: the days of the visits:\n%s", l.Title, text)
+			}
+		}
+		if l.For == "" && !slices.Contains(l.Lines, "Sitter stands in until Sat 17 Jul, on Tue 13 Jul and Fri 16 Jul") {
+			t.Errorf("%s: %q", l.Title, l.Lines)
 		}
 	}
 	want := map[string]string{"Fri 9 Jul": "You stand in for Lead from Tue 13 Jul", "Tue 13 Jul": "You stand in for Lead", "Sat 17 Jul": "Handed back to Lead"}

@@ -182,7 +182,7 @@ func (b *builder) cares() {
 	}
 	rack := b.Plan.RackOf(e)
 	b.sheetCares(func(c *plan.Care, from, until civil.Date) {
-		if what := c.What(); rack == nil || !rack.Read() || what == nil || !what.OfRack {
+		if rack == nil || !rack.DoesFor(e, c.What()) {
 			b.care(c, c, from, until)
 		}
 	})

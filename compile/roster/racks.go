@@ -13,7 +13,8 @@ import (
 	"vivary/schema/civil"
 )
 
-// Rack is a rack with what is done once for all that stand in it: its thermometer is read.
+// Rack is a rack with what is done once for all that stand in it: its thermometer is read,
+// its heaters are tested.
 type Rack struct {
 	Plan    *plan.Rack
 	Life    *life.Enclosure // the rack as a stop of the walk; nobody lives in it
@@ -21,8 +22,8 @@ type Rack struct {
 	first   int // the place of its first enclosure among the lives
 }
 
-// Rack makes the entries of a rack: its thermometer is read as often as the sheets ask for
-// a reading of any who live there. What an enclosure's own plan says of readings is the
+// Rack makes the entries of a rack: its thermometer is read and its heaters are tested as
+// often as the sheets ask for it of any who live there. What an enclosure's own plan says of it is the
 // enclosure's. l is the rack's own life, and of are the places of its enclosures among the
 // lives, in walking order.
 func (s *Shared) Rack(k *plan.Rack, l *life.Enclosure, lives []*life.Enclosure, of []int) (*Rack, []finding.Finding) {
@@ -32,20 +33,23 @@ func (s *Shared) Rack(k *plan.Rack, l *life.Enclosure, lives []*life.Enclosure, 
 	}
 	out.first = of[0]
 	b := builder{Shared: s, life: l, rack: out}
-	if k.Read() {
+	for _, kind := range schema.CareKinds {
+		if !k.Does(kind) {
+			continue
+		}
 		var wants []want
 		seen := map[want]bool{}
 		for _, i := range of {
 			box := builder{Shared: s, life: lives[i]}
 			box.sheetCares(func(c *plan.Care, from, until civil.Date) {
 				w := want{c, from, until}
-				if what := c.What(); what != nil && what.OfRack && !seen[w] {
+				if c.What() == kind && !seen[w] && k.DoesFor(lives[i].Plan, kind) {
 					seen[w] = true
 					wants = append(wants, w)
 				}
 			})
 		}
-		b.reading(wants)
+		b.shared(kind, wants)
 	}
 	out.Entries = b.entries
 	for i := range out.Entries {
@@ -54,7 +58,7 @@ func (s *Shared) Rack(k *plan.Rack, l *life.Enclosure, lives []*life.Enclosure, 
 	return out, b.found.All
 }
 
-// want is a reading that a sheet asks for, from a day until another.
+// want is care that a sheet asks for, from a day until another.
 type want struct {
 	care        *plan.Care
 	from, until civil.Date
@@ -65,16 +69,16 @@ func (w want) often() int {
 	if w.care.Every.Set() && len(w.care.On) == 0 {
 		return interval(w.care.Every.V)
 	}
-	return 0 // days of its own, which no other reading falls on
+	return 0 // days of its own, which no other falls on
 }
 
-// serves reports whether one reading is another too: as often, and for ever.
+// serves reports whether one such care is another too: as often, and for ever.
 func (w want) serves(o want) bool {
 	return w.often() > 0 && w.often() <= o.often() && w.from == recur.MinDate && w.until == recur.MaxDate
 }
 
-// reading adds the reading of a rack's thermometer, on all days that are asked for.
-func (b *builder) reading(wants []want) {
+// shared adds what is done once for all in a rack, on all days that are asked for.
+func (b *builder) shared(kind *schema.CareKind, wants []want) {
 	var asked []want
 	for i, w := range wants {
 		if !slices.ContainsFunc(wants[:i], func(o want) bool { return o.serves(w) }) && !slices.ContainsFunc(wants[i+1:], func(o want) bool { return o.serves(w) && !w.serves(o) }) {
@@ -85,7 +89,7 @@ func (b *builder) reading(wants []want) {
 		return
 	}
 	k := b.rack.Plan
-	id := identity.Identity{Enclosure: identity.Enclosure(k.Stop), Care: schema.RackReading}
+	id := identity.Identity{Enclosure: identity.Enclosure(k.Stop), Care: kind.OfRack}
 	last, has := b.life.Done[id.Care]
 	var rules []recur.Rule
 	for _, w := range asked {
@@ -97,9 +101,12 @@ func (b *builder) reading(wants []want) {
 		return
 	}
 	first := asked[0].care
-	kind := first.What()
-	b.add(Entry{ID: id, Life: b.life, Rack: b.rack, Name: schema.RackReading, Kind: kind, Round: b.rounds.usual(k.Stop), Rules: rules, Task: kind.Phrase,
-		Minutes: kind.Minutes, Origin: k.Thermometer.At, Cited: plan.Cited{Source: first.Source, Quality: first.Quality, Seen: first.Seen}, FromSheet: true, Timing: &first.Timing})
+	origin := k.Thermometer.At
+	if kind.Needs.Heated {
+		origin = k.Heaters[0].At
+	}
+	b.add(Entry{ID: id, Life: b.life, Rack: b.rack, Name: kind.OfRack, Kind: kind, Round: b.rounds.usual(k.Stop), Rules: rules, Task: kind.Phrase,
+		Minutes: kind.Minutes, Origin: origin, Cited: plan.Cited{Source: first.Source, Quality: first.Quality, Seen: first.Seen}, FromSheet: true, Timing: &first.Timing})
 }
 
 // RackOf returns the rack in which an enclosure stands, or nil.

@@ -103,12 +103,32 @@ func (r *Run) open() bool {
 func (s *Shared) suddenLeaves(d *Duty, r *Run) []Leave {
 	keeper, id := shown(s.Plan, d.Keeper), had(s.Plan, d.Keeper)+"/"+r.Begun.String()
 	away := Leave{Away: d.Keeper, Sudden: true, Name: id + "/away", Title: keeper + " is away", From: r.Begun, Days: int(r.Ends - r.Begun), Lines: []string{s.instead(d, r)}, begins: &begins{d, r, d.inRun(r)}}
+	var out []Leave
+	for _, name := range d.inRun(r) {
+		out = append(out, s.steps(d, r, name))
+	}
 	if r.open() {
 		away.Lines = append(away.Lines, "Until the log says: keeper "+d.Keeper+" back")
-		return []Leave{away}
+		return append(out, away)
 	}
-	return []Leave{away, {Away: d.Keeper, Sudden: true, Name: id + "/return", Title: "Back today: catch up", From: r.Ends, Days: 1, For: d.Keeper,
-		Lines: []string{"What was left out stands in your rounds", "Read the notes", "Count the animals and look at every lid", "Read the lowest and the highest temperatures"}}}
+	return append(out, away, Leave{Away: d.Keeper, Sudden: true, Name: id + "/return", Title: "Back today: catch up", From: r.Ends, Days: 1, For: d.Keeper,
+		Lines: []string{"What was left out stands in your rounds", "Read the notes", "Count the animals and look at every lid", "Read the lowest and the highest temperatures"}})
+}
+
+// steps is what is told to somebody who does the rounds of one who is suddenly away. It
+// lasts as long: its first day may be over before anybody writes it down.
+func (s *Shared) steps(d *Duty, r *Run, name string) Leave {
+	from, until := r.Ends, r.Ends
+	for _, x := range d.stands {
+		if x.keeper != name {
+			continue
+		}
+		for i := x.days.Next(r.From); i >= 0 && i < r.To; i = x.days.Next(i + 1) {
+			from, until = min(from, s.Horizon.Date(i)), s.Horizon.Date(i)+1
+		}
+	}
+	return Leave{Away: d.Keeper, Sudden: true, Name: had(s.Plan, d.Keeper) + "/" + r.Begun.String() + "/stand-in/" + had(s.Plan, name), Title: "You stand in for " + shown(s.Plan, d.Keeper),
+		From: from, Days: int(until - from), For: name, Lines: manners, begins: &begins{d, r, []string{name}}}
 }
 
 // inRun are those who stand in on any day of a run.

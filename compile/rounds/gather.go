@@ -119,7 +119,7 @@ func (g *gatherer) entry(x *roster.Entry, place int, days horizon.Days) {
 // of its own, before all others, and so is the last water before days when nobody
 // comes.
 func (g *gatherer) entryOn(x *roster.Entry, place int, p telling) {
-	it := Item{Task: taskOf(x), Place: place, Days: p.days, Rank: x.Kind.Rank, Minutes: x.Minutes, High: x.High, Passing: x.Once != nil, Cautions: roster.Cautions(x.Life, x.Kind)}
+	it := Item{Task: taskOf(x), Place: place, Days: p.days, Rank: x.Kind.Rank, Minutes: x.Minutes, High: x.High, Passing: x.Once != nil, Cautions: roster.Cautions(x.Life, x.Kind, g.roster.Horizon.Now())}
 	if p.on != 0 {
 		it.Task = Told(x, it.Task, p.on)
 	}

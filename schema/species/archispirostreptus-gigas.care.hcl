@@ -3,6 +3,7 @@ species "archispirostreptus-gigas" {
   latin   = "Archispirostreptus gigas (Peters, 1855)"
   family  = "Spirostreptidae"
   type    = "millipede"
+  also    = ["AGB", "African giant black millipede"]
   former  = ["Spirostreptus gigas"]
   note    = "Animals in the trade are very often another species; only the male gonopods settle it (K94)."
   source  = ["practice"]

@@ -3,7 +3,7 @@ species "armadillidium-vulgare" {
   latin    = "Armadillidium vulgare (Latreille, 1804)"
   family   = "Armadillidiidae"
   type     = "woodlouse-colony"
-  also     = ["common pill bug", "roly-poly", "Rollassel", "Magic Potion", "Punta Cana"]
+  also     = ["common pill bug", "roly-poly", "Rollassel", "Magic Potion", "Punta Cana", "isopod", "pill bug"]
   mistaken = ["Glomeris", "Armadillidium nasatum"]
   note     = "Slow, long-lived and of drier places: the better clean-up crew beside soft animals, and still out for moulting slings. One that turns blue or violet has a virus: take it out."
   source   = ["practice"]

@@ -4,8 +4,8 @@ species "centruroides-sculpturatus" {
   family   = "Buthidae"
   type     = "bark-scorpion"
   also     = ["Arizona bark", "Arizona-Rindenskorpion"]
-  former   = ["Centruroides exilicauda", "Centruroides gertschi"]
-  mistaken = ["Centruroides vittatus"]
+  former   = ["Centruroides gertschi"]
+  mistaken = ["Centruroides exilicauda", "Centruroides vittatus"]
   note     = "A danger to life, to children most: every line of its care is for somebody who is trained, and a plan for an escape hangs on the box. Medical texts still say exilicauda (C43); the true C. exilicauda of Baja California is weaker. In German shops C. vittatus goes by its name (C66). One encyclopedia prints Wood, 1863, the author of exilicauda (C103)."
   source   = ["practice"]
   quality  = "practice"

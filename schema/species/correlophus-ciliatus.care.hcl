@@ -3,7 +3,7 @@ species "correlophus-ciliatus" {
   latin    = "Correlophus ciliatus Guichenot, 1866"
   family   = "Diplodactylidae"
   type     = "tree-gecko"
-  also     = ["eyelash gecko", "Kronengecko"]
+  also     = ["eyelash gecko", "Kronengecko", "crestie"]
   former   = ["Rhacodactylus ciliatus"]
   mistaken = ["Rhacodactylus auriculatus", "gargoyle gecko"]
   note     = "A room in July is the danger: it is in trouble at 27 C, and not at 35. A tail that flops over its back, lime sacs and toes after a shed are looked at every month. Hatchlings under 5 g are kept at 21 to 23 C, no warmer (OK78), and under twelve weeks in no more than 38 L, or they do not find their food (OK80)."

@@ -3,6 +3,7 @@ species "eublepharis-macularius" {
   latin    = "Eublepharis macularius (Blyth, 1854)"
   family   = "Eublepharidae"
   type     = "ground-gecko"
+  also     = ["leo"]
   mistaken = ["Coleonyx variegatus"]
   source   = ["practice"]
   quality  = "practice"

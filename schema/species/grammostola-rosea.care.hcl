@@ -1,14 +1,15 @@
 species "grammostola-rosea" {
-  title   = "Chilean rose tarantula"
-  latin   = "Grammostola rosea (Walckenaer, 1837)"
-  family  = "Theraphosidae"
-  type    = "dry-terrestrial-tarantula"
-  also    = ["Chilean rose", "rose hair", "Chile red", "RCF", "Chile grey", "Chile brown", "Rote Chile-Vogelspinne", "Grammostola porteri"]
-  former  = ["Grammostola cala", "Grammostola spatulata", "Grammostola spathulata", "Phrixotrichus", "Citharoscelus kochii"]
-  note    = "One sheet for G. rosea and G. porteri (Mello-Leitão, 1936): most old rosea of the trade may be porteri (T99), and recent revisions sink several of these names into rosea (T106). It fasts for weeks to months (T103): look at the abdomen, not at the calendar. Those caught in the wild keep the seasons of the south."
-  source  = ["practice"]
-  quality = "practice"
-  seen    = "2026-11-28"
+  title    = "Chilean rose tarantula"
+  latin    = "Grammostola rosea (Walckenaer, 1837)"
+  family   = "Theraphosidae"
+  type     = "dry-terrestrial-tarantula"
+  also     = ["Chilean rose", "rose hair", "Chile red", "RCF", "Chile grey", "Chile brown", "Rote Chile-Vogelspinne"]
+  former   = ["Grammostola cala", "Grammostola spatulata", "Grammostola spathulata", "Phrixotrichus roseus", "Citharoscelus kochii"]
+  mistaken = ["Grammostola porteri"]
+  note     = "Whether G. porteri (Mello-Leitão, 1936) is a species of its own is disputed: most old rosea of the trade may be porteri (T99), and recent revisions sink several of these names into rosea (T106). The care told here was told of both. It fasts for weeks to months (T103): look at the abdomen, not at the calendar. Those caught in the wild keep the seasons of the south."
+  source   = ["practice"]
+  quality  = "practice"
+  seen     = "2026-11-28"
 
   temperature_target      = "20 to 26 C"
   night                   = "14 to 19 C"

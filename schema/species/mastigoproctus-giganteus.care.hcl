@@ -1,13 +1,14 @@
 species "mastigoproctus-giganteus" {
-  title   = "giant vinegaroon"
-  latin   = "Mastigoproctus giganteus (Lucas, 1835)"
-  family  = "Thelyphonidae"
-  type    = "vinegaroon"
-  also    = ["whip scorpion", "giant whip scorpion", "Mastigoproctus tohono", "Mastigoproctus floridanus", "vinegaroon"]
-  note    = "One species until 2018, seven since (P30), more in Mexico since 2023 (P74): Arizona has tohono, Florida floridanus. Older texts from Florida, such as P31, are about floridanus."
-  source  = ["practice"]
-  quality = "practice"
-  seen    = "2026-11-25"
+  title    = "giant vinegaroon"
+  latin    = "Mastigoproctus giganteus (Lucas, 1835)"
+  family   = "Thelyphonidae"
+  type     = "vinegaroon"
+  also     = ["whip scorpion", "giant whip scorpion", "vinegaroon"]
+  mistaken = ["Mastigoproctus tohono", "Mastigoproctus floridanus"]
+  note     = "One species until 2018, seven since (P30), more in Mexico since 2023 (P74): Arizona has tohono, Florida floridanus. Older texts from Florida, such as P31, are about floridanus."
+  source   = ["practice"]
+  quality  = "practice"
+  seen     = "2026-11-25"
 
   substrate_depth_advised = "20 cm"
   venom                   = "none"

@@ -3,7 +3,7 @@ species "porcellio-laevis" {
   latin   = "Porcellio laevis Latreille, 1804"
   family  = "Porcellionidae"
   type    = "woodlouse-colony"
-  also    = ["smooth woodlouse", "Dairy Cow"]
+  also    = ["smooth woodlouse", "Dairy Cow", "isopod"]
   note    = "The fastest breeder and the biggest eater: thin out every three months, never starve it. Hungry for protein it gnaws at moulting, soft or slow animals: no clean-up crew with slings, moulting whip spiders or gecko eggs. A shop calls Dairy Cow an Armadillidium and a page calls it Porcellio scaber: both wrong (OK72, weak)."
   source  = ["practice"]
   quality = "practice"

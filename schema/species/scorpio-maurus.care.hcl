@@ -4,8 +4,8 @@ species "scorpio-maurus" {
   family   = "Scorpionidae"
   type     = "desert-burrowing-scorpion"
   also     = ["Maurus scorpion", "Israeli gold scorpion"]
-  former   = ["Scorpio maurus palmatus", "Scorpio maurus fuscus", "Scorpio maurus tunetanus"]
-  mistaken = ["Scorpio palmatus", "Scorpio fuscus", "Scorpio mogadorensis", "Pandinoides"]
+  former   = ["Scorpio maurus tunetanus"]
+  mistaken = ["Scorpio palmatus", "Scorpio maurus palmatus", "Scorpio fuscus", "Scorpio maurus fuscus", "Scorpio mogadorensis", "Pandinoides"]
   note     = "Since the revisions Scorpio is about 16 species, palmatus, fuscus and mogadorensis among them (C84), and a label rarely says which. A desert animal, and yet never dry through: it loses water fast, and in boxes it is often dead within months, though it can grow old. Its lower soil stays damp, always."
   source   = ["practice"]
   quality  = "practice"

@@ -1,14 +1,15 @@
 species "theraphosa-blondi" {
-  title   = "goliath birdeater"
-  latin   = "Theraphosa blondi (Latreille, 1804)"
-  family  = "Theraphosidae"
-  type    = "humid-terrestrial-tarantula"
-  also    = ["goliath tarantula", "burgundy goliath birdeater", "Theraphosa stirmi"]
-  former  = ["Theraphosa leblondi"]
-  note    = "The sheet serves blondi and stirmi. Theraphosa stirmi was described from Guyana in 2010 and is most of the trade (K28)."
-  source  = ["practice"]
-  quality = "practice"
-  seen    = "2026-11-25"
+  title    = "goliath birdeater"
+  latin    = "Theraphosa blondi (Latreille, 1804)"
+  family   = "Theraphosidae"
+  type     = "humid-terrestrial-tarantula"
+  also     = ["goliath tarantula", "burgundy goliath birdeater"]
+  former   = ["Theraphosa leblondi"]
+  mistaken = ["Theraphosa stirmi"]
+  note     = "Theraphosa stirmi, described from Guyana in 2010, is most of the trade (K28) and another species: this is the nearest sheet to it that there is."
+  source   = ["practice"]
+  quality  = "practice"
+  seen     = "2026-11-25"
 
   keeping = "alone"
   climbs  = "seams"

@@ -21,6 +21,10 @@ type "gecko" {
     note = "Full size."
   }
 
+  figure "touch" {
+    value = "germs"
+  }
+
   figure "surface-max" {
     value = "43 C"
     note  = "Skin of people is harmed by 43 C in 8 hours (ISO 13732-1, from memory); a desert scorpion bears air of 45 to 47 C, and no figure of a gecko was found. Common practice, no source."

@@ -27,6 +27,12 @@ type "millipede" {
     note = "Full size; goes on moulting. Rings are added for years; instars are not counted."
   }
 
+  figure "touch" {
+    value    = "fluid"
+    source  = ["K96", "K98", "OK25"]
+    quality = "keeper"
+  }
+
   figure "temperature-hard" {
     value = "8 to 32 C"
     note  = "Outside it is wrong for every member. 21 to 25.5 C suits them all; below 15.5 C they are in trouble."
