@@ -109,6 +109,11 @@ func TestHeating(t *testing.T) {
 		{"a sling cup against a mat", heated("brachypelma-hamorii", "20 to 24 C", "8 x 8 x 10 cm", " moisture = \"damp below\"\n", device("mat", "8 W", "20 x 20 cm", "back", " thermostat = \"26 C\"\n")), "", "advice"},
 		{"a warm summer", emperor("20 to 29 C", sixty, device("mat", "25 W", "28 x 43 cm", "back", at30)), "", "advice"},
 		{"a thin board behind it", heated("pandinus-imperator", "20 to 24 C", sixty, damp+" face \"back\" {\n backing = \"board\"\n }\n", device("mat", "20 W", "28 x 43 cm", "back", at30)), "", "advice"},
+		{"a mat of 1000 W without a size", emperor("20 to 24 C", sixty, device("mat", "1000 W", "", "back", at30)), "error", "danger"},
+		{"100 W, no size, the probe in the air", emperor("20 to 24 C", sixty, device("mat", "100 W", "", "back", " probe = \"air\"\n thermostat = \"26 C\"\n")), "caution", "danger"},
+		{"seven months without heat, and nothing said of meals", season(gecko("23 to 26 C", basking), " from = \"1 oct\"\n to = \"30 apr\"\n heating = \"off\"\n"), "caution", "error"},
+		{"a gecko at 24 C all winter, fed", season(gecko("20 to 24 C", basking), " from = \"1 oct\"\n to = \"31 mar\"\n climate {\n warm_end = \"24 C\"\n }\n"), "error", "error"},
+		{"a heater that never switches off", emperor("20 to 24 C", sixty, device("mat", "25 W", "28 x 43 cm", "side", " probe = \"cool end\"\n thermostat = \"28 C\"\n")), "caution", "caution"},
 		{"woodlice in a cool room", heated("porcellio-scaber", "9 to 20 C", "35 x 20 x 15 cm", damp, ""), "", "advice"},
 	} {
 		t.Run(c.name, func(t *testing.T) {

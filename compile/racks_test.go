@@ -199,8 +199,8 @@ func TestOneMistakeInTheRack(t *testing.T) {
 
 // What one tub accepts is not told of it, and still of the others.
 func TestAcceptInARack(t *testing.T) {
-	accept := "  accept \"heat-beneath\" {\n    because = \"air gap\"\n    until   = \"2027-02-01\"\n  }\n"
-	bad := strings.Replace(babyRack, "\"back\"", "\"under\"", 1)
+	accept := "  accept \"heater-unchecked\" {\n    because = \"air gap\"\n    until   = \"2027-02-01\"\n  }\n"
+	bad := strings.Replace(babyRack, "  thermometer = true\n", "", 1)
 	r := on(t, rackDay, rackHouse+bad+babyTub+racked(3, map[int]string{2: accept}), "")
 	if all := foundIn(r); len(all) != 1 || r.Findings[0].Also[0].Text != "in tub-1 and tub-3" {
 		t.Error(all)

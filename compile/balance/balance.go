@@ -4,6 +4,8 @@
 package balance
 
 import (
+	"math"
+
 	"vivary/compile/climate"
 	"vivary/compile/life"
 	"vivary/plan"
@@ -32,7 +34,8 @@ type Report struct {
 	// night.
 	Spot, Air, Night Aim
 	RH               quantity.Range
-	// HardLow and HardHigh are the species' limits, for the air. Touch is how hot a surface
+	// HardLow and HardHigh are the species' limits, for the air; without end where its sheet
+	// has none. Touch is how hot a surface
 	// may get that it can lie on.
 	HardLow, HardHigh, Touch climate.Celsius
 
@@ -68,6 +71,9 @@ func Of(c *plan.Collection, e *plan.Enclosure, l *life.Enclosure) (*Report, bool
 	return r, r.Read(c, e, l)
 }
 
+// Limited reports whether the species' limits are known.
+func (r *Report) Limited() bool { return !math.IsInf(float64(r.HardLow), 0) }
+
 // Read works out the report in place, without allocation where there are few
 // heaters. It returns whether plan and sheet say enough: the inside, the room's
 // temperatures and the species' limits. A report that has been read is not copied.
@@ -76,10 +82,10 @@ func (r *Report) Read(c *plan.Collection, e *plan.Enclosure, l *life.Enclosure) 
 		return false
 	}
 	hard, target, humid := e.Sheet.Figure(schema.FigureTemperatureHard, ""), e.Sheet.Figure(schema.FigureTemperatureTarget, ""), e.Sheet.Figure(schema.FigureHumidityTarget, "")
-	if hard == nil {
-		return false
+	r.HardLow, r.HardHigh = climate.Celsius(math.Inf(-1)), climate.Celsius(math.Inf(1))
+	if hard != nil {
+		r.HardLow, r.HardHigh = climate.Celsius(hard.Range.Low), climate.Celsius(hard.Range.High)
 	}
-	r.HardLow, r.HardHigh = climate.Celsius(hard.Range.Low), climate.Celsius(hard.Range.High)
 	r.Touch = climate.Celsius(plan.SurfaceMax(e.Sheet))
 	r.Box = box(c, e)
 	r.unsaid = !e.Housing.Vents.Set() && r.Box.Ventilation == climate.LooseLid

@@ -35,13 +35,23 @@ func (r *Report) believe(e *plan.Enclosure, l *life.Enclosure) {
 			add(m.Spot, m.Air, m.Room, m.Power)
 		}
 	}
-	if len(all) > 0 {
-		r.Belief, r.Readings = r.Box.Believe(r.Heaters, all), len(all)
-		if r.Belief != nil && r.Belief.Odd {
-			r.Belief, r.Readings, r.Odd = nil, 0, true
+	all = all[max(0, len(all)-newest):]
+	kept := all[:0:0]
+	for i := range all {
+		b := r.Box.Believe(r.Heaters, all[i:i+1])
+		if b != nil && b.Odd {
+			r.Odd = i == len(all)-1 // one that a later one answers is left out, and no more
+			continue
 		}
+		kept = append(kept, all[i])
+	}
+	if len(kept) > 0 {
+		r.Belief, r.Readings = r.Box.Believe(r.Heaters, kept), len(kept)
 	}
 }
+
+// newest is how many measurements are taken in, the last ones.
+const newest = 12
 
 func celsius(q plan.Written[quantity.Quantity]) climate.Celsius {
 	if !q.Set() {

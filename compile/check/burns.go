@@ -102,8 +102,11 @@ func (e *Enclosure) milder(p *balance.Report, z climate.Zones) string {
 		return "fewer watts, or farther away"
 	case e.backing(w) != "" && p.Box.Covers[p.Box.Face(h)].Resistance >= climate.Foil.Resistance:
 		return "nothing behind the " + what + ", or fewer watts"
-	case what == "mat" && h.Flux() > fluxAsked:
+	case what == "mat" && p.Box.Flux(h) > fluxAsked:
 		return "a larger mat of the same power: 150 to 250 W for a square metre are sold"
+	}
+	if e.Plan.Rack.Set() || what == "cable" {
+		return "fewer watts for its length or size"
 	}
 	n := math.Floor(w.Power.V.Value * float64((p.Touch-z.Air.Likely)/(b.Likely-z.Air.Likely)))
 	return "power = \"" + quantity.Format(max(1, n), quantity.Watt) + "\" or less, on the same size"
@@ -184,7 +187,7 @@ func flux(p *balance.Report, i int) (q float64, backed, ok bool) {
 	if w.What() != "mat" || !(w.Size.Set() || w.Covers.Set()) {
 		return 0, false, false
 	}
-	return float64(h.Flux()), p.Box.Covers[p.Box.Face(h)].Resistance >= climate.Foil.Resistance, true
+	return float64(p.Box.Flux(h)), p.Box.Covers[p.Box.Face(h)].Resistance >= climate.Foil.Resistance, true
 }
 
 func unsold(q float64, backed bool) bool { return q > fluxNone || q > fluxAsked && backed }
@@ -287,7 +290,7 @@ func heatBeneath(r *Rule, e *Enclosure) {
 	f := e.floorDry(p)
 	x := finding.Finding{Rule: &r.Rule, At: h.Place.At, Source: r.Source, Limit: e.touchingLimit(), Write: "place = \"side\""}
 	if e.figure(schema.FigureSpotNeeded) != nil { // it lies on the warm ground
-		x.Write = "2 to 3 cm of substrate over it, the box on feet, and the probe on the floor itself; or a lamp above"
+		x.Write = "2 to 3 cm of substrate over it, and stands_on = \"feet\"; or a lamp above"
 	}
 	dried := "once the substrate over the " + h.Name.V + " has dried, the floor beneath it gets to about " + e.spread(f)
 	if e.scorched() {
@@ -337,6 +340,11 @@ func probeFar(r *Rule, e *Enclosure) {
 	}
 	h := p.Written[z.Warmest]
 	lamp := radiates(p, z)
+	if !lamp && z.Spot.Likely <= p.Touch && p.Warmest().Duty.Likely > 0.99 {
+		e.Soft(finding.Finding{Rule: &r.Rule, At: h.Probe.At, Text: "with its probe " + probed(h) + " the " + h.Name.V + " never switches off: even in the warmest room the air stays below its setting", Source: r.Source,
+			Limit: "the air gets to about " + e.spread(p.Warmest().Air) + " in the warmest room", Write: "probe = \"spot\", and thermostat = what the warm end is to be"}, finding.Caution)
+		return
+	}
 	if h.Place.V == "inside" || z.Spot.Likely <= p.Touch || lamp && z.Spot.Likely <= scalds {
 		return
 	}
@@ -371,7 +379,11 @@ func (e *Enclosure) rock() *plan.Heater {
 
 func heaterRock(r *Rule, e *Enclosure) {
 	if h := e.rock(); h != nil {
-		e.Add(finding.Finding{Rule: &r.Rule, At: h.At, Text: "the animals lie on the heater itself", Source: r.Source, Write: "heater \"mat\" on a side wall, with a thermostat"})
+		write := "heater \"mat\" on a side wall, with a thermostat"
+		if e.figure(schema.FigureSpotNeeded) != nil {
+			write = "heater \"lamp\" above, with a thermostat"
+		}
+		e.Add(finding.Finding{Rule: &r.Rule, At: h.At, Text: "the animals lie on the heater itself", Source: r.Source, Write: write})
 	}
 }
 

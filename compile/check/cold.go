@@ -227,6 +227,9 @@ func (e *Enclosure) chilly(s *seasons, how finding.Severity, floor float64, f *p
 	}
 	write := "a warmer room, or a mat, which goes on by night"
 	for _, h := range e.heaters() {
+		if !h.Hours.Set() && !h.Tube() {
+			write = "a warmer room"
+		}
 		if h.Hours.Set() && h.Hours.V.Value < 24*60 && (h.What() == "mat" || h.What() == "cable") {
 			write = "the " + h.Name.V + " on by night too, without hours; or a warmer room"
 		}
@@ -409,7 +412,9 @@ func (e *Enclosure) tooWarm() *short {
 		if !e.Plan.Heated() {
 			return &short{"unheated", how, x}
 		}
-		x.At, x.Write = e.Plan.Climate.Heaters[0].At, "fewer watts, a lower thermostat, or a cooler room"
+		if x.At = e.Plan.Climate.Heaters[0].At; hot.Draw.Likely > 0 {
+			x.Write = "fewer watts, a lower thermostat, or a cooler room"
+		}
 		return &short{"too-warm", how, x}
 	}
 	gets := func() string {

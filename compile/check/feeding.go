@@ -53,7 +53,9 @@ func fedCold(r *Rule, e *Enclosure) {
 			continue // no meals, without a word
 		}
 		warm, f := s.Climate.WarmEnd, e.figure(schema.FigureWinterRest)
-		switch {
+		switch need := e.figure(schema.FigureSpotNeeded); {
+		case need != nil && warm.V.High < need.Range.Low-rounding:
+			f = need
 		case f != nil && warm.V.High <= f.Range.High:
 		case f == nil && e.figure(schema.FigureTemperatureSoft) != nil && warm.V.High < e.figure(schema.FigureTemperatureSoft).Range.Low:
 			f = e.figure(schema.FigureTemperatureSoft)
@@ -69,6 +71,25 @@ func fedCold(r *Rule, e *Enclosure) {
 	}
 }
 
+// roomIn returns what the room is like in a season: as it says of its winter or its summer,
+// where the middle of the season lies there, else of the year.
+func (e *Enclosure) roomIn(s *plan.Season) plan.Written[quantity.Range] {
+	room := e.Plan.Place
+	if from, ok := dayOf(s.From.V); ok {
+		mid := (from + length(s)/2) % 365
+		if south, _ := e.south(); south {
+			mid = (mid + 182) % 365
+		}
+		switch {
+		case (mid < 90 || mid >= 304) && room.Winter.Set(): // November to March
+			return room.Winter
+		case mid >= 120 && mid < 274 && room.Summer.Set(): // May to September
+			return room.Summer
+		}
+	}
+	return room.Temperature
+}
+
 // restOrHeat is what is to be done where meals go on in the cold.
 func (e *Enclosure) restOrHeat() string {
 	if life.Rests(e.Sheet) {
@@ -80,22 +101,29 @@ func (e *Enclosure) restOrHeat() string {
 // fedUnheated is about meals in a season in which the heaters are off and no warm end is
 // planned: it is then as the room is.
 func (e *Enclosure) fedUnheated(r *Rule, s *plan.Season) {
-	if s.Off.V || s.Heating.V != "off" || !s.Feeding.Set() || s.Feeding.V == "none" || s.Climate != nil && s.Climate.WarmEnd.Set() {
+	if s.Off.V || s.Heating.V != "off" || s.Feeding.V == "none" || s.Climate != nil && s.Climate.WarmEnd.Set() || life.CoolingOf(e.Plan, s).Fasting {
 		return
 	}
 	room := e.Plan.Place
-	if room == nil || !room.Temperature.Set() {
+	if room == nil || !room.Temperature.Set() || !e.Plan.Heated() {
 		return
 	}
-	t := room.Temperature
+	t := e.roomIn(s)
+	warmest := t.V.High
 	f := e.figure(schema.FigureSpotNeeded)
-	if f == nil {
+	if f != nil {
+		warmest = (t.V.Low + t.V.High) / 2
+	} else {
 		f = e.figure(schema.FigureTemperatureSoft)
 	}
-	if f == nil || t.V.High >= f.Range.Low-rounding {
+	if f == nil || warmest >= f.Range.Low-rounding {
 		return
 	}
-	e.Add(finding.Finding{Rule: &r.Rule, At: s.Feeding.At, Text: "meals go on in season " + strconv.Quote(s.Name.V) + " with the heaters off, in a room of " + t.V.String() + ": it cannot digest them",
+	at := s.Feeding.At
+	if !at.Written() {
+		at = s.Heating.At
+	}
+	e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: "meals go on in season " + strconv.Quote(s.Name.V) + " with the heaters off, in a room of " + t.V.String() + ": it cannot digest them",
 		Limit: e.atLeast(f.Range.Low, t.V.Unit, f), Source: e.Cite(f), Write: "heating = \"on\"; or feeding = \"none\", where the species takes a cool rest", Also: []finding.Related{{At: t.At, Text: "the room"}}})
 }
 

@@ -56,7 +56,7 @@ var heat = []*Rule{
 		Why:     "Power for each square metre decides how hot a mat gets. Makers sell 137 to 230 W; foam or foil behind it sends twice as much in.",
 		Source:  "maker pages and keepers' measurements of eight mats; chelonium.de: never above 42 C at 137 to 171 W",
 		Instead: "Measure the mat and write its size; a larger mat of the same power gets less hot."}},
-	{Enclosure: heatBeneath, Rule: finding.Rule{ID: "heat-beneath", Severity: finding.Error, Silence: finding.ByReason,
+	{Enclosure: heatBeneath, Rule: finding.Rule{ID: "heat-beneath", Severity: finding.Error, Silence: finding.OnlyCaution,
 		Title:   "The floor above a mat gets hotter than an animal can touch.",
 		Why:     "Substrate over a mat dries, and dry substrate insulates: the floor beneath it goes on warming, and a burrower digs towards it. A logger on such a floor showed above 60 C in a room of 20 C.",
 		Source:  "Tortoise Trust forum, t=10207, 17 February 2014 (logged); reptiliansource.com and Bustard, British Tarantula Society, advise against; dubiaroaches.com and southernxreptiles.com use it with 2.5 to 5 cm of substrate at most",

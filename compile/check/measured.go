@@ -14,6 +14,11 @@ func measuredHarms(r *Rule, e *Enclosure) {
 		return
 	}
 	m := e.Plan.Climate.Measured
+	for _, later := range e.Life.Measured {
+		if m.On.Set() && later.On > m.On.V {
+			return // measured again since
+		}
+	}
 	hard, damp := e.figure(schema.FigureTemperatureHard), e.figure(schema.FigureHumidityHard)
 	say := func(q plan.Written[quantity.Quantity], what string, bears quantity.Range, f *plan.Figure) {
 		if !q.Set() || f == nil || bears.Contains(q.V.Value) {
@@ -26,6 +31,9 @@ func measuredHarms(r *Rule, e *Enclosure) {
 		say(m.Air, " in the air", hard.Range, hard)
 		touch := hard.Range
 		touch.High = e.touch()
+		if need := e.figure(schema.FigureSpotNeeded); need != nil {
+			touch.Low = need.Range.Low
+		}
 		say(m.Spot, " on the warmest surface", touch, hard)
 	}
 	if damp != nil {

@@ -59,7 +59,7 @@ func restUnfit(r *Rule, e *Enclosure) {
 			said = append(said, x.Season)
 			e.Add(finding.Finding{Rule: &r.Rule, At: x.Season.At, Text: "season " + strconv.Quote(x.Season.Name.V) + " is a cool rest, and " + u.Why,
 				Limit: "adults that are well, of a species that takes a rest", Source: r.Source,
-				Write: "no such season here; off = true in it where a template brings it",
+				Write: "no such season here; off = true in it where a template brings it; feeding = \"as usual\" where only the heaters are off and the room is warm enough",
 				Also:  []finding.Related{{At: u.At, Text: "the animals"}}})
 			break
 		}
@@ -73,16 +73,20 @@ func restWarm(r *Rule, e *Enclosure) {
 		c := life.CoolingOf(e.Plan, s)
 		room := e.Plan.Place
 		rest := c.Rest
-		if f := e.figure(schema.FigureWinterRest); f != nil && c.Off && room != nil && room.Temperature.Set() && room.Temperature.V.Low > f.Range.High+restless {
+		if f := e.figure(schema.FigureWinterRest); f != nil && c.Off && room != nil && room.Temperature.Set() && e.roomIn(s).V.Low > f.Range.High+restless {
 			rest = false
 		}
 		if rest || !c.Fasting || room == nil || !room.Temperature.Set() || !(c.Room || c.Off) {
 			continue
 		}
-		t := room.Temperature
+		t := e.roomIn(s)
+		write := "a colder room for these animals then, or feeding = \"half\", or no such season"
+		if e.figure(schema.FigureSpotNeeded) != nil { // it digests nothing without its warm surface
+			write = "a colder room for these animals then, or no such season"
+		}
 		e.Add(finding.Finding{Rule: &r.Rule, At: s.At, Source: r.Source,
 			Text:  "season " + strconv.Quote(s.Name.V) + " leaves out meals, and it never gets cool: the room is never below " + quantity.Format(t.V.Low, t.V.Unit),
-			Limit: "meals are left out only in the cold", Write: "a colder room for these animals then, or feeding = \"half\", or no such season",
+			Limit: "meals are left out only in the cold", Write: write,
 			Also: []finding.Related{{At: t.At, Text: "the room"}}})
 	}
 }

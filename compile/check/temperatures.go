@@ -29,7 +29,7 @@ var temperatures = []*Rule{
 		Why:     "\"Room temperature\" was 21 °C to one keeper and 9 °C to another.",
 		Source:  "scorpion.community/gedankenaustausch-exchange/room-temperature-t236.html; the species sheet",
 		Instead: "Put in a heater with a thermostat, or keep the room warmer and write what its thermometer shows then."}},
-	{Collection: roomSeasons, Rule: finding.Rule{ID: "room-seasons", Severity: finding.Error, Silence: finding.ByReason,
+	{Collection: roomSeasons, Rule: finding.Rule{ID: "room-seasons", Severity: finding.Error, Silence: finding.Never,
 		Title:   "The winter or the summer of a room is not part of its year.",
 		Why:     "What is judged by the year and what is judged by a season would not be of one room.",
 		Source:  "the plan itself",
@@ -328,7 +328,11 @@ func roomTooCold(r *Rule, e *Enclosure) {
 
 // roomFinding is at the enclosure: a room is right or wrong for what stands in it.
 func (e *Enclosure) roomFinding(r *Rule, room plan.Written[quantity.Range], text, limit, source, write string) {
-	e.Add(finding.Finding{Rule: &r.Rule, At: e.Plan.At, Text: text, Limit: limit, Source: source, Write: write,
+	at := e.Plan.At
+	if h := e.Plan.Housing; h != nil && h.ShelfRise.Set() {
+		at, text = h.ShelfRise.At, "on its shelf, "+text
+	}
+	e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: text, Limit: limit, Source: source, Write: write,
 		Also: []finding.Related{{At: room.At, Text: "the room"}}})
 }
 

@@ -106,24 +106,33 @@ func (e *Enclosure) Face(h *Heater) Face {
 	return LeftFace
 }
 
-// size returns how large a flat heater is: as said, else as its power takes.
-func (h *Heater) size() SquareMetre {
-	switch {
-	case h.Area > 0:
+// leastFace is the area below which a face is one of several that lie against one heater,
+// in m². Judgement.
+const leastFace SquareMetre = 0.03
+
+// size returns how large a flat heater is: as said, else as its power takes, and then no
+// larger than its face: what is said to be on a wall fits on it.
+func (e *Enclosure) size(h *Heater) SquareMetre {
+	if h.Area > 0 {
 		return h.Area
-	case h.Kind == Cable:
-		return SquareMetre(h.Power/CablePower) * SquareMetre(CableStrip)
 	}
-	return SquareMetre(float64(h.Power) / float64(UsualFlux))
+	a := SquareMetre(float64(h.Power) / float64(UsualFlux))
+	if h.Kind == Cable {
+		a = SquareMetre(h.Power/CablePower) * SquareMetre(CableStrip)
+	}
+	if face := e.Inside.area(e.Face(h)); face > leastFace {
+		a = min(a, face)
+	}
+	return a
 }
 
 // Covered returns how much of its face a flat heater covers. What reaches beyond warms the
 // room.
-func (e *Enclosure) Covered(h *Heater) SquareMetre { return min(h.size(), e.Inside.area(e.Face(h))) }
+func (e *Enclosure) Covered(h *Heater) SquareMetre { return min(e.size(h), e.Inside.area(e.Face(h))) }
 
 // Flux returns the power of a square metre of a flat heater.
-func (h *Heater) Flux() WattPerSquareMetre {
-	return WattPerSquareMetre(float64(h.Power) / float64(h.size()))
+func (e *Enclosure) Flux(h *Heater) WattPerSquareMetre {
+	return WattPerSquareMetre(float64(h.Power) / float64(e.size(h)))
 }
 
 // dayShare returns the part of the day in which it may be on.

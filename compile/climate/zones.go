@@ -385,7 +385,7 @@ func (r *reckoning) flat(h *Heater, air, part float64) driven {
 	e, x := r.e, &r.x
 	f := e.Face(h)
 	area := float64(e.Covered(h))
-	rated := float64(h.Flux()) * at(Band[float64]{ratingLow, 1, ratingHigh}, x[pRating])
+	rated := float64(e.Flux(h)) * at(Band[float64]{ratingLow, 1, ratingHigh}, x[pRating])
 	factor := at(filmFactor, x[pFilm])
 	room := float64(r.c.Room)
 	if e.Covers[f].Warm {

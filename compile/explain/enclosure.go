@@ -82,7 +82,7 @@ func eats(r *compile.Result, i int) []Line {
 func climate(r *compile.Result, i int) []string {
 	l := r.Lives[i]
 	b, ok := balance.Of(r.Plan, l.Plan, l)
-	if !ok {
+	if !ok || !b.Limited() {
 		return []string{"The plan does not say enough: it takes the inside of the housing, the temperature of the room and a species."}
 	}
 	water := roster.PouredInto(r.Roster.Of[i], r.Horizon, balance.DishHolds(l.Plan))

@@ -56,7 +56,12 @@ func (r *reader) measure(e *plan.Event) {
 				most = plan.SurfaceMax(r.sheet)
 				bears, of = quantity.FormatRange(f.Range.Low, most, q.Unit), "a surface may have"
 			}
-			if q.Value < f.Range.Low || q.Value > most {
+			least := f.Range.Low
+			if need := r.sheet.Figure(schema.FigureSpotNeeded, ""); e.Where(i) == "spot" && need != nil {
+				least = need.Range.Low
+				bears, of = quantity.FormatRange(least, most, q.Unit), "its warm surface is to have"
+			}
+			if q.Value < least || q.Value > most {
 				r.harsh = append(r.harsh, harsh{see(e), limit.what, e.Where(i), a.V, bears, of, f})
 			}
 		}

@@ -34,7 +34,7 @@ func (p *page) powerCut(y float64) {
 			}
 		}
 	}
-	if !ok {
+	if !ok || !b.Limited() {
 		tell(nil, "for this the plan has to say inside, room temperature and species")
 		return
 	}
