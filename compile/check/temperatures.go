@@ -421,6 +421,10 @@ func noNightDrop(r *Rule, e *Enclosure) {
 			return
 		}
 	}
+	// The air follows the room: where that is so much cooler at its coldest, the nights are.
+	if p, ok := e.report(); ok && float64(p.Warmest().Air.Likely-p.Dark().Air.Likely) >= drop.Range.Low-rounding {
+		return
+	}
 	write := "hours = \"14 h\" for a heater on a timer"
 	if n := e.figure(schema.FigureNight); n != nil {
 		write = "night = \"" + quantity.FormatRange(n.Range.Low, n.Range.High, e.Plan.Degrees()) + "\""

@@ -18,11 +18,26 @@ func Suggest(written string, known []string) string {
 	}
 	low := strings.ToLower(written)
 	for _, k := range known {
-		if d := levenshtein.Distance(low, strings.ToLower(k), nil); d < least {
+		if d := distance(low, strings.ToLower(k)); d < least {
 			best, least = k, d
 		}
 	}
 	return best
+}
+
+// distance is how many letters differ; two in each other's place are one slip.
+func distance(a, b string) int {
+	d := levenshtein.Distance(a, b, nil)
+	if d != 2 {
+		return d
+	}
+	x, y := []rune(a), []rune(b)
+	slices.Sort(x)
+	slices.Sort(y)
+	if slices.Equal(x, y) {
+		return 1
+	}
+	return d
 }
 
 // Near is Suggest for what is written into a log, where a wrong guess that is taken
@@ -30,14 +45,8 @@ func Suggest(written string, known []string) string {
 // them stand in each other's place.
 func Near(written string, known []string) string {
 	near := Suggest(written, known)
-	low, other := []rune(strings.ToLower(written)), []rune(strings.ToLower(near))
-	d := levenshtein.Distance(string(low), string(other), nil)
-	if d <= len(low)/3 {
-		return near
-	}
-	slices.Sort(low)
-	slices.Sort(other)
-	if d == 2 && slices.Equal(low, other) {
+	low, other := strings.ToLower(written), strings.ToLower(near)
+	if d := distance(low, other); d <= len([]rune(low))/3 || d == 1 && levenshtein.Distance(low, other, nil) == 2 {
 		return near
 	}
 	return ""
