@@ -29,7 +29,7 @@ func device(kind, power, size, place, more string) string {
 
 // aboutHeat are the rules that speak of heat and of heaters.
 var aboutHeat = []string{"heat-lost", "unheated", "heat-short", "night-cold", "too-warm", "stuck-scalds", "stuck-hot", "heater-flux", "heat-beneath", "probe-far",
-	"heater-rock", "heater-bare", "heater-overshoot", "heater-misplaced", "heater-unguarded", "room-too-cold", "room-too-hot", "temperature-harmful", "temperature-unusual", "off-target", "no-gradient", "unknown-word", "figure-impossible", "heater-wide", "fed-while-cold", "rest-warm"}
+	"heater-rock", "heater-bare", "heater-overshoot", "heater-misplaced", "heater-unguarded", "room-too-cold", "room-too-hot", "temperature-harmful", "temperature-unusual", "off-target", "no-gradient", "unknown-word", "figure-impossible", "heater-wide", "fed-while-cold", "rest-warm", "channel-clash"}
 
 // The verdicts on ordinary and on dangerous heating. The severities are the mildest and
 // the hardest that are right; "" is no word of heat above advice, and "advice" at most one.
@@ -114,6 +114,8 @@ func TestHeating(t *testing.T) {
 		{"seven months without heat, and nothing said of meals", season(gecko("23 to 26 C", basking), " from = \"1 oct\"\n to = \"30 apr\"\n heating = \"off\"\n"), "caution", "error"},
 		{"a gecko at 24 C all winter, fed", season(gecko("20 to 24 C", basking), " from = \"1 oct\"\n to = \"31 mar\"\n climate {\n warm_end = \"24 C\"\n }\n"), "error", "error"},
 		{"a heater that never switches off", emperor("20 to 24 C", sixty, device("mat", "25 W", "28 x 43 cm", "side", " probe = \"cool end\"\n thermostat = \"28 C\"\n")), "caution", "caution"},
+		{"three mats on one wall", emperor("20 to 24 C", sixty, device("mat", "25 W", "28 x 43 cm", "side", at30)+strings.Replace(device("mat", "25 W", "28 x 43 cm", "side", " kind = \"mat\"\n"+at30), "\"mat\" {", "\"second\" {", 1)), "caution", "error"},
+		{"a mat and a lamp on one outlet", emperor("20 to 24 C", sixty, device("mat", "20 W", "28 x 36 cm", "side", " channel = \"a\"\n"+at30)+device("lamp", "60 W", "", "above", " channel = \"a\"\n")), "caution", "error"},
 		{"woodlice in a cool room", heated("porcellio-scaber", "9 to 20 C", "35 x 20 x 15 cm", damp, ""), "", "advice"},
 	} {
 		t.Run(c.name, func(t *testing.T) {

@@ -39,7 +39,7 @@ func (e *Enclosure) touchingLimit() string {
 // radiates reports whether the spot is made by what is not flat on a face: how hot it is
 // there is known within a dozen degrees only, and nothing is refused for it.
 func radiates(p *balance.Report, z climate.Zones) bool {
-	return z.Warmest >= 0 && p.Written[z.Warmest].What() != "mat" && p.Written[z.Warmest].What() != "cable"
+	return z.Warmest >= 0 && radiant(p.Written[z.Warmest])
 }
 
 // beneath returns the first mat or cable under the floor, or nil.

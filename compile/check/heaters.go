@@ -169,6 +169,9 @@ type channelUse struct {
 	setting plan.Written[quantity.Quantity]
 }
 
+// radiant reports whether a heater shines or radiates, and does not lie on a face.
+func radiant(h *plan.Heater) bool { return h.What() != "mat" && h.What() != "cable" }
+
 func channelClash(r *Rule, c *Collection) {
 	rackClash(r, c)
 	var uses map[string]*channelUse
@@ -202,6 +205,9 @@ func channelClash(r *Rule, c *Collection) {
 			case u.setting.Set() && h.Thermostat.Set() && !(quantity.Range{Low: u.setting.V.Value, High: u.setting.V.Value}).Contains(h.Thermostat.V.Value):
 				f.Text = "outlet " + strconv.Quote(h.Channel.V) + " is set to " + h.Thermostat.V.String() + " here, and to " + u.setting.V.String() + " elsewhere"
 				c.Add(f)
+			case radiant(u.first) != radiant(h):
+				f.Text = "outlet " + strconv.Quote(h.Channel.V) + " switches a " + u.first.What() + " and a " + h.What() + ": its one probe sees how hot one of them gets"
+				c.found.Soft(f, finding.Caution)
 			default:
 				u.band = both
 				if !u.setting.Set() {
@@ -238,7 +244,18 @@ func heaterUnchecked(r *Rule, e *Enclosure) {
 
 func heaterWide(r *Rule, e *Enclosure) {
 	const third = 100.0 / 3
+	var all map[string]float64
+	if len(e.heaters()) > 1 {
+		all = map[string]float64{}
+	}
 	for _, h := range e.heaters() {
+		if part, ok := e.faceShare(h); ok && all != nil {
+			all[h.Place.V] += part
+			if all[h.Place.V] > 1.05 && part <= 1.05 && all[h.Place.V]-part <= 1.05 {
+				e.Add(finding.Finding{Rule: &r.Rule, At: h.Size.At, Text: "the " + h.Name.V + " and what else is " + placed(h.Place.V) + " are together larger than that wall or floor", Source: r.Source,
+					Limit: "the wall or floor", Write: "their sizes as they are, or another place"})
+			}
+		}
 		x := finding.Finding{Rule: &r.Rule, Source: r.Source}
 		switch part, ok := e.faceShare(h); {
 		case h.Covers.Set() && h.Covers.V.Value > third+1: // gauged by eye

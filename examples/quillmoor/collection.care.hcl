@@ -20,6 +20,11 @@ keeper "relief" {
   phone   = "the farm shop"
 }
 
+contact "vet" {
+  title = "Practice on the green"
+  phone = "on the door"
+}
+
 round "morning" {
   at     = "08:15"
   keeper = "lead"
