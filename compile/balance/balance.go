@@ -30,13 +30,11 @@ type Report struct {
 	// Written are the heaters as they are written, one for each of Heaters.
 	Written []*plan.Heater
 
-	// Spot, Air and Night are aimed for: the warmest surface, the air by day, the air by
-	// night.
-	Spot, Air, Night Aim
-	RH               quantity.Range
+	// Spot and Air are aimed for: the warmest surface, the air by day.
+	Spot, Air Aim
+	RH        quantity.Range
 	// HardLow and HardHigh are the species' limits, for the air; without end where its sheet
-	// has none. Touch is how hot a surface
-	// may get that it can lie on.
+	// has none. Touch is how hot a surface may get that it can lie on.
 	HardLow, HardHigh, Touch climate.Celsius
 
 	Water climate.Water
@@ -76,7 +74,8 @@ func (r *Report) Limited() bool { return !math.IsInf(float64(r.HardLow), 0) }
 
 // Read works out the report in place, without allocation where there are few
 // heaters. It returns whether plan and sheet say enough: the inside, the room's
-// temperatures and the species' limits. A report that has been read is not copied.
+// temperatures and heaters of a kind that physics knows. A report that has been read is
+// not copied.
 func (r *Report) Read(c *plan.Collection, e *plan.Enclosure, l *life.Enclosure) bool {
 	if e.Housing == nil || !e.Housing.Inside.Set() || e.Place == nil || !e.Place.Temperature.Set() || e.Sheet == nil {
 		return false
@@ -98,16 +97,17 @@ func (r *Report) Read(c *plan.Collection, e *plan.Enclosure, l *life.Enclosure) 
 	}
 	r.Spot = sheetAim(e, schema.FigureWarmSpot, nil)
 	r.Air = sheetAim(e, schema.FigureAir, target)
-	r.Night = sheetAim(e, schema.FigureNight, nil)
 	r.Heaters, r.Written = r.few[:0], r.whose[:0]
 	if e.Climate != nil {
 		r.Spot.plan(e.Climate.WarmEnd)
 		r.Air.plan(e.Climate.CoolEnd)
-		r.Night.plan(e.Climate.Night)
 		if e.Climate.Humidity.Set() {
 			r.RH = e.Climate.Humidity.V
 		}
 		for _, h := range e.Climate.Heaters {
+			if _, ok := devices[h.What()]; !ok {
+				return false
+			}
 			if h.Power.Set() && !h.Tube() {
 				r.Heaters, r.Written = append(r.Heaters, heater(c, e, h)), append(r.Written, h)
 			}

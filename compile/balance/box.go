@@ -185,8 +185,8 @@ func substrate(h *plan.Housing, sheet *plan.SpeciesSheet) climate.Substrate {
 	return s
 }
 
-// devices are the kinds of heater as the physics knows them; one that is refused anyway is
-// taken for a mat.
+// devices are the kinds of heater as the physics knows them. Of any other, a slip of the
+// pen or a heated stone, nothing is reckoned: it is refused for what it is.
 var devices = map[string]climate.HeaterKind{"mat": climate.Mat, "cable": climate.Cable, "lamp": climate.Lamp, "ceramic": climate.Ceramic, "panel": climate.Panel}
 
 var places = map[string]climate.Place{"side": climate.Side, "back": climate.Back, "under": climate.Under, "above": climate.Above, "inside": climate.Inside}

@@ -3,8 +3,8 @@ package check
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
-	"strings"
 
 	"vivary/compile/balance"
 	"vivary/compile/climate"
@@ -45,7 +45,7 @@ func radiates(p *balance.Report, z climate.Zones) bool {
 // beneath returns the first mat or cable under the floor, or nil.
 func (e *Enclosure) beneath() *plan.Heater {
 	for _, h := range e.heaters() {
-		if h.Place.V == "under" && (h.What() == "mat" || h.What() == "cable") {
+		if h.Place.V == "under" && !radiant(h) {
 			return h
 		}
 	}
@@ -254,7 +254,7 @@ func (e *Enclosure) digs() bool {
 
 // against returns the figure by which heat from beneath is advised against, or nil.
 func (e *Enclosure) against() *plan.Figure {
-	if not := e.figure(schema.FigureHeaterNot); not != nil && strings.Contains(not.Value.V, "under") {
+	if not := e.figure(schema.FigureHeaterNot); not != nil && slices.Contains(not.Words, "under") {
 		return not
 	}
 	return nil

@@ -93,7 +93,7 @@ func (e *Enclosure) seasons(p *balance.Report) seasons {
 }
 
 func (e *Enclosure) tooCold() *short {
-	if e.total() == 0 || e.rock() != nil {
+	if e.total() == 0 {
 		return nil
 	}
 	if room, hard, ok := e.roomLimits(); ok && !e.Plan.Heated() && room.V.Low < hard.Range.Low && !hard.Range.Contains(room.V.Low) {
@@ -230,7 +230,7 @@ func (e *Enclosure) chilly(s *seasons, how finding.Severity, floor float64, f *p
 		if !h.Hours.Set() && !h.Tube() {
 			write = "a warmer room"
 		}
-		if h.Hours.Set() && h.Hours.V.Value < 24*60 && (h.What() == "mat" || h.What() == "cable") {
+		if h.Hours.Set() && h.Hours.V.Value < 24*60 && !radiant(h) {
 			write = "the " + h.Name.V + " on by night too, without hours; or a warmer room"
 		}
 	}

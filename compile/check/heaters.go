@@ -129,7 +129,7 @@ func (e *Enclosure) aim(v float64) float64 {
 func heaterMisplaced(r *Rule, e *Enclosure) {
 	not := e.figure(schema.FigureHeaterNot)
 	for _, h := range e.heaters() {
-		flat := h.What() == "mat" || h.What() == "cable"
+		flat := !radiant(h)
 		switch {
 		case !h.Place.Set(), h.Place.V == "under" && flat: // one beneath is judged by what it does
 		case h.Place.V == "under":
