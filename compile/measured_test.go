@@ -4,6 +4,7 @@ import (
 	"strings"
 	"testing"
 
+	"vivary/compile"
 	"vivary/compile/balance"
 )
 
@@ -85,5 +86,52 @@ func TestMeasured(t *testing.T) {
 	// The room as it was measured is held against the room as it is said to be.
 	if r := on(t, "2027-03-02", text, "2027-02-24 box measured room 12 C\n"); worst(r, "measured-odd") != "caution" {
 		t.Error("a room of 12 C that is said to be at 20 to 24 C is not asked about")
+	}
+}
+
+// The limit that is named is the one that decided, in the plan and in the log: the surface
+// that is needed below it, the surface's own limit above it, the air's for the air.
+func TestMeasuredAgainstWhat(t *testing.T) {
+	text := heated("eublepharis-macularius", "20 to 24 C", "90 x 45 x 45 cm", " moisture = \"dry\"\n", device("lamp", "60 W", "", "above", " hours = \"12 h\"\n thermostat = \"32 C\"\n"))
+	for _, c := range []struct{ plan, log, want string }{
+		{"spot = \"25 C\"\n room = \"22 C\"\n", "spot 25 C room 22 C", "spot-needed"},
+		{"spot = \"49 C\"\n room = \"22 C\"\n", "spot 49 C room 22 C", "surface-max"},
+		{"air = \"45 C\"\n room = \"22 C\"\n", "air 45 C room 22 C", "temperature-hard"},
+	} {
+		inPlan := on(t, "2027-03-02", strings.Replace(text, " heater", " measured {\n "+c.plan+" }\n heater", 1), "")
+		inLog := on(t, "2027-03-02", text, "2027-03-01 box measured "+c.log+"\n")
+		for _, r := range []*compile.Result{inPlan, inLog} {
+			var got []string
+			for _, f := range r.Findings {
+				if f.Rule.ID != "measured-odd" && strings.Contains(f.Text, "was measured") {
+					got = append(got, f.Limit)
+				}
+			}
+			if len(got) != 1 || !strings.Contains(got[0], c.want) {
+				t.Errorf("%s: the limits named are %q, want one of %s", c.log, got, c.want)
+			}
+		}
+	}
+}
+
+// Of a heater that is of no known kind nothing is reckoned: what is said is that it is not
+// one, and nothing of a mat that it is not.
+func TestNoKindOfHeater(t *testing.T) {
+	lamp := heated("eublepharis-macularius", "20 to 24 C", "90 x 45 x 45 cm", " moisture = \"dry\"\n", device("lamp", "60 W", "", "above", " hours = \"12 h\"\n thermostat = \"32 C\"\n"))
+	for _, kind := range []string{"lapm", "rock"} {
+		r := on(t, "2027-03-02", strings.Replace(lamp, "heater \"lamp\"", "heater \""+kind+"\"", 1), "")
+		if !r.Refused() {
+			t.Errorf("%s is not refused", kind)
+		}
+		for _, f := range r.Findings {
+			if strings.Contains(f.Text, "mat ") {
+				t.Errorf("%s: %s", kind, f.Text)
+			}
+		}
+		for _, id := range []string{"heat-short", "heat-lost", "measured-odd", "stuck-hot", "too-warm"} {
+			if got := worst(r, id); got != "" {
+				t.Errorf("%s: %s %s", kind, id, got)
+			}
+		}
 	}
 }

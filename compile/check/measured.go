@@ -29,12 +29,8 @@ func measuredHarms(r *Rule, e *Enclosure) {
 	}
 	if hard != nil {
 		say(m.Air, " in the air", hard.Range, hard)
-		touch := hard.Range
-		touch.High = e.touch()
-		if need := e.figure(schema.FigureSpotNeeded); need != nil {
-			touch.Low = need.Range.Low
-		}
-		say(m.Spot, " on the warmest surface", touch, hard)
+		touch, f := plan.SurfaceRange(e.Sheet, m.Spot.V.Value)
+		say(m.Spot, " on the warmest surface", touch, f)
 	}
 	if damp != nil {
 		say(m.Humidity, " of humidity", damp.Range, damp)

@@ -51,17 +51,12 @@ func (r *reader) measure(e *plan.Event) {
 			if f == nil {
 				continue
 			}
-			bears, of, most := f.Value.V, "it bears", f.Range.High
-			if e.Where(i) == "spot" { // a surface may be warmer than the air
-				most = plan.SurfaceMax(r.sheet)
-				bears, of = quantity.FormatRange(f.Range.Low, most, q.Unit), "a surface may have"
+			within, bears, of := f.Range, f.Value.V, "it bears"
+			if e.Where(i) == "spot" && limit.what == schema.FigureTemperatureHard {
+				within, f = plan.SurfaceRange(r.sheet, q.Value)
+				bears, of = quantity.FormatRange(within.Low, within.High, q.Unit), "its warm surface is to have"
 			}
-			least := f.Range.Low
-			if need := r.sheet.Figure(schema.FigureSpotNeeded, ""); e.Where(i) == "spot" && need != nil {
-				least = need.Range.Low
-				bears, of = quantity.FormatRange(least, most, q.Unit), "its warm surface is to have"
-			}
-			if q.Value < least || q.Value > most {
+			if !within.Contains(q.Value) {
 				r.harsh = append(r.harsh, harsh{see(e), limit.what, e.Where(i), a.V, bears, of, f})
 			}
 		}
@@ -113,7 +108,7 @@ func (r *reader) climate() {
 		r.out.Asks = append(r.out.Asks, Ask{Name: "measured/" + x.name() + "/" + x.on.String(), From: x.on, Every: 1, Urgent: true, Harm: HarmIll, At: x.at, Cited: x.f.Cited,
 			Text:  x.text + " was measured " + x.on.Words() + ", " + x.limit + " is what " + x.of + ": put it right now; log measured",
 			Said:  x.text + " was measured on " + x.on.Words(),
-			Limit: x.limit + ", " + x.what.Name + ", species sheet " + r.sheet.Name.V,
+			Limit: x.limit + ", " + x.f.Name.V + ", species sheet " + r.sheet.Name.V,
 			Write: "what is measured there now, with " + strings.TrimSpace("measured "+x.where)})
 	}
 }
