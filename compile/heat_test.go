@@ -169,3 +169,27 @@ func TestHeatIsSaidOnce(t *testing.T) {
 		}
 	}
 }
+
+// What lies behind a heater is what lies on its own face, not on another.
+func TestBehindTheHeater(t *testing.T) {
+	faces := func(front, back string) string {
+		return " face \"front\" {\n backing = \"" + front + "\"\n }\n face \"back\" {\n backing = \"" + back + "\"\n }\n"
+	}
+	mat := device("mat", "9.5 W", "28 x 22 cm", "back", " thermostat = \"29 C\"\n")
+	for _, c := range []struct{ front, back, want string }{
+		{"cork", "foam", "foam behind it"},
+		{"foam", "cork", "cork behind it"},
+		{"foam", "bare", ""},
+	} {
+		r := on(t, "2026-11-25", heated("pandinus-imperator", "20 to 23 C", "60 x 45 x 40 cm", faces(c.front, c.back), mat), "")
+		text := ""
+		for _, f := range r.Findings {
+			if f.Rule.ID == "heater-flux" {
+				text = f.Text
+			}
+		}
+		if (text != "") != (c.want != "") || !strings.Contains(text, c.want) {
+			t.Errorf("front %s, back %s: %q, want %q", c.front, c.back, text, c.want)
+		}
+	}
+}

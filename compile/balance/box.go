@@ -1,6 +1,7 @@
 package balance
 
 import (
+	"slices"
 	"strings"
 
 	"vivary/compile/climate"
@@ -65,22 +66,33 @@ func cover(b *climate.Enclosure, f *plan.Face) {
 	case "foil":
 		c.Resistance = climate.Foil.Resistance
 	}
-	switch f.Name.V {
-	case "walls":
-		b.Wrap(c)
-	case "back":
-		b.Covers[climate.BackFace] = c
-	case "front":
-		b.Covers[climate.FrontFace] = c
-	case "left":
-		b.Covers[climate.LeftFace] = c
-	case "right":
-		b.Covers[climate.RightFace] = c
-	case "lid":
-		b.Covers[climate.LidFace] = c
-	case "base":
-		b.Covers[climate.BaseFace] = c
+	b.Put(c, faces[f.Name.V]...)
+}
+
+// faces are what the name of a face block means.
+var faces = map[string][]climate.Face{
+	"back":  {climate.BackFace},
+	"front": {climate.FrontFace},
+	"left":  {climate.LeftFace},
+	"right": {climate.RightFace},
+	"lid":   {climate.LidFace},
+	"base":  {climate.BaseFace},
+	"walls": climate.Walls,
+}
+
+// Backing names what the plan says lies on a face, "" for nothing. Of several blocks about
+// one face the last counts, as for the heat.
+func Backing(h *plan.Housing, face climate.Face) string {
+	backing := ""
+	for _, f := range h.Faces {
+		if slices.Contains(faces[f.Name.V], face) {
+			backing = f.Backing.V
+		}
 	}
+	if backing == "bare" {
+		return ""
+	}
+	return backing
 }
 
 func room(c *plan.Collection, p *plan.Room) climate.Room {

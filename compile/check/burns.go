@@ -100,7 +100,7 @@ func (e *Enclosure) milder(p *balance.Report, z climate.Zones) string {
 	switch {
 	case radiates(p, z):
 		return "fewer watts, or farther away"
-	case e.backing(w) != "" && p.Box.Covers[p.Box.Face(h)].Resistance >= climate.Foil.Resistance:
+	case balance.Backing(e.Plan.Housing, p.Box.Face(h)) != "" && p.Box.Covers[p.Box.Face(h)].Resistance >= climate.Foil.Resistance:
 		return "nothing behind the " + what + ", or fewer watts"
 	case what == "mat" && p.Box.Flux(h) > fluxAsked:
 		return "a larger mat of the same power: 150 to 250 W for a square metre are sold"
@@ -227,23 +227,13 @@ func heaterFlux(r *Rule, e *Enclosure) {
 			e.Add(x)
 		case burning && stuck.Spot.Likely > p.Touch:
 		case q > fluxBacked && backed:
-			x.Text += ", and " + e.backing(w) + " behind it sends most of that in"
+			x.Text += ", and " + balance.Backing(e.Plan.Housing, p.Box.Face(&p.Heaters[i])) + " behind it sends most of that in"
 			x.Write = "nothing behind it, or a weaker mat"
 			e.Soft(x, finding.Caution)
 		case q > fluxAsked:
 			e.Soft(x, finding.Advice)
 		}
 	}
-}
-
-// backing names what lies behind a heater.
-func (e *Enclosure) backing(h *plan.Heater) string {
-	for _, f := range e.Plan.Housing.Faces {
-		if f.Backing.Set() && f.Backing.V != "bare" {
-			return f.Backing.V
-		}
-	}
-	return ""
 }
 
 // digs reports whether the animals dig down to get away from heat, or live in what lies on

@@ -190,9 +190,9 @@ type Enclosure struct {
 	Room        Room
 }
 
-// Wrap covers all four walls.
-func (e *Enclosure) Wrap(c Cover) {
-	for f := BackFace; f <= RightFace; f++ {
+// Put lays a cover on faces.
+func (e *Enclosure) Put(c Cover, on ...Face) {
+	for _, f := range on {
 		e.Covers[f] = c
 	}
 }

@@ -87,7 +87,7 @@ func TestParts(t *testing.T) {
 		e := exampleA()
 		e.Wall = c.sheet
 		if c.wrap > 0 {
-			e.Wrap(CoverOf(Foam, c.wrap))
+			e.Put(CoverOf(Foam, c.wrap), Walls...)
 		}
 		near(t, c.name, float64(e.parts().wallU), c.want, 0.006)
 	}

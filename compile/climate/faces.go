@@ -14,6 +14,9 @@ const (
 	faceCount = iota
 )
 
+// Walls are the faces that stand upright.
+var Walls = []Face{BackFace, FrontFace, LeftFace, RightFace}
+
 // Cover is what lies outside on a face; the zero value is nothing.
 type Cover struct {
 	Resistance SquareMetreKelvinPerWatt

@@ -35,7 +35,7 @@ func held(h []Heater, set Celsius) []Heater {
 // pane with the mat.
 func glass(cover Cover) Enclosure {
 	e := Enclosure{Inside: Box{3, 3, 3}, Ventilation: AllMesh, Lid: Lid{Kind: MeshLid}}
-	e.Wrap(cover)
+	e.Put(cover, Walls...)
 	return e
 }
 

@@ -23,7 +23,7 @@ func randomEnclosure(r *rand.Rand) Enclosure {
 			RHHigh: Percent(dry + between(0, 30)), Altitude: Metre(between(0, 2500))},
 	}
 	if r.IntN(2) == 0 {
-		e.Wrap(CoverOf(Foam, 0.02))
+		e.Put(CoverOf(Foam, 0.02), Walls...)
 	}
 	return e
 }
@@ -83,7 +83,7 @@ func TestDirections(t *testing.T) {
 		}
 		more, wrapped, closed := h, e, e
 		more.Power *= 1.3
-		wrapped.Wrap(CoverOf(Foam, 0.05))
+		wrapped.Put(CoverOf(Foam, 0.05), Walls...)
 		warmer := c
 		warmer.Room++
 		stuck, dark := c, c
