@@ -22,7 +22,7 @@ import (
 )
 
 func build(w *world, f *flags, args []string) int {
-	root, err := folder(f, args)
+	root, err := w.root(f, args)
 	if err != nil {
 		fmt.Fprintf(w.err, "vivary build: %v\n", err)
 		return usage

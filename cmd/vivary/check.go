@@ -10,7 +10,7 @@ import (
 )
 
 func checkPlan(w *world, f *flags, args []string) int {
-	root, err := folder(f, args)
+	root, err := w.root(f, args)
 	if err != nil {
 		fmt.Fprintf(w.err, "vivary check: %v\n", err)
 		return usage

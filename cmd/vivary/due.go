@@ -15,7 +15,7 @@ import (
 )
 
 func dueRounds(w *world, f *flags, args []string) int {
-	root, err := folder(f, args)
+	root, err := w.root(f, args)
 	if err != nil {
 		fmt.Fprintf(w.err, "vivary due: %v\n", err)
 		return usage

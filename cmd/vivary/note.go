@@ -22,10 +22,14 @@ import (
 // collection that holds it: one that cannot be read, or cannot be so, is not written.
 // Whatever else is wrong, with the line or with the plan, what was seen is written.
 func note(w *world, f *flags, args []string) int {
-	root, _ := folder(f, nil)
+	root, _ := w.root(f, nil)
 	before, status := w.compiled(f, root, feedsIn(root))
 	if status != fine {
 		return status
+	}
+	if before.Plan.About == nil && !hasCollection(w.disk, root) {
+		fmt.Fprintf(w.err, "vivary note: no plan in %s or above it has a collection block, so that this would begin a log that nobody reads: go to the folder of the collection, or name it with --in. Nothing was written.\n", filepath.ToSlash(root))
+		return refused
 	}
 	line, taken, err := w.line(f, before, args)
 	if err != nil {

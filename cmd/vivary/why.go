@@ -20,7 +20,7 @@ func why(w *world, f *flags, args []string) int {
 		fmt.Fprintf(w.err, "vivary why: %v\n", err)
 		return usage
 	}
-	root, _ := folder(f, nil)
+	root, _ := w.root(f, nil)
 	r, status := w.compiled(f, root, feedsIn(root))
 	switch {
 	case status != fine:
