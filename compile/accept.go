@@ -5,7 +5,6 @@ import (
 
 	"vivary/plan"
 	"vivary/plan/finding"
-	"vivary/plan/source"
 	"vivary/schema/civil"
 )
 
@@ -63,7 +62,7 @@ func accept(c *plan.Collection, all []finding.Finding, today civil.Date) []findi
 			case r.Silence == finding.Never:
 				about.Add(finding.Finding{Rule: ruleAcceptNever, At: a.Name.At, Text: r.ID + " is never silenced: " + r.Title, Write: r.Instead})
 			case a.Until.Set() && a.Until.V <= today:
-				over[silence{e.Whole, r}] = a
+				over[silence{e.Box(), r}] = a
 				about.Add(finding.Finding{Rule: ruleAcceptOver, At: a.Until.At, Text: r.ID + " was accepted until " + a.Until.V.Words() + ", which has passed",
 					Write: "put it right, or a new date and reason"})
 			case a.Until.Set() && int(a.Until.V-today) > longestAccept:
@@ -71,7 +70,7 @@ func accept(c *plan.Collection, all []finding.Finding, today civil.Date) []findi
 					Limit: "a year and a month ahead", Write: "until = \"" + (today + 365).String() + "\", or sooner",
 					Edits: finding.Instead(a.Until.At, a.Until.V.String(), (today + 365).String())})
 			case accepts(a, today):
-				silenced[silence{e.Whole, r}] = true
+				silenced[silence{e.Box(), r}] = true
 			}
 		}
 	}
@@ -109,6 +108,6 @@ const longestAccept = 400
 
 // silence is one rule silenced in one enclosure.
 type silence struct {
-	in   source.Place
+	in   finding.Box
 	rule *finding.Rule
 }

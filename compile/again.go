@@ -88,7 +88,7 @@ func (r *Result) read(of *life.Household, k kept, shared *roster.Shared) {
 		b := &r.boxes[i]
 		b.log, b.life, b.lived = of.Log, lives[n], found[n]
 		for n := range b.lived {
-			b.lived[n].In = r.Plan.Enclosures[i].Whole
+			b.lived[n].In = r.Plan.Enclosures[i].Box()
 		}
 		b.sheet.Entries, b.sheet.Findings = shared.Enclosure(b.life)
 	}

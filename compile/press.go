@@ -15,18 +15,18 @@ import (
 // rounds. What the log asks is an entry already; what an accept block silenced until it
 // ended is for whoever wrote that, not for whoever stands in front of the tank.
 func (r *Result) press(all []finding.Finding) {
-	at := map[source.Place]*life.Enclosure{}
+	at := map[string]*life.Enclosure{}
 	for i := range all {
 		f := &all[i]
-		if f.Severity != finding.Urgent || !f.In.Written() || f.Rule.Told || slices.Contains(life.Rules, f.Rule) && !f.Rule.Slip || f.Rule.Now == "" && f.Accepted {
+		if f.Severity != finding.Urgent || f.In.Name == "" || f.Rule.Told || slices.Contains(life.Rules, f.Rule) && !f.Rule.Slip || f.Rule.Now == "" && f.Accepted {
 			continue
 		}
 		if len(at) == 0 {
 			for _, l := range r.Lives {
-				at[l.Plan.Whole] = l
+				at[l.Plan.Name.V] = l
 			}
 		}
-		l := at[f.In]
+		l := at[f.In.Name]
 		if l == nil || f.Rule == prove.RuleMissed && r.catchesUp(l, f.At) {
 			continue
 		}

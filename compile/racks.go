@@ -23,10 +23,10 @@ func ofRacks(c *plan.Collection, all []finding.Finding) []finding.Finding {
 	if len(c.Racks) == 0 {
 		return all
 	}
-	in := map[source.Place]*plan.Enclosure{}
+	in := map[finding.Box]*plan.Enclosure{}
 	for _, k := range c.Racks {
 		for _, e := range k.Enclosures {
-			in[e.Whole] = e
+			in[e.Box()] = e
 		}
 	}
 	type cause struct {
@@ -57,7 +57,7 @@ func ofRacks(c *plan.Collection, all []finding.Finding) []finding.Finding {
 
 // together makes one finding of those of one rule at one line of a rack: the worst, and
 // what is said of which enclosures.
-func together(c *plan.Collection, all []finding.Finding, in map[source.Place]*plan.Enclosure) finding.Finding {
+func together(c *plan.Collection, all []finding.Finding, in map[finding.Box]*plan.Enclosure) finding.Finding {
 	slices.SortStableFunc(all, func(a, b finding.Finding) int { return cmp.Compare(b.Severity, a.Severity) })
 	f := all[0]
 	k := c.RackOf(in[f.In])

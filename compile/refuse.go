@@ -37,8 +37,9 @@ func unrefused(in *Input, all []finding.Finding) []finding.Finding {
 
 // refusal is what two findings share that say the same of the same.
 type refusal struct {
-	rule   *finding.Rule
-	at, in source.Place
+	rule *finding.Rule
+	at   source.Place
+	in   finding.Box
 }
 
 func sameness(f *finding.Finding) refusal { return refusal{f.Rule, f.At, f.In} }

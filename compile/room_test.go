@@ -35,7 +35,7 @@ func TestRoomIsExplainedAsItIsFound(t *testing.T) {
 				}
 				for begins, rule := range map[string]string{"Floor: ": "floor-small", "Hides: ": "hides-few"} {
 					found := slices.ContainsFunc(r.Findings, func(f finding.Finding) bool {
-						return f.Rule.ID == rule && f.In == l.Plan.Whole && !strings.Contains(f.Text, "not known")
+						return f.Rule.ID == rule && f.In == l.Plan.Box() && !strings.Contains(f.Text, "not known")
 					})
 					little := slices.ContainsFunc(report.Lines(), func(line string) bool {
 						return strings.HasPrefix(line, begins) && strings.Contains(line, ": too little")

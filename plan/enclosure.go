@@ -3,6 +3,7 @@ package plan
 import (
 	"slices"
 
+	"vivary/plan/finding"
 	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/quantity"
@@ -48,6 +49,9 @@ func (e *Enclosure) SameAs(o *Enclosure) bool {
 
 // Shown returns the title that people see.
 func (e *Enclosure) Shown() string { return title(e.Title, e.Name.V) }
+
+// Box is the enclosure as findings name it.
+func (e *Enclosure) Box() finding.Box { return finding.Box{Whole: e.Whole, Name: e.Name.V} }
 
 // Heated reports whether the enclosure has a heater; a lamp for ultraviolet light is none.
 func (e *Enclosure) Heated() bool {

@@ -223,7 +223,7 @@ func (r *resolver) place(e *Enclosure) *Room {
 // inner looks at the blocks in an enclosure that speak of others in it.
 func (r *resolver) inner(e *Enclosure) {
 	for _, a := range e.crew {
-		r.found.Add(finding.Finding{Rule: ruleCrew, At: a.At, In: e.Whole, Text: a.Name.V + " are a clean-up crew: they are not counted, and nothing is proved for them",
+		r.found.Add(finding.Finding{Rule: ruleCrew, At: a.At, In: e.Box(), Text: a.Name.V + " are a clean-up crew: they are not counted, and nothing is proved for them",
 			Write: "substrate = \"…, with " + a.Name.V + "\" in housing, in place of this block; where you breed them, an enclosure of their own with culture = true"})
 	}
 	if e.Climate != nil {

@@ -179,7 +179,7 @@ func tell(c *plan.Collection, f *finding.Finding) told {
 		return p.File == whole.File && whole.Start <= p.Start && p.End <= whole.End
 	}
 	for _, e := range c.Enclosures {
-		about := within(f.At, e.Whole) || within(f.In, e.Whole) || named(f.Text, e.Name.V) || named(f.Text, e.Shown())
+		about := within(f.At, e.Whole) || f.In == e.Box() || named(f.Text, e.Name.V) || named(f.Text, e.Shown())
 		for _, a := range f.Also {
 			about = about || within(a.At, e.Whole) || named(a.Text, e.Name.V) || named(a.Text, e.Shown())
 		}

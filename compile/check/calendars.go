@@ -73,7 +73,7 @@ func careUnshown(r *Rule, c *Collection) {
 		}
 		said[e.UnshownFor()] = true
 		l := c.Roster.Lacking(e, i)
-		x := finding.Finding{Rule: &r.Rule, At: l.At, In: e.Plan().Whole, Source: r.Source, Once: e.UnshownFor(), Write: l.Write,
+		x := finding.Finding{Rule: &r.Rule, At: l.At, In: e.Plan().Box(), Source: r.Source, Once: e.UnshownFor(), Write: l.Write,
 			Text: e.Plan().Name.V + " " + e.Name + ", in the " + e.Round.Shown() + ", is in no calendar on " + c.Horizon.Date(i).Words()}
 		if who, _ := c.Roster.Doer(e, i); who != "" && len(c.Plan.Keepers) > 1 {
 			x.Text += " that " + who + " sees"

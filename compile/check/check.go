@@ -60,13 +60,13 @@ type Enclosure struct {
 
 // Add adds a finding.
 func (e *Enclosure) Add(f finding.Finding) {
-	f.In = e.Plan.Whole
+	f.In = e.Plan.Box()
 	e.found.Add(f)
 }
 
 // Soft adds a finding at a severity below its rule's own, for a milder case.
 func (e *Enclosure) Soft(f finding.Finding, s finding.Severity) {
-	f.In = e.Plan.Whole
+	f.In = e.Plan.Box()
 	e.found.Soft(f, s)
 }
 

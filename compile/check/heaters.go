@@ -195,7 +195,7 @@ func channelClash(r *Rule, c *Collection) {
 				uses[h.Channel.V] = &channelUse{h, band, h.Thermostat}
 				continue
 			}
-			f := finding.Finding{Rule: &r.Rule, At: h.Channel.At, In: e.Whole, Source: r.Source, Write: "channel = an outlet of its own",
+			f := finding.Finding{Rule: &r.Rule, At: h.Channel.At, In: e.Box(), Source: r.Source, Write: "channel = an outlet of its own",
 				Also: []finding.Related{{At: u.first.Channel.At, Text: "the outlet's first heater"}}}
 			both := quantity.Range{Low: max(u.band.Low, band.Low), High: min(u.band.High, band.High), Unit: band.Unit}
 			switch {

@@ -18,12 +18,12 @@ const (
 // figureImpossible finds figures that are mostly a slip of a unit or of a zero. What is
 // reckoned with one is no number.
 func figureImpossible(r *Rule, c *Collection) {
-	add := func(at source.Place, whole source.Place, text, limit string) {
-		c.Add(finding.Finding{Rule: &r.Rule, At: at, In: whole, Text: text, Limit: limit, Source: r.Source, Write: "the figure as it is, with its unit"})
+	add := func(at source.Place, in finding.Box, text, limit string) {
+		c.Add(finding.Finding{Rule: &r.Rule, At: at, In: in, Text: text, Limit: limit, Source: r.Source, Write: "the figure as it is, with its unit"})
 	}
 	for _, room := range c.Plan.Rooms {
 		if t := room.Temperature; t.Set() && (t.V.Low < coldestRoom || t.V.High > hottestRoom) {
-			add(t.At, source.Place{}, "room "+room.Name.V+" is said to be at "+t.V.String(), quantity.FormatRange(coldestRoom, hottestRoom, t.V.Unit))
+			add(t.At, finding.Box{}, "room "+room.Name.V+" is said to be at "+t.V.String(), quantity.FormatRange(coldestRoom, hottestRoom, t.V.Unit))
 		}
 	}
 	seen := map[*plan.Heater]bool{}
@@ -38,16 +38,16 @@ func figureImpossible(r *Rule, c *Collection) {
 			seen[h] = true
 			name := "the " + h.Name.V
 			if p := h.Power; p.Set() && (p.V.Value < weakestHeater || p.V.Value > mostHeater) {
-				add(p.At, e.Whole, name+" is said to have "+p.V.String(), quantity.FormatRange(weakestHeater, mostHeater, p.V.Unit))
+				add(p.At, e.Box(), name+" is said to have "+p.V.String(), quantity.FormatRange(weakestHeater, mostHeater, p.V.Unit))
 			}
 			if z := h.Size; z.Set() && (min(z.V.Length, z.V.Width) < smallestSide || max(z.V.Length, z.V.Width) > longestSide) {
-				add(z.At, e.Whole, name+" is said to be "+z.V.String(), quantity.FormatRange(smallestSide, longestSide, z.V.Unit)+" for a side")
+				add(z.At, e.Box(), name+" is said to be "+z.V.String(), quantity.FormatRange(smallestSide, longestSide, z.V.Unit)+" for a side")
 			}
 			if x := h.Covers; x.Set() && (x.V.Value <= 0 || x.V.Value > 100) {
-				add(x.At, e.Whole, name+" is said to cover "+x.V.String()+" of its wall or floor", "more than nothing, and all of it at the most")
+				add(x.At, e.Box(), name+" is said to cover "+x.V.String()+" of its wall or floor", "more than nothing, and all of it at the most")
 			}
 			if x := h.Hours; x.Set() && (x.V.Value <= 0 || x.V.Value > 24*60) {
-				add(x.At, e.Whole, name+" is said to be on for "+x.V.String()+" a day", "more than nothing, and 24 h at the most")
+				add(x.At, e.Box(), name+" is said to be on for "+x.V.String()+" a day", "more than nothing, and 24 h at the most")
 			}
 		}
 	}

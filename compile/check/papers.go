@@ -8,7 +8,6 @@ import (
 	"vivary/compile/life"
 	"vivary/plan"
 	"vivary/plan/finding"
-	"vivary/plan/source"
 	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/wording"
@@ -56,7 +55,7 @@ type claim struct {
 
 // clash finds two of a list that claim one name, or one that claims the name that
 // another still bears. It looks no further where nothing was ever renamed.
-func clash(c *Collection, r *Rule, what string, in source.Place, n int, at func(int) claim) {
+func clash(c *Collection, r *Rule, what string, in finding.Box, n int, at func(int) claim) {
 	var by map[string]claim
 	for i := range n {
 		if x := at(i); x.formerly.Set() {
@@ -85,17 +84,17 @@ func clash(c *Collection, r *Rule, what string, in source.Place, n int, at func(
 
 func identityClash(r *Rule, c *Collection) {
 	all := c.Plan.Enclosures
-	clash(c, r, "enclosures ", source.Place{}, len(all), func(i int) claim { return claim{all[i].Formerly, all[i].Name} })
+	clash(c, r, "enclosures ", finding.Box{}, len(all), func(i int) claim { return claim{all[i].Formerly, all[i].Name} })
 	for _, e := range all {
 		if len(e.Care) < 2 && len(e.Animals) < 2 {
 			continue
 		}
-		clash(c, r, "cares ", e.Whole, len(e.Care), func(i int) claim { return claim{e.Care[i].Formerly, e.Care[i].Name} })
-		clash(c, r, "animals ", e.Whole, len(e.Animals), func(i int) claim { return claim{e.Animals[i].Formerly, e.Animals[i].Name} })
+		clash(c, r, "cares ", e.Box(), len(e.Care), func(i int) claim { return claim{e.Care[i].Formerly, e.Care[i].Name} })
+		clash(c, r, "animals ", e.Box(), len(e.Animals), func(i int) claim { return claim{e.Animals[i].Formerly, e.Animals[i].Name} })
 	}
 	rounds, calendars := c.Plan.Rounds, c.Plan.Calendars
-	clash(c, r, "rounds ", source.Place{}, len(rounds), func(i int) claim { return claim{rounds[i].Formerly, rounds[i].Name} })
-	clash(c, r, "calendars ", source.Place{}, len(calendars), func(i int) claim { return claim{calendars[i].Formerly, calendars[i].Name} })
+	clash(c, r, "rounds ", finding.Box{}, len(rounds), func(i int) claim { return claim{rounds[i].Formerly, rounds[i].Name} })
+	clash(c, r, "calendars ", finding.Box{}, len(calendars), func(i int) claim { return claim{calendars[i].Formerly, calendars[i].Name} })
 }
 
 // originUnsaid passes over groups that the log made: what was born here is bred here, and

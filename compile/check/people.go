@@ -139,7 +139,7 @@ func birthWhileAway(r *Rule, c *Collection) {
 			for _, g := range l.Groups {
 				for _, w := range g.Windows {
 					if w.Births() && w.From < a.To.V && a.From.V < w.Until {
-						c.Add(finding.Finding{Rule: &r.Rule, At: a.At, In: l.Plan.Whole, Source: r.Source,
+						c.Add(finding.Finding{Rule: &r.Rule, At: a.At, In: l.Plan.Box(), Source: r.Source,
 							Text:  l.Plan.Name.V + ": " + w.Title + " from " + wording.Dates(w.From, w.Until-1) + ", while " + a.Name.V + " is away",
 							Write: "a cover who is trained in breeding", Also: []finding.Related{{At: w.At, Text: "what was logged"}}})
 					}

@@ -33,7 +33,7 @@ func rackClash(r *Rule, c *Collection) {
 			if e.Sheet == nil || e.Climate == nil {
 				continue
 			}
-			f := finding.Finding{Rule: &r.Rule, At: at, In: e.Whole, Source: r.Source, Write: "a rack of its own for what wants another temperature"}
+			f := finding.Finding{Rule: &r.Rule, At: at, In: e.Box(), Source: r.Source, Write: "a rack of its own for what wants another temperature"}
 			band, ok := wanted(e)
 			aim := e.Sheet.Figure(schema.FigureTemperatureTarget, "")
 			switch {
@@ -82,7 +82,7 @@ func rackSeasons(r *Rule, c *Collection, k *plan.Rack, h *plan.Heater) {
 	each(func(_ *plan.Enclosure, _ *plan.Season, x season) { of[x]++ })
 	each(func(e *plan.Enclosure, s *plan.Season, x season) {
 		if n := of[x]; n < all {
-			c.Add(finding.Finding{Rule: &r.Rule, At: s.At, In: e.Whole, Source: r.Source,
+			c.Add(finding.Finding{Rule: &r.Rule, At: s.At, In: e.Box(), Source: r.Source,
 				Text:  "season " + strconv.Quote(s.Name.V) + " is for " + strconv.Itoa(n) + " of the " + strconv.Itoa(all) + " in rack " + strconv.Quote(k.Name.V) + ", and turns down the " + h.Name.V + " of all",
 				Write: "the same season for all of them, another rack, or off = true in it here"})
 		}

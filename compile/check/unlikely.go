@@ -36,7 +36,7 @@ func youngUnlikely(r *Rule, c *Collection) {
 				continue
 			}
 			if why, write := cannot(l, g.Animals.Name.V, c.Today, true); why != "" {
-				c.Add(finding.Finding{Rule: &r.Rule, At: s.At, In: l.Plan.Whole, Source: r.Source,
+				c.Add(finding.Finding{Rule: &r.Rule, At: s.At, In: l.Plan.Box(), Source: r.Source,
 					Text: g.Animals.Name.V + " are called " + strconv.Quote(s.V) + ", and " + why, Write: "no state here; or " + write})
 			}
 		}
@@ -55,7 +55,7 @@ func youngUnlikely(r *Rule, c *Collection) {
 			why, write = cannot(l, x.Group.V, x.Date, slices.Contains(ofMothers, x.Word))
 		}
 		if why != "" {
-			c.Add(finding.Finding{Rule: &r.Rule, At: x.At, In: l.Plan.Whole, Source: r.Source, Text: strconv.Quote(x.Word.Name) + " of " + x.Enclosure.V + ": " + why,
+			c.Add(finding.Finding{Rule: &r.Rule, At: x.At, In: l.Plan.Box(), Source: r.Source, Text: strconv.Quote(x.Word.Name) + " of " + x.Enclosure.V + ": " + why,
 				Write: "in the log withdrawn " + x.Word.Name + ", if it was not that; or " + write})
 		}
 	}

@@ -223,7 +223,7 @@ func (b *breach) tooRare() bool {
 }
 
 func (b *breach) finding() finding.Finding {
-	f := finding.Finding{Rule: byNeed[b.Name], In: b.Life.Plan.Whole, Text: b.text(), Limit: b.limits(), Source: b.source(), Also: b.also()}
+	f := finding.Finding{Rule: byNeed[b.Name], In: b.Life.Plan.Box(), Text: b.text(), Limit: b.limits(), Source: b.source(), Also: b.also()}
 	f.At, f.Write, f.Once = b.mend()
 	f.Strict = min(b.Limit.Days, b.apart())
 	f.Told = b.untrained() // left-untrained says who must come
@@ -394,9 +394,9 @@ func (p *Proof) missed(s *roster.Roster) (finding.Finding, finding.Severity) {
 	was.Breach, was.Limit = p.Missed, p.Late
 	b := was.breach(s)
 	until := h.Date(min(p.Missed.To, h.Days-1))
-	f := finding.Finding{Rule: RuleMissed, At: p.care(), In: p.Life.Plan.Whole, Limit: b.limits(), Source: b.source(), Also: b.also(),
+	f := finding.Finding{Rule: RuleMissed, At: p.care(), In: p.Life.Plan.Box(), Limit: b.limits(), Source: b.source(), Also: b.also(),
 		Text:  p.subject() + ": " + wording.Days(p.length(p.Missed)) + " without " + p.Name.Noun + ", from " + h.Date(p.Missed.From).Words() + " to " + until.Words() + p.notCounted(p.Missed),
-		Write: "do it now, look closely at the animals, and log " + p.done() + "; else it comes first in the round of " + until.Short(), Once: "missed " + place(p.Life.Plan.Whole)}
+		Write: "do it now, look closely at the animals, and log " + p.done() + "; else it comes first in the round of " + until.Short(), Once: "missed " + place(p.Life.Plan.Whole) + p.Life.Plan.Name.V}
 	f.First = []finding.First{{Text: p.Name.Noun + " now, it is overdue: look closely at the animals; log " + p.done()}}
 	if p.Missed.To >= h.Days {
 		f.Write = "do it now, look closely at the animals, and log " + p.done() + ": it does not come up any more"

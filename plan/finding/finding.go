@@ -67,9 +67,9 @@ type Finding struct {
 	Rule     *Rule
 	Severity Severity
 	At       source.Place
-	// In is the whole of the enclosure that it is about, wherever At is: the line to
-	// change may stand in a template or in a log.
-	In     source.Place
+	// In is the enclosure that it is about, wherever At is: the line to change may stand
+	// in a template or in a log.
+	In     Box
 	Text   string // what is wrong here
 	Limit  string // the limit that was passed, and whose it is
 	Source string // where the limit is from
@@ -90,6 +90,13 @@ type Finding struct {
 	First []First
 	// Told says that another finding, of the same cause, stands first in its place.
 	Told bool
+}
+
+// Box is the enclosure that a finding is about: the whole of the block that writes it, and
+// its name, since one block may write many. The zero Box is none.
+type Box struct {
+	Whole source.Place
+	Name  string
 }
 
 // First is a line that stands first in the rounds that pass an enclosure: what to do,
@@ -187,7 +194,7 @@ func Together(all []Finding) []Finding {
 			if f.Limit != "" {
 				text += " (" + f.Limit + ")"
 			}
-			out[k].Also = append(also[:len(also):len(also)], Related{At: f.In, Text: text})
+			out[k].Also = append(also[:len(also):len(also)], Related{At: f.In.Whole, Text: text})
 		}
 	}
 	for once, n := range more {
