@@ -30,7 +30,7 @@ var layers = []string{
 	"compile/check",
 	"compile",
 	"compile/explain compile/feeds compile/picture",
-	"cmd/internal/publish",
+	"cmd/internal/publish cmd/internal/screen",
 	"cmd/internal/lastlist",
 	"cmd/vivary",
 }

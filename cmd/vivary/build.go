@@ -14,6 +14,7 @@ import (
 	"github.com/spf13/afero"
 
 	"vivary/cmd/internal/publish"
+	"vivary/cmd/internal/screen"
 	"vivary/compile"
 	"vivary/compile/feeds"
 	"vivary/compile/ical"
@@ -63,7 +64,7 @@ func build(w *world, f *flags, args []string) int {
 		return refused
 	}
 	sweep(w, dir, made)
-	p := finding.Printer{Files: r.Plan.Files, Color: w.color && w.live}
+	p := finding.Printer{Files: r.Plan.Files}
 	found := slices.Clone(r.Findings)
 	for _, m := range made {
 		found = append(found, m.noisy...)
@@ -228,6 +229,13 @@ func publishAll(w *world, r *compile.Result, folder *publish.Folder, ask bool) (
 	return made, batch.Commit()
 }
 
+// steer writes to standard error what steers a terminal.
+func (w *world) steer(sequence string) {
+	if s, ok := w.err.(*screen.Screen); ok {
+		s.Steer(sequence, w.live)
+	}
+}
+
 // progress shows on a terminal that something long is going on, from the first
 // second on. The function that it returns ends it; it may be called again.
 func (w *world) progress(what string) func() {
@@ -243,11 +251,12 @@ func (w *world) progress(what string) func() {
 		for {
 			select {
 			case <-tick.C:
-				fmt.Fprintf(w.err, "\r%s, %d s ", what, int(time.Since(begun).Seconds()))
+				w.steer("\r")
+				fmt.Fprintf(w.err, "%s, %d s ", what, int(time.Since(begun).Seconds()))
 				shown = true
 			case <-stop:
 				if shown {
-					fmt.Fprint(w.err, "\r\x1b[K")
+					w.steer("\r\x1b[K")
 				}
 				return
 			}

@@ -22,7 +22,7 @@ func checkPlan(w *world, f *flags, args []string) int {
 	if f.format == "json" {
 		checkJSON(w, r)
 	} else {
-		p := finding.Printer{Files: r.Plan.Files, Color: w.color}
+		p := finding.Printer{Files: r.Plan.Files}
 		_ = p.Print(w.out, r.Findings)
 		if len(r.Findings) > 0 {
 			fmt.Fprintln(w.out)

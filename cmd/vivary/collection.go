@@ -1,9 +1,9 @@
 package main
 
 import (
-	"errors"
 	"fmt"
 	"path/filepath"
+	"strings"
 
 	"vivary/cmd/internal/publish"
 	"vivary/compile"
@@ -17,15 +17,24 @@ import (
 func folder(f *flags, args []string) (string, error) {
 	switch {
 	case len(args) > 1:
-		return "", errors.New("name one folder only")
+		return "", fmt.Errorf("one folder is named here, and these are %d: %s; a name of several words stands in quotes", len(args), strings.Join(args, ", "))
 	case len(args) == 1 && f.in != "":
-		return "", errors.New("name the folder once: after the command, or with --in")
+		return "", fmt.Errorf("the folder is named twice: %s, and %s after --in", args[0], f.in)
 	case len(args) == 1:
 		return args[0], nil
 	case f.in != "":
 		return f.in, nil
 	}
 	return ".", nil
+}
+
+// quoted returns the name of a folder as it is typed after a command.
+func quoted(name string) string {
+	shown := filepath.ToSlash(name)
+	if strings.ContainsAny(shown, " \t") {
+		shown = "'" + shown + "'"
+	}
+	return shown
 }
 
 // compiled reads and compiles a collection. A status other than fine ends the
@@ -70,7 +79,7 @@ func (w *world) told(c *plan.Collection, dir string) roster.Told {
 
 // refuse prints the findings that keep a command from being carried out.
 func (w *world) refuse(r *compile.Result, what string) int {
-	p := finding.Printer{Files: r.Plan.Files, Color: w.color && w.live}
+	p := finding.Printer{Files: r.Plan.Files}
 	_ = p.Print(w.err, r.Findings)
 	fmt.Fprintf(w.err, "\n%s: %s.\n", what, finding.Summary(r.Findings))
 	return refused

@@ -28,6 +28,7 @@ func TestCommands(t *testing.T) {
 		UpdateScripts: os.Getenv("UPDATE_SCRIPTS") != "",
 		Setup: func(e *testscript.Env) error {
 			e.Setenv("NO_COLOR", "1")
+			e.Setenv("ESC", "\x1b")
 			return nil
 		},
 	})

@@ -47,7 +47,7 @@ func note(w *world, f *flags, args []string) int {
 		return status
 	}
 	bad := about(after, filepath.ToSlash(path), start)
-	p := finding.Printer{Files: after.Plan.Files, Color: w.color && w.live}
+	p := finding.Printer{Files: after.Plan.Files}
 	_ = p.Print(w.err, bad)
 	if slices.ContainsFunc(bad, slips) {
 		fmt.Fprintln(w.err, "\nNothing was written.")

@@ -132,10 +132,6 @@ func start(w *world, f *flags, args []string) int {
 		}
 		fmt.Fprintln(w.out, filepath.ToSlash(path))
 	}
-	shown := filepath.ToSlash(root)
-	if strings.ContainsAny(shown, " \t") {
-		shown = "'" + shown + "'"
-	}
-	fmt.Fprintf(w.out, "\nMains and water are close together: %s.\n\nNext: vivary check %[2]s, then vivary build %[2]s\n", schema.Mains, shown)
+	fmt.Fprintf(w.out, "\nMains and water are close together: %s.\n\nNext: vivary check %[2]s, then vivary build %[2]s\n", schema.Mains, quoted(root))
 	return fine
 }

@@ -11,10 +11,11 @@ import (
 )
 
 // Printer writes findings for people at a terminal.
-type Printer struct {
-	Files *source.Set
-	Color bool // colour is only ever added to words that say the same
-}
+type Printer struct{ Files *source.Set }
+
+// painter is a writer that can show a text in a colour. Colour is only ever added to
+// words that say the same.
+type painter interface{ Paint(code, text string) }
 
 // Print writes all findings: the place, severity, text and rule in one line as
 // compilers do, then the line of the plan with the part meant, the limit and its
@@ -25,29 +26,42 @@ func (p Printer) Print(w io.Writer, all []Finding) error {
 		if i > 0 {
 			b.WriteByte('\n')
 		}
+		if at := all[i].At; at.Written() {
+			b.WriteString(p.place(at) + ": ")
+		}
+		if err := paint(b, w, all[i].Severity); err != nil {
+			return err
+		}
 		p.one(b, &all[i])
 	}
 	return b.Flush()
 }
 
-func (p Printer) one(b *bufio.Writer, f *Finding) {
-	if f.At.Written() {
-		b.WriteString(p.place(f.At))
-		b.WriteString(": ")
+// paint writes a severity, in its colour where w shows colours.
+func paint(b *bufio.Writer, w io.Writer, s Severity) error {
+	color, ok := w.(painter)
+	if !ok {
+		b.WriteString(s.String())
+		return nil
 	}
-	b.WriteString(p.paint(f.Severity, f.Severity.String()))
-	b.WriteString(": " + clean(f.Text) + " [" + f.Rule.ID + "]\n")
+	err := b.Flush() // what stands before it
+	color.Paint([...]string{Advice: "36", Caution: "33", Urgent: "1;35", Error: "31", Danger: "1;31"}[s], s.String())
+	return err
+}
+
+func (p Printer) one(b *bufio.Writer, f *Finding) {
+	b.WriteString(": " + wording.Line(f.Text) + " [" + f.Rule.ID + "]\n")
 	if f.At.Written() {
 		p.excerpt(b, f.At)
 	}
 	line := func(label, text string) {
 		if text != "" {
-			b.WriteString("    " + label + ": " + clean(text) + "\n")
+			b.WriteString("    " + label + ": " + wording.Line(text) + "\n")
 		}
 	}
 	for _, r := range f.Also {
 		if r.At.Written() {
-			b.WriteString("    also: " + p.place(r.At) + ": " + clean(r.Text) + "\n")
+			b.WriteString("    also: " + p.place(r.At) + ": " + wording.Line(r.Text) + "\n")
 		} else {
 			line("also", r.Text)
 		}
@@ -63,7 +77,7 @@ func (p Printer) one(b *bufio.Writer, f *Finding) {
 		if i > 0 {
 			label = "       "
 		}
-		b.WriteString("    " + label + clean(l) + "\n")
+		b.WriteString("    " + label + wording.Line(l) + "\n")
 	}
 }
 
@@ -72,7 +86,7 @@ const width = 110
 
 func (p Printer) place(at source.Place) string {
 	pos := p.Files.Start(at)
-	return clean(pos.File) + ":" + strconv.Itoa(pos.Line) + ":" + strconv.Itoa(pos.Column)
+	return wording.Line(pos.File) + ":" + strconv.Itoa(pos.Line) + ":" + strconv.Itoa(pos.Column)
 }
 
 // excerpt shows the line and marks the part meant. A very long line is cut around
@@ -92,33 +106,8 @@ func (p Printer) excerpt(b *bufio.Writer, at source.Place) {
 		start = max(0, from-width/3)
 	}
 	end := min(len(runes), start+width)
-	b.WriteString("  | " + clean(string(runes[start:end])) + "\n")
+	b.WriteString("  | " + wording.Line(string(runes[start:end])) + "\n")
 	b.WriteString("  | " + strings.Repeat(" ", min(from, end)-start) + strings.Repeat("^", max(1, min(to, end)-from)) + "\n")
-}
-
-func (p Printer) paint(s Severity, text string) string {
-	if !p.Color {
-		return text
-	}
-	code := [...]string{Advice: "36", Caution: "33", Urgent: "1;35", Error: "31", Danger: "1;31"}[s]
-	return "\x1b[" + code + "m" + text + "\x1b[0m"
-}
-
-// clean keeps control characters of a plan from reaching the terminal.
-func clean(s string) string {
-	return strings.Map(func(r rune) rune {
-		switch {
-		case r == '\n' || r == '\t':
-			return ' '
-		case r < 0x20 || r == 0x7f || (r >= 0x80 && r < 0xa0):
-			return -1
-		case r >= 0x202a && r <= 0x202e || r >= 0x2066 && r <= 0x2069:
-			// Marks that turn the direction of writing would let a plan show one
-			// thing and mean another.
-			return -1
-		}
-		return r
-	}, s)
 }
 
 // Summary returns one line such as "1 danger, 2 urgent, 2 cautions", or "" for none.

@@ -1,0 +1,100 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"slices"
+	"strings"
+
+	"vivary/plan/finding"
+)
+
+// command is one of the program's commands.
+type command struct {
+	name  string
+	also  string // other words for it, by which it is found and not called
+	args  string // what follows the name, in words
+	short string // what it does, in one line
+	long  string
+	run   func(*world, *flags, []string) int
+	flags string // the names of the flags it takes, besides in and now
+}
+
+// commands are in the order in which help lists them. They are put in place before main
+// runs, since help, which is one of them, reads them.
+var commands []command
+
+func init() {
+	commands = []command{
+		{name: "start", also: "begin create init new", args: "[FOLDER]", short: "write a first collection to learn from", run: start, flags: "sheet type",
+			long: "Writes a small collection that compiles, with comments that teach. The folder must not hold a plan yet. With --sheet it writes a sheet of a species that is not built in, to be filled in, beside the plan that is there."},
+		{name: "check", also: "lint test validate verify", args: "[FOLDER]", short: "look for mistakes", run: checkPlan, flags: "format urgent-fails",
+			long: "Reads all plans and logs below the folder and prints what it finds. Exit status 1 if a finding would keep the plan from being built. What is urgent never does; with --urgent-fails the exit status is 3 while anything is."},
+		{name: "build", also: "calendar calendars compile make", args: "[FOLDER]", short: "write the calendars", run: build, flags: "out",
+			long: "Checks, and writes one calendar file for each calendar of the plan. If anything refuses the plan, nothing is written and the last good calendars stay."},
+		{name: "due", also: "agenda day list todo today", args: "[FOLDER]", short: "show what is due today and in the coming days", run: dueRounds, flags: "days format round keeper",
+			long: "Prints the rounds of today and the coming days. Calendars on phones lag by hours; this never does. While the plan is refused the list is that of the calendars last built, and the exit status is 1."},
+		{name: "note", also: "add log record write", args: "[DAY] ENCLOSURE [ANIMALS] WORD … [NOTE]", short: "append a line to the log", run: note, flags: "at by undo",
+			long: "Checks a line, appends it to records/YEAR.care.log and says what follows from it. Without a day it is today. What was seen can be noted while the plan is refused too. With --undo it appends the line that takes back the last one, or the last one by the keeper named with --by. After -- everything is taken as it stands, so that a note may begin with a hyphen."},
+		{name: "why", also: "describe explain info show", args: "[NAME | ENCLOSURE/CARE]", short: "say why something is as it is", run: why, flags: "on svg",
+			long: "Explains a rule, a species, a figure, a source, a feeder, a need, a kind of care, a round, an enclosure with its whole proof, or one care and why it is, or is not, on a day. A name that means several things is explained in each. Without a name it lists what can be explained."},
+		{name: "version", short: "say which vivary this is", run: version, flags: "format",
+			long: "Prints the version, the revision of the source, and which time zones are built in."},
+		{name: "help", args: "[COMMAND]", short: "say what a command does and which flags it takes", run: help,
+			long: "Lists the commands, or says what one of them does."},
+	}
+}
+
+// has reports whether the command takes a flag.
+func (c *command) has(flag string) bool {
+	return flag == "in" || flag == "now" || slices.Contains(strings.Fields(c.flags), flag)
+}
+
+// findCommand returns the command of a name, or nil.
+func findCommand(name string) *command {
+	for i := range commands {
+		if commands[i].name == name {
+			return &commands[i]
+		}
+	}
+	return nil
+}
+
+// nearCommand returns the command that a word is likely meant for, or nil.
+func nearCommand(word string) *command {
+	var names []string
+	for i := range commands {
+		if slices.Contains(strings.Fields(commands[i].also), strings.ToLower(word)) {
+			return &commands[i]
+		}
+		names = append(names, commands[i].name)
+	}
+	return findCommand(finding.Near(word, names))
+}
+
+// help prints what a command does, or lists all.
+func help(w *world, _ *flags, args []string) int {
+	if len(args) == 0 {
+		fmt.Fprint(w.out, "vivary checks care plans for animals in enclosures and makes calendars of them.\n\n")
+		listCommands(w.out)
+		return fine
+	}
+	c := findCommand(args[0])
+	if c == nil {
+		return w.noCommand(args[0])
+	}
+	fmt.Fprintf(w.out, "vivary %s\n\n%s\n\n", strings.TrimSpace(c.name+" "+c.args), c.long)
+	for _, f := range flagTable {
+		if c.has(f.name) {
+			fmt.Fprintf(w.out, "  --%-12s %-8s %s\n", f.name, f.value, f.doc)
+		}
+	}
+	return fine
+}
+
+func listCommands(out io.Writer) {
+	for i := range commands {
+		fmt.Fprintf(out, "  %-8s %s\n", commands[i].name, commands[i].short)
+	}
+	fmt.Fprint(out, "\nMore: vivary help COMMAND\n")
+}

@@ -1,0 +1,202 @@
+package main
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+
+	"vivary/plan/finding"
+	"vivary/schema/wording"
+)
+
+// flags are the values of all flags of all commands.
+type flags struct {
+	in, now, format, out, round, keeper, on, svg, at, by, sheet, kind string
+	days                                                              int
+	undo, urgentFails                                                 bool
+}
+
+// flagTable describes every flag once: what follows it, "" for a switch, what it does, and
+// where its value goes. The type of that says what may be written.
+var flagTable = []struct {
+	name, value, doc string
+	to               func(*flags) any
+}{
+	{"in", "FOLDER", "the folder of the collection (default: this folder)", func(f *flags) any { return &f.in }},
+	{"now", "MOMENT", "take this for the present: 2027-03-01, or 2027-03-01T08:00", func(f *flags) any { return &f.now }},
+	{"format", "FORM", "text or json", func(f *flags) any { return (*form)(&f.format) }},
+	{"out", "FOLDER", "where calendars are written (default: feeds, in the collection's folder)", func(f *flags) any { return &f.out }},
+	{"days", "N", "how many days (default 3)", func(f *flags) any { return &f.days }},
+	{"round", "NAME", "only this round", func(f *flags) any { return &f.round }},
+	{"keeper", "NAME", "only what this keeper does", func(f *flags) any { return &f.keeper }},
+	{"on", "DAY", "the day to explain", func(f *flags) any { return &f.on }},
+	{"at", "TIME", "the time of day of what is noted: 19:42", func(f *flags) any { return &f.at }},
+	{"by", "KEEPER", "who notes it", func(f *flags) any { return &f.by }},
+	{"sheet", "NAME", "the species to begin a sheet of: parabuthus-villosus", func(f *flags) any { return &f.sheet }},
+	{"type", "TYPE", "its care type (default: the one that has its genus)", func(f *flags) any { return &f.kind }},
+	{"undo", "", "take back the last line", func(f *flags) any { return &f.undo }},
+	{"urgent-fails", "", "exit status 3 while anything is urgent", func(f *flags) any { return &f.urgentFails }},
+	{"svg", "FILE", "draw the enclosure's year into this file", func(f *flags) any { return &f.svg }},
+}
+
+// form is the form in which something is printed.
+type form string
+
+// commandLine is what the words of a command line say.
+type commandLine struct {
+	word    string   // that stands for the command; "" for none
+	command *command // that it names, or nil
+	flags   *flags
+	rest    []string // all else
+
+	help, version bool // asked for instead, whatever else is wrong
+}
+
+// parse reads a command line. Flags stand before, between and after what else there is,
+// before the command too; what follows "--" is taken as it stands. It is not the standard
+// library's, whose flags stand before all else and whose errors cannot be told from each
+// other.
+func parse(args []string) (commandLine, error) {
+	l := commandLine{flags: &flags{format: "text", days: 3}}
+	var given []string // names of flags, in order
+	var failed error   // the first
+	for len(args) > 0 {
+		arg := args[0]
+		args = args[1:]
+		name, value, set := strings.Cut(flagName(arg), "=")
+		switch {
+		case arg == "--":
+			l.take(args...)
+			args = nil
+		case name == "":
+			l.take(arg)
+		case name == "h" || name == "help":
+			l.help = true
+		case name == "version":
+			l.version = true
+		default:
+			f := flagOf(name)
+			if f < 0 {
+				failed = cmp.Or(failed, noFlag(l.command, arg, name))
+				continue
+			}
+			if flagTable[f].value != "" && !set && len(args) > 0 && !isFlag(args[0]) {
+				value, set, args = args[0], true, args[1:]
+			}
+			if slices.Contains(given, name) {
+				failed = cmp.Or(failed, fmt.Errorf("--%s stands here twice: once is enough", name))
+			}
+			given = append(given, name)
+			failed = cmp.Or(failed, l.set(f, value, set))
+		}
+	}
+	if c := l.command; c != nil {
+		for _, name := range given {
+			if !c.has(name) {
+				failed = cmp.Or(failed, notOf(c, name))
+			}
+		}
+	}
+	return l, failed
+}
+
+// take takes words that are no flags: the first is the command.
+func (l *commandLine) take(words ...string) {
+	if l.word == "" && len(words) > 0 {
+		l.word, words = words[0], words[1:]
+		l.command = findCommand(l.word)
+	}
+	l.rest = append(l.rest, words...)
+}
+
+// flagName returns the name of a flag, with its value if it has one, or "" for a word that
+// is none. Two hyphens are often made one dash where text is written.
+func flagName(arg string) string {
+	if len(arg) > 1 && arg[0] == '-' {
+		return strings.TrimPrefix(arg[1:], "-")
+	}
+	if name := strings.TrimLeft(arg, "–—"); name != arg && isFlag("--"+name) {
+		return name
+	}
+	return ""
+}
+
+// isFlag reports whether a word names a flag of any command.
+func isFlag(arg string) bool {
+	name, hyphens := strings.CutPrefix(arg, "--")
+	name, _, _ = strings.Cut(name, "=")
+	return hyphens && flagOf(name) >= 0
+}
+
+func flagOf(name string) int {
+	for i := range flagTable {
+		if flagTable[i].name == name {
+			return i
+		}
+	}
+	return -1
+}
+
+// set puts the value of a flag in its place.
+func (l *commandLine) set(flag int, value string, given bool) error {
+	f := &flagTable[flag]
+	to := f.to(l.flags)
+	if on, ok := to.(*bool); ok {
+		if *on = true; given {
+			return fmt.Errorf("--%s stands alone: nothing comes after it", f.name)
+		}
+		return nil
+	}
+	if value == "" {
+		return fmt.Errorf("after --%s stands its %s: %s", f.name, f.value, f.doc)
+	}
+	switch to := to.(type) {
+	case *string:
+		*to = value
+	case *form:
+		if *to = form(strings.ToLower(value)); *to != "text" && *to != "json" {
+			return fmt.Errorf("--%s is text or json, not %q", f.name, value)
+		}
+	case *int:
+		n, err := strconv.Atoi(value)
+		if *to = n; err != nil {
+			return fmt.Errorf("--%s is a whole number, such as --%s 7, and not %q", f.name, f.name, value)
+		}
+	}
+	return nil
+}
+
+// noFlag says that there is no such flag, and which one may be meant.
+func noFlag(c *command, arg, name string) error {
+	var known []string
+	for _, f := range flagTable {
+		if c == nil || c.has(f.name) {
+			known = append(known, f.name)
+		}
+	}
+	if s := finding.Suggest(name, known); s != "" {
+		return fmt.Errorf("%q means nothing here: did you mean --%s?", arg, s)
+	}
+	return fmt.Errorf("%q means nothing here: there is %s; after -- all is taken as it stands", arg, wording.And(hyphened(known)))
+}
+
+// notOf says that a command does not take a flag, and which commands do.
+func notOf(c *command, name string) error {
+	var of []string
+	for i := range commands {
+		if commands[i].has(name) {
+			of = append(of, commands[i].name)
+		}
+	}
+	return fmt.Errorf("--%s goes with %s, not with %s", name, wording.And(of), c.name)
+}
+
+func hyphened(names []string) []string {
+	out := slices.Clone(names)
+	for i := range out {
+		out[i] = "--" + out[i]
+	}
+	return out
+}

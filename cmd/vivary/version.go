@@ -1,0 +1,72 @@
+package main
+
+import (
+	"fmt"
+	"runtime"
+	"runtime/debug"
+
+	"vivary/plan"
+	"vivary/schema/zone"
+)
+
+// versionForm is what the program tells of itself.
+type versionForm struct {
+	Module   string `json:"module_version,omitempty"` // none where it was built outside of any
+	Revision string `json:"revision,omitempty"`       // of the source
+	Time     string `json:"revision_time,omitempty"`
+	Changed  bool   `json:"changed_since,omitempty"` // the source was not that of the revision
+	Go       string `json:"go"`
+	System   string `json:"system"`
+	Zones    string `json:"time_zones"`
+	Species  int    `json:"species"`
+}
+
+// version prints which program this is. What is built in decides what a plan means, so
+// that a report of a mistake can say it.
+func version(w *world, f *flags, args []string) int {
+	if len(args) > 0 {
+		fmt.Fprintf(w.err, "vivary version: nothing comes after it, and here stands %q\n", args[0])
+		return usage
+	}
+	v := versionForm{Go: runtime.Version(), System: runtime.GOOS + "/" + runtime.GOARCH, Zones: zone.Version, Species: len(plan.NewLibrary().SpeciesNames())}
+	if info, ok := debug.ReadBuildInfo(); ok {
+		v.read(info)
+	}
+	if f.format == "json" {
+		printJSON(w, v)
+		return fine
+	}
+	fmt.Fprintln(w.out, "vivary "+v.number())
+	if v.Revision != "" {
+		changed := ""
+		if v.Changed {
+			changed = ", and changed since"
+		}
+		fmt.Fprintf(w.out, "  source      %s of %s%s\n", v.Revision, v.Time, changed)
+	}
+	fmt.Fprintf(w.out, "  built with  %s, for %s\n  time zones  %s, of the IANA\n  species     %d built in\n", v.Go, v.System, v.Zones, v.Species)
+	return fine
+}
+
+func (v *versionForm) read(info *debug.BuildInfo) {
+	if info.Main.Version != "(devel)" {
+		v.Module = info.Main.Version
+	}
+	for _, s := range info.Settings {
+		switch s.Key {
+		case "vcs.revision":
+			v.Revision = s.Value
+		case "vcs.time":
+			v.Time = s.Value
+		case "vcs.modified":
+			v.Changed = s.Value == "true"
+		}
+	}
+}
+
+func (v *versionForm) number() string {
+	if v.Module == "" {
+		return "without a version, built from source"
+	}
+	return v.Module
+}
