@@ -4,7 +4,6 @@ go 1.25.0
 
 require (
 	github.com/agext/levenshtein v1.2.1
-	github.com/ajstarks/svgo v0.0.0-20211024235047-1546f124cd8b
 	github.com/apparentlymart/go-textseg/v15 v15.0.0
 	github.com/arran4/golang-ical v0.3.4
 	github.com/gofrs/flock v0.13.0

@@ -10,13 +10,13 @@ import (
 
 // axis draws the months and the years behind all charts from y to end.
 func (p *page) axis(y, end float64) {
-	p.draw.Rect(plotLeft, y, p.x(p.r.Today)-plotLeft, end-y, `fill="`+past+`"`)
+	p.draw.rect(plotLeft, y, p.x(p.r.Today)-plotLeft, end-y, `fill="`+past+`"`)
 	for m := 0; m <= 13; m++ {
 		year, month, _ := p.from.AddMonths(m).YMD()
 		first := civil.Must(year, month, 1)
 		if first >= p.from && first < p.until() {
 			x := p.x(first)
-			p.draw.Line(x, y-4, x, end+4, `stroke="`+gridLine+`"`, `stroke-width="0.8"`)
+			p.draw.line(x, y-4, x, end+4, `stroke="`+gridLine+`"`, `stroke-width="0.8"`)
 			words := first.Brief()
 			p.text(x+2, y-6, size, "start", words)
 			p.text(x+2, end+14, size, "start", words)
@@ -25,16 +25,16 @@ func (p *page) axis(y, end float64) {
 			}
 		}
 		if middle := first + 14; middle >= p.from && middle < p.until() {
-			p.draw.Line(p.x(middle), end, p.x(middle), end+4, `stroke="`+frameLine+`"`, `stroke-width="0.8"`)
+			p.draw.line(p.x(middle), end, p.x(middle), end+4, `stroke="`+frameLine+`"`, `stroke-width="0.8"`)
 		}
 	}
-	p.draw.Line(plotLeft, end, plotRight, end, `stroke="`+frameLine+`"`, `stroke-width="0.8"`)
+	p.draw.line(plotLeft, end, plotRight, end, `stroke="`+frameLine+`"`, `stroke-width="0.8"`)
 	p.say("The days from " + wording.Dates(p.from, p.until()-1) + " are shown; today is " + p.r.Today.Words() + ".")
 }
 
 // today marks today across the charts, over what they show.
 func (p *page) today(y, end float64) {
 	x := p.x(p.r.Today)
-	p.draw.Line(x, y-16, x, end+4, stroke(ink, 1.6)...)
+	p.draw.line(x, y-16, x, end+4, stroke(ink, 1.6)...)
 	p.text(x, y-20, size, "end", "today, "+p.r.Today.Words(), bold)
 }

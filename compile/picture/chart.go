@@ -18,10 +18,10 @@ type swatch struct {
 // frame draws the ticks and the outline of a chart from x0 to x1.
 func (p *page) frame(s scale, x0, x1 float64) {
 	s.ticks(func(v, y float64) {
-		p.draw.Line(x0-4, y, x1, y, `stroke="`+gridLine+`"`, `stroke-width="0.6"`)
+		p.draw.line(x0-4, y, x1, y, `stroke="`+gridLine+`"`, `stroke-width="0.6"`)
 		p.text(x0-7, y+4, small, "end", strconv.FormatFloat(v, 'f', -1, 64))
 	})
-	p.draw.Rect(x0, s.y, x1-x0, s.height, `fill="none"`, `stroke="`+frameLine+`"`, `stroke-width="0.8"`)
+	p.draw.rect(x0, s.y, x1-x0, s.height, `fill="none"`, `stroke="`+frameLine+`"`, `stroke-width="0.8"`)
 }
 
 // key writes a heading at the left of a chart, and below it what is drawn how,
@@ -34,10 +34,10 @@ func (p *page) key(y, height float64, heading string, items []swatch) {
 			return
 		}
 		for _, style := range it.styles {
-			p.draw.Rect(left, y-9, 18, 10, style...)
+			p.draw.rect(left, y-9, 18, 10, style...)
 		}
 		if it.line != nil {
-			p.draw.Line(left, y-4, left+18, y-4, it.line...)
+			p.draw.line(left, y-4, left+18, y-4, it.line...)
 		}
 		p.text(left+24, y, small, "start", fit(it.words, small, keyWidth-24, false))
 		y += 17
@@ -50,15 +50,15 @@ func (p *page) limits(s scale, hard, soft *quantity.Range) {
 	var notes []note
 	line := func(v float64, words string, style ...string) {
 		y := s.at(v)
-		p.draw.Line(plotLeft, y, plotRight, y, style...)
+		p.draw.line(plotLeft, y, plotRight, y, style...)
 		notes = append(notes, note{y, words})
 	}
 	beyond := func(r *quantity.Range, style ...string) {
 		if y := s.at(r.High); y > s.y {
-			p.draw.Rect(plotLeft, s.y, plotRight-plotLeft, y-s.y, style...)
+			p.draw.rect(plotLeft, s.y, plotRight-plotLeft, y-s.y, style...)
 		}
 		if y := s.at(r.Low); y < s.y+s.height {
-			p.draw.Rect(plotLeft, y, plotRight-plotLeft, s.y+s.height-y, style...)
+			p.draw.rect(plotLeft, y, plotRight-plotLeft, s.y+s.height-y, style...)
 		}
 	}
 	low := func(r *quantity.Range) string { return quantity.FormatAtLeast(r.Low, s.unit) }

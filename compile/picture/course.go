@@ -85,7 +85,7 @@ func (p *page) band(c course, y func(float64) float64, style ...string) {
 		d.edge(p, top, from, false)
 		d.edge(p, foot, from, true)
 		d.WriteByte('Z')
-		p.draw.Path(d.String(), style...)
+		p.draw.path(d.String(), style...)
 	}
 }
 

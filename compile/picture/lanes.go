@@ -103,15 +103,15 @@ func (p *page) lanes(y float64, name string, all []lane, left int) {
 	for _, l := range all {
 		for _, s := range l {
 			for _, f := range s.fills {
-				p.draw.Rect(s.x0, y, s.x1-s.x0, laneHeight, f)
+				p.draw.rect(s.x0, y, s.x1-s.x0, laneHeight, f)
 			}
 			for _, d := range s.ticks {
-				p.draw.Rect(p.x(d), y, max(p.x(d+1)-p.x(d)-0.4, 1), laneHeight, `fill="`+ink+`"`)
+				p.draw.rect(p.x(d), y, max(p.x(d+1)-p.x(d)-0.4, 1), laneHeight, `fill="`+ink+`"`)
 			}
-			p.draw.Rect(s.x0, y, s.x1-s.x0, laneHeight, append([]string{`fill="none"`}, stroke(frameLine, 0.9)...)...)
+			p.draw.rect(s.x0, y, s.x1-s.x0, laneHeight, append([]string{`fill="none"`}, stroke(frameLine, 0.9)...)...)
 			if s.boxed && len(s.fills) > 1 {
 				w := width(s.text, small, false)
-				p.draw.Rect(s.textX-w/2-3, y+0.8, w+6, laneHeight-1.6, `fill="white"`)
+				p.draw.rect(s.textX-w/2-3, y+0.8, w+6, laneHeight-1.6, `fill="white"`)
 			}
 			p.text(s.textX, y+10.2, small, s.anchor, s.text)
 		}

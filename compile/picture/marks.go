@@ -93,7 +93,7 @@ const (
 // pieces for prey that is killed first, a stub for what is left out.
 func (r *marked) draw(p *page, y float64) {
 	p.rowName(y-1, r.name)
-	p.draw.Line(plotLeft, y, plotRight, y, stroke(gridLine, 0.6)...)
+	p.draw.line(plotLeft, y, plotRight, y, stroke(gridLine, 0.6)...)
 	var given, left path
 	for i := range p.r.Horizon.Days {
 		x := p.x(p.r.Horizon.Date(i)) + 1
@@ -113,7 +113,7 @@ func (r *marked) draw(p *page, y float64) {
 	}
 	for _, marks := range []*path{&given, &left} {
 		if marks.Len() > 0 {
-			p.draw.Path(marks.String(), append(stroke(ink, 1.7), `fill="none"`)...)
+			p.draw.path(marks.String(), append(stroke(ink, 1.7), `fill="none"`)...)
 		}
 	}
 	p.text(noteLeft, y-1, small, "start", wording.Count(r.given.Count(), "time", "times"))
@@ -169,14 +169,14 @@ const (
 
 func (d *density) draw(p *page, y float64) {
 	p.rowName(y-2, d.name)
-	p.draw.Line(plotLeft, y, plotRight, y, stroke(gridLine, 0.6)...)
+	p.draw.line(plotLeft, y, plotRight, y, stroke(gridLine, 0.6)...)
 	most := max(slices.Max(d.weeks), 7)
 	for k, n := range d.weeks {
 		from := p.r.Today
 		x0, x1 := p.x(from+7*civil.Date(k)), p.x(from+7*civil.Date(k+1))
 		h := barTall * float64(n) / float64(most)
 		if n > 0 {
-			p.draw.Rect(x0+0.5, y-h, max(x1-x0-1, 0.5), h, `fill="`+cool+`"`)
+			p.draw.rect(x0+0.5, y-h, max(x1-x0-1, 0.5), h, `fill="`+cool+`"`)
 		}
 	}
 	p.text(noteLeft, y-2, small, "start", fit(d.often(), small, right-noteLeft, false))

@@ -76,10 +76,10 @@ func (p *page) cutChart(y float64, c, cold *climate.Cooldown) {
 	x := func(m climate.Minute) float64 { return plotLeft + (cutRight-plotLeft)*float64(m/span) }
 	limit := s.at(float64(c.Limit))
 
-	p.draw.Rect(plotLeft, limit, cutRight-plotLeft, s.y+s.height-limit, fill("harm"), `fill-opacity="0.45"`)
+	p.draw.rect(plotLeft, limit, cutRight-plotLeft, s.y+s.height-limit, fill("harm"), `fill-opacity="0.45"`)
 	p.frame(s, plotLeft, cutRight)
 	p.minutes(span, x, s.y+s.height)
-	p.draw.Line(plotLeft, limit, cutRight, limit, hardLine...)
+	p.draw.line(plotLeft, limit, cutRight, limit, hardLine...)
 	notes := []note{{limit, "harmful"}}
 	for _, one := range []struct {
 		points     []climate.Point
@@ -93,8 +93,8 @@ func (p *page) cutChart(y float64, c, cold *climate.Cooldown) {
 			sub.to(command, x(q.After), s.at(float64(q.Substrate)))
 			command = 'L'
 		}
-		p.draw.Path(sub.String(), substrateLine(one.thick)...)
-		p.draw.Path(air.String(), airLine(one.thick)...)
+		p.draw.path(sub.String(), substrateLine(one.thick)...)
+		p.draw.path(air.String(), airLine(one.thick)...)
 		end := one.points[len(one.points)-1]
 		notes = append(notes, note{s.at(float64(end.Air)), one.air}, note{s.at(float64(end.Substrate)), one.below})
 	}
@@ -143,7 +143,7 @@ func (p *page) minutes(span climate.Minute, x func(climate.Minute) float64, y fl
 		}
 	}
 	for m := climate.Minute(0); m <= span; m += step {
-		p.draw.Line(x(m), y, x(m), y+4, stroke(frameLine, 0.8)...)
+		p.draw.line(x(m), y, x(m), y+4, stroke(frameLine, 0.8)...)
 		words := strconv.Itoa(int(m))
 		if span > 360 {
 			words = strconv.Itoa(int(m/60)) + " h"
@@ -164,9 +164,9 @@ func (p *page) reach(b climate.Band[climate.Minute], span climate.Minute, x func
 		return
 	}
 	from, to := x(b.Low), x(min(b.High, span))
-	p.draw.Rect(from, y-2.5, to-from, 5, append([]string{`fill="white"`}, stroke(colour, 1.4)...)...)
+	p.draw.rect(from, y-2.5, to-from, 5, append([]string{`fill="white"`}, stroke(colour, 1.4)...)...)
 	if b.Likely <= span {
-		p.draw.Line(x(b.Likely), y-4, x(b.Likely), y+4, stroke(colour, 2.6)...)
+		p.draw.line(x(b.Likely), y-4, x(b.Likely), y+4, stroke(colour, 2.6)...)
 	}
 }
 

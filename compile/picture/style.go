@@ -4,8 +4,6 @@ import (
 	"strconv"
 	"strings"
 
-	svg "github.com/ajstarks/svgo/float"
-
 	"vivary/schema"
 )
 
@@ -25,12 +23,16 @@ const (
 
 // patterns defines the hatchings. Each is see-through, so that several can lie
 // over each other.
-func patterns(d *svg.SVG) {
-	d.Def()
+func patterns(d *canvas) {
+	d.begin("defs")
+	pattern := func(id string, step float64, style ...string) {
+		units := []string{`id="` + id + `"`, `patternUnits="userSpaceOnUse"`}
+		d.begin("pattern", with(append(units, style...), "x y width height", 0, 0, step, step)...)
+	}
 	hatch := func(id string, step float64, path, colour string, wide string) {
-		d.Pattern(id, 0, 0, step, step, "user", `fill="none"`)
-		d.Path(path, `stroke="`+colour+`"`, `stroke-width="`+wide+`"`)
-		d.PatternEnd()
+		pattern(id, step, `fill="none"`)
+		d.path(path, `stroke="`+colour+`"`, `stroke-width="`+wide+`"`)
+		d.end("pattern")
 	}
 	hatch("harm", 6, "M-1 1L1 -1M0 6L6 0M5 7L7 5", ink, "1.3")
 	hatch("cool", 5, "M-1 4L1 6M0 0L5 5M4 -1L6 1", cool, "1.7")
@@ -38,11 +40,11 @@ func patterns(d *svg.SVG) {
 	hatch("no-misting", 6, "M3 0L3 6", "#333", "1")
 	hatch("no-heating", 5, "M0 2.5L5 2.5", "#333", "1")
 	for _, dots := range []struct{ id, colour string }{{"no-digging", "#333"}, {"night", ink}} {
-		d.Pattern(dots.id, 0, 0, 5, 5, "user")
-		d.Circle(2.5, 2.5, 1, `fill="`+dots.colour+`"`)
-		d.PatternEnd()
+		pattern(dots.id, 5)
+		d.circle(2.5, 2.5, 1, `fill="`+dots.colour+`"`)
+		d.end("pattern")
 	}
-	d.DefEnd()
+	d.end("defs")
 }
 
 // holding is what a hold takes out, its pattern and its words.

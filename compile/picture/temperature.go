@@ -110,7 +110,7 @@ func (p *page) temperatures(y, height float64) {
 	var items []swatch
 	p.say("Temperatures:")
 	if room != nil && list[0].words != asRoom {
-		p.draw.Rect(plotLeft, s.at(room.High), plotRight-plotLeft, s.at(room.Low)-s.at(room.High), roomStyles[0]...)
+		p.draw.rect(plotLeft, s.at(room.High), plotRight-plotLeft, s.at(room.Low)-s.at(room.High), roomStyles[0]...)
 	}
 	p.frame(s, plotLeft, plotRight)
 	for i, t := range list {

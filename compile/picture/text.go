@@ -14,7 +14,7 @@ func (p *page) text(x, y, size float64, anchor, s string, style ...string) {
 		return
 	}
 	attrs := []string{fmt.Sprintf(`font-size="%g"`, size), `text-anchor="` + anchor + `"`}
-	p.draw.Text(x, y, s, append(attrs, style...)...)
+	p.draw.text(x, y, s, append(attrs, style...)...)
 }
 
 // clean makes one line of what somebody wrote: no line ends, and nothing that is

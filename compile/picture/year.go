@@ -5,12 +5,9 @@
 package picture
 
 import (
-	"bytes"
 	"fmt"
 	"io"
 	"strings"
-
-	svg "github.com/ajstarks/svgo/float"
 
 	"vivary/compile"
 	"vivary/compile/life"
@@ -39,7 +36,7 @@ const (
 
 // page is one picture while it is drawn. All parts share its days.
 type page struct {
-	draw   *svg.SVG
+	draw   canvas
 	r      *compile.Result
 	life   *life.Enclosure
 	plan   *plan.Enclosure
@@ -59,31 +56,24 @@ func Year(w io.Writer, r *compile.Result, i int) error {
 	if i < 0 || i >= len(r.Lives) {
 		return fmt.Errorf("there is no enclosure %d: the collection has %d", i, len(r.Lives))
 	}
-	var body bytes.Buffer
 	l := r.Lives[i]
-	p := &page{draw: canvas(&body), r: r, life: l, plan: l.Plan, deg: l.Plan.Degrees(), from: r.Today - daysBack}
+	p := &page{r: r, life: l, plan: l.Plan, deg: l.Plan.Degrees(), from: r.Today - daysBack}
 	p.days = int(r.Today.AddMonths(12) - p.from)
 	if i < len(r.Roster.Of) {
 		p.series = r.Roster.Of[i]
 	}
 	p.page()
 
-	var out bytes.Buffer
-	head := canvas(&out)
-	head.StartviewUnit(297, 210, "mm", 0, 0, pageWidth, pageHeight)
-	head.Title(clean(p.title()))
-	head.Desc(clean(strings.Join(p.said, " ")))
-	patterns(head)
-	out.Write(body.Bytes())
-	head.End()
-	_, err := w.Write(out.Bytes())
+	var all canvas
+	all.out.WriteString(mark)
+	all.begin("svg", `width="297mm"`, `height="210mm"`, fmt.Sprintf(`viewBox="0 0 %d %d"`, pageWidth, pageHeight), `xmlns="http://www.w3.org/2000/svg"`)
+	all.words("title", clean(p.title()))
+	all.words("desc", clean(strings.Join(p.said, " ")))
+	patterns(&all)
+	all.out.Write(p.draw.out.Bytes())
+	all.end("svg")
+	_, err := w.Write(all.out.Bytes())
 	return err
-}
-
-func canvas(w io.Writer) *svg.SVG {
-	s := svg.New(w)
-	s.Decimals = 1
-	return s
 }
 
 func (p *page) title() string { return p.plan.Shown() + ": the year from " + p.r.Today.Words() }
@@ -91,8 +81,8 @@ func (p *page) title() string { return p.plan.Shown() + ": the year from " + p.r
 // page draws the parts from the top down. Rows are as many as there is something
 // to say; the temperatures get the height that is left.
 func (p *page) page() {
-	p.draw.Group(`font-family="Helvetica, Arial, sans-serif"`, `fill="`+ink+`"`)
-	p.draw.Rect(0, 0, pageWidth, pageHeight, `fill="white"`)
+	p.draw.begin("g", `font-family="Helvetica, Arial, sans-serif"`, `fill="`+ink+`"`)
+	p.draw.rect(0, 0, pageWidth, pageHeight, `fill="white"`)
 	p.heading()
 	rows := p.rows()
 	const humidity = 66
@@ -105,7 +95,7 @@ func (p *page) page() {
 	rows.draw(p, heat+humidity+2*gap)
 	p.powerCut(bottom)
 	p.legend(bottom)
-	p.draw.Gend()
+	p.draw.end("g")
 }
 
 func (p *page) heading() {

@@ -260,13 +260,19 @@ func (b *Batch) Abandon() {
 	b.staged, b.aside = nil, nil
 }
 
-// Replace replaces one file, whole or not at all. What is there and is no file is not
-// touched.
-func Replace(disk afero.Fs, path string, text []byte) error {
-	if to, err := follow(disk, path); err != nil {
-		return fmt.Errorf("%q cannot be replaced: %w", path, err)
-	} else if info, err := lstat(disk, to); err == nil && !info.Mode().IsRegular() {
-		return fmt.Errorf("%q cannot be replaced: it is %s", path, kind(info.Mode()))
+// ErrForeign says that what bears a name was made by somebody else.
+var ErrForeign = errors.New("it is there already, and vivary did not make it")
+
+// Replace writes one file, whole or not at all. What is there goes only where ours says
+// of its text that it may: what is no file, or somebody else's, is not touched.
+func Replace(disk afero.Fs, path string, text []byte, ours func([]byte) bool) error {
+	dir, name := filepath.Split(path)
+	old, err := Last(disk, dir, name)
+	if err == nil && old != nil && !ours(old) {
+		err = ErrForeign
+	}
+	if err != nil {
+		return fmt.Errorf("%q cannot be written: %w", path, err)
 	}
 	if err := disk.MkdirAll(filepath.Dir(path), 0o755); err != nil {
 		return err

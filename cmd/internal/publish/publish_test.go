@@ -376,7 +376,8 @@ func TestLike(t *testing.T) {
 	if err := os.Chmod(path, 0o664); err != nil {
 		t.Fatal(err)
 	}
-	if err := Replace(afero.NewOsFs(), path, []byte("new")); err != nil {
+	ours := func(text []byte) bool { return string(text) == "old" }
+	if err := Replace(afero.NewOsFs(), path, []byte("new"), ours); err != nil {
 		t.Fatal(err)
 	}
 	info, err := os.Stat(path)
@@ -386,8 +387,14 @@ func TestLike(t *testing.T) {
 	if of := info.Sys().(*syscall.Stat_t); root && (of.Uid != 4321 || of.Gid != 1234) {
 		t.Errorf("owner %d, group %d", of.Uid, of.Gid)
 	}
-	if err := Replace(afero.NewOsFs(), dir, nil); err == nil || !strings.Contains(err.Error(), "folder") {
+	if err := Replace(afero.NewOsFs(), path, []byte("newer"), ours); !errors.Is(err, ErrForeign) {
+		t.Errorf("what is somebody else's is replaced: %v", err)
+	}
+	if err := Replace(afero.NewOsFs(), dir, nil, ours); err == nil || !strings.Contains(err.Error(), "folder") {
 		t.Errorf("a folder is replaced: %v", err)
+	}
+	if text, err := os.ReadFile(path); string(text) != "new" || err != nil {
+		t.Errorf("%q, %v", text, err)
 	}
 }
 
