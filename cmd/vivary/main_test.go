@@ -219,3 +219,34 @@ func BenchmarkCheckTen(b *testing.B) {
 		}
 	}
 }
+
+// Of two that start in one folder at once one writes everything, and the other nothing.
+func TestStartAtOnce(t *testing.T) {
+	for range 20 {
+		root := filepath.Join(t.TempDir(), "c")
+		var wg sync.WaitGroup
+		status, said := make([]int, 4), make([]string, 4)
+		for i := range status {
+			wg.Go(func() {
+				var e string
+				status[i], said[i], e = at(afero.NewOsFs(), noon, "start", root)
+				said[i] += e
+			})
+		}
+		wg.Wait()
+		done := 0
+		for _, s := range status {
+			if s == fine {
+				done++
+			}
+		}
+		if done != 1 {
+			t.Fatalf("%d of 4 wrote it:\n%s", done, strings.Join(said, "\n"))
+		}
+		for _, x := range first {
+			if text, err := os.ReadFile(filepath.Join(root, x.name)); string(text) != x.text {
+				t.Fatalf("%s: %v: %q\n%s", x.name, err, text, strings.Join(said, "\n"))
+			}
+		}
+	}
+}

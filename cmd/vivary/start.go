@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"os"
 	"path/filepath"
@@ -8,8 +9,10 @@ import (
 
 	"github.com/spf13/afero"
 
+	"vivary/cmd/internal/publish"
 	"vivary/plan"
 	"vivary/schema"
+	"vivary/schema/wording"
 )
 
 // first is the collection that start writes. It compiles as it stands.
@@ -117,21 +120,34 @@ func start(w *world, f *flags, args []string) int {
 		fmt.Fprintf(w.err, "vivary start: there is a plan already: %s. Nothing was written.\n", filepath.ToSlash(found))
 		return refused
 	}
-	for _, x := range first {
-		path := filepath.Join(root, filepath.FromSlash(x.name))
-		if _, err := w.disk.Stat(path); err == nil {
-			continue // a file of the keeper's own
-		}
-		err := w.disk.MkdirAll(filepath.Dir(path), 0o755)
-		if err == nil {
-			err = afero.WriteFile(w.disk, path, []byte(x.text), 0o644)
-		}
-		if err != nil {
-			fmt.Fprintf(w.err, "vivary start: %v\n", err)
-			return refused
-		}
+	written, err := writeFirst(w.disk, root)
+	if err != nil {
+		fmt.Fprintf(w.err, "vivary start: %v. Nothing was written.\n", wording.Plain(err))
+		return refused
+	}
+	for _, path := range written {
 		fmt.Fprintln(w.out, filepath.ToSlash(path))
 	}
 	fmt.Fprintf(w.out, "\nMains and water are close together: %s.\n\nNext: vivary check %[2]s, then vivary build %[2]s\n", schema.Mains, quoted(root))
 	return fine
+}
+
+// writeFirst writes the files of the first collection, all or none: half of them would
+// stand in the way of the next try. A file of the keeper's own that is no plan stays.
+func writeFirst(disk afero.Fs, root string) (written []string, err error) {
+	for _, x := range first {
+		path := filepath.Join(root, filepath.FromSlash(x.name))
+		err := publish.Create(disk, path, []byte(x.text))
+		if errors.Is(err, os.ErrExist) && !strings.HasSuffix(path, plan.PlanSuffix) {
+			continue
+		}
+		if err != nil {
+			for _, path := range written {
+				_ = disk.Remove(path)
+			}
+			return nil, err
+		}
+		written = append(written, path)
+	}
+	return written, nil
 }

@@ -8,7 +8,9 @@ import (
 	"regexp"
 	"strings"
 
+	"vivary/cmd/internal/publish"
 	"vivary/plan"
+	"vivary/schema/wording"
 )
 
 // startSheet writes a sheet of a species of one's own, to be filled in: what only the
@@ -65,24 +67,11 @@ species "%[1]s" {
 }
 `, name, kind, t.Title.V, latin)
 	path := filepath.Join(root, "sheets", name+plan.PlanSuffix)
-	err := w.disk.MkdirAll(filepath.Dir(path), 0o755)
-	if err == nil {
-		file, e := w.disk.OpenFile(path, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
-		if errors.Is(e, os.ErrExist) {
-			return fail("%s is there already. Nothing was written.", filepath.ToSlash(path))
-		}
-		if err = e; err == nil {
-			_, err = file.Write([]byte(text))
-			if e := file.Close(); err == nil {
-				err = e
-			}
-			if err != nil {
-				_ = w.disk.Remove(path) // half of it would stand in the way
-			}
-		}
-	}
-	if err != nil {
-		fmt.Fprintf(w.err, "vivary start: %v\n", err)
+	switch err := publish.Create(w.disk, path, []byte(text)); {
+	case errors.Is(err, os.ErrExist):
+		return fail("%s is there already. Nothing was written.", filepath.ToSlash(path))
+	case err != nil:
+		fmt.Fprintf(w.err, "vivary start: %v. Nothing was written.\n", wording.Plain(err))
 		return refused
 	}
 	fmt.Fprintf(w.out, "%s\n\nFill in what you know of it; vivary check names what is missing.\n", filepath.ToSlash(path))

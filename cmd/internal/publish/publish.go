@@ -182,6 +182,12 @@ func (b *Batch) write(beside string, text []byte, mode fs.FileMode) (path string
 	if err != nil {
 		return "", err
 	}
+	return path, fill(b.f.disk, path, file, text)
+}
+
+// fill writes a text into a file that was just made, to the disk itself. What could not
+// be written whole goes again.
+func fill(disk afero.Fs, path string, file afero.File, text []byte) error {
 	n, err := file.Write(text)
 	if err == nil && n < len(text) {
 		err = errors.New("the disk took only a part")
@@ -193,9 +199,9 @@ func (b *Batch) write(beside string, text []byte, mode fs.FileMode) (path string
 		err = e
 	}
 	if err != nil {
-		_ = b.f.disk.Remove(path)
+		_ = disk.Remove(path)
 	}
-	return path, err
+	return err
 }
 
 // Partial is the error of files of which some were replaced. The others are put in place
@@ -283,6 +289,20 @@ func Replace(disk afero.Fs, path string, text []byte, ours func([]byte) bool) er
 		return err
 	}
 	return b.Commit()
+}
+
+// Create writes a file that is not there yet, whole or not at all, and the folder for it.
+// Whatever bears the name already, a link to nothing too, is not touched, also where it
+// appears meanwhile: then the error is os.ErrExist.
+func Create(disk afero.Fs, path string, text []byte) error {
+	if err := disk.MkdirAll(filepath.Dir(path), 0o755); err != nil {
+		return err
+	}
+	file, err := disk.OpenFile(path, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
+	if err != nil {
+		return err
+	}
+	return fill(disk, path, file, text)
 }
 
 // sync makes sure that the disk knows of the new names.
