@@ -3,7 +3,6 @@ package plan
 import (
 	"fmt"
 	"reflect"
-	"slices"
 
 	"vivary/schema"
 )
@@ -15,6 +14,8 @@ type binding struct {
 	attrs map[string]*attrBinding
 	inner map[string]*blockBinding
 	order []*attrBinding
+	// requires says that something must be written in the block, or in one within it.
+	requires bool
 }
 
 type attrBinding struct {
@@ -65,6 +66,7 @@ func bind(t reflect.Type, block *schema.Block) (*binding, error) {
 			ab := &attrBinding{a, f.Index}
 			b.attrs[name] = ab
 			b.order = append(b.order, ab)
+			b.requires = b.requires || a.Required
 			continue
 		}
 		inner := block.Block(name)
@@ -80,6 +82,7 @@ func bind(t reflect.Type, block *schema.Block) (*binding, error) {
 		if err != nil {
 			return nil, err
 		}
+		b.requires = b.requires || ib.requires
 		b.inner[name] = &blockBinding{ib, f.Index, list, elem}
 	}
 	for _, a := range block.Attrs {
@@ -164,34 +167,34 @@ func merge(dst, src reflect.Value) {
 func merged(to, have reflect.Value) reflect.Value {
 	both := reflect.New(to.Type().Elem())
 	both.Elem().Set(to.Elem())
+	if h := headOf(both); !h.At.Written() { // attributes written without their block
+		*h = *headOf(have)
+	}
 	merge(both.Elem(), have.Elem())
 	return both
 }
 
 // mergeLists returns a list of its own of the blocks of both.
 func mergeLists(to, have reflect.Value) reflect.Value {
-	own, heads := to.Len(), blocksIn(to)
+	own := to.Len()
+	if own == 0 {
+		return have.Slice3(0, have.Len(), have.Len())
+	}
+	at := make(map[string]int, own)
+	for i := own - 1; i >= 0; i-- {
+		at[headOf(to.Index(i)).Name.V] = i
+	}
 	both := reflect.MakeSlice(to.Type(), own, own+have.Len())
 	reflect.Copy(both, to)
 	for i := range have.Len() {
 		item := have.Index(i)
-		twin := slices.IndexFunc(heads, func(h *Head) bool { return h.Name.V == headOf(item).Name.V })
-		if twin < 0 {
-			both = reflect.Append(both, item)
-		} else {
+		if twin, ok := at[headOf(item).Name.V]; ok {
 			both.Index(twin).Set(merged(both.Index(twin), item))
+		} else {
+			both = reflect.Append(both, item)
 		}
 	}
 	return both
-}
-
-// blocksIn returns the heads of a list of blocks.
-func blocksIn(list reflect.Value) []*Head {
-	heads := make([]*Head, list.Len())
-	for i := range heads {
-		heads[i] = headOf(list.Index(i))
-	}
-	return heads
 }
 
 func headOf(v reflect.Value) *Head { return v.Interface().(interface{ head() *Head }).head() }

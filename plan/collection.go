@@ -28,6 +28,8 @@ func (w Written[T]) Set() bool { return w.At.Written() && !w.Bad }
 
 func (w Written[T]) tried() bool { return w.At.Written() }
 
+func (w Written[T]) place() source.Place { return w.At }
+
 func (w *Written[T]) spoil(at source.Place) {
 	if !w.At.Written() {
 		w.At, w.Bad = at, true
@@ -77,6 +79,7 @@ type Collection struct {
 	keepers    map[string]*Keeper
 	rooms      map[string]*Room
 	racks      map[string]*Rack
+	numbered   map[*Enclosure]*numbered // by the block with numbers
 	outlets    map[string]Written[quantity.Quantity]
 }
 

@@ -133,8 +133,8 @@ func (d *decoder) block(blk *hclsyntax.Block, b *binding, v reflect.Value) {
 	for name, a := range blk.Body.Attributes { // findings are sorted by place in the end: see decodeFile
 		ab := b.attrs[name]
 		if ab == nil {
-			if b.block.Shortened(name) != nil {
-				continue // see short
+			if b.block.Shortened(name) != nil || b.block.Flattened(name) != nil {
+				continue // see short and flat
 			}
 			if b.block.Block(name) != nil {
 				d.found.Add(finding.Finding{Rule: ruleValue, At: d.place(a.NameRange),
@@ -143,7 +143,7 @@ func (d *decoder) block(blk *hclsyntax.Block, b *binding, v reflect.Value) {
 				continue
 			}
 			d.unknown(a.NameRange, "attribute", name, "block "+b.block.Name, ownNames(b.block), func(better string) bool {
-				return (b.attrs[better] != nil || b.block.Shortened(better) != nil) && blk.Body.Attributes[better] == nil
+				return (b.attrs[better] != nil || b.block.Shortened(better) != nil || b.block.Flattened(better) != nil) && blk.Body.Attributes[better] == nil
 			})
 			continue
 		}
@@ -151,6 +151,9 @@ func (d *decoder) block(blk *hclsyntax.Block, b *binding, v reflect.Value) {
 	}
 	if s, ok := v.Addr().Interface().(*SpeciesSheet); ok {
 		d.short(blk, s)
+	}
+	if len(b.block.Flat) > 0 {
+		d.flat(blk, b, v)
 	}
 	for _, in := range blk.Body.Blocks {
 		ib := b.inner[in.Type]
@@ -170,7 +173,7 @@ func (d *decoder) block(blk *hclsyntax.Block, b *binding, v reflect.Value) {
 		d.block(in, ib.binding, item.Elem())
 		d.put(ib, v.FieldByIndex(ib.field), item)
 	}
-	if d.partial && (b.block == schema.Enclosure || b.block == schema.Template || b.block == schema.Housing || b.block == schema.Animals || b.block == schema.Heater) {
+	if d.partial {
 		return // looked at once the template is merged in
 	}
 	if s, ok := v.Addr().Interface().(*Season); ok && s.Off.V {
@@ -189,6 +192,30 @@ func (d *decoder) short(blk *hclsyntax.Block, s *SpeciesSheet) {
 		f := &Figure{Head: Head{Name: wrote(what.Name, d.place(a.NameRange)), At: d.place(a.NameRange), Whole: d.place(a.SrcRange)}}
 		d.value(a, schema.FigureBlock.Attr("value"), reflect.ValueOf(&f.Value).Elem())
 		s.Figures = append(s.Figures, f)
+	}
+}
+
+// flat reads attributes of inner blocks that are written without them, into blocks that
+// have neither a name nor a place.
+func (d *decoder) flat(blk *hclsyntax.Block, b *binding, v reflect.Value) {
+	for _, a := range sortedAttrs(blk.Body) {
+		inner := b.block.Flattened(a.Name)
+		if inner == nil {
+			continue
+		}
+		ib := b.inner[inner.Name]
+		to := v.FieldByIndex(ib.field)
+		switch {
+		case ib.list && to.Len() == 0:
+			to.Set(reflect.Append(to, reflect.New(ib.elem)))
+		case !ib.list && to.IsNil():
+			to.Set(reflect.New(ib.elem))
+		}
+		if ib.list {
+			to = to.Index(0)
+		}
+		ab := ib.binding.attrs[a.Name]
+		d.value(a, ab.attr, to.Elem().FieldByIndex(ab.field))
 	}
 }
 
@@ -273,7 +300,7 @@ func (d *decoder) label(blk *hclsyntax.Block, b *schema.Block, h *Head) {
 		return
 	}
 	h.Name = wrote(blk.Labels[0], d.place(blk.LabelRanges[0]))
-	if b == schema.Accept || b == schema.FigureBlock || b == schema.Season || b == schema.FeederSize {
+	if b == schema.Accept || b == schema.NumberBlock || b == schema.FigureBlock || b == schema.Season || b == schema.FeederSize {
 		return // these are words of the language, or free text
 	}
 	if !validName(h.Name.V) {
@@ -343,6 +370,11 @@ func ownNames(b *schema.Block) []string {
 	if b.Short != nil {
 		for _, f := range b.Short() {
 			n = append(n, strings.ReplaceAll(f.Name, "-", "_"))
+		}
+	}
+	for _, c := range b.Flat {
+		for _, a := range c.Attrs {
+			n = append(n, a.Name)
 		}
 	}
 	return append(n, blockNames(b)...)

@@ -20,8 +20,14 @@ type Enclosure struct {
 	Head
 	Title    Written[string] `care:"title"`
 	Template Written[string] `care:"template"`
+	Numbers  Written[Spans]  `care:"numbers"`
 	Formerly Written[string] `care:"formerly"`
 	Body
+	Apart []*Apart `care:"number"`
+
+	// Of is the name of the block with numbers that it is one of; "" for one that is written
+	// out.
+	Of string
 
 	Sheet *SpeciesSheet // of Species; nil where there is none of that name
 	Place *Room         // of Room; nil where none is named and there is not just one
@@ -31,6 +37,10 @@ type Enclosure struct {
 	template *Template
 	rack     *Rack // as it stands in the file
 	share    int   // by how many the power of its heaters is divided
+
+	number int               // of that block
+	apart  []*Apart          // those of its block with numbers that are about it
+	found  []finding.Finding // what was found when it was put together
 
 	crew []*Animals // blocks named for a clean-up crew, which are none of its animals
 }
@@ -49,6 +59,12 @@ func (e *Enclosure) SameAs(o *Enclosure) bool {
 
 // Shown returns the title that people see.
 func (e *Enclosure) Shown() string { return title(e.Title, e.Name.V) }
+
+// In reports whether a list of names has it: by its own name, or by that of its block
+// with numbers.
+func (e *Enclosure) In(names []Written[string]) bool {
+	return Lists(names, e.Name.V) || e.Of != "" && Lists(names, e.Of)
+}
 
 // Box is the enclosure as findings name it.
 func (e *Enclosure) Box() finding.Box { return finding.Box{Whole: e.Whole, Name: e.Name.V} }

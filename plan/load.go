@@ -70,7 +70,7 @@ func (r *Reader) Load(disk afero.Fs, root string) (*Collection, []finding.Findin
 	resolver := &resolver{c: c}
 	if r.last != nil {
 		c.Library.after(r.last.Library)
-		resolver.before = r.last.enclosures
+		resolver.before, resolver.numbered = r.last.enclosures, r.last.numbered
 	}
 	l.gather(files, resolver)
 	resolver.resolve()

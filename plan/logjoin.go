@@ -54,6 +54,12 @@ func (r *resolver) joined(e *Event) bool {
 		r.joinedRack(e, k)
 		return true
 	}
+	if b := r.several[e.Enclosure.V]; enclosure == nil && b != nil {
+		all := r.c.numbered[b].all
+		r.found.Add(finding.Finding{Rule: ruleUnknownName, At: e.Enclosure.At, Text: quote(b.Name.V) + " is " + wording.Count(len(all), "enclosure", "enclosures") + ", " + theirNames(all) + ": the log takes the name of one",
+			Write: "a line for each of which it is true"})
+		return false
+	}
 	if enclosure == nil {
 		if !r.byTitle(e) {
 			r.unknownName(e.Enclosure, "enclosure", slices.Concat(keys(r.c.enclosures), keys(r.c.racks)))

@@ -116,6 +116,25 @@ enclosure "shelf-2" {
 }
 `
 
+// tubs are several enclosures with numbers.
+const tubs = `enclosure "tub" {
+  template = "shelf"
+  numbers  = "1 to 3, 5"
+
+  animals "one" {
+    count = 1
+  }
+
+  number "2"      { count = 3 }
+  number "3"      { depth = "18 cm" }
+  number "1 to 2" {
+    care "mist" {
+      every = "2 days"
+    }
+  }
+}
+`
+
 func again(t testing.TB, r *Reader, files map[string]string) (*Collection, []finding.Finding) {
 	t.Helper()
 	c, found, err := r.Load(disk(t, files), "c")
@@ -228,7 +247,7 @@ var edits = []func(rnd *rand.Rand, files map[string]string, name string){
 // load returns, and no block is changed by what is made from it.
 func TestReaderIsAFreshLoad(t *testing.T) {
 	start := quillmoor(t)
-	start["sheets.care.hcl"], start["shelf.care.hcl"] = ownSheets, shelf
+	start["sheets.care.hcl"], start["shelf.care.hcl"], start["tubs.care.hcl"] = ownSheets, shelf, tubs
 	for seed := range uint64(8) {
 		rnd := rand.New(rand.NewPCG(seed, 7))
 		files, r := maps.Clone(start), &Reader{}

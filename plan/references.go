@@ -43,7 +43,7 @@ func (r *resolver) references() {
 		each(k.Rounds, "round", hasRound, rounds)
 		each(k.Keepers, "keeper", func(s string) bool { return c.keepers[s] != nil }, func() []string { return keys(c.keepers) })
 		each(k.Rooms, "room", func(s string) bool { return c.rooms[s] != nil }, func() []string { return keys(c.rooms) })
-		each(k.Enclosures, "enclosure", func(s string) bool { return c.enclosures[s] != nil }, func() []string { return keys(c.enclosures) })
+		each(k.Enclosures, "enclosure", func(s string) bool { return c.enclosures[s] != nil || r.several[s] != nil }, func() []string { return keys(c.enclosures) })
 		each(k.Kinds, "kind of care", func(s string) bool { return schema.FindKind(s) != nil }, kindNames)
 	}
 	timing := func(t *Timing) {

@@ -17,13 +17,15 @@ import (
 // name, takes in templates, and orders everything so that the order of files and
 // lines does not matter.
 type resolver struct {
-	c      *Collection
-	blocks blocks
-	events []Event
-	made   map[string]bool       // the enclosures where the log can have made animals that the plan does not have
-	before map[string]*Enclosure // of the load before
-	former formerNames           // for the log
-	found  finding.List
+	c        *Collection
+	blocks   blocks
+	events   []Event
+	made     map[string]bool          // the enclosures where the log can have made animals that the plan does not have
+	before   map[string]*Enclosure    // of the load before
+	numbered map[*Enclosure]*numbered // of the load before too
+	several  map[string]*Enclosure    // the blocks with numbers, by name
+	former   formerNames              // for the log
+	found    finding.List
 	// silent keeps quiet about names that are nowhere defined, because a file that
 	// could not be read may define them.
 	silent bool
@@ -38,6 +40,7 @@ func (r *resolver) resolve() {
 	c.Contacts, _ = byName(r, r.blocks.contacts, "contact")
 	c.Rounds, c.rounds = byName(r, r.blocks.rounds, "round")
 	c.Calendars, _ = byName(r, r.blocks.calendars, "calendar")
+	r.number()
 	_, templates := byName(r, r.blocks.templates, "template")
 	c.Enclosures, c.enclosures = byName(r, r.blocks.enclosures, "enclosure")
 	c.Aways = r.blocks.aways
@@ -166,6 +169,7 @@ func (r *resolver) enclosure(own *Enclosure, templates map[string]*Template) *En
 	} else {
 		r.complete(e)
 	}
+	r.found.All = append(r.found.All, e.found...)
 	sheet, place := r.species(e), r.place(e)
 	r.inner(e)
 	feeding := r.c.Library.menus(e.Feeding)
@@ -192,6 +196,11 @@ func filled(own *Enclosure, t *Template, k *Rack, share int) *Enclosure {
 		merge(reflect.ValueOf(&e).Elem(), reflect.ValueOf(k.lends(&e)).Elem())
 	}
 	e.Animals, e.crew = withoutCrew(e.Animals)
+	e.unnamed()
+	if e.Housing != nil && !e.Housing.At.Written() { // only number blocks say something of it
+		h := *e.Housing
+		h.At, h.Whole, e.Housing = e.At, e.Whole, &h
+	}
 	if slices.ContainsFunc(e.Seasons, (*Season).leftOut) {
 		e.Seasons = slices.DeleteFunc(slices.Clone(e.Seasons), (*Season).leftOut)
 	}
@@ -289,34 +298,31 @@ func (r *resolver) noStages(stages []Written[string], write string) {
 
 // complete looks for attributes that must be there once templates are taken in.
 func (r *resolver) complete(e *Enclosure) {
-	walk := func(block any) {
-		v := reflect.ValueOf(block)
-		h := headOf(v)
-		v = v.Elem()
-		b := bindings[v.Type()]
-		for _, a := range b.order {
-			if a.attr.Required && !tried(v.FieldByIndex(a.field)) {
-				r.found.Add(missing(b.block, a.attr, h))
-			}
-		}
-	}
-	walk(e)
+	r.required(reflect.ValueOf(e))
 	if e.Housing == nil {
 		r.found.Add(finding.Finding{Rule: ruleMissing, At: e.At, Text: "enclosure" + named(&e.Head) + " has no housing block: the box itself",
 			Write: "a block housing with inside = \"60 x 40 x 40 cm\" and lid = \"solid, latched\" in it"})
-	} else {
-		walk(e.Housing)
 	}
 	if len(e.Animals) == 0 && !(e.Housing != nil && e.Housing.Places.Set()) {
 		r.found.Add(finding.Finding{Rule: ruleMissing, At: e.At, Text: "enclosure" + named(&e.Head) + " has no animals block",
 			Write: "a block animals \"adult\" with count = 1 and stage = \"adult\" in it"})
 	}
-	for _, a := range e.Animals {
-		walk(a)
+}
+
+// required finds attributes that must be written and are not, in a block and those in it.
+func (r *resolver) required(block reflect.Value) {
+	v := block.Elem()
+	b := bindings[v.Type()]
+	for _, a := range b.order {
+		if a.attr.Required && !tried(v.FieldByIndex(a.field)) {
+			r.found.Add(missing(b.block, a.attr, headOf(block)))
+		}
 	}
-	if e.Climate != nil {
-		for _, h := range e.Climate.Heaters {
-			walk(h)
+	for _, ib := range b.inner {
+		if ib.binding.requires {
+			for _, x := range each(v.FieldByIndex(ib.field)) {
+				r.required(x.Addr())
+			}
 		}
 	}
 }

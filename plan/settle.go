@@ -19,6 +19,8 @@ func (d *decoder) settle(block any) {
 		d.species(s)
 	case *TypeSheet:
 		d.careType(s)
+	case *Enclosure:
+		d.apart(s)
 	case *FeederSheet:
 		s.Figures = d.figures(s.Figures, schema.FeederFigures)
 	}

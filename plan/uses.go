@@ -15,7 +15,8 @@ type Use struct {
 	Name string
 	At   source.Place // the name itself, without quotes
 	// Defined is where what is named has its name: At itself, where the name is given.
-	// It is nowhere for words of the program, and for a name that nothing has.
+	// It is nowhere for words of the program, and for a name that nothing has; for one of
+	// several enclosures with numbers it is the name of their block.
 	Defined source.Place
 }
 
@@ -28,7 +29,7 @@ func (u Use) Defines() bool { return u.At == u.Defined }
 // those of each enclosure that uses it, and a block in an enclosure goes with the
 // one of its name in the template.
 func (c *Collection) Uses() []Use {
-	t := &definitions{c: c, given: map[given]source.Place{}, users: map[string][]string{}}
+	t := &definitions{c: c, given: map[given]source.Place{}, users: map[string][]string{}, several: map[string]*Enclosure{}}
 	for _, f := range c.files {
 		for _, m := range f.mentions() {
 			if _, again := t.given[m.given]; m.gives && !again {
@@ -36,8 +37,15 @@ func (c *Collection) Uses() []Use {
 			}
 		}
 	}
+	seen := map[within]bool{}
 	for _, e := range c.Enclosures {
-		t.users[e.Template.V] = append(t.users[e.Template.V], e.Name.V)
+		if e.Of != "" && t.several[e.Of] == nil {
+			t.several[e.Of] = e
+		}
+		if by := t.block(e.Name.V); !seen[within{e.Template.V, by}] {
+			seen[within{e.Template.V, by}] = true
+			t.users[e.Template.V] = append(t.users[e.Template.V], by)
+		}
 	}
 	var all []Use
 	for _, f := range c.files {
@@ -50,9 +58,27 @@ func (c *Collection) Uses() []Use {
 
 // definitions says where names are given.
 type definitions struct {
-	c     *Collection
-	given map[given]source.Place
-	users map[string][]string // the enclosures of each template
+	c       *Collection
+	given   map[given]source.Place
+	users   map[string][]string   // the enclosures of each template
+	several map[string]*Enclosure // one of those of each block with numbers
+}
+
+// block returns the name of the block that writes an enclosure: its own, or that of a block
+// with numbers.
+func (t *definitions) block(enclosure string) string {
+	if e := t.c.enclosures[enclosure]; e != nil && e.Of != "" {
+		return e.Of
+	}
+	return enclosure
+}
+
+// enclosure returns the enclosure of a block, or one of those that it writes, or nil.
+func (t *definitions) enclosure(block string) *Enclosure {
+	if e := t.c.enclosures[block]; e != nil {
+		return e
+	}
+	return t.several[block]
 }
 
 func (t *definitions) uses(m mention) []Use {
@@ -83,10 +109,16 @@ func (t *definitions) defined(g given) (all []source.Place) {
 			all = append(all, p)
 		}
 	}
+	if g.kind == schema.Enclosure.Name {
+		g.name = t.block(g.name)
+	}
+	if g.in.kind == schema.Enclosure.Name {
+		g.in.name = t.block(g.in.name)
+	}
 	at(g.in)
 	switch g.in.kind {
 	case schema.Enclosure.Name:
-		if e := t.c.enclosures[g.in.name]; e != nil && e.Template.Set() {
+		if e := t.enclosure(g.in.name); e != nil && e.Template.Set() {
 			at(within{schema.Template.Name, e.Template.V})
 		}
 	case schema.Template.Name:
@@ -129,7 +161,7 @@ func (t *definitions) builtIn(g given) (p source.Place) {
 			p = s.Name.At
 		}
 	case schema.Care.Name:
-		if e := t.c.enclosures[g.in.name]; e != nil && e.Sheet != nil {
+		if e := t.enclosure(g.in.name); e != nil && e.Sheet != nil {
 			if i := slices.IndexFunc(e.Sheet.Care, func(c *Care) bool { return c.Name.V == g.name }); i >= 0 {
 				p = e.Sheet.Care[i].Name.At
 			}

@@ -87,6 +87,8 @@ func (d *decoder) value(a *hclsyntax.Attribute, attr *schema.Attr, v reflect.Val
 		parse(d, a.Expr, attr, to, func(s string) (quantity.Range, error) { return quantity.ParseRange(s, attr.Dimension) })
 	case *Written[quantity.Size]:
 		parse(d, a.Expr, attr, to, quantity.ParseSize)
+	case *Written[Spans]:
+		parse(d, a.Expr, attr, to, someNumbers)
 	case *Written[quantity.Face]:
 		parse(d, a.Expr, attr, to, quantity.ParseFace)
 	case *Written[quantity.Interval]:
@@ -212,6 +214,7 @@ func (d *decoder) refuse(s Written[string], attr *schema.Attr, err error) {
 	f := finding.Finding{Rule: ruleValue, At: s.At, Text: attr.Name + ": " + err.Error(), Write: attr.Name + " = " + attr.Example}
 	var q *quantity.Error
 	var early earlyError
+	var spans spanError
 	switch {
 	case errors.As(err, &q):
 		switch q.Kind {
@@ -220,6 +223,10 @@ func (d *decoder) refuse(s Written[string], attr *schema.Attr, err error) {
 		}
 		if q.Instead != "" {
 			f.Write = attr.Name + " = " + quote(q.Instead)
+		}
+	case errors.As(err, &spans):
+		if spans.instead != "" {
+			f.Write, f.Edits = attr.Name+" = "+quote(spans.instead), finding.Instead(s.At, s.V, spans.instead)
 		}
 	case errors.As(err, &early):
 		f.Rule, f.Write = ruleTime, attr.Name+" = \"04:00\", or a later time"

@@ -252,30 +252,41 @@ var Season = &Block{
 	}},
 }
 
-// Enclosure is one box with its animals and their care.
+// common are the attributes of an enclosure that a template has too, the note last.
+var common = []Attr{
+	{Name: "species", Kind: Ref, Ref: "species", Required: true, Doc: "The species sheet.", Example: `"pandinus-imperator"`},
+	{Name: "room", Kind: Ref, Ref: "room", Default: "that of its rack; else the only room, where there is one", Doc: "Where it stands.", Example: `"east"`},
+	{Name: "rack", Kind: Ref, Ref: "rack", Doc: "The rack in which it stands, and from which it takes what neither it nor its template says.", Example: `"baby-rack"`},
+	{Name: "order", Kind: Whole, Default: "after those that have one, by name", Doc: "The place in the walk through the room: 1 is visited first.", Example: `1`},
+	{Name: "round", Kind: Ref, Ref: "round", Default: "the round of its room", Doc: "The round in which its care is done, where the care does not say.", Example: `"evening"`},
+	{Name: "culture", Kind: Truth, Default: "false", Doc: "Whether it is a feeder culture, not animals on show.", Example: `true`},
+	noteAttr,
+}
+
+// inBox are the blocks of an enclosure.
+var inBox = []*Block{Housing, Animals, Climate, Care, Feeding, Season, Accept}
+
+// Enclosure is one box with its animals and their care, or several that differ little.
 var Enclosure = &Block{
 	Name: "enclosure", Label: "name", Once: true,
 	Doc:     "One enclosure: the animals, the box, the climate and the care. A species, a housing and animals are enough; the species sheet brings the care that is usual.",
 	Example: "enclosure \"burrow-a\" {\n  species = \"pandinus-imperator\"\n  room    = \"east\"\n\n  housing {\n    inside = \"76 x 46 x 41 cm\"\n    lid    = \"solid, latched\"\n    depth  = \"16 cm\"\n    hides  = 3\n  }\n\n  animals \"adults\" {\n    count = 3\n    stage = \"adult\"\n  }\n}",
-	Attrs: []Attr{
+	Attrs: join([]Attr{
 		titleAttr,
-		{Name: "template", Kind: Ref, Ref: "template", Doc: "The template from which it takes what it does not say itself.", Example: `"desert-tub"`},
-		{Name: "species", Kind: Ref, Ref: "species", Required: true, Doc: "The species sheet.", Example: `"pandinus-imperator"`},
-		{Name: "room", Kind: Ref, Ref: "room", Default: "that of its rack; else the only room, where there is one", Doc: "Where it stands.", Example: `"east"`},
-		{Name: "rack", Kind: Ref, Ref: "rack", Doc: "The rack in which it stands, and from which it takes what neither it nor its template says.", Example: `"baby-rack"`},
-		{Name: "order", Kind: Whole, Default: "after those that have one, by name", Doc: "The place in the walk through the room: 1 is visited first.", Example: `1`},
-		{Name: "round", Kind: Ref, Ref: "round", Default: "the round of its room", Doc: "The round in which its care is done, where the care does not say.", Example: `"evening"`},
-		{Name: "culture", Kind: Truth, Default: "false", Doc: "Whether it is a feeder culture, not animals on show.", Example: `true`},
-		formerlyAttr, noteAttr,
-	},
-	Blocks: []*Block{Housing, Animals, Climate, Care, Feeding, Season, Accept},
+		templateAttr,
+		{Name: "numbers", Kind: Spans, Default: "it is one enclosure", Doc: "Which enclosures of this kind there are: each of them is one of its own, named for the block and its number, `tub-1` and `tub-2`, as if it were written out. What differs in one stands in a `number` block.", Example: `"1 to 40"`},
+	}, common[:len(common)-1], []Attr{formerlyAttr, noteAttr}),
+	Blocks: append(slices.Clone(inBox), NumberBlock),
 }
+
+// templateAttr names a template.
+var templateAttr = Attr{Name: "template", Kind: Ref, Ref: "template", Doc: "The template from which it takes what it does not say itself.", Example: `"desert-tub"`}
 
 // Template is an enclosure's text without an enclosure.
 var Template = &Block{
 	Name: "template", Label: "name", Once: true,
 	Doc:     "What many enclosures have in common. An enclosure that names it takes every attribute and block that it does not write itself; a block of the same name is taken attribute by attribute. A care or feeding that says itself how often, or which prey, takes neither from the template.",
 	Example: "template \"desert-tub\" {\n  species = \"hadrurus-arizonensis\"\n\n  housing {\n    kind   = \"tub\"\n    inside = \"40 x 30 x 30 cm\"\n    lid    = \"solid, latched\"\n    depth  = \"16 cm\"\n    hides  = 1\n  }\n}",
-	Attrs:   slices.DeleteFunc(slices.Clone(Enclosure.Attrs[2:]), func(a Attr) bool { return a.Name == "formerly" }),
-	Blocks:  Enclosure.Blocks,
+	Attrs:   common,
+	Blocks:  inBox,
 }

@@ -11,7 +11,7 @@ func Reference() string {
 	var b strings.Builder
 	b.WriteString("# The language of care plans\n\nThis page is generated from the schema: `go test ./schema -run Reference -update`.\n\n")
 	b.WriteString(Plan.Doc + " They are HCL native syntax: blocks, attributes, and comments after `#`. A plan computes nothing: values are plain.\n\n## Values\n\n| kind | written | |\n|---|---|---|\n")
-	for k := Text; k <= Link; k++ {
+	for k := Text; k <= Spans; k++ {
 		i := kindInfo[k]
 		fmt.Fprintf(&b, "| %s | `%s` | %s |\n", i.name, i.example, i.doc)
 	}
@@ -164,6 +164,9 @@ func reference(b *strings.Builder, block *Block, within string, seen map[*Block]
 			fmt.Fprintf(b, "\nIt may hold `%s` blocks, as above.\n", c.Name)
 		}
 	}
+	for _, c := range block.Flat {
+		fmt.Fprintf(b, "\nThe attributes of `%s` may stand here without their block.\n", c.Name)
+	}
 	for _, c := range block.Blocks {
 		reference(b, c, block.Name, seen)
 	}
@@ -196,5 +199,6 @@ var kindInfo = [...]struct{ name, example, doc string }{
 	Zone:      {"time zone", `"Europe/London"`, "a name of the IANA database"},
 	Prey:      {"prey", `"cricket adult"`, "a feeder and its size"},
 	Menu:      {"menu", `["cricket adult", "roach medium"]`, "prey taken in turn"},
+	Spans:     {"numbers and ranges", `"1 to 12, 15, 20 to 24"`, "whole numbers and ranges of them, separated by commas; with zeros before them where the names have them: \"01 to 40\""},
 	Link:      {"web address", `"https://care.quillmoor.example/feeds"`, "begins with https://"},
 }

@@ -52,6 +52,13 @@ func TestEverythingIsDescribed(t *testing.T) {
 				t.Errorf("%s.%s has no dimension", b.Name, a.Name)
 			}
 		}
+		for _, c := range b.Flat {
+			for _, a := range c.Attrs {
+				if first := b.Flattened(a.Name); first != nil && first != c {
+					t.Errorf("%s.%s is of %s and of %s", b.Name, a.Name, first.Name, c.Name)
+				}
+			}
+		}
 		for _, c := range b.Blocks {
 			if names[c.Name] {
 				t.Errorf("%s.%s is an attribute and a block", b.Name, c.Name)

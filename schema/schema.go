@@ -65,6 +65,8 @@ const (
 	Menu
 	// Link is a web address.
 	Link
+	// Spans is numbers and ranges of them, "1 to 12, 15, 20 to 24".
+	Spans
 )
 
 // What can be named besides blocks: words of the program itself.
@@ -103,6 +105,8 @@ type Block struct {
 	// attribute of this block, with underscores for the hyphens of its name.
 	Short  func() []*Figure
 	Blocks []*Block
+	// Flat are those of Blocks of which the attributes may be written without their block.
+	Flat []*Block
 }
 
 // Attr returns the attribute called name, or nil.
@@ -142,6 +146,20 @@ func choices(pairs ...string) []Choice {
 		c = append(c, Choice{pairs[i], pairs[i+1]})
 	}
 	return c
+}
+
+// Flattened returns the inner block whose attribute may be written here without it, or
+// nil. The block's own attributes go before.
+func (b *Block) Flattened(attr string) *Block {
+	if b.Attr(attr) != nil {
+		return nil
+	}
+	for _, c := range b.Flat {
+		if c.Attr(attr) != nil {
+			return c
+		}
+	}
+	return nil
 }
 
 // Shortened returns the figure that an attribute of the block stands for, or nil.

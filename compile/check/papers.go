@@ -75,7 +75,7 @@ func clash(c *Collection, r *Rule, what string, in finding.Box, n int, at func(i
 	}
 	for i := range n {
 		x := at(i)
-		if first, claimed := by[x.name.V]; claimed && !x.formerly.Set() && first.name.At != x.name.At {
+		if first, claimed := by[x.name.V]; claimed && !x.formerly.Set() {
 			c.Add(finding.Finding{Rule: &r.Rule, At: first.formerly.At, In: in, Text: what + strconv.Quote(first.name.V) + " was formerly " + strconv.Quote(x.name.V) + ", and there is one of that name",
 				Source: r.Source, Write: "no formerly here, or another name there", Also: []finding.Related{{At: x.name.At, Text: "the one of that name"}}})
 		}

@@ -144,11 +144,14 @@ func (x *shows) candidates(e *Entry, use func(int)) {
 
 // ofBoxes returns the calendars that select an enclosure that an entry is for, each once.
 func (x *shows) ofBoxes(e *Entry) (all []int) {
-	if e.Rack == nil {
+	if e.Rack == nil && e.Plan().Of == "" {
 		return x.enclosures[e.Plan().Name.V]
 	}
 	for _, box := range e.boxes() {
 		all = append(all, x.enclosures[box.Name.V]...)
+		if box.Of != "" {
+			all = append(all, x.enclosures[box.Of]...)
+		}
 	}
 	slices.Sort(all)
 	return slices.Compact(all)
@@ -156,7 +159,7 @@ func (x *shows) ofBoxes(e *Entry) (all []int) {
 
 // selectsBox reports whether a list of enclosures has one that an entry is for.
 func selectsBox(list []plan.Written[string], e *Entry) bool {
-	return len(list) == 0 || slices.ContainsFunc(e.boxes(), func(box *plan.Enclosure) bool { return plan.Lists(list, box.Name.V) })
+	return len(list) == 0 || slices.ContainsFunc(e.boxes(), func(box *plan.Enclosure) bool { return box.In(list) })
 }
 
 // selects reports whether a list of names has one; an empty list has all.

@@ -29,6 +29,9 @@ type Plan struct {
 	Boxes     []*Box
 	Log       []Line
 
+	numbered *Block   // the boxes that are written as one block, and
+	apart    []string // what differs in them
+
 	rng *rand.Rand
 }
 
@@ -107,6 +110,11 @@ func (p *Plan) Text() string {
 	}
 	for _, b := range p.Boxes {
 		b.write(&out, "")
+	}
+	if p.numbered != nil {
+		var text strings.Builder
+		p.numbered.write(&text, "")
+		out.WriteString(strings.TrimSuffix(text.String(), "}\n") + strings.Join(p.apart, "") + "}\n")
 	}
 	return out.String()
 }
