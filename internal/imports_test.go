@@ -19,7 +19,7 @@ var layers = []string{
 	"schema",
 	"plan/source",
 	"plan/finding",
-	"plan/finding/example",
+	"plan/finding/example plan/syntax",
 	"plan",
 	"compile/climate compile/horizon compile/ical compile/vtimezone",
 	"compile/recur",
