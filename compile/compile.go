@@ -94,7 +94,7 @@ func From(in Input) *Result {
 func judged(in *Input) (*Result, []finding.Finding) {
 	c := in.Plan
 	r := &Result{Plan: c, told: in.Told}
-	if c.Location == nil {
+	if c.Location == nil || !c.Understood() {
 		r.Now, r.Today = in.Now, civil.FromTime(in.Now)
 		return r, slices.Clone(in.Loaded)
 	}
@@ -150,6 +150,9 @@ func (r *Result) racks(shared *roster.Shared) []*roster.Rack {
 func (r *Result) judge(k kept, last *Result) []finding.Finding {
 	r.checks = &check.Collection{Plan: r.Plan, Today: r.Today, Horizon: r.Horizon, Lives: r.Lives, Roster: r.Roster}
 	all := r.checks.Whole()
+	if !r.Plan.Complete() {
+		all = nil // what could not be read is missing everywhere
+	}
 	stands := last != nil && k.checked(r.checks, last.checks)
 	r.Proofs = make([][]prove.Proof, len(r.Lives))
 	roster.Each(len(r.boxes), func(i int) {

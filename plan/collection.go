@@ -73,6 +73,7 @@ type Collection struct {
 	Sudden     []Sudden     // absences of which the log tells, by first day
 	Library    *Library
 
+	unread     *unread
 	files      []*file // in the order of their names
 	enclosures map[string]*Enclosure
 	rounds     map[string]*Round

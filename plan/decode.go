@@ -2,17 +2,16 @@ package plan
 
 import (
 	"cmp"
-	"maps"
 	"reflect"
 	"slices"
 	"strings"
 	"unicode"
 
 	"github.com/hashicorp/hcl/v2"
-	"github.com/hashicorp/hcl/v2/hclsyntax"
 
 	"vivary/plan/finding"
 	"vivary/plan/source"
+	"vivary/plan/syntax"
 	"vivary/schema"
 )
 
@@ -32,42 +31,43 @@ func (d *decoder) place(r hcl.Range) source.Place {
 	return source.Place{File: d.file, Start: int32(r.Start.Byte), End: int32(r.End.Byte)}
 }
 
-// decodeFile reads all blocks of a plan file: pointers to structs, in the order of
-// their lines. Nobody changes a block that it has returned.
-func decodeFile(id source.ID, text []byte, from int, own bool) ([]any, []finding.Finding) {
+// decodeFile reads all blocks of a plan file that can be read: pointers to structs, in the
+// order of their lines. Nobody changes a block that it has returned. A block in which
+// something is wrong with the text is left out, and nothing else is said of it.
+func decodeFile(id source.ID, text []byte, from int, own bool) ([]any, []syntax.Region, []finding.Finding) {
 	d := &decoder{file: id, own: own}
-	f, diags := hclsyntax.ParseConfig(text, "", hcl.Pos{Line: 1, Column: 1, Byte: from})
-	var body *hclsyntax.Body
-	if f != nil {
-		body, _ = f.Body.(*hclsyntax.Body)
+	var out []any
+	f := syntax.Read(id, text, from, words, func(b *syntax.Block) bool {
+		if v := d.outermost(b); v != nil {
+			out = append(out, v)
+		}
+		return true
+	})
+	for _, m := range f.Mistakes {
+		d.found.Add(syntaxFinding(m))
 	}
-	for _, diag := range diags {
-		d.syntax(diag, body)
-	}
-	if body == nil {
-		return nil, d.found.All
-	}
-	for _, a := range sortedAttrs(body) {
-		d.found.Add(finding.Finding{Rule: ruleUnknownWord, At: d.place(a.NameRange),
+	for _, a := range f.Loose {
+		d.found.Add(finding.Finding{Rule: ruleUnknownWord, At: a.NameAt,
 			Text:  quote(a.Name) + " stands outside every block",
 			Write: "put it into the block that it belongs to, for example collection"})
 	}
-	var out []any
-	for _, blk := range body.Blocks {
-		t, ok := topTypes[blk.Type]
-		if !ok {
-			d.unknown(blk.TypeRange, "block", blk.Type, "a plan file", blockNames(schema.Plan), func(string) bool { return true })
-			continue
-		}
-		d.partial = blk.Type == "template" || blk.Type == "enclosure"
-		v := reflect.New(t)
-		d.block(blk, bindings[t], v.Elem())
-		d.settle(v.Interface())
-		out = append(out, v.Interface())
-	}
-	// Attributes come in any order: what is found comes in that of the lines.
 	slices.SortStableFunc(d.found.All, func(a, b finding.Finding) int { return cmp.Compare(a.At.Start, b.At.Start) })
-	return out, d.found.All
+	return out, f.Broken, d.found.All
+}
+
+// outermost reads a block that stands in no other, or returns nil where there is none of
+// its type.
+func (d *decoder) outermost(b *syntax.Block) any {
+	t, ok := topTypes[b.Type]
+	if !ok {
+		d.unknown(b.TypeAt, "block", b.Type, "a plan file", blockNames(schema.Plan), func(string) bool { return true })
+		return nil
+	}
+	d.partial = b.Type == "template" || b.Type == "enclosure"
+	v := reflect.New(t)
+	d.block(b, bindings[t], v.Elem())
+	d.settle(v.Interface())
+	return v.Interface()
 }
 
 // blocks are the blocks of files by their type, in the order of files and lines.
@@ -124,30 +124,35 @@ func (b *blocks) add(file []any) {
 	}
 }
 
-func (d *decoder) block(blk *hclsyntax.Block, b *binding, v reflect.Value) {
+func (d *decoder) block(blk *syntax.Block, b *binding, v reflect.Value) {
 	h := headOf(v.Addr())
-	h.At = d.place(hcl.RangeBetween(blk.TypeRange, headEnd(blk)))
-	h.Whole = d.place(hcl.RangeBetween(blk.TypeRange, blk.CloseBraceRange))
+	h.At, h.Whole = headPlace(blk), blk.Whole
 	d.label(blk, b.block, h)
 
-	for name, a := range blk.Body.Attributes { // findings are sorted by place in the end: see decodeFile
+	for i := range blk.Attrs {
+		a := &blk.Attrs[i]
+		name := a.Name
+		if first := blk.Attr(name); first != a {
+			d.found.Add(twice(a, first))
+			continue
+		}
 		ab := b.attrs[name]
 		if ab == nil {
 			if b.block.Shortened(name) != nil || b.block.Flattened(name) != nil {
 				continue // see short and flat
 			}
 			if b.block.Block(name) != nil {
-				d.found.Add(finding.Finding{Rule: ruleValue, At: d.place(a.NameRange),
+				d.found.Add(finding.Finding{Rule: ruleValue, At: a.NameAt,
 					Text:  quote(name) + " is a block, not a value",
 					Write: firstLine(b.block.Block(name).Example) + " … }"})
 				continue
 			}
-			d.unknown(a.NameRange, "attribute", name, "block "+b.block.Name, ownNames(b.block), func(better string) bool {
-				return (b.attrs[better] != nil || b.block.Shortened(better) != nil || b.block.Flattened(better) != nil) && blk.Body.Attributes[better] == nil
+			d.unknown(a.NameAt, "attribute", name, "block "+b.block.Name, ownNames(b.block), func(better string) bool {
+				return (b.attrs[better] != nil || b.block.Shortened(better) != nil || b.block.Flattened(better) != nil) && blk.Attr(better) == nil
 			})
 			continue
 		}
-		d.value(a, ab.attr, v.FieldByIndex(ab.field))
+		d.value(asAttribute(a), ab.attr, v.FieldByIndex(ab.field))
 	}
 	if s, ok := v.Addr().Interface().(*SpeciesSheet); ok {
 		d.short(blk, s)
@@ -155,17 +160,17 @@ func (d *decoder) block(blk *hclsyntax.Block, b *binding, v reflect.Value) {
 	if len(b.block.Flat) > 0 {
 		d.flat(blk, b, v)
 	}
-	for _, in := range blk.Body.Blocks {
+	for _, in := range blk.Blocks {
 		ib := b.inner[in.Type]
 		if ib == nil {
 			if a := b.block.Attr(in.Type); a != nil {
-				d.found.Add(finding.Finding{Rule: ruleValue, At: d.place(in.TypeRange),
+				d.found.Add(finding.Finding{Rule: ruleValue, At: in.TypeAt,
 					Text:  quote(in.Type) + " is a value, not a block",
 					Write: a.Name + " = " + a.Example})
 				continue
 			}
-			d.unknown(in.TypeRange, "block", in.Type, "block "+b.block.Name, ownNames(b.block), func(better string) bool {
-				return b.inner[better] != nil && !hasBlock(blk.Body, better, in.Labels)
+			d.unknown(in.TypeAt, "block", in.Type, "block "+b.block.Name, ownNames(b.block), func(better string) bool {
+				return b.inner[better] != nil && !hasBlock(blk, better, in.Labels)
 			})
 			continue
 		}
@@ -183,24 +188,26 @@ func (d *decoder) block(blk *hclsyntax.Block, b *binding, v reflect.Value) {
 }
 
 // short reads the figures of a sheet that are written as attributes.
-func (d *decoder) short(blk *hclsyntax.Block, s *SpeciesSheet) {
-	for _, a := range sortedAttrs(blk.Body) {
+func (d *decoder) short(blk *syntax.Block, s *SpeciesSheet) {
+	for i := range blk.Attrs {
+		a := &blk.Attrs[i]
 		what := schema.Species.Shortened(a.Name)
-		if what == nil || schema.Species.Attr(a.Name) != nil {
+		if what == nil || schema.Species.Attr(a.Name) != nil || blk.Attr(a.Name) != a {
 			continue
 		}
-		f := &Figure{Head: Head{Name: wrote(what.Name, d.place(a.NameRange)), At: d.place(a.NameRange), Whole: d.place(a.SrcRange)}}
-		d.value(a, schema.FigureBlock.Attr("value"), reflect.ValueOf(&f.Value).Elem())
+		f := &Figure{Head: Head{Name: wrote(what.Name, a.NameAt), At: a.NameAt, Whole: a.At}}
+		d.value(asAttribute(a), schema.FigureBlock.Attr("value"), reflect.ValueOf(&f.Value).Elem())
 		s.Figures = append(s.Figures, f)
 	}
 }
 
 // flat reads attributes of inner blocks that are written without them, into blocks that
 // have neither a name nor a place.
-func (d *decoder) flat(blk *hclsyntax.Block, b *binding, v reflect.Value) {
-	for _, a := range sortedAttrs(blk.Body) {
+func (d *decoder) flat(blk *syntax.Block, b *binding, v reflect.Value) {
+	for i := range blk.Attrs {
+		a := &blk.Attrs[i]
 		inner := b.block.Flattened(a.Name)
-		if inner == nil {
+		if inner == nil || blk.Attr(a.Name) != a {
 			continue
 		}
 		ib := b.inner[inner.Name]
@@ -215,7 +222,7 @@ func (d *decoder) flat(blk *hclsyntax.Block, b *binding, v reflect.Value) {
 			to = to.Index(0)
 		}
 		ab := ib.binding.attrs[a.Name]
-		d.value(a, ab.attr, to.Elem().FieldByIndex(ab.field))
+		d.value(asAttribute(a), ab.attr, to.Elem().FieldByIndex(ab.field))
 	}
 }
 
@@ -278,18 +285,18 @@ func duplicate(what string, again, first *Head) finding.Finding {
 		Also:  []finding.Related{{At: first.At, Text: "the first"}}}
 }
 
-func (d *decoder) label(blk *hclsyntax.Block, b *schema.Block, h *Head) {
+func (d *decoder) label(blk *syntax.Block, b *schema.Block, h *Head) {
 	want := 0
 	if b.Label != "" {
 		want = 1
 	}
 	if len(blk.Labels) > want {
-		at := blk.LabelRanges[want]
+		at := blk.Labels[want].At
 		text := "block " + b.Name + " takes one name only"
 		if want == 0 {
 			text = "block " + b.Name + " takes no name"
 		}
-		d.found.Add(finding.Finding{Rule: ruleValue, At: d.place(at), Text: text, Write: firstLine(b.Example)})
+		d.found.Add(finding.Finding{Rule: ruleValue, At: at, Text: text, Write: firstLine(b.Example)})
 	}
 	if want == 0 {
 		return
@@ -299,7 +306,7 @@ func (d *decoder) label(blk *hclsyntax.Block, b *schema.Block, h *Head) {
 			Text: "block " + b.Name + " has no " + b.Label + " after it", Write: firstLine(b.Example)})
 		return
 	}
-	h.Name = wrote(blk.Labels[0], d.place(blk.LabelRanges[0]))
+	h.Name = wrote(blk.Labels[0].Text, blk.Labels[0].At)
 	if b == schema.Accept || b == schema.NumberBlock || b == schema.FigureBlock || b == schema.Season || b == schema.FeederSize {
 		return // these are words of the language, or free text
 	}
@@ -323,17 +330,17 @@ func validName(s string) bool {
 	return true
 }
 
-// hasBlock reports whether a body has a block of a type and with labels already.
-func hasBlock(body *hclsyntax.Body, kind string, labels []string) bool {
-	return slices.ContainsFunc(body.Blocks, func(b *hclsyntax.Block) bool {
-		return b.Type == kind && slices.Equal(b.Labels, labels)
+// hasBlock reports whether a block has one of a type and with labels already.
+func hasBlock(in *syntax.Block, kind string, labels []syntax.Label) bool {
+	return slices.ContainsFunc(in.Blocks, func(b *syntax.Block) bool {
+		return b.Type == kind && slices.EqualFunc(b.Labels, labels, func(x, y syntax.Label) bool { return x.Text == y.Text })
 	})
 }
 
 // unknown finds a word that is not known there. fits says whether another could stand
 // in its place: the nearest may be there already.
-func (d *decoder) unknown(at hcl.Range, what, name, where string, known []string, fits func(string) bool) {
-	f := finding.Finding{Rule: ruleUnknownWord, At: d.place(at),
+func (d *decoder) unknown(at source.Place, what, name, where string, known []string, fits func(string) bool) {
+	f := finding.Finding{Rule: ruleUnknownWord, At: at,
 		Text: "there is no " + what + " " + quote(name) + " in " + where}
 	if s := finding.Suggest(name, known); s != "" {
 		f.Write = s
@@ -347,11 +354,13 @@ func (d *decoder) unknown(at hcl.Range, what, name, where string, known []string
 	d.found.Add(f)
 }
 
-func headEnd(blk *hclsyntax.Block) hcl.Range {
-	if n := len(blk.LabelRanges); n > 0 {
-		return blk.LabelRanges[n-1]
+// headPlace is the first line of a block, without its brace.
+func headPlace(blk *syntax.Block) source.Place {
+	at := blk.TypeAt
+	if n := len(blk.Labels); n > 0 {
+		at.End = blk.Labels[n-1].At.End
 	}
-	return blk.TypeRange
+	return at
 }
 
 func blockNames(b *schema.Block) []string {
@@ -378,13 +387,6 @@ func ownNames(b *schema.Block) []string {
 		}
 	}
 	return append(n, blockNames(b)...)
-}
-
-// sortedAttrs returns a body's attributes in the order of their lines.
-func sortedAttrs(body *hclsyntax.Body) []*hclsyntax.Attribute {
-	return slices.SortedFunc(maps.Values(body.Attributes), func(a, b *hclsyntax.Attribute) int {
-		return cmp.Compare(a.NameRange.Start.Byte, b.NameRange.Start.Byte)
-	})
 }
 
 func firstLine(s string) string {

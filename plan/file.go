@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"io"
 	"path/filepath"
-	"slices"
 	"strconv"
 	"strings"
 	"sync"
@@ -14,6 +13,7 @@ import (
 
 	"vivary/plan/finding"
 	"vivary/plan/source"
+	"vivary/plan/syntax"
 )
 
 // file is one file as it was read: its text, and what stands in it. Once it is made
@@ -25,9 +25,10 @@ type file struct {
 	blocks []any   // pointers to structs, in the order of their lines
 	events []Event // the lines of a log
 	found  []finding.Finding
-	// broken says that it could not be read whole, so that something named elsewhere
-	// may stand in it.
+	// broken says that it could not be read at all, so that anything named elsewhere may
+	// stand in it; unread is what of it could not.
 	broken bool
+	unread []syntax.Region
 	// mentions returns the names that stand in it, looked for when first asked.
 	mentions func() []mention
 }
@@ -92,20 +93,7 @@ func unfit(path string, text []byte) *finding.Finding {
 	if plan && (bytes.IndexByte(text, 0) >= 0 || !utf8.Valid(text)) || bytes.HasPrefix(text, []byte("\xff\xfe")) || bytes.HasPrefix(text, []byte("\xfe\xff")) {
 		return found(finding.Finding{Rule: ruleNotText, Text: "the file is not UTF-8 text", Write: "save it as UTF-8, or give it another name"})
 	}
-	if !plan {
-		return nil
-	}
-	i := tooDeep(text)
-	if i < 0 {
-		return nil
-	}
-	at := source.Place{Start: int32(i), End: int32(i) + 1}
-	if strings.IndexByte("-!?", text[i]) >= 0 {
-		return found(finding.Finding{Rule: ruleTooDeep, At: at, Text: "up to here the file has more operators than what is read",
-			Limit: strconv.Itoa(MaxOperators) + " in a file", Write: "plain values: a plan computes nothing"})
-	}
-	return found(finding.Finding{Rule: ruleTooDeep, At: at, Text: "brackets are nested too deep here",
-		Limit: strconv.Itoa(MaxNesting) + " open at once", Write: "look for a bracket that is opened again and again"})
+	return nil
 }
 
 // found is a finding with the severity of its rule.
@@ -120,15 +108,14 @@ func (f *file) decode() {
 		f.events, f.found = parseLog(f.id, f.text)
 		return
 	}
-	f.blocks, f.found = decodeFile(f.id, f.text, 0, true)
-	f.broken = slices.ContainsFunc(f.found, func(x finding.Finding) bool { return x.Rule == ruleSyntax })
+	f.blocks, f.unread, f.found = decodeFile(f.id, f.text, 0, true)
 }
 
 // keep takes over the blocks of the file as it was that stand where they stood and
 // read as they read. What is made from them then need not be made again.
 func (f *file) keep(was *file) {
-	if was == nil || f.broken || was.broken {
-		return // the parser may have read on in another way
+	if was == nil {
+		return
 	}
 	stood := make(map[source.Place]any, len(was.blocks))
 	for _, b := range was.blocks {

@@ -66,8 +66,8 @@ func (r *Reader) Load(disk afero.Fs, root string) (*Collection, []finding.Findin
 			Write: "vivary start, in an empty folder, for a first plan"})
 	}
 	files := r.read(l)
-	c := &Collection{Files: source.Over(&builtIn().files), Library: NewLibrary(), files: files}
-	resolver := &resolver{c: c}
+	c := &Collection{Files: source.Over(&builtIn().files), Library: NewLibrary(), files: files, unread: &unread{}}
+	resolver := &resolver{c: c, unread: c.unread}
 	if r.last != nil {
 		c.Library.after(r.last.Library)
 		resolver.before, resolver.numbered = r.last.enclosures, r.last.numbered
@@ -181,6 +181,9 @@ func (l *loader) gather(files []*file, r *resolver) {
 		r.blocks.add(f.blocks)
 		log = append(log, f.events...)
 		l.broken = l.broken || f.broken
+		for _, b := range f.unread {
+			r.unread.blocks = append(r.unread.blocks, unreadBlock{b, f.text})
+		}
 		l.found.All = append(l.found.All, f.found...)
 	}
 	if len(log) > MaxLogLines {
@@ -188,7 +191,7 @@ func (l *loader) gather(files []*file, r *resolver) {
 			Limit: strconv.Itoa(MaxLogLines) + " lines", Write: "move old years out of the folder"})
 		log = log[:MaxLogLines]
 	}
-	r.events, r.silent = log, l.broken
+	r.events, r.unread.whole = log, l.broken
 }
 
 // parallel calls do for 0 to n-1 from as many goroutines as there are processors.

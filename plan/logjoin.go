@@ -97,7 +97,7 @@ func (r *resolver) byTitle(e *Event) bool {
 	for _, k := range r.c.Racks {
 		see(k.Shown(), k.Name.V)
 	}
-	if len(names) == 0 || r.silent {
+	if len(names) == 0 || r.unsaid(e.Enclosure.V) {
 		return len(names) > 0
 	}
 	f := finding.Finding{Rule: ruleUnknownName, At: e.Enclosure.At, Text: quote(longest) + " is a title; the log takes the name", Write: wording.Or(names)}
@@ -164,7 +164,7 @@ func (r *resolver) once(all []Event) []Event {
 }
 
 func (r *resolver) unknownWriter(by Written[string]) {
-	if r.silent {
+	if r.unsaid(by.V) {
 		return
 	}
 	f := finding.Finding{Rule: ruleLogKeeper, At: by.At, Text: "there is no keeper " + quote(by.V) + ": who wrote the line is not known; it counts", Write: "the name of a keeper of the plan, or no by"}

@@ -68,7 +68,7 @@ func (r *resolver) number() {
 					Write: "numbers = \"1 to 40\" in the enclosure; or, in place of this block, what it says"})
 			}
 		case !e.Numbers.Set() || e.Name.V == "" || !bound.admits(r, e):
-			r.silent = true // which they are is not known
+			r.unread.whole = true // which they are is not known
 		default:
 			n := before[e]
 			if n == nil {

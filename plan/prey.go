@@ -183,7 +183,7 @@ func (r *resolver) prey(w Written[Prey]) {
 		r.found.Add(finding.Finding{Rule: ruleUnknownName, At: w.At, Text: quote(typed) + " is a name of several feeders: " + wording.And(names),
 			Write: strings.Join(quotedEach(names), " or ") + ", with the size after it, whichever yours are"})
 	case len(n.Feeders) == 0:
-		if near := lib.nearPrey(typed); len(near) > 0 && !r.silent {
+		if near := lib.nearPrey(typed); len(near) > 0 && !r.unsaid(typed) {
 			behind := ", with the size after it"
 			if strings.Contains(near[0], " ") {
 				behind = ""

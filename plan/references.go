@@ -11,8 +11,8 @@ import (
 )
 
 // references looks whether all that is named by rounds, absences, calendars, care
-// and meals is there.
-func (r *resolver) references() {
+// and meals is there. Enclosures of which that cannot be said are doubtful.
+func (r *resolver) references(doubtful map[string]bool) {
 	c := r.c
 	keeper := func(w Written[string]) {
 		if w.Set() && c.keepers[w.V] == nil {
@@ -81,8 +81,10 @@ func (r *resolver) references() {
 		}
 	}
 	for _, e := range c.Enclosures {
-		round(e.Round)
-		cares(e.Care, e.Feeding)
+		r.doubt(e, doubtful, func() {
+			round(e.Round)
+			cares(e.Care, e.Feeding)
+		})
 	}
 	for _, s := range r.blocks.species {
 		cares(s.Care, s.Feeding)
@@ -129,7 +131,7 @@ func kindNames() []string {
 }
 
 func (r *resolver) unknownName(w Written[string], what string, known []string) {
-	if r.silent {
+	if r.unsaid(w.V) {
 		return
 	}
 	f := finding.Finding{Rule: ruleUnknownName, At: w.At, Text: "there is no " + what + " " + quote(w.V)}

@@ -26,10 +26,9 @@ type resolver struct {
 	several  map[string]*Enclosure    // the blocks with numbers, by name
 	former   formerNames              // for the log
 	found    finding.List
-	// silent keeps quiet about names that are nowhere defined, because a file that
-	// could not be read may define them.
-	silent bool
-	racks  racks
+	unread   *unread
+	quiet    int // how often nothing was said of a name for what could not be read
+	racks    racks
 }
 
 func (r *resolver) resolve() {
@@ -74,10 +73,16 @@ func (r *resolver) resolve() {
 		c.Enclosures = c.Enclosures[:MaxEnclosures]
 	}
 	r.gatherRacks(templates)
+	doubtful := map[string]bool{}
 	for i, e := range c.Enclosures {
-		c.Enclosures[i] = r.enclosure(e, templates)
+		r.doubt(e, doubtful, func() { c.Enclosures[i] = r.enclosure(e, templates) })
 		c.enclosures[e.Name.V] = c.Enclosures[i]
+		if r.depends(c.Enclosures[i]) {
+			doubtful[e.Name.V] = true
+		}
 	}
+	r.references(doubtful)
+	r.setAside(doubtful)
 	order := map[*Room]int{}
 	for i, room := range c.Rooms {
 		order[room] = i + 1
@@ -93,7 +98,6 @@ func (r *resolver) resolve() {
 	for _, e := range c.Enclosures {
 		r.share(e)
 	}
-	r.references()
 	r.log()
 }
 
@@ -118,7 +122,7 @@ func (r *resolver) share(e *Enclosure) {
 func (r *resolver) about() {
 	all := r.blocks.abouts
 	if len(all) == 0 {
-		if !r.silent && r.c.Files.Len() > 0 {
+		if !r.unread.whole && !r.unread.has("collection", "") && r.c.Files.Len() > 0 {
 			r.found.Add(finding.Finding{Rule: ruleNoCollection, Text: "no file has a collection block",
 				Write: "collection \"my-collection\" { … } with time_zone = \"Europe/London\", or your own zone, in it"})
 		}
@@ -222,6 +226,7 @@ func (r *resolver) place(e *Enclosure) *Room {
 	case len(rooms) == 1:
 		return rooms[0]
 	case len(rooms) > 1 && e.Rack.Set(): // that the rack is in no room, or is not there, is said once
+	case e.Template.Set() && e.template == nil: // which may say it
 	case len(rooms) > 1:
 		r.found.Add(finding.Finding{Rule: ruleMissing, At: e.At, Text: "enclosure" + named(&e.Head) + " has no room, and there is more than one",
 			Write: "room = " + quote(rooms[0].Name.V)})

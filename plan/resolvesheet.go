@@ -162,7 +162,7 @@ func (r *resolver) unknownSpecies(w Written[string]) {
 	meant, of, _ := strings.Cut(finding.Near(w.V, names), "-")
 	// Another species of the genus is no slip.
 	slip := meant != "" && (meant != genus || epithet == "" || finding.Near(epithet, []string{of}) != "")
-	if r.silent || slip {
+	if slip || r.unsaid(w.V) {
 		r.unknownName(w, "species sheet", names)
 		return
 	}

@@ -1,72 +1,93 @@
 package plan
 
 import (
-	"strings"
-
-	"github.com/hashicorp/hcl/v2"
-	"github.com/hashicorp/hcl/v2/hclsyntax"
+	"strconv"
 
 	"vivary/plan/finding"
+	"vivary/plan/syntax"
+	"vivary/schema"
 )
 
-// syntaxWords says in a keeper's words what the parser stumbles over, by the
-// beginning of its summary.
-var syntaxWords = [][2]string{
-	{"Unclosed configuration block", "this block is never closed: its } is missing"},
-	{"Unterminated", "this is never closed"},
-	{"Invalid multi-line string", "this text is never closed: its \" is missing on the same line"},
-	{"Invalid character encoding", "these bytes are not UTF-8 text"},
-	{"Invalid character", "this character means nothing here"},
-	{"Invalid quote", "texts stand in straight double quotes"},
-	{"Invalid single-quoted", "texts stand in double quotes"},
-	{"Invalid block definition", "this is not a block: a block is a word, its name in quotes, and {"},
-	{"Argument or block definition", "here should stand a block, or name = value"},
-	{"Missing newline after", "what follows belongs on a line of its own"},
-	{"Invalid expression", "here should stand a value"},
-	{"Missing expression", "there is no value after the ="},
-	{"Unbalanced parentheses", "a bracket is not closed"},
-	{"Missing item separator", "there is no comma between two items of the list"},
-	{"Invalid single-argument block", "a block on one line can hold one attribute only: put each on its own line"},
-	{"Unsupported operator", "this sign means nothing in a plan"},
+// flaws says in a keeper's words what is wrong with the text, and what to write where no
+// edit says it.
+var flaws = map[syntax.Flaw]struct{ text, write string }{
+	syntax.Curly:       {"these quotes are curly: a text stands in straight ones", `"…", typed in a plain text editor`},
+	syntax.Single:      {"a text stands in double quotes", `"…"`},
+	syntax.Colon:       {"between a name and its value stands =", "name = value"},
+	syntax.LineEnd:     {"nothing stands at the end of a line: outside of [ ] there is no comma and no semicolon", "the line without it"},
+	syntax.OwnLine:     {"what follows belongs on a line of its own", "one thing a line"},
+	syntax.BraceBelow:  {"the { of a block stands on its first line", `block "name" {`},
+	syntax.QuotedName:  {"the name of an attribute has no quotes", "name = value"},
+	syntax.BlockEqual:  {"a block has no = or : before its {", "block {"},
+	syntax.BareLabel:   {"a name that begins with a digit stands in quotes", `"…"`},
+	syntax.ListComma:   {"between two things in a list stands a comma", `["one", "two"]`},
+	syntax.Blank:       {"here is a blank that only looks like one, as web pages and word processors have them", "a blank"},
+	syntax.Return:      {"the lines end as no system of today has them, with a carriage return alone", "the file anew, saved with plain ends of lines (LF or CRLF)"},
+	syntax.Unclosed:    {"this text is never closed: its \" is missing", `"…"`},
+	syntax.Unopened:    {"this text is never opened: its first \" is missing", `"…"`},
+	syntax.ListQuote:   {"a quote is missing in this list, or there is one too many", `["one", "two"]`},
+	syntax.QuoteInside: {"the text goes on behind its second quote", `one text in one pair of quotes; a quote inside it as \", an inch as in`},
+	syntax.LongText:    {"a text stands on one line", "the whole text on one line"},
+	syntax.Heredoc:     {"a text stands in quotes, on one line", `"…"`},
+	syntax.Escape:      {"a backslash means nothing before this: one that is meant is written twice", `\\`},
+	syntax.NoEquals:    {"between a name and its value stands =", "name = value"},
+	syntax.NoValue:     {"there is no value after the =", "a value, or take the line out"},
+	syntax.NoBrace:     {"this block is never opened: its { is missing", `block "name" {`},
+	syntax.NoBracket:   {"this list is never closed: its ] is missing", `["one", "two"]`},
+	syntax.NoList:      {"several values stand in square brackets", `["one", "two"]`},
+	syntax.TwoWords:    {"the name of an attribute is one word", "name = value; the reference page has all names"},
+	syntax.Stray:       {"this character means nothing here", "the line without it"},
+	syntax.NotAnItem:   {"here should stand a block, or name = value", `block "name" {, or name = value`},
+	syntax.Prose:       {"here should stand a block, or name = value; a remark begins with #", "# and the remark"},
+	syntax.Unended:     {"this block is never closed: its } is missing", "} on a line of its own"},
+	syntax.ExtraEnd:    {"here is one } too many", "the plan without it"},
+	syntax.OpenComment: {"this comment is never closed: its */ is missing", "*/ where the comment ends, or # before each line of it"},
+	syntax.Object:      {"a value does not stand in { }", "a block, or name = value"},
+	syntax.TooDeep:     {"brackets are nested too deep here", "look for a bracket that is opened again and again"},
+	syntax.TooMany:     {"so much stands in this block that it is not read", "several blocks"},
 }
 
-// syntax turns what the parser says into a finding.
-func (d *decoder) syntax(diag *hcl.Diagnostic, body *hclsyntax.Body) {
-	if diag.Subject == nil {
-		return
+// syntaxFinding says what is wrong with the text.
+func syntaxFinding(m syntax.Mistake) finding.Finding {
+	f := finding.Finding{Rule: ruleSyntax, At: m.At, Text: flaws[m.Flaw].text, Write: flaws[m.Flaw].write, Edits: m.Edits}
+	switch m.Flaw {
+	case syntax.TooDeep:
+		f.Rule, f.Limit = ruleTooDeep, strconv.Itoa(syntax.MaxNesting)+" open at once"
+	case syntax.TooMany:
+		f.Rule, f.Limit = ruleTooMany, strconv.Itoa(syntax.MaxNodes)+" lines and things in lists in one block"
 	}
-	f := finding.Finding{Rule: ruleSyntax, At: d.place(*diag.Subject), Text: "this cannot be read here"}
-	for _, w := range syntaxWords {
-		if strings.HasPrefix(diag.Summary, w[0]) {
-			f.Text = w[1]
-			break
-		}
+	if m.More > 0 {
+		f.Text += " (here, and at " + more(m.More) + " of this file)"
 	}
-	if diag.Summary == "Attribute redefined" {
-		f.Rule, f.Text, f.Write = ruleTwice, "this attribute is written twice in one block", "take one of them out"
-		if first := firstOf(body, diag.Subject.Start.Byte); first != nil {
-			f.Also = []finding.Related{{At: d.place(first.NameRange), Text: "the first"}}
-		}
-	}
-	d.found.Add(f)
+	return f
 }
 
-// firstOf returns the last attribute of the innermost body around offset at that
-// stands before it and has the name that stands at it.
-func firstOf(body *hclsyntax.Body, at int) *hclsyntax.Attribute {
-	if body == nil {
-		return nil
+func more(n int) string {
+	if n == 1 {
+		return "1 more place"
 	}
-	for _, b := range body.Blocks {
-		if r := b.Body.SrcRange; r.Start.Byte <= at && at < r.End.Byte {
-			return firstOf(b.Body, at)
+	return strconv.Itoa(n) + " more places"
+}
+
+// words are the words of the language.
+var words = func() *syntax.Words {
+	w := &syntax.Words{Outer: map[string]bool{}, Inner: map[string]bool{}, Attrs: map[string]bool{}}
+	var into func(b *schema.Block, blocks map[string]bool)
+	into = func(b *schema.Block, blocks map[string]bool) {
+		for _, name := range ownNames(b) {
+			w.Attrs[name] = w.Attrs[name] || b.Block(name) == nil
+		}
+		for _, in := range b.Blocks {
+			blocks[in.Name] = true
+			into(in, w.Inner)
 		}
 	}
-	var last *hclsyntax.Attribute
-	for _, a := range sortedAttrs(body) {
-		if a.NameRange.Start.Byte < at {
-			last = a
-		}
-	}
-	return last
+	into(schema.Plan, w.Outer)
+	return w
+}()
+
+// twice finds an attribute that a block has already.
+func twice(again, first *syntax.Attr) finding.Finding {
+	return finding.Finding{Rule: ruleTwice, At: again.NameAt, Text: "this attribute is written twice in one block", Write: "take one of them out",
+		Also: []finding.Related{{At: first.NameAt, Text: "the first"}}}
 }
