@@ -1,5 +1,7 @@
 package schema
 
+import "vivary/schema/quantity"
+
 // NeedName is something that animals need again and again.
 type NeedName struct {
 	Name    string
@@ -50,9 +52,11 @@ type CareKind struct {
 	StandIn bool      // whether somebody who stands in does it: what keeps an animal alive and opens nothing that must stay shut
 	OfMeal  int       // how many days after a meal that brings it, or 0 where none does
 	Routine bool      // whether a round's summary names it only on a day that has nothing else
-	OfRack  string    // the name of the care that does it once for all in a rack, at the thermometer or the heaters that they share; "" for none
-	Word    string    // in a summary; the name where there is none
-	Doc     string
+	// Reads says what the gauge shows that is read, 0 for none: what is right stands beside it.
+	Reads  quantity.Dimension
+	OfRack string // the name of the care that does it once for all in a rack, at the thermometer or the heaters that they share; "" for none
+	Word   string // in a summary; the name where there is none
+	Doc    string
 }
 
 // CareKinds are the kinds of care.
@@ -62,8 +66,8 @@ var CareKinds []*CareKind
 // above: Go fills in what is ready first.
 var (
 	KindLook       = listed(&CareKinds, CareKind{Name: "look", Row: RowLook, Phrase: "Lid shut? Animals seen or hidden", Needs: NeedLook, Rank: 10, Minutes: 1, StandIn: true, Routine: true, Doc: "The look-round: lid shut, every animal seen or plausibly hidden."})
-	KindHeat       = listed(&CareKinds, CareKind{Name: "heat", Row: RowReading, Phrase: "Read lowest and highest temperature, reset", Word: "read", Needs: NeedHeat, Rank: 20, Minutes: 1, StandIn: true, Routine: true, OfRack: "reading", Doc: "Reading the lowest and the highest temperature since the last time."})
-	KindMoisture   = listed(&CareKinds, CareKind{Name: "moisture", Row: RowReading, Phrase: "Feel the substrate, read the gauge", Word: "feel", Rank: 22, Minutes: 1, StandIn: true, Routine: true, Doc: "Feeling the substrate and reading the gauge."})
+	KindHeat       = listed(&CareKinds, CareKind{Name: "heat", Row: RowReading, Reads: quantity.Temperature, Phrase: "Read lowest and highest temperature, reset", Word: "read", Needs: NeedHeat, Rank: 20, Minutes: 1, StandIn: true, Routine: true, OfRack: "reading", Doc: "Reading the lowest and the highest temperature since the last time."})
+	KindMoisture   = listed(&CareKinds, CareKind{Name: "moisture", Row: RowReading, Reads: quantity.Humidity, Phrase: "Feel the substrate, read the gauge", Word: "feel", Rank: 22, Minutes: 1, StandIn: true, Routine: true, Doc: "Feeling the substrate and reading the gauge."})
 	KindWater      = listed(&CareKinds, CareKind{Name: "water", Row: RowWater, Phrase: "Fresh water", Needs: NeedWater, Rank: 30, Minutes: 1, Water: true, StandIn: true, Routine: true, Doc: "Fresh drinking water."})
 	KindMist       = listed(&CareKinds, CareKind{Name: "mist", Row: RowMist, Phrase: "Mist", Needs: NeedMoisture, Rank: 40, Minutes: 1, StandIn: true, Routine: true, Doc: "Spraying fine water."})
 	KindMoisten    = listed(&CareKinds, CareKind{Name: "moisten", Row: RowMist, Phrase: "Water the substrate", Needs: NeedMoisture, Rank: 41, Minutes: 2, StandIn: true, Routine: true, Doc: "Watering the substrate."})

@@ -49,6 +49,7 @@ func (r *Round) write(dst []byte, on, limit int) []byte {
 		r.leaving(true)
 		r.part(true)
 	}
+	r.amiss()
 	return d.dst
 }
 
@@ -140,6 +141,7 @@ func (r *Round) all(t *task, of int, here string) {
 		d.add(here)
 		d.add(": ")
 		d.add(t.text)
+		r.shows(t)
 		d.end()
 		return
 	}
@@ -152,6 +154,7 @@ func (r *Round) all(t *task, of int, here string) {
 			d.dst = append(d.dst, d.b...)
 			d.add(": ")
 			d.add(t.text)
+			r.shows(t)
 			d.end()
 			return
 		}
@@ -160,8 +163,12 @@ func (r *Round) all(t *task, of int, here string) {
 	d.add(t.first)
 	d.add(": ")
 	d.dst = append(d.dst, d.a...)
+	r.shows(t)
 	d.end()
 }
+
+// shows writes what the gauges should show at the places that are due.
+func (r *Round) shows(t *task) { r.day.dst = r.appendShows(r.day.dst, t, r.day.due, r.list) }
 
 // without returns the places of a part of the round that are not among some.
 func (r *Round) without(apart bool, some []int32) []int32 {
@@ -223,9 +230,16 @@ func (r *Round) byTask(s *section, head func()) {
 			d.add(": ")
 			d.due = l.places(d.on, d.due[:0])
 			d.dst = appendNames(d.dst, r.short, d.due)
+		} else {
+			d.due = l.places(d.on, d.due[:0])
 		}
+		d.dst = r.appendShows(d.dst, &r.tasks[l.task], d.due, r.shortNames)
 		d.end()
 	}
+}
+
+func (r *Round) shortNames(dst []byte, places []int32) []byte {
+	return appendNames(dst, r.short, places)
 }
 
 // byPlace writes a line for each enclosure, and one for neighbours of which the very
@@ -245,7 +259,7 @@ func (r *Round) byPlace(s *section, head func()) {
 		if len(d.todo[p]) == 0 {
 			continue
 		}
-		if len(d.due) > 0 && !slices.Equal(d.todo[d.due[0]], d.todo[p]) {
+		if len(d.due) > 0 && (!slices.Equal(d.todo[d.due[0]], d.todo[p]) || !r.sameShows(d.due[0], p)) {
 			r.neighbours(names, head)
 		}
 		d.due = append(d.due, p)
@@ -268,6 +282,9 @@ func (r *Round) neighbours(names []name, head func()) {
 	for k, t := range d.todo[d.due[0]] {
 		d.add(separator[min(k, 1)])
 		d.add(r.tasks[t].text)
+		if show := r.showText(&r.tasks[t], d.due[0]); show != "" {
+			d.add(": " + should + " " + show)
+		}
 	}
 	d.end()
 	d.due = d.due[:0]

@@ -70,7 +70,8 @@ func (r *Round) firstLine(i int, done map[int]bool) []byte {
 	out := []byte("FIRST: ")
 	if len(same) == 1 {
 		out = append(append(out, t.text...), ": "...)
-		return r.list(out, t.places(on, nil))
+		places := t.places(on, nil)
+		return r.appendShows(r.list(out, places), t, places, r.list)
 	}
 	out = append(append(out, short...), ": "...)
 	for n, k := range same {

@@ -37,7 +37,12 @@ func New(s *roster.Roster, r *plan.Round, picks []roster.Pick) *Round {
 			at[l] = place
 			g.place(l)
 		}
-		g.places[place].Rack = p.Entry.Rack != nil
+		if k := p.Entry.Rack; k != nil && !known {
+			g.places[place].Rack = true
+			g.showsOfRack(&g.places[place], k.Plan)
+		} else if !known {
+			g.shows(&g.places[place], l)
+		}
 		g.entry(p.Entry, place, p.Days)
 	}
 	for i, l := range g.lives {
@@ -49,7 +54,9 @@ func New(s *roster.Roster, r *plan.Round, picks []roster.Pick) *Round {
 			empty.Subtract(g.items[i].Days)
 		}
 	}
-	return Make(r, s.Horizon, g.places, g.items, g.holds)
+	out := Make(r, s.Horizon, g.places, g.items, g.holds)
+	out.ring = g.rings(picks)
+	return out
 }
 
 func (g *gatherer) place(l *life.Enclosure) {

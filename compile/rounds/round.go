@@ -21,6 +21,8 @@ type Place struct {
 	// Empty are the days on which nobody lives in it and nothing is done: nobody looks for
 	// it among "all". It is nil for none.
 	Empty horizon.Days
+	// Heat and Damp are what thermometer and hygrometer should show, by day.
+	Heat, Damp []Show
 }
 
 // Item is a task at one place, on some days.
@@ -78,6 +80,7 @@ type Round struct {
 	cautions []caution
 	kinds    []*schema.CareKind // by rank
 	sections []section          // the rooms, then what is apart
+	ring     []Ring
 	day      day
 }
 

@@ -69,7 +69,7 @@ func (r *Round) TooLong() (on, length int, ok bool) {
 // atMost is no less than the length of a day's text, found by counting.
 func (r *Round) atMost(on int) int {
 	const head, mark = 64, 16 // what stands between the words: headings, commas
-	n, labels := head, 0
+	n, labels := head+r.showsLength(on), 0
 	for i, room := range r.room {
 		if i == 0 || room != r.room[i-1] {
 			labels += len(r.sections[room].label) + mark
