@@ -66,6 +66,7 @@ type Collection struct {
 	Keepers    []*Keeper    // by name
 	Contacts   []*Contact   // by name
 	Rounds     []*Round     // by time of day, then name
+	Dates      []*Dates     // by name
 	Aways      []*Away      // by first day
 	Calendars  []*Calendar  // by name
 	Enclosures []*Enclosure // in walking order
@@ -81,6 +82,7 @@ type Collection struct {
 	rooms      map[string]*Room
 	racks      map[string]*Rack
 	numbered   map[*Enclosure]*numbered // by the block with numbers
+	dates      map[string]*Dates
 	outlets    map[string]Written[quantity.Quantity]
 }
 
@@ -106,6 +108,26 @@ func (c *Collection) WithoutLog() *Collection {
 // Enclosure returns the enclosure of that name, or nil.
 func (c *Collection) Enclosure(name string) *Enclosure { return c.enclosures[name] }
 
+// DatesOf returns the dates block of that name, or nil.
+func (c *Collection) DatesOf(name string) *Dates { return c.dates[name] }
+
+// Days returns a list of days with those of dates blocks in the place of their names.
+func (c *Collection) Days(list []Written[Day]) []Written[Day] {
+	if !slices.ContainsFunc(list, func(d Written[Day]) bool { return d.V.Kind == NamedDays }) {
+		return list
+	}
+	var out []Written[Day]
+	for _, d := range list {
+		switch of := c.dates[d.V.Name]; {
+		case d.V.Kind != NamedDays:
+			out = append(out, d)
+		case of != nil:
+			out = append(out, of.On...)
+		}
+	}
+	return out
+}
+
 // Keeper returns the keeper of that name, or nil.
 func (c *Collection) Keeper(name string) *Keeper { return c.keepers[name] }
 
@@ -116,7 +138,7 @@ func (c *Collection) Keeper(name string) *Keeper { return c.keepers[name] }
 func (c *Collection) SharesWith(o *Collection) bool {
 	l, m := &c.Library.own, &o.Library.own
 	return c.About == o.About && slices.Equal(c.Rooms, o.Rooms) && slices.Equal(c.Keepers, o.Keepers) && slices.Equal(c.Contacts, o.Contacts) &&
-		slices.Equal(c.Rounds, o.Rounds) && slices.Equal(c.Aways, o.Aways) && slices.Equal(c.Sudden, o.Sudden) && slices.Equal(c.Calendars, o.Calendars) &&
+		slices.Equal(c.Rounds, o.Rounds) && slices.Equal(c.Dates, o.Dates) && slices.Equal(c.Aways, o.Aways) && slices.Equal(c.Sudden, o.Sudden) && slices.Equal(c.Calendars, o.Calendars) &&
 		maps.Equal(l.feeders, m.feeders) && maps.Equal(l.sources, m.sources)
 }
 
@@ -149,7 +171,7 @@ type Room struct {
 	Summer      Written[quantity.Range] `care:"summer"`
 	Humidity    Written[quantity.Range] `care:"humidity"`
 	Order       Written[int]            `care:"order"`
-	Round       Written[string]         `care:"round"`
+	Round       []Written[string]       `care:"round"`
 	Locked      Written[bool]           `care:"locked"`
 	Formerly    Written[string]         `care:"formerly"`
 	Note        Written[string]         `care:"note"`
@@ -192,6 +214,8 @@ type Round struct {
 	Keeper   Written[string]            `care:"keeper"`
 	Within   Written[quantity.Quantity] `care:"within"`
 	On       []Written[Day]             `care:"on"`
+	NotOn    []Written[Day]             `care:"not_on"`
+	AlsoOn   []Written[Day]             `care:"also_on"`
 	People   Written[int]               `care:"people"`
 	List     Written[string]            `care:"list"`
 	Formerly Written[string]            `care:"formerly"`
@@ -206,9 +230,23 @@ func (r *Round) Shown() string {
 	return title(r.Title, r.Name.V) + " round"
 }
 
+// Daily reports whether the round is held every day.
+func (r *Round) Daily() bool { return len(r.On) == 0 && len(r.NotOn) == 0 }
+
 // ListedElsewhere reports whether the round is worked from paper or at the terminal,
 // whatever calendars show.
 func (r *Round) ListedElsewhere() bool { return r.List.Set() && r.List.V != "calendar" }
+
+// Dates is a dates block: days that several others name.
+type Dates struct {
+	Head
+	Title Written[string] `care:"title"`
+	On    []Written[Day]  `care:"on"`
+	Note  Written[string] `care:"note"`
+}
+
+// Shown returns the title that people see.
+func (d *Dates) Shown() string { return title(d.Title, d.Name.V) }
 
 // Away is an away block. Its name is the keeper's.
 type Away struct {

@@ -78,6 +78,7 @@ type blocks struct {
 	keepers    []*Keeper
 	contacts   []*Contact
 	rounds     []*Round
+	dates      []*Dates
 	aways      []*Away
 	calendars  []*Calendar
 	enclosures []*Enclosure
@@ -104,6 +105,8 @@ func (b *blocks) add(file []any) {
 			b.contacts = append(b.contacts, x)
 		case *Round:
 			b.rounds = append(b.rounds, x)
+		case *Dates:
+			b.dates = append(b.dates, x)
 		case *Away:
 			b.aways = append(b.aways, x)
 		case *Calendar:
@@ -184,7 +187,7 @@ func (d *decoder) block(blk *syntax.Block, b *binding, v reflect.Value) {
 	if s, ok := v.Addr().Interface().(*Season); ok && s.Off.V {
 		return // one that is left out needs no days
 	}
-	d.required(b, v, h)
+	d.required(blk, b, v, h)
 }
 
 // short reads the figures of a sheet that are written as attributes.
@@ -227,9 +230,9 @@ func (d *decoder) flat(blk *syntax.Block, b *binding, v reflect.Value) {
 }
 
 // required finds attributes that must be written and are not.
-func (d *decoder) required(b *binding, v reflect.Value, h *Head) {
+func (d *decoder) required(blk *syntax.Block, b *binding, v reflect.Value, h *Head) {
 	for _, a := range b.order {
-		if a.attr.Required && !tried(v.FieldByIndex(a.field)) {
+		if a.attr.Required && blk.Attr(a.attr.Name) == nil && !tried(v.FieldByIndex(a.field)) {
 			d.found.Add(missing(b.block, a.attr, h))
 		}
 	}

@@ -115,13 +115,13 @@ func (e *Enclosure) groups() (names []string) {
 
 // Body is what enclosures and templates have in common.
 type Body struct {
-	Species Written[string] `care:"species"`
-	Room    Written[string] `care:"room"`
-	Rack    Written[string] `care:"rack"`
-	Order   Written[int]    `care:"order"`
-	Round   Written[string] `care:"round"`
-	Culture Written[bool]   `care:"culture"`
-	Note    Written[string] `care:"note"`
+	Species Written[string]   `care:"species"`
+	Room    Written[string]   `care:"room"`
+	Rack    Written[string]   `care:"rack"`
+	Order   Written[int]      `care:"order"`
+	Round   []Written[string] `care:"round"`
+	Culture Written[bool]     `care:"culture"`
+	Note    Written[string]   `care:"note"`
 
 	Housing *Housing   `care:"housing"`
 	Animals []*Animals `care:"animals"`
@@ -250,6 +250,8 @@ func (h *Heater) Tube() bool {
 type Timing struct {
 	Every     Written[quantity.Interval] `care:"every"`
 	On        []Written[Day]             `care:"on"`
+	NotOn     []Written[Day]             `care:"not_on"`
+	AlsoOn    []Written[Day]             `care:"also_on"`
 	Cron      Written[string]            `care:"cron"`
 	AfterLast Written[quantity.Quantity] `care:"after_last"`
 	Window    Written[quantity.Quantity] `care:"window"`
@@ -292,6 +294,7 @@ type Feeding struct {
 	Rotate    []Written[Prey]            `care:"rotate"`
 	Killed    Written[bool]              `care:"killed"`
 	Leftovers Written[quantity.Quantity] `care:"leftovers"`
+	LookIn    []Written[string]          `care:"leftovers_round"`
 	GutLoad   Written[bool]              `care:"gut_load"`
 	Dusted    Written[bool]              `care:"dusted"`
 	Wild      Written[bool]              `care:"wild"`

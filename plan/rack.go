@@ -16,7 +16,7 @@ type Rack struct {
 	Head
 	Title       Written[string]         `care:"title"`
 	Room        Written[string]         `care:"room"`
-	Round       Written[string]         `care:"round"`
+	Round       []Written[string]       `care:"round"`
 	Places      Written[int]            `care:"places"`
 	Thermometer Written[bool]           `care:"thermometer"`
 	StandsOn    Written[string]         `care:"stands_on"`
@@ -189,7 +189,7 @@ func (r *resolver) joinRacks() {
 	for _, k := range c.Racks {
 		k.Place = r.rackPlace(k)
 		k.Stop = &Enclosure{Head: k.Head, Title: k.Title, Formerly: k.Formerly, Body: Body{Room: k.Room, Round: k.Round}, Place: k.Place}
-		if !k.Round.Set() && len(k.Enclosures) > 0 {
+		if len(k.Round) == 0 && len(k.Enclosures) > 0 {
 			k.Stop.Round = k.Enclosures[0].Round
 		}
 	}

@@ -30,10 +30,12 @@ func (r *resolver) references(doubtful map[string]bool) {
 	rounds := func() []string { return keys(c.rounds) }
 	for _, x := range c.Rounds {
 		keeper(x.Keeper)
+		r.days(x.On, x.NotOn, x.AlsoOn)
 	}
 	for _, a := range c.Aways {
 		keeper(a.Name)
 		keeper(a.Cover)
+		r.days(a.Visits)
 		if a.From.Set() && a.To.Set() && a.To.V < a.From.V {
 			r.found.Add(finding.Finding{Rule: ruleDate, At: a.To.At, Text: "the return (" + a.To.V.String() + ") is before the first day away (" + a.From.V.String() + ")",
 				Write: "a day after " + a.From.V.String()})
@@ -49,6 +51,7 @@ func (r *resolver) references(doubtful map[string]bool) {
 	timing := func(t *Timing) {
 		keeper(t.Keeper)
 		each(t.Round, "round", hasRound, rounds)
+		r.days(t.On, t.NotOn, t.AlsoOn)
 		if t.From.Set() && t.Until.Set() && t.Until.V < t.From.V {
 			r.found.Add(finding.Finding{Rule: ruleDate, At: t.Until.At, Text: "the last day (" + t.Until.V.String() + ") is before the first (" + t.From.V.String() + ")",
 				Write: "until = a day after " + t.From.V.String()})
@@ -59,16 +62,11 @@ func (r *resolver) references(doubtful map[string]bool) {
 			r.prey(w)
 		}
 	}
-	round := func(w Written[string]) {
-		if w.Set() && !hasRound(w.V) {
-			r.unknownName(w, "round", rounds())
-		}
-	}
 	for _, x := range c.Rooms {
-		round(x.Round)
+		each(x.Round, "round", hasRound, rounds)
 	}
 	for _, x := range c.Racks {
-		round(x.Round)
+		each(x.Round, "round", hasRound, rounds)
 	}
 	cares := func(care []*Care, feeding []*Feeding) {
 		for _, x := range care {
@@ -77,12 +75,13 @@ func (r *resolver) references(doubtful map[string]bool) {
 		}
 		for _, x := range feeding {
 			timing(&x.Timing)
+			each(x.LookIn, "round", hasRound, rounds)
 			menu(x)
 		}
 	}
 	for _, e := range c.Enclosures {
 		r.doubt(e, doubtful, func() {
-			round(e.Round)
+			each(e.Round, "round", hasRound, rounds)
 			cares(e.Care, e.Feeding)
 		})
 	}
@@ -94,7 +93,67 @@ func (r *resolver) references(doubtful map[string]bool) {
 			menu(x)
 		}
 	}
+	for _, x := range r.blocks.templates { // of which no enclosure may be made
+		for _, y := range x.Care {
+			r.days(y.On, y.NotOn, y.AlsoOn)
+		}
+		for _, y := range x.Feeding {
+			r.days(y.On, y.NotOn, y.AlsoOn)
+		}
+	}
+	for _, x := range c.Dates {
+		r.ofDates(x)
+	}
 }
+
+// days looks whether the dates blocks that lists of days name are there.
+func (r *resolver) days(lists ...[]Written[Day]) {
+	for _, list := range lists {
+		for _, d := range list {
+			switch {
+			case d.V.Kind != NamedDays:
+			case r.c.dates[d.V.Name] == nil:
+				r.noDay(d)
+			default:
+				r.dated[d.V.Name] = true
+			}
+		}
+	}
+}
+
+// noDay finds an item of a list of days that is neither a day nor the name of a dates block.
+func (r *resolver) noDay(d Written[Day]) {
+	if r.unsaid(d.V.Name) {
+		return
+	}
+	f := finding.Finding{Rule: ruleUnknownName, At: d.At, Text: quote(d.V.Name) + " is neither a day nor the name of a dates block", Write: DayForms}
+	if s := finding.Suggest(d.V.Name, slices.Concat(keys(r.c.dates), weekdayNames)); s != "" {
+		f.Text += ": did you mean " + quote(s) + "?"
+		f.Write = quote(s)
+		f.Edits = finding.Instead(d.At, d.V.Name, s)
+	}
+	r.found.Add(f)
+}
+
+// ofDates looks at a dates block itself: it is found by its name where days are listed, and
+// holds days only.
+func (r *resolver) ofDates(x *Dates) {
+	if read, err := ParseDays(x.Name.V); err != nil || read[0].Kind != NamedDays {
+		r.found.Add(finding.Finding{Rule: ruleValue, At: x.Name.At, Text: quote(x.Name.V) + " would be read as a day, or as a number, where days are listed",
+			Write: "a name that begins with a letter and is no weekday, such as \"school-holidays\""})
+	} else if !r.dated[x.Name.V] && !r.unread.mayHold(x.Name.V) {
+		r.found.Add(finding.Finding{Rule: ruleDatesUnnamed, At: x.At, Text: "dates" + named(&x.Head) + " is named nowhere: no round and no care is other for it",
+			Write: "not_on = [" + quote(x.Name.V) + "] in the rounds that are not held on them, or on = [" + quote(x.Name.V) + "] in one that is"})
+	}
+	for _, d := range x.On {
+		if d.V.Kind == NamedDays {
+			r.found.Add(finding.Finding{Rule: ruleValue, At: d.At, Text: quote(d.V.Name) + " is no day: a dates block holds days, and not other dates blocks", Write: DayForms})
+		}
+	}
+}
+
+// weekdayNames are the weekdays as they are written.
+var weekdayNames = []string{"mon", "tue", "wed", "thu", "fri", "sat", "sun"}
 
 // within returns a word of a text at its own place, or at that of the text where it
 // is not plain which part is meant.

@@ -29,15 +29,18 @@ type resolver struct {
 	unread   *unread
 	quiet    int // how often nothing was said of a name for what could not be read
 	racks    racks
+	dated    map[string]bool // the dates blocks that are named somewhere
 }
 
 func (r *resolver) resolve() {
 	c := r.c
+	r.dated = map[string]bool{}
 	r.about()
 	c.Rooms, c.rooms = byName(r, r.blocks.rooms, "room")
 	c.Keepers, c.keepers = byName(r, r.blocks.keepers, "keeper")
 	c.Contacts, _ = byName(r, r.blocks.contacts, "contact")
 	c.Rounds, c.rounds = byName(r, r.blocks.rounds, "round")
+	c.Dates, c.dates = byName(r, r.blocks.dates, "dates block")
 	c.Calendars, _ = byName(r, r.blocks.calendars, "calendar")
 	r.number()
 	_, templates := byName(r, r.blocks.templates, "template")

@@ -12,7 +12,7 @@ var Rules = []*finding.Rule{
 	ruleSyntax, ruleNotText, ruleTooLarge, ruleTooDeep, ruleTooMany, ruleUnreadable,
 	ruleUnknownWord, ruleMissing, ruleTwice, ruleValue, ruleUnit, ruleDate, ruleTime,
 	ruleNoCollection, ruleUnknownName, ruleZone, ruleOldName, ruleEmpty, RuleUnreasoned,
-	ruleLogLine, ruleLogWord, ruleLogAsked, ruleLogWithdrawn, ruleLogKeeper, ruleLogRepeat, ruleCrew,
+	ruleLogLine, ruleLogWord, ruleLogAsked, ruleLogWithdrawn, ruleLogKeeper, ruleLogRepeat, ruleCrew, ruleDatesUnnamed,
 }
 
 // Examples are what the rules are shown by, a file for each.
@@ -101,6 +101,11 @@ var (
 		Why:     "A care for an enclosure or keeper that does not exist is done by nobody.",
 		Source:  "the design of this program",
 		Instead: "Use the name suggested, or define it."}
+	ruleDatesUnnamed = &finding.Rule{ID: "dates-unnamed", Severity: finding.Caution,
+		Title:   "A dates block is named nowhere.",
+		Why:     "Whoever wrote it thinks that the rounds know of the holidays, and they do not.",
+		Source:  "the design of this program",
+		Instead: "Name it where days are listed: in `not_on`, `also_on` or `on` of a round or of care, or in `visits`."}
 	ruleZone = &finding.Rule{ID: "time-zone", Severity: finding.Error,
 		Title:   "There is no such time zone.",
 		Why:     "Every time in the plan depends on it.",

@@ -67,7 +67,7 @@ func (u *unread) has(kind, name string) bool {
 }
 
 // shared are the types of blocks on which what is judged of every enclosure depends.
-var shared = []string{"collection", "round", "keeper", "away", "calendar", "feeder", "type"}
+var shared = []string{"collection", "round", "dates", "keeper", "away", "calendar", "feeder", "type"}
 
 // isShared reports whether something could not be read on which everything may depend.
 func (u *unread) isShared() bool {

@@ -268,6 +268,12 @@ func (m *mentions) attr(a *schema.Attr, v reflect.Value) {
 				m.add(a.Ref, w, within{}, maybe)
 			}
 		}
+	case *[]Written[Day]:
+		for _, w := range *x {
+			if w.V.Kind == NamedDays {
+				m.add(a.Ref, wrote(w.V.Name, w.At), within{}, false)
+			}
+		}
 	case *Written[Prey]:
 		m.prey(*x)
 	case *[]Written[Prey]:

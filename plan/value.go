@@ -112,7 +112,7 @@ func (d *decoder) value(a *hclsyntax.Attribute, attr *schema.Attr, v reflect.Val
 	case *[]Written[civil.Clock]:
 		list(d, a.Expr, attr, to, clock)
 	case *[]Written[Day]:
-		list(d, a.Expr, attr, to, day)
+		d.days(a.Expr, attr, to)
 	case *Written[Day]:
 		parse(d, a.Expr, attr, to, func(s string) (Day, error) {
 			day, ok := ParseDay(s)
@@ -170,12 +170,15 @@ func (e earlyError) Error() string {
 	return quote(e.text) + " lies between 00:00 and 03:59, where a clock change can leave a time out or repeat it and calendars disagree about the day"
 }
 
-func day(s string) (Day, error) {
-	d, ok := ParseDay(s)
-	if !ok {
-		return d, errors.New(quote(s) + " is not a day: write " + DayForms)
+// days reads a list of days. An item that is several of them gives each, at its own place.
+func (d *decoder) days(e hclsyntax.Expression, attr *schema.Attr, to *[]Written[Day]) {
+	for _, item := range d.items(e, attr) {
+		var all Written[[]Day]
+		parse(d, item, attr, &all, ParseDays)
+		for _, day := range all.V {
+			*to = append(*to, wrote(day, all.At))
+		}
 	}
-	return d, nil
 }
 
 func prey(s string) (Prey, error) {

@@ -37,7 +37,7 @@ var Room = &Block{
 		{Name: "summer", Kind: Range, Dimension: quantity.Temperature, Doc: "What it shows in the three hottest months.", Example: `"23 to 27 C"`},
 		{Name: "humidity", Kind: Range, Dimension: quantity.Humidity, Doc: "The driest and the dampest air of the room over the year.", Example: `"40 to 55 %"`},
 		{Name: "order", Kind: Whole, Default: "after those that have one, by name", Doc: "The place in the walk: 1 is visited first.", Example: `1`},
-		{Name: "round", Kind: Ref, Ref: "round", Default: "the collection's first round, or one at 19:30", Doc: "The round in which care in this room is done, where neither the care nor the enclosure says.", Example: `"evening"`},
+		{Name: "round", Kind: Refs, Ref: "round", Default: "the collection's first round, or one at 19:30", Doc: "The round in which care in this room is done, where neither the care nor the enclosure says. Several take turns: no two of them on one day.", Example: `["weekday", "weekend"]`},
 		{Name: "locked", Kind: Truth, Default: "false", Doc: "Whether the room is kept locked, with no gap by which an animal could leave.", Example: `true`},
 		formerlyAttr, noteAttr,
 	},
@@ -51,7 +51,7 @@ var Rack = &Block{
 	Attrs: []Attr{
 		titleAttr,
 		{Name: "room", Kind: Ref, Ref: "room", Default: "that of its enclosures", Doc: "Where it stands, and with it all that stand in it.", Example: `"east"`},
-		{Name: "round", Kind: Ref, Ref: "round", Default: "the round of its first enclosure; else that of its room", Doc: "The round in which its thermometer is read and its heaters are tested.", Example: `"evening"`},
+		{Name: "round", Kind: Refs, Ref: "round", Default: "the round of its first enclosure; else that of its room", Doc: "The round in which its thermometer is read and its heaters are tested. Several take turns: no two of them on one day.", Example: `"evening"`},
 		{Name: "places", Kind: Whole, Default: "as many as name it", Doc: "How many boxes it holds. The power of its heaters is shared by so many.", Example: `20`},
 		{Name: "thermometer", Kind: Truth, Default: "false", Doc: "Whether there is a thermometer, one for all, that does not belong to the thermostat.", Example: `true`},
 		housingAttr("stands_on"), housingAttr("shelf_rise"),
@@ -119,10 +119,24 @@ var Round = &Block{
 		{Name: "at", Kind: Clock, Required: true, Doc: "When the round begins. Not between 00:00 and 03:59: calendars disagree about hours that a clock change leaves out or repeats.", Example: `"19:30"`},
 		{Name: "keeper", Kind: Ref, Ref: "keeper", Doc: "Who does it.", Example: `"lead"`},
 		{Name: "within", Kind: Quantity, Dimension: quantity.Duration, Default: "60 min", Doc: "How long it may take; the length of the calendar entry.", Example: `"60 min"`},
-		{Name: "on", Kind: On, Default: "every day", Doc: "The days on which there is a round.", Example: `["mon", "wed", "fri"]`},
+		{Name: "on", Kind: On, Ref: "dates", Default: "every day", Doc: "The days on which there is a round.", Example: `["mon to fri"]`},
+		{Name: "not_on", Kind: On, Ref: "dates", Doc: "Days on which there is none all the same. Care that falls on them is done in the other round that it names, or moved as far as its window allows, or not done: the proof says whether that is too long.", Example: `["school-holidays"]`},
+		{Name: "also_on", Kind: On, Ref: "dates", Doc: "Days on which there is one besides, those of not_on among them.", Example: `["2027-08-04"]`},
 		{Name: "people", Kind: Whole, Default: "1", Doc: "How many people it takes. For a species of dangerous venom or thrown hairs only those count who are trained for it; for others any will do.", Example: `2`},
 		{Name: "list", Kind: Word, Choices: choices("calendar", "in the calendars that show it", "paper", "on paper: printed before the round", "terminal", "at the terminal"), Default: "calendar", Doc: "Where whoever does the round reads what is to be done. The proof counts only care that somebody is shown: a round that no calendar shows is worked from paper, or at the terminal, or not at all.", Example: `"paper"`},
 		formerlyAttr, noteAttr,
+	},
+}
+
+// Dates are days that are said once and named where they are needed.
+var Dates = &Block{
+	Name: "dates", Label: "name", Once: true,
+	Doc:     "Days that are said once, such as school holidays, and named wherever days are listed: in `on`, `not_on` and `also_on` of a round or of care, in `visits` of an absence.",
+	Example: "dates \"school-holidays\" {\n  on = [\"2027-07-20 to 2027-09-01\", \"24 dec to 2 jan\"]\n}\n\nround \"term\" {\n  at     = \"08:30\"\n  on     = [\"mon to fri\"]\n  not_on = [\"school-holidays\"]\n}\n\nround \"holiday\" {\n  at = \"10:00\"\n  on = [\"sat\", \"sun\", \"school-holidays\"]\n}\n\nroom \"east\" {\n  temperature = \"18 to 22 C\"\n  round       = [\"term\", \"holiday\"]\n}",
+	Attrs: []Attr{
+		titleAttr,
+		{Name: "on", Kind: On, Required: true, Doc: "The days. Another dates block is none of them.", Example: `["2027-07-20 to 2027-09-01"]`},
+		noteAttr,
 	},
 }
 
@@ -135,7 +149,7 @@ var Away = &Block{
 		{Name: "from", Kind: Date, Required: true, Doc: "The first day away.", Example: `"2027-07-10"`},
 		{Name: "to", Kind: Date, Required: true, Doc: "The day of return, on which this keeper does the rounds again.", Example: `"2027-07-24"`},
 		{Name: "cover", Kind: Ref, Ref: "keeper", Default: "nobody", Doc: "Who stands in.", Example: `"relief"`},
-		{Name: "visits", Kind: On, Default: "every day", Doc: "The days on which the stand-in comes.", Example: `["tue", "sat"]`},
+		{Name: "visits", Kind: On, Ref: "dates", Default: "every day", Doc: "The days on which the stand-in comes.", Example: `["tue", "sat"]`},
 		noteAttr,
 	},
 }

@@ -193,7 +193,7 @@ var kindInfo = [...]struct{ name, example, doc string }{
 	Clock:     {"time", `"19:30"`, "a time of day from 04:00 to 23:59"},
 	Clocks:    {"times", `["08:00", "19:30"]`, "a time of day, or a list of them"},
 	Every:     {"interval", `"3 days"`, "day, week, month or year, or a number of them"},
-	On:        {"days", `["tue", "first sun", "15th", "last", "1 apr"]`, "weekdays, weekdays of the month, days of the month, dates of the year"},
+	On:        {"days", `["mon to fri", "first sun", "15th", "last", "1 apr", "2027-07-20 to 2027-09-01", "school-holidays"]`, "weekdays, weekdays of the month, days of the month (`last`), days of the year, dates, each also from one `to` another, and names of dates blocks"},
 	DayOfYear: {"day of the year", `"1 nov"`, "a day and a month"},
 	Cron:      {"cron line", `"30 19 * * 1,4"`, "minute, hour, day, month, weekday (0 is Sunday)"},
 	Zone:      {"time zone", `"Europe/London"`, "a name of the IANA database"},

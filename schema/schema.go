@@ -51,7 +51,9 @@ const (
 	Clocks
 	// Every is a step of the calendar: "day", "3 days", "2 weeks", "month".
 	Every
-	// On is a list of days: "tue", "first mon", "last fri", "15th", "last", "1 apr".
+	// On is a list of days: "tue", "mon to fri", "first mon", "last fri", "15th", "last",
+	// "1 apr", "24 dec to 2 jan", "2027-03-04", "2027-07-20 to 2027-09-01", and names of dates
+	// blocks.
 	On
 	// DayOfYear is a day and a month, "1 nov".
 	DayOfYear
@@ -134,7 +136,7 @@ var Plan = &Block{
 	Name: "plan",
 	Doc:  "What may stand in a file whose name ends in `.care.hcl`. The files of a collection are read together, in any order and any folders.",
 	Blocks: []*Block{
-		Collection, Room, Keeper, Contact, Round, Away, Calendar,
+		Collection, Room, Keeper, Contact, Round, Dates, Away, Calendar,
 		Enclosure, Template, Rack,
 		Species, Type, Feeder, Source,
 	},

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"vivary/compile"
+	"vivary/compile/horizon"
 	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/plan/finding"
@@ -93,12 +94,15 @@ func nearestCare(r *compile.Result, word string) string {
 // listCares names a care once that is done at several times of a day.
 func listCares(r *compile.Result) []Line {
 	var out []Line
+	var days horizon.Days
 	for _, x := range cares(r) {
 		at := " at " + x.series().At().String()
 		if n := len(out); n > 0 && out[n-1].Name == x.name() {
-			out[n-1].Text += " and" + at
+			out[n-1].Text += strings.TrimRight(joined(days, x.series()), " ") + at
+			days.Union(x.series().Days)
 			continue
 		}
+		days = x.series().Days.Clone()
 		out = append(out, Line{Name: x.name(), Text: x.series().Words() + at})
 	}
 	return out
@@ -112,7 +116,7 @@ func explainCare(r *compile.Result, word string) []Answer {
 		if n := s.Kind.Needs; n != nil {
 			lines = append(lines, Line{Text: "It meets the need " + n.Name + "."})
 		}
-		lines = append(lines, Line{Text: "Next: " + coming(r, s, 5)})
+		lines = append(lines, Line{Text: "Next: " + coming(r, s.Days, 5)})
 		out = append(out, Answer{Title: x.title(), Parts: []Part{{Lines: lines}}})
 	}
 	return out
@@ -135,9 +139,9 @@ func prey(s *roster.Entry) string {
 }
 
 // coming are the next days of a care.
-func coming(r *compile.Result, s *roster.Entry, most int) string {
+func coming(r *compile.Result, days horizon.Days, most int) string {
 	var out []string
-	for d := s.Days.Next(r.Horizon.Today); d >= 0 && len(out) < most; d = s.Days.Next(d + 1) {
+	for d := days.Next(r.Horizon.Today); d >= 0 && len(out) < most; d = days.Next(d + 1) {
 		out = append(out, day(r, r.Horizon.Date(d)))
 	}
 	if len(out) == 0 {

@@ -2,6 +2,7 @@ package explain
 
 import (
 	"cmp"
+	"fmt"
 	"strconv"
 	"strings"
 
@@ -72,7 +73,10 @@ var said = map[roster.Why]func(*compile.Result, *roster.Entry, *roster.Cause, in
 	roster.Halved: func(_ *compile.Result, _ *roster.Entry, c *roster.Cause, _ int) string {
 		return "every second time is left out: " + c.Hold.Why + "; " + c.Hold.End
 	},
-	roster.NoRound: func(_ *compile.Result, e *roster.Entry, _ *roster.Cause, _ int) string {
+	roster.NoRound: func(r *compile.Result, e *roster.Entry, c *roster.Cause, _ int) string {
+		if c.Dates != nil {
+			return "there is no " + e.Round.Shown() + " on that day: " + item(r, c, "not_on")
+		}
 		return "there is no " + e.Round.Shown() + " on that day; it is moved to the nearest that its window allows"
 	},
 	roster.Moved: func(_ *compile.Result, e *roster.Entry, _ *roster.Cause, _ int) string {
@@ -134,9 +138,28 @@ var said = map[roster.Why]func(*compile.Result, *roster.Entry, *roster.Cause, in
 	roster.Done: func(*compile.Result, *roster.Entry, *roster.Cause, int) string {
 		return "the log says that it was done"
 	},
+	roster.NotOn: func(r *compile.Result, _ *roster.Entry, c *roster.Cause, _ int) string {
+		return "left out: " + item(r, c, "not_on")
+	},
+	roster.AlsoOn: func(r *compile.Result, _ *roster.Entry, c *roster.Cause, _ int) string {
+		return "besides: " + item(r, c, "also_on")
+	},
+	roster.OtherRound: func(_ *compile.Result, _ *roster.Entry, c *roster.Cause, _ int) string {
+		return "it is in the " + c.Round.Shown() + " that day"
+	},
 	roster.WithMeal: func(*compile.Result, *roster.Entry, *roster.Cause, int) string {
 		return "it goes with a meal that the log brought"
 	},
+}
+
+// item names the line of a list of days that has a day, and what stands there.
+func item(r *compile.Result, c *roster.Cause, attr string) string {
+	at := r.Plan.Files.Start(c.At)
+	out := fmt.Sprintf("%s of %s:%d has ", attr, at.File, at.Line)
+	if d := r.Plan.DatesOf(c.Dates.V.Name); d != nil {
+		return out + d.Shown()
+	}
+	return out + c.Dates.V.String()
 }
 
 func away(r *compile.Result, c *roster.Cause) string {

@@ -9,6 +9,7 @@ import (
 	"vivary/compile/balance"
 	"vivary/compile/food"
 	"vivary/compile/growth"
+	"vivary/compile/horizon"
 	"vivary/compile/life"
 	"vivary/compile/prove"
 	"vivary/compile/roster"
@@ -199,11 +200,12 @@ func careLines(care []roster.Entry, r *compile.Result) []Line {
 		if k > 0 && again(s, &care[k-1]) {
 			continue
 		}
-		times := s.At().String()
+		times, days := s.At().String(), s.Days.Clone()
 		for j := k + 1; j < len(care) && again(&care[j], s); j++ {
-			times += " and " + care[j].At().String()
+			times += joined(days, &care[j]) + care[j].At().String()
+			days.Union(care[j].Days)
 		}
-		out = append(out, Line{Name: s.Name, Text: s.Words() + " at " + times + "; next " + coming(r, s, 1), Under: []string{origin(r, s)}})
+		out = append(out, Line{Name: s.Name, Text: s.Words() + " at " + times + "; next " + coming(r, days, 1), Under: []string{origin(r, s)}})
 	}
 	return out
 }
@@ -224,6 +226,15 @@ func ofRack(r *compile.Result, e *plan.Enclosure) []Line {
 // again reports whether a care is another one at another time of the same day.
 func again(s, before *roster.Entry) bool {
 	return s.Name == before.Name && s.Origin == before.Origin && s.Words() == before.Words()
+}
+
+// joined joins a time of a care to others: "and" where it is done at both on some day, "or"
+// where its rounds take turns.
+func joined(days horizon.Days, other *roster.Entry) string {
+	if days.Intersects(other.Days) {
+		return " and "
+	}
+	return " or "
 }
 
 // leaving says how long the enclosure can be left, and what fails first.

@@ -56,10 +56,17 @@ func round(r *compile.Result, x *plan.Round) Answer {
 
 // held says on which days there is a round.
 func held(x *plan.Round) string {
-	if len(x.On) == 0 {
-		return "every day"
+	out := "every day"
+	if len(x.On) > 0 {
+		out = spoken(x.On)
 	}
-	return spoken(x.On)
+	if len(x.NotOn) > 0 {
+		out += ", not on " + spoken(x.NotOn)
+	}
+	if len(x.AlsoOn) > 0 {
+		out += ", also on " + spoken(x.AlsoOn)
+	}
+	return out
 }
 
 func spoken(list []plan.Written[plan.Day]) string {

@@ -113,6 +113,9 @@ func series(x *roster.Entry) ([]recur.Rule, bool) {
 	if x.Moved || len(x.Rules) != 1 {
 		return nil, false
 	}
+	if from, until := x.Rules[0].Bounds(); from == until {
+		return nil, false // once
+	}
 	parts := x.Rules[0].Series()
 	return parts, len(parts) > 0
 }

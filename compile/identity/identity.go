@@ -42,10 +42,8 @@ func OfTask(e *plan.Enclosure, name string) Identity {
 }
 
 // In is the identity of a care in one of its rounds.
-func (id Identity) In(t *plan.Timing, r *plan.Round) Identity {
-	if len(t.Round)+len(t.Clocks) > 1 || t.Cron.Set() {
-		id.Round = Round(r)
-	}
+func (id Identity) In(r *plan.Round) Identity {
+	id.Round = Round(r)
 	return id
 }
 

@@ -6,7 +6,6 @@ import (
 	"vivary/compile/identity"
 	"vivary/plan"
 	"vivary/schema"
-	"vivary/schema/civil"
 )
 
 // word is a text that stands in a plan.
@@ -63,31 +62,18 @@ func TestAMealAndItsLeftoversDiffer(t *testing.T) {
 	}
 }
 
-// TestRoundsOfACare: the round is part of the name where care is done in more than one,
-// at two times, or by a cron line; its phase is the same in each.
+// TestRoundsOfACare: care in one of its rounds has a name of its own, and the phase and memory
+// of the care.
 func TestRoundsOfACare(t *testing.T) {
 	r := &plan.Round{}
 	r.Name, r.Formerly = word("dusk"), word("evening")
 	id := identity.Identity{Enclosure: "box", Care: "mist"}
-	two := []plan.Written[string]{word("dusk"), word("dawn")}
-	var at, once plan.Timing
-	at.Clocks = make([]plan.Written[civil.Clock], 2)
-	once.Clocks = at.Clocks[:1]
-	cron := plan.Timing{Cron: word("30 19 * * *")}
-	for _, c := range []struct {
-		t    plan.Timing
-		want string
-	}{
-		{plan.Timing{}, "box/mist"}, {plan.Timing{Round: two[:1]}, "box/mist"}, {once, "box/mist"},
-		{plan.Timing{Round: two}, "box/mist/evening"}, {at, "box/mist/evening"}, {plan.Timing{Round: two[:1], Clocks: once.Clocks}, "box/mist/evening"}, {cron, "box/mist/evening"},
-	} {
-		got := id.In(&c.t, r)
-		if got.String() != c.want {
-			t.Errorf("%q, want %q", got, c.want)
-		}
-		if got.Phase(11) != id.Phase(11) {
-			t.Errorf("%q has a phase of its own", got)
-		}
+	got := id.In(r)
+	if got.String() != "box/mist/evening" || id.String() != "box/mist" {
+		t.Errorf("%q in the round, %q as a whole", got, id)
+	}
+	if got.Phase(11) != id.Phase(11) || got.Told() != id.Told() {
+		t.Errorf("%q has a phase or a memory of its own", got)
 	}
 	other := identity.Identity{Enclosure: "box-2", Care: "mist"}
 	if id.Phase(1000) == other.Phase(1000) {

@@ -77,7 +77,7 @@ func (p *page) mark(rows []marked, s *roster.Entry, name string, turns horizon.D
 	}
 	r := &rows[k]
 	add(r.given, s.Days)
-	add(r.left, s.Out(roster.Held, roster.Halved, roster.Nobody, roster.Waits, roster.LeftIn, roster.Skipped, roster.InPlace, roster.TooSoon))
+	add(r.left, s.Out(roster.Held, roster.Halved, roster.Nobody, roster.Waits, roster.LeftIn, roster.Skipped, roster.InPlace, roster.TooSoon, roster.NotOn))
 	add(r.killed, s.Killed)
 	r.left.Subtract(r.given)
 	return rows

@@ -57,6 +57,7 @@ type cause struct {
 	away        *plan.Away    // an absence
 	keepers     bool          // and nobody who stands in does this care
 	unfit       *roster.Cause // and whoever is there may not do it
+	dates       *roster.Cause // dates that the plan leaves out
 	noRound     *roster.Entry // care of a day on which its round is not held
 	held        []*life.Hold  // holds that took an occasion out, or on whose days it does not hold
 	skipped     bool          // the log says that it was not done
@@ -103,8 +104,12 @@ func (b *breach) causedBy(x *roster.Entry, c *roster.Cause) {
 		return
 	}
 	switch c.Why {
-	case roster.NoRound:
-		if b.noRound == nil && !x.Days.Has(i) {
+	case roster.NoRound, roster.NotOn:
+		switch {
+		case x.Days.Has(i):
+		case c.Dates != nil && b.dates == nil:
+			b.dates = c
+		case c.Dates == nil && b.noRound == nil:
 			b.noRound = x
 		}
 	case roster.Nobody, roster.Waits, roster.LeftIn:
@@ -246,6 +251,9 @@ func (b *breach) text() string {
 		text += " that anybody is shown"
 	}
 	text += ", " + during(h, b.whole())
+	if b.byDates() {
+		text += ", since not_on has " + b.dates.Dates.V.String()
+	}
 	if len(b.held) > 0 && b.excuses(b.Breach) {
 		text += ", and on some of these days it is held"
 	}
@@ -378,6 +386,9 @@ func (b *breach) also() []finding.Related {
 			text += a.Cover.V + ", who is away too"
 		}
 		out = append(out, finding.Related{At: a.At, Text: text})
+	}
+	if d := b.named(); d != nil {
+		out = append(out, finding.Related{At: d.At, Text: "the days of " + d.Shown()})
 	}
 	for _, h := range b.held {
 		out = append(out, finding.Related{At: h.At, Text: "held: " + h.Why + ", " + h.End})

@@ -5,6 +5,7 @@ import (
 	"strings"
 	"time"
 
+	"vivary/compile/horizon"
 	"vivary/compile/recur"
 	"vivary/compile/roster"
 	"vivary/plan"
@@ -24,6 +25,8 @@ func (b *breach) mend() (at source.Place, write, once string) {
 		return b.mendShown()
 	case b.unfit != nil && b.away == nil:
 		return b.unfit.At, "as many people as are there and trained for it", "people " + place(b.unfit.At)
+	case b.byDates():
+		return b.mendDates()
 	case b.away != nil && !b.Name.PerMeal:
 		return b.mendAway()
 	case b.Name.PerMeal && b.away != nil:
@@ -43,12 +46,69 @@ func (b *breach) mend() (at source.Place, write, once string) {
 	return at, b.oftener(), "every " + place(at) + b.Name.Name
 }
 
+// byDates reports whether it is dates that the plan leaves out by which a need is not met:
+// with them it would be.
+func (b *breach) byDates() bool {
+	if b.dates == nil || b.unshown != nil || b.unfit != nil || b.away != nil {
+		return false
+	}
+	out, last := b.leftOut(), b.Breach.From
+	for i := out.Next(max(0, last+1)); i >= 0 && i < b.Breach.To; i = out.Next(i + 1) {
+		if b.length(Gap{last, i}) > b.Limit.Days {
+			return false
+		}
+		last = i
+	}
+	return b.judged(Gap{last, b.Breach.To}) <= b.Limit.Days
+}
+
+// leftOut are the dates on which the plan leaves out what would meet the need.
+func (b *breach) leftOut() horizon.Days {
+	out := b.s.Horizon.New()
+	for _, x := range b.By {
+		for k := range x.Causes {
+			if c := &x.Causes[k]; c.Dates != nil && !c.Why.Stands() {
+				out.Union(c.Days)
+			}
+		}
+	}
+	return out
+}
+
+// named is the dates block by whose days a need is not met, or nil.
+func (b *breach) named() *plan.Dates {
+	if !b.byDates() {
+		return nil
+	}
+	return b.s.Plan.DatesOf(b.dates.Dates.V.Name)
+}
+
+// mendDates is for dates that are left out: by when it must be done all the same.
+func (b *breach) mendDates() (at source.Place, write, once string) {
+	by := max(b.Breach.From, b.today-1) + b.Limit.Days
+	if out := b.leftOut(); out.Has(by) && by-1 > b.Breach.From && !out.Has(by-1) {
+		by-- // a day that is not left out
+	}
+	write = "also_on with a day on " + b.s.Horizon.Date(by).String() + " at the latest"
+	if b.Breach.To-by > b.Allowed {
+		write += ", and then every " + wording.Step(b.Allowed)
+	}
+	if b.dates.Why == roster.NoRound {
+		write += "; another round that takes turns with this one, in round of what is done; or fewer days here"
+	} else {
+		write += "; or fewer days here"
+	}
+	return b.dates.At, write, "dates " + place(b.dates.At) + b.Name.Name
+}
+
 // oftener says how often would do, in the words that were typed where they can.
 func (b *breach) oftener() string {
 	x := b.written()
 	switch {
 	case x != nil && x.Timing.AfterLast.Set():
 		return "after_last = \"" + wording.Days(b.Allowed) + "\", or less"
+	case x != nil && plan.Once(x.Timing.On):
+		return "also_on in place of on, for a day beside those of the species sheet; else every = \"" + wording.Step(b.Allowed) + "\", or more often"
 	case x != nil && len(x.Timing.On) > 0 && x.Timing.On[0].V.Kind == plan.EachWeekday:
 		if on := weekdays(b.Allowed, b.s.Horizon.Date(max(b.Breach.From, 0)), recur.MaxDate); on != "" {
 			return "on = " + on + ", or more days"

@@ -84,7 +84,7 @@ func (p *Proof) lastDone(met horizon.Days, h horizon.Horizon) int {
 	for _, x := range p.By {
 		for k := range x.Causes {
 			switch c := &x.Causes[k]; {
-			case !undone(c.Why) || c.Days.Next(0) < 0:
+			case !undone(c) || c.Days.Next(0) < 0:
 			case c.Away != nil && c.Away.From.V < h.From:
 				return -1 // since before all that is known
 			default:
@@ -96,13 +96,13 @@ func (p *Proof) lastDone(met horizon.Days, h horizon.Horizon) int {
 }
 
 // undone reports whether a reason is a fact of what was not done, and not of how the
-// plan has it.
-func undone(w roster.Why) bool {
-	switch w {
-	case roster.Skipped, roster.Nobody, roster.Waits, roster.LeftIn, roster.Held, roster.Untrained, roster.TooFew:
+// plan has it on such days.
+func undone(c *roster.Cause) bool {
+	switch c.Why {
+	case roster.Skipped, roster.Nobody, roster.Waits, roster.LeftIn, roster.Held, roster.Untrained, roster.TooFew, roster.NotOn:
 		return true
 	}
-	return false
+	return c.Why == roster.NoRound && c.Dates != nil
 }
 
 // happened reports whether what passed since day from is known to have been so: the
@@ -116,7 +116,7 @@ func (p *Proof) happened(from int) bool {
 	for _, x := range p.By {
 		for k := range x.Causes {
 			c := &x.Causes[k]
-			if i := c.Days.Next(from); undone(c.Why) && i >= 0 && i < p.today {
+			if i := c.Days.Next(from); undone(c) && i >= 0 && i < p.today {
 				return true
 			}
 		}

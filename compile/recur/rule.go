@@ -239,3 +239,25 @@ func (r Rule) Shift(n int) (Rule, bool) {
 	}
 	return r.tidy(), true
 }
+
+// OnWeekdays returns the rule with those days of r that are among some weekdays, and
+// whether there is one: of every day, and of the weekdays of weeks.
+func (r Rule) OnWeekdays(days civil.Weekdays) (Rule, bool) {
+	switch {
+	case r.unit == never:
+	case r.from == r.until:
+		if days&civil.Weekdays(0).With(r.from.Weekday()) == 0 {
+			return Rule{}, true
+		}
+	case r.unit == inDays && r.every == 1:
+		r = Weekly(days, 1, 0).Between(r.from, r.until)
+	case r.unit == inWeeks:
+		if r.weekdays &= mondayFirst(days & civil.EveryDay); r.weekdays == 0 {
+			return Rule{}, true
+		}
+		r = r.Between(r.from, r.until)
+	default:
+		return Rule{}, false
+	}
+	return r, true
+}

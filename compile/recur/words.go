@@ -16,7 +16,12 @@ func (r Rule) Words() string {
 	n := strconv.Itoa(int(r.every))
 	switch r.unit {
 	case inDays:
-		if r.every == 1 {
+		switch {
+		case r.every == 1 && r.from == r.until:
+			return "once, on " + r.from.Words()
+		case r.every == 1 && r.until < MaxDate && r.from > MinDate && r.until-r.from < 366:
+			return "every day from " + r.from.Words() + " to " + r.until.Words()
+		case r.every == 1:
 			return "every day"
 		}
 		return "every " + n + " days"

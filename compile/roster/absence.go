@@ -64,7 +64,7 @@ func (b *builder) toVisits(e *Entry, d *Duty, r *Run) {
 // somebody: it is the last fill-up.
 func (b *builder) last(e *Entry, d *Duty, r *Run, i int) {
 	to := d.before(i)
-	for to >= 0 && !b.rounds.on(e.Round, to) {
+	for to >= 0 && !b.on(e, to) {
 		to = d.before(to - 1)
 	}
 	if away := r.block(max(to, r.From)); to >= 0 && !(away.Logged && to < r.From) {
@@ -87,7 +87,7 @@ func (b *builder) next(e *Entry, d *Duty, r *Run, i int) {
 // entry is held.
 func (b *builder) nextRound(e *Entry, d *Duty, i int) int {
 	to := d.present(i)
-	for to < b.Horizon.Days && !b.rounds.on(e.Round, to) {
+	for to < b.Horizon.Days && !b.on(e, to) {
 		to = d.present(to + 1)
 	}
 	return to
@@ -124,7 +124,7 @@ func (b *builder) around(e *Entry, r *Run) {
 // ownRound returns the first day from i on, or back, on which the keeper is there and
 // the round of an entry is held; -1 or the end of the window for none.
 func (b *builder) ownRound(e *Entry, d *Duty, i, step int) int {
-	for i >= 0 && i < b.Horizon.Days && (d.Away.Has(i) || !b.rounds.on(e.Round, i)) {
+	for i >= 0 && i < b.Horizon.Days && (d.Away.Has(i) || !b.on(e, i)) {
 		i += step
 	}
 	return i

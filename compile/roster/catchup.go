@@ -81,7 +81,7 @@ func (b *builder) forbidden(e *Entry, i int) bool {
 // there who does it; -1 for none.
 func (b *builder) firstThere(e *Entry, i int) int {
 	for ; i < b.Horizon.Days; i++ {
-		if !b.rounds.on(e.Round, i) {
+		if !b.on(e, i) {
 			continue
 		}
 		if who, there := b.Doer(e, i); there && (who == e.Keeper || e.Kind.StandIn || e.Feeds()) && b.fit(e, i) {

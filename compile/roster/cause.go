@@ -52,12 +52,18 @@ const (
 	TooFew
 	// Enough is in: from a day on which too few were there.
 	Enough
+	// NotOn is out: the plan leaves it out on that day.
+	NotOn
+	// AlsoOn is in: the plan has it on that day besides.
+	AlsoOn
+	// OtherRound is out: another of its rounds, with which this one takes turns, has that day.
+	OtherRound
 )
 
 // Stands reports whether days with this reason stand.
 func (w Why) Stands() bool {
 	switch w {
-	case Moved, Visit, Leaving, Return, CaughtUp, Done, PreyKilled, WithMeal, Enough:
+	case Moved, Visit, Leaving, Return, CaughtUp, Done, PreyKilled, WithMeal, Enough, AlsoOn:
 		return true
 	}
 	return false
@@ -71,6 +77,10 @@ type Cause struct {
 	Away *plan.Away   // of what an absence brought: the block, one of several for a run of them
 	At   source.Place // where the reason was written
 	Last civil.Date   // of CaughtUp and Return: when it was done last before
+	// Dates is the item of a list of days that has it: of NotOn and AlsoOn, and of NoRound
+	// where the round would be held but for it.
+	Dates *plan.Written[plan.Day]
+	Round *plan.Round // of OtherRound: which
 }
 
 // Reason returns the cause that decided day i, the last one that agrees with
@@ -120,7 +130,7 @@ func (e *Entry) Out(why ...Why) horizon.Days {
 // mark notes a cause for day i; one of the same kind and the same place takes it in.
 func (b *builder) mark(e *Entry, c Cause, i int) {
 	for k := range e.Causes {
-		if o := &e.Causes[k]; o.Why == c.Why && o.Hold == c.Hold && o.Away == c.Away && o.At == c.At && o.Last == c.Last {
+		if o := &e.Causes[k]; o.Why == c.Why && o.Hold == c.Hold && o.Away == c.Away && o.At == c.At && o.Last == c.Last && o.Round == c.Round {
 			o.Days.Add(i)
 			return
 		}

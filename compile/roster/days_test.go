@@ -34,6 +34,7 @@ var names = map[roster.Why]string{
 	roster.Waits: "waits", roster.LeftIn: "left in", roster.Visit: "visit", roster.Leaving: "leaving", roster.Return: "return", roster.Skipped: "skipped",
 	roster.InPlace: "another stands in its place", roster.TooSoon: "too soon", roster.CaughtUp: "caught up", roster.Done: "done",
 	roster.PreyKilled: "killed", roster.WithMeal: "with a meal", roster.Untrained: "untrained", roster.TooFew: "too few", roster.Enough: "enough",
+	roster.NotOn: "not on", roster.AlsoOn: "also on", roster.OtherRound: "other round",
 }
 
 // on reads a day of 2027 such as "1 Jul".
@@ -184,7 +185,7 @@ func each(t *testing.T, all []example) {
 // day.
 func TestEveryReasonHasAnExample(t *testing.T) {
 	seen := map[roster.Why]bool{}
-	for _, all := range [][]example{peopleDays, absenceDays, mealDays, stateDays, roundDays, logDays} {
+	for _, all := range [][]example{peopleDays, absenceDays, mealDays, stateDays, roundDays, dateDays, logDays} {
 		for i := range all {
 			for e := range all[i].compiled(t).Roster.All() {
 				for _, c := range e.Causes {

@@ -63,7 +63,8 @@ func Share(c *plan.Collection, h horizon.Horizon, told Told) (*Shared, []finding
 		}
 	}
 	s.shows = newShows(s)
-	return s, append(found, s.clockChanges()...)
+	found = append(found, s.clockChanges()...)
+	return s, append(append(found, s.oddDates()...), s.takeTurns()...)
 }
 
 // SameRounds reports whether the rounds of two are the same, those among them that were
@@ -246,10 +247,11 @@ func ranked(all []Entry) []Entry {
 
 // standsFor reports whether a care of the plan's own takes the place of one of the
 // sheet's: of the same name, or of the same kind. "other" is no kind in this: two
-// such cares have nothing in common.
+// such cares have nothing in common. What is done on some dates only, under a name of
+// its own, is done besides.
 func standsFor(own, sheet *plan.Care) bool {
 	kind := own.KindName()
-	return own.Name.V == sheet.Name.V || kind == sheet.KindName() && kind != schema.KindOther.Name
+	return own.Name.V == sheet.Name.V || kind == sheet.KindName() && kind != schema.KindOther.Name && !plan.Once(own.On)
 }
 
 // replaced reports whether the plan has a care of its own for one of the sheet's.
@@ -301,6 +303,7 @@ func (b *builder) care(c, sheet *plan.Care, from, until civil.Date) {
 		return
 	}
 	w.rules = between(w.rules, from, until)
+	b.onceOnly(c, sheet)
 	own := c.Task
 	if !own.Set() && sheet != nil && sheet.KindName() == c.KindName() {
 		own = sheet.Task
@@ -314,9 +317,21 @@ func (b *builder) care(c, sheet *plan.Care, from, until civil.Date) {
 		task += " " + c.Amount.V.String()
 		water = c.Amount.V.Value
 	}
-	for _, r := range b.rounds.of(b.life.Plan, t, w.clocks) {
-		b.add(Entry{ID: id.In(t, r), Life: b.life, Name: c.Name.V, Kind: kind, Round: r, Rules: w.rules, Task: task, Water: water, Own: own.Set() || kind.Phrase == "",
-			Minutes: minutes(t, kind), Origin: c.At, Cited: plan.Cited{Source: c.Source, Quality: c.Quality, Seen: c.Seen}, FromSheet: c == sheet, Staged: staged, Timing: t})
+	e := Entry{ID: id, Life: b.life, Name: c.Name.V, Kind: kind, Rules: w.rules, Task: task, Water: water, Own: own.Set() || kind.Phrase == "",
+		Minutes: minutes(t, kind), Origin: c.At, Cited: plan.Cited{Source: c.Source, Quality: c.Quality, Seen: c.Seen}, FromSheet: c == sheet, Staged: staged, Timing: t, first: from, last: until}
+	all := b.rounds.of(b.life.Plan, t, w.clocks)
+	b.odd(&e, all)
+	b.inRounds(e, all, several(t, all), func(e Entry) { b.add(e) })
+}
+
+// odd finds what is odd in when a care of the plan is done.
+func (b *builder) odd(e *Entry, all []*plan.Round) {
+	if e.FromSheet {
+		return
+	}
+	b.oddDates(e)
+	if len(e.Timing.Round) > 1 {
+		b.sometimesTwice(e, all)
 	}
 }
 
@@ -327,24 +342,34 @@ func minutes(t *plan.Timing, kind *schema.CareKind) int {
 	return kind.Minutes
 }
 
-// add takes an entry through all steps.
-func (b *builder) add(e Entry) *Entry {
-	e.Keeper = b.keeper(&e)
+// add takes an entry through all steps, and returns it as it is before it is parted into one
+// for each of its rounds.
+func (b *builder) add(e Entry) Entry {
+	b.own(&e)
 	e.Days, e.Logged = b.days(), -1
 	for _, step := range steps {
 		step(b, &e)
 	}
-	b.entries = append(b.entries, e)
-	return &b.entries[len(b.entries)-1]
+	b.part(e)
+	return e
 }
 
-// keeper is whose an entry is: as the care says, the round, or the only one there is.
-func (b *builder) keeper(e *Entry) string {
+// own says whose an entry is, and by what name. Where it is done in one round of several,
+// that is part of it.
+func (b *builder) own(e *Entry) {
+	e.Keeper = b.keeperOf(e.Timing, e.Round)
+	if e.several && len(e.in) == 1 {
+		e.ID = e.ID.In(e.Round)
+	}
+}
+
+// keeperOf is whose care in a round is: as the care says, the round, or the only one there is.
+func (b *builder) keeperOf(t *plan.Timing, x *plan.Round) string {
 	switch {
-	case e.Timing != nil && e.Timing.Keeper.Set():
-		return e.Timing.Keeper.V
-	case e.Round.Keeper.Set():
-		return e.Round.Keeper.V
+	case t != nil && t.Keeper.Set():
+		return t.Keeper.V
+	case x.Keeper.Set():
+		return x.Keeper.V
 	}
 	return b.People.Only
 }
@@ -355,6 +380,8 @@ func (b *builder) once(g *life.Group, t *life.Task, ask *life.Ask) {
 	if g != nil && slices.ContainsFunc(b.entries, func(e Entry) bool { return e.ID == id }) {
 		id = id.Of(g.Animals)
 	}
-	b.add(Entry{ID: id, Life: b.life, Group: g, Name: t.Name, Kind: t.Kind, Round: b.rounds.usual(b.life.Plan), Task: t.Text,
-		Minutes: cmp.Or(t.Minutes, t.Kind.Minutes), High: t.High, Origin: t.At, Cited: t.Cited, Once: t, Ask: ask, Moved: true})
+	e := Entry{ID: id, Life: b.life, Group: g, Name: t.Name, Kind: t.Kind, Task: t.Text,
+		Minutes: cmp.Or(t.Minutes, t.Kind.Minutes), High: t.High, Origin: t.At, Cited: t.Cited, Once: t, Ask: ask, Moved: true}
+	all := b.rounds.usual(b.life.Plan)
+	b.inRounds(e, all, len(all) > 1, func(e Entry) { b.add(e) })
 }

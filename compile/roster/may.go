@@ -350,7 +350,7 @@ func (b *builder) enough(e *Entry, unfit horizon.Days, c Cause, i int) {
 		return // it goes with its meal
 	}
 	to := i
-	for to < b.Horizon.Days && (unfit.Has(to) || !b.People.there(e.Keeper, to) || !b.rounds.on(e.Round, to)) {
+	for to < b.Horizon.Days && (unfit.Has(to) || !b.People.there(e.Keeper, to) || !b.on(e, to)) {
 		to++
 	}
 	if e.isMeal() {

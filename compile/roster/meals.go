@@ -37,20 +37,32 @@ func (b *builder) spell(g *life.Group, s *spell) {
 	}
 	w.rules = between(w.rules, s.from, s.until)
 	cited := plan.Cited{Source: f.Source, Quality: f.Quality, Seen: f.Seen}
-	for _, r := range b.rounds.of(e, &f.Timing, w.clocks) {
-		base := Entry{Life: b.life, Group: g, Round: r, Origin: f.At, Cited: cited, FromSheet: s.of.own == nil, Timing: &f.Timing, Meal: f, Stage: s.stage}
-		meal := base
-		meal.ID, meal.Name = b.mealID(g, s.stage, schema.KindFeed, f).In(&f.Timing, r), identity.Meal(schema.KindFeed, identity.Animals(g.Animals))
-		meal.Kind, meal.Rules, meal.Task, meal.Minutes = schema.KindFeed, w.rules, schema.KindFeed.Phrase, minutes(&f.Timing, schema.KindFeed)
-		meal.Menu = b.menu(f, w.rules)
-		added := *b.add(meal)
-		if !f.Killed.V {
-			b.companion(base, &added, schema.KindLeftovers, leftoversAfter(f))
-		}
-		if f.GutLoad.V {
-			b.companion(base, &added, schema.KindGutLoad, schema.KindGutLoad.OfMeal)
-		}
+	all := b.rounds.of(e, &f.Timing, w.clocks)
+	base := Entry{Life: b.life, Group: g, Origin: f.At, Cited: cited, FromSheet: s.of.own == nil, Timing: &f.Timing, Meal: f, Stage: s.stage, first: s.from, last: s.until}
+	meal := base
+	meal.ID, meal.Name = b.mealID(g, s.stage, schema.KindFeed, f), identity.Meal(schema.KindFeed, identity.Animals(g.Animals))
+	meal.Kind, meal.Rules, meal.Task, meal.Minutes = schema.KindFeed, w.rules, schema.KindFeed.Phrase, minutes(&f.Timing, schema.KindFeed)
+	meal.Menu = b.menu(f, w.rules)
+	b.odd(&meal, all)
+	var added []Entry
+	b.inRounds(meal, all, several(&f.Timing, all), func(e Entry) { added = append(added, b.add(e)) })
+	if !f.Killed.V {
+		b.leftovers(base, added, all)
 	}
+	if f.GutLoad.V {
+		b.companion(base, added, schema.KindGutLoad, schema.KindGutLoad.OfMeal, all, several(&f.Timing, all))
+	}
+}
+
+// leftovers adds the look for what is left of live meals: in the rounds that are named for
+// it, else in those of the meals.
+func (b *builder) leftovers(base Entry, meals []Entry, all []*plan.Round) {
+	f := base.Meal
+	apart := several(&f.Timing, all)
+	if in := b.rounds.named(f.LookIn); len(in) > 0 {
+		all, apart = in, len(in) > 1
+	}
+	b.companion(base, meals, schema.KindLeftovers, leftoversAfter(f), all, apart)
 }
 
 // mealID is the identity of the meals of a group, or of what goes with them. Those of
@@ -71,44 +83,53 @@ func leftoversAfter(f *plan.Feeding) int {
 	return schema.KindLeftovers.OfMeal
 }
 
-// companion adds what goes with a meal: something to do so many days after it, or
-// before it. It has no days of its own: it stands where the meal does, and so comes
-// after all that was done to the meal; rounds and absences move it once more, since
+// companion adds what goes with meals: something to do so many days after them, or
+// before them, in some rounds. It has no days of its own: it stands where the meals do, and so comes
+// after all that was done to them; rounds and absences move it once more, since
 // it falls on another day.
-func (b *builder) companion(e Entry, meal *Entry, kind *schema.CareKind, after int) {
-	e.ID = b.mealID(e.Group, e.Stage, kind, e.Meal).In(e.Timing, e.Round)
-	e.Name = identity.Meal(kind, identity.Animals(e.Group.Animals))
-	e.Kind, e.Task, e.Minutes, e.After = kind, kind.Phrase, kind.Minutes, after
-	e.Moved, e.Logged = meal.Moved, -1
-	for _, r := range meal.Rules {
+func (b *builder) companion(base Entry, meals []Entry, kind *schema.CareKind, after int, all []*plan.Round, apart bool) {
+	base.ID = b.mealID(base.Group, base.Stage, kind, base.Meal)
+	base.Name = identity.Meal(kind, identity.Animals(base.Group.Animals))
+	base.Kind, base.Task, base.Minutes, base.After, base.Logged = kind, kind.Phrase, kind.Minutes, after, -1
+	for _, r := range meals[0].Rules {
 		if r, ok := r.Shift(after); ok {
-			e.Rules = append(e.Rules, r)
+			base.Rules = append(base.Rules, r)
 		} else {
-			e.Moved = true
+			base.Moved = true
 		}
 	}
-	e.Keeper = b.keeper(&e)
-	e.Days = b.days()
-	b.shift(e.Days, meal.Days, after)
-	if k := meal.Logged + after; meal.Logged >= 0 && k >= 0 && k < b.Horizon.Days {
+	b.inRounds(base, all, apart, func(e Entry) {
+		b.own(&e)
+		e.Days = b.days()
+		for k := range meals {
+			b.follow(&e, &meals[k])
+		}
+		if kind == schema.KindLeftovers {
+			b.leftBehind(&e)
+		}
+		b.onRounds(&e)
+		b.absences(&e)
+		b.catchUp(&e)
+		b.inHand(&e)
+		b.part(e)
+	})
+}
+
+// follow adds to what goes with a meal the days of it, and why they are not as planned.
+func (b *builder) follow(e, meal *Entry) {
+	e.Moved = e.Moved || meal.Moved
+	b.shift(e.Days, meal.Days, e.After)
+	if k := meal.Logged + e.After; meal.Logged >= 0 && k >= 0 && k < b.Horizon.Days {
 		e.Days.Add(k)
 	}
 	for _, c := range meal.Causes {
 		if c.Why != PreyKilled && c.Why != CaughtUp && c.Why != Done {
 			days := b.days()
-			b.shift(days, c.Days, after)
+			b.shift(days, c.Days, e.After)
 			c.Days = days
 			e.Causes = append(e.Causes, c)
 		}
 	}
-	if kind == schema.KindLeftovers {
-		b.leftBehind(&e)
-	}
-	b.onRounds(&e)
-	b.absences(&e)
-	b.catchUp(&e)
-	b.inHand(&e)
-	b.entries = append(b.entries, e)
 }
 
 // shift adds the days of one set to another, so many days later.

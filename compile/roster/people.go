@@ -5,7 +5,6 @@ import (
 	"slices"
 
 	"vivary/compile/horizon"
-	"vivary/compile/recur"
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema/civil"
@@ -71,7 +70,7 @@ func people(c *plan.Collection, h horizon.Horizon) (*People, []finding.Finding) 
 	slices.SortFunc(p.all, func(a, b *Duty) int { return cmp.Compare(a.Keeper, b.Keeper) })
 	for _, d := range p.all {
 		for _, a := range blocks[d.Keeper] {
-			d.cover(p, a, h, &found)
+			d.cover(p, c, a, h, &found)
 		}
 	}
 	p.between(c, h)
@@ -163,14 +162,14 @@ func away(keeper string, blocks []*plan.Away, h horizon.Horizon) *Duty {
 // cover adds the days on which a block has somebody stand in. Somebody who is away
 // does not; and where two blocks name two people for one day, which of them comes is
 // for the plan to say.
-func (d *Duty) cover(p *People, a *plan.Away, h horizon.Horizon, found *finding.List) {
+func (d *Duty) cover(p *People, c *plan.Collection, a *plan.Away, h horizon.Horizon, found *finding.List) {
 	if !a.Cover.Set() {
 		return
 	}
 	in := h.New()
 	in.AddRun(int(a.From.V-h.From), int(a.To.V-h.From), h.Days)
 	if len(a.Visits) > 0 {
-		in.Keep(listed(a.Visits, h))
+		in.Keep(listed(c, a.Visits, h))
 	}
 	if other := p.duty[a.Cover.V]; other != nil {
 		in.Subtract(other.Away)
@@ -282,30 +281,4 @@ func (s *Shared) AwayOn(keeper string, i int) *Run {
 		}
 	}
 	return nil
-}
-
-// listed returns the days of a list such as ["tue", "first sat"].
-func listed(list []plan.Written[plan.Day], h horizon.Horizon) horizon.Days {
-	out := h.New()
-	var weekdays civil.Weekdays
-	for _, d := range list {
-		switch d.V.Kind {
-		case plan.EachWeekday:
-			weekdays = weekdays.With(d.V.Weekday)
-		case plan.NthWeekday:
-			recur.MonthWeekday(d.V.Nth, d.V.Weekday, 1, 0).Fill(out, h)
-		case plan.DayOfMonth:
-			if d.V.Day < 0 {
-				recur.MonthDays(0, true, 1, 0).Fill(out, h)
-			} else {
-				recur.MonthDays(1<<d.V.Day, false, 1, 0).Fill(out, h)
-			}
-		case plan.DateOfYear:
-			recur.Yearly(d.V.Month, d.V.Day).Fill(out, h)
-		}
-	}
-	if weekdays != 0 {
-		recur.Weekly(weekdays, 1, 0).Fill(out, h)
-	}
-	return out
 }

@@ -23,6 +23,7 @@ func (b *builder) plan(e *Entry) {
 	for _, r := range e.Rules {
 		r.Fill(e.Days, b.Horizon)
 	}
+	b.exceptions(e)
 	if e.Group != nil && e.Once == nil {
 		b.fromArrival(e)
 	}

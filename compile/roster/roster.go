@@ -76,6 +76,17 @@ type Entry struct {
 	// Logged is the last day on which the log says that it was done, or -1. It counts as
 	// done also where it was not planned, and stands in no list of today.
 	Logged int
+
+	// While its days are worked out an entry is that of all the rounds in which it is done by
+	// the same people, in; held are the days on which any of them is held, nil for every day,
+	// and others the rounds in which others do it. Then it is parted into an entry for each
+	// round (turns.go).
+	in, others []*plan.Round
+	held       horizon.Days
+	whole      []recur.Rule // its rules before it was parted
+	several    bool         // whether the round is part of its identity
+	// first and last bound the days that it may have beside those of its rules.
+	first, last civil.Date
 }
 
 // Portion is one item of a rotating menu.

@@ -3,6 +3,7 @@ package roster
 import (
 	"cmp"
 	"slices"
+	"strings"
 
 	"vivary/compile/horizon"
 	"vivary/compile/recur"
@@ -22,15 +23,36 @@ type rounds struct {
 	s       *Shared
 }
 
+// heldOn returns the days on which a round is held, nil for every day.
+func heldOn(c *plan.Collection, x *plan.Round, h horizon.Horizon) horizon.Days {
+	if x.Daily() {
+		return nil
+	}
+	out := usually(c, x, h)
+	out.Subtract(listed(c, x.NotOn, h))
+	out.Union(listed(c, x.AlsoOn, h))
+	return out
+}
+
+// usually returns the days of a round but for exceptions.
+func usually(c *plan.Collection, x *plan.Round, h horizon.Horizon) horizon.Days {
+	if len(x.On) > 0 {
+		return listed(c, x.On, h)
+	}
+	out := h.New()
+	out.AddRun(0, h.Days, h.Days)
+	return out
+}
+
 func newRounds(s *Shared) *rounds {
 	r := &rounds{s: s, first: usualRound(s.Rounds), byName: map[string]*plan.Round{}, byClock: map[civil.Clock]*plan.Round{}, held: map[*plan.Round]horizon.Days{}}
 	for _, x := range s.Rounds {
 		r.byName[x.Name.V] = x
-		if r.byClock[x.Clock.V] == nil && len(x.On) == 0 {
+		if r.byClock[x.Clock.V] == nil && x.Daily() {
 			r.byClock[x.Clock.V] = x
 		}
-		if len(x.On) > 0 {
-			r.held[x] = listed(x.On, s.Horizon)
+		if held := heldOn(s.Plan, x, s.Horizon); held != nil {
+			r.held[x] = held
 		}
 	}
 	return r
@@ -39,7 +61,7 @@ func newRounds(s *Shared) *rounds {
 // usualRound is the first round that is held every day, or the first of all.
 func usualRound(all []*plan.Round) *plan.Round {
 	for _, x := range all {
-		if len(x.On) == 0 {
+		if x.Daily() {
 			return x
 		}
 	}
@@ -83,10 +105,8 @@ func (r *rounds) clock(c civil.Clock) {
 // of returns the rounds in which a care is done.
 func (r *rounds) of(e *plan.Enclosure, t *plan.Timing, clocks []civil.Clock) []*plan.Round {
 	var out []*plan.Round
-	for _, n := range t.Round {
-		if x := r.byName[n.V]; x != nil && len(clocks) == 0 {
-			out = append(out, x)
-		}
+	if len(clocks) == 0 {
+		out = r.named(t.Round)
 	}
 	for _, c := range t.Clocks {
 		if x := r.byClock[c.V]; x != nil {
@@ -99,68 +119,98 @@ func (r *rounds) of(e *plan.Enclosure, t *plan.Timing, clocks []civil.Clock) []*
 		}
 	}
 	if len(out) == 0 {
-		out = append(out, r.usual(e))
+		return r.usual(e)
 	}
 	return out
 }
 
-// usual returns the round of an enclosure's care that names none: the enclosure's,
+// usual returns the rounds of an enclosure's care that names none: the enclosure's,
 // the room's, or the first of the collection.
-func (r *rounds) usual(e *plan.Enclosure) *plan.Round {
-	if x := r.byName[e.Round.V]; x != nil {
-		return x
+func (r *rounds) usual(e *plan.Enclosure) []*plan.Round {
+	if out := r.named(e.Round); len(out) > 0 {
+		return out
 	}
 	if e.Place != nil {
-		if x := r.byName[e.Place.Round.V]; x != nil {
-			return x
+		if out := r.named(e.Place.Round); len(out) > 0 {
+			return out
 		}
 	}
-	return r.first
+	return []*plan.Round{r.first}
 }
 
-// on reports whether a round is held on day i, which may lie outside the window.
-func (r *rounds) on(x *plan.Round, i int) bool {
-	days := r.held[x]
-	return days == nil || i >= 0 && i < r.s.Horizon.Days && days.Has(i)
+// named returns the rounds that a list names, each once.
+func (r *rounds) named(list []plan.Written[string]) []*plan.Round {
+	var out []*plan.Round
+	for _, n := range list {
+		if x := r.byName[n.V]; x != nil && !slices.Contains(out, x) {
+			out = append(out, x)
+		}
+	}
+	return out
 }
 
-// onRounds moves days on which the round is not held to the nearest on which it is,
-// as far as the care's window allows. Of a care that is done in several rounds, those
-// that are held do it.
+// on reports whether a round of an entry is held on day i, which may lie outside the window.
+func (b *builder) on(e *Entry, i int) bool {
+	return e.held == nil || i >= 0 && i < b.Horizon.Days && e.held.Has(i)
+}
+
+// onRounds moves days on which no round is held to the nearest on which one is, as far as
+// the care's window allows. Of care that is done in rounds of several people, those that
+// are held do it. Where a round is not held for once, since its plan says so, what cannot
+// be moved is left out: the proof says whether what is left is enough.
 func (b *builder) onRounds(e *Entry) {
-	held := b.rounds.held[e.Round]
-	if held == nil {
+	if e.held == nil {
 		return
 	}
-	said := e.free() // the proof says whether what is left is enough
+	said := e.free()
 	for i := e.Days.Next(0); i >= 0; i = e.Days.Next(i + 1) {
-		if held.Has(i) {
+		if e.held.Has(i) {
 			continue
 		}
-		e.Moved = true
-		b.take(e, Cause{Why: NoRound, At: e.Round.At}, i)
+		c, usual := b.unheld(e, i)
+		e.Moved = e.Moved || usual
+		b.take(e, c, i)
 		if b.elsewhere(e, i) {
 			continue
 		}
 		if to, ok := b.nearest(e, i); ok {
-			b.put(e, Cause{Why: Moved, At: e.Round.At}, to)
-		} else if !said && i >= b.Horizon.Today && i < b.Horizon.Days-maxWindow {
+			b.put(e, Cause{Why: Moved, At: c.At}, to)
+		} else if usual && !said && i >= b.Horizon.Today && i < b.Horizon.Days-maxWindow {
 			said = true
 			b.found.Add(finding.Finding{Rule: ruleOffRound, At: e.Origin,
-				Text:  e.Name + " falls on " + b.Horizon.Date(i).Words() + ", when there is no " + e.Round.Shown(),
+				Text:  e.Name + " falls on " + b.Horizon.Date(i).Words() + ", when there is no " + roundNames(e.in),
 				Write: "window = \"2 days\", other days, or a round on more days",
 				Also:  []finding.Related{{At: e.Round.At, Text: "the round"}}})
 		}
 	}
 }
 
-// elsewhere reports whether another round of a care is held on day i.
-func (b *builder) elsewhere(e *Entry, i int) bool {
-	if e.Timing == nil {
-		return false
+// unheld says why none of an entry's rounds is held on day i, and whether that is so on such
+// days: else it is so on this day for once.
+func (b *builder) unheld(e *Entry, i int) (c Cause, usual bool) {
+	date := b.Horizon.Date(i)
+	for _, x := range e.in {
+		if len(x.NotOn) > 0 && (len(x.On) == 0 || by(b.Plan, x.On, date) != nil) {
+			return b.cause(NoRound, x.NotOn, date), false
+		}
 	}
-	for _, n := range e.Timing.Round {
-		if x := b.rounds.byName[n.V]; x != nil && x != e.Round && b.rounds.on(x, i) {
+	return Cause{Why: NoRound, At: e.Round.At}, true
+}
+
+// roundNames are rounds of which none is held: "Weekday round", or "Weekday round and no
+// Weekend round".
+func roundNames(in []*plan.Round) string {
+	var names []string
+	for _, x := range in {
+		names = append(names, x.Shown())
+	}
+	return strings.Join(names, " and no ")
+}
+
+// elsewhere reports whether a round of a care that is another person's is held on day i.
+func (b *builder) elsewhere(e *Entry, i int) bool {
+	for _, x := range e.others {
+		if held := b.rounds.held[x]; held == nil || held.Has(i) {
 			return true
 		}
 	}
@@ -212,12 +262,12 @@ func interval(v quantity.Interval) int {
 // it may harm, as a meal before fangs are hard does, and it must not be lost.
 func (b *builder) nearest(e *Entry, i int) (int, bool) {
 	if e.Once != nil {
-		to := b.rounds.held[e.Round].Next(i)
+		to := e.held.Next(i)
 		return to, to >= 0
 	}
 	for k := 1; k <= e.window(); k++ {
 		for _, to := range [2]int{i - k, i + k} {
-			if b.rounds.on(e.Round, to) && (e.After <= 0 || to > i-e.After) {
+			if b.on(e, to) && (e.After <= 0 || to > i-e.After) {
 				return to, true
 			}
 		}

@@ -8,7 +8,7 @@ import (
 
 // Rules are what can be found while series are made. Each example is the inside
 // of an enclosure of emperor scorpions that is otherwise sound.
-var Rules = []*finding.Rule{ruleNoTiming, ruleTwoTimings, ruleCron, ruleCronMeaning, ruleNeverHappens, ruleOffRound, ruleWindow, ruleClockChange, ruleTwoCovers, ruleOneIdentity, ruleTooManySeries}
+var Rules = []*finding.Rule{ruleNoTiming, ruleTwoTimings, ruleCron, ruleCronMeaning, ruleNeverHappens, ruleOffRound, ruleTwoRounds, ruleIdleDate, ruleOverDate, ruleOnceOnly, ruleWindow, ruleClockChange, ruleTwoCovers, ruleOneIdentity, ruleTooManySeries}
 
 // Examples are what the rules are shown by, a file for each.
 //
@@ -46,6 +46,26 @@ var (
 		Why:     "Nobody passes the enclosure on that day.",
 		Source:  "the design of this program",
 		Instead: "Give the care a window in which it may be moved, choose days on which there is a round, or hold the round more often."}
+	ruleTwoRounds = &finding.Rule{ID: "two-rounds", Severity: finding.Error,
+		Title:   "Of rounds that take turns two are held on one day.",
+		Why:     "It is not known which of them is meant: all that is done there would be done twice on that day, and once on others.",
+		Source:  "the design of this program",
+		Instead: "Let the rounds have different days. What is to be done twice a day says so itself: a care or a feeding that names a morning and an evening round."}
+	ruleIdleDate = &finding.Rule{ID: "date-idle", Severity: finding.Caution,
+		Title:   "A date in not_on or also_on changes nothing.",
+		Why:     "Most often it is another day that was meant, and on that one all is as before.",
+		Source:  "the design of this program",
+		Instead: "Look at the weekday of the date."}
+	ruleOverDate = &finding.Rule{ID: "date-over", Severity: finding.Advice,
+		Title:   "All dates of a list are over.",
+		Why:     "It says nothing of the time to come. The year may be another than was meant, or those of the next year are still to be written.",
+		Source:  "the design of this program",
+		Instead: "Write the dates of the coming year, or take the line out."}
+	ruleOnceOnly = &finding.Rule{ID: "once-only", Severity: finding.Caution,
+		Title:   "A care that is done once stands in place of one that is done again and again.",
+		Why:     "A care of the plan's own takes the place of the species sheet's of the same name, and then nothing of that comes up any more.",
+		Source:  "the design of this program",
+		Instead: "For a day besides the usual ones write `also_on` in place of `on`; or give the care a name of its own, with `kind`."}
 	ruleWindow = &finding.Rule{ID: "window-days", Severity: finding.Advice,
 		Title:   "A window is taken as another than is written.",
 		Why:     "Care is moved by whole days, and by 32 of them at the most.",

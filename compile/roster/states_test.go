@@ -237,7 +237,7 @@ var roundDays = []example{
 		plan:  mondays + ash(`care "weigh" { on = ["tue"]; round = ["mondays", "evening"]; window = "1 day" } care "count" { on = ["tue"]; round = ["mondays"]; window = "1 day" }`),
 		now:   "1 Jul", from: "5 Jul", to: "8 Jul",
 		want: `
-			weigh: not Tue 6 Jul, no round
+			weigh: Tue 6 Jul
 			count: Mon 5 Jul, moved; not Tue 6 Jul, no round`,
 	},
 	{

@@ -82,7 +82,7 @@ func (b *builder) when(t *plan.Timing, at source.Place, id identity.Identity, la
 			out.rules = []recur.Rule{recur.EveryDays(n, anchor(n))}
 		}
 	case len(t.On) > 0:
-		rules, ok := b.on(t, anchor)
+		rules, ok := b.onDays(t, anchor)
 		if !ok {
 			return out, false
 		}
@@ -159,8 +159,8 @@ func every(v quantity.Interval, id identity.Identity, from plan.Written[civil.Da
 	return recur.EveryMonths(n, civil.Must(1970, time.January, 1+p%28).AddMonths(p/28))
 }
 
-// on returns the rules of a list of days, one for each kind of day.
-func (b *builder) on(t *plan.Timing, anchor func(int) civil.Date) ([]recur.Rule, bool) {
+// onDays returns the rules of a list of days, one for each kind of day.
+func (b *builder) onDays(t *plan.Timing, anchor func(int) civil.Date) ([]recur.Rule, bool) {
 	weeks, months := 1, 1
 	if t.Every.Set() {
 		switch t.Every.V.Unit {
@@ -175,8 +175,9 @@ func (b *builder) on(t *plan.Timing, anchor func(int) civil.Date) ([]recur.Rule,
 	var rules []recur.Rule
 	var weekdays civil.Weekdays
 	var days uint32
+	var dated []recur.Rule
 	last := false
-	for _, d := range t.On {
+	for _, d := range b.Plan.Days(t.On) {
 		switch d.V.Kind {
 		case plan.EachWeekday:
 			weekdays = weekdays.With(d.V.Weekday)
@@ -190,10 +191,12 @@ func (b *builder) on(t *plan.Timing, anchor func(int) civil.Date) ([]recur.Rule,
 			}
 		case plan.DateOfYear:
 			rules = append(rules, recur.Yearly(d.V.Month, d.V.Day))
+		case plan.PartOfYear, plan.Dated:
+			dated = append(dated, spans(d.V, b.Horizon)...)
 		}
 	}
 	monthly := days != 0 || last || len(rules) > 0
-	if weekdays != 0 && months > 1 || monthly && weeks > 1 {
+	if weekdays != 0 && months > 1 || monthly && weeks > 1 || len(dated) > 0 && weeks*months > 1 {
 		b.found.Add(finding.Finding{Rule: ruleTwoTimings, At: t.Every.At, Text: "every " + t.Every.V.String() + " does not go with these days",
 			Write: "weeks with weekdays, or months with days of the month"})
 		return nil, false
@@ -204,7 +207,7 @@ func (b *builder) on(t *plan.Timing, anchor func(int) civil.Date) ([]recur.Rule,
 	if days != 0 || last {
 		rules = append(rules, recur.MonthDays(days, last, months, anchor(28)))
 	}
-	return rules, true
+	return append(rules, dated...), true
 }
 
 // Words says how often, for a keeper.
@@ -221,8 +224,12 @@ func (e *Entry) Words() string {
 	case e.Timing.AfterLast.Set():
 		return e.Timing.AfterLast.V.String() + " after it was last done"
 	}
+	rules := e.Rules
+	if e.whole != nil {
+		rules = e.whole
+	}
 	var parts []string
-	for _, r := range e.Rules {
+	for _, r := range rules {
 		parts = append(parts, r.Words())
 	}
 	return strings.Join(parts, " and ")

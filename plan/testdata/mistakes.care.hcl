@@ -89,7 +89,7 @@ enclosure "burrow-a" {
 
   care "mist" {
     every = "3 moons"                # want unit "moons"
-    on    = ["tue", "blursday"]      # want value "is not a day"
+    on    = ["tue", "blursday"]      # want unknown-name "neither a day nor the name of a dates block"
     from  = "2027-05-01"
     until = "2027-04-01"             # want date "before the first"
   }
