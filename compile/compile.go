@@ -84,9 +84,8 @@ func From(in Input) *Result {
 	if r.Roster != nil {
 		all = accept(in.Plan, all, r.Today)
 		r.press(all)
-		all = finding.Together(ofRacks(in.Plan, all))
 	}
-	r.Findings = finding.Sort(in.Plan.Files, all)
+	r.Findings = finding.Sort(in.Plan.Files, together(in.Plan, all))
 	return r
 }
 

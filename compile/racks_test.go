@@ -160,18 +160,18 @@ func TestOneMistakeInTheRack(t *testing.T) {
 		own        map[int]string
 		also       string
 	}{
-		{"heater-bare", in("    thermostat = \"27 C\"\n", ""), nil, "in all 60 enclosures of rack baby-rack"},
-		{"heater-overshoot", in("27 C", "36 C"), nil, "in all 60 enclosures of rack baby-rack"},
-		{"heat-beneath", in("\"back\"", "\"under\""), nil, "in all 60 enclosures of rack baby-rack"},
-		{"heater-unguarded", in("\"back\"", "\"inside\""), nil, "in all 60 enclosures of rack baby-rack"},
-		{"heater-unchecked", in("  thermometer = true\n", ""), nil, "in all 60 enclosures of rack baby-rack"},
-		{"heater-unchecked", in("  thermometer = true\n", ""), map[int]string{1: "  climate {\n    humidity = \"60 to 70 %\"\n  }\n"}, "in all 60 enclosures of rack baby-rack"},
+		{"heater-bare", in("    thermostat = \"27 C\"\n", ""), nil, "all 60 enclosures of rack baby-rack"},
+		{"heater-overshoot", in("27 C", "36 C"), nil, "all 60 enclosures of rack baby-rack"},
+		{"heat-beneath", in("\"back\"", "\"under\""), nil, "all 60 enclosures of rack baby-rack"},
+		{"heater-unguarded", in("\"back\"", "\"inside\""), nil, "all 60 enclosures of rack baby-rack"},
+		{"heater-unchecked", in("  thermometer = true\n", ""), nil, "all 60 enclosures of rack baby-rack"},
+		{"heater-unchecked", in("  thermometer = true\n", ""), map[int]string{1: "  climate {\n    humidity = \"60 to 70 %\"\n  }\n"}, "all 60 enclosures of rack baby-rack"},
 		{"missing", in("    power      = \"180 W\"\n", ""), nil, ""},
 		{"unknown-word", in("heater \"cable\"", "heater \"wire\""), nil, ""},
 		{"value", in("places      = 60", "places      = 2"), nil, ""},
 		{"value", in("places      = 60", "places      = 0"), nil, ""},
-		{"channel-clash", babyRack, map[int]string{7: desert, 1: woodlice, 9: desert}, "in tub-7 and tub-9"},
-		{"channel-clash", in("    contact", "    channel = \"rack 1\"\n    contact"), map[int]string{7: desert, 1: woodlice, 9: desert}, "in tub-7 and tub-9"},
+		{"channel-clash", babyRack, map[int]string{7: desert, 1: woodlice, 9: desert}, "2 enclosures: Tub 7 and 9"},
+		{"channel-clash", in("    contact", "    channel = \"rack 1\"\n    contact"), map[int]string{7: desert, 1: woodlice, 9: desert}, "2 enclosures: Tub 7 and 9"},
 	} {
 		r := on(t, rackDay, rackHouse+c.rack+babyTub+racked(60, c.own), "")
 		n := 0
@@ -183,7 +183,7 @@ func TestOneMistakeInTheRack(t *testing.T) {
 			if !r.Plan.Rack("baby-rack").Says(f.At) {
 				t.Errorf("%s stands at %v", c.rule, r.Plan.Files.Start(f.At))
 			}
-			said := ""
+			said := f.Where + "\n"
 			for _, a := range f.Also {
 				said += a.Text + "\n"
 			}
@@ -202,7 +202,7 @@ func TestAcceptInARack(t *testing.T) {
 	accept := "  accept \"heater-unchecked\" {\n    because = \"air gap\"\n    until   = \"2027-02-01\"\n  }\n"
 	bad := strings.Replace(babyRack, "  thermometer = true\n", "", 1)
 	r := on(t, rackDay, rackHouse+bad+babyTub+racked(3, map[int]string{2: accept}), "")
-	if all := foundIn(r); len(all) != 1 || r.Findings[0].Also[0].Text != "in tub-1 and tub-3" {
+	if all := foundIn(r); len(all) != 1 || r.Findings[0].Where != "2 enclosures: Tub 1 and 3" {
 		t.Error(all)
 	}
 	every := map[int]string{1: accept, 2: accept, 3: accept}
@@ -354,7 +354,7 @@ func TestLogOfARack(t *testing.T) {
 		t.Error(foundIn(r), readings(r)[0].Logged)
 	}
 	r = on(t, rackDay, text, "2026-11-26 baby-rack skipped reading\n2026-11-27 baby-rack skipped heat\n")
-	if all := foundIn(r); len(all) != 1 || !strings.Contains(all[0], "urgent need-missed") || r.Findings[0].Also[0].Text != "in all 3 enclosures of rack baby-rack" || len(r.Roster.Pressing) != 0 {
+	if all := foundIn(r); len(all) != 1 || !strings.Contains(all[0], "urgent need-missed") || r.Findings[0].Where != "all 3 enclosures of rack baby-rack" || len(r.Roster.Pressing) != 0 {
 		t.Error(all, r.Roster.Pressing)
 	}
 	r = on(t, rackDay, text, "2026-11-26 baby-rack skipped reading\n2026-11-27 baby-rack skipped reading\n2026-11-28 baby-rack withdrawn skipped reading 2026-11-27\n")

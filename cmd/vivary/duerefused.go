@@ -84,7 +84,7 @@ func dayTitle(r *compile.Result, day civil.Date) string {
 func (w *world) pressingNow(r *compile.Result) {
 	for i := range r.Findings {
 		if f := &r.Findings[i]; f.Severity == finding.Urgent {
-			fmt.Fprintf(w.out, "FIRST: %s\n", f.Text)
+			fmt.Fprintf(w.out, "FIRST: %s\n", f.Said())
 		}
 	}
 	if r.Urgent() > 0 {

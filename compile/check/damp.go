@@ -78,10 +78,10 @@ func (e *Enclosure) poured() roster.Poured {
 // once says a finding together with those of the rules that are its cause, or of which it
 // is the cause: the worst of them is said, and of the same severity what was there first.
 func (e *Enclosure) once(f *finding.Finding, what string, rules ...string) {
-	f.Once, f.Strict = what+" "+place(e.Plan.Whole)+e.Plan.Name.V, 2
+	f.Once, f.Own, f.Strict = what, true, 2
 	for i := range e.found.All {
 		if x := &e.found.All[i]; slices.Contains(rules, x.Rule.ID) {
-			x.Once, x.Strict = f.Once, 1
+			x.Once, x.Own, x.Strict = what, true, 1
 		}
 	}
 }

@@ -151,9 +151,9 @@ func humidityUnusual(r *Rule, e *Enclosure) {
 		}
 		once := ""
 		if s != nil {
-			once = "seasons of " + place(e.Plan.Whole) + e.Plan.Name.V
+			once = "seasons"
 		}
-		e.Add(finding.Finding{Rule: &r.Rule, Once: once, At: h.At, Text: words + " is planned at " + h.V.String() + ": " + dry + " than is good for " + e.Sheet.Name.V,
+		e.Add(finding.Finding{Rule: &r.Rule, Once: once, Own: true, At: h.At, Text: words + " is planned at " + h.V.String() + ": " + dry + " than is good for " + e.Sheet.Name.V,
 			Limit: e.within(soft.Range, h.V.Unit, soft), Source: e.Cite(f), Write: e.humidityInstead()})
 	})
 }

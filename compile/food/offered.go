@@ -7,6 +7,7 @@ import (
 	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/schema"
+	"vivary/schema/quantity"
 )
 
 func isMeal(s *roster.Entry, g *life.Group) bool {
@@ -29,11 +30,31 @@ func Rate(h horizon.Horizon, m *roster.Entry) float64 {
 	if until-from < shortest {
 		return 0
 	}
-	days := m.Days.CountFrom(h.Today)
+	if n := turn(t); n < until-from {
+		until -= (until - from) % n // whole turns, or the rate would be another one each day
+	}
+	count := func(d horizon.Days) int { return d.CountFrom(h.Today) - d.CountFrom(until) }
+	days := count(m.Days)
 	if held := m.Out(roster.Held, roster.Halved); held != nil {
-		days += held.CountFrom(h.Today)
+		days += count(held)
 	}
 	return 7 * float64(days) / float64(until-from)
+}
+
+// turn is after how many days a timing begins anew: a year for what goes by months.
+func turn(t *plan.Timing) int {
+	const week, year = 7, 365
+	switch every := t.Every.V; {
+	case t.Every.Set() && every.Unit == quantity.Day:
+		return max(1, every.N)
+	case t.Every.Set() && every.Unit == quantity.Week:
+		return week * max(1, every.N)
+	case t.AfterLast.Set():
+		return max(1, int(t.AfterLast.V.Value/(24*60)))
+	case len(t.On) > 0 && t.On[0].V.Kind == plan.EachWeekday:
+		return week
+	}
+	return year
 }
 
 // offered returns how many items a week one animal gets of a series, and the energy of

@@ -12,7 +12,7 @@ func (a *Ask) past(on civil.Date) bool { return a.Until != 0 && on >= a.Until }
 func (r *reader) ask(asks []Ask) {
 	for i := range asks {
 		a := &asks[i]
-		if a.Said == "" || a.From > r.today || a.past(r.today) {
+		if a.Said == "" || a.From > r.today && !a.Undated || a.past(r.today) {
 			continue
 		}
 		f := finding.Finding{Rule: a.Rule, At: a.At, Text: a.Said, Limit: a.Limit, Source: r.c.Library.Cite(a.Cited), Write: a.Write}

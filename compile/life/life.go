@@ -108,16 +108,19 @@ type Task struct {
 // Ask is a question that stands until the log answers it: it stands in the round on
 // each of its days, before everything else where it is pressing, and is a finding.
 type Ask struct {
-	Name   string // stable: part of the entry's identity
-	About  About
-	Kind   *schema.CareKind // what is done for it; nil for a look from outside
-	From   civil.Date
-	Until  civil.Date    // the first day on which it is asked no more; 0 for until it is answered
-	Every  int           // days; 1 is daily
-	Rule   *finding.Rule // nil for the usual ones: something to do now, or a question
-	Urgent bool          // harm now: FIRST, and an urgent finding; else a caution
-	Harm   Harm          // of an urgent one: its place among others
-	Text   string        // in the round, a question or what to do: "first moult of the young? white: no, light brown: yes"
+	Name  string // stable: part of the entry's identity
+	About About
+	Kind  *schema.CareKind // what is done for it; nil for a look from outside
+	From  civil.Date
+	Until civil.Date // the first day on which it is asked no more; 0 for until it is answered
+	Every int        // days; 1 is daily
+	// Undated says that the plan tells of what it is about without a day: it is open from
+	// the beginning, and From is only the first day on which a round asks it.
+	Undated bool
+	Rule    *finding.Rule // nil for the usual ones: something to do now, or a question
+	Urgent  bool          // harm now: FIRST, and an urgent finding; else a caution
+	Harm    Harm          // of an urgent one: its place among others
+	Text    string        // in the round, a question or what to do: "first moult of the young? white: no, light brown: yes"
 	// Short and Aside are Text for a line that is about several enclosures: what is the
 	// same for all of them, and what is this one's: "ill: how is it?", "since Fri 5 Mar".
 	// No Short is the whole of the text.

@@ -73,7 +73,7 @@ func (r *reader) rearing(t *track, b *brood) {
 		if b.born.ok {
 			on = b.born.on + 7
 		}
-		t.Asks = append(t.Asks, Ask{Name: "brood/" + b.name(), From: on, Every: 7, At: r.broodAt(t, b),
+		t.Asks = append(t.Asks, Ask{Name: "brood/" + b.name(), From: on, Every: 7, Undated: !b.born.ok, At: r.broodAt(t, b),
 			Text:  "young moulted? white: no, light brown: yes; look, do not lift; log first_moult",
 			Said:  "since when the young of " + t.Animals.Name.V + " are on her is not known, so that nobody knows when they must be fed",
 			Write: "in the log, the day of the birth with born; and first_moult on the day when it is seen"})

@@ -167,7 +167,7 @@ func TestToldDaysCount(t *testing.T) {
 		{name: "the log has it", from: "2027-05-03", told: told("2027-04-26", "2027-04-29"), log: "2027-04-30 ash done water\n"},
 		{name: "another entry", from: "2027-05-03", told: feeds{map[string][]string{"ash/look": {"2027-04-20"}}, day("2027-03-01"), day("2027-06-01")}},
 		{name: "skipped since", from: "2027-05-04", told: told("2027-04-28", "2027-04-30"), log: "2027-04-30 ash skipped water\n"},
-		{name: "too rare later", from: "2027-05-02", every: 4, told: told("2027-04-29"), want: `every = "4 days" | error [water-gap] ash: 4 days without fresh water, from Sun 2 May 2027 to Thu 6 May 2027
+		{name: "too rare later", from: "2027-05-02", every: 4, told: told("2027-04-29"), want: `every = "4 days" | error [water-gap] ash: 4 days without fresh water, again and again
   limit: 3 days at the longest, need "water" of fixture
   write: every = "3 days", or more often
 `},
@@ -230,7 +230,7 @@ func TestOneCauseIsSaidOnce(t *testing.T) {
 	boxes := func(care string) string { return box("ash", care) + box("birch", care) + box("cedar", care) }
 	r := compiled(t, limits{look: 4, water: 3}.sheet()+people+rounds+away("lead", "2027-07-10", "2027-07-20", "")+boxes(looked), "", day("2027-05-01"))
 	all := found(r)
-	if len(all) != 1 || len(all[0].Also) != 6 || r.Plan.Files.Of(all[0].At)[:4] != "away" {
+	if len(all) != 1 || len(all[0].Also) != 2 || len(all[0].Of) != 3 || all[0].Where != "all 3 enclosures" || r.Plan.Files.Of(all[0].At)[:4] != "away" {
 		t.Errorf("said more than once, or at another line:\n%s", said(r, all))
 	}
 	template := "template \"tub\" {\n  species = \"fixture\"\n  round   = \"evening\"\n  housing {\n    inside = \"60 x 40 x 40 cm\"\n    lid    = \"solid, latched\"\n  }\n  animals \"pair\" {\n    count = 2\n    stage = \"adult\"\n  }\n" + watered(4, day("2027-05-01")) + "}\n"
@@ -238,7 +238,7 @@ func TestOneCauseIsSaidOnce(t *testing.T) {
 		template += "enclosure \"" + name + "\" {\n  template = \"tub\"\n}\n"
 	}
 	r = compiled(t, limits{water: 3}.sheet()+people+rounds+template, "", day("2027-05-01"))
-	if all := found(r); len(all) != 1 || len(all[0].Also) != 2 || r.Plan.Files.Of(all[0].At) != `"4 days"` {
+	if all := found(r); len(all) != 1 || len(all[0].Also) != 0 || all[0].Where != "all 3 enclosures" || r.Plan.Files.Of(all[0].At) != `"4 days"` {
 		t.Errorf("said more than once, or at another line:\n%s", said(r, all))
 	}
 }

@@ -14,15 +14,25 @@ import (
 	"vivary/schema/wording"
 )
 
-// Findings returns a finding for each need that is not met in time: its first
-// breach, with dates, the cause, the limit that decided and what would mend it.
+// Findings returns a finding for each need that is not met in time: what comes again and
+// again, else its first breach, with dates, the cause, the limit that decided and what
+// would mend it.
 func Findings(s *roster.Roster, proofs []Proof) []finding.Finding {
 	var l finding.List
 	for i := range proofs {
 		p := &proofs[i]
 		if !p.Met() {
-			b := p.breach(s)
-			l.Soft(b.finding(), b.severity())
+			first := p.breach(s)
+			b := p.steady(s)
+			if b == nil {
+				b = first
+			}
+			f := b.finding()
+			f.First = first.first()
+			if b != first {
+				f.Text = b.textAgain()
+			}
+			l.Soft(f, b.severity())
 		}
 		if p.Missed.From != p.Missed.To && !p.goesOn() {
 			l.Soft(p.missed(s))
@@ -232,7 +242,6 @@ func (b *breach) finding() finding.Finding {
 	f.At, f.Write, f.Once = b.mend()
 	f.Strict = min(b.Limit.Days, b.apart())
 	f.Told = b.untrained() // left-untrained says who must come
-	f.First = b.first()
 	return f
 }
 
@@ -407,7 +416,7 @@ func (p *Proof) missed(s *roster.Roster) (finding.Finding, finding.Severity) {
 	until := h.Date(min(p.Missed.To, h.Days-1))
 	f := finding.Finding{Rule: RuleMissed, At: p.care(), In: p.Life.Plan.Box(), Limit: b.limits(), Source: b.source(), Also: b.also(),
 		Text:  p.subject() + ": " + wording.Days(p.length(p.Missed)) + " without " + p.Name.Noun + ", from " + h.Date(p.Missed.From).Words() + " to " + until.Words() + p.notCounted(p.Missed),
-		Write: "do it now, look closely at the animals, and log " + p.done() + "; else it comes first in the round of " + until.Short(), Once: "missed " + place(p.Life.Plan.Whole) + p.Life.Plan.Name.V}
+		Write: "do it now, look closely at the animals, and log " + p.done() + "; else it comes first in the round of " + until.Short(), Once: "missed", Own: true}
 	f.First = []finding.First{{Text: p.Name.Noun + " now, it is overdue: look closely at the animals; log " + p.done()}}
 	if p.Missed.To >= h.Days {
 		f.Write = "do it now, look closely at the animals, and log " + p.done() + ": it does not come up any more"
@@ -416,7 +425,7 @@ func (p *Proof) missed(s *roster.Roster) (finding.Finding, finding.Severity) {
 		f.First[0].Text = "take out what is left of the last meal, it is overdue; look closely at the animals"
 	}
 	if b.away != nil {
-		f.At, f.Once = b.away.At, "missed "+place(b.away.At)
+		f.At, f.Once, f.Own = b.away.At, "missed "+place(b.away.At), false
 	}
 	if p.Missed.From < 0 {
 		f.Text = p.subject() + ": more than " + wording.Days(horizon.Past) + " without " + p.Name.Noun

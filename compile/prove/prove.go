@@ -65,6 +65,8 @@ type Proof struct {
 	// paused are days of pauses after refusals, and of states in which meals come only
 	// every so many days; they excuse nothing.
 	paused horizon.Days
+	// again are all times that are too long and that the plan can mend, with no excused day.
+	again []tooLong
 
 	today int
 	told  bool // it is known what people were shown before today

@@ -43,6 +43,9 @@ func (p *Proof) judge(g Gap, most Limit) {
 	}
 	// One that ends today is over: of two alike that is told which can still be mended.
 	over := p.Breach.To <= p.today && g.To > p.today && p.soft(p.Breach) == p.soft(g)
+	if gap > most.Days && !p.soft(g) && g.From >= p.today {
+		p.again = append(p.again, tooLong{g, most})
+	}
 	if gap > most.Days && (p.Met() || over || p.soft(p.Breach) && !p.soft(g)) {
 		p.Breach, p.Limit = g, most
 	}
@@ -154,6 +157,9 @@ func (w *prover) leftovers(p *Proof, met horizon.Days) {
 			}
 			if to-d > p.Longest {
 				p.Longest, p.From, p.To = to-d, d, to
+			}
+			if to-d > p.Allowed && d >= p.today && to < w.s.Horizon.Days {
+				p.again = append(p.again, tooLong{Gap{d, to}, p.Limit})
 			}
 			if to-d > p.Allowed && p.Met() {
 				p.Breach = Gap{d, to}

@@ -6,6 +6,8 @@ import (
 	"strings"
 	"unicode"
 	"unicode/utf8"
+
+	"vivary/plan"
 )
 
 // maxName is how many characters of a title stand in a list. A longer one would
@@ -230,4 +232,23 @@ func between(last bool) string {
 		return " and "
 	}
 	return ", "
+}
+
+// Named lists enclosures by their titles as a round does, "Tub 1 to 3, 7 and 9 to 12".
+// Those that have a title in common with another are told by their name in the plan too.
+// They stand in walking order.
+func Named(all []*plan.Enclosure) string {
+	names, places := make([]name, len(all)), make([]int32, len(all))
+	times, stems := map[string]int{}, map[string]int{}
+	for _, e := range all {
+		times[brief(e.Shown())]++
+	}
+	for i, e := range all {
+		names[i].text, places[i] = brief(e.Shown()), int32(i)
+		if times[names[i].text] > 1 {
+			names[i].text += " (" + e.Name.V + ")"
+		}
+		names[i].part(stems)
+	}
+	return string(appendNames(nil, names, places))
 }

@@ -4,11 +4,8 @@
 package finding
 
 import (
-	"cmp"
-	"math"
 	"slices"
 	"sort"
-	"strconv"
 
 	"vivary/plan/source"
 	"vivary/schema/civil"
@@ -77,9 +74,15 @@ type Finding struct {
 	// Edits are the same as a change of what was typed, where it is plain which.
 	Edits []Edit
 	Also  []Related
+	// Of are the enclosures that it is about, by name in walking order, once those of one
+	// cause are said together; none where it is about none. Where names those of which the
+	// text is true, as their keeper knows them; "" where the text or its place says it.
+	Of    []string
+	Where string
 	// Once is the same for findings of one cause, which are said together; "" for one
-	// that stands alone.
+	// that stands alone. Own says that only those of the same enclosure have that cause.
 	Once string
+	Own  bool
 	// Accepted says that an accept block silenced it, and has ended.
 	Accepted bool
 	// Strict orders findings of one cause: the lowest is the one whose fix mends the others
@@ -171,53 +174,4 @@ func Sort(set *source.Set, all []Finding) []Finding {
 		return a.Text < b.Text
 	})
 	return slices.CompactFunc(all, func(a, b Finding) bool { return a.At == b.At && a.Rule == b.Rule && a.Text == b.Text })
-}
-
-// told is how many of the findings of one cause are named beneath the first.
-const told = 12
-
-// Together says findings of one cause once: the worst, and beneath it what else it
-// brings. The order of the others stays.
-func Together(all []Finding) []Finding {
-	first := map[string]int{}
-	out := all[:0:0]
-	more := map[string]int{}
-	for _, f := range worstFirst(all) {
-		k, again := first[f.Once]
-		if f.Once == "" || !again {
-			first[f.Once] = len(out)
-			out = append(out, f)
-			continue
-		}
-		if more[f.Once]++; more[f.Once] <= told {
-			also, text := out[k].Also, f.Text
-			if f.Limit != "" {
-				text += " (" + f.Limit + ")"
-			}
-			out[k].Also = append(also[:len(also):len(also)], Related{At: f.In.Whole, Text: text})
-		}
-	}
-	for once, n := range more {
-		if n > told {
-			k := first[once]
-			out[k].Also = append(out[k].Also, Related{Text: "and " + strconv.Itoa(n-told) + " more"})
-		}
-	}
-	return out
-}
-
-// worstFirst returns the findings with those that refuse before the others, and the
-// strictest of each severity first; else in the order in which they were.
-func worstFirst(all []Finding) []Finding {
-	strict := func(f *Finding) int {
-		if f.Strict == 0 {
-			return math.MaxInt
-		}
-		return f.Strict
-	}
-	out := slices.Clone(all)
-	slices.SortStableFunc(out, func(a, b Finding) int {
-		return cmp.Or(cmp.Compare(b.Severity, a.Severity), cmp.Compare(strict(&a), strict(&b)))
-	})
-	return out
 }

@@ -59,6 +59,7 @@ func (p Printer) one(b *bufio.Writer, f *Finding) {
 			b.WriteString("    " + label + ": " + wording.Line(text) + "\n")
 		}
 	}
+	line("in", f.Where)
 	for _, r := range f.Also {
 		if r.At.Written() {
 			b.WriteString("    also: " + p.place(r.At) + ": " + wording.Line(r.Text) + "\n")
