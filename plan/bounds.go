@@ -5,6 +5,7 @@ package plan
 const (
 	MaxFile       = 4 << 20   // bytes in one file
 	MaxFiles      = 20_000    // files in a collection
+	MaxEntries    = 200_000   // files and folders below that of a collection
 	MaxEnclosures = 20_000    // enclosures in a collection
 	MaxLogLines   = 2_000_000 // lines in all logs together
 	MaxText       = 2_000     // characters in one text

@@ -14,6 +14,7 @@ import (
 	"vivary/plan/finding"
 	"vivary/plan/source"
 	"vivary/plan/syntax"
+	"vivary/schema/wording"
 )
 
 // file is one file as it was read: its text, and what stands in it. Once it is made
@@ -21,7 +22,7 @@ import (
 type file struct {
 	id     source.ID
 	name   string  // as people see it
-	text   []byte  // nil where it is not fit to be read
+	text   []byte  // nil where it cannot be read as text
 	blocks []any   // pointers to structs, in the order of their lines
 	events []Event // the lines of a log
 	found  []finding.Finding
@@ -44,7 +45,9 @@ func readFile(disk afero.Fs, path string, id source.ID, was *file) *file {
 		return was
 	}
 	if found == nil {
-		found = unfit(path, text)
+		if found = unfit(path, text); found != nil && utf8.Valid(text) {
+			f.text = text // to show the place
+		}
 	}
 	if found != nil {
 		found.At.File = id
@@ -62,7 +65,7 @@ func readFile(disk afero.Fs, path string, id source.ID, was *file) *file {
 // yet, says why that did not work.
 func readText(disk afero.Fs, path string) ([]byte, *finding.Finding) {
 	unreadable := func(err error) ([]byte, *finding.Finding) {
-		return nil, found(finding.Finding{Rule: ruleUnreadable, Text: "the file cannot be read: " + err.Error()})
+		return nil, found(finding.Finding{Rule: ruleUnreadable, Text: "the file cannot be read: " + wording.Reason(err), Write: mayRead})
 	}
 	f, err := disk.Open(path)
 	if err != nil {
@@ -93,7 +96,10 @@ func unfit(path string, text []byte) *finding.Finding {
 	if plan && (bytes.IndexByte(text, 0) >= 0 || !utf8.Valid(text)) || bytes.HasPrefix(text, []byte("\xff\xfe")) || bytes.HasPrefix(text, []byte("\xfe\xff")) {
 		return found(finding.Finding{Rule: ruleNotText, Text: "the file is not UTF-8 text", Write: "save it as UTF-8, or give it another name"})
 	}
-	return nil
+	if f := blank(plan, text); f != nil || !plan {
+		return f
+	}
+	return loneReturn(text)
 }
 
 // found is a finding with the severity of its rule.

@@ -81,9 +81,9 @@ func TestLinkedRoot(t *testing.T) {
 	}
 }
 
-// What begins with a dot is passed over: editors and git keep copies there.
-func TestHiddenFiles(t *testing.T) {
-	c, found := load(t, map[string]string{"a.care.hcl": sound, ".git/b.care.hcl": sound, ".b.care.hcl": sound, "notes.txt": "}"})
+// Folders whose names begin with a dot are passed over: git and systems keep copies there.
+func TestHiddenFolders(t *testing.T) {
+	c, found := load(t, map[string]string{"a.care.hcl": sound, ".git/b.care.hcl": sound, "notes.txt": "}"})
 	if len(found) > 0 || c.Files.Len() != 1 {
 		t.Error(texts(found))
 	}

@@ -2,11 +2,10 @@ package plan
 
 import (
 	"errors"
-	"io/fs"
+	"fmt"
 	"os"
 	"path/filepath"
 	"runtime"
-	"sort"
 	"strconv"
 	"strings"
 	"sync"
@@ -16,6 +15,7 @@ import (
 
 	"vivary/plan/finding"
 	"vivary/plan/source"
+	"vivary/schema/wording"
 )
 
 // The endings of the names of files that are read.
@@ -30,6 +30,25 @@ const (
 // folder; everything else is a finding.
 func Load(disk afero.Fs, root string) (*Collection, []finding.Finding, error) {
 	return new(Reader).Load(disk, root)
+}
+
+// Standing returns the path of a plan below root, or of what may be one; "" for none.
+func Standing(disk afero.Fs, root string) string {
+	if _, err := disk.Stat(root); err != nil {
+		return ""
+	}
+	w := walk(disk, root)
+	for _, path := range w.paths {
+		if strings.HasSuffix(path, PlanSuffix) {
+			return path
+		}
+	}
+	for _, x := range w.odd {
+		if x.found.Severity.Refuses() {
+			return x.path
+		}
+	}
+	return ""
 }
 
 // Reader reads a collection again and again. What it has decoded it keeps until the
@@ -54,19 +73,28 @@ func (r *Reader) Load(disk afero.Fs, root string) (*Collection, []finding.Findin
 		if errors.Is(err, os.ErrNotExist) {
 			return nil, nil, errors.New("there is no folder " + quote(root))
 		}
-		return nil, nil, err
+		return nil, nil, fmt.Errorf("the folder %s cannot be read: %w", quote(root), wording.Plain(err))
 	}
 	if !info.IsDir() {
 		return nil, nil, errors.New(quote(root) + " is a file: name the folder that holds the collection")
 	}
-	l := &loader{disk: disk}
-	l.walk(root)
-	if len(l.paths) == 0 {
+	l := &loader{walker: walk(disk, root)}
+	if len(l.paths) == 0 && !l.broken {
 		l.found.Add(finding.Finding{Rule: ruleEmpty, Text: "no file below " + quote(root) + " has a name that ends in " + PlanSuffix,
 			Write: "vivary start, in an empty folder, for a first plan"})
 	}
+	if len(l.paths) > MaxFiles {
+		l.found.Add(finding.Finding{Rule: ruleTooMany, Text: "there are " + strconv.Itoa(len(l.paths)) + " files",
+			Limit: strconv.Itoa(MaxFiles) + " files in a collection", Write: "put several enclosures into one file, or split the collection"})
+		l.paths = l.paths[:MaxFiles]
+	}
 	files := r.read(l)
 	c := &Collection{Files: source.Over(&builtIn().files), Library: NewLibrary(), files: files, unread: &unread{}}
+	for _, x := range l.odd {
+		x.found.At.File = r.id(x.path)
+		c.Files.Put(x.found.At.File, filepath.ToSlash(x.path), nil)
+		l.found.All = append(l.found.All, x.found)
+	}
 	resolver := &resolver{c: c, unread: c.unread}
 	if r.last != nil {
 		c.Library.after(r.last.Library)
@@ -88,9 +116,7 @@ func (r *Reader) read(l *loader) []*file {
 		r.ids = make(map[string]source.ID, len(l.paths))
 	}
 	for _, path := range l.paths {
-		if r.ids[path] == 0 {
-			r.ids[path] = source.ID(len(r.ids) + 1)
-		}
+		r.id(path)
 	}
 	files := make([]*file, len(l.paths))
 	parallel(len(l.paths), func(i int) {
@@ -104,69 +130,18 @@ func (r *Reader) read(l *loader) []*file {
 	return files
 }
 
+// id is that of a path, the same in every load.
+func (r *Reader) id(path string) source.ID {
+	if r.ids[path] == 0 {
+		r.ids[path] = source.ID(len(r.ids) + 1)
+	}
+	return r.ids[path]
+}
+
+// loader is one load.
 type loader struct {
-	disk  afero.Fs
-	paths []string
+	*walker
 	found finding.List
-	// broken says that something could not be read, in which something named
-	// elsewhere may stand.
-	broken bool
-}
-
-// walk lists the plan and log files in the order of their names. Folders and
-// files whose names begin with a dot are passed over.
-func (l *loader) walk(root string) {
-	// With a separator after it, a root that is a link to a folder is followed.
-	top := filepath.Clean(root) + string(filepath.Separator)
-	err := afero.Walk(l.disk, top, func(path string, info fs.FileInfo, err error) error {
-		name := filepath.Base(path)
-		if err != nil {
-			l.unreadable(path, err)
-			if info != nil && info.IsDir() {
-				return filepath.SkipDir
-			}
-			return nil
-		}
-		if path != top && strings.HasPrefix(name, ".") {
-			if info.IsDir() {
-				return filepath.SkipDir
-			}
-			return nil
-		}
-		if !strings.HasSuffix(name, PlanSuffix) && !strings.HasSuffix(name, LogSuffix) {
-			return nil
-		}
-		if info.Mode()&fs.ModeSymlink != 0 {
-			if info, err = l.disk.Stat(path); err != nil {
-				l.unreadable(path, err)
-				return nil
-			}
-		}
-		if info.Mode().IsRegular() {
-			l.paths = append(l.paths, path)
-		}
-		return nil
-	})
-	if err != nil {
-		l.unreadable(root, err)
-	}
-	sort.Strings(l.paths)
-	if len(l.paths) > MaxFiles {
-		l.found.Add(finding.Finding{Rule: ruleTooMany, Text: "there are " + strconv.Itoa(len(l.paths)) + " files",
-			Limit: strconv.Itoa(MaxFiles) + " files in a collection", Write: "put several enclosures into one file, or split the collection"})
-		l.paths = l.paths[:MaxFiles]
-	}
-}
-
-func (l *loader) unreadable(path string, err error) {
-	f := finding.Finding{Rule: ruleUnreadable, Text: quote(filepath.ToSlash(path)) + " cannot be read: " + err.Error(),
-		Write: "look at its permissions"}
-	if strings.HasSuffix(path, LogSuffix) {
-		l.found.Soft(f, finding.Urgent) // what was seen never refuses, nor does what cannot be seen
-		return
-	}
-	l.broken = true
-	l.found.Add(f)
 }
 
 // gather puts what stands in the files together, in the order of their names.

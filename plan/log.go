@@ -66,9 +66,16 @@ func parseLog(id source.ID, text []byte) ([]Event, []finding.Finding) {
 	if bytes.HasPrefix(text, byteOrderMark) {
 		start = len(byteOrderMark)
 	}
+	ends := "\n"
+	if f := loneReturn(text); f != nil {
+		ends = "\r\n" // either ends a line
+		f.At.File = id
+		f.Text, f.Write = "lines end in a carriage return alone from here on; they are read", ""
+		found.Soft(*f, finding.Advice)
+	}
 	for start < len(text) {
 		end := len(text)
-		if i := bytes.IndexByte(text[start:], '\n'); i >= 0 {
+		if i := bytes.IndexAny(text[start:], ends); i >= 0 {
 			end = start + i
 		}
 		line := strings.TrimRight(string(text[start:end]), "\r")

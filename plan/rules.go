@@ -9,7 +9,7 @@ import (
 // Rules are what can be found while a plan is read, before anything is known of
 // the animals. Each example is a whole plan file, and a log where it has one.
 var Rules = []*finding.Rule{
-	ruleSyntax, ruleNotText, ruleTooLarge, ruleTooDeep, ruleTooMany, ruleUnreadable,
+	ruleSyntax, ruleNotText, ruleTooLarge, ruleTooDeep, ruleTooMany, ruleUnreadable, ruleNotRead, ruleBlank, ruleLineEnds,
 	ruleUnknownWord, ruleMissing, ruleTwice, ruleValue, ruleUnit, ruleDate, ruleTime,
 	ruleNoCollection, ruleUnknownName, ruleZone, ruleOldName, ruleEmpty, RuleUnreasoned,
 	ruleLogLine, ruleLogWord, ruleLogAsked, ruleLogWithdrawn, ruleLogKeeper, ruleLogRepeat, ruleCrew, ruleDatesUnnamed,
@@ -51,6 +51,21 @@ var (
 		Why:     "A plan that is only half read could look right and leave an animal out.",
 		Source:  "the file system",
 		Instead: "Look at the file's permissions."}
+	ruleNotRead = &finding.Rule{ID: "not-read", Severity: finding.Error,
+		Title:   "A file is nearly a plan or a log by its name, and is not read.",
+		Why:     "Editors and file managers add \".txt\", capitals or a copy's number to a name. An animal in such a file would be fed by nobody, and a moult in it would stop no meal.",
+		Source:  "the design of this program",
+		Instead: "Give it a name that ends in `.care.hcl` or `.care.log`, or move it out of the folder."}
+	ruleBlank = &finding.Rule{ID: "blank-file", Severity: finding.Error,
+		Title:   "A plan or a log holds nothing.",
+		Why:     "A disk that was full or a copy that was cut off leaves files empty. What stood in it may be animals.",
+		Source:  "the design of this program",
+		Instead: "Fetch what stood in it from a copy, or delete the file."}
+	ruleLineEnds = &finding.Rule{ID: "line-ends", Severity: finding.Error,
+		Title:   "Lines end in a way that is not read as the end of a line.",
+		Why:     "A carriage return alone ended lines on computers of before 2001. To the reader of plans all of them are one line, and a comment hides whatever stands behind it.",
+		Source:  "HCL native syntax specification: lines end in a line feed, which a carriage return may precede",
+		Instead: "Save the file with line ends of Unix or of Windows."}
 	ruleEmpty = &finding.Rule{ID: "no-plan", Severity: finding.Error,
 		Title:   "There is no plan in the folder.",
 		Why:     "Plans are files whose names end in `.care.hcl`.",

@@ -109,15 +109,8 @@ func start(w *world, f *flags, args []string) int {
 	if f.sheet != "" {
 		return startSheet(w, f, root)
 	}
-	found := ""
-	_ = afero.Walk(w.disk, root, func(path string, info os.FileInfo, err error) error {
-		if err == nil && !info.IsDir() && strings.HasSuffix(path, plan.PlanSuffix) && found == "" {
-			found = path
-		}
-		return nil
-	})
-	if found != "" {
-		fmt.Fprintf(w.err, "vivary start: there is a plan already: %s. Nothing was written.\n", filepath.ToSlash(found))
+	if found := plan.Standing(w.disk, root); found != "" {
+		fmt.Fprintf(w.err, "vivary start: there is a plan already, or what may be one: %s. Nothing was written.\n", filepath.ToSlash(found))
 		return refused
 	}
 	written, err := writeFirst(w.disk, root)

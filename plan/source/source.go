@@ -77,7 +77,9 @@ func (s *Set) Put(id ID, name string, text []byte) {
 		s.files = append(s.files, make([]file, n)...)
 	}
 	s.files[id-1] = file{name, text}
-	s.n++
+	if text != nil {
+		s.n++
+	}
 }
 
 // Name returns the name of a file, or "" for none.

@@ -51,6 +51,21 @@ var reasons = []struct {
 	{fs.ErrClosed, "it was closed meanwhile"},
 }
 
+// FileKind says in a keeper's words what is there that is no file.
+func FileKind(m fs.FileMode) string {
+	switch {
+	case m.IsDir():
+		return "a folder"
+	case m&fs.ModeNamedPipe != 0:
+		return "a pipe"
+	case m&fs.ModeSocket != 0:
+		return "a socket"
+	case m&fs.ModeSymlink != 0:
+		return "a link"
+	}
+	return "a device"
+}
+
 // Plain is an error that says in a keeper's words what err says, wherever in its text the
 // system's own words stand. What err is, it is too. A path is named where err has only the
 // system's words; else whoever made err has named it.

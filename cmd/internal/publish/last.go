@@ -12,6 +12,8 @@ import (
 	"strconv"
 
 	"github.com/spf13/afero"
+
+	"vivary/schema/wording"
 )
 
 // most is how much of a file is read. No calendar of ours comes near.
@@ -77,7 +79,7 @@ func regular(disk afero.Fs, path string) (afero.File, error) {
 	case err != nil:
 		return nil, err
 	case !info.Mode().IsRegular():
-		return nil, fmt.Errorf("it is %s, %w", kind(info.Mode()), ErrNoFile)
+		return nil, fmt.Errorf("it is %s, %w", wording.FileKind(info.Mode()), ErrNoFile)
 	case info.Size() > most:
 		return nil, fmt.Errorf("it has %d MB, %w", info.Size()>>20, ErrNoFile)
 	}
@@ -91,20 +93,6 @@ func regular(disk afero.Fs, path string) (afero.File, error) {
 		return nil, err // not the file: it would be an interface that is not nil
 	}
 	return file, nil
-}
-
-func kind(m fs.FileMode) string {
-	switch {
-	case m.IsDir():
-		return "a folder"
-	case m&fs.ModeNamedPipe != 0:
-		return "a pipe"
-	case m&fs.ModeSocket != 0:
-		return "a socket"
-	case m&fs.ModeSymlink != 0:
-		return "a link"
-	}
-	return "a device"
 }
 
 func lstat(disk afero.Fs, path string) (os.FileInfo, error) {
