@@ -42,7 +42,11 @@ func Sound(t testing.TB, files map[string]string) (*plan.Collection, []finding.F
 
 // With is a collection of one plan and one log.
 func With(text, log string) map[string]string {
-	return map[string]string{"a.care.hcl": text, "a.care.log": log}
+	files := map[string]string{"a.care.hcl": text}
+	if log != "" { // an empty file would be found
+		files["a.care.log"] = log
+	}
+	return files
 }
 
 // Day reads a date that stands in a test.
