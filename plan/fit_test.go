@@ -41,7 +41,7 @@ func TestUnusualTexts(t *testing.T) {
 		"empty":                 {"", log, "blank-file", finding.Error, 1, 1},
 		"blanks":                {" \t\r\n\n  ", log, "blank-file", finding.Error, 1, 1},
 		"only a mark":           {"\ufeff", log, "blank-file", finding.Error, 1, 1},
-		"an empty log":          {keeper, "", "blank-file", finding.Caution, 1, 1},
+		"a mark in a log":       {keeper, "\ufeff", "blank-file", finding.Caution, 1, 1},
 		"blanks in a log":       {keeper, "\n \n", "blank-file", finding.Caution, 1, 1},
 		"old line ends":         {cr(keeper), log, "line-ends", finding.Error, 1, 17},
 		"one old line end":      {strings.Replace(keeper, "\n\n", "\n# c\rkeeper\n", 1), log, "line-ends", finding.Error, 4, 4},
