@@ -6,6 +6,7 @@ import (
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema/civil"
+	"vivary/schema/slip"
 )
 
 var (
@@ -51,7 +52,7 @@ func accept(c *plan.Collection, all []finding.Finding, today civil.Date) []findi
 				for _, x := range Rules() {
 					ids = append(ids, x.ID)
 				}
-				if s := finding.Suggest(a.Name.V, ids); s != "" {
+				if s := slip.Of(a.Name.V, ids); s != "" {
 					f.Text += ": did you mean " + s + "?"
 					f.Write = "accept \"" + s + "\""
 					if FindRule(s).Silence != finding.Never {

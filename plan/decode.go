@@ -13,6 +13,7 @@ import (
 	"vivary/plan/source"
 	"vivary/plan/syntax"
 	"vivary/schema"
+	"vivary/schema/slip"
 )
 
 // decoder turns the syntax tree of one file into blocks. It belongs to one
@@ -310,14 +311,28 @@ func (d *decoder) label(blk *syntax.Block, b *schema.Block, h *Head) {
 		return
 	}
 	h.Name = wrote(blk.Labels[0].Text, blk.Labels[0].At)
+	if b == schema.Face {
+		if name := schema.Called(schema.Faces, h.Name.V); name != "" {
+			h.Name.V = name
+		}
+	}
 	if b == schema.Accept || b == schema.NumberBlock || b == schema.FigureBlock || b == schema.Season || b == schema.FeederSize {
 		return // these are words of the language, or free text
 	}
 	if !validName(h.Name.V) {
 		d.found.Add(finding.Finding{Rule: ruleValue, At: h.Name.At,
 			Text:  quote(h.Name.V) + " cannot be a name: a name is made of letters, digits, hyphens and underscores, at most 60 of them",
-			Write: quote(slug(h.Name.V)) + ", with title = " + quote(h.Name.V)})
+			Write: titled(b, h.Name.V)})
 	}
+}
+
+// titled says what to write in place of a name that is none: in a block that has a title
+// the words that were meant for it go there.
+func titled(b *schema.Block, name string) string {
+	if b.Attr("title") == nil {
+		return quote(slug(name))
+	}
+	return quote(slug(name)) + ", with title = " + quote(name)
 }
 
 // validName reports whether a label can be written without quotes in a log line.
@@ -345,7 +360,7 @@ func hasBlock(in *syntax.Block, kind string, labels []syntax.Label) bool {
 func (d *decoder) unknown(at source.Place, what, name, where string, known []string, fits func(string) bool) {
 	f := finding.Finding{Rule: ruleUnknownWord, At: at,
 		Text: "there is no " + what + " " + quote(name) + " in " + where}
-	if s := finding.Suggest(name, known); s != "" {
+	if s := slip.Of(name, known); s != "" {
 		f.Write = s
 		f.Text += ": did you mean " + s + "?"
 		if fits(s) {

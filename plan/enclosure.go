@@ -238,7 +238,12 @@ type Heater struct {
 const tube = 26
 
 // What returns the kind of device: what is written as such, or the name.
-func (h *Heater) What() string { return h.Kind.Or(h.Name.V) }
+func (h *Heater) What() string {
+	if name := schema.Called(schema.HeaterKinds, h.Name.V); name != "" && !h.Kind.Set() {
+		return name
+	}
+	return h.Kind.Or(h.Name.V)
+}
 
 // Tube reports whether it is a lamp for ultraviolet light and not for heat: a timer
 // switches it, and no thermostat.
@@ -280,7 +285,12 @@ type Care struct {
 }
 
 // KindName returns the name of its kind: the one written, else its own name.
-func (c *Care) KindName() string { return c.Kind.Or(c.Name.V) }
+func (c *Care) KindName() string {
+	if c.Kind.Set() {
+		return c.Kind.V
+	}
+	return kindCalled(c.Name.V)
+}
 
 // What returns the kind of care, or nil where there is none of that name.
 func (c *Care) What() *schema.CareKind { return schema.FindKind(c.KindName()) }

@@ -83,8 +83,8 @@ func TestMisread(t *testing.T) {
 		"2026-11-02 burrow-a old molted-agan":        `neither "old" nor "molted-agan" is a word`,
 		"2026-11-02 burrow-a adult birth":            `neither "adult" nor "birth" is a word`, // and not: did you mean moult
 		"2026-11-02 burrow-a old premolut":           "did you mean premoult",
-		"2026-11-02 burrow-a mollted":                "did you mean moulted", // and not: mated
-		"2026-11-02 burrow-a molted-again":           "did you mean molted?",
+		"2026-11-02 burrow-a mollted":                "did you mean moulted, which is moult?", // and not: mated
+		"2026-11-02 burrow-a molted-again":           "did you mean molted, which is moult?",
 		"2026-11-02 burrow-a moult-soon":             `"moult-soon" is not a word of the log. Until then`, // it has not moulted
 	} {
 		_, found := ParseLogLine(1, line)

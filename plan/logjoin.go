@@ -8,6 +8,7 @@ import (
 	"vivary/plan/finding"
 	"vivary/plan/source"
 	"vivary/schema"
+	"vivary/schema/slip"
 	"vivary/schema/wording"
 )
 
@@ -168,7 +169,7 @@ func (r *resolver) unknownWriter(by Written[string]) {
 		return
 	}
 	f := finding.Finding{Rule: ruleLogKeeper, At: by.At, Text: "there is no keeper " + quote(by.V) + ": who wrote the line is not known; it counts", Write: "the name of a keeper of the plan, or no by"}
-	if s := finding.Suggest(by.V, keys(r.c.keepers)); s != "" {
+	if s := slip.Of(by.V, keys(r.c.keepers)); s != "" {
 		f.Text = "there is no keeper " + quote(by.V) + ": did you mean " + quote(s) + "? The line counts"
 		f.Write = s
 		f.Edits = finding.Instead(by.At, by.V, s)

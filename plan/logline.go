@@ -9,6 +9,7 @@ import (
 	"vivary/plan/source"
 	"vivary/schema"
 	"vivary/schema/civil"
+	"vivary/schema/slip"
 )
 
 const logForm = `day, enclosure, animals, word, note: 2026-11-02 burrow-a young moult "left alone"`
@@ -143,6 +144,9 @@ func (l *lineReader) rest(e *Event, at int, noted bool) *finding.Finding {
 		return nil
 	}
 	e.Word = spelled.Word
+	if spelled.Care != nil {
+		e.Args = []Written[string]{wrote(spelled.Care.Name, e.WordAt)}
+	}
 	l.after(e, at+n)
 	text, where := misread(e, spelled)
 	if text != "" {
@@ -192,11 +196,12 @@ func (l *lineReader) wordless(e *Event) *finding.Finding {
 func (l *lineReader) asked(e *Event, s *schema.Spelling) {
 	e.remark(finding.Finding{Rule: ruleLogAsked, At: e.WordAt,
 		Text:  quote(s.Text) + " may mean several things: " + s.Hint + " Until it is answered it is a remark, from which nothing follows",
-		Write: "instead, one of: " + strings.Join(s.Choices(), ", ")})
+		Write: "instead, one of: " + strings.Join(s.May, ", ")})
 }
 
-// unknown says of which word it is not known what it means, and which may be meant:
-// the third or the fourth, of which one may be the animals.
+// unknown says of which word it is not known what it means: the third or the fourth, of
+// which one may be the animals. What it may be a slip for is said in words, and never
+// written in its place: a word that is taken changes calendars for months.
 func (l *lineReader) unknown(e *Event, at int) {
 	word := l.words[at].text
 	near := nearWord(word)
@@ -204,24 +209,27 @@ func (l *lineReader) unknown(e *Event, at int) {
 	if !e.Group.Set() && at+1 < len(l.words) {
 		next := l.words[at+1].text
 		stage := slices.ContainsFunc(schema.Stages, func(c schema.Choice) bool { return c.Name == word })
-		if n := nearWord(next); n != "" {
+		if n := nearWord(next); n != nil {
 			at, word, near = at+1, next, n
 			text = quote(word) + " is not a word of the log"
 		} else if stage {
-			near = "" // animals are often named by their stage: "adult" is not meant as "moult"
+			near = nil // animals are often named by their stage: "adult" is not meant as "moult"
 		}
-		if near == "" {
+		if near == nil {
 			text = "neither " + quote(l.words[at].text) + " nor " + quote(next) + " is a word of the log"
 		}
 	}
 	e.WordAt = l.span(at, at+1)
-	f := finding.Finding{Rule: ruleLogWord, At: e.WordAt, Text: text, Write: "one of: " + strings.Join(logWordNames(), ", ")}
-	if near == "" {
+	f := finding.Finding{Rule: ruleLogWord, At: e.WordAt, Text: text, Write: "the word that is meant: " + logWordList}
+	if near == nil {
 		f.Text += "."
 	} else {
-		f.Text += ": did you mean " + near + "?"
-		f.Write = near
-		f.Edits = finding.Instead(f.At, word, near)
+		f.Text += ": did you mean " + near.Text
+		if !strings.EqualFold(near.Text, near.Means()) {
+			f.Text += ", which is " + near.Means()
+		}
+		f.Text += "?"
+		f.Write = near.Means() + ", if that was seen or done; else one of the others: " + logWordList
 	}
 	f.Text += " Until then it is a remark, from which nothing follows"
 	e.remark(f)
@@ -231,28 +239,39 @@ func (l *lineReader) unknown(e *Event, at int) {
 // no moult, and a left-claw is no meal left.
 var adds = []string{"-again", "-today", "-now", "-well", "-ok"}
 
-// nearWord returns what a slip of the keyboard is meant for, or "": the nearest of the
-// words of the log and of the spellings that begin as it does, but of a word that
-// is near enough its own name. Abbreviations are near to everything, and what would be
-// asked back is no answer.
-func nearWord(word string) string {
+// nearWord returns the spelling that a slip of the keyboard is meant for, or nil where
+// there is none, or there are several that do not mean the same.
+func nearWord(word string) *schema.Spelling {
 	for _, end := range adds {
 		if begin, cut := strings.CutSuffix(strings.ToLower(word), end); cut && begin != "" {
 			word = begin
 		}
 	}
-	known := logWordNames()
-	for i := range schema.Spellings {
-		if s := &schema.Spellings[i]; len(s.Text) > 3 && !s.Asked() && strings.EqualFold(s.Text[:1], word[:1]) {
-			known = append(known, s.Text)
-		}
+	if len(word) < 4 {
+		return nil // of three letters another is mostly another word
 	}
-	near := finding.Near(word, known)
-	if s, _ := schema.Spelled(strings.Fields(near)); s != nil && finding.Near(word, []string{s.Word.Name}) != "" {
-		return s.Word.Name
+	meaning := func(text string) *schema.Spelling {
+		s, _ := schema.Spelled(strings.Fields(text))
+		return s
 	}
-	return near
+	near := slip.Among(word, spellings, func(a, b string) bool { return meaning(a).Same(meaning(b)) })
+	if s := meaning(near); s != nil && !s.Asked() {
+		return s
+	}
+	return nil
 }
+
+// spellings are the texts of schema.Spellings.
+var spellings = func() (all []string) {
+	for i := range schema.Spellings {
+		all = append(all, schema.Spellings[i].Text)
+	}
+	return all
+}()
+
+// logWordList are the words of the log, in the order in which the schema lists them: what
+// is alike stands together there.
+var logWordList = strings.Join(logWordNames(), ", ")
 
 func logWordNames() (all []string) {
 	for _, w := range schema.LogWords {

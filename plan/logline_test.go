@@ -70,7 +70,7 @@ func TestLine(t *testing.T) {
 		"b dropped 14":                     "remark ?log-asked",
 		"b gone":                           "remark ?log-asked",
 		"b young i2":                       "young remark ?log-asked",
-		"b watered the plants":             "remark ?log-word",
+		"b watered the plants":             "remark ?log-asked",
 		"b \"a note alone\"":               "remark (a note alone) ?log-word",
 		"b died two":                       "!after died stands how many",
 		"b moved 0.5 to tub-7":             "!animals come whole",

@@ -4,7 +4,7 @@ import (
 	"slices"
 	"strings"
 
-	"github.com/agext/levenshtein"
+	"vivary/schema/slip"
 )
 
 // Namesakes are the species that a name means which is not that of a sheet.
@@ -112,7 +112,7 @@ func (l *Library) NearNames(written string) (names []string) {
 			other := spokenAs(n)
 			its := other.told()
 			switch {
-			case slip(whole, other.joined()), slip(core, its):
+			case near(whole, other.joined()), near(core, its):
 				return true
 			}
 			return len(core) >= 6 && len(its) >= 6 && (strings.Contains(its, core) || strings.HasSuffix(core, its) || len(its) > len(core)/2 && strings.Contains(core, its))
@@ -126,20 +126,17 @@ func (l *Library) NearNames(written string) (names []string) {
 	return names
 }
 
-// slip reports whether two names differ by no more than slips of the pen: in one letter of
-// six, or by two that stand in each other's place.
-func slip(a, b string) bool {
+// near reports whether two names may be one, written with a slip or two. It is for names
+// that are only listed, so that it may find more than slip.Of does.
+func near(a, b string) bool {
 	if len(a) <= 4 || len(b) <= 4 {
 		return false
 	}
-	d := levenshtein.Distance(a, b, nil)
-	return d <= max(1, len(a)/6) || d == 2 && sortedLetters(a) == sortedLetters(b)
-}
-
-func sortedLetters(s string) string {
-	letters := []rune(s)
-	slices.Sort(letters)
-	return string(letters)
+	most := 1
+	if len(a) >= 7 {
+		most = 2
+	}
+	return slip.Between(a, b) <= most
 }
 
 // joined is a name without the spaces between its words.

@@ -8,81 +8,6 @@ import (
 	"vivary/schema/wording"
 )
 
-// PreyNames is what is meant by prey that does not stand as the sheets have it.
-type PreyNames struct {
-	Feeders []*FeederSheet // that are called so; of several none is meant
-	Prey    Prey           // by the names of the sheets, where feeder and size are known
-	Rest    string         // what is written beside the feeder: nothing, or no size of it
-}
-
-// ByOtherPrey looks for the feeder and its size that are written by other names: the
-// common one, several of them, a trade name, the scientific name. The size may stand
-// before the feeder. What several feeders are called is never told apart by the size.
-func (l *Library) ByOtherPrey(p Prey) (n PreyNames) {
-	words := strings.Fields(p.String())
-	for split := len(words); split > 0; split-- {
-		front, back := strings.Join(words[:split], " "), strings.Join(words[split:], " ")
-		for _, w := range [][2]string{{front, back}, {back, front}} {
-			feeders := l.feedersCalled(w[0])
-			if len(feeders) == 1 {
-				if size := feeders[0].sizeCalled(w[1]); size != nil {
-					return PreyNames{Feeders: feeders, Prey: Prey{feeders[0].Name.V, size.Name.V}}
-				}
-			}
-			if n.Feeders == nil { // of more words than any that follows
-				n = PreyNames{Feeders: feeders, Rest: w[1]}
-			}
-			if len(n.Feeders) > 1 {
-				return n
-			}
-		}
-	}
-	return n
-}
-
-// feedersCalled returns the feeders of a name: the one whose sheet is named so, else all
-// that are called so.
-func (l *Library) feedersCalled(name string) (all []*FeederSheet) {
-	want := slug(name)
-	if f := l.Feeder(want); f != nil {
-		return []*FeederSheet{f}
-	}
-	for _, of := range l.FeederNames() {
-		f := l.Feeder(of)
-		if want != "" && slices.ContainsFunc(f.Names(), func(n string) bool { return slug(n) == want }) {
-			all = append(all, f)
-		}
-	}
-	return all
-}
-
-// Names returns all that a feeder is called: the name of its sheet, the common one,
-// several of them, the scientific one and the others.
-func (f *FeederSheet) Names() []string {
-	all := []string{f.Name.V, f.Title.V, f.Plural.V}
-	if latin := strings.Fields(f.Latin.V); len(latin) > 1 {
-		all = append(all, strings.Trim(latin[0]+" "+latin[1], ","))
-	}
-	for _, w := range f.Also {
-		all = append(all, w.V)
-	}
-	return slices.DeleteFunc(all, func(n string) bool { return n == "" })
-}
-
-// sizeCalled returns the size class of a name, its own or another, or nil.
-func (f *FeederSheet) sizeCalled(name string) *FeederSize {
-	want := slug(name)
-	if want == "" && len(f.Sizes) == 1 {
-		return f.Sizes[0] // there is no other
-	}
-	for _, s := range f.Sizes {
-		if slug(s.Name.V) == want || slices.ContainsFunc(s.Also, func(w Written[string]) bool { return slug(w.V) == want }) {
-			return s
-		}
-	}
-	return nil
-}
-
 // asNamed returns prey by the names of the sheets, as far as one is meant.
 func (l *Library) asNamed(w Written[Prey]) Written[Prey] {
 	if w.Set() && !l.has(w.V) {
@@ -171,10 +96,11 @@ func (r *resolver) prey(w Written[Prey]) {
 	n := lib.ByOtherPrey(w.V)
 	typed := w.V.String()
 	switch {
-	case n.Prey.Size != "":
+	case n.Measure != "":
 		better := n.Prey.String()
-		r.found.Add(finding.Finding{Rule: ruleOldName, At: w.At, Text: quote(typed) + " is another name; the feeder " + better + " is used",
+		r.found.Add(finding.Finding{Rule: ruleOldName, At: w.At, Text: quote(typed) + " is taken for " + better + ", of " + n.Measure + ", the nearest of its sizes",
 			Write: quote(better), Edits: finding.Instead(w.At, typed, better)})
+	case n.Prey.Size != "": // said in the words of the trade: it is clear what is meant
 	case len(n.Feeders) > 1:
 		var names []string
 		for _, f := range n.Feeders {
@@ -183,16 +109,7 @@ func (r *resolver) prey(w Written[Prey]) {
 		r.found.Add(finding.Finding{Rule: ruleUnknownName, At: w.At, Text: quote(typed) + " is a name of several feeders: " + wording.And(names),
 			Write: strings.Join(quotedEach(names), " or ") + ", with the size after it, whichever yours are"})
 	case len(n.Feeders) == 0:
-		if near := lib.nearPrey(typed); len(near) > 0 && !r.unsaid(typed) {
-			behind := ", with the size after it"
-			if strings.Contains(near[0], " ") {
-				behind = ""
-			}
-			r.found.Add(finding.Finding{Rule: ruleUnknownName, At: w.At, Text: "there is no feeder " + quote(typed) + "; near it by name " + wording.Noun(len(near), "is ", "are ") + wording.And(near),
-				Write: strings.Join(quotedEach(near), " or ") + behind + ", if that is what yours are"})
-			return
-		}
-		r.unknownName(r.within(w.At, w.V.Feeder), "feeder", lib.feederWords())
+		r.unknownPrey(w, typed)
 	default:
 		f := n.Feeders[0]
 		var sizes []string
@@ -208,40 +125,25 @@ func (r *resolver) prey(w Written[Prey]) {
 	}
 }
 
-// nearPrey returns the prey that may be meant by a word that is the name of a size alone
-// ("hydei"), and the feeders in whose names a word stands ("fly"), by the names of the
-// sheets. None of it is ever taken.
-func (l *Library) nearPrey(written string) (near []string) {
-	want := slug(written)
-	for _, of := range l.FeederNames() {
-		f := l.Feeder(of)
-		for _, s := range f.Sizes {
-			if len(want) > 4 && slug(s.Name.V) == want {
-				near = append(near, Prey{f.Name.V, s.Name.V}.String())
-			}
+// unknownPrey finds a feeder of which there is no sheet. None is taken for another, however
+// near its name is: it says which are near, or which there are.
+func (r *resolver) unknownPrey(w Written[Prey], typed string) {
+	if r.unsaid(w.V.Feeder) {
+		return
+	}
+	f := finding.Finding{Rule: ruleUnknownName, At: w.At, Text: "there is no feeder " + quote(typed)}
+	if near := r.c.Library.nearPrey(typed); len(near) > 0 {
+		behind := ", with the size after it"
+		if strings.Contains(near[0], " ") {
+			behind = ""
 		}
+		f.Text += "; near it by name " + wording.Noun(len(near), "is ", "are ") + wording.And(near)
+		f.Write = strings.Join(quotedEach(near), " or ") + behind + ", if that is what yours are; else a feeder block of its own"
+	} else {
+		f.Write = "one that there is, with its size: " + strings.Join(usualFeeders, ", ") + " and those of vivary why feeders; or a feeder block of its own"
 	}
-	if len(near) == 1 {
-		return near
-	}
-	near = nil
-	for _, of := range l.FeederNames() {
-		f := l.Feeder(of)
-		if slices.ContainsFunc(f.Names(), func(n string) bool { return slices.Contains(strings.Split(slug(n), "-"), want) }) {
-			near = append(near, f.Name.V)
-		}
-	}
-	if len(near) > mostNear {
-		return nil
-	}
-	return near
+	r.found.Add(f)
 }
 
-// feederWords returns all names of all feeders, those of the sheets first.
-func (l *Library) feederWords() []string {
-	all := l.FeederNames()
-	for _, n := range slices.Clone(all) {
-		all = append(all, l.Feeder(n).Names()...)
-	}
-	return all
-}
+// usualFeeders are named where no feeder is near to what was written.
+var usualFeeders = []string{"cricket", "roach", "locust", "mealworm", "superworm", "waxworm", "fruit-fly"}

@@ -16,7 +16,7 @@ func fed(prey, before string) string {
 }
 
 // TestPreyByOtherNames checks that prey is understood by the names that the trade has for
-// it, that our names are then used everywhere, and that the edit writes them.
+// it, singly or several, in any order, and that our names are then used everywhere.
 func TestPreyByOtherNames(t *testing.T) {
 	for typed, want := range map[string]string{
 		"dubia medium":                  "roach medium",
@@ -37,22 +37,68 @@ func TestPreyByOtherNames(t *testing.T) {
 		"mini mealworm":                 "mealworm small",
 		"mouse pinky":                   "pinky-mouse newborn",
 		"silkworm any":                  "silkworm medium",
+		"pinhead":                       "cricket pinhead",
+		"pinheads":                      "cricket pinhead",
+		"pinhead crickets":              "cricket pinhead",
+		"small dubias":                  "roach small",
+		"dubia roaches large":           "roach large",
+		"superworms medium":             "superworm medium",
+		"large super worms":             "superworm large",
+		"supers large":                  "superworm large",
+		"medium hoppers":                "locust medium",
+		"hydei":                         "fruit-fly hydei",
+		"D. hydei":                      "fruit-fly hydei",
+		"melanogaster":                  "fruit-fly melanogaster",
+		"hydei fruit flies":             "fruit-fly hydei",
+		"flightless fruit flies large":  "fruit-fly hydei",
+		"small red runners":             "turkestan-roach small",
+		"B. dubia adult":                "roach adult",
+		"lats medium":                   "turkestan-roach medium",
+		"waxworms large":                "waxworm large",
+		"wax worms small":               "waxworm small",
+		"live crickets adult":           "cricket adult",
+		"springtails":                   "springtail adult",
+		"isopods small":                 "woodlouse small",
+	} {
+		c, found := load(t, map[string]string{"a.care.hcl": fed(typed, "")})
+		if len(found) > 0 {
+			t.Errorf("%s: %v", typed, texts(found))
+			continue
+		}
+		if got := c.Enclosure("box").Feeding[0].Menu()[0].V.String(); got != want {
+			t.Errorf("%s is fed as %s, want %s", typed, got, want)
+		}
+	}
+}
+
+// A size by its length is the nearest class of the feeder, and is said, since a seller's
+// half inch is between two of them. The edit writes what was understood.
+func TestPreyByLength(t *testing.T) {
+	for typed, want := range map[string]string{
+		"1/2 inch crickets":     "cricket medium",
+		"half inch crickets":    "cricket medium",
+		"quarter inch crickets": "cricket pinhead",
+		"10 mm crickets":        "cricket small",
+		"crickets 1 cm":         "cricket small",
+		"1/2\\\" dubia":         "roach small",
+		"1 inch mealworms":      "mealworm large",
+		"2 inch superworms":     "superworm large",
 	} {
 		text := fed(typed, "")
 		c, found := load(t, map[string]string{"a.care.hcl": text})
-		if len(found) != 1 || found[0].Rule != ruleOldName || !strings.Contains(found[0].Text, want) {
+		if len(found) != 1 || found[0].Rule != ruleOldName || !strings.Contains(found[0].Text, "is taken for "+want) {
 			t.Errorf("%s: %v", typed, texts(found))
 			continue
 		}
 		if got := c.Enclosure("box").Feeding[0].Menu()[0].V.String(); got != want {
 			t.Errorf("%s is fed as %s", typed, got)
 		}
+		if strings.Contains(typed, "\\") {
+			continue // what is written with an escape is not edited
+		}
 		mended, err := finding.Apply([]byte(text), found[0].Edits)
 		if got := string(mended); err != nil || got != fed(want, "") {
 			t.Errorf("%s becomes\n%s", typed, got)
-		}
-		if _, found := load(t, map[string]string{"a.care.hcl": string(mended)}); len(found) > 0 {
-			t.Errorf("%s, put right: %v", typed, texts(found))
 		}
 	}
 }
@@ -69,7 +115,15 @@ func TestPreyNotUnderstood(t *testing.T) {
 		{"red runner", "", "the size of the turkestan-roach is not said", "medium"},
 		{"red runner gigantic", "", "there is no size of turkestan-roach \"gigantic\"", ""},
 		{"cricket", "", "the size of the cricket is not said", "pinhead"},
-		{"dubai medium", "", "there is no feeder \"dubai\": did you mean \"dubia\"?", ""},
+		{"dubai medium", "", "there is no feeder \"dubai medium\"; near it by name is roach", "if that is what yours are"},
+		{"dubias", "", "the size of the roach is not said", "medium"},
+		{"fruit flies", "", "the size of the fruit-fly is not said", "hydei"},
+		{"hoppers", "", "the size of the locust is not said", "subadult"},
+		{"2 week crickets", "", "there is no size of cricket \"2 week\"", "pinhead"},
+		{"5 inch crickets", "", "there is no size of cricket \"5 inch\"", "adult"},
+		{"bluebottle", "", "near it by name are blow-fly bluebottle and blow-fly-larva large", ""},
+		{"discoid large", "", "there is no feeder \"discoid large\"", "a feeder block of its own"},
+		{"gecko diet", "", "there is no feeder \"gecko diet\"", "cricket, roach"},
 	} {
 		c, found := load(t, map[string]string{"a.care.hcl": fed(x.typed, x.before)})
 		if len(found) != 1 || found[0].Rule != ruleUnknownName || !strings.Contains(found[0].Text, x.text) || !strings.Contains(found[0].Write, x.write) {
@@ -90,7 +144,7 @@ func TestPreyAgain(t *testing.T) {
 	files := map[string]string{"a.care.hcl": fed("dubia medium", ""), "s.care.hcl": own}
 	r := &Reader{}
 	before, found := again(t, r, files)
-	if len(found) != 3 {
+	if len(found) != 0 {
 		t.Fatalf("found: %v", texts(found))
 	}
 	fresh := texts(found)
@@ -124,7 +178,7 @@ func TestPreyAgain(t *testing.T) {
 func TestNearPrey(t *testing.T) {
 	lib := NewLibrary()
 	for written, want := range map[string]string{
-		"hydei": "fruit-fly hydei", "melanogaster": "fruit-fly melanogaster",
+		"greenbottle": "blow-fly greenbottle blow-fly-larva small", "fuzzy": "pinky-mouse fuzzy",
 		"fly":        "blow-fly blow-fly-larva fruit-fly house-fly house-fly-larva",
 		"gecko diet": "", "": "", "small": "", "adult": "",
 	} {

@@ -8,6 +8,7 @@ import (
 	"vivary/plan/finding"
 	"vivary/plan/source"
 	"vivary/schema"
+	"vivary/schema/slip"
 )
 
 // references looks whether all that is named by rounds, absences, calendars, care
@@ -127,7 +128,7 @@ func (r *resolver) noDay(d Written[Day]) {
 		return
 	}
 	f := finding.Finding{Rule: ruleUnknownName, At: d.At, Text: quote(d.V.Name) + " is neither a day nor the name of a dates block", Write: DayForms}
-	if s := finding.Suggest(d.V.Name, slices.Concat(keys(r.c.dates), weekdayNames)); s != "" {
+	if s := slip.Of(d.V.Name, slices.Concat(keys(r.c.dates), weekdayNames)); s != "" {
 		f.Text += ": did you mean " + quote(s) + "?"
 		f.Write = quote(s)
 		f.Edits = finding.Instead(d.At, d.V.Name, s)
@@ -176,6 +177,10 @@ func (r *resolver) kind(c *Care, others []*Care) {
 	if c.Kind.Set() {
 		name = c.Kind
 	}
+	if q := schema.AskedBack(schema.UnclearKinds, name.V); q != nil {
+		r.found.Add(finding.Finding{Rule: ruleUnknownWord, At: name.At, Text: quote(name.V) + " does not say which care: " + q.Ask, Write: q.Write})
+		return
+	}
 	r.notListed(name, "a kind of care", "kind = one of: ", kindNames(), func(better string) bool {
 		return c.Kind.Set() || !slices.ContainsFunc(others, func(o *Care) bool { return o.Name.V == better })
 	})
@@ -194,7 +199,7 @@ func (r *resolver) unknownName(w Written[string], what string, known []string) {
 		return
 	}
 	f := finding.Finding{Rule: ruleUnknownName, At: w.At, Text: "there is no " + what + " " + quote(w.V)}
-	if s := finding.Suggest(w.V, known); s != "" {
+	if s := slip.Of(w.V, known); s != "" {
 		f.Text += ": did you mean " + quote(s) + "?"
 		f.Write = quote(s)
 		f.Edits = finding.Instead(w.At, w.V, s)

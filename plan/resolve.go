@@ -10,6 +10,7 @@ import (
 	"vivary/plan/finding"
 	"vivary/schema"
 	"vivary/schema/quantity"
+	"vivary/schema/slip"
 	"vivary/schema/zone"
 )
 
@@ -250,7 +251,7 @@ func (r *resolver) inner(e *Enclosure) {
 	}
 	if e.Housing != nil {
 		for _, f := range e.Housing.Faces {
-			if f.Name.Set() && !slices.ContainsFunc(schema.Faces, func(c schema.Choice) bool { return c.Name == f.Name.V }) {
+			if f.Name.Set() && schema.Called(schema.Faces, f.Name.V) == "" {
 				r.notListed(f.Name, "a face of a box", "one of: ", choiceNames(schema.Faces), func(better string) bool {
 					return !slices.ContainsFunc(e.Housing.Faces, func(o *Face) bool { return o.Name.V == better })
 				})
@@ -274,7 +275,11 @@ func (r *resolver) device(h *Heater, others []*Heater) {
 	if h.Kind.At.Written() || !h.Name.Set() {
 		return // what is written as a kind has been looked at
 	}
-	if slices.ContainsFunc(schema.HeaterKinds, func(c schema.Choice) bool { return c.Name == h.Name.V }) {
+	if schema.Called(schema.HeaterKinds, h.Name.V) != "" {
+		return
+	}
+	if q := schema.AskedBack(schema.UnclearHeaters, h.Name.V); q != nil {
+		r.found.Add(finding.Finding{Rule: ruleUnknownWord, At: h.Name.At, Text: quote(h.Name.V) + " is not a kind of heater: " + q.Ask, Write: q.Write})
 		return
 	}
 	r.notListed(h.Name, "a kind of heater", "kind = one of: ", choiceNames(schema.HeaterKinds),
@@ -287,7 +292,7 @@ func (r *resolver) device(h *Heater, others []*Heater) {
 // stand in its place.
 func (r *resolver) notListed(name Written[string], what, write string, known []string, fits func(better string) bool) {
 	f := finding.Finding{Rule: ruleUnknownWord, At: name.At, Text: quote(name.V) + " is not " + what, Write: write + strings.Join(known, ", ")}
-	if s := finding.Suggest(name.V, known); s != "" {
+	if s := slip.Of(name.V, known); s != "" {
 		f.Text += ": did you mean " + s + "?"
 		if fits(s) {
 			f.Edits = finding.Instead(name.At, name.V, s)

@@ -6,6 +6,7 @@ import (
 
 	"vivary/plan/finding"
 	"vivary/schema/civil"
+	"vivary/schema/slip"
 	"vivary/schema/wording"
 )
 
@@ -96,14 +97,14 @@ func (r *resolver) like(s *SpeciesSheet) {
 	}
 	if names := lib.TypeNames(); s.Type.Set() && !slices.Contains(names, s.Type.V) {
 		f := finding.Finding{Rule: ruleUnknownName, At: s.Type.At, Text: "there is no care type " + quote(s.Type.V), Write: "type = one of: " + strings.Join(names, ", ")}
-		if near := finding.Near(s.Type.V, names); near != "" {
+		if near := slip.Of(s.Type.V, names); near != "" {
 			f.Text += ": did you mean " + quote(near) + "?"
 			f.Write, f.Edits = "type = "+quote(near), finding.Instead(s.Type.At, s.Type.V, near)
 		}
 		r.found.Add(f)
 	}
 	if names := lib.SpeciesNames(); s.Like.Set() && !slices.Contains(names, s.Like.V) {
-		r.unknownName(s.Like, "species sheet", names)
+		r.unknownSpecies(s.Like, "like")
 	}
 }
 
@@ -118,7 +119,7 @@ func (r *resolver) species(e *Enclosure) *SpeciesSheet {
 	}
 	by := lib.ByOtherName(e.Species.V)
 	if len(by.Sheets) == 0 {
-		r.unknownSpecies(e.Species)
+		r.unknownSpecies(e.Species, "species")
 		return nil
 	}
 	sheet := by.One()
@@ -152,28 +153,23 @@ func (r *resolver) species(e *Enclosure) *SpeciesSheet {
 	return sheet
 }
 
-// unknownSpecies finds a species of which there is no sheet. Where the name is no slip of
-// the pen it says which of the same genus there are, and how to write one: of a care type,
-// those first that have its genus.
-func (r *resolver) unknownSpecies(w Written[string]) {
+// unknownSpecies finds a species of which there is no sheet. None is ever taken for another:
+// it says which are near by name or of the same genus, and how to write a sheet of one's
+// own, of a care type, those first that have its genus. attr is the attribute that names it.
+func (r *resolver) unknownSpecies(w Written[string], attr string) {
 	lib := r.c.Library
-	names := lib.SpeciesNames()
-	genus, epithet, _ := strings.Cut(slug(w.V), "-")
-	meant, of, _ := strings.Cut(finding.Near(w.V, names), "-")
-	// Another species of the genus is no slip.
-	slip := meant != "" && (meant != genus || epithet == "" || finding.Near(epithet, []string{of}) != "")
-	if slip || r.unsaid(w.V) {
-		r.unknownName(w, "species sheet", names)
+	if r.unsaid(w.V) {
 		return
 	}
+	genus, _, _ := strings.Cut(slug(w.V), "-")
 	kin, types := lib.InGenus(genus), lib.TypesOf(genus)
 	near := lib.formOf(w.V)
-	if len(kin) == 0 {
+	if len(near) == 0 {
 		near = lib.NearNames(w.V)
 	}
 	if len(near) > 0 {
 		r.found.Add(finding.Finding{Rule: ruleUnknownName, At: w.At, Text: "there is no species sheet " + quote(w.V) + "; near it by name " + wording.Noun(len(near), "is ", "are ") + wording.And(near),
-			Write: "species = " + strings.Join(quotedEach(near), " or ") + ", if that is what yours are; else a sheet of its own: vivary start --sheet " + slug(w.V)})
+			Write: attr + " = " + strings.Join(quotedEach(near), " or ") + ", if that is what yours are; else a sheet of its own: vivary start --sheet " + slug(w.V)})
 		return
 	}
 	f := finding.Finding{Rule: ruleUnknownName, At: w.At, Text: "there is no species sheet " + quote(w.V),

@@ -122,10 +122,10 @@ var (
 		Source:  "the design of this program",
 		Instead: "Name it where days are listed: in `not_on`, `also_on` or `on` of a round or of care, or in `visits`."}
 	ruleZone = &finding.Rule{ID: "time-zone", Severity: finding.Error,
-		Title:   "There is no such time zone.",
-		Why:     "Every time in the plan depends on it.",
+		Title:   "There is no such time zone, or it is none of a place.",
+		Why:     "Every time in the plan depends on it. Letters such as EST or BST and distances such as GMT+1 are the time of a part of the year, and some are used in several countries: taken as they are, every round is an hour off for months. So nothing is put in their place.",
 		Source:  "IANA time zone database",
-		Instead: "Write a name of the database, such as \"Europe/London\" or \"America/Chicago\"."}
+		Instead: "Write region and city, as the database has them: \"Europe/London\", \"America/Chicago\". It is the zone of a large city of your country, not your own town."}
 	ruleOldName = &finding.Rule{ID: "old-name", Severity: finding.Advice,
 		Title:   "A species or a feeder is written by an old or another name.",
 		Why:     "Names change, and sellers' labels often mean another species. The sheet that is used is named, so that you can tell whether it is the right one.",

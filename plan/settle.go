@@ -9,6 +9,7 @@ import (
 	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/quantity"
+	"vivary/schema/slip"
 )
 
 // settle reads the values of a sheet's figures and checks its words. Of other
@@ -82,7 +83,7 @@ func (d *decoder) stages(list []Written[string]) {
 
 func (d *decoder) noWord(name Written[string], what string, known []string) {
 	f := finding.Finding{Rule: ruleUnknownWord, At: name.At, Text: "there is no " + what + " " + quote(name.V), Write: "one of: " + strings.Join(known, ", ")}
-	if s := finding.Suggest(name.V, known); s != "" {
+	if s := slip.Of(name.V, known); s != "" {
 		f.Text += ": did you mean " + s + "?"
 		f.Write = s
 		f.Edits = finding.Instead(name.At, name.V, s)

@@ -151,6 +151,7 @@ type FeederSize struct {
 	Head
 	Cited
 	Also   []Written[string]       `care:"also"`
+	Alone  []Written[string]       `care:"alone"`
 	Mass   Written[quantity.Range] `care:"mass"`
 	Length Written[quantity.Range] `care:"length"`
 	Energy Written[quantity.Range] `care:"energy"`

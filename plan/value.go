@@ -5,6 +5,7 @@ import (
 	"math"
 	"math/big"
 	"reflect"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode"
@@ -18,6 +19,8 @@ import (
 	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/quantity"
+	"vivary/schema/slip"
+	"vivary/schema/wording"
 	"vivary/schema/zone"
 )
 
@@ -34,7 +37,7 @@ func (d *decoder) value(a *hclsyntax.Attribute, attr *schema.Attr, v reflect.Val
 	switch to := v.Addr().Interface().(type) {
 	case *Written[string]:
 		if s, ok := d.text(a.Expr, attr); ok {
-			d.checkText(attr, s)
+			s = d.meant(attr, s)
 			if attr.Kind == schema.Link {
 				s.V = strings.TrimRight(s.V, "/") // names of files follow it after a /
 			}
@@ -45,8 +48,7 @@ func (d *decoder) value(a *hclsyntax.Attribute, attr *schema.Attr, v reflect.Val
 	case *[]Written[string]:
 		for _, e := range d.items(a.Expr, attr) {
 			if s, ok := d.text(e, attr); ok {
-				d.checkText(attr, s)
-				*to = append(*to, s)
+				*to = append(*to, d.meant(attr, s))
 			}
 		}
 	case *Written[bool]:
@@ -186,7 +188,7 @@ func prey(s string) (Prey, error) {
 	if len(w) == 0 || len(w) > maxPreyWords {
 		return Prey{}, errors.New(quote(s) + " is not prey: write a feeder and its size, for example \"cricket adult\"")
 	}
-	if _, err := strconv.ParseFloat(w[0], 64); err == nil {
+	if _, err := strconv.ParseFloat(w[0], 64); err == nil && !sizedBy(w) {
 		return Prey{}, errors.New(quote(s) + " begins with a number: how many each animal gets is written as per_animal = " + w[0] + ", and prey is a feeder and its size")
 	}
 	if len(w) == 1 {
@@ -196,8 +198,17 @@ func prey(s string) (Prey, error) {
 	return Prey{Feeder: strings.Join(w[:last], " "), Size: w[last]}, nil
 }
 
+// sizedBy reports whether prey begins with a length or an age: that is no number of items.
+func sizedBy(words []string) bool {
+	if len(words) < 2 {
+		return false
+	}
+	_, long := longAs(words[0] + " " + words[1])
+	return long || slices.Contains([]string{"week", "weeks", "wk", "day", "days"}, strings.ToLower(words[1]))
+}
+
 // maxPreyWords bounds the words of prey: trade names have several.
-const maxPreyWords = 5
+const maxPreyWords = 6
 
 // nearest returns the last day of the month that a date with too late a day names.
 func nearest(date string) (string, bool) {
@@ -376,8 +387,7 @@ func (d *decoder) words(e hclsyntax.Expression, attr *schema.Attr, to *Written[[
 	}
 	var out []string
 	for _, w := range listed(s) {
-		d.choice(attr, w)
-		out = append(out, w.V)
+		out = append(out, d.choice(attr, w).V)
 	}
 	*to = wrote(out, s.At)
 }
@@ -401,28 +411,65 @@ func listed(s Written[string]) []Written[string] {
 	return out
 }
 
-func (d *decoder) checkText(attr *schema.Attr, s Written[string]) {
+// meant checks a text, and returns what is understood by it.
+func (d *decoder) meant(attr *schema.Attr, s Written[string]) Written[string] {
 	switch attr.Kind {
 	case schema.Word:
-		d.choice(attr, s)
+		return d.choice(attr, s)
 	case schema.Zone:
-		if _, err := zone.Load(s.V); err != nil {
-			d.zone(attr, s, err)
-		}
+		d.zone(attr, s)
 	case schema.Link:
 		if !validLink(s.V) {
 			d.found.Add(finding.Finding{Rule: ruleValue, At: s.At, Text: attr.Name + " is a web address that begins with https://", Write: attr.Name + " = " + attr.Example})
 		}
 	}
+	if attr.Ref == schema.NamesKind {
+		s.V = kindCalled(s.V)
+	}
+	return s
 }
 
-func (d *decoder) zone(attr *schema.Attr, s Written[string], err error) {
-	f := finding.Finding{Rule: ruleZone, At: s.At, Text: err.Error(), Write: attr.Name + " = " + attr.Example}
-	var unknown *zone.UnknownError
-	if errors.As(err, &unknown) && len(unknown.Near) == 1 {
-		f.Edits = finding.Instead(s.At, s.V, unknown.Near[0])
+// kindCalled is the name of the kind of care that is called so, or the name as it is.
+func kindCalled(name string) string {
+	if k := schema.KindCalled(name); k != nil {
+		return k.Name
 	}
-	d.found.Add(f)
+	return name
+}
+
+// zone finds a name that is no time zone, and one that is and means no place: whoever lives
+// where clocks change is an hour off with it for half of the year. None of them is ever
+// taken for another; only capitals, blanks and a region that was left out are put right.
+func (d *decoder) zone(attr *schema.Attr, s Written[string]) {
+	_, err := zone.Load(s.V)
+	var unknown *zone.UnknownError
+	if errors.As(err, &unknown) {
+		f := finding.Finding{Rule: ruleZone, At: s.At, Text: err.Error(), Write: attr.Name + " = the zone of your place, " + suchAs(unknown.Offered)}
+		if unknown.Is != "" {
+			f.Write, f.Edits = attr.Name+" = "+quote(unknown.Is), finding.Instead(s.At, s.V, unknown.Is)
+		}
+		d.found.Add(f)
+		return
+	}
+	o := zone.NoPlace(s.V)
+	if err != nil || o == nil {
+		return
+	}
+	severity := finding.Advice
+	f := finding.Finding{Rule: ruleZone, At: s.At, Text: quote(s.V) + " is no place's: " + o.Says, Write: attr.Name + " = the zone of your place, " + suchAs(o.Zones)}
+	if o.Fixed {
+		severity = finding.Caution
+		f.Text += ". As a time zone it never changes"
+	}
+	d.found.Soft(f, severity)
+}
+
+// suchAs lists names of which one may be meant, or another.
+func suchAs(names []string) string {
+	if len(names) == 0 {
+		return "region and city as the IANA database has them"
+	}
+	return "such as " + wording.Or(quotedEach(names))
 }
 
 func validLink(s string) bool {
@@ -437,20 +484,24 @@ func validLink(s string) bool {
 	return true
 }
 
-func (d *decoder) choice(attr *schema.Attr, s Written[string]) {
-	var known []string
-	for _, c := range attr.Choices {
-		if c.Name == s.V {
-			return
-		}
-		known = append(known, c.Name)
+// choice reads one of the words of an attribute, also by another name that keepers have
+// for it.
+func (d *decoder) choice(attr *schema.Attr, s Written[string]) Written[string] {
+	if name := schema.Called(attr.Choices, s.V); name != "" {
+		s.V = name
+		return s
 	}
+	known := choiceNames(attr.Choices)
 	f := finding.Finding{Rule: ruleUnknownWord, At: s.At, Text: attr.Name + " cannot be " + quote(s.V),
 		Write: "one of: " + strings.Join(known, ", ")}
-	if n := finding.Suggest(s.V, known); n != "" {
+	if q := schema.AskedBack(attr.Unclear, s.V); q != nil {
+		f.Text += ": " + q.Ask
+		f.Write = q.Write
+	} else if n := slip.Of(s.V, known); n != "" {
 		f.Text += ": did you mean " + quote(n) + "?"
 		f.Write = attr.Name + " = " + quote(n)
 		f.Edits = finding.Instead(s.At, s.V, n)
 	}
 	d.found.Add(f)
+	return s
 }

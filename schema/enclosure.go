@@ -12,22 +12,22 @@ var Housing = &Block{
 	Doc:     "The box itself.",
 	Example: "housing {\n  kind      = \"glass\"\n  inside    = \"76 x 46 x 41 cm\"\n  lid       = \"solid, latched\"\n  substrate = \"coir and topsoil\"\n  depth     = \"16 cm\"\n  hides     = 5\n}",
 	Attrs: []Attr{
-		{Name: "kind", Kind: Word, Choices: choices("glass", "glass panes", "acrylic", "acrylic panes", "tub", "a plastic tub", "pvc", "PVC boards", "wood", "wooden boards", "mesh", "mesh on all sides"), Default: "glass", Doc: "What the walls are made of.", Example: `"glass"`},
+		{Name: "kind", Kind: Word, Choices: HousingKinds, Unclear: UnclearHousings, Default: "glass", Doc: "What the walls are made of.", Example: `"glass"`},
 		{Name: "inside", Kind: Size, Required: true, Doc: "Length, width and height inside.", Example: `"76 x 46 x 41 cm"`},
 		{Name: "wall", Kind: Quantity, Dimension: quantity.Length, Default: "by kind: 5 mm glass, 4 mm acrylic, 2 mm tub, 10 mm PVC, 18 mm wood", Doc: "How thick the walls are.", Example: `"6 mm"`},
-		{Name: "lid", Kind: Words, Required: true, Choices: choices("solid", "a closed lid", "mesh", "a mesh lid", "part mesh", "a lid partly of mesh", "latched", "held by a latch or clip", "locked", "held by a lock", "loose", "lies on top"), Doc: "What the lid is and how it is held.", Example: `"solid, latched"`},
+		{Name: "lid", Kind: Words, Required: true, Choices: Lids, Doc: "What the lid is and how it is held.", Example: `"solid, latched"`},
 		{Name: "gap", Kind: Quantity, Dimension: quantity.Length, Doc: "The widest opening in mesh or vents.", Example: `"1.5 mm"`},
-		{Name: "vents", Kind: Word, Choices: choices("none", "sealed or gasketed", "few", "loose lid or a few small holes", "some", "holes or mesh of about 1 to 3 % of the lid", "cross", "openings on opposite sides", "top", "the whole top is mesh", "all", "mesh all round"), Doc: "How air gets through.", Example: `"cross"`},
+		{Name: "vents", Kind: Word, Choices: Vents, Doc: "How air gets through.", Example: `"cross"`},
 		{Name: "vents_at", Kind: Words, Choices: choices("side", "in the sides", "top", "in the lid"), Doc: "Where the openings are.", Example: `"top"`},
 		{Name: "substrate", Kind: Text, Doc: "What the floor is covered with.", Example: `"coir and topsoil"`},
-		{Name: "moisture", Kind: Word, Choices: choices("dry", "dry through", "damp below", "dry on top, damp below", "damp", "damp through", "wet", "wet through"), Doc: "How damp the substrate is kept.", Example: `"damp"`},
+		{Name: "moisture", Kind: Word, Choices: Moistures, Doc: "How damp the substrate is kept.", Example: `"damp"`},
 		{Name: "depth", Kind: Quantity, Dimension: quantity.Length, Doc: "How deep the substrate is.", Example: `"16 cm"`},
 		{Name: "hides", Kind: Whole, Doc: "How many places to hide there are.", Example: `5`},
 		{Name: "perches", Kind: Truth, Default: "false", Doc: "Whether there is upright bark or a roof from which an animal can hang free.", Example: `true`},
-		{Name: "water", Kind: Word, Choices: choices("dish", "a dish that always holds water", "none", "no dish"), Default: "dish", Doc: "Where the animals drink.", Example: `"dish"`},
+		{Name: "water", Kind: Word, Choices: Waters, Default: "dish", Doc: "Where the animals drink.", Example: `"dish"`},
 		{Name: "dish_depth", Kind: Quantity, Dimension: quantity.Length, Doc: "How deep the water dish is.", Example: `"15 mm"`},
 		{Name: "places", Kind: Whole, Doc: "Free places for young, where this is a nursery.", Example: `30`},
-		{Name: "stands_on", Kind: Word, Choices: choices("board", "a wooden shelf", "feet", "feet or spacers, with air beneath", "foam", "a sheet of foam", "wire", "an open shelf"), Default: "board", Doc: "What is beneath it. It decides how much heat of a mat beneath goes in, and how hot the floor gets.", Example: `"feet"`},
+		{Name: "stands_on", Kind: Word, Choices: Stands, Default: "board", Doc: "What is beneath it. It decides how much heat of a mat beneath goes in, and how hot the floor gets.", Example: `"feet"`},
 		{Name: "shelf_rise", Kind: Range, Dimension: quantity.TemperatureStep, Default: "0 C", Doc: "How much warmer the air is where it stands than at the room's thermometer: a high shelf, lamps or mats of other boxes beneath.", Example: `"1 to 3 C"`},
 	},
 	Blocks: []*Block{Face},
@@ -45,9 +45,6 @@ var Face = &Block{
 	},
 }
 
-// Faces are the words for a face of an enclosure.
-var Faces = choices("back", "the back wall", "front", "the front", "left", "the left wall", "right", "the right wall", "walls", "all four walls", "lid", "the lid", "base", "the floor")
-
 // Animals is one animal, or a group of one stage.
 var Animals = &Block{
 	Name: "animals", Label: "name", Once: true,
@@ -56,12 +53,12 @@ var Animals = &Block{
 	Attrs: []Attr{
 		titleAttr,
 		{Name: "count", Kind: Count, Required: true, Doc: "How many: a number, or males.females.unsexed.", Example: `"1.2.0"`},
-		{Name: "stage", Kind: Word, Choices: Stages, Default: "from the instar; unknown otherwise, and then the strictest limits hold", Doc: "The stage of life.", Example: `"adult"`},
+		{Name: "stage", Kind: Word, Choices: Stages, Unclear: UnclearStages, Default: "from the instar; unknown otherwise, and then the strictest limits hold", Doc: "The stage of life.", Example: `"adult"`},
 		{Name: "instar", Kind: Whole, Doc: "The number of the instar. The first is the one on the mother's back; the second begins with the first moult.", Example: `4`},
 		{Name: "length", Kind: Quantity, Dimension: quantity.Length, Doc: "Body length without tail or legs.", Example: `"55 mm"`},
 		{Name: "mass", Kind: Quantity, Dimension: quantity.Mass, Doc: "The weight of one animal.", Example: `"24 g"`},
-		{Name: "state", Kind: Word, Choices: choices("gravid", "carrying young", "with brood", "young on her back or around her"), Doc: "What the log does not say yet, of a female.", Example: `"gravid"`},
-		{Name: "origin", Kind: Word, Choices: choices("captive bred", "bred in captivity", "captive farmed", "hatched or born in a farm of its country", "wild caught", "taken from the wild", "long-term captive", "wild caught long ago"), Doc: "Where the animal is from.", Example: `"captive bred"`},
+		{Name: "state", Kind: Word, Choices: FemaleStates, Doc: "What the log does not say yet, of a female.", Example: `"gravid"`},
+		{Name: "origin", Kind: Word, Choices: Origins, Doc: "Where the animal is from.", Example: `"captive bred"`},
 		{Name: "paper", Kind: Text, Doc: "The number of the paper that proves the origin.", Example: `"invoice 2026-118"`},
 		{Name: "arrived", Kind: Date, Doc: "When it came.", Example: `"2026-03-14"`},
 		{Name: "born", Kind: Date, Doc: "When it was born, or hatched.", Example: `"2025-06-02"`},
@@ -71,42 +68,23 @@ var Animals = &Block{
 	},
 }
 
-// Stages are the stages of life, youngest first.
-var Stages = choices(
-	"newborn", "on the mother, before the first moult",
-	"young", "small, after leaving the mother",
-	"juvenile", "half grown",
-	"subadult", "one moult before maturity",
-	"adult", "mature",
-)
-
-// HeaterKinds are the kinds of device that warm an enclosure.
-var HeaterKinds = choices(
-	"mat", "a flat mat or film",
-	"cable", "a heating cable or tape",
-	"lamp", "a lamp that warms by its light",
-	"ceramic", "a ceramic emitter without light",
-	"panel", "a radiant panel below the lid",
-	"rock", "a heated stone or pad that animals lie on: it burns them, and is refused",
-)
-
 // Heater is one device that warms an enclosure.
 var Heater = &Block{
 	Name: "heater", Label: "name", Once: true,
 	Doc:     "A device that warms the enclosure. Its name is what it is (mat, cable, lamp, ceramic or panel); any other name needs `kind`. Mains and water are close together here. The usual care: " + Mains + ".",
 	Example: "heater \"mat\" {\n  power      = \"28 W\"\n  place      = \"side\"\n  thermostat = \"30 C\"\n}",
 	Attrs: []Attr{
-		{Name: "kind", Kind: Word, Choices: HeaterKinds, Default: "the name", Doc: "What it is.", Example: `"mat"`},
+		{Name: "kind", Kind: Word, Choices: HeaterKinds, Unclear: UnclearHeaters, Default: "the name", Doc: "What it is.", Example: `"mat"`},
 		{Name: "power", Kind: Quantity, Dimension: quantity.Power, Required: true, Doc: "The rated power.", Example: `"28 W"`},
-		{Name: "place", Kind: Word, Required: true, Choices: choices("side", "on a side wall", "back", "on the back wall", "under", "beneath the floor", "above", "over the lid", "inside", "within the box"), Doc: "Where it is.", Example: `"side"`},
+		{Name: "place", Kind: Word, Required: true, Choices: HeaterPlaces, Doc: "Where it is.", Example: `"side"`},
 		{Name: "thermostat", Kind: Quantity, Dimension: quantity.Temperature, Doc: "The temperature at which its thermostat switches it off.", Example: `"30 C"`},
-		{Name: "probe", Kind: Word, Choices: choices("spot", "on the warmest surface that the animals can reach", "heater", "on the mat, tape or cable itself", "air", "in the air", "cool end", "at the far end"), Default: "spot", Doc: "Where the thermostat's probe is: it holds the temperature of that place and of no other.", Example: `"spot"`},
+		{Name: "probe", Kind: Word, Choices: Probes, Default: "spot", Doc: "Where the thermostat's probe is: it holds the temperature of that place and of no other.", Example: `"spot"`},
 		{Name: "swing", Kind: Quantity, Dimension: quantity.TemperatureStep, Default: "1 C", Doc: "How far past its setting the thermostat lets the temperature go.", Example: `"2 C"`},
 		{Name: "channel", Kind: Text, Doc: "The outlet of a thermostat that several heaters share.", Example: `"rack 1"`},
 		{Name: "size", Kind: Face2D, Doc: "Length and width of a mat or panel. With the power it decides how hot it gets.", Example: `"28 x 43 cm"`},
 		{Name: "length", Kind: Quantity, Dimension: quantity.Length, Doc: "How much of a cable lies at the enclosure.", Example: `"40 cm"`},
 		{Name: "covers", Kind: Quantity, Dimension: quantity.Ratio, Doc: "How much of the wall or floor it covers, where its size is not written.", Example: `"30 %"`},
-		{Name: "contact", Kind: Word, Choices: choices("full", "stuck flat on it", "loose", "leaning, or taped at its edges", "gap", "with air between, as in a rack"), Default: "not known", Doc: "How a mat or cable lies on the wall or beneath the floor.", Example: `"full"`},
+		{Name: "contact", Kind: Word, Choices: Contacts, Default: "not known", Doc: "How a mat or cable lies on the wall or beneath the floor.", Example: `"full"`},
 		{Name: "hours", Kind: Quantity, Dimension: quantity.Duration, Default: "24 h", Doc: "How long it is on in a day, where a timer switches it.", Example: `"12 h"`},
 		{Name: "guarded", Kind: Truth, Default: "false", Doc: "Whether a guard keeps animals off its surface.", Example: `true`},
 		{Name: "uv", Kind: Truth, Default: "false", Doc: "Whether it gives off ultraviolet light. A lamp for it of up to 26 W hardly warms, and is asked for no thermostat.", Example: `true`},

@@ -54,8 +54,9 @@ type CareKind struct {
 	Routine bool      // whether a round's summary names it only on a day that has nothing else
 	// Reads says what the gauge shows that is read, 0 for none: what is right stands beside it.
 	Reads  quantity.Dimension
-	OfRack string // the name of the care that does it once for all in a rack, at the thermometer or the heaters that they share; "" for none
-	Word   string // in a summary; the name where there is none
+	OfRack string   // the name of the care that does it once for all in a rack, at the thermometer or the heaters that they share; "" for none
+	Word   string   // in a summary; the name where there is none
+	Also   []string // what keepers call it otherwise: each is understood as it
 	Doc    string
 }
 
@@ -65,29 +66,29 @@ var CareKinds []*CareKind
 // The kinds of care, in the order in which they are listed. What they satisfy stands
 // above: Go fills in what is ready first.
 var (
-	KindLook       = listed(&CareKinds, CareKind{Name: "look", Row: RowLook, Phrase: "Lid shut? Animals seen or hidden", Needs: NeedLook, Rank: 10, Minutes: 1, StandIn: true, Routine: true, Doc: "The look-round: lid shut, every animal seen or plausibly hidden."})
-	KindHeat       = listed(&CareKinds, CareKind{Name: "heat", Row: RowReading, Reads: quantity.Temperature, Phrase: "Read lowest and highest temperature, reset", Word: "read", Needs: NeedHeat, Rank: 20, Minutes: 1, StandIn: true, Routine: true, OfRack: "reading", Doc: "Reading the lowest and the highest temperature since the last time."})
-	KindMoisture   = listed(&CareKinds, CareKind{Name: "moisture", Row: RowReading, Reads: quantity.Humidity, Phrase: "Feel the substrate, read the gauge", Word: "feel", Rank: 22, Minutes: 1, StandIn: true, Routine: true, Doc: "Feeling the substrate and reading the gauge."})
-	KindWater      = listed(&CareKinds, CareKind{Name: "water", Row: RowWater, Phrase: "Fresh water", Needs: NeedWater, Rank: 30, Minutes: 1, Water: true, StandIn: true, Routine: true, Doc: "Fresh drinking water."})
-	KindMist       = listed(&CareKinds, CareKind{Name: "mist", Row: RowMist, Phrase: "Mist", Needs: NeedMoisture, Rank: 40, Minutes: 1, StandIn: true, Routine: true, Doc: "Spraying fine water."})
-	KindMoisten    = listed(&CareKinds, CareKind{Name: "moisten", Row: RowMist, Phrase: "Water the substrate", Needs: NeedMoisture, Rank: 41, Minutes: 2, StandIn: true, Routine: true, Doc: "Watering the substrate."})
-	KindFeed       = listed(&CareKinds, CareKind{Name: "feed", Row: RowLive, Phrase: "Feed", Needs: NeedFood, Rank: 50, Minutes: 2, Meal: true, Doc: "A meal."})
-	KindLeftovers  = listed(&CareKinds, CareKind{Name: "leftovers", Row: RowRemains, Phrase: "Take out leftovers", Needs: NeedLeftovers, Rank: 35, Minutes: 1, StandIn: true, OfMeal: 1, Routine: true, Doc: "Taking out what was not eaten."})
-	KindGutLoad    = listed(&CareKinds, CareKind{Name: "gut-load", Phrase: "Feed the feeders well for tomorrow", Rank: 60, Minutes: 2, OfMeal: -1, Doc: "Feeding the feeder animals before they are used."})
-	KindLeaves     = listed(&CareKinds, CareKind{Name: "leaves", Row: RowClean, Phrase: "Top up leaves and wood", Needs: NeedFood, Rank: 52, Minutes: 3, StandIn: true, Doc: "Topping up the leaf litter that is the food."})
-	KindSpotClean  = listed(&CareKinds, CareKind{Name: "spot-clean", Row: RowClean, Phrase: "Spot clean, look for mould and mites", Word: "clean", Needs: NeedCleaning, Rank: 70, Minutes: 3, StandIn: true, Doc: "Taking out waste, looking for mould and mites."})
-	KindDish       = listed(&CareKinds, CareKind{Name: "dish", Row: RowDish, Phrase: "Scrub the dish", Rank: 71, Minutes: 2, StandIn: true, Doc: "Scrubbing the water dish."})
-	KindDeepClean  = listed(&CareKinds, CareKind{Name: "deep-clean", Row: RowDeep, Phrase: "Change the substrate", Word: "new substrate", Rank: 80, Minutes: 45, Doc: "Changing the substrate."})
-	KindCount      = listed(&CareKinds, CareKind{Name: "count", Row: RowCount, Phrase: "Head count", Rank: 72, Minutes: 5, Doc: "Counting a group; some may stay hidden."})
-	KindWeigh      = listed(&CareKinds, CareKind{Name: "weigh", Row: RowHandle, Phrase: "Weigh", Rank: 73, Minutes: 5, Doc: "Weighing."})
-	KindHandle     = listed(&CareKinds, CareKind{Name: "handle", Row: RowHandle, Phrase: "Handle", Rank: 74, Minutes: 5, Doc: "Taking an animal into the hand."})
-	KindRehouse    = listed(&CareKinds, CareKind{Name: "rehouse", Row: RowRehouse, Phrase: "Rehouse", Rank: 81, Minutes: 30, Doc: "Moving to another box."})
-	KindSeparate   = listed(&CareKinds, CareKind{Name: "separate", Row: RowRehouse, Phrase: "Separate", Rank: 82, Minutes: 30, Doc: "Taking young from the mother, or animals from each other."})
-	KindPair       = listed(&CareKinds, CareKind{Name: "pair", Row: RowHandle, Phrase: "Pair", Rank: 83, Minutes: 60, Doc: "Bringing a pair together, watched."})
-	KindTreat      = listed(&CareKinds, CareKind{Name: "treat", Phrase: "Treat, as the veterinarian ordered", Rank: 15, Minutes: 5, Doc: "A treatment that a veterinarian ordered."})
+	KindLook       = listed(&CareKinds, CareKind{Name: "look", Also: []string{"check", "daily check", "look round"}, Row: RowLook, Phrase: "Lid shut? Animals seen or hidden", Needs: NeedLook, Rank: 10, Minutes: 1, StandIn: true, Routine: true, Doc: "The look-round: lid shut, every animal seen or plausibly hidden."})
+	KindHeat       = listed(&CareKinds, CareKind{Name: "heat", Also: []string{"temperature", "temperatures", "temps", "read temperature", "reading"}, Row: RowReading, Reads: quantity.Temperature, Phrase: "Read lowest and highest temperature, reset", Word: "read", Needs: NeedHeat, Rank: 20, Minutes: 1, StandIn: true, Routine: true, OfRack: "reading", Doc: "Reading the lowest and the highest temperature since the last time."})
+	KindMoisture   = listed(&CareKinds, CareKind{Name: "moisture", Also: []string{"humidity", "hygrometer"}, Row: RowReading, Reads: quantity.Humidity, Phrase: "Feel the substrate, read the gauge", Word: "feel", Rank: 22, Minutes: 1, StandIn: true, Routine: true, Doc: "Feeling the substrate and reading the gauge."})
+	KindWater      = listed(&CareKinds, CareKind{Name: "water", Also: []string{"watering", "fresh water", "drinking water", "change water", "water change", "refill"}, Row: RowWater, Phrase: "Fresh water", Needs: NeedWater, Rank: 30, Minutes: 1, Water: true, StandIn: true, Routine: true, Doc: "Fresh drinking water."})
+	KindMist       = listed(&CareKinds, CareKind{Name: "mist", Also: []string{"misting", "spray", "spraying", "spritz"}, Row: RowMist, Phrase: "Mist", Needs: NeedMoisture, Rank: 40, Minutes: 1, StandIn: true, Routine: true, Doc: "Spraying fine water."})
+	KindMoisten    = listed(&CareKinds, CareKind{Name: "moisten", Also: []string{"water substrate", "wet substrate", "moistening"}, Row: RowMist, Phrase: "Water the substrate", Needs: NeedMoisture, Rank: 41, Minutes: 2, StandIn: true, Routine: true, Doc: "Watering the substrate."})
+	KindFeed       = listed(&CareKinds, CareKind{Name: "feed", Also: []string{"feeding", "food", "meal"}, Row: RowLive, Phrase: "Feed", Needs: NeedFood, Rank: 50, Minutes: 2, Meal: true, Doc: "A meal."})
+	KindLeftovers  = listed(&CareKinds, CareKind{Name: "leftovers", Also: []string{"leftover", "remove leftovers", "uneaten prey", "boluses"}, Row: RowRemains, Phrase: "Take out leftovers", Needs: NeedLeftovers, Rank: 35, Minutes: 1, StandIn: true, OfMeal: 1, Routine: true, Doc: "Taking out what was not eaten."})
+	KindGutLoad    = listed(&CareKinds, CareKind{Name: "gut-load", Also: []string{"gut loading"}, Phrase: "Feed the feeders well for tomorrow", Rank: 60, Minutes: 2, OfMeal: -1, Doc: "Feeding the feeder animals before they are used."})
+	KindLeaves     = listed(&CareKinds, CareKind{Name: "leaves", Also: []string{"leaf litter", "leaves and wood"}, Row: RowClean, Phrase: "Top up leaves and wood", Needs: NeedFood, Rank: 52, Minutes: 3, StandIn: true, Doc: "Topping up the leaf litter that is the food."})
+	KindSpotClean  = listed(&CareKinds, CareKind{Name: "spot-clean", Also: []string{"spot cleaning", "poop", "waste"}, Row: RowClean, Phrase: "Spot clean, look for mould and mites", Word: "clean", Needs: NeedCleaning, Rank: 70, Minutes: 3, StandIn: true, Doc: "Taking out waste, looking for mould and mites."})
+	KindDish       = listed(&CareKinds, CareKind{Name: "dish", Also: []string{"scrub dish", "dish scrub", "clean dish", "dish clean"}, Row: RowDish, Phrase: "Scrub the dish", Rank: 71, Minutes: 2, StandIn: true, Doc: "Scrubbing the water dish."})
+	KindDeepClean  = listed(&CareKinds, CareKind{Name: "deep-clean", Also: []string{"full clean", "substrate change", "change substrate", "deep cleaning", "new substrate"}, Row: RowDeep, Phrase: "Change the substrate", Word: "new substrate", Rank: 80, Minutes: 45, Doc: "Changing the substrate."})
+	KindCount      = listed(&CareKinds, CareKind{Name: "count", Also: []string{"head count", "counting"}, Row: RowCount, Phrase: "Head count", Rank: 72, Minutes: 5, Doc: "Counting a group; some may stay hidden."})
+	KindWeigh      = listed(&CareKinds, CareKind{Name: "weigh", Also: []string{"weighing", "weight"}, Row: RowHandle, Phrase: "Weigh", Rank: 73, Minutes: 5, Doc: "Weighing."})
+	KindHandle     = listed(&CareKinds, CareKind{Name: "handle", Also: []string{"handling"}, Row: RowHandle, Phrase: "Handle", Rank: 74, Minutes: 5, Doc: "Taking an animal into the hand."})
+	KindRehouse    = listed(&CareKinds, CareKind{Name: "rehouse", Also: []string{"rehousing"}, Row: RowRehouse, Phrase: "Rehouse", Rank: 81, Minutes: 30, Doc: "Moving to another box."})
+	KindSeparate   = listed(&CareKinds, CareKind{Name: "separate", Also: []string{"separating", "separation"}, Row: RowRehouse, Phrase: "Separate", Rank: 82, Minutes: 30, Doc: "Taking young from the mother, or animals from each other."})
+	KindPair       = listed(&CareKinds, CareKind{Name: "pair", Also: []string{"pairing"}, Row: RowHandle, Phrase: "Pair", Rank: 83, Minutes: 60, Doc: "Bringing a pair together, watched."})
+	KindTreat      = listed(&CareKinds, CareKind{Name: "treat", Also: []string{"treatment", "medication", "medicate"}, Phrase: "Treat, as the veterinarian ordered", Rank: 15, Minutes: 5, Doc: "A treatment that a veterinarian ordered."})
 	KindWatch      = listed(&CareKinds, CareKind{Name: "watch", Row: RowLook, Phrase: "Look without opening", Rank: 12, Minutes: 1, StandIn: true, Doc: "Looking without opening or lifting anything."})
-	KindDeviceTest = listed(&CareKinds, CareKind{Name: "device-test", Row: RowDevice, Phrase: "Test heater and thermostat", Word: "test heaters", Needs: NeedDeviceTest, OfRack: "device-test", Rank: 90, Minutes: 5, Doc: "Testing that the thermostat switches off."})
-	KindCalibrate  = listed(&CareKinds, CareKind{Name: "calibrate", Row: RowDevice, Phrase: "Test the gauge", Word: "test gauges", Rank: 91, Minutes: 10, Doc: "Testing a thermometer or hygrometer."})
+	KindDeviceTest = listed(&CareKinds, CareKind{Name: "device-test", Also: []string{"test heater", "heater test", "thermostat test", "test thermostat"}, Row: RowDevice, Phrase: "Test heater and thermostat", Word: "test heaters", Needs: NeedDeviceTest, OfRack: "device-test", Rank: 90, Minutes: 5, Doc: "Testing that the thermostat switches off."})
+	KindCalibrate  = listed(&CareKinds, CareKind{Name: "calibrate", Also: []string{"calibration", "gauge test", "test gauge"}, Row: RowDevice, Phrase: "Test the gauge", Word: "test gauges", Rank: 91, Minutes: 10, Doc: "Testing a thermometer or hygrometer."})
 	KindPrepare    = listed(&CareKinds, CareKind{Name: "prepare", Phrase: "Prepare", Rank: 84, Minutes: 15, Doc: "Getting something ready."})
 	KindOther      = listed(&CareKinds, CareKind{Name: "other", Row: RowClean, Rank: 99, Minutes: 5, Doc: "Anything else; `task` says what."})
 )
@@ -104,6 +105,35 @@ func (k *CareKind) Short() string {
 	}
 	return k.Name
 }
+
+// UnclearKinds are the words for care that mean several kinds.
+var UnclearKinds = []Question{
+	{[]string{"clean", "cleaning", "maintenance"}, "it may be waste taken out, the dish scrubbed or all of the substrate changed", "kind = \"spot-clean\", \"dish\" or \"deep-clean\""},
+	{[]string{"moult check", "molt check", "observe", "observation"}, "it may be the look-round, or a look without opening", "kind = \"look\" or \"watch\""},
+}
+
+// KindCalled returns the kind of that name, or the one that keepers call so, or nil.
+func KindCalled(name string) *CareKind {
+	if k := FindKind(name); k != nil {
+		return k
+	}
+	return calledKinds[unparted(name)]
+}
+
+// calledKinds are the kinds by all that they are called.
+var calledKinds = func() map[string]*CareKind {
+	all := map[string]*CareKind{}
+	for _, k := range CareKinds {
+		for _, n := range append(k.Also, k.Name) {
+			key := unparted(n)
+			if all[key] != nil {
+				panic("schema: two kinds of care are called " + n)
+			}
+			all[key] = k
+		}
+	}
+	return all
+}()
 
 // FindKind returns the kind of that name, or nil.
 func FindKind(name string) *CareKind {

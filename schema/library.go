@@ -150,6 +150,7 @@ var FeederSize = &Block{
 	Example: "size \"adult\" {\n  mass   = \"465 mg\"\n  length = \"25 mm\"\n}",
 	Attrs: join([]Attr{
 		{Name: "also", Kind: Texts, Doc: "Other names of the size, as sellers have them.", Example: `["2nd", "klein"]`},
+		{Name: "alone", Kind: Texts, Doc: "What it is called without the feeder's name, where no other is called so.", Example: `["hydei"]`},
 		{Name: "mass", Kind: Range, Dimension: quantity.Mass, Doc: "The weight of one.", Example: `"465 mg"`},
 		{Name: "length", Kind: Range, Dimension: quantity.Length, Doc: "The length of one, without feelers.", Example: `"20 to 25 mm"`},
 		{Name: "energy", Kind: Range, Dimension: quantity.EnergyDensity, Default: "the feeder's figure energy", Doc: "Energy in the wet animal of this size, where it is not that of the others.", Example: `"0.95 kcal/g"`},

@@ -20,13 +20,13 @@ func Reference() string {
 	for _, block := range Plan.Blocks {
 		reference(&b, block, "", seen)
 	}
-	b.WriteString("\n## Kinds of care\n\n| kind | in a round | satisfies | |\n|---|---|---|---|\n")
+	b.WriteString("\n## Kinds of care\n\n| kind | also | in a round | satisfies | |\n|---|---|---|---|---|\n")
 	for _, k := range CareKinds {
 		need := ""
 		if k.Needs != nil {
 			need = k.Needs.Name
 		}
-		fmt.Fprintf(&b, "| `%s` | %s | %s | %s |\n", k.Name, k.Phrase, need, k.Doc)
+		fmt.Fprintf(&b, "| `%s` | %s | %s | %s | %s |\n", k.Name, strings.Join(k.Also, ", "), k.Phrase, need, k.Doc)
 	}
 	b.WriteString("\n## Needs\n\n| need | |\n|---|---|\n")
 	for _, n := range Needs {
@@ -87,7 +87,7 @@ Some words mean different things to different keepers. They are never guessed: `
 			texts = append(texts, Spellings[i].Text)
 		}
 		if s.Asked() {
-			fmt.Fprintf(b, "| %s | `%s` | %s |\n", strings.Join(texts, ", "), strings.Join(s.Choices(), "`, `"), s.Hint)
+			fmt.Fprintf(b, "| %s | `%s` | %s |\n", strings.Join(texts, ", "), strings.Join(s.May, "`, `"), s.Hint)
 		}
 	}
 }
@@ -155,7 +155,13 @@ func reference(b *strings.Builder, block *Block, within string, seen map[*Block]
 				doc += " `" + c.Name + "`"
 			default:
 				doc += "<br>`" + c.Name + "`: " + c.Doc
+				if len(c.Also) > 0 {
+					doc += " (also " + strings.Join(c.Also, ", ") + ")"
+				}
 			}
+		}
+		for _, q := range a.Unclear {
+			doc += "<br>" + strings.Join(q.Texts[:min(4, len(q.Texts))], ", ") + " are asked back: " + q.Ask
 		}
 		fmt.Fprintf(b, "| `%s` | %s | %s | %s | `%s` |\n", a.Name, kind, def, doc, strings.ReplaceAll(a.Example, "|", "\\|"))
 	}

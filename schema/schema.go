@@ -77,15 +77,13 @@ const (
 	NamesRule = "rule"
 )
 
-// Choice is one of the words that an attribute allows.
-type Choice struct{ Name, Doc string }
-
 // Attr describes one attribute of a block.
 type Attr struct {
 	Name      string
 	Kind      Kind
 	Dimension quantity.Dimension // of Quantity and Range
 	Choices   []Choice           // of Word and Words
+	Unclear   []Question         // of Word and Words: what keepers write that is asked back
 	Ref       string             // what is named: of Ref and Refs always, of texts where it may be
 	Required  bool
 	Positive  bool   // of a Quantity: it is more than nothing
@@ -140,14 +138,6 @@ var Plan = &Block{
 		Enclosure, Template, Rack,
 		Species, Type, Feeder, Source,
 	},
-}
-
-func choices(pairs ...string) []Choice {
-	c := make([]Choice, 0, len(pairs)/2)
-	for i := 0; i < len(pairs); i += 2 {
-		c = append(c, Choice{pairs[i], pairs[i+1]})
-	}
-	return c
 }
 
 // Flattened returns the inner block whose attribute may be written here without it, or

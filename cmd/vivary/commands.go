@@ -6,7 +6,7 @@ import (
 	"slices"
 	"strings"
 
-	"vivary/plan/finding"
+	"vivary/schema/slip"
 )
 
 // command is one of the program's commands.
@@ -69,7 +69,7 @@ func nearCommand(word string) *command {
 		}
 		names = append(names, commands[i].name)
 	}
-	return findCommand(finding.Near(word, names))
+	return findCommand(slip.Of(word, names))
 }
 
 // help prints what a command does, or lists all.

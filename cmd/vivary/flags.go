@@ -7,7 +7,7 @@ import (
 	"strconv"
 	"strings"
 
-	"vivary/plan/finding"
+	"vivary/schema/slip"
 	"vivary/schema/wording"
 )
 
@@ -176,7 +176,7 @@ func noFlag(c *command, arg, name string) error {
 			known = append(known, f.name)
 		}
 	}
-	if s := finding.Suggest(name, known); s != "" {
+	if s := slip.Of(name, known); s != "" {
 		return fmt.Errorf("%q means nothing here: did you mean --%s?", arg, s)
 	}
 	return fmt.Errorf("%q means nothing here: there is %s; after -- all is taken as it stands", arg, wording.And(hyphened(known)))

@@ -11,6 +11,7 @@ import (
 	"vivary/compile"
 	"vivary/compile/explain"
 	"vivary/schema/civil"
+	"vivary/schema/wording"
 )
 
 // why prints what a word means, in everything that it means.
@@ -76,8 +77,10 @@ func unexplained(w *world, r *compile.Result, word string) int {
 		return w.refuse(r, "Nothing of this collection can be explained until this is put right")
 	}
 	fmt.Fprintf(w.err, "vivary why: nothing is named %q", word)
-	if s := explain.Nearest(r, word); s != "" {
-		fmt.Fprintf(w.err, ": did you mean %s?", s)
+	if near := explain.Nearest(r, word); len(near) > 0 {
+		fmt.Fprintf(w.err, ": did you mean %s?", wording.Or(near))
+	} else if cares := explain.Cares(r, word); len(cares) > 0 && strings.Contains(word, "/") {
+		fmt.Fprintf(w.err, "; of %s there are %s", word[:strings.IndexByte(word, '/')], wording.And(cares))
 	}
 	fmt.Fprintln(w.err, "\nWhat can be explained: vivary why")
 	return usage

@@ -8,6 +8,7 @@ import (
 	"vivary/plan/finding"
 	"vivary/schema"
 	"vivary/schema/quantity"
+	"vivary/schema/slip"
 	"vivary/schema/wording"
 )
 
@@ -168,7 +169,7 @@ func typeException(r *Rule, c *Collection) {
 			continue
 		}
 		known := slices.Concat(lib.Genera(), schema.DangerousGenera())
-		if near := finding.Near(genus, known); near != "" && strings.HasPrefix(near, genus[:3]) {
+		if near := slip.Of(genus, known); near != "" && strings.HasPrefix(near, genus[:3]) {
 			x.At, x.Text, x.Write = s.Latin.At, "no genus "+genus+" is known here; there is "+near, "latin with "+near+", if that is what is meant"
 			x.Edits = finding.Instead(s.Latin.At, s.Latin.V, strings.Replace(s.Latin.V, genus, near, 1))
 			if schema.DangerOf(near) == nil {

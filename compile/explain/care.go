@@ -9,8 +9,8 @@ import (
 	"vivary/compile/horizon"
 	"vivary/compile/roster"
 	"vivary/plan"
-	"vivary/plan/finding"
 	"vivary/schema/civil"
+	"vivary/schema/slip"
 	"vivary/schema/wording"
 )
 
@@ -75,8 +75,8 @@ func servedBy(s *roster.Entry, enclosure string) bool {
 	return s.Rack != nil && slices.ContainsFunc(s.Rack.Plan.Enclosures, func(e *plan.Enclosure) bool { return means(enclosure, e.Name.V, e.Shown()) })
 }
 
-// nearestCare returns the care of an enclosure that was likely meant, or "" where
-// the word names no enclosure that there is.
+// nearestCare returns the care of an enclosure from whose name a word is a slip of the
+// keyboard, or "".
 func nearestCare(r *compile.Result, word string) string {
 	enclosure, name, _ := strings.Cut(word, "/")
 	var known []string
@@ -85,10 +85,22 @@ func nearestCare(r *compile.Result, word string) string {
 			known = append(known, plain(x.series().Name), x.series().Kind.Name)
 		}
 	}
-	if s := finding.Suggest(plain(name), known); s != "" {
+	if s := slip.Of(plain(name), known); s != "" {
 		return enclosure + "/" + s
 	}
 	return ""
+}
+
+// Cares returns the cares of the enclosure that a word names before its slash, by the names
+// by which they are explained.
+func Cares(r *compile.Result, word string) (names []string) {
+	enclosure, _, _ := strings.Cut(word, "/")
+	for _, x := range cares(r) {
+		if x.series().Plan().Name.V == enclosure && !slices.Contains(names, x.name()) {
+			names = append(names, x.name())
+		}
+	}
+	return names
 }
 
 // listCares names a care once that is done at several times of a day.

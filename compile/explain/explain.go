@@ -9,8 +9,8 @@ import (
 	"strings"
 
 	"vivary/compile"
-	"vivary/plan/finding"
 	"vivary/schema/civil"
+	"vivary/schema/slip"
 )
 
 // Answer is what there is to say of one thing.
@@ -41,24 +41,27 @@ type Topic struct {
 	// means among them, and returns nothing where it means none.
 	list func(*compile.Result) []Line
 	of   func(*compile.Result, string) []Answer
+	// animals says that two names that are alike in letters are two animals: none is ever
+	// meant for another.
+	animals bool
 }
 
 // Topics are all sorts of things that can be explained. Of a collection's own things
 // nothing is explained while its plan cannot be worked out; of what is known of
 // animals everything is.
 var Topics = []*Topic{
-	{"enclosures", listEnclosures, explainEnclosure},
-	{"racks", listRacks, explainRack},
-	{"cares", listCares, explainCare},
-	{"rounds", listRounds, explainRound},
-	{"rules", listRules, explainRule},
-	{"species", listSpecies, explainSpecies},
-	{"types", listTypes, explainType},
-	{"needs", listNeeds, explainNeed},
-	{"kinds", listKinds, explainKind},
-	{"figures", listFigures, explainFigure},
-	{"feeders", listFeeders, explainFeeder},
-	{"sources", listSources, explainSource},
+	{Name: "enclosures", list: listEnclosures, of: explainEnclosure},
+	{Name: "racks", list: listRacks, of: explainRack},
+	{Name: "cares", list: listCares, of: explainCare},
+	{Name: "rounds", list: listRounds, of: explainRound},
+	{Name: "rules", list: listRules, of: explainRule},
+	{Name: "species", list: listSpecies, of: explainSpecies, animals: true},
+	{Name: "types", list: listTypes, of: explainType},
+	{Name: "needs", list: listNeeds, of: explainNeed},
+	{Name: "kinds", list: listKinds, of: explainKind},
+	{Name: "figures", list: listFigures, of: explainFigure},
+	{Name: "feeders", list: listFeeders, of: explainFeeder, animals: true},
+	{Name: "sources", list: listSources, of: explainSource},
 }
 
 // Of explains a word in everything that it means. It returns nothing where it means
@@ -113,20 +116,27 @@ func examples(all []Line) string {
 	return strings.Join(some, ", ")
 }
 
-// Nearest returns the name that was most likely meant by a word that means nothing,
-// or "".
-func Nearest(r *compile.Result, word string) string {
+// Nearest returns the names that may be meant by a word that means nothing: the one from
+// which it is a slip of the keyboard, or the species near to it by name, of which none is
+// meant more than another.
+func Nearest(r *compile.Result, word string) []string {
 	if s := nearestCare(r, word); s != "" {
-		return s
+		return []string{s}
 	}
 	var known []string
 	for _, t := range Topics {
 		known = append(known, t.Name)
+		if t.animals {
+			continue
+		}
 		for _, l := range t.list(r) {
 			known = append(known, l.Name)
 		}
 	}
-	return finding.Suggest(word, known)
+	if s := slip.Of(word, known); s != "" {
+		return []string{s}
+	}
+	return r.Plan.Library.NearNames(word)
 }
 
 // worked reports whether the plan could be read well enough for its days to be

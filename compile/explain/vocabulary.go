@@ -108,7 +108,7 @@ func listKinds(*compile.Result) []Line {
 }
 
 func explainKind(r *compile.Result, word string) []Answer {
-	k := schema.FindKind(plain(word))
+	k := schema.KindCalled(word)
 	if k == nil {
 		return nil
 	}

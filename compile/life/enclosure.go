@@ -10,6 +10,7 @@ import (
 	"vivary/plan/finding"
 	"vivary/schema"
 	"vivary/schema/civil"
+	"vivary/schema/slip"
 )
 
 // outbreak is how many weeks mites are followed up (common practice, no source).
@@ -23,13 +24,13 @@ func (r *reader) care(e *plan.Event) {
 		return
 	}
 	name := e.Args[0].V
-	if name == "feeding" {
-		name = "feed"
+	if k := schema.KindCalled(name); k != nil && !r.knows(name) {
+		name = k.Name
 	}
 	if !r.knows(name) {
 		known := slices.Sorted(maps.Keys(r.cares))
 		f := finding.Finding{Rule: ruleCare, At: e.Args[0].At, Text: "there is no care \"" + name + "\" here", Write: "one of: " + strings.Join(known, ", ")}
-		if s := finding.Near(name, known); s != "" {
+		if s := slip.Of(name, known); s != "" {
 			f.Text += ": did you mean " + s + "?"
 			f.Write = s
 			if !strings.Contains(s, " ") { // in a log a name is one word

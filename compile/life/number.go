@@ -9,6 +9,7 @@ import (
 	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/quantity"
+	"vivary/schema/slip"
 	"vivary/schema/wording"
 )
 
@@ -151,7 +152,7 @@ func (r *reader) goal(e *plan.Event) (to *reader, name string, ok bool) {
 	for _, x := range r.c.Enclosures {
 		names = append(names, x.Name.V)
 	}
-	if s := finding.Suggest(e.Args[0].V, names); s != "" {
+	if s := slip.Of(e.Args[0].V, names); s != "" {
 		f.Text += ": did you mean " + s + "?"
 		f.Write = s
 		f.Edits = finding.Instead(e.Args[0].At, e.Args[0].V, s)

@@ -32,7 +32,7 @@ func Racks(c *plan.Collection, today civil.Date) (lives []*Enclosure, found []fi
 			continue
 		}
 		if e.Date <= today && len(e.Args) > 0 {
-			if kind := schema.FindKind(e.Args[0].V); kind != nil && kind.OfRack != "" {
+			if kind := schema.KindCalled(e.Args[0].V); kind != nil && kind.OfRack != "" {
 				r.note(kind.OfRack, e)
 				continue
 			}
@@ -55,7 +55,7 @@ func boxCare(k *plan.Rack, r *reader, e *plan.Event) string {
 		return ""
 	}
 	name := e.Args[0].V
-	if schema.FindKind(name) != nil || name == "feeding" {
+	if schema.KindCalled(name) != nil {
 		return name
 	}
 	for _, x := range k.Enclosures {

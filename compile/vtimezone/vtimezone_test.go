@@ -275,7 +275,7 @@ func TestRefusals(t *testing.T) {
 		from, until civil.Date
 		want        string
 	}{
-		{"Europe/Londn", day, day, `did you mean "Europe/London"?`},
+		{"Europe/Londn", day, day, `a slip of the keyboard from it is "Europe/London"`},
 		{"Europe/London", day, day - 1, "not after the last"},
 		{"Europe/London", civil.Must(1969, 12, 31), day, "in 1970 or later"},
 	} {

@@ -32,15 +32,6 @@ func TestSort(t *testing.T) {
 	}
 }
 
-func TestSuggest(t *testing.T) {
-	known := []string{"temperature", "humidity", "note"}
-	for written, want := range map[string]string{"temprature": "temperature", "HUMIDITY": "humidity", "nte": "note", "colour": "", "": "", strings.Repeat("note", 30): ""} {
-		if got := Suggest(written, known); got != want {
-			t.Errorf("%q: %q", written, got)
-		}
-	}
-}
-
 // The excerpt marks what is meant, in a line of any length, and lets nothing of a
 // plan through that steers the terminal or turns the direction of writing.
 func TestPrint(t *testing.T) {

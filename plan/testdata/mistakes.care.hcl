@@ -52,7 +52,7 @@ calendar "all" {
 }
 
 enclosure "burrow-a" {
-  species = "pandinus-imperatr"      # want unknown-name "did you mean .pandinus-imperator."
+  species = "pandinus-imperatr"      # want unknown-name "near it by name is pandinus-imperator"
   room    = "east"
 
   housing {
@@ -64,7 +64,7 @@ enclosure "burrow-a" {
 
   animals "adults" {
     count = "1.2"
-    stage = "grown"                  # want unknown-word "stage cannot be"
+    stage = "egg"                    # want unknown-word "stage cannot be"
   }
 
   animals "adults" {                 # want twice "is there twice"
@@ -100,7 +100,7 @@ enclosure "burrow-a" {
 
   feeding "adults" {
     per_animal = "four"              # want value "number without quotes"
-    rotate     = ["crickt adult"]    # want unknown-name "did you mean .cricket."
+    rotate     = ["crickt adult"]    # want unknown-name "near it by name is cricket"
   }
 
   accept {                           # want missing "has no rule"
@@ -180,7 +180,7 @@ source "own" {                       # want twice "source .own. is there twice"
 }
 
 species "here" {
-  like = "pandinus-imperatr"         # want unknown-name "did you mean .pandinus-imperator."
+  like = "pandinus-imperatr"         # want unknown-name "near it by name is pandinus-imperator"
 
   figure "keeping" {
     value   = "in pairs"             # want unknown-word "value cannot be"
@@ -232,6 +232,6 @@ template "t" {
 }
 
 enclosure "from-nowhere" {           # its lid may be in the template: nothing is missing yet
-  template = "tt"                    # want unknown-name "did you mean .t."
+  template = "tt"                    # want unknown-name "there is no template"
   room     = "east"
 }

@@ -23,6 +23,7 @@ feeder "cricket" {
   }
 
   size "pinhead" {
+    alone   = ["pinhead"]
     mass    = "14 mg"
     length  = "5 mm"
     energy  = "0.95 kcal/g"

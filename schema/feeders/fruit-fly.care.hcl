@@ -11,6 +11,7 @@ feeder "fruit-fly" {
 
   size "melanogaster" {
     also    = ["small", "klein"]
+    alone   = ["melanogaster", "Drosophila melanogaster", "D. melanogaster"]
     mass    = "0.5 to 1.5 mg"
     length  = "2 to 3 mm"
     note    = "The weight is from F33: males 0.5 to 0.7, females 1 to 1.5 mg; 2 to 4 mm long (F34)."
@@ -21,6 +22,7 @@ feeder "fruit-fly" {
 
   size "hydei" {
     also    = ["large", "groß", "gross"]
+    alone   = ["hydei", "Drosophila hydei", "D. hydei"]
     mass    = "2 to 3 mg"
     length  = "2.5 to 3.5 mm"
     note    = "Remembered, not seen in a source; about 3 mm."

@@ -2,7 +2,7 @@ feeder "superworm" {
   title   = "superworm"
   plural  = "superworms"
   latin   = "Zophobas morio, larva"
-  also    = ["morio", "morio worm", "Zophobas", "king worm", "Schwarzkäferlarve", "Riesenmehlwurm"]
+  also    = ["super", "morio", "morio worm", "Zophobas", "king worm", "Schwarzkäferlarve", "Riesenmehlwurm"]
   hazards = [
     "bites: crush the head for young or moulting animals",
     "burrows, and comes out again to gnaw an animal that moults",
