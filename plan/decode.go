@@ -7,8 +7,6 @@ import (
 	"strings"
 	"unicode"
 
-	"github.com/hashicorp/hcl/v2"
-
 	"vivary/plan/finding"
 	"vivary/plan/source"
 	"vivary/plan/syntax"
@@ -19,8 +17,9 @@ import (
 // decoder turns the syntax tree of one file into blocks. It belongs to one
 // goroutine; what it found is collected afterwards.
 type decoder struct {
-	file  source.ID
-	found finding.List
+	file   source.ID
+	source []byte // the text of the file
+	found  finding.List
 	// partial says that required attributes may be missing, since they can come
 	// from elsewhere: from a template, or from a built-in sheet.
 	partial bool
@@ -28,15 +27,11 @@ type decoder struct {
 	own bool
 }
 
-func (d *decoder) place(r hcl.Range) source.Place {
-	return source.Place{File: d.file, Start: int32(r.Start.Byte), End: int32(r.End.Byte)}
-}
-
 // decodeFile reads all blocks of a plan file that can be read: pointers to structs, in the
 // order of their lines. Nobody changes a block that it has returned. A block in which
 // something is wrong with the text is left out, and nothing else is said of it.
 func decodeFile(id source.ID, text []byte, from int, own bool) ([]any, []syntax.Region, []finding.Finding) {
-	d := &decoder{file: id, own: own}
+	d := &decoder{file: id, source: text, own: own}
 	var out []any
 	f := syntax.Read(id, text, from, words, func(b *syntax.Block) bool {
 		if v := d.outermost(b); v != nil {
@@ -156,7 +151,9 @@ func (d *decoder) block(blk *syntax.Block, b *binding, v reflect.Value) {
 			})
 			continue
 		}
-		d.value(asAttribute(a), ab.attr, v.FieldByIndex(ab.field))
+		before := len(d.found.All)
+		d.value(&a.Value, ab.attr, v.FieldByIndex(ab.field))
+		d.elsewhere(a, b, v, blk, d.found.All[before:])
 	}
 	if s, ok := v.Addr().Interface().(*SpeciesSheet); ok {
 		d.short(blk, s)
@@ -200,7 +197,7 @@ func (d *decoder) short(blk *syntax.Block, s *SpeciesSheet) {
 			continue
 		}
 		f := &Figure{Head: Head{Name: wrote(what.Name, a.NameAt), At: a.NameAt, Whole: a.At}}
-		d.value(asAttribute(a), schema.FigureBlock.Attr("value"), reflect.ValueOf(&f.Value).Elem())
+		d.value(&a.Value, schema.FigureBlock.Attr("value"), reflect.ValueOf(&f.Value).Elem())
 		s.Figures = append(s.Figures, f)
 	}
 }
@@ -226,7 +223,7 @@ func (d *decoder) flat(blk *syntax.Block, b *binding, v reflect.Value) {
 			to = to.Index(0)
 		}
 		ab := ib.binding.attrs[a.Name]
-		d.value(asAttribute(a), ab.attr, to.Elem().FieldByIndex(ab.field))
+		d.value(&a.Value, ab.attr, to.Elem().FieldByIndex(ab.field))
 	}
 }
 
@@ -242,7 +239,7 @@ func (d *decoder) required(blk *syntax.Block, b *binding, v reflect.Value, h *He
 func missing(block *schema.Block, a *schema.Attr, h *Head) finding.Finding {
 	return finding.Finding{Rule: ruleMissing, At: h.At,
 		Text:  block.Name + named(h) + " has no " + a.Name + ": " + lower(a.Doc),
-		Write: a.Name + " = " + a.Example}
+		Write: "a line for " + a.Name + ": " + a.Form()}
 }
 
 func (d *decoder) put(ib *blockBinding, to, item reflect.Value) {

@@ -136,7 +136,7 @@ func (d *decoder) figure(f *Figure, known []*schema.Figure) bool {
 		return false
 	}
 	before := len(d.found.All)
-	attr := &schema.Attr{Name: "value", Kind: f.What.Kind, Dimension: f.What.Dimension, Choices: f.What.Choices, Example: "\"…\""}
+	attr := &schema.Attr{Name: "value", Kind: f.What.Kind, Dimension: f.What.Dimension, Choices: f.What.Choices}
 	fail := func(err error) {
 		if err != nil {
 			d.refuse(f.Value, attr, err)
@@ -162,7 +162,7 @@ func (d *decoder) figure(f *Figure, known []*schema.Figure) bool {
 		f.Range, err = quantity.ParseRange(f.Value.V, f.What.Dimension)
 		fail(err)
 	case schema.Numbers:
-		f.Range, err = ParseNumbers(f.Value.V)
+		f.Range, err = quantity.ParseNumbers(f.Value.V)
 		fail(err)
 	case schema.Truth:
 		f.Truth = f.Value.V == "true"

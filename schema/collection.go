@@ -9,6 +9,13 @@ var (
 	noteAttr     = Attr{Name: "note", Kind: Text, Doc: "A remark for whoever reads the plan.", Example: `"shares a shelf with burrow-b"`}
 )
 
+// keptAt is the band of temperatures of rooms and enclosures. Judgement; far beyond what is
+// usual, since nothing is refused by it but what the other scale would bring into it.
+var keptAt = quantity.Range{Low: 0, High: 50, Unit: quantity.Celsius}
+
+// inADay is the band of work on one day.
+var inADay = quantity.Range{Low: 1, High: 16 * 60, Unit: quantity.Minutes}
+
 // Collection is the one block that every plan needs.
 var Collection = &Block{
 	Name: "collection", Label: "name", Once: true,
@@ -18,9 +25,9 @@ var Collection = &Block{
 		titleAttr,
 		{Name: "time_zone", Kind: Zone, Required: true, Doc: "Where the animals are. Every time in the plan is the time on the wall there, through changes to and from summer time.", Example: `"Europe/London"`},
 		{Name: "hemisphere", Kind: Word, Choices: choices("north", "summer is in June to August", "south", "summer is in December to February"), Default: "that of the time zone's place; none near the equator", Doc: "Which half of the year is summer. A cool rest in the local summer is said.", Example: `"south"`},
-		{Name: "altitude", Kind: Quantity, Dimension: quantity.Length, Default: "0 m", Doc: "Height above the sea. Thinner air carries less heat and more water.", Example: `"240 m"`},
+		{Name: "altitude", Kind: Quantity, Dimension: quantity.Length, In: []quantity.Unit{quantity.Metre, quantity.Foot}, Default: "0 m", Doc: "Height above the sea. Thinner air carries less heat and more water.", Example: `"240 m"`},
 		{Name: "web", Kind: Link, Doc: "The folder on the web from which the feeds are served. It goes into each feed as its own address.", Example: `"https://care.quillmoor.example/feeds"`},
-		{Name: "quarantine", Kind: Quantity, Dimension: quantity.Duration, Default: "that of the species sheet, and quarantine-wild for one caught in the wild", Doc: "How long an animal that arrives is kept apart, whatever its species. There is no good source for a length: the sheets have what is in use.", Example: `"60 days"`},
+		{Name: "quarantine", Kind: Quantity, Dimension: quantity.Duration, In: []quantity.Unit{quantity.Days}, Default: "that of the species sheet, and quarantine-wild for one caught in the wild", Doc: "How long an animal that arrives is kept apart, whatever its species. There is no good source for a length: the sheets have what is in use.", Example: `"60 days"`},
 		noteAttr,
 	},
 }
@@ -32,9 +39,9 @@ var Room = &Block{
 	Example: "room \"east\" {\n  temperature = \"18 to 22 C\"\n  humidity    = \"40 to 55 %\"\n}",
 	Attrs: []Attr{
 		titleAttr,
-		{Name: "temperature", Kind: Range, Dimension: quantity.Temperature, Required: true, Doc: "The lowest and the highest that a thermometer in the room shows over the year, with its own heating as it is.", Example: `"18 to 22 C"`},
-		{Name: "winter", Kind: Range, Dimension: quantity.Temperature, Doc: "What it shows in the three coldest months, where the animals are warmed by the room alone.", Example: `"18 to 20 C"`},
-		{Name: "summer", Kind: Range, Dimension: quantity.Temperature, Doc: "What it shows in the three hottest months.", Example: `"23 to 27 C"`},
+		{Name: "temperature", Kind: Range, Dimension: quantity.Temperature, Band: keptAt, Required: true, Doc: "The lowest and the highest that a thermometer in the room shows over the year, with its own heating as it is.", Example: `"18 to 22 C"`},
+		{Name: "winter", Kind: Range, Dimension: quantity.Temperature, Band: keptAt, Doc: "What it shows in the three coldest months, where the animals are warmed by the room alone.", Example: `"18 to 20 C"`},
+		{Name: "summer", Kind: Range, Dimension: quantity.Temperature, Band: keptAt, Doc: "What it shows in the three hottest months.", Example: `"23 to 27 C"`},
 		{Name: "humidity", Kind: Range, Dimension: quantity.Humidity, Doc: "The driest and the dampest air of the room over the year.", Example: `"40 to 55 %"`},
 		{Name: "order", Kind: Whole, Default: "after those that have one, by name", Doc: "The place in the walk: 1 is visited first.", Example: `1`},
 		{Name: "round", Kind: Refs, Ref: "round", Default: "the collection's first round, or one at 19:30", Doc: "The round in which care in this room is done, where neither the care nor the enclosure says. Several take turns: no two of them on one day.", Example: `["weekday", "weekend"]`},
@@ -76,7 +83,7 @@ var Keeper = &Block{
 		titleAttr,
 		{Name: "phone", Kind: Text, Doc: "How to reach this person. It is printed for stand-ins and never put into a feed.", Example: `"ring the office"`},
 		{Name: "trained", Kind: Words, Choices: Skills, Default: "nothing special", Doc: "What this person has been shown and may do.", Example: `"venom, breeding"`},
-		{Name: "budget", Kind: Quantity, Dimension: quantity.Duration, Doc: "The time this person has for care on one day.", Example: `"60 min"`},
+		{Name: "budget", Kind: Quantity, Dimension: quantity.Duration, Band: inADay, Doc: "The time this person has for care on one day.", Example: `"60 min"`},
 		formerlyAttr, noteAttr,
 	},
 }
@@ -118,7 +125,7 @@ var Round = &Block{
 		titleAttr,
 		{Name: "at", Kind: Clock, Required: true, Doc: "When the round begins. Not between 00:00 and 03:59: calendars disagree about hours that a clock change leaves out or repeats.", Example: `"19:30"`},
 		{Name: "keeper", Kind: Ref, Ref: "keeper", Doc: "Who does it.", Example: `"lead"`},
-		{Name: "within", Kind: Quantity, Dimension: quantity.Duration, Default: "60 min", Doc: "How long it may take; the length of the calendar entry.", Example: `"60 min"`},
+		{Name: "within", Kind: Quantity, Dimension: quantity.Duration, Band: inADay, Default: "60 min", Doc: "How long it may take; the length of the calendar entry.", Example: `"60 min"`},
 		{Name: "on", Kind: On, Ref: "dates", Default: "every day", Doc: "The days on which there is a round.", Example: `["mon to fri"]`},
 		{Name: "not_on", Kind: On, Ref: "dates", Doc: "Days on which there is none all the same. Care that falls on them is done in the other round that it names, or moved as far as its window allows, or not done: the proof says whether that is too long.", Example: `["school-holidays"]`},
 		{Name: "also_on", Kind: On, Ref: "dates", Doc: "Days on which there is one besides, those of not_on among them.", Example: `["2027-08-04"]`},

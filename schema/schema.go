@@ -86,10 +86,14 @@ type Attr struct {
 	Unclear   []Question         // of Word and Words: what keepers write that is asked back
 	Ref       string             // what is named: of Ref and Refs always, of texts where it may be
 	Required  bool
-	Positive  bool   // of a Quantity: it is more than nothing
-	Default   string // what holds where nothing is written, in words
-	Doc       string
-	Example   string // as written in a plan, quotes included
+	Positive  bool // of a Quantity: it is more than nothing
+	// Band is where it lies in any ordinary house, by which a unit that is missing and a
+	// scale that is mistaken are told; nothing where that tells nothing.
+	Band    quantity.Range
+	In      []quantity.Unit // what a number without a unit can be in, where that is not as usual
+	Default string          // what holds where nothing is written, in words
+	Doc     string
+	Example string // as written in a plan, quotes included
 }
 
 // Block describes one type of block.

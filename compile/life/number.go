@@ -178,6 +178,18 @@ func (t *track) last(e *plan.Event) {
 	}
 }
 
+// meant says what may be meant by a quantity that is not read, or how it is written.
+func meant(err error) string {
+	e := err.(*quantity.Error)
+	switch {
+	case e.Instead != "":
+		return e.Instead
+	case len(e.Either) > 0:
+		return wording.Or(e.Either) + ", whichever is meant"
+	}
+	return e.Like()
+}
+
 func (r *reader) weighed(t *track, e *plan.Event) {
 	text := ""
 	if e.Number.Set() {
@@ -190,7 +202,7 @@ func (r *reader) weighed(t *track, e *plan.Event) {
 	}
 	w, err := quantity.Parse(text, quantity.Mass)
 	if err != nil {
-		r.found.Add(finding.Finding{Rule: ruleWeight, At: at, Text: "there is no weight here: " + err.Error(), Write: "weighed 24 g"})
+		r.found.Add(finding.Finding{Rule: ruleWeight, At: at, Text: "there is no weight here: " + err.Error(), Write: "weighed, and " + meant(err)})
 		return
 	}
 	if r.heavy(t, w, e) {

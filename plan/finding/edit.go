@@ -6,6 +6,7 @@ import (
 	"errors"
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 
 	"vivary/plan/source"
@@ -30,6 +31,19 @@ func Instead(at source.Place, word, better string) []Edit {
 		return nil
 	}
 	if !at.Written() {
+		return nil
+	}
+	return []Edit{{at, better}}
+}
+
+// Text returns the edit that writes a text in quotes for the value at a place, and Plain
+// that which writes a number or a truth. There is none where the place is in no file of the
+// collection.
+func Text(at source.Place, better string) []Edit { return Plain(at, strconv.Quote(better)) }
+
+// Plain is Text for a value without quotes.
+func Plain(at source.Place, better string) []Edit {
+	if at.File <= 0 { // the built-in sheets lie below zero
 		return nil
 	}
 	return []Edit{{at, better}}

@@ -1,7 +1,7 @@
 # Each line that is found says so: the rule, and a part of the text.
 collection "c" {
   time_zone = "Europe/London"
-  altitude  = 240                    # want unit "a length is written in"
+  altitude  = 240                    # want unit "altitude: .240. has no unit"
 }
 
 room "east" {
@@ -208,7 +208,7 @@ species "here" {
   }
 
   feeding {                          # want missing "feeding has no animals after it"
-    prey  = "10 crickets"            # want value "per_animal = 10"
+    prey  = "10 crickets"            # want value "said by per_animal"
     every = "week"
   }
 }

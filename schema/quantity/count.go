@@ -1,6 +1,7 @@
 package quantity
 
 import (
+	"regexp"
 	"strconv"
 	"strings"
 )
@@ -16,22 +17,66 @@ const MaxCount = 100000
 var countForm = form{"count", "a", `"1.2.0" (males.females.unsexed), "1.2" or "5"`}
 
 // ParseCount reads a count as the trade writes it: "1.2.0" is a male and two
-// females, "2.1" two males and a female, "5" five of unknown sex. The error is
+// females, "2.1" two males and a female, "5" or "five" five of unknown sex. The error is
 // an *Error.
 func ParseCount(s string) (Count, error) {
 	c, f := readCount(s)
 	if f.kind != 0 {
-		instead := ""
-		// A comma before three digits may mark thousands.
-		if i := strings.IndexByte(s, ','); i >= 0 && digits(s[i+1:]) != 3 {
-			instead = strings.ReplaceAll(s, ",", ".")
-		}
-		return Count{}, f.build(s, 0, countForm, instead, func(t string) bool {
+		return Count{}, f.build(s, 0, countForm, meantCount(s), func(t string) bool {
 			_, f := readCount(t)
 			return f.kind == 0
 		})
 	}
 	return c, nil
+}
+
+var sexes = regexp.MustCompile(`(?i)(\d+|a|one|two|three|four|five|six|seven|eight|nine|ten) ?(males?|females?|unsexed|m|f|u)\b`)
+
+// meantCount returns the texts that may be meant by one that is no count.
+func meantCount(s string) (all []string) {
+	s = folded(s)
+	// A comma before three digits may mark thousands.
+	if i := strings.IndexByte(s, ','); i >= 0 && digits(s[i+1:]) != 3 {
+		all = append(all, strings.ReplaceAll(s, ",", "."), strings.ReplaceAll(s, ", ", "."))
+	}
+	all = append(all, strings.NewReplacer("/", ".", ":", ".").Replace(s))
+	if strings.EqualFold(s, "a pair") || strings.EqualFold(s, "pair") || strings.EqualFold(s, "one pair") {
+		all = append(all, "1.1")
+	}
+	if v, rest, ok := numeral(s+" ", Duration); ok && (rest == "" || !strings.ContainsAny(rest, "0123456789")) && sexes.FindString(s) == "" {
+		all = append(all, strconv.Itoa(int(v)))
+	}
+	if n := digits(s); n > 0 && uncounted.MatchString(s[n:]) {
+		all = append(all, s[:n])
+	}
+	return append(all, bySex(s))
+}
+
+// uncounted is what is said after a number of animals and adds nothing to it.
+var uncounted = regexp.MustCompile(`(?i)^ ?(animals?|adults?|juveniles?|slings?|young|babies|scorpions?|tarantulas?|spiders?|of them)$`)
+
+// bySex makes "1.2" of "1 male, 2 females", or nothing where something else is said too.
+func bySex(s string) string {
+	var c Count
+	for _, m := range sexes.FindAllStringSubmatch(s, -1) {
+		n := whole(m[1])
+		if digits(m[1]) == 0 {
+			v, _, _ := numeral(m[1]+" ", Duration)
+			n = int(v)
+		}
+		switch strings.ToLower(m[2])[0] {
+		case 'm':
+			c.Males += n
+		case 'f':
+			c.Females += n
+		default:
+			c.Unsexed += n
+		}
+	}
+	if rest := strings.Trim(sexes.ReplaceAllString(s, ""), " ,+&;"); c.Total() == 0 || rest != "" && rest != "and" {
+		return ""
+	}
+	return c.String()
 }
 
 func readCount(s string) (Count, fault) {
@@ -69,15 +114,6 @@ func readCount(s string) (Count, fault) {
 }
 
 const notCount = "is not one, two or three whole numbers with points between them"
-
-// whole reads a text of digits; what is far beyond any use here stays just that.
-func whole(s string) int {
-	n := 0
-	for i := 0; i < len(s) && n < 1e9; i++ {
-		n = n*10 + int(s[i]-'0')
-	}
-	return n
-}
 
 // Total returns the number of animals.
 func (c Count) Total() int { return c.Males + c.Females + c.Unsexed }

@@ -1,16 +1,17 @@
 package quantity
 
 import (
-	"strconv"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 )
 
 // largest bounds every canonical value: what is above it (a thousand kilometres,
 // nineteen centuries) is a slip of the keyboard.
 const largest = 1e9
 
-// Parse reads one value of dimension d, such as "30 C". One space or none stands
-// between number and unit. The error is an *Error.
+// Parse reads one value of dimension d, such as "30 C", "2,5 cm" or "1/2 cup". The
+// error is an *Error.
 func Parse(s string, d Dimension) (Quantity, error) {
 	r, f := read(s, d, false)
 	if f.kind != 0 {
@@ -39,23 +40,11 @@ type fault struct {
 
 // read reads a range, or one value only unless span is set.
 func read(s string, d Dimension, span bool) (Range, fault) {
-	s = strings.TrimSpace(s)
-	low, rest, ok := number(s)
-	if !ok {
-		return Range{}, fault{kind: NoNumber}
+	low, high, unit, f := ends(s, d, span)
+	if f.kind != 0 {
+		return Range{}, f
 	}
-	high := low
-	if span {
-		if lowUnit, upper, found := cutRange(rest); found {
-			if high, rest, ok = number(upper); !ok {
-				return Range{}, fault{kind: Malformed, reason: noUpper}
-			}
-			if f := sameUnit(lowUnit, rest, d); f.kind != 0 {
-				return Range{}, f
-			}
-		}
-	}
-	u, f := unitOf(rest, d)
+	u, f := unitOf(unit, d)
 	if f.kind != 0 {
 		return Range{}, f
 	}
@@ -75,73 +64,104 @@ func read(s string, d Dimension, span bool) (Range, fault) {
 	return r, fault{}
 }
 
-// sameUnit checks the unit written after the lower value, if there is one.
-func sameUnit(lower, upper string, d Dimension) fault {
-	if lower == "" {
-		return fault{}
+// ends reads the numbers of a text and the unit of both, as written.
+func ends(s string, d Dimension, span bool) (low, high float64, unit string, f fault) {
+	s = folded(s)
+	and := false
+	if span {
+		s, and = begun(s)
+	}
+	low, rest, f := number(s, d)
+	if f.kind != 0 {
+		return 0, 0, "", f
+	}
+	if span {
+		if lowUnit, upper, found := cutRange(rest, and); found {
+			if high, rest, f = number(upper, d); f.kind != 0 {
+				if f.kind == NoNumber {
+					f = fault{kind: Malformed, reason: noUpper}
+				}
+				return 0, 0, "", f
+			}
+			unit, f := common(lowUnit, rest, d)
+			return low, high, unit, f
+		}
+	}
+	return low, low, rest, fault{}
+}
+
+// common returns the unit of two values of which each may have one.
+func common(lower, upper string, d Dimension) (string, fault) {
+	lower, upper = strings.TrimSpace(lower), strings.TrimSpace(upper)
+	if upper == "" || lower == "" || noScale(lower) {
+		if upper == "" {
+			return lower, fault{}
+		}
+		return upper, fault{}
 	}
 	l, f := unitOf(lower, d)
 	if f.kind != 0 {
-		return f
-	}
-	if strings.TrimSpace(upper) == "" {
-		return fault{kind: NoUnit, unit: units[l].name}
+		return "", f
 	}
 	if u, f := unitOf(upper, d); f.kind != 0 || u == l {
-		return f
+		return upper, f
 	}
-	return fault{kind: Malformed, reason: twoUnits}
+	return "", fault{kind: Malformed, reason: twoUnits}
 }
 
-// number reads the decimal number that s begins with.
-func number(s string) (v float64, rest string, ok bool) {
-	negative := false
-	switch {
-	case strings.HasPrefix(s, "-"):
-		negative, s = true, s[1:]
-	case strings.HasPrefix(s, "+"):
-		s = s[1:]
-	case strings.HasPrefix(s, "−"):
-		negative, s = true, s[len("−"):]
-	}
-	n := digits(s)
-	if n < len(s) && s[n] == '.' {
-		if m := digits(s[n+1:]); m > 0 {
-			n += 1 + m
+// folded makes one blank of all that looks like blanks. Pasted text often has an
+// unbreakable one before the unit.
+func folded(s string) string {
+	after := byte(' ')
+	for i := 0; i < len(s); i++ {
+		c := s[i]
+		if c < ' ' || c == ' ' && after == ' ' || c >= 0x80 && strings.ContainsFunc(s, unusual) {
+			return strings.Join(strings.Fields(s), " ")
 		}
+		after = c
 	}
-	if n == 0 {
-		return 0, s, false
-	}
-	// Digits and a point are always read; too many of them give an infinity,
-	// which is out of every bound.
-	v, _ = strconv.ParseFloat(s[:n], 64)
-	if negative {
-		v = -v
-	}
-	return v, s[n:], true
+	return strings.TrimSuffix(s, " ")
 }
 
-// digits returns how many digits s begins with.
-func digits(s string) int {
-	n := 0
-	for n < len(s) && s[n]-'0' <= 9 {
-		n++
+// unusual reports whether r looks like a blank and is another character.
+func unusual(r rune) bool { return r != ' ' && unicode.IsSpace(r) }
+
+// begun takes the word off with which a range may begin, and says whether its ends have
+// an "and" between them.
+func begun(s string) (rest string, and bool) {
+	if rest, and = cutWord(s, "between "); and {
+		return rest, true
 	}
-	return n
+	rest, _ = cutWord(s, "from ")
+	return rest, false
 }
 
-// cutRange cuts what follows the lower value at the "to" or the dash.
-func cutRange(s string) (lowUnit, upper string, found bool) {
+// cutWord takes a word off the beginning of a text, whatever its capitals.
+func cutWord(s, w string) (rest string, found bool) {
+	if len(s) < len(w) || !strings.EqualFold(s[:len(w)], w) {
+		return s, false
+	}
+	return s[len(w):], true
+}
+
+// cutRange cuts what follows the lower value at the "to" or the dash, or at the "and"
+// of "between 27 and 32".
+func cutRange(s string, and bool) (lowUnit, upper string, found bool) {
 	for i := 0; i < len(s); i++ {
 		n := 0
 		switch c := s[i]; {
-		case c == '-':
+		case c == '-' || c == '~':
 			n = 1
-		case c == 0xE2 && (strings.HasPrefix(s[i:], "–") || strings.HasPrefix(s[i:], "—") || strings.HasPrefix(s[i:], "−")):
-			n = 3
-		case c == 't' && strings.HasPrefix(s[i:], "to") && (i == 0 || s[i-1] == ' ') && (i+2 == len(s) || s[i+2] < 'A'):
+		case c == '.' && strings.HasPrefix(s[i:], ".."):
+			n = 2 + len(s[i+2:]) - len(strings.TrimLeft(s[i+2:], "."))
+		case c == 0xE2:
+			if r, k := utf8.DecodeRuneInString(s[i:]); strings.ContainsRune("‐‑‒–—―−…", r) {
+				n = k
+			}
+		case c|0x20 == 't' && word(s, i, "to"):
 			n = 2
+		case and && c|0x20 == 'a' && word(s, i, "and"):
+			n = 3
 		}
 		if n > 0 {
 			return strings.TrimSuffix(s[:i], " "), strings.TrimPrefix(s[i+n:], " "), true
@@ -150,27 +170,24 @@ func cutRange(s string) (lowUnit, upper string, found bool) {
 	return "", "", false
 }
 
+// word reports whether w stands at s[i:], by itself or between a blank and a number.
+func word(s string, i int, w string) bool {
+	return len(s)-i >= len(w) && strings.EqualFold(s[i:i+len(w)], w) && (i == 0 || s[i-1] == ' ') && (i+len(w) == len(s) || s[i+len(w)] < 'A')
+}
+
 // unitOf reads the text after a number as a unit of d.
 func unitOf(s string, d Dimension) (Unit, fault) {
+	s = strings.TrimSpace(s)
 	if s == "" {
 		if d == Ratio {
 			return Fraction, fault{}
 		}
 		return None, fault{kind: NoUnit}
 	}
-	switch {
-	case s[0] == ' ':
-		s = s[1:]
-	// Pasted text often has an unbreakable space before the unit.
-	case strings.HasPrefix(s, "\u00a0"):
-		s = s[2:]
-	case strings.HasPrefix(s, "\u202f"):
-		s = s[3:]
-	}
 	if u := find(s, d); u != None {
 		return u, fault{}
 	}
-	return None, unitFault(s)
+	return None, unitFault(s, d)
 }
 
 // outside says why a canonical value cannot be, or "".

@@ -44,6 +44,27 @@ func TestParseRange(t *testing.T) {
 		{"150 ml", Volume, 150, 150, "150 ml"},
 		{"1 cup", Volume, 236.5882365, 236.5882365, "1 cup"},
 		{"10 US gallons", Volume, 37854.11784, 37854.11784, "10 gal"},
+		{"27 C to 32", Temperature, 27, 32, "27 to 32 C"},
+		{"27° to 32° C", Temperature, 27, 32, "27 to 32 C"},
+		{"27..32 C", Temperature, 27, 32, "27 to 32 C"},
+		{"27TO32 C", Temperature, 27, 32, "27 to 32 C"},
+		{"between 27 and 32 C", Temperature, 27, 32, "27 to 32 C"},
+		{"From 27 to 32 C", Temperature, 27, 32, "27 to 32 C"},
+		{"27  to  32  C", Temperature, 27, 32, "27 to 32 C"},
+		{"27. C", Temperature, 27, 27, "27 C"},
+		{"27,5 to 32,5 C", Temperature, 27.5, 32.5, "27.5 to 32.5 C"},
+		{"0,125 L", Volume, 125, 125, "0.125 L"},
+		{"1/2 cup", Volume, 118.29411825, 118.29411825, "0.5 cups"},
+		{"1 1/2 in", Length, 38.1, 38.1, "1.5 in"},
+		{"1-1/2 in", Length, 38.1, 38.1, "1.5 in"},
+		{"1½-2 in", Length, 38.1, 50.8, "1.5 to 2 in"},
+		{"¾ in", Length, 19.05, 19.05, "0.75 in"},
+		{"1/3", Ratio, 33.333333333, 33.333333333, "0.33333333333"},
+		{"two weeks", Duration, 20160, 20160, "2 weeks"},
+		{"half an hour", Duration, 30, 30, "0.5 h"},
+		{"a day", Duration, 1440, 1440, "1 day"},
+		{`8"`, Length, 203.2, 203.2, "8 in"},
+		{"6 in. - 8 in.", Length, 152.4, 203.2, "6 to 8 in"},
 	} {
 		r, err := ParseRange(c.text, c.dim)
 		if err != nil {
@@ -140,8 +161,8 @@ func TestRoundTrip(t *testing.T) {
 			}
 			// Nine decimals of the canonical unit tell six written digits apart,
 			// so that the keeper's own digits come back.
-			written, _, _ := number(text)
-			printed, _, _ := number(q.String())
+			written, _, _ := number(text, d)
+			printed, _, _ := number(q.String(), d)
 			if printed != written && math.Abs(q.Value) > 1e-3 {
 				t.Errorf("%s %v prints as %s", text, u, q)
 			}

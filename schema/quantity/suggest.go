@@ -1,6 +1,7 @@
 package quantity
 
 import (
+	"slices"
 	"strings"
 	"unicode/utf8"
 
@@ -9,11 +10,10 @@ import (
 
 // Reasons of Malformed, each reading on from the quoted text.
 const (
-	hasComma    = "has a comma: decimals are written with a point and thousands without a mark"
-	hasThousand = "has a comma that may mark decimals or thousands: decimals are written with a point and thousands without a mark"
-	hasPoint    = "has a point without a digit after it, or one too many"
-	hasFraction = "has a fraction: it is written with decimals, such as 0.5"
-	hasSpaces   = "has stray spaces: one or none stands between number and unit"
+	hasComma    = "has a comma where no digit follows it"
+	hasThousand = "has a comma that may mark decimals or thousands"
+	hasPoint    = "has a point too many"
+	hasFraction = "has a fraction that is not read"
 	hasMore     = "is more than one number and one unit"
 	noUpper     = "has no number after the dash or the \"to\""
 	twoUnits    = "has two units: both ends of a range are written in the same one"
@@ -21,24 +21,18 @@ const (
 
 // unitFault says what is wrong with s, which stands where a unit is wanted and
 // is not one of those that fit.
-func unitFault(s string) fault {
+func unitFault(s string, d Dimension) fault {
 	malformed := func(reason string) fault { return fault{kind: Malformed, unit: s, reason: reason} }
 	n := len(s)
 	switch {
-	case n == 0:
-		return fault{kind: NoUnit}
+	case (d == Temperature || d == TemperatureStep) && noScale(s):
+		return fault{kind: NoScale, unit: s}
 	case s[0] == ',':
-		if digits(s[1:]) == 3 {
-			return malformed(hasThousand)
-		}
 		return malformed(hasComma)
-	case s[0] == '.':
+	case s[0] == '.' && digits(s[1:]) > 0:
 		return malformed(hasPoint)
 	}
-	if r, _ := utf8.DecodeRuneInString(s); s[0] == '/' || strings.ContainsRune("½¼¾⅓⅔⅛", r) {
-		return malformed(hasFraction)
-	}
-	if n := digits(s); n > 0 && n < len(s) && s[n] == '/' {
+	if r, _ := utf8.DecodeRuneInString(s); s[0] == '/' || vulgar[r] != 0 {
 		return malformed(hasFraction)
 	}
 	// A value of another dimension tells more than an unknown word does.
@@ -75,24 +69,31 @@ func likeliest(s string, d Dimension) string {
 	}
 	s = strings.ToLower(s)
 	best, least := "", len([]rune(s))/3+1
-	try := func(word, name string) {
-		if n := levenshtein.Distance(s, strings.ToLower(word), nil); n < least {
-			best, least = name, n
-		}
-	}
 	for u := spans[d][0]; u < spans[d][1]; u++ {
 		i := &units[u]
 		if i.name == "" {
 			continue
 		}
-		try(i.name, i.name)
-		try(i.one, i.name)
-		for _, w := range i.also {
-			try(w, i.name)
-		}
-		for _, w := range i.meant {
-			try(w, i.name)
+		for _, word := range append(strings.Fields(i.also), i.name, i.one) {
+			if n := slips(s, strings.ToLower(word)); n < least {
+				best, least = i.name, n
+			}
 		}
 	}
 	return best
+}
+
+// slips is how many letters differ; two in each other's place are one slip.
+func slips(a, b string) int {
+	n := levenshtein.Distance(a, b, nil)
+	if n != 2 || len(a) != len(b) {
+		return n
+	}
+	x, y := []byte(a), []byte(b)
+	slices.Sort(x)
+	slices.Sort(y)
+	if slices.Equal(x, y) {
+		return 1
+	}
+	return n
 }

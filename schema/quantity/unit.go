@@ -2,7 +2,7 @@ package quantity
 
 import (
 	"math"
-	"slices"
+	"strings"
 )
 
 // Unit is a unit of one dimension: the C of a temperature and the C of a
@@ -63,9 +63,8 @@ type unitInfo struct {
 	name           string // as printed
 	one            string // as printed after 1, where that differs
 	factor, offset float64
-	decimals       int      // digits after the point that Format gives
-	also           []string // further spellings that are read
-	meant          []string // words that are not read, but whose meaning is plain
+	decimals       int    // digits after the point that Format gives
+	also           string // further spellings that are read, as spelling makes them
 }
 
 const (
@@ -82,80 +81,64 @@ const (
 // dimension stand together, commonest first. Factors are the exact definitions
 // behind NIST Special Publication 811 (2008), appendix B.8.
 var units = [...]unitInfo{
-	Celsius: {dim: Temperature, name: "C", factor: 1, decimals: 1,
-		also: []string{"°C", "c", "°c"}, meant: []string{"celsius", "centigrade", "deg c", "degc", "degrees c", "degrees celsius", "º c", "° c"}},
-	Fahrenheit: {dim: Temperature, name: "F", factor: 5. / 9, offset: -160. / 9, decimals: 1,
-		also: []string{"°F", "f", "°f"}, meant: []string{"fahrenheit", "deg f", "degf", "degrees f", "degrees fahrenheit", "º f", "° f"}},
+	Celsius:    {dim: Temperature, name: "C", factor: 1, decimals: 1, also: celsius},
+	Fahrenheit: {dim: Temperature, name: "F", factor: 5. / 9, offset: -160. / 9, decimals: 1, also: fahrenheit},
 
-	CelsiusStep: {dim: TemperatureStep, name: "C", factor: 1, decimals: 1,
-		also: []string{"°C", "c", "°c"}, meant: []string{"celsius", "centigrade", "deg c", "degc", "degrees c"}},
-	FahrenheitStep: {dim: TemperatureStep, name: "F", factor: 5. / 9, decimals: 1,
-		also: []string{"°F", "f", "°f"}, meant: []string{"fahrenheit", "deg f", "degf", "degrees f"}},
-	KelvinStep: {dim: TemperatureStep, name: "K", factor: 1, decimals: 1, meant: []string{"kelvin"}},
+	CelsiusStep:    {dim: TemperatureStep, name: "C", factor: 1, decimals: 1, also: celsius},
+	FahrenheitStep: {dim: TemperatureStep, name: "F", factor: 5. / 9, decimals: 1, also: fahrenheit},
+	KelvinStep:     {dim: TemperatureStep, name: "K", factor: 1, decimals: 1, also: "kelvin kelvins"},
 
-	PercentRH: {dim: Humidity, name: "%", factor: 1,
-		also: []string{"% RH", "%RH"}, meant: []string{"percent", "per cent", "rh", "% r.h.", "% humidity"}},
+	PercentRH: {dim: Humidity, name: "%", factor: 1, also: "%rh rh percent percentrh percenthumidity pct %humidity %relativehumidity"},
 
-	Centimetre: {dim: Length, name: "cm", factor: 10, decimals: 1,
-		meant: []string{"centimetre", "centimetres", "centimeter", "centimeters", "cms"}},
-	Millimetre: {dim: Length, name: "mm", factor: 1,
-		meant: []string{"millimetre", "millimetres", "millimeter", "millimeters", "mms"}},
-	Metre: {dim: Length, name: "m", factor: 1000, decimals: 2,
-		meant: []string{"metre", "metres", "meter", "meters"}},
-	Inch: {dim: Length, name: "in", factor: inch, decimals: 1,
-		also: []string{"inch", "inches"}, meant: []string{"ins", "in.", `"`, "”", "″"}},
-	Foot: {dim: Length, name: "ft", factor: 12 * inch, decimals: 2,
-		also: []string{"foot", "feet"}, meant: []string{"ft.", "'", "’", "′"}},
+	Centimetre: {dim: Length, name: "cm", factor: 10, decimals: 1, also: "cms centimetre centimetres centimeter centimeters"},
+	Millimetre: {dim: Length, name: "mm", factor: 1, also: "mms millimetre millimetres millimeter millimeters"},
+	Metre:      {dim: Length, name: "m", factor: 1000, decimals: 2, also: "metre metres meter meters"},
+	Inch:       {dim: Length, name: "in", factor: inch, decimals: 1, also: "ins inch inches \" ” ″ '' ’’ ′′"},
+	Foot:       {dim: Length, name: "ft", factor: 12 * inch, decimals: 2, also: "foot feet ' ’ ′"},
 
-	SquareCentimetre: {dim: Area, name: "cm2", factor: 1,
-		also: []string{"cm²", "sq cm"}, meant: []string{"cm^2", "square cm", "square centimetres", "square centimeters"}},
-	SquareMetre: {dim: Area, name: "m2", factor: 10000, decimals: 2,
-		also: []string{"m²", "sq m"}, meant: []string{"m^2", "square m", "square metres", "square meters"}},
-	SquareInch: {dim: Area, name: "sq in", factor: inch * inch / 100,
-		also: []string{"in2", "in²"}, meant: []string{"in^2", "square in", "square inches"}},
-	SquareFoot: {dim: Area, name: "sq ft", factor: 144 * inch * inch / 100, decimals: 1,
-		also: []string{"ft2", "ft²"}, meant: []string{"ft^2", "square ft", "square feet"}},
+	SquareCentimetre: {dim: Area, name: "cm2", factor: 1, also: "cm² cm^2 sqcm squarecm squarecentimetre squarecentimetres squarecentimeter squarecentimeters"},
+	SquareMetre:      {dim: Area, name: "m2", factor: 10000, decimals: 2, also: "m² m^2 sqm squarem squaremetre squaremetres squaremeter squaremeters"},
+	SquareInch:       {dim: Area, name: "sq in", factor: inch * inch / 100, also: "in2 in² in^2 squarein squareinch squareinches sqinch sqinches"},
+	SquareFoot:       {dim: Area, name: "sq ft", factor: 144 * inch * inch / 100, decimals: 1, also: "ft2 ft² ft^2 squareft squarefoot squarefeet sqfoot sqfeet"},
 
-	Millilitre: {dim: Volume, name: "ml", factor: 1,
-		also: []string{"mL"}, meant: []string{"millilitre", "millilitres", "milliliter", "milliliters", "cc", "mls"}},
-	Litre: {dim: Volume, name: "L", factor: 1000, decimals: 1,
-		also: []string{"l", "litre", "litres", "liter", "liters"}, meant: []string{"ltr", "lt"}},
-	Gallon: {dim: Volume, name: "gal", factor: gal, decimals: 1,
-		also: []string{"gallon", "gallons", "US gal", "US gallon", "US gallons"}, meant: []string{"gals", "gal.", "u.s. gal", "u.s. gallons"}},
-	Quart: {dim: Volume, name: "qt", factor: gal / 4, decimals: 1,
-		also: []string{"quart", "quarts"}, meant: []string{"qts", "qt."}},
-	Pint: {dim: Volume, name: "pt", factor: gal / 8, decimals: 1,
-		also: []string{"pint", "pints"}, meant: []string{"pts", "pt."}},
-	FluidOunce: {dim: Volume, name: "fl oz", factor: gal / 128, decimals: 1,
-		meant: []string{"fl. oz.", "floz", "fluid ounce", "fluid ounces"}},
-	Cup: {dim: Volume, name: "cups", one: "cup", factor: gal / 16, decimals: 2},
+	Millilitre: {dim: Volume, name: "ml", factor: 1, also: "mls cc millilitre millilitres milliliter milliliters"},
+	Litre:      {dim: Volume, name: "L", factor: 1000, decimals: 1, also: "lt ltr ltrs litre litres liter liters"},
+	Gallon:     {dim: Volume, name: "gal", factor: gal, decimals: 1, also: "gals gallon gallons usgal usgallon usgallons"},
+	Quart:      {dim: Volume, name: "qt", factor: gal / 4, decimals: 1, also: "qts quart quarts"},
+	Pint:       {dim: Volume, name: "pt", factor: gal / 8, decimals: 1, also: "pts pint pints"},
+	FluidOunce: {dim: Volume, name: "fl oz", factor: gal / 128, decimals: 1, also: "fluidoz fluidounce fluidounces"},
+	Cup:        {dim: Volume, name: "cups", one: "cup", factor: gal / 16, decimals: 2},
 
-	Gram:      {dim: Mass, name: "g", factor: 1, decimals: 2, meant: []string{"gram", "grams", "gm", "gr", "gms"}},
-	Milligram: {dim: Mass, name: "mg", factor: 0.001, meant: []string{"milligram", "milligrams"}},
-	Kilogram:  {dim: Mass, name: "kg", factor: 1000, decimals: 2, meant: []string{"kilogram", "kilograms", "kilo", "kilos", "kgs"}},
-	Ounce:     {dim: Mass, name: "oz", factor: lb / 16, decimals: 2, meant: []string{"ounce", "ounces", "oz."}},
-	Pound:     {dim: Mass, name: "lb", factor: lb, decimals: 2, also: []string{"lbs"}, meant: []string{"pound", "pounds", "lb."}},
+	Gram:      {dim: Mass, name: "g", factor: 1, decimals: 2, also: "gm gms gr gram grams gramme grammes"},
+	Milligram: {dim: Mass, name: "mg", factor: 0.001, also: "milligram milligrams"},
+	Kilogram:  {dim: Mass, name: "kg", factor: 1000, decimals: 2, also: "kgs kilo kilos kilogram kilograms"},
+	Ounce:     {dim: Mass, name: "oz", factor: lb / 16, decimals: 2, also: "ounce ounces"},
+	Pound:     {dim: Mass, name: "lb", factor: lb, decimals: 2, also: "lbs pound pounds"},
 
-	Watt:     {dim: Power, name: "W", factor: 1, meant: []string{"watt", "watts"}},
-	Kilowatt: {dim: Power, name: "kW", factor: 1000, decimals: 2, meant: []string{"kilowatt", "kilowatts"}},
+	Watt:     {dim: Power, name: "W", factor: 1, also: "watt watts"},
+	Kilowatt: {dim: Power, name: "kW", factor: 1000, decimals: 2, also: "kilowatt kilowatts"},
 
-	Minutes: {dim: Duration, name: "min", factor: 1,
-		also: []string{"minute", "minutes"}, meant: []string{"mins", "min."}},
-	Hours: {dim: Duration, name: "h", factor: 60, decimals: 1,
-		also: []string{"hour", "hours"}, meant: []string{"hr", "hrs"}},
-	Days:   {dim: Duration, name: "days", one: "day", factor: day, decimals: 1, meant: []string{"d"}},
-	Weeks:  {dim: Duration, name: "weeks", one: "week", factor: 7 * day, decimals: 1, meant: []string{"w", "wk", "wks"}},
-	Months: {dim: Duration, name: "months", one: "month", factor: mon, decimals: 1, meant: []string{"mo", "mth", "mths"}},
-	Years:  {dim: Duration, name: "years", one: "year", factor: year, decimals: 1, meant: []string{"y", "yr", "yrs"}},
+	Minutes: {dim: Duration, name: "min", factor: 1, also: "mins minute minutes"},
+	Hours:   {dim: Duration, name: "h", factor: 60, decimals: 1, also: "hr hrs hour hours"},
+	Days:    {dim: Duration, name: "days", one: "day", factor: day, decimals: 1, also: "d"},
+	Weeks:   {dim: Duration, name: "weeks", one: "week", factor: 7 * day, decimals: 1, also: "w wk wks"},
+	Months:  {dim: Duration, name: "months", one: "month", factor: mon, decimals: 1, also: "mo mos mth mths"},
+	Years:   {dim: Duration, name: "years", one: "year", factor: year, decimals: 1, also: "y yr yrs"},
 
-	KilojoulePerGram: {dim: EnergyDensity, name: "kJ/g", factor: 1, decimals: 2,
-		meant: []string{"kilojoules per gram", "kJ per g"}},
-	KilocaloriePerGram: {dim: EnergyDensity, name: "kcal/g", factor: kcal, decimals: 2,
-		meant: []string{"kilocalories per gram", "kcal per g"}},
+	KilojoulePerGram:   {dim: EnergyDensity, name: "kJ/g", factor: 1, decimals: 2, also: "kjpergram kjperg kilojoulespergram"},
+	KilocaloriePerGram: {dim: EnergyDensity, name: "kcal/g", factor: kcal, decimals: 2, also: "kcalpergram kcalperg kilocaloriespergram"},
 
-	Percent:  {dim: Ratio, name: "%", factor: 1, meant: []string{"percent", "per cent"}},
+	Percent:  {dim: Ratio, name: "%", factor: 1, also: "percent pct"},
 	Fraction: {dim: Ratio, factor: 100, decimals: 2},
 }
+
+// The degrees of both scales, as people write them.
+const (
+	celsius    = "°c degc degreec degreesc degreecelsius degreescelsius celsius centigrade ℃ degcelsius °celsius"
+	fahrenheit = "°f degf degreef degreesf degreefahrenheit degreesfahrenheit fahrenheit ℉ degfahrenheit °fahrenheit"
+	// scaleless are degrees that do not say of which scale.
+	scaleless = " ° deg degs degree degrees "
+)
 
 // spans holds the first unit of each dimension and the one after its last.
 var spans = func() (s [Ratio + 1][2]Unit) {
@@ -208,11 +191,6 @@ func (u Unit) customary(us, metric Unit) Unit {
 	return metric
 }
 
-// spelt reports whether s is an accepted spelling of the unit.
-func (i *unitInfo) spelt(s string) bool {
-	return s == i.name || s == i.one || slices.Contains(i.also, s)
-}
-
 // canonical converts a value written in the unit.
 func (i *unitInfo) canonical(v float64) float64 { return settle(v*i.factor + i.offset) }
 
@@ -236,15 +214,68 @@ func unsigned(v float64) float64 {
 	return v
 }
 
+// spellings holds the units of each dimension by their spellings.
+var spellings = func() (all [Ratio + 1]map[string]Unit) {
+	for d := range all {
+		all[d] = map[string]Unit{}
+	}
+	for u := None + 1; int(u) < len(units); u++ {
+		i := &units[u]
+		for _, w := range append(strings.Fields(i.also), i.name, i.one) {
+			if key, ok := spelling(w, new([longestUnit]byte)); ok && len(key) > 0 {
+				all[i.dim][string(key)] = u
+			}
+		}
+	}
+	return all
+}()
+
+// longestUnit is more bytes than any unit is spelt with.
+const longestUnit = 48
+
+// spelling takes out of a unit's name what does not tell it from another: capitals,
+// blanks and points. The three signs that look like that of a degree are one.
+func spelling(s string, buf *[longestUnit]byte) (key []byte, ok bool) {
+	if len(s) > longestUnit {
+		return nil, false
+	}
+	key = buf[:0]
+	for i := 0; i < len(s); i++ {
+		switch c := s[i]; {
+		case c == ' ' || c == '.':
+		case 'A' <= c && c <= 'Z':
+			key = append(key, c+'a'-'A')
+		case strings.HasPrefix(s[i:], "º") || strings.HasPrefix(s[i:], "˚"):
+			key = append(key, "°"...)
+			i++
+		default:
+			key = append(key, c)
+		}
+	}
+	return key, true
+}
+
 // find returns the unit of dimension d that s spells, or None.
 func find(s string, d Dimension) Unit {
 	if int(d) >= len(spans) || s == "" {
 		return None
 	}
 	for u := spans[d][0]; u < spans[d][1]; u++ {
-		if units[u].spelt(s) {
+		if s == units[u].name {
 			return u
 		}
 	}
-	return None
+	var buf [longestUnit]byte
+	key, ok := spelling(s, &buf)
+	if !ok {
+		return None
+	}
+	return spellings[d][string(key)]
+}
+
+// noScale reports whether s spells degrees, and not of which scale.
+func noScale(s string) bool {
+	var buf [longestUnit]byte
+	key, ok := spelling(s, &buf)
+	return ok && len(key) > 0 && strings.Contains(scaleless, " "+string(key)+" ")
 }
