@@ -109,7 +109,7 @@ func (e *Enclosure) milder(p *balance.Report, z climate.Zones) string {
 		return "fewer watts for its length or size"
 	}
 	n := math.Floor(w.Power.V.Value * float64((p.Touch-z.Air.Likely)/(b.Likely-z.Air.Likely)))
-	return "power = \"" + quantity.Format(max(1, n), quantity.Watt) + "\" or less, on the same size"
+	return quantity.Format(max(1, n), quantity.Watt) + " or less, on the same size"
 }
 
 func stuckScalds(r *Rule, e *Enclosure) {
@@ -143,7 +143,7 @@ func stuckHot(r *Rule, e *Enclosure) {
 		Write: e.milder(p, z) + "; with a second thermostat in line, an accept block that says so"}
 	if w := p.Written[z.Warmest]; how == finding.Advice && !sized(w) {
 		x.Text += ", if it is of the usual size"
-		x.Write = "size = \"…\", length and width of the " + w.Name.V
+		x.Write = "size, with length and width of the " + w.Name.V
 	}
 	e.add(x, how)
 }
@@ -278,9 +278,9 @@ func heatBeneath(r *Rule, e *Enclosure) {
 		return
 	}
 	f := e.floorDry(p)
-	x := finding.Finding{Rule: &r.Rule, At: h.Place.At, Source: r.Source, Limit: e.touchingLimit(), Write: "place = \"side\""}
+	x := finding.Finding{Rule: &r.Rule, At: h.Place.At, Source: r.Source, Limit: e.touchingLimit(), Write: "the " + h.What() + " on a side wall"}
 	if e.figure(schema.FigureSpotNeeded) != nil { // it lies on the warm ground
-		x.Write = "2 to 3 cm of substrate over it, and stands_on = \"feet\"; or a lamp above"
+		x.Write = "2 to 3 cm of substrate over it, and the box on feet; or a lamp above"
 	}
 	dried := "once the substrate over the " + h.Name.V + " has dried, the floor beneath it gets to about " + e.spread(f)
 	if e.scorched() {
@@ -332,13 +332,13 @@ func probeFar(r *Rule, e *Enclosure) {
 	lamp := radiates(p, z)
 	if !lamp && z.Spot.Likely <= p.Touch && p.Warmest().Duty.Likely > 0.99 {
 		e.Soft(finding.Finding{Rule: &r.Rule, At: h.Probe.At, Text: "with its probe " + probed(h) + " the " + h.Name.V + " never switches off: even in the warmest room the air stays below its setting", Source: r.Source,
-			Limit: "the air gets to about " + e.spread(p.Warmest().Air) + " in the warmest room", Write: "probe = \"spot\", and thermostat = what the warm end is to be"}, finding.Caution)
+			Limit: "the air gets to about " + e.spread(p.Warmest().Air) + " in the warmest room", Write: "the probe on the warmest surface, and the thermostat at what the warm end is to be"}, finding.Caution)
 		return
 	}
 	if h.Place.V == "inside" || z.Spot.Likely <= p.Touch || lamp && z.Spot.Likely <= scalds {
 		return
 	}
-	x := finding.Finding{Rule: &r.Rule, At: h.Probe.At, Limit: e.touchingLimit(), Source: r.Source, Write: "probe = \"spot\", and thermostat = what the warm end is to be",
+	x := finding.Finding{Rule: &r.Rule, At: h.Probe.At, Limit: e.touchingLimit(), Source: r.Source, Write: "the probe on the warmest surface, and the thermostat at what the warm end is to be",
 		Text: "with its probe " + probed(h) + " the " + h.Name.V + " gets to about " + e.spread(z.Spot) + " at the surface in a room at " + e.temperature(p.Box.Room.Low)}
 	if lamp {
 		x.Text += ": measure it"
@@ -369,9 +369,9 @@ func (e *Enclosure) rock() *plan.Heater {
 
 func heaterRock(r *Rule, e *Enclosure) {
 	if h := e.rock(); h != nil {
-		write := "heater \"mat\" on a side wall, with a thermostat"
+		write := "a mat on a side wall, with a thermostat"
 		if e.figure(schema.FigureSpotNeeded) != nil {
-			write = "heater \"lamp\" above, with a thermostat"
+			write = "a lamp above, with a thermostat"
 		}
 		e.Add(finding.Finding{Rule: &r.Rule, At: h.At, Text: "the animals lie on the heater itself", Source: r.Source, Write: write})
 	}
@@ -396,5 +396,5 @@ func heaterStrong(r *Rule, e *Enclosure) {
 	h := p.Written[0]
 	e.Add(finding.Finding{Rule: &r.Rule, At: h.Power.At, Source: r.Source, Limit: "a third of the time in the coldest room",
 		Text:  "the " + h.Name.V + " is on for " + wording.Band(share(z.Duty), "%") + " of the time even in the coldest room",
-		Write: "power = \"" + quantity.Format(math.Ceil(h.Power.V.Value*float64(z.Duty.Likely)*2), quantity.Watt) + "\", or about that"})
+		Write: "one of about " + quantity.Format(math.Ceil(h.Power.V.Value*float64(z.Duty.Likely)*2), quantity.Watt)})
 }

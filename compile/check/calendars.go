@@ -48,7 +48,7 @@ func calendarNoisy(r *Rule, c *Collection) {
 		if a := times / max(1, c.Horizon.Ahead()); a > noisyDay {
 			c.Add(finding.Finding{Rule: &r.Rule, At: k.Plan.Entry.At, Source: r.Source,
 				Text:  "calendar " + strconv.Quote(k.Plan.Name.V) + " has about " + strconv.Itoa(a) + " entries a day",
-				Limit: strconv.Itoa(noisyDay) + " a day", Write: "entry = \"per round\", or a calendar for each room: rooms = [\"…\"]"})
+				Limit: strconv.Itoa(noisyDay) + " a day", Write: "one entry a round, or a calendar for each room (rooms)"})
 		}
 	}
 }

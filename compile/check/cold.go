@@ -297,7 +297,7 @@ func (e *Enclosure) aimedSpot(s *seasons) *short {
 	if how == finding.Advice {
 		write = "a measurement, which tells: measured with spot and room; or " + write
 	} else {
-		write += "; or warm_end = \"" + quantity.FormatAtMost(float64(z.Spot.Likely), e.Plan.Degrees()) + "\""
+		write += "; or a warm end of " + quantity.FormatAtMost(float64(z.Spot.Likely), e.Plan.Degrees())
 	}
 	x := e.say("heat-short", how, text, nil, e.temperature(climate.Celsius(want.Low))+" is planned at the warm end", write)
 	x.f.At = e.Plan.Climate.WarmEnd.At
@@ -345,7 +345,7 @@ func (e *Enclosure) colder(s *seasons, how finding.Severity, text string, f *pla
 	}
 	write := "a warmer room, or " + e.more(s.p, s.coldest) + "; vivary why " + e.Plan.Name.V + " shows the balance"
 	if e.holds(s.p, s.coldest) && s.p.Heaters[s.coldest.Warmest].Setting < climate.Celsius(f.Range.Low) {
-		write = "thermostat = \"" + quantity.FormatAtLeast(f.Range.Low, e.Plan.Degrees()) + "\" or more, with its probe on the warmest surface"
+		write = "the thermostat at " + quantity.FormatAtLeast(f.Range.Low, e.Plan.Degrees()) + " or more, with its probe on the warmest surface"
 	}
 	return e.say("heat-short", how, text, f, limit, write)
 }
@@ -394,7 +394,7 @@ func (e *Enclosure) roomCold() *short {
 	}
 	return &short{"unheated", remembered(f, how), finding.Finding{At: e.Plan.At, Text: "nothing heats it, and room " + room.Name.V + ", at " + t.V.String() + ", is too cold " + what + " for " + e.Sheet.Name.V,
 		Limit: e.within(f.Range, t.V.Unit, f), Source: e.Cite(f), Also: []finding.Related{{At: t.At, Text: "the room"}},
-		Write: "heater \"mat\" { power = \"…\", place = \"side\", thermostat = \"…\" } in the climate block; or another room"}}
+		Write: "a mat on a side wall with a thermostat, as heater in the climate block; or another room"}}
 }
 
 // tooWarm says that the air gets too warm though all works as planned. A room that is too

@@ -260,7 +260,7 @@ func softInGroup(r *Rule, e *Enclosure) {
 				continue
 			}
 			e.Add(finding.Finding{Rule: &r.Rule, At: origin(g), Text: "one of " + g.Animals.Name.V + " is soft or about to be (" + h.Why + "), and there are others with it",
-				Source: r.Source, Write: "care \"watch\" { every = \"day\", until = \"" + min(h.Until, e.Today+14).String() + "\" }", Also: []finding.Related{{At: h.At, Text: "what was seen"}}})
+				Source: r.Source, Write: "a care \"watch\" every day until " + min(h.Until, e.Today+14).Words(), Also: []finding.Related{{At: h.At, Text: "what was seen"}}})
 			return
 		}
 	}
@@ -281,7 +281,7 @@ func nurseryFull(r *Rule, e *Enclosure) {
 			continue
 		}
 		e.Add(finding.Finding{Rule: &r.Rule, At: g.Animals.At, Text: "up to " + strconv.Itoa(young) + " young are to be expected, and there are " + strconv.Itoa(places) + " places for them",
-			Limit: e.limit(size.Value.V+" young", size), Source: e.Cite(size), Write: "places = " + strconv.Itoa(young) + " in the housing of a nursery"})
+			Limit: e.limit(size.Value.V+" young", size), Source: e.Cite(size), Write: strconv.Itoa(young) + " places, said by places in the housing of a nursery"})
 		return
 	}
 }
@@ -289,7 +289,7 @@ func nurseryFull(r *Rule, e *Enclosure) {
 func stageUnknown(r *Rule, e *Enclosure) {
 	for _, g := range e.Life.Groups {
 		if e.stage(g) == "" && e.count(g) > 0 && !e.Plan.Culture.V && !g.Animals.Stage.Bad && !g.Animals.Instar.Bad {
-			e.Add(finding.Finding{Rule: &r.Rule, At: origin(g), Text: "the stage of " + g.Animals.Name.V + " is not known: the strictest limits of all stages hold", Source: r.Source, Write: "stage = \"adult\", or instar = 4"})
+			e.Add(finding.Finding{Rule: &r.Rule, At: origin(g), Text: "the stage of " + g.Animals.Name.V + " is not known: the strictest limits of all stages hold", Source: r.Source, Write: "stage, or instar, with what they are in"})
 		}
 	}
 }

@@ -330,12 +330,12 @@ func (e *Enclosure) drier(m climate.Moisture) (at source.Place, write string) {
 	h := e.Plan.Housing
 	dry, vents := "", ""
 	if m > climate.MoistBelow {
-		dry = "moisture = \"damp below\""
+		dry = "the substrate dry on top and damp below"
 	}
 	if e.word(schema.FigureVentilation) == "cross" && h.Vents.V != "cross" && h.Vents.V != "all" {
-		vents = "vents = \"cross\""
+		vents = "openings on opposite sides"
 	} else if littleAir(h) || !h.Vents.Set() {
-		vents = "vents = \"some\""
+		vents = "some more openings"
 	}
 	switch {
 	case dry != "" && vents != "":

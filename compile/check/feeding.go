@@ -67,7 +67,7 @@ func fedCold(r *Rule, e *Enclosure) {
 			at = s.At
 		}
 		e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: "meals go on in season " + strconv.Quote(s.Name.V) + ", when even the warm end is at " + warm.V.String(),
-			Limit: e.within(f.Range, warm.V.Unit, f), Source: e.Cite(f), Write: e.restOrHeat(), Also: []finding.Related{{At: warm.At, Text: "the season's warm end"}}})
+			Limit: e.within(f.Range, warm.V.Unit, f), Source: e.Cite(f), Write: e.restOrHeat(), Edits: e.fasting(s), Also: []finding.Related{{At: warm.At, Text: "the season's warm end"}}})
 	}
 }
 
@@ -93,9 +93,17 @@ func (e *Enclosure) roomIn(s *plan.Season) plan.Written[quantity.Range] {
 // restOrHeat is what is to be done where meals go on in the cold.
 func (e *Enclosure) restOrHeat() string {
 	if life.Rests(e.Sheet) {
-		return "feeding = \"none\""
+		return "no meals in that season"
 	}
 	return "a warmer season: it takes no cool rest"
+}
+
+// fasting is the edit that leaves out the meals of a season, of a species that rests.
+func (e *Enclosure) fasting(s *plan.Season) []finding.Edit {
+	if !life.Rests(e.Sheet) || !s.Feeding.Set() {
+		return nil
+	}
+	return finding.Text(s.Feeding.At, "none")
 }
 
 // fedUnheated is about meals in a season in which the heaters are off and no warm end is
@@ -124,7 +132,7 @@ func (e *Enclosure) fedUnheated(r *Rule, s *plan.Season) {
 		at = s.Heating.At
 	}
 	e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: "meals go on in season " + strconv.Quote(s.Name.V) + " with the heaters off, in a room of " + t.V.String() + ": it cannot digest them",
-		Limit: e.atLeast(f.Range.Low, t.V.Unit, f), Source: e.Cite(f), Write: "heating = \"on\"; or feeding = \"none\", where the species takes a cool rest", Also: []finding.Related{{At: t.At, Text: "the room"}}})
+		Limit: e.atLeast(f.Range.Low, t.V.Unit, f), Source: e.Cite(f), Write: "the heaters on in that season; or no meals in it, where the species takes a cool rest", Also: []finding.Related{{At: t.At, Text: "the room"}}})
 }
 
 // meals returns the part of an enclosure's series that is meals: series are sorted
@@ -179,8 +187,12 @@ func fedOften(r *Rule, e *Enclosure) {
 		}
 		least := int(n.Shortest.V.Value / (24 * 60))
 		if gap := shortest(s, e.Horizon.Today); gap > 0 && gap < least {
+			var edits []finding.Edit
+			if f := e.own(s.Group); f.Every.Set() {
+				edits = finding.Text(f.Every.At, wording.Days(least))
+			}
 			e.Add(finding.Finding{Rule: &r.Rule, At: e.mealAt(s), Text: s.Group.Animals.Name.V + " are fed again after " + wording.Days(gap),
-				Limit: wording.Days(least) + " between meals at the least, need \"food\" of " + n.Whose(e.Sheet), Source: e.cite(n.Cited), Write: "every = \"" + wording.Days(least) + "\", or longer"})
+				Limit: wording.Days(least) + " between meals at the least, need \"food\" of " + n.Whose(e.Sheet), Source: e.cite(n.Cited), Write: wording.Days(least) + " or more between two meals", Edits: edits})
 		}
 	})
 }
@@ -287,10 +299,10 @@ func shortOfPrey(r *Rule, e *Enclosure) {
 		if n < 2 || items >= n || e.Plan.Culture.V || !e.Sheet.Preys() {
 			return
 		}
-		at := e.mealAt(s)
+		at, edits := e.mealAt(s), []finding.Edit(nil)
 		if f := e.own(s.Group); f != nil && f.PerAnimal.Set() {
-			at = f.PerAnimal.At
+			at, edits = f.PerAnimal.At, finding.Plain(f.PerAnimal.At, "1")
 		}
-		e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: strconv.Itoa(n) + " animals share " + strconv.Itoa(items) + " prey items", Limit: "one item for each at the least", Source: r.Source, Write: "per_animal = 1"})
+		e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: strconv.Itoa(n) + " animals share " + strconv.Itoa(items) + " prey items", Limit: "one item for each at the least", Source: r.Source, Write: "one for each animal at the least", Edits: edits})
 	})
 }

@@ -97,7 +97,7 @@ func preyOutgrown(r *Rule, e *Enclosure) {
 	x := finding.Finding{Rule: &r.Rule, At: m.Prey.At, Source: e.Cite(m.Least), Text: text,
 		Limit: e.limit(quantity.Format(m.Least.Range.Low, quantity.Percent)+" of the animal's length at the least", m.Least)}
 	if m.Usual.Feeder != "" {
-		x.Write = "prey = \"" + m.Usual.String() + "\""
+		x.Write = m.Usual.String() + " from then on"
 	}
 	e.Add(x)
 }

@@ -87,9 +87,9 @@ func heaterBare(r *Rule, e *Enclosure) {
 			text = "the " + h.Name.V + " is on outlet " + strconv.Quote(h.Channel.V) + ", of which no heater says its thermostat"
 		}
 		f := e.figure(schema.FigureTemperatureTarget)
-		write := "thermostat = \"…\""
+		write := "a thermostat, and its setting as thermostat"
 		if f != nil {
-			write = "thermostat = \"" + quantity.FormatAtMost(f.Range.High, e.Plan.Degrees()) + "\""
+			write = "a thermostat, set to " + quantity.FormatAtMost(f.Range.High, e.Plan.Degrees()) + " at the most, and its setting as thermostat"
 		}
 		e.Add(finding.Finding{Rule: &r.Rule, At: h.At, Text: text, Source: r.Source, Write: write})
 	}
@@ -106,6 +106,7 @@ func heaterOvershoot(r *Rule, e *Enclosure) {
 			continue
 		}
 		u, s := t.V.Unit, swing(h)
+		lower := quantity.FormatAtMost(e.aim(hard.Range.High-s), u)
 		over := "may overshoot by "
 		if !h.Swing.Set() {
 			over = "as usual may overshoot by "
@@ -114,7 +115,7 @@ func heaterOvershoot(r *Rule, e *Enclosure) {
 			Text: "the thermostat switches off at " + t.V.String() + " and " + over + quantity.Format(s, u.Step()) + ": " +
 				quantity.Format(t.V.Value+s, u) + " is past what " + e.Sheet.Name.V + " bears",
 			Limit: e.atMost(hard.Range.High, u, hard), Source: e.Cite(hard),
-			Write: "thermostat = \"" + quantity.FormatAtMost(e.aim(hard.Range.High-s), u) + "\", or lower"})
+			Write: "the thermostat at " + lower + " or lower", Edits: finding.Text(t.At, lower)})
 	}
 }
 
@@ -133,10 +134,10 @@ func heaterMisplaced(r *Rule, e *Enclosure) {
 		switch {
 		case !h.Place.Set(), h.Place.V == "under" && flat: // one beneath is judged by what it does
 		case h.Place.V == "under":
-			e.Add(finding.Finding{Rule: &r.Rule, At: h.Place.At, Text: "the " + h.Name.V + " is beneath the floor, where only a mat or a cable can be", Source: r.Source, Write: "place = \"above\""})
+			e.Add(finding.Finding{Rule: &r.Rule, At: h.Place.At, Text: "the " + h.Name.V + " is beneath the floor, where only a mat or a cable can be", Source: r.Source, Write: "the " + h.Name.V + " above, over the lid"})
 		case not != nil && slices.Contains(not.Words, h.Place.V):
 			e.Add(finding.Finding{Rule: &r.Rule, At: h.Place.At, Text: "the " + h.Name.V + " is " + placed(h.Place.V) + ", where " + e.Sheet.Name.V + " must not have one",
-				Limit: e.limit("not "+not.Value.V, not), Source: e.Cite(not), Write: "place = \"side\""})
+				Limit: e.limit("not "+not.Value.V, not), Source: e.Cite(not), Write: "the " + h.Name.V + " on a side wall"})
 		}
 	}
 }
@@ -157,7 +158,7 @@ func heaterUnguarded(r *Rule, e *Enclosure) {
 	for _, h := range e.heaters() {
 		if h.Place.V == "inside" && !h.Guarded.V {
 			e.Add(finding.Finding{Rule: &r.Rule, At: h.Place.At, Text: "the " + h.Name.V + " is within reach of the animals and has no guard",
-				Source: r.Source, Write: "guarded = true, once it has one"})
+				Source: r.Source, Write: "a guard around it, and then guarded = true"})
 		}
 	}
 }
@@ -195,7 +196,7 @@ func channelClash(r *Rule, c *Collection) {
 				uses[h.Channel.V] = &channelUse{h, band, h.Thermostat}
 				continue
 			}
-			f := finding.Finding{Rule: &r.Rule, At: h.Channel.At, In: e.Box(), Source: r.Source, Write: "channel = an outlet of its own",
+			f := finding.Finding{Rule: &r.Rule, At: h.Channel.At, In: e.Box(), Source: r.Source, Write: "an outlet of its own, and its name as channel",
 				Also: []finding.Related{{At: u.first.Channel.At, Text: "the outlet's first heater"}}}
 			both := quantity.Range{Low: max(u.band.Low, band.Low), High: min(u.band.High, band.High), Unit: band.Unit}
 			switch {
@@ -236,7 +237,7 @@ func heaterUnchecked(r *Rule, e *Enclosure) {
 	}
 	for _, h := range c.Heaters {
 		if e.Collection.Plan.Setting(h).Set() {
-			e.Add(finding.Finding{Rule: &r.Rule, At: e.deviceAt(h, c.At), Text: "the thermostat's own probe is the only thermometer", Source: r.Source, Write: "thermometer = true, once there is one"})
+			e.Add(finding.Finding{Rule: &r.Rule, At: e.deviceAt(h, c.At), Text: "the thermostat's own probe is the only thermometer", Source: r.Source, Write: "a thermometer of its own, and then thermometer = true"})
 			return
 		}
 	}
@@ -265,7 +266,7 @@ func heaterWide(r *Rule, e *Enclosure) {
 			continue // small boxes stand against a mat in a row
 		case ok && part > 1.05:
 			x.At, x.Text = h.Size.At, "the "+h.Name.V+" is larger than the wall or floor that it is on"
-			x.Limit, x.Write = "the wall or floor", "size as it is, or another place"
+			x.Limit, x.Write = "the wall or floor", "its size as it is, or another place"
 		case ok && part > 0.75 && part <= 1.05 && h.Place.V != "side": // on a side wall the other end stays cool
 			x.At, x.Text = h.Size.At, "the "+h.Name.V+" covers "+quantity.Format(100*part, quantity.Percent)+" of its wall or floor"
 			x.Limit, x.Write = "a half at the most, better a third", "a smaller one, of fewer watts, at one end"
@@ -334,7 +335,7 @@ func thermostatOff(r *Rule, e *Enclosure) {
 	default:
 		return
 	}
-	e.Add(finding.Finding{Rule: &r.Rule, At: at.At, Text: text, Source: r.Source, Write: "thermostat = \"" + c.WarmEnd.V.HighQ().String() + "\", or another warm_end",
+	e.Add(finding.Finding{Rule: &r.Rule, At: at.At, Text: text, Source: r.Source, Write: "the thermostat at " + c.WarmEnd.V.HighQ().String() + ", or another warm end",
 		Also: []finding.Related{{At: c.WarmEnd.At, Text: "what is planned"}}})
 }
 
@@ -342,7 +343,7 @@ func uvLamp(r *Rule, e *Enclosure) {
 	for _, h := range e.heaters() {
 		if h.UV.V && e.true(schema.FigureUVNot) {
 			f := e.figure(schema.FigureUVNot)
-			e.Add(finding.Finding{Rule: &r.Rule, At: h.UV.At, Text: "the " + h.Name.V + " gives off ultraviolet light", Limit: e.limit("no ultraviolet light", f), Source: e.Cite(f), Write: "uv = false, with another lamp"})
+			e.Add(finding.Finding{Rule: &r.Rule, At: h.UV.At, Text: "the " + h.Name.V + " gives off ultraviolet light", Limit: e.limit("no ultraviolet light", f), Source: e.Cite(f), Write: "a lamp without ultraviolet light"})
 		}
 	}
 }

@@ -97,7 +97,7 @@ func fallHigh(r *Rule, e *Enclosure) {
 		}
 		u := h.Inside.V.Unit
 		e.judge(j, f, finding.Finding{Rule: &r.Rule, At: h.Inside.At, Text: g.Animals.Name.V + " can fall " + quantity.Format(free, u) + " from the lid to the substrate",
-			Limit: e.atMost(f.Range.High, u, f), Source: e.Cite(f), Write: "depth = \"" + quantity.FormatAtLeast(h.Inside.V.Height-f.Range.High, u) + "\", or a lower enclosure"})
+			Limit: e.atMost(f.Range.High, u, f), Source: e.Cite(f), Write: quantity.FormatAtLeast(h.Inside.V.Height-f.Range.High, u) + " of substrate, or a lower enclosure"})
 		return
 	}
 }
@@ -124,7 +124,7 @@ func noPerch(r *Rule, e *Enclosure) {
 			at = h.At
 		}
 		f := e.figure(schema.FigureLifestyle)
-		x := finding.Finding{Rule: &r.Rule, At: at, Text: g.Animals.Name.V + " live above the ground, and there is nothing to live on", Limit: e.limit("lives above the ground", f), Write: "perches = true, once there is upright bark"}
+		x := finding.Finding{Rule: &r.Rule, At: at, Text: g.Animals.Name.V + " live above the ground, and there is nothing to live on", Limit: e.limit("lives above the ground", f), Write: "upright bark, and then perches = true"}
 		how := r.Severity
 		switch {
 		case e.hangs(stage):
@@ -132,7 +132,7 @@ func noPerch(r *Rule, e *Enclosure) {
 			x.Text, x.Limit = g.Animals.Name.V+" must hang free to moult, and there is nothing to hang from", e.limit("hangs free", f)
 		case crevice:
 			x.Text, x.Limit = g.Animals.Name.V+" live in cracks of rock, and there is none", e.limit("lives under and between flat stones", f)
-			x.Write = "hides = " + strconv.Itoa(max(1, e.hiding())) + ", once there are flat stones that cannot slip"
+			x.Write = "flat stones that cannot slip, and then hides = " + strconv.Itoa(max(1, e.hiding()))
 			if h.Hides.Set() {
 				x.At = h.Hides.At
 			} else {
@@ -160,7 +160,7 @@ func substrateHigh(r *Rule, e *Enclosure) {
 		return
 	}
 	x := finding.Finding{Rule: &r.Rule, At: h.Depth.At, Text: "the substrate is " + h.Depth.V.String() + " deep in a box that is " + quantity.Format(high, u) + " high inside",
-		Limit: "less than " + quantity.Format(high, u), Source: r.Source, Write: "depth = what is there, or the height inside as it is", Also: []finding.Related{{At: h.Inside.At, Text: "the box"}}}
+		Limit: "less than " + quantity.Format(high, u), Source: r.Source, Write: "the depth that is there, or the height inside as it is", Also: []finding.Related{{At: h.Inside.At, Text: "the box"}}}
 	if depth > high+1e-9 || e.Sheet.Preys() {
 		e.Add(x)
 		return
@@ -190,10 +190,10 @@ func soilChanged(r *Rule, e *Enclosure) {
 			x.Text = "the soil is changed every " + wording.Step(gap) + ", and " + e.Sheet.Name.V + " lives in it"
 			long := quantity.Format(least.Range.Low, least.Range.Unit)
 			x.Limit = e.limit(long+" between two at the least, and never whole", least)
-			x.Source, x.Write = e.Cite(least), "every = \""+long+"\", or longer, and a part of it in task"
+			x.Source, x.Write = e.Cite(least), long+" or more between two, and in task that it is a part of it"
 		case !s.Own && s.Days.Next(e.Horizon.Today) >= 0:
 			x.Text = "the whole soil is changed, and " + e.Sheet.Name.V + " lives in it"
-			x.Limit, x.Write = e.limit("never whole", f), "task = \"A third of the soil new\", or what is really done"
+			x.Limit, x.Write = e.limit("never whole", f), "in task what is really done, such as a third of the soil"
 		default:
 			continue
 		}
@@ -204,7 +204,7 @@ func soilChanged(r *Rule, e *Enclosure) {
 // filled says what to write where there must be so much substrate, in mm: a depth, and a
 // taller box where this one has no room above it for the animals.
 func (e *Enclosure) filled(depth float64, u quantity.Unit) string {
-	text := "depth = \"" + quantity.FormatAtLeast(depth, u) + "\""
+	text := quantity.FormatAtLeast(depth, u) + " of substrate"
 	size, room := e.Plan.Housing.Inside, 0.0
 	for _, g := range e.Life.Groups {
 		if e.count(g) > 0 {
@@ -252,7 +252,7 @@ func substrateShallow(r *Rule, e *Enclosure) {
 	if !h.Depth.Set() {
 		u := h.Inside.V.Unit
 		e.Soft(finding.Finding{Rule: &r.Rule, At: h.At, Text: "how deep the substrate is, is not said", Limit: limit(u), Source: e.Cite(least),
-			Write: e.filled(enough, u) + ", or what it is"}, finding.Caution)
+			Write: e.filled(enough, u) + ", or the depth as it is"}, finding.Caution)
 		return
 	}
 	depth, u := h.Depth.V.Value, h.Depth.V.Unit
@@ -396,7 +396,7 @@ func hidesFew(r *Rule, e *Enclosure) {
 	if h.V >= n {
 		return
 	}
-	x := finding.Finding{Rule: &r.Rule, At: h.At, Text: wording.Count(h.V, "place", "places") + " to hide for " + wording.Animals(n), Limit: "one for each", Source: r.Source, Write: "hides = " + strconv.Itoa(n)}
+	x := finding.Finding{Rule: &r.Rule, At: h.At, Text: wording.Count(h.V, "place", "places") + " to hide for " + wording.Animals(n), Limit: "one for each", Source: r.Source, Write: wording.Count(n, "place", "places") + " to hide, and then hides = " + strconv.Itoa(n)}
 	if crevice {
 		x.Write += ", of flat stones that cannot slip"
 	}

@@ -53,7 +53,7 @@ func measuredOdd(r *Rule, e *Enclosure) {
 			odd(&m.Head, "the measurement is of "+m.On.V.Words()+", which is after today", "", "the day on which it was measured", finding.Caution)
 			return
 		case (m.Spot.Set() || m.Air.Set()) && !m.Room.Set():
-			odd(&m.Head, "what was measured says nothing of the heat without the room's temperature beside it", "", "room = \"…\", as the room's thermometer showed then", finding.Advice)
+			odd(&m.Head, "what was measured says nothing of the heat without the room's temperature beside it", "", "the room's temperature beside it (room), as its thermometer showed then", finding.Advice)
 			return
 		}
 	}
@@ -73,7 +73,7 @@ func measuredOdd(r *Rule, e *Enclosure) {
 	last := e.Life.Measured[len(e.Life.Measured)-1]
 	if x := last.Room; x.Set() && e.Today-last.On < recently && (x.V.Value < t.Low-2 || x.V.Value > t.High+2) {
 		e.Soft(finding.Finding{Rule: &r.Rule, At: x.At, Text: "room " + room.Name.V + " was measured at " + x.V.String() + ", and is said to be at " + t.String(), Source: r.Source,
-			Limit: "what the plan says of the room", Write: "temperature = \"" + quantity.FormatRange(min(t.Low, x.V.Value), max(t.High, x.V.Value), t.Unit) + "\" in the room, if it was the room's thermometer"}, finding.Caution)
+			Limit: "what the plan says of the room", Write: "temperature of the room from " + quantity.FormatRange(min(t.Low, x.V.Value), max(t.High, x.V.Value), t.Unit) + ", if it was the room's thermometer"}, finding.Caution)
 	}
 }
 

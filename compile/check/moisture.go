@@ -114,7 +114,7 @@ func humidityHarms(r *Rule, e *Enclosure) {
 	e.humidities(func(words string, _ *plan.Season, h plan.Written[quantity.Range]) {
 		if !hard.Range.Encloses(h.V) {
 			e.Add(finding.Finding{Rule: &r.Rule, At: h.At, Text: words + " is planned at " + h.V.String() + ", beyond what " + e.Sheet.Name.V + " bears",
-				Limit: e.within(hard.Range, h.V.Unit, hard), Source: e.Cite(hard), Write: e.humidityInstead()})
+				Limit: e.within(hard.Range, h.V.Unit, hard), Source: e.Cite(hard), Write: e.humidityInstead(), Edits: e.damper(h)})
 		}
 	})
 }
@@ -154,26 +154,38 @@ func humidityUnusual(r *Rule, e *Enclosure) {
 			once = "seasons"
 		}
 		e.Add(finding.Finding{Rule: &r.Rule, Once: once, Own: true, At: h.At, Text: words + " is planned at " + h.V.String() + ": " + dry + " than is good for " + e.Sheet.Name.V,
-			Limit: e.within(soft.Range, h.V.Unit, soft), Source: e.Cite(f), Write: e.humidityInstead()})
+			Limit: e.within(soft.Range, h.V.Unit, soft), Source: e.Cite(f), Write: e.humidityInstead(), Edits: e.damper(h)})
 	})
 }
 
 func (e *Enclosure) humidityInstead() string {
-	f := e.figure(schema.FigureHumidityTarget)
-	if f == nil {
-		f = e.figure(schema.FigureHumiditySoft)
+	if f := e.humidityAim(); f != nil {
+		return "humidity of " + f.Range.String()
 	}
-	if f == nil {
-		return ""
+	return ""
+}
+
+// damper is the edit that aims for the species' own humidity.
+func (e *Enclosure) damper(h plan.Written[quantity.Range]) []finding.Edit {
+	if f := e.humidityAim(); f != nil {
+		return finding.Text(h.At, f.Range.String())
 	}
-	return "humidity = \"" + f.Range.String() + "\""
+	return nil
+}
+
+func (e *Enclosure) humidityAim() *plan.Figure {
+	if f := e.figure(schema.FigureHumidityTarget); f != nil {
+		return f
+	}
+	return e.figure(schema.FigureHumiditySoft)
 }
 
 func humidityExact(r *Rule, e *Enclosure) {
 	e.humidities(func(words string, _ *plan.Season, h plan.Written[quantity.Range]) {
 		if h.V.Single() {
+			band := quantity.FormatRange(max(h.V.Low-5, 0), min(h.V.High+5, 100), h.V.Unit)
 			e.Add(finding.Finding{Rule: &r.Rule, At: h.At, Text: words + " is planned at exactly " + h.V.String(), Source: r.Source,
-				Write: "humidity = \"" + quantity.FormatRange(max(h.V.Low-5, 0), min(h.V.High+5, 100), h.V.Unit) + "\""})
+				Write: "a band, " + band, Edits: finding.Text(h.At, band)})
 		}
 	})
 }
@@ -182,7 +194,7 @@ func noWater(r *Rule, e *Enclosure) {
 	w := e.Plan.Housing.Water
 	if w.Set() && w.V == "none" && e.word(schema.FigureDrinks) == "dish" && !e.dropsForSmall() {
 		f := e.figure(schema.FigureDrinks)
-		e.Add(finding.Finding{Rule: &r.Rule, At: w.At, Text: "there is no dish, and " + e.Sheet.Name.V + " drinks from one", Limit: e.limit("drinks from a dish", f), Source: e.Cite(f), Write: "water = \"dish\""})
+		e.Add(finding.Finding{Rule: &r.Rule, At: w.At, Text: "there is no dish, and " + e.Sheet.Name.V + " drinks from one", Limit: e.limit("drinks from a dish", f), Source: e.Cite(f), Write: "a dish, and then dish in water"})
 	}
 }
 
@@ -205,17 +217,17 @@ func substrateMoisture(r *Rule, e *Enclosure) {
 	switch e.word(schema.FigureMoisture) {
 	case "damp":
 		if m.V == "dry" {
-			text, write = "the substrate is kept dry through, and "+e.Sheet.Name.V+" depends on damp", "moisture = \"damp below\""
+			text, write = "the substrate is kept dry through, and "+e.Sheet.Name.V+" depends on damp", "a substrate that is dry on top and damp below (moisture)"
 		}
 	case "arid":
 		if m.V == "damp" || m.V == "wet" {
-			text, write = "the substrate is kept "+m.V+" through, and "+e.Sheet.Name.V+" lives in dry places", "moisture = \"dry\""
+			text, write = "the substrate is kept "+m.V+" through, and "+e.Sheet.Name.V+" lives in dry places", "a dry substrate (moisture)"
 		}
 	}
 	if text == "" && m.V == "wet" && e.sealed() == "" {
 		// Nobody is known to live in mud: what digs has water in its burrow.
 		e.Soft(finding.Finding{Rule: &r.Rule, At: m.At, Text: "the substrate is kept wet through: water stands in burrows and moulting chambers",
-			Limit: "damp: a squeezed handful holds together and gives no drops", Source: "common practice, no source", Write: "moisture = \"damp\""}, finding.Caution)
+			Limit: "damp: a squeezed handful holds together and gives no drops", Source: "common practice, no source", Write: "a damp substrate (moisture)"}, finding.Caution)
 		return
 	}
 	if text != "" {
@@ -261,7 +273,7 @@ func moistureUnsaid(r *Rule, e *Enclosure) {
 		return
 	}
 	e.Add(finding.Finding{Rule: &r.Rule, At: h.Substrate.At, Text: "how damp it is stands in the name of the substrate only, which is not reckoned with: it is taken to be " + taken,
-		Limit: "moisture, where it is not as is usual for the species", Source: r.Source, Write: "moisture = \"" + write + "\", or as it is"})
+		Limit: "moisture, where it is not as is usual for the species", Source: r.Source, Write: "moisture, with " + write + " or as it is"})
 }
 
 // usualMistGap is the least number of days between two mistings of a species of
@@ -284,7 +296,10 @@ func aridMist(r *Rule, e *Enclosure) {
 		}
 		if gap := shortest(s, e.Horizon.Today); gap > 0 && gap < least {
 			x := finding.Finding{Rule: &r.Rule, At: s.Origin, Text: s.Name + " comes up every " + wording.Step(gap) + ", and " + e.Sheet.Name.V + " lives in dry places",
-				Limit: wording.Days(least) + " between two at the least", Source: r.Source, Write: "every = \"" + wording.Days(least) + "\", or longer"}
+				Limit: wording.Days(least) + " between two at the least", Source: r.Source, Write: wording.Days(least) + " or more between two"}
+			if s.Timing.Every.Set() {
+				x.Edits = finding.Text(s.Timing.Every.At, wording.Days(least))
+			}
 			if f != nil {
 				x.Limit, x.Source = e.limit(x.Limit, f), e.Cite(f)
 			}
@@ -334,11 +349,15 @@ func wetSealed(r *Rule, e *Enclosure) {
 	if wet == "" {
 		return
 	}
-	write := "vents = \"some\""
+	e.Add(finding.Finding{Rule: &r.Rule, At: e.Plan.Housing.Vents.At, Text: wet + ", and no air gets in", Limit: "some openings where it is wet", Source: r.Source, Write: e.openings()})
+}
+
+// openings is what is to be there where no air gets in.
+func (e *Enclosure) openings() string {
 	if e.word(schema.FigureVentilation) == "cross" {
-		write = "vents = \"cross\""
+		return "openings on opposite sides, and then cross in vents"
 	}
-	e.Add(finding.Finding{Rule: &r.Rule, At: e.Plan.Housing.Vents.At, Text: wet + ", and no air gets in", Limit: "some openings where it is wet", Source: r.Source, Write: write})
+	return "some openings, and then some in vents"
 }
 
 func staleAir(r *Rule, e *Enclosure) {
@@ -347,11 +366,7 @@ func staleAir(r *Rule, e *Enclosure) {
 		return // said by wet-sealed, or by air-unclear
 	}
 	if h.Vents.V == "none" {
-		write := "vents = \"some\""
-		if e.word(schema.FigureVentilation) == "cross" {
-			write = "vents = \"cross\""
-		}
-		e.Add(finding.Finding{Rule: &r.Rule, At: h.Vents.At, Text: "no air at all gets in", Limit: "some openings, for every animal", Source: r.Source, Write: write})
+		e.Add(finding.Finding{Rule: &r.Rule, At: h.Vents.At, Text: "no air at all gets in", Limit: "some openings, for every animal", Source: r.Source, Write: e.openings()})
 		return
 	}
 	if e.word(schema.FigureVentilation) == "cross" {
@@ -365,7 +380,7 @@ func staleAir(r *Rule, e *Enclosure) {
 	}
 	if aim > dampAir && !h.Vents.At.Written() && h.LidIs("solid") {
 		e.Soft(finding.Finding{Rule: &r.Rule, At: h.At, Text: "humidity of " + quantity.Format(aim, quantity.PercentRH) + " is aimed for, and how air gets in is not said",
-			Limit: above(), Source: r.Source, Write: "vents = \"some\", or what they are"}, finding.Advice)
+			Limit: above(), Source: r.Source, Write: "vents, with what openings there are"}, finding.Advice)
 	}
 }
 
@@ -388,7 +403,7 @@ func airUnclear(r *Rule, e *Enclosure) {
 	h := e.Plan.Housing
 	if mesh := airTwice(h); mesh != "" {
 		e.Add(finding.Finding{Rule: &r.Rule, At: h.Vents.At, Text: "vents = \"" + h.Vents.V + "\" says that hardly any air gets in, and " + mesh,
-			Limit: "one of the two", Source: r.Source, Write: "vents as it is with that lid, such as \"top\" or \"cross\", or lid = \"solid\""})
+			Limit: "one of the two", Source: r.Source, Write: "vents as it is with that lid, or the lid as it is"})
 	}
 }
 
@@ -399,7 +414,7 @@ func noCrossAir(r *Rule, e *Enclosure) {
 		return
 	}
 	f := e.figure(schema.FigureVentilation)
-	x := finding.Finding{Rule: &r.Rule, At: h.Vents.At, Text: "the openings of the enclosure are not on opposite sides", Limit: e.limit("openings on opposite sides", f), Source: e.Cite(f), Write: "vents = \"cross\""}
+	x := finding.Finding{Rule: &r.Rule, At: h.Vents.At, Text: "the openings of the enclosure are not on opposite sides", Limit: e.limit("openings on opposite sides", f), Source: e.Cite(f), Write: "openings on opposite sides, and then cross in vents"}
 	if !h.Vents.Set() {
 		x.At, x.Text = h.At, "it is not said that air gets through from side to side"
 	}
@@ -434,7 +449,7 @@ func meshTop(r *Rule, e *Enclosure) {
 			}
 		}
 		e.Add(finding.Finding{Rule: &r.Rule, At: h.Lid.At, Text: text, Limit: e.limit("damp", f), Source: r.Source,
-			Write: "lid = \"part mesh, latched\", with most of it covered"})
+			Write: "most of the mesh covered, and then part mesh in lid"})
 	}
 }
 
@@ -450,7 +465,7 @@ func youngDraught(r *Rule, e *Enclosure) {
 	}
 	for _, g := range e.Life.Groups {
 		if small(e.stage(g)) && e.count(g) > 0 && !g.Beside {
-			e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: "the small animals (" + g.Animals.Name.V + ") may dry up beside openings in the sides", Source: r.Source, Write: "vents_at = \"top\""})
+			e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: "the small animals (" + g.Animals.Name.V + ") may dry up beside openings in the sides", Source: r.Source, Write: "openings in the lid only, and then top in vents_at"})
 			return
 		}
 	}
@@ -482,7 +497,7 @@ func dishDeep(r *Rule, e *Enclosure) {
 			continue
 		}
 		e.Add(finding.Finding{Rule: &r.Rule, At: d.At, Text: who + " of " + quantity.Format(long.Low, d.V.Unit) + " may drown in a dish " + d.V.String() + " deep",
-			Limit: wording.AtMost(most, d.V.Unit), Source: r.Source, Write: "dish_depth = \"" + quantity.FormatAtMost(most, d.V.Unit) + "\", or pebbles in the dish"})
+			Limit: wording.AtMost(most, d.V.Unit), Source: r.Source, Write: "a dish no deeper than " + quantity.FormatAtMost(most, d.V.Unit) + ", or pebbles in it"})
 		return
 	}
 }
@@ -502,6 +517,6 @@ func gaugeUntested(r *Rule, e *Enclosure) {
 		last = max(last, on)
 	}
 	if e.Today-last > 365 {
-		e.Add(finding.Finding{Rule: &r.Rule, At: c.GaugeTested.At, Text: "the gauges were last tested on " + last.Words(), Limit: "once a year", Source: r.Source, Write: "care \"calibrate\" { every = \"6 months\" }"})
+		e.Add(finding.Finding{Rule: &r.Rule, At: c.GaugeTested.At, Text: "the gauges were last tested on " + last.Words(), Limit: "once a year", Source: r.Source, Write: "a test of them, logged as done calibrate; and a care \"calibrate\" every 6 months"})
 	}
 }

@@ -112,7 +112,7 @@ func newbornLate(r *Rule, e *Enclosure) {
 		if a.Born.V+most < e.Today {
 			e.Add(finding.Finding{Rule: &r.Rule, At: a.Stage.At, Source: r.Source,
 				Text:  a.Name.V + " are called newborn, and were born on " + a.Born.V.Words(),
-				Write: "stage = \"young\", or the stage that they are in"})
+				Write: "the stage that they are in: young, once they have moulted"})
 		}
 	}
 }

@@ -109,13 +109,13 @@ func originUnsaid(r *Rule, e *Enclosure) {
 		if g.Logged || e.count(g) == 0 || a.Origin.Bad || a.Paper.Bad || a.Origin.Set() && a.Paper.Set() {
 			continue
 		}
-		x := finding.Finding{Rule: &r.Rule, At: a.At, Limit: e.limit("CITES Appendix "+f.Value.V, f), Source: e.Cite(f), Write: "origin = \"captive bred\" and paper = its number, or what they are"}
+		x := finding.Finding{Rule: &r.Rule, At: a.At, Limit: e.limit("CITES Appendix "+f.Value.V, f), Source: e.Cite(f), Write: "origin as it is, and paper with the number of its paper"}
 		switch {
 		case a.Origin.Set():
-			x.Text, x.Write = "no paper is named that proves the origin of "+a.Name.V, "paper = its number"
+			x.Text, x.Write = "no paper is named that proves the origin of "+a.Name.V, "paper, with its number"
 			e.Soft(x, finding.Advice)
 		case a.Paper.Set():
-			x.Text, x.Write = "the origin of "+a.Name.V+" is not said", "origin = \"captive bred\", or what it is"
+			x.Text, x.Write = "the origin of "+a.Name.V+" is not said", "origin, with where it is from"
 			e.Add(x)
 		default:
 			x.Text = "the origin of " + a.Name.V + ", and what proves it, is not said"
@@ -151,7 +151,7 @@ func lookAlike(r *Rule, e *Enclosure) {
 		return
 	}
 	x := finding.Finding{Rule: &r.Rule, At: e.Plan.Species.At, Source: source, Limit: wording.And(limit),
-		Text: e.Sheet.Name.V + " is mixed up with others, by sellers too: " + wording.And(text) + "; check which yours are", Write: "accept \"" + r.ID + "\", once you know"}
+		Text: e.Sheet.Name.V + " is mixed up with others, by sellers too: " + wording.And(text) + "; check which yours are", Write: "once you know, an accept block \"" + r.ID + "\" that says so"}
 	if looks := e.of(schema.FigureLooks, "adult"); looks != nil {
 		x.Write += ": " + looks.Value.V
 	}
@@ -202,7 +202,7 @@ func arrivalUnsaid(r *Rule, e *Enclosure) {
 	for _, g := range e.Life.Groups {
 		a := g.Animals
 		if !g.Logged && e.count(g) > 0 && !a.Origin.At.Written() && !a.Arrived.At.Written() && !a.Born.At.Written() {
-			e.Add(finding.Finding{Rule: &r.Rule, At: a.At, Text: "neither origin nor arrival nor birth of " + a.Name.V + " is written", Source: r.Source, Write: "origin = \"captive bred\", arrived = \"2026-03-14\", or what is known"})
+			e.Add(finding.Finding{Rule: &r.Rule, At: a.At, Text: "neither origin nor arrival nor birth of " + a.Name.V + " is written", Source: r.Source, Write: "what is known of origin, arrived and born"})
 		}
 	}
 }
@@ -210,7 +210,7 @@ func arrivalUnsaid(r *Rule, e *Enclosure) {
 func figureOverdue(r *Rule, c *Collection) {
 	overdue := func(what string, name plan.Written[string], own bool, review plan.Written[civil.Date]) {
 		if own && review.Set() && review.V <= c.Today {
-			f := finding.Finding{Rule: &r.Rule, At: review.At, Text: "your own " + what + " " + strconv.Quote(name.V) + " was to be looked at again on " + review.V.Words(), Source: r.Source, Write: "review = a new date, once looked at"}
+			f := finding.Finding{Rule: &r.Rule, At: review.At, Text: "your own " + what + " " + strconv.Quote(name.V) + " was to be looked at again on " + review.V.Words(), Source: r.Source, Write: "a new date in review, once looked at"}
 			if slices.ContainsFunc(c.weaker(), func(w Weaker) bool { return w.Review.At == review.At }) {
 				f.Severity = finding.Urgent // what it lets pass may harm
 			}

@@ -70,7 +70,7 @@ func keeperUnsaid(r *Rule, c *Collection) {
 					at = s.Origin
 				}
 				c.Add(finding.Finding{Rule: &r.Rule, At: at, Text: "who does the " + round.Shown() + " is not said, so whether the absence of " + a.Name.V + " matters cannot be told",
-					Source: r.Source, Write: "keeper = \"" + c.Plan.Keepers[0].Name.V + "\"", Also: []finding.Related{{At: a.At, Text: "the absence"}}})
+					Source: r.Source, Write: "keeper, with whoever does it", Also: []finding.Related{{At: a.At, Text: "the absence"}}})
 				break
 			}
 		}
@@ -158,7 +158,7 @@ func contactUnsaid(r *Rule, c *Collection) {
 	for _, a := range c.aways() {
 		for _, name := range []string{a.Name.V, a.Cover.V} {
 			if p := c.Plan.Keeper(name); p != nil && a.Cover.Set() && !p.Phone.Set() {
-				c.Add(finding.Finding{Rule: &r.Rule, At: a.At, Source: r.Source, Text: "how to reach " + p.Shown() + " is not said, and " + a.Cover.V + " stands in", Write: "phone = \"…\" in keeper \"" + name + "\""})
+				c.Add(finding.Finding{Rule: &r.Rule, At: a.At, Source: r.Source, Text: "how to reach " + p.Shown() + " is not said, and " + a.Cover.V + " stands in", Write: "phone in keeper \"" + name + "\""})
 			}
 		}
 	}
@@ -180,7 +180,7 @@ func livePrey(r *Rule, e *Enclosure) {
 			who, _ := e.Roster.Doer(s, d)
 			e.Add(finding.Finding{Rule: &r.Rule, At: s.Meal.Killed.At, Source: r.Source,
 				Text:  "the meal of " + e.Horizon.Date(d).Words() + " is left out: " + who + " stands in, and is not said to be trained in feeding live prey",
-				Write: "no killed = false, or trained = \"feeding\" in keeper \"" + who + "\""})
+				Write: "killed prey on those days; or trained with feeding in it, in keeper \"" + who + "\", once shown"})
 			break
 		}
 	}

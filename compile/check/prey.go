@@ -76,7 +76,7 @@ func preyUneaten(r *Rule, e *Enclosure) {
 			e.Add(x)
 		case !s.Meal.Killed.V:
 			x.Text = s.Group.Animals.Name.V + " get live " + s.Menu[0].Prey.String() + ", and " + e.Sheet.Name.V + " eats only what is dead of it"
-			x.Write = "killed = true; care \"leaves\" is its food"
+			x.Write = "killed prey (killed = true); its food is care \"leaves\""
 			e.Soft(x, finding.Caution)
 		}
 	})
@@ -193,7 +193,7 @@ func richPrey(r *Rule, e *Enclosure) {
 func wildPrey(r *Rule, e *Enclosure) {
 	for _, f := range e.Plan.Feeding {
 		if f.Wild.V {
-			e.Add(finding.Finding{Rule: &r.Rule, At: f.Wild.At, Text: "the prey of " + f.Name.V + " is caught outdoors", Source: r.Source, Write: "wild = false, with bred feeders"})
+			e.Add(finding.Finding{Rule: &r.Rule, At: f.Wild.At, Text: "the prey of " + f.Name.V + " is caught outdoors", Source: r.Source, Write: "bred feeders, and no wild"})
 		}
 	}
 }
@@ -222,6 +222,6 @@ func samePrey(r *Rule, e *Enclosure) {
 			return
 		}
 		e.Add(finding.Finding{Rule: &r.Rule, At: e.menuAt(s, 0), Text: s.Group.Animals.Name.V + " get nothing but " + s.Menu[0].Prey.Feeder, Limit: strconv.Itoa(sameFor) + " weeks on one feeder",
-			Source: r.Source, Write: "rotate = [\"" + s.Menu[0].Prey.String() + "\", \"roach medium\"]"})
+			Source: r.Source, Write: "another feeder in turn with it, in rotate"})
 	})
 }

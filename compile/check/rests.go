@@ -59,7 +59,7 @@ func restUnfit(r *Rule, e *Enclosure) {
 			said = append(said, x.Season)
 			e.Add(finding.Finding{Rule: &r.Rule, At: x.Season.At, Text: "season " + strconv.Quote(x.Season.Name.V) + " is a cool rest, and " + u.Why,
 				Limit: "adults that are well, of a species that takes a rest", Source: r.Source,
-				Write: "no such season here; off = true in it where a template brings it; feeding = \"as usual\" where only the heaters are off and the room is warm enough",
+				Write: "no such season here, and off = true in it where a template brings it; or meals as usual, where only the heaters are off and the room is warm enough",
 				Also:  []finding.Related{{At: u.At, Text: "the animals"}}})
 			break
 		}
@@ -80,7 +80,7 @@ func restWarm(r *Rule, e *Enclosure) {
 			continue
 		}
 		t := e.roomIn(s)
-		write := "a colder room for these animals then, or feeding = \"half\", or no such season"
+		write := "a colder room for these animals then, or half the meals (feeding), or no such season"
 		if e.figure(schema.FigureSpotNeeded) != nil { // it digests nothing without its warm surface
 			write = "a colder room for these animals then, or no such season"
 		}
@@ -157,17 +157,17 @@ func restSummer(r *Rule, e *Enclosure) {
 			continue
 		}
 		_, month, _ := (from + (until-from)/2).YMD()
-		half, write := "May to August", "from = \"1 nov\""
+		half := "May to August"
 		summer := month >= 5 && month <= 8
 		if south {
-			half, write = "November to February", "from = \"1 may\""
+			half = "November to February"
 			summer = month >= 11 || month <= 2
 		}
 		if !summer {
 			continue
 		}
 		e.Add(finding.Finding{Rule: &r.Rule, At: s.From.At, Text: "season " + strconv.Quote(s.Name.V) + ", " + from.Brief() + " to " + (until - 1).Brief() + ", is a cool rest in your summer",
-			Limit: half + " is summer in " + e.Collection.Plan.About.TimeZone.V, Source: r.Source, Write: write + " and to half a year away; or hemisphere in the collection block"})
+			Limit: half + " is summer in " + e.Collection.Plan.About.TimeZone.V, Source: r.Source, Write: "from and to half a year away; or hemisphere in the collection block, if that is not your summer"})
 	}
 }
 

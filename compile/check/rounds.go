@@ -51,7 +51,7 @@ func roundLong(r *Rule, c *Collection) {
 		c.Add(finding.Finding{Rule: &r.Rule, At: x.Within.At, Source: r.Source,
 			Text:  "the " + x.Shown() + " takes about " + strconv.Itoa(takes) + " min on " + c.Horizon.Date(worst).Words() + ", the longest of " + strconv.Itoa(over) + " days that are too long for it",
 			Limit: quantity.Format(float64(has), x.Within.V.Unit) + ", as the plan says",
-			Write: "within = \"" + strconv.Itoa((takes/max(1, x.People.V)+5)/5*5) + " min\", or from or on for weekly care, so that it falls on other days"})
+			Write: strconv.Itoa((takes/max(1, x.People.V)+5)/5*5) + " min for the round (within); or from or on for weekly care, so that it falls on other days"})
 	}
 }
 
@@ -135,7 +135,7 @@ func split(r *roster.Roster, x *plan.Round) string {
 		}
 	}
 	if len(rooms) > 1 {
-		return "a round for each of the " + strconv.Itoa(len(rooms)) + " rooms that it passes: round \"…\" with its at, and round = \"…\" in the room"
+		return "a round for each of the " + strconv.Itoa(len(rooms)) + " rooms that it passes: a round block with its own at, named by round in the room"
 	}
-	return "a second round, named by round = \"…\" in the enclosures from " + names[len(names)/2] + " to " + names[len(names)-1]
+	return "a second round, named by round in the enclosures from " + names[len(names)/2] + " to " + names[len(names)-1]
 }

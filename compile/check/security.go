@@ -87,11 +87,11 @@ func venomUnlocked(r *Rule, e *Enclosure) {
 	}
 	x := finding.Finding{Rule: &r.Rule, Limit: e.limit("venom: "+f.Value.V, f), Source: r.Source}
 	if h := e.Plan.Housing; h.Lid.Set() && !h.LidIs("locked") {
-		x.At, x.Text, x.Write = h.Lid.At, "the lid over "+e.Sheet.Name.V+" has no lock", "lid = \"solid, locked\", once it has one"
+		x.At, x.Text, x.Write = h.Lid.At, "the lid over "+e.Sheet.Name.V+" has no lock", "a lock, and then locked in lid"
 		e.Add(x)
 	}
 	if room := e.Plan.Place; room == nil || !room.Locked.V && !room.Locked.Bad {
-		x.At, x.Text, x.Write = e.Plan.At, e.Sheet.Name.V+" stands in a room that is not said to be kept locked", "locked = true in its room, once it is"
+		x.At, x.Text, x.Write = e.Plan.At, e.Sheet.Name.V+" stands in a room that is not said to be kept locked", "the room kept locked, and then locked = true in it"
 		e.Add(x)
 	}
 }
@@ -115,7 +115,7 @@ func venomUntrained(r *Rule, e *Enclosure) {
 		}
 		said[s.Keeper] = true
 		if !e.trained(s.Keeper, "venom") {
-			x.Text, x.Write = s.Keeper+" looks after "+e.Sheet.Name.V+" and is not said to be trained for venom", "keeper = somebody who is, in its rounds"
+			x.Text, x.Write = s.Keeper+" looks after "+e.Sheet.Name.V+" and is not said to be trained for venom", "somebody who is, as keeper of its rounds"
 			if s.Keeper == "" {
 				x.Text = "nobody is named who looks after " + e.Sheet.Name.V + " (" + s.Name + " in the " + s.Round.Shown() + ")"
 			}
@@ -128,7 +128,7 @@ func venomUntrained(r *Rule, e *Enclosure) {
 					said[cover.V] = true
 					y := x
 					y.At, y.Text = cover.At, cover.V+" stands in for "+s.Keeper+" with "+e.Sheet.Name.V+", and on "+on.Words()+" nobody who is said to be trained for venom is there to be rung"
-					y.Write = "a keeper with trained = \"venom\" who is there"
+					y.Write = "a keeper who is there and trained for venom"
 					e.Add(y)
 				}
 			}
@@ -166,7 +166,7 @@ func painUntrained(r *Rule, e *Enclosure) {
 		for _, k := range who {
 			if k != "" && inside(s) && !e.trained(k, schema.SkillVenom) {
 				e.Add(finding.Finding{Rule: &r.Rule, At: e.Plan.Species.At, Text: k + " works inside with " + e.Sheet.Name.V + " (" + s.Name + ") and is not said to be trained for venom",
-					Limit: e.limit("venom: "+f.Value.V, f), Source: r.Source, Write: "trained = \"venom\" in keeper " + strconv.Quote(k) + ", once shown"})
+					Limit: e.limit("venom: "+f.Value.V, f), Source: r.Source, Write: "once shown, trained with venom in it, in keeper " + strconv.Quote(k)})
 				return
 			}
 		}
@@ -185,7 +185,7 @@ func lidLoose(r *Rule, e *Enclosure) {
 		return
 	}
 	f := e.figure(schema.FigureLid)
-	e.Add(finding.Finding{Rule: &r.Rule, At: h.Lid.At, Text: "nothing is said to hold the lid shut over " + e.Sheet.Name.V, Limit: e.limit("a lid that is held shut", f), Source: e.Cite(f), Write: "lid = \"solid, latched\", once it is"})
+	e.Add(finding.Finding{Rule: &r.Rule, At: h.Lid.At, Text: "nothing is said to hold the lid shut over " + e.Sheet.Name.V, Limit: e.limit("a lid that is held shut", f), Source: e.Cite(f), Write: "a latch or clips, and then latched in lid"})
 }
 
 // usualGap is the widest opening that holds an animal, as a share of its length,
@@ -215,7 +215,7 @@ func gapWide(r *Rule, e *Enclosure) {
 		}
 		if f != nil {
 			if j := judged(r, f, func(limit quantity.Range) bool { return gap.V.Value > limit.High*asSold }); j.bad {
-				e.judge(j, f, finding.Finding{Rule: &r.Rule, At: gap.At, Text: g.Animals.Name.V + " can leave through a gap of " + gap.V.String(), Limit: e.atMost(f.Range.High, gap.V.Unit, f), Source: e.Cite(f), Write: "gap = \"" + quantity.FormatAtMost(f.Range.High, gap.V.Unit) + "\", with finer mesh"})
+				e.judge(j, f, finding.Finding{Rule: &r.Rule, At: gap.At, Text: g.Animals.Name.V + " can leave through a gap of " + gap.V.String(), Limit: e.atMost(f.Range.High, gap.V.Unit, f), Source: e.Cite(f), Write: "mesh of " + quantity.FormatAtMost(f.Range.High, gap.V.Unit) + " at the most"})
 				return
 			}
 			continue
@@ -233,7 +233,7 @@ func gapUnsaid(r *Rule, e *Enclosure) {
 	if h.Gap.At.Written() || !h.LidIs("mesh") && !h.LidIs("part mesh") {
 		return
 	}
-	e.Add(finding.Finding{Rule: &r.Rule, At: h.Lid.At, Text: "how wide the mesh of the lid is, is not said", Source: r.Source, Write: "gap = \"" + quantity.Format(1.5, h.Inside.V.Unit.Small()) + "\", or what it is"})
+	e.Add(finding.Finding{Rule: &r.Rule, At: h.Lid.At, Text: "how wide the mesh of the lid is, is not said", Source: r.Source, Write: "gap, with how wide it is"})
 }
 
 func handledFreely(r *Rule, e *Enclosure) {
@@ -242,7 +242,7 @@ func handledFreely(r *Rule, e *Enclosure) {
 	}
 	for _, c := range e.Plan.Care {
 		if c.What() == schema.KindHandle && !c.Because.Set() && !c.Off.V {
-			e.Add(finding.Finding{Rule: &r.Rule, At: c.At, Text: e.Sheet.Name.V + " is taken into the hand, and it is not said why", Source: r.Source, Write: "because = \"…\""})
+			e.Add(finding.Finding{Rule: &r.Rule, At: c.At, Text: e.Sheet.Name.V + " is taken into the hand, and it is not said why", Source: r.Source, Write: "because, with the reason"})
 		}
 	}
 }
@@ -258,7 +258,7 @@ func hairsUntrained(r *Rule, e *Enclosure) {
 		}
 		f := e.figure(schema.FigureHairs)
 		e.Add(finding.Finding{Rule: &r.Rule, At: e.Plan.Species.At, Text: s.Keeper + " works inside with " + e.Sheet.Name.V + " (" + s.Name + ") and is not said to be trained for its hairs",
-			Limit: e.limit("throws barbed hairs", f), Source: r.Source, Write: "trained = \"hairs\" in keeper " + strconv.Quote(s.Keeper) + ", once shown"})
+			Limit: e.limit("throws barbed hairs", f), Source: r.Source, Write: "once shown, trained with hairs in it, in keeper " + strconv.Quote(s.Keeper)})
 		return
 	}
 }

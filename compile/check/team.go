@@ -25,7 +25,7 @@ func twoPeople(r *Rule, c *Collection) {
 		f := finding.Finding{Rule: &r.Rule, At: x.People.At, Source: r.Source, Strict: 1, Once: "people " + place(x.People.At)}
 		text := "the " + x.Shown() + " takes " + strconv.Itoa(x.People.V) + " people, and "
 		if n := len(c.Plan.Keepers); x.People.V > n {
-			f.Text, f.Write = text+"the plan has "+strconv.Itoa(n), "keeper \"second\" { }"
+			f.Text, f.Write = text+"the plan has "+strconv.Itoa(n), "a keeper block for whoever else comes"
 			c.Add(f)
 			continue
 		}

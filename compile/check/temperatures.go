@@ -124,7 +124,7 @@ func targetHarms(r *Rule, e *Enclosure) {
 		if t.V.High > hard.Range.High {
 			text = t.what() + " is planned at " + t.V.String() + ": hotter than " + e.Sheet.Name.V + " bears"
 		}
-		e.Add(finding.Finding{Rule: &r.Rule, At: t.At, Text: text, Limit: e.within(hard.Range, t.V.Unit, hard), Source: e.Cite(hard), Write: e.insteadOf(t)})
+		e.Add(finding.Finding{Rule: &r.Rule, At: t.At, Text: text, Limit: e.within(hard.Range, t.V.Unit, hard), Source: e.Cite(hard), Write: t.words + " at " + e.insteadOf(t), Edits: t.edit(e.insteadOf(t))})
 	})
 }
 
@@ -143,7 +143,7 @@ func (e *Enclosure) insteadOf(t target) string {
 	// The two ends have figures of their own where the sheet has them.
 	for attr, what := range map[string]*schema.Figure{"warm_end": schema.FigureWarmSpot, "cool_end": schema.FigureAir} {
 		if own := e.figure(what); own != nil && t.attr == attr {
-			return t.attr + " = \"" + quantity.FormatRange(own.Range.Low, own.Range.High, t.V.Unit) + "\""
+			return quantity.FormatRange(own.Range.Low, own.Range.High, t.V.Unit)
 		}
 	}
 	v := quantity.FormatRange(f.Range.Low, f.Range.High, t.V.Unit)
@@ -153,7 +153,15 @@ func (e *Enclosure) insteadOf(t target) string {
 	case "cool_end":
 		v = quantity.FormatAtLeast(f.Range.Low, t.V.Unit)
 	}
-	return t.attr + " = \"" + v + "\""
+	return v
+}
+
+// edit writes another temperature for the target.
+func (t target) edit(better string) []finding.Edit {
+	if better == "" {
+		return nil
+	}
+	return finding.Text(t.At, better)
 }
 
 // rounding is what a figure may be passed by, in °C: half a degree is what becomes of it
@@ -203,7 +211,7 @@ func targetUnusual(r *Rule, e *Enclosure) {
 			than = ": warmer"
 		}
 		first[max(0, way)] = &finding.Finding{Rule: &r.Rule, At: t.At, Text: t.what() + " is planned at " + t.V.String() + than + " than is good for " + e.Sheet.Name.V,
-			Limit: e.within(bears, t.V.Unit, by), Source: e.Cite(by), Write: e.insteadOf(t) + "; a season block where it is for a part of the year"}
+			Limit: e.within(bears, t.V.Unit, by), Source: e.Cite(by), Write: t.words + " at " + e.insteadOf(t) + "; a season block where it is for a part of the year"}
 	})
 	for _, f := range first {
 		if f != nil {
@@ -219,7 +227,7 @@ func offTarget(r *Rule, e *Enclosure) {
 	}
 	add := func(at source.Place, text string, u quantity.Unit) {
 		e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: text, Limit: e.within(f.Range, u, f), Source: e.Cite(f),
-			Write: "warm_end = \"" + quantity.FormatAtMost(f.Range.High, u) + "\", cool_end = \"" + quantity.FormatAtLeast(f.Range.Low, u) + "\""})
+			Write: "the warm end at " + quantity.FormatAtMost(f.Range.High, u) + " and the cool end at " + quantity.FormatAtLeast(f.Range.Low, u)})
 	}
 	if cool := c.CoolEnd; e.noCoolEnd() {
 		add(cool.At, "even the cool end is at "+cool.V.String()+": the whole enclosure is warmer than is aimed for", cool.V.Unit)
@@ -270,8 +278,9 @@ func noGradient(r *Rule, e *Enclosure) {
 	if c.WarmEnd.V.High < c.CoolEnd.V.Low {
 		text = "the cool end, " + c.CoolEnd.V.String() + ", is warmer than the warm end, " + c.WarmEnd.V.String()
 	}
+	cooler := quantity.FormatAtMost(c.WarmEnd.V.High-leastGradient, c.CoolEnd.V.Unit)
 	e.Add(finding.Finding{Rule: &r.Rule, At: c.CoolEnd.At, Text: text, Limit: quantity.FormatAtLeast(leastGradient, c.WarmEnd.V.Unit.Step()) + " between them at the least",
-		Source: r.Source, Write: "cool_end = \"" + quantity.FormatAtMost(c.WarmEnd.V.High-leastGradient, c.CoolEnd.V.Unit) + "\", or lower"})
+		Source: r.Source, Write: "the cool end at " + cooler + " or lower"})
 }
 
 // roomLimits returns what the room has over the year where the enclosure stands, and what
@@ -291,7 +300,7 @@ func (e *Enclosure) roomLimits() (room plan.Written[quantity.Range], hard *plan.
 func roomTooHot(r *Rule, e *Enclosure) {
 	if room, hard, ok := e.roomLimits(); ok && room.V.High > hard.Range.High && !hard.Range.Contains(room.V.High) {
 		e.roomFinding(r, room, "room "+e.Plan.Place.Name.V+" gets as hot as "+room.V.HighQ().String()+": more than "+e.Sheet.Name.V+" bears",
-			e.atMost(hard.Range.High, room.V.Unit, hard), e.Cite(hard), "room = a cooler room")
+			e.atMost(hard.Range.High, room.V.Unit, hard), e.Cite(hard), "a cooler room")
 	}
 }
 
@@ -314,13 +323,13 @@ func roomTooCold(r *Rule, e *Enclosure) {
 	text := "room " + e.Plan.Place.Name.V + " gets as cold as " + room.V.LowQ().String() + ": colder than " + e.Sheet.Name.V + " bears, and "
 	limit := e.atLeast(hard.Range.Low, room.V.Unit, hard)
 	if !e.Plan.Heated() {
-		e.roomFinding(r, room, text+"there is no heater", limit, e.Cite(hard), "heater \"mat\" { power = \"…\", place = \"side\", thermostat = \"…\" } in the climate block")
+		e.roomFinding(r, room, text+"there is no heater", limit, e.Cite(hard), "a heater with a thermostat, or a warmer room")
 		return
 	}
 	for _, s := range e.Plan.Seasons {
 		if s.Heating.V == "off" {
 			e.Add(finding.Finding{Rule: &r.Rule, At: s.Heating.At, Text: text + "in season " + strconv.Quote(s.Name.V) + " the heaters are off",
-				Limit: limit, Source: e.Cite(hard), Write: "heating = \"on\", and a climate block for the season",
+				Limit: limit, Source: e.Cite(hard), Write: "the heaters on, and a climate block for the season", Edits: finding.Text(s.Heating.At, "on"),
 				Also: []finding.Related{{At: room.At, Text: "the room"}}})
 		}
 	}
@@ -340,7 +349,7 @@ func roomOneNumber(r *Rule, c *Collection) {
 	for _, x := range c.Plan.Rooms {
 		if t := x.Temperature; t.Set() && t.V.Single() {
 			c.Add(finding.Finding{Rule: &r.Rule, At: t.At, Text: "room " + x.Name.V + " is said to be at " + t.V.String() + " all year",
-				Source: r.Source, Write: "temperature = \"" + quantity.FormatRange(t.V.Low-2, t.V.High+4, t.V.Unit) + "\", or whatever your thermometer shows"})
+				Source: r.Source, Write: "the lowest and the highest that your thermometer shows over the year"})
 		}
 	}
 }
@@ -354,7 +363,7 @@ func roomSeasons(r *Rule, c *Collection) {
 		}{{"winter", x.Winter}, {"summer", x.Summer}} {
 			if y := x.Temperature; t.Set() && y.Set() && !(quantity.Range{Low: y.V.Low - rounding, High: y.V.High + rounding}).Encloses(t.V) {
 				c.Add(finding.Finding{Rule: &r.Rule, At: t.At, Text: "the " + t.name + " of room " + x.Name.V + " is at " + t.V.String() + ", and its whole year at " + y.V.String(),
-					Source: r.Source, Write: "temperature = \"" + quantity.FormatRange(min(y.V.Low, t.V.Low), max(y.V.High, t.V.High), y.V.Unit) + "\", or whatever your thermometer shows",
+					Source: r.Source, Write: "temperature with all of the year in it, as your thermometer shows it",
 					Also: []finding.Related{{At: y.At, Text: "the whole year"}}})
 			}
 		}
@@ -425,9 +434,9 @@ func noNightDrop(r *Rule, e *Enclosure) {
 	if p, ok := e.report(); ok && float64(p.Warmest().Air.Likely-p.Dark().Air.Likely) >= drop.Range.Low-rounding {
 		return
 	}
-	write := "hours = \"14 h\" for a heater on a timer"
+	write := "cooler nights (night), or hours for a heater on a timer"
 	if n := e.figure(schema.FigureNight); n != nil {
-		write = "night = \"" + quantity.FormatRange(n.Range.Low, n.Range.High, e.Plan.Degrees()) + "\""
+		write = "nights of " + quantity.FormatRange(n.Range.Low, n.Range.High, e.Plan.Degrees()) + " (night)"
 	}
 	e.Add(finding.Finding{Rule: &r.Rule, At: c.At, Text: "it is as warm by night as by day", Limit: e.within(drop.Range, e.Plan.Degrees().Step(), drop) + ", cooler by night", Source: e.Cite(drop), Write: write})
 }

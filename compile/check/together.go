@@ -150,7 +150,7 @@ func oneMale(r *Rule, e *Enclosure) {
 		}
 	}
 	f := e.figure(schema.FigureKeeping)
-	x := finding.Finding{Rule: &r.Rule, At: at, Limit: e.limit("one male to a group", f), Source: e.Cite(f), Write: "count = \"1.2\", and another enclosure"}
+	x := finding.Finding{Rule: &r.Rule, At: at, Limit: e.limit("one male to a group", f), Source: e.Cite(f), Write: "one male to a group, and another enclosure for the others"}
 	switch {
 	case grown > 1:
 		x.Text = strconv.Itoa(grown) + " grown males are together"
@@ -185,7 +185,7 @@ func sexUnsaid(r *Rule, e *Enclosure) {
 	if males > 0 {
 		text += ", beside a male"
 	}
-	e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: text, Limit: e.limit("one male to a group", f), Source: e.Cite(f), Write: "count = \"1." + strconv.Itoa(max(1, males+unsexed-1)) + "\", as they are: males.females"})
+	e.Add(finding.Finding{Rule: &r.Rule, At: at, Text: text, Limit: e.limit("one male to a group", f), Source: e.Cite(f), Write: "count with males and females as they are, written males.females"})
 }
 
 // quarantineMixed passes over a mother with her own young, who are in it together.

@@ -109,10 +109,10 @@ func typeExceeded(r *Rule, c *Collection) {
 			x := finding.Finding{Rule: &r.Rule, At: f.Value.At, Text: f.Name.V + " of " + s.Name.V + " is " + f.Value.V, Source: c.cite(of.Cited)}
 			switch hearsay := f.Quality.V == "practice" || f.Quality.V == "memory"; {
 			case past(of.Beyond):
-				x.Limit, x.Write = of.Wrong.V+" is wrong for any of "+of.OfType, "because = \"…\", where it is known to be right"
+				x.Limit, x.Write = of.Wrong.V+" is wrong for any of "+of.OfType, "because, with why it is known to be right"
 				add(x, f.Because.Set())
 			case past(of.Range) && hearsay && !f.Because.Set():
-				x.Limit, x.Write = of.Value.V+" suits every one of "+of.OfType, "from whom it is known, with quality \"keeper\" or better; or because = \"…\""
+				x.Limit, x.Write = of.Value.V+" suits every one of "+of.OfType, "from whom it is known, with quality \"keeper\" or better; or because, with why"
 				add(x, true)
 			}
 		}
@@ -120,7 +120,7 @@ func typeExceeded(r *Rule, c *Collection) {
 			for _, of := range common.NeedsOf(stageOf(n.Stages)) {
 				if n.Own && of.What == n.What && of.Wrong.Set() && n.Longest.V.Value > of.Wrong.V.Value {
 					add(finding.Finding{At: n.Longest.At, Text: "need " + n.Name.V + " of " + s.Name.V + " is " + n.Longest.V.String(), Limit: of.Wrong.V.String() + " is too long for any of " + of.OfType,
-						Source: c.cite(of.Cited), Write: "because = \"…\", where it is known to be right"}, n.Because.Set())
+						Source: c.cite(of.Cited), Write: "because, with why it is known to be right"}, n.Because.Set())
 				}
 			}
 		}
@@ -146,7 +146,7 @@ func typeException(r *Rule, c *Collection) {
 		x := finding.Finding{Rule: &r.Rule, At: s.Type.At, Source: r.Source}
 		genus := s.Genus()
 		if genus == "" {
-			x.Text, x.Write = "the genus of "+s.Name.V+" is not said, and whether its care type holds for it depends on that", "latin = its scientific name, such as \"Parabuthus villosus (Peters, 1862)\""
+			x.Text, x.Write = "the genus of "+s.Name.V+" is not said, and whether its care type holds for it depends on that", "latin, with its scientific name"
 			c.Add(x)
 			continue
 		}
@@ -164,7 +164,7 @@ func typeException(r *Rule, c *Collection) {
 		}
 		if len(types) > 0 {
 			x.Text = s.Name.V + " is not cared for like " + t.Title.V + ": " + genus + " are " + lib.Type(types[0]).Title.V
-			x.Write = "type = \"" + strings.Join(types, "\" or \"") + "\""
+			x.Write = "as type " + strings.Join(types, " or ")
 			c.Add(x)
 			continue
 		}
@@ -186,7 +186,7 @@ func sheetTwice(r *Rule, c *Collection) {
 		name := s.Binomial()
 		if known := c.Plan.Library.Species(name); c.Plan.Library.Own(s.Name.V) && known != nil && known != s && !c.Plan.Library.Own(name) {
 			c.Add(finding.Finding{Rule: &r.Rule, At: s.Latin.At, Source: r.Source, Text: "of " + s.Latin.V + " a sheet is built in: " + name,
-				Write: "species = " + quoted(name) + "; and in species " + quoted(name) + " { … } what you know better"})
+				Write: quoted(name) + " as species; and what you know better in a species block of that name"})
 		}
 	}
 }
@@ -222,7 +222,7 @@ func limitsCrossed(r *Rule, c *Collection) {
 				Limit: outer.Value.V + ", " + outer.Name.V + " of " + outer.Whose(s), Source: c.cite(outer.Cited), Write: "values that lie within each other: hard about soft about target, night and spot within hard"}
 			if f == inner && n[1].Dimension == quantity.Temperature {
 				if other, text := otherScale(f.Value.V); other.High > 0 && outer.Range.Encloses(other) {
-					x.Write, x.Edits = quoted(text)+", if it was read on the other scale", finding.Instead(f.Value.At, f.Value.V, text)
+					x.Write, x.Edits = quoted(text)+", read on the other scale", finding.Instead(f.Value.At, f.Value.V, text)
 				}
 			}
 			c.Add(x)
@@ -266,14 +266,14 @@ func venomDoubted(r *Rule, c *Collection) {
 		if f != nil && f.Own && venomous >= 0 && slices.Contains(f.Words, "none") {
 			t := c.Plan.Library.Wider(s.Type.V)[venomous]
 			c.Add(finding.Finding{Rule: &r.Rule, At: f.Value.At, Text: "the venom of " + s.Name.V + " is called none", Limit: "all " + t.Title.V + " have venom", Source: r.Source,
-				Write: "value = \"mild\", \"painful\" or \"medically significant\", with source"})
+				Write: "mild, painful or medically significant as value, with source"})
 			continue
 		}
 		if f == nil || d == nil || !f.Own || slices.Contains(f.Words, "medically significant") {
 			continue
 		}
 		x := finding.Finding{Rule: &r.Rule, At: f.Value.At, Text: "the venom of " + s.Name.V + " is called " + quoted(f.Value.V) + ", and its genus has members that are a danger to people",
-			Source: d.Source, Write: "value = \"medically significant\"; or because = \"…\", with source, where it is known to be milder"}
+			Source: d.Source, Write: "medically significant as value; or because and source, where it is known to be milder"}
 		if d.Says != "" {
 			x.Limit = d.Genus + ": " + d.Says
 		}

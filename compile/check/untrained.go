@@ -154,13 +154,13 @@ func (e *Enclosure) able(who string, n need) bool {
 func (e *Enclosure) whoCould(x *roster.Entry, n need, i int) string {
 	for _, k := range e.Collection.Plan.Keepers {
 		if k.Name.V != x.Keeper && e.Roster.People.There(k.Name.V, i) && e.able(k.Name.V, n) {
-			return "cover = \"" + k.Name.V + "\" on those days"
+			return k.Name.V + " as cover on those days"
 		}
 	}
 	if who, there := e.Roster.Doer(x, i); there && who != "" {
-		return "trained = \"" + n.skills[0] + "\" in keeper \"" + who + "\", once they are; or a later day to leave"
+		return "once they are, trained with " + n.skills[0] + " in it, in keeper \"" + who + "\"; or a later day to leave"
 	}
-	return "cover = somebody who is trained in " + wording.Or(n.skills) + ", or a later day to leave"
+	return "as cover somebody who is trained in " + wording.Or(n.skills) + ", or a later day to leave"
 }
 
 // needs says why the animals must not be left on day i without somebody who is trained.
