@@ -206,16 +206,16 @@ func TestLooserThanTheType(t *testing.T) {
 // none, and venom is never none where every kin has it.
 func TestTypeOfAnother(t *testing.T) {
 	for _, c := range []struct{ latin, kind, venom, want, write string }{
-		{"Mastigoproctus mexicanus (Butler, 1872)", "desert-burrowing-scorpion", "mild", "type-exception: mine is not cared for like burrowing desert scorpions: Mastigoproctus are vinegaroons", `type = "vinegaroon"`},
+		{"Mastigoproctus mexicanus (Butler, 1872)", "desert-burrowing-scorpion", "mild", "type-exception: mine is not cared for like burrowing desert scorpions: Mastigoproctus are vinegaroons", "as type vinegaroon"},
 		{"Mastigoproctus mexicanus (Butler, 1872)", "vinegaroon", "none", "", ""},
 		{"Grammostola actaeon (Pocock, 1903)", "tarantula", "mild", "", ""}, // the wider one
 		{"Poecilotherria ornata Pocock, 1899", "arboreal-tarantula", "mild", "type-exception: no genus Poecilotherria is known here; there is Poecilotheria", "latin with Poecilotheria"},
-		{"P. ornata Pocock, 1899", "arboreal-tarantula", "mild", "type-exception: the genus of mine is not said", "latin = "},
-		{"black fat scorpion", "desert-burrowing-scorpion", "mild", "type-exception: the genus of mine is not said", "latin = "},
+		{"P. ornata Pocock, 1899", "arboreal-tarantula", "mild", "type-exception: the genus of mine is not said", "latin, with"},
+		{"black fat scorpion", "desert-burrowing-scorpion", "mild", "type-exception: the genus of mine is not said", "latin, with"},
 		{"Zzyzyx nova Nobody, 2020", "dry-terrestrial-tarantula", "mild", "", ""},
-		{"Scolopendra heros Girard, 1853", "centipede", "none", "venom-doubted: the venom of mine is called none", `"mild", "painful"`},
-		{"Euscorpius italicus (Herbst, 1800)", "scorpion", "none", "venom-doubted: the venom of mine is called none", `"mild", "painful"`},
-		{"Theraphosa blondi (Latreille, 1804)", "humid-terrestrial-tarantula", "mild", "sheet-twice: of Theraphosa blondi (Latreille, 1804) a sheet is built in: theraphosa-blondi", `species = "theraphosa-blondi"`},
+		{"Scolopendra heros Girard, 1853", "centipede", "none", "venom-doubted: the venom of mine is called none", "mild, painful"},
+		{"Euscorpius italicus (Herbst, 1800)", "scorpion", "none", "venom-doubted: the venom of mine is called none", "mild, painful"},
+		{"Theraphosa blondi (Latreille, 1804)", "humid-terrestrial-tarantula", "mild", "sheet-twice: of Theraphosa blondi (Latreille, 1804) a sheet is built in: theraphosa-blondi", `"theraphosa-blondi" as species`},
 	} {
 		text := typed(c.latin, c.kind, "length 7 cm\nspan 16 cm\nvenom "+c.venom, mild, inside("60 x 45 x 30 cm", "15 cm", "solid, latched", "dry", ""), one)
 		var got, write []string

@@ -165,6 +165,9 @@ func typeException(r *Rule, c *Collection) {
 		if len(types) > 0 {
 			x.Text = s.Name.V + " is not cared for like " + t.Title.V + ": " + genus + " are " + lib.Type(types[0]).Title.V
 			x.Write = "as type " + strings.Join(types, " or ")
+			if len(types) == 1 {
+				x.Edits = finding.Text(s.Type.At, types[0])
+			}
 			c.Add(x)
 			continue
 		}

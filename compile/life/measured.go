@@ -165,6 +165,6 @@ func (r *reader) heavy(t *track, w quantity.Quantity, e *plan.Event) bool {
 		return false
 	}
 	r.found.Add(finding.Finding{Rule: ruleWeight, At: e.At, Text: "that is more than ten times as heavy as one can be: the line changes nothing",
-		Limit: f.Value.V + ", mass, species sheet " + t.Sheet.Name.V, Source: r.c.Library.Cite(f.Cited), Write: "weighed 24 g"})
+		Limit: f.Value.V + ", mass, species sheet " + t.Sheet.Name.V, Source: r.c.Library.Cite(f.Cited), Write: "weighed, with the weight and its unit as the scale shows them"})
 	return true
 }

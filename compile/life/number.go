@@ -202,7 +202,7 @@ func (r *reader) weighed(t *track, e *plan.Event) {
 	}
 	w, err := quantity.Parse(text, quantity.Mass)
 	if err != nil {
-		r.found.Add(finding.Finding{Rule: ruleWeight, At: at, Text: "there is no weight here: " + err.Error(), Write: "weighed, and " + meant(err)})
+		r.found.Add(finding.Finding{Rule: ruleWeight, At: at, Text: "there is no weight here: " + err.Error(), Write: meant(err)})
 		return
 	}
 	if r.heavy(t, w, e) {
