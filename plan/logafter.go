@@ -164,8 +164,11 @@ func misread(e *Event, s *schema.Spelling) (text string, at source.Place) {
 	case schema.AfterMeasure:
 		return mismeasured(e, name)
 	case schema.AfterCare:
-		if len(e.Args) == 0 {
+		switch {
+		case len(e.Args) == 0:
 			return "after " + name + " stands " + e.Word.After.String(), e.WordAt
+		case len(e.Args) > 1:
+			return "after " + name + " stands " + e.Word.After.String() + ", and nothing else but a note in quotes", e.Args[1].At
 		}
 	case schema.AfterWord:
 		return miswithdrawn(e, name)

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"iter"
 	"slices"
 	"strconv"
 	"strings"
@@ -15,26 +16,22 @@ import (
 )
 
 // changing are the words of the log from which something follows where they fit what was
-// before: where nothing does, that is said.
+// before: where nothing does, they are not written.
 var changing = []*schema.LogWord{schema.WordRecovered, schema.WordFound, schema.WordNotGravid, schema.WordDispersed, schema.WordSacTaken,
 	schema.WordHatched, schema.WordFirstMoult, schema.WordQuarantined, schema.WordMites, schema.WordPremoult, schema.WordSealed}
 
-// follows says what a line changed: what is held, what comes first, where animals are,
-// and what the next build will say. The findings about the line itself have been said.
+// follows says what lines changed: what is held, what comes first, where animals are,
+// and what the next build will say. The findings about the lines themselves have been said.
 func (w *world) follows(before, after *compile.Result, said []finding.Finding, word *schema.LogWord) {
 	if after.Roster == nil {
 		fmt.Fprintln(w.out, "  The plan cannot be read now, so that what follows from the line is not known: see vivary check.")
 		return
 	}
-	changed := slices.Concat(fresh(consequences(after), consequences(before)), fresh(states(before), states(after)))
-	for _, s := range changed {
+	for _, s := range changes(before, after) {
 		fmt.Fprintln(w.out, "  "+s)
 	}
 	if len(said) == 0 && word == schema.WordRemark {
 		fmt.Fprintln(w.out, "  A remark: nothing follows from it.")
-	}
-	if len(changed) == 0 && len(said) == 0 && slices.Contains(changing, word) {
-		fmt.Fprintln(w.out, "  Nothing changes: nothing was held, asked or begun that this would end. See vivary why for how it stands.")
 	}
 	type key struct{ rule, text string }
 	known := map[key]bool{}
@@ -49,6 +46,36 @@ func (w *world) follows(before, after *compile.Result, said []finding.Finding, w
 	if after.Refused() {
 		fmt.Fprintln(w.out, "  The plan is refused, though not by the log: see vivary check.")
 	}
+}
+
+// changes are what follows from a collection as it is after lines of the log, and did not
+// before.
+func changes(before, after *compile.Result) []string {
+	return slices.Concat(fresh(consequences(after), consequences(before)), fresh(states(before), states(after)))
+}
+
+// idle says of a word that ends or begins something that it does neither, as far as the whole
+// of what follows from the log tells; "" where it does. Such a line is most often about the
+// wrong enclosure.
+func idle(before, after *compile.Result, word *schema.LogWord) string {
+	if after.Roster == nil || before.Roster == nil || !slices.Contains(changing, word) || len(changes(before, after)) > 0 || !sameDays(before, after) {
+		return ""
+	}
+	return "this changes nothing: nothing was held, asked or begun there that " + word.Name + " would end or begin. See vivary due for how it stands; is it another enclosure, or other animals? What was seen all the same is a remark: remark \"" + word.Name + "\"."
+}
+
+// sameDays reports whether everything is done on the same days.
+func sameDays(before, after *compile.Result) bool {
+	next, stop := iter.Pull(before.Roster.All())
+	defer stop()
+	for e := range after.Roster.All() {
+		o, ok := next()
+		if !ok || o.ID != e.ID || o.Task != e.Task || !slices.Equal(o.Days, e.Days) {
+			return false
+		}
+	}
+	_, more := next()
+	return !more
 }
 
 // consequences are what follows from the whole log as of today, a line each.

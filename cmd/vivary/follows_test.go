@@ -27,8 +27,8 @@ func TestStatesAreSaidInSentences(t *testing.T) {
 // A line from which nothing follows says so, and one of which something does says what.
 func TestWhatFollowsIsSaid(t *testing.T) {
 	for line, want := range map[string]string{
-		"burrow-a recovered":     "Nothing changes",
-		"burrow-a not-gravid":    "Nothing changes",
+		"burrow-a recovered":     "this changes nothing",
+		"burrow-a not-gravid":    "this changes nothing",
 		"burrow-a asleep":        "A remark: nothing follows",
 		"burrow-a mites":         "last in the round, tools of its own",
 		"burrow-a measured 45 C": "FIRST from Wed 25 Nov: 45 C was measured",

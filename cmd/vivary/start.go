@@ -92,11 +92,11 @@ enclosure "burrow-a" {
 `},
 	{"records/README.txt", `Logs are kept here, one line a fact, for example
 
-  2027-02-10 burrow-a adult moult "found on its side, left alone"
+  2027-02-10 burrow-a refused "left the cricket, belly round"
 
 written by hand into a file that ends in .care.log, or by
 
-  vivary note burrow-a adult moult "found on its side, left alone"
+  vivary note burrow-a refused "left the cricket, belly round"
 `},
 }
 

@@ -1,0 +1,146 @@
+package main
+
+import (
+	"bytes"
+	"errors"
+	"fmt"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"sync"
+	"testing"
+
+	"github.com/spf13/afero"
+)
+
+// unsynced is a disk that finds out at a sync only that it is full.
+type unsynced struct{ afero.Fs }
+
+func (d unsynced) OpenFile(name string, flag int, perm os.FileMode) (afero.File, error) {
+	f, err := d.Fs.OpenFile(name, flag, perm)
+	return unsyncedFile{f}, err
+}
+
+type unsyncedFile struct{ afero.File }
+
+func (unsyncedFile) Sync() error { return errors.New("no space left on device") }
+
+// Of several lines all are written, or none; a log that was made for them is taken away
+// again.
+func TestLinesWholeOrNone(t *testing.T) {
+	for _, first := range []bool{true, false} {
+		disk := afero.NewMemMapFs()
+		const path = "c/records/2026.care.log"
+		before := ""
+		if !first {
+			before = "2026-11-24 tub-1 refused\n"
+			_ = afero.WriteFile(disk, path, []byte(before), 0o644)
+		}
+		text := []byte("2026-11-25 tub-1 fed\n2026-11-25 tub-2 fed\n")
+		check := func(what string, d afero.Fs) {
+			t.Helper()
+			if err := appendTo(d, path, text); err == nil {
+				t.Errorf("%s: no error", what)
+			}
+			got, err := afero.ReadFile(disk, path)
+			if string(got) != before || first != errors.Is(err, os.ErrNotExist) {
+				t.Errorf("%s: the log is %q, %v", what, got, err)
+			}
+		}
+		for left := range len(text) {
+			check(fmt.Sprint(left, " bytes left"), &full{Fs: disk, left: left})
+		}
+		check("at the sync", unsynced{disk})
+	}
+}
+
+// On a real disk that is full a note leaves the log as it was, byte for byte, and once there
+// is room again it is written.
+func TestNoteOnRealFullDisk(t *testing.T) {
+	dir := t.TempDir()
+	if out, err := exec.Command("mount", "-t", "tmpfs", "-o", "size=64k", "tmpfs", dir).CombinedOutput(); err != nil {
+		t.Skipf("no small disk can be made here: %v, %s", err, out)
+	}
+	t.Cleanup(func() { _ = exec.Command("umount", dir).Run() })
+	disk := afero.NewBasePathFs(afero.NewOsFs(), dir)
+	if s, _, e := at(disk, noon, "start", "c"); s != fine {
+		t.Fatal(e)
+	}
+	log := filepath.Join(dir, "c", "records", "2026.care.log")
+	// A page is the least that this disk gives: the log has some bytes left in its last one.
+	before := bytes.Repeat([]byte("# "+strings.Repeat("x", 60)+"\n"), 65)
+	before = before[:4096-20]
+	before[len(before)-1] = '\n'
+	if err := os.WriteFile(log, before, 0o644); err != nil {
+		t.Fatal(err)
+	}
+	filler := filepath.Join(dir, "filler")
+	f, err := os.Create(filler)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for err == nil {
+		_, err = f.Write(make([]byte, 4096))
+	}
+	f.Close()
+	s, out, e := at(disk, noon, "note", "--in", "c", "burrow-a", "refused", "left all of it where it was")
+	after, _ := os.ReadFile(log)
+	if s != refused || !strings.Contains(e, "Nothing was written") || out != "" || !bytes.Equal(before, after) {
+		t.Errorf("status %d, %s%s; the log has %d bytes, had %d: %q", s, out, e, len(after), len(before), after[max(0, len(after)-60):])
+	}
+	if err := os.Remove(filler); err != nil {
+		t.Fatal(err)
+	}
+	if s, _, e := at(disk, noon, "note", "--in", "c", "burrow-a", "refused"); s != fine {
+		t.Error(e)
+	}
+}
+
+// A last line that was torn elsewhere stays as it is and keeps nothing from being written.
+func TestNoteBehindTornLine(t *testing.T) {
+	for _, torn := range []string{"2026-11-24 burr", "2026-11-24 burrow-a moult \"a", "2026-11-24 burrow-a refused", "\xff\xfe\x00", "x\x00y\n2026-11-24 \x1b[2J", strings.Repeat("y", 10000)} {
+		disk := afero.NewMemMapFs()
+		at(disk, noon, "start", "c")
+		const path = "c/records/2026.care.log"
+		if strings.HasPrefix(torn, "\xff\xfe") {
+			torn = "2026-11-24 " + torn // at the beginning it would be another encoding
+		}
+		_ = afero.WriteFile(disk, path, []byte(torn), 0o644)
+		if s, _, e := at(disk, noon, "note", "--in", "c", "burrow-a", "refused"); s != fine {
+			t.Errorf("%.20q: status %d, %s", torn, s, e)
+		}
+		text, _ := afero.ReadFile(disk, path)
+		if want := torn + "\n2026-11-25 burrow-a refused\n"; string(text) != want {
+			t.Errorf("%.20q: the log is %.200q", torn, text)
+		}
+		if s, _, e := at(disk, noon, "build", "c"); s != fine {
+			t.Errorf("%.20q: it cannot be built: %s", torn, e)
+		}
+	}
+}
+
+// Of notes of several lines that are written at once none is lost, and no line is cut, also
+// behind a torn one.
+func TestManyNotesAtOnce(t *testing.T) {
+	disk := afero.NewBasePathFs(afero.NewOsFs(), t.TempDir())
+	at(disk, noon, "start", "c")
+	const path = "c/records/2026.care.log"
+	_ = afero.WriteFile(disk, path, []byte("2026-11-24 burr"), 0o644)
+	var wg sync.WaitGroup
+	const n = 6
+	for i := range n {
+		wg.Go(func() {
+			if err := appendTo(disk, path, []byte(strings.Repeat(fmt.Sprintf("\n2026-11-25 burrow-a remark \"note %d\"", i), 3)+"\n")); err != nil {
+				t.Error(err)
+			}
+		})
+	}
+	wg.Wait()
+	text, _ := afero.ReadFile(disk, path)
+	for i := range n {
+		if line := fmt.Sprintf("\n2026-11-25 burrow-a remark \"note %d\"\n", i); strings.Count(string(text), strings.Repeat(line[:len(line)-1], 3)+"\n") != 1 {
+			t.Errorf("%q is not in\n%s", line, text)
+		}
+	}
+}
