@@ -70,6 +70,7 @@ type Collection struct {
 	Aways      []*Away      // by first day
 	Calendars  []*Calendar  // by name
 	Enclosures []*Enclosure // in walking order
+	Gone       []*Gone      // in the order of files and lines
 	Log        []Event      // by day
 	Sudden     []Sudden     // absences of which the log tells, by first day
 	Library    *Library
@@ -84,6 +85,8 @@ type Collection struct {
 	numbered   map[*Enclosure]*numbered // by the block with numbers
 	dates      map[string]*Dates
 	outlets    map[string]Written[quantity.Quantity]
+	gone       map[string]*Gone // those of enclosures that are not there, by name
+	departed   map[string]Departures
 }
 
 // Outlets are the settings of the thermostats that several heaters share, by outlet.

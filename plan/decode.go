@@ -76,6 +76,7 @@ type blocks struct {
 	rounds     []*Round
 	dates      []*Dates
 	aways      []*Away
+	gone       []*Gone
 	calendars  []*Calendar
 	enclosures []*Enclosure
 	templates  []*Template
@@ -105,6 +106,8 @@ func (b *blocks) add(file []any) {
 			b.dates = append(b.dates, x)
 		case *Away:
 			b.aways = append(b.aways, x)
+		case *Gone:
+			b.gone = append(b.gone, x)
 		case *Calendar:
 			b.calendars = append(b.calendars, x)
 		case *Enclosure:

@@ -22,14 +22,22 @@ func (r *resolver) log() {
 		r.nowCalled(&r.events[i])
 		r.makes(&r.events[i])
 	}
+	r.depart()
 	all := r.events[:0]
 	for _, e := range r.events {
 		if r.joined(&e) {
 			all = append(all, e)
 		}
 	}
+	r.sayStrangers()
 	r.inOrder(all)
-	all = r.takenBack(all)
+	all = slices.DeleteFunc(r.takenBack(all), func(e Event) bool {
+		over := r.isGone(&e)
+		if over {
+			r.ofGone(&e)
+		}
+		return over
+	})
 	r.c.Log = r.forRacks(r.once(all))
 	r.sudden()
 	for i := range r.c.Log {
@@ -61,9 +69,12 @@ func (r *resolver) joined(e *Event) bool {
 			Write: "a line for each of which it is true"})
 		return false
 	}
+	if r.isGone(e) {
+		return true
+	}
 	if enclosure == nil {
 		if !r.byTitle(e) {
-			r.unknownName(e.Enclosure, "enclosure", slices.Concat(keys(r.c.enclosures), keys(r.c.racks)))
+			r.unknownEnclosure(e.Enclosure)
 		}
 		return false
 	}

@@ -18,24 +18,26 @@ import (
 // name, takes in templates, and orders everything so that the order of files and
 // lines does not matter.
 type resolver struct {
-	c        *Collection
-	blocks   blocks
-	events   []Event
-	made     map[string]bool          // the enclosures where the log can have made animals that the plan does not have
-	before   map[string]*Enclosure    // of the load before
-	numbered map[*Enclosure]*numbered // of the load before too
-	several  map[string]*Enclosure    // the blocks with numbers, by name
-	former   formerNames              // for the log
-	found    finding.List
-	unread   *unread
-	quiet    int // how often nothing was said of a name for what could not be read
-	racks    racks
-	dated    map[string]bool // the dates blocks that are named somewhere
+	c         *Collection
+	blocks    blocks
+	events    []Event
+	made      map[string]bool          // the enclosures where the log can have made animals that the plan does not have
+	before    map[string]*Enclosure    // of the load before
+	numbered  map[*Enclosure]*numbered // of the load before too
+	several   map[string]*Enclosure    // the blocks with numbers, by name
+	former    formerNames              // for the log
+	found     finding.List
+	unread    *unread
+	quiet     int // how often nothing was said of a name for what could not be read
+	racks     racks
+	dated     map[string]bool // the dates blocks that are named somewhere
+	stranger  map[string]int  // places in strangers
+	strangers []stranger
 }
 
 func (r *resolver) resolve() {
 	c := r.c
-	r.dated = map[string]bool{}
+	r.dated, r.stranger = map[string]bool{}, map[string]int{}
 	r.about()
 	c.Rooms, c.rooms = byName(r, r.blocks.rooms, "room")
 	c.Keepers, c.keepers = byName(r, r.blocks.keepers, "keeper")
@@ -102,6 +104,7 @@ func (r *resolver) resolve() {
 	for _, e := range c.Enclosures {
 		r.share(e)
 	}
+	r.goneBlocks()
 	r.log()
 }
 
