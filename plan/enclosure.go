@@ -60,6 +60,10 @@ func (e *Enclosure) SameAs(o *Enclosure) bool {
 // Shown returns the title that people see.
 func (e *Enclosure) Shown() string { return title(e.Title, e.Name.V) }
 
+// Differs returns the number blocks that say something of it, of one of several
+// enclosures with numbers.
+func (e *Enclosure) Differs() []*Apart { return e.apart }
+
 // In reports whether a list of names has it: by its own name, or by that of its block
 // with numbers.
 func (e *Enclosure) In(names []Written[string]) bool {

@@ -65,8 +65,8 @@ func (r *resolver) joined(e *Event) bool {
 	}
 	if b := r.several[e.Enclosure.V]; enclosure == nil && b != nil {
 		all := r.c.numbered[b].all
-		r.found.Add(finding.Finding{Rule: ruleUnknownName, At: e.Enclosure.At, Text: quote(b.Name.V) + " is " + wording.Count(len(all), "enclosure", "enclosures") + ", " + theirNames(all) + ": the log takes the name of one",
-			Write: "a line for each of which it is true"})
+		r.found.Add(finding.Finding{Rule: ruleUnknownName, At: e.Enclosure.At, Text: quote(b.Name.V) + " is " + wording.Count(len(all), "enclosure", "enclosures") + " with numbers, " + b.Numbers.V.String() + ": the log takes the names of those that are meant",
+			Write: quote(all[0].Name.V) + ", and a line for each of the others of which it is true"})
 		return false
 	}
 	if r.isGone(e) {

@@ -292,7 +292,7 @@ func (h *Head) says(at source.Place) bool {
 
 // strays finds numbers of a number block that its enclosure does not have.
 func (r *resolver) strays(e *Enclosure, a *Apart) {
-	away := a.Numbers.less(e.Numbers.V)
+	away := a.Numbers.strays(e.Numbers.V)
 	if len(away) == 0 {
 		return
 	}

@@ -193,6 +193,9 @@ func TestNumbersFound(t *testing.T) {
 		{"not there, further on", tubs("1 to 40") + "  number \"47\" { count = 2 }\n}\n", "unknown-name: 47 is not among", "", ""},
 		{"taken out", tubs("1 to 6, 8 to 40") + "  number \"7\" { count = 2 }\n}\n", "unknown-name: 7 is not among", "  number \"7\" { count = 2 }\n", ""},
 		{"partly not there", tubs("1 to 40") + "  number \"31 to 45\" { count = 2 }\n}\n", "unknown-name: 41 to 45 is not among", "31 to 45", "31 to 40"},
+		{"over one that was taken out", tubs("1 to 6, 8 to 40") + "  number \"5 to 9\" { count = 2 }\n}\n", "", "", ""},
+		{"all taken out", tubs("1 to 6, 9 to 40") + "  number \"7 to 8\" { count = 2 }\n}\n", "unknown-name: 7 to 8 is not among", "  number \"7 to 8\" { count = 2 }\n", ""},
+		{"before the first", tubs("5 to 40") + "  number \"3 to 8\" { count = 2 }\n}\n", "unknown-name: 3 to 4 is not among", "3 to 8", "5 to 8"},
 		{"a label that is no number", tubs("1 to 40") + "  number \"seven\" { count = 2 }\n}\n", "value: \"seven\" is not a number", "", ""},
 		{"a reversed label", tubs("1 to 40") + "  number \"9 to 7\" { count = 2 }\n}\n", "value: \"9 to 7\" ends before", "9 to 7", "7 to 9"},
 		{"no label", tubs("1 to 40") + "  number { count = 2 }\n}\n", "missing: block number has no number, or several after it", "", ""},
@@ -209,7 +212,7 @@ func TestNumbersFound(t *testing.T) {
 		{"alone and with numbers", tubs("1 to 4") + "}\nenclosure \"tub\" {\n" + inTub + "}\n", "twice: enclosure \"tub\" is there alone and with numbers", "", ""},
 		{"a long name", strings.Replace(tubs("1 to 40"), "tub", strings.Repeat("tub", 20), 1) + "}\n", "value: \"tubtub", "", ""},
 		{"too many", tubs("1 to 20001") + "}\n", "too-many: with these numbers there are 20001 enclosures", "", ""},
-		{"in a log", tubs("1 to 40") + "}\n|2026-11-02 tub fed\n", "unknown-name: \"tub\" is 40 enclosures, tub-1, tub-2", "", ""},
+		{"in a log", tubs("1 to 40") + "}\n|2026-11-02 tub fed\n", "unknown-name: \"tub\" is 40 enclosures with numbers, 1 to 40: the log takes", "", ""},
 	} {
 		typed, log, _ := strings.Cut(c.typed, "|")
 		_, found := load(t, map[string]string{"a.care.hcl": around + typed, "a.care.log": log})

@@ -142,6 +142,20 @@ func (all Spans) has(n int) bool {
 	return i < len(all) && all[i].Low <= n
 }
 
+// strays returns the numbers that are not among others. A range may go over those within
+// it that were taken out, but not past the first or the last.
+func (all Spans) strays(others Spans) (out Spans) {
+	between := Spans{{Low: others[0].Low, High: others[len(others)-1].High}}
+	for _, x := range all {
+		if one := (Spans{x}); x.Low < x.High && len(one.and(others)) > 0 {
+			out = append(out, one.less(between)...)
+		} else {
+			out = append(out, one.less(others)...)
+		}
+	}
+	return out
+}
+
 // and returns the numbers that are among both.
 func (all Spans) and(others Spans) (out Spans) {
 	for i, k := 0, 0; i < len(all) && k < len(others); {

@@ -250,7 +250,7 @@ var inBox = []*Block{Housing, Animals, Climate, Care, Feeding, Season, Accept}
 // Enclosure is one box with its animals and their care, or several that differ little.
 var Enclosure = &Block{
 	Name: "enclosure", Label: "name", Once: true,
-	Doc:     "One enclosure: the animals, the box, the climate and the care. A species, a housing and animals are enough; the species sheet brings the care that is usual.",
+	Doc:     "One enclosure: the animals, the box, the climate and the care. A species, a housing and animals are enough; the species sheet brings the care that is usual. With `numbers` one block stands for several that differ little.",
 	Example: "enclosure \"burrow-a\" {\n  species = \"pandinus-imperator\"\n  room    = \"east\"\n\n  housing {\n    inside = \"76 x 46 x 41 cm\"\n    lid    = \"solid, latched\"\n    depth  = \"16 cm\"\n    hides  = 3\n  }\n\n  animals \"adults\" {\n    count = 3\n    stage = \"adult\"\n  }\n}",
 	Attrs: join([]Attr{
 		titleAttr,

@@ -48,12 +48,16 @@ func explainEnclosure(r *compile.Result, word string) []Answer {
 			out = append(out, enclosure(r, i))
 		}
 	}
+	if out == nil && worked(r) {
+		return explainNumbers(r, word)
+	}
 	return out
 }
 
 func enclosure(r *compile.Result, i int) Answer {
 	l := r.Lives[i]
-	parts := part(nil, "Animals", animals(r, i))
+	parts := part(nil, "Where it is written", writtenAs(r, l.Plan))
+	parts = part(parts, "Animals", animals(r, i))
 	parts = part(parts, "Care", append(ofRack(r, l.Plan), careLines(r.Roster.Of[i], r)...))
 	parts = part(parts, "If nobody comes", leaving(r, l))
 	parts = part(parts, "Climate", plainly(climate(r, i)))

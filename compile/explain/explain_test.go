@@ -1,6 +1,7 @@
 package explain
 
 import (
+	"slices"
 	"strings"
 	"testing"
 	"time"
@@ -16,7 +17,7 @@ import (
 func quillmoor(t *testing.T) *compile.Result {
 	t.Helper()
 	disk := afero.NewCopyOnWriteFs(afero.NewOsFs(), afero.NewMemMapFs())
-	if err := afero.WriteFile(disk, "../../examples/quillmoor/rack.care.hcl", []byte("rack \"spare\" {\n  room = \"east\"\n}\n"), 0o644); err != nil {
+	if err := afero.WriteFile(disk, "../../examples/quillmoor/rack.care.hcl", []byte("rack \"spare\" {\n  room = \"east\"\n}\n"+numbers), 0o644); err != nil {
 		t.Fatal(err)
 	}
 	c, found, err := plan.Load(disk, "../../examples/quillmoor")
@@ -88,6 +89,60 @@ func TestMeans(t *testing.T) {
 	}{{"Burrow A", "burrow-a", true}, {"k4", "K4", true}, {"burrow", "burrow-a", false}, {"", "", false}} {
 		if means(x.word, x.name) != x.want {
 			t.Errorf("%q for %q: %v", x.word, x.name, !x.want)
+		}
+	}
+}
+
+// numbers are some enclosures in one block.
+const numbers = `enclosure "crate" {
+  numbers = "1 to 3"
+  species = "heterometrus-silenus"
+  room    = "east"
+
+  housing {
+    kind   = "tub"
+    inside = "40 x 30 x 32 cm"
+    lid    = "solid, latched"
+    vents  = "some"
+    depth  = "15 cm"
+  }
+
+  animals "one" {
+    count = 1
+    stage = "adult"
+  }
+
+  number "2"      { stage = "subadult" }
+  number "2 to 3" { depth = "16 cm" }
+}
+`
+
+// One of several enclosures with numbers says where it is written and what only some have;
+// the name of the block says which there are.
+func TestNumbersAreExplained(t *testing.T) {
+	r := quillmoor(t)
+	lines := func(word string) (out []string) {
+		for _, a := range Of(r, word) {
+			out = append(out, a.Title)
+			for _, p := range a.Parts {
+				if p.Head == "Where it is written" || p.Head == "What only some of them have" {
+					for _, l := range p.Lines {
+						out = append(out, l.Name+" "+l.Text)
+					}
+				}
+			}
+		}
+		return out
+	}
+	const file = "../../examples/quillmoor/rack.care.hcl"
+	for word, want := range map[string][]string{
+		"crate-1": {"Enclosure crate-1: Crate 1, Vietnam forest scorpion, in East room", " one of 3 enclosures with numbers, enclosure \"crate\" (" + file + ":4)"},
+		"crate-2": {"Enclosure crate-2: Crate 2, Vietnam forest scorpion, in East room", " one of 3 enclosures with numbers, enclosure \"crate\" (" + file + ":4)",
+			"number 2 stage = \"subadult\" (" + file + ":22)", "number 2 to 3 depth = \"16 cm\" (" + file + ":23)"},
+		"crate": {"Enclosures crate: 3 enclosures with numbers (" + file + ":4)", "number 2 stage = \"subadult\" (" + file + ":22)", "number 2 to 3 depth = \"16 cm\" (" + file + ":23)"},
+	} {
+		if got := lines(word); !slices.Equal(got, want) {
+			t.Errorf("%s:\n%s", word, strings.Join(got, "\n"))
 		}
 	}
 }
