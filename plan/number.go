@@ -267,22 +267,33 @@ func (e *Enclosure) with(about []int) *Enclosure {
 }
 
 // numbered returns the enclosure of a number. What is said of several has the number after
-// it.
+// it: a former name as the label writes it that says so, since zeros before it may be new.
 func (e *Enclosure) numbered(n int, number string) *Enclosure {
 	one := *e
 	one.number = n
 	one.Name.V += "-" + number
-	several := func(at source.Place) bool {
-		i := slices.IndexFunc(e.apart, func(a *Apart) bool { return a.says(at) })
-		return i < 0 || e.apart[i].Numbers.Count() > 1
+	if one.Title.Set() {
+		if by := e.saidBy(one.Title.At); by == nil || by.Numbers.Count() > 1 {
+			one.Title.V += " " + number
+		}
 	}
-	if one.Title.Set() && several(one.Title.At) {
-		one.Title.V += " " + number
-	}
-	if one.Formerly.Set() && several(one.Formerly.At) {
-		one.Formerly.V += "-" + number
+	if one.Formerly.Set() {
+		switch by := e.saidBy(one.Formerly.At); {
+		case by == nil:
+			one.Formerly.V += "-" + number
+		case by.Numbers.Count() > 1:
+			one.Formerly.V += "-" + by.Numbers.write(n)
+		}
 	}
 	return &one
+}
+
+// saidBy returns the number block in which a place is, or nil.
+func (e *Enclosure) saidBy(at source.Place) *Apart {
+	if i := slices.IndexFunc(e.apart, func(a *Apart) bool { return a.says(at) }); i >= 0 {
+		return e.apart[i]
+	}
+	return nil
 }
 
 // says reports whether a place is in the block.

@@ -123,6 +123,7 @@ rack "shelf" {
   number "9, 10"    { depth = "18 cm" }
   number "10 to 12" { title = "Short" }
   number "12"       { formerly = "first" }
+  number "08 to 09" { formerly = "box" }
   number "15" {
     template = "deep"
     title    = "The deep one"
@@ -139,8 +140,8 @@ rack "shelf" {
 `
 	written := with
 	for _, e := range []struct{ n, title, former, template, stage, more, care string }{
-		{"8", "Long tub 8", "old-8", "t", "", "", "every = \"day\""},
-		{"9", "Long tub 9", "old-9", "t", "instar = 5\nborn = \"2024-06-02\"\n", "housing {\ndepth = \"18 cm\"\n}\n", "every = \"day\""},
+		{"8", "Long tub 8", "box-08", "t", "", "", "every = \"day\""},
+		{"9", "Long tub 9", "box-09", "t", "instar = 5\nborn = \"2024-06-02\"\n", "housing {\ndepth = \"18 cm\"\n}\n", "every = \"day\""},
 		{"10", "Short 10", "old-10", "t", "", "housing {\ndepth = \"18 cm\"\n}\n", "every = \"day\""},
 		{"11", "Short 11", "old-11", "t", "", "", "every = \"day\""},
 		{"12", "Short 12", "first", "t", "", "", "every = \"day\""},

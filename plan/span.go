@@ -103,6 +103,12 @@ func (x Span) write(n int) string {
 	return strings.Repeat("0", max(0, x.Digits-len(s))) + s
 }
 
+// write returns one of the numbers as the names of its span have it.
+func (all Spans) write(n int) string {
+	i, _ := slices.BinarySearchFunc(all, n, func(x Span, n int) int { return cmp.Compare(x.High, n) })
+	return all[i].write(n)
+}
+
 // String returns the numbers as they are written in a plan.
 func (all Spans) String() string {
 	texts := make([]string, len(all))
