@@ -1,6 +1,9 @@
 package compile
 
-import "vivary/compile/check"
+import (
+	"vivary/compile/check"
+	"vivary/plan"
+)
 
 // InForce says of each limit that this collection sets aside that it does, and until when:
 // its own weaker limits, then what accept blocks silence. Every build and check names
@@ -14,12 +17,20 @@ func (r *Result) InForce() []string {
 		}
 		out = append(out, line+because(w.Because.V))
 	}
+	in := map[*plan.Accept][]string{} // a template, or a block with numbers, says it of several
+	var all []*plan.Accept
 	for _, e := range r.Plan.Enclosures {
 		for _, a := range e.Accepts {
 			if accepts(a, r.Today) {
-				out = append(out, "Accepted in "+e.Name.V+": "+a.Name.V+" until "+a.Until.V.Words()+because(a.Because.V))
+				if in[a] == nil {
+					all = append(all, a)
+				}
+				in[a] = append(in[a], e.Name.V)
 			}
 		}
+	}
+	for _, a := range all {
+		out = append(out, "Accepted in "+some(in[a])+": "+a.Name.V+" until "+a.Until.V.Words()+because(a.Because.V))
 	}
 	return out
 }

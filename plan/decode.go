@@ -248,6 +248,10 @@ func missing(block *schema.Block, a *schema.Attr, h *Head) finding.Finding {
 func (d *decoder) put(ib *blockBinding, to, item reflect.Value) {
 	h := headOf(item)
 	if !ib.list {
+		if !to.IsNil() && !headOf(to).At.Written() {
+			d.found.Add(finding.Finding{Rule: ruleTwice, At: h.At, Text: "something of the " + ib.binding.block.Name + " stands here in a block, and something without it", Write: "all of it in the block"})
+			return
+		}
 		if !to.IsNil() {
 			d.found.Add(duplicate(ib.binding.block.Name, h, headOf(to)))
 			return
@@ -401,7 +405,9 @@ func ownNames(b *schema.Block) []string {
 	}
 	for _, c := range b.Flat {
 		for _, a := range c.Attrs {
-			n = append(n, a.Name)
+			if b.Flattened(a.Name) == c {
+				n = append(n, a.Name)
+			}
 		}
 	}
 	return append(n, blockNames(b)...)

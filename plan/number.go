@@ -7,9 +7,12 @@ import (
 	"reflect"
 	"slices"
 	"strconv"
+	"strings"
 
 	"vivary/plan/finding"
 	"vivary/plan/source"
+	"vivary/plan/syntax"
+	"vivary/schema"
 	"vivary/schema/wording"
 )
 
@@ -40,6 +43,23 @@ func (d *decoder) apart(e *Enclosure) {
 			d.found.Add(f)
 		}
 	}
+}
+
+// numberList finds numbers that are written as a list, and reports whether they are.
+func (d *decoder) numberList(x *syntax.Value, attr *schema.Attr) bool {
+	if x.Kind != syntax.List {
+		return false
+	}
+	var texts []string
+	for _, item := range d.items(x, attr) {
+		texts = append(texts, item.Text)
+	}
+	f := finding.Finding{Rule: ruleValue, At: x.At, Text: attr.Name + " is one text, not a list", Write: attr.Form()}
+	if all, err := ParseSpans(strings.Join(texts, ", ")); err == nil {
+		f.Write, f.Edits = attr.Name+" = "+quote(all.String()), []finding.Edit{{At: f.At, Text: quote(all.String())}}
+	}
+	d.found.Add(f)
+	return true
 }
 
 // numbered are the enclosures that a block with numbers stands for.

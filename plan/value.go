@@ -99,7 +99,9 @@ func (d *decoder) read(x *syntax.Value, attr *schema.Attr, v reflect.Value) {
 	case *Written[quantity.Size]:
 		parse(d, x, attr, to, quantity.ParseSize)
 	case *Written[Spans]:
-		parse(d, x, attr, to, someNumbers)
+		if !d.numberList(x, attr) {
+			parse(d, x, attr, to, someNumbers)
+		}
 	case *Written[quantity.Face]:
 		parse(d, x, attr, to, quantity.ParseFace)
 	case *Written[quantity.Interval]:
