@@ -17,7 +17,7 @@ func (r *Result) InForce() []string {
 		}
 		out = append(out, line+because(w.Because.V))
 	}
-	in := map[*plan.Accept][]string{} // a template, or a block with numbers, says it of several
+	in := map[*plan.Accept][]*plan.Enclosure{} // a template, or a block with numbers, says it of several
 	var all []*plan.Accept
 	for _, e := range r.Plan.Enclosures {
 		for _, a := range e.Accepts {
@@ -25,7 +25,7 @@ func (r *Result) InForce() []string {
 				if in[a] == nil {
 					all = append(all, a)
 				}
-				in[a] = append(in[a], e.Name.V)
+				in[a] = append(in[a], e)
 			}
 		}
 	}
