@@ -285,6 +285,9 @@ func nameless(text string, e *plan.Enclosure) string {
 // withoutName is a text of several enclosures without the name of the one that it was made
 // for, if it begins with that: "tub-7 adults: 9 days" is "adults: 9 days".
 func withoutName(text, name string) string {
+	if more, ok := strings.CutPrefix(text, "enclosure "+strconv.Quote(name)+" "); ok {
+		return "an enclosure " + more
+	}
 	rest, found := strings.CutPrefix(text, name)
 	if !found {
 		return text

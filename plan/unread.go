@@ -79,8 +79,11 @@ func (u *unread) isShared() bool {
 // doubt looks at something of an enclosure, which is doubtful where something is not said
 // for what could not be read.
 func (r *resolver) doubt(e *Enclosure, doubtful map[string]bool, look func()) {
-	before := r.quiet
+	before, from := r.quiet, len(r.found.All)
 	look()
+	for i := from; i < len(r.found.All); i++ {
+		r.found.All[i].In = e.Box() // where it stands may be said of many
+	}
 	if r.quiet > before {
 		doubtful[e.Name.V] = true
 	}

@@ -173,5 +173,8 @@ func Sort(set *source.Set, all []Finding) []Finding {
 		}
 		return a.Text < b.Text
 	})
-	return slices.CompactFunc(all, func(a, b Finding) bool { return a.At == b.At && a.Rule == b.Rule && a.Text == b.Text })
+	return slices.CompactFunc(all, func(a, b Finding) bool {
+		same := a.At == b.At && a.Rule == b.Rule && a.Text == b.Text
+		return same && (a.In == b.In || a.In == Box{} || b.In == Box{}) // what is said of the line is said of all
+	})
 }
