@@ -11,9 +11,11 @@ require (
 	github.com/hashicorp/hcl/v2 v2.25.0
 	github.com/robfig/cron/v3 v3.0.1
 	github.com/rogpeppe/go-internal v1.16.0
+	github.com/santhosh-tekuri/jsonschema/v6 v6.0.3
 	github.com/spf13/afero v1.15.0
 	github.com/teambition/rrule-go v1.8.2
 	github.com/zclconf/go-cty v1.19.0
+	golang.org/x/text v0.31.0
 	gonum.org/v1/gonum v0.17.0
 )
 
@@ -23,6 +25,5 @@ require (
 	golang.org/x/mod v0.29.0 // indirect
 	golang.org/x/sync v0.18.0 // indirect
 	golang.org/x/sys v0.38.0 // indirect
-	golang.org/x/text v0.31.0 // indirect
 	golang.org/x/tools v0.38.0 // indirect
 )

@@ -211,10 +211,27 @@ func (w *walk) where(f *finding.Finding, of []*plan.Enclosure, touched int) stri
 		return rounds.Named(of)
 	case k != nil && k.Says(f.At) && len(of) == len(k.Enclosures):
 		return "all " + n + " enclosures of rack " + k.Name.V
-	case len(of) == len(w.c.Enclosures):
+	case len(of) == len(w.c.Enclosures) && len(of) > 2:
 		return "all " + n + " enclosures"
 	}
 	return n + " enclosures: " + some(of)
+}
+
+// Printer prints findings of a collection, and names its enclosures as their keeper does.
+func (r *Result) Printer() finding.Printer {
+	return finding.Printer{Files: r.Plan.Files, Named: func(names []string) string {
+		w := walked(r.Plan)
+		var of []*plan.Enclosure
+		for _, n := range names {
+			if i, known := w.at[n]; known {
+				of = append(of, r.Plan.Enclosures[i])
+			}
+		}
+		if of = w.inOrder(of); len(of) == 0 {
+			return ""
+		}
+		return w.where(&finding.Finding{}, of, len(of)+1)
+	}}
 }
 
 // plain reports whether a finding tells by its text or its place of which enclosure it is.

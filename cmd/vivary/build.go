@@ -55,6 +55,10 @@ func build(w *world, f *flags, args []string) int {
 	}
 	if r.Refused() {
 		done()
+		if f.format == "json" {
+			printJSON(w, builtForm(r, r.Findings, dir, nil, nil))
+			return refused
+		}
 		return w.refuse(r, "Nothing was written; calendars built before stay as they are")
 	}
 	made, err := publishAll(w, r, folder, f.now == "")
@@ -64,13 +68,17 @@ func build(w *world, f *flags, args []string) int {
 		return refused
 	}
 	sweep(w, dir, made)
-	p := finding.Printer{Files: r.Plan.Files}
 	found := slices.Clone(r.Findings)
 	for _, m := range made {
 		found = append(found, m.noisy...)
 	}
+	found = finding.Sort(r.Plan.Files, found)
+	if f.format == "json" {
+		printJSON(w, builtForm(r, found, dir, made, forgotten(w, dir, made)))
+		return fine
+	}
 	if len(found) > 0 {
-		_ = p.Print(w.err, finding.Sort(r.Plan.Files, found))
+		_ = r.Printer().Print(w.err, found)
 		fmt.Fprintln(w.err)
 	}
 	fmt.Fprintln(w.out, r.Verdict())
@@ -84,11 +92,52 @@ func build(w *world, f *flags, args []string) int {
 	for _, name := range forgotten(w, dir, made) {
 		fmt.Fprintf(w.out, "  %s  stands still: no calendar of the plan writes it any more. Phones go on showing it until it is deleted here and taken off them\n", filepath.ToSlash(filepath.Join(dir, name)))
 	}
-	if web := r.Plan.About.Web; web.Set() {
-		fmt.Fprintf(w.out, "Once this folder is on the web, subscribe on a phone by the link\n  webcal://%s/%s\n",
-			strings.TrimPrefix(strings.TrimPrefix(web.V, "https://"), "http://"), made[0].name)
+	if link := subscribe(r, made); link != "" {
+		fmt.Fprintf(w.out, "Once this folder is on the web, subscribe on a phone by the link\n  %s\n", link)
 	}
 	return fine
+}
+
+// subscribe is the link by which a phone subscribes to the first calendar, "" where it is
+// not known where the folder will be on the web.
+func subscribe(r *compile.Result, made []feed) string {
+	web := r.Plan.About.Web
+	if !web.Set() {
+		return ""
+	}
+	return "webcal://" + strings.TrimPrefix(strings.TrimPrefix(web.V, "https://"), "http://") + "/" + made[0].name
+}
+
+// buildForm is what build prints as JSON.
+type buildForm struct {
+	envelope
+	standingForm
+	Findings  []findingForm  `json:"findings"`
+	Calendars []calendarForm `json:"calendars"` // none where the plan is refused
+	Forgotten []string       `json:"forgotten,omitempty"`
+	Subscribe string         `json:"subscribe,omitempty"`
+}
+
+type calendarForm struct {
+	File  string `json:"file"`
+	State string `json:"state"` // new, changed or unchanged
+	Bytes int    `json:"bytes"`
+	Wrong string `json:"wrong,omitempty"` // with what stood there before
+}
+
+// builtForm is the form of a build, of one that was refused where nothing was made.
+func builtForm(r *compile.Result, found []finding.Finding, dir string, made []feed, forgotten []string) buildForm {
+	out := buildForm{begin("build"), howItStands(r), findingForms(r.Plan.Files, found), []calendarForm{}, nil, ""}
+	for _, m := range made {
+		out.Calendars = append(out.Calendars, calendarForm{filepath.ToSlash(filepath.Join(dir, m.name)), m.state, m.bytes, m.wrong})
+	}
+	for _, name := range forgotten {
+		out.Forgotten = append(out.Forgotten, filepath.ToSlash(filepath.Join(dir, name)))
+	}
+	if len(made) > 0 {
+		out.Subscribe = subscribe(r, made)
+	}
+	return out
 }
 
 // forgotten returns the files of calendars that were published once and are no

@@ -79,7 +79,7 @@ func (w *world) told(c *plan.Collection, dir string) roster.Told {
 
 // refuse prints the findings that keep a command from being carried out.
 func (w *world) refuse(r *compile.Result, what string) int {
-	p := finding.Printer{Files: r.Plan.Files}
+	p := r.Printer()
 	_ = p.Print(w.err, r.Findings)
 	fmt.Fprintf(w.err, "\n%s: %s.\n", what, finding.Summary(r.Findings))
 	return refused

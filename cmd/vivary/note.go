@@ -51,7 +51,7 @@ func note(w *world, f *flags, args []string) int {
 		}
 	}
 	bad := t.about()
-	p := finding.Printer{Files: t.after.Plan.Files}
+	p := t.after.Printer()
 	_ = p.Print(w.err, bad)
 	if slices.ContainsFunc(bad, slips) {
 		fmt.Fprintln(w.err, "\nNothing was written.")

@@ -11,6 +11,7 @@ import (
 
 // versionForm is what the program tells of itself.
 type versionForm struct {
+	envelope
 	Module   string `json:"module_version,omitempty"` // none where it was built outside of any
 	Revision string `json:"revision,omitempty"`       // of the source
 	Time     string `json:"revision_time,omitempty"`
@@ -28,7 +29,7 @@ func version(w *world, f *flags, args []string) int {
 		fmt.Fprintf(w.err, "vivary version: nothing comes after it, and here stands %q\n", args[0])
 		return usage
 	}
-	v := versionForm{Go: runtime.Version(), System: runtime.GOOS + "/" + runtime.GOARCH, Zones: zone.Version, Species: len(plan.NewLibrary().SpeciesNames())}
+	v := versionForm{envelope: begin("version"), Go: runtime.Version(), System: runtime.GOOS + "/" + runtime.GOARCH, Zones: zone.Version, Species: len(plan.NewLibrary().SpeciesNames())}
 	if info, ok := debug.ReadBuildInfo(); ok {
 		v.read(info)
 	}

@@ -28,6 +28,9 @@ func why(w *world, f *flags, args []string) int {
 		return status
 	case f.svg != "":
 		return drawNamed(w, f, r, word)
+	case word == "" && f.format == "json":
+		printJSON(w, whyForms(explain.Index(r)))
+		return fine
 	case word == "":
 		printIndex(w.out, r)
 		return fine
@@ -39,6 +42,10 @@ func why(w *world, f *flags, args []string) int {
 	}
 	if len(answers) == 0 {
 		return unexplained(w, r, word)
+	}
+	if f.format == "json" {
+		printJSON(w, whyForms(answers...))
+		return fine
 	}
 	for i, a := range answers {
 		if i > 0 {
@@ -99,6 +106,45 @@ func drawNamed(w *world, f *flags, r *compile.Result, name string) int {
 		}
 	}
 	return w.refuse(r, "Nothing of this collection can be drawn until this is put right")
+}
+
+// whyForm is what why prints as JSON.
+type whyForm struct {
+	envelope
+	Answers []answerForm `json:"answers"`
+}
+
+type answerForm struct {
+	Title string     `json:"title"`
+	Parts []partForm `json:"parts"`
+}
+
+type partForm struct {
+	Head  string     `json:"head,omitempty"`
+	Lines []lineForm `json:"lines"`
+	Code  string     `json:"code,omitempty"` // lines of a plan
+}
+
+type lineForm struct {
+	Name  string   `json:"name,omitempty"` // what it is about
+	Text  string   `json:"text"`
+	Under []string `json:"under,omitempty"` // what belongs to it
+}
+
+func whyForms(answers ...explain.Answer) whyForm {
+	out := whyForm{begin("why"), []answerForm{}}
+	for _, a := range answers {
+		j := answerForm{a.Title, []partForm{}}
+		for _, p := range a.Parts {
+			part := partForm{p.Head, []lineForm{}, p.Code}
+			for _, l := range p.Lines {
+				part.Lines = append(part.Lines, lineForm(l))
+			}
+			j.Parts = append(j.Parts, part)
+		}
+		out.Answers = append(out.Answers, j)
+	}
+	return out
 }
 
 func printIndex(out io.Writer, r *compile.Result) {

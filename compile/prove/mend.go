@@ -31,6 +31,8 @@ func (b *breach) mend() (at source.Place, write, once string) {
 		return b.mendAway()
 	case b.Name.PerMeal && b.away != nil:
 		return b.care(), "killed = true, or somebody who comes on the day after", ""
+	case b.Name.PerMeal && b.rareRound():
+		return b.mendRound()
 	case b.Name.PerMeal:
 		return b.care(), "leftovers = \"" + wording.Days(b.Allowed) + "\", or killed = true", ""
 	case len(b.held) > 0 && b.soft(b.Breach):
@@ -39,11 +41,20 @@ func (b *breach) mend() (at source.Place, write, once string) {
 		by := b.s.Horizon.Date(max(b.today, b.Breach.From+b.Limit.Days))
 		return b.care(), "from = \"" + by.String() + "\", or sooner: what calendars showed until today counts", ""
 	}
-	if x := b.noRound; x != nil && len(x.Round.On) > 0 {
-		return x.Round.On[0].At, "more days in on: the " + x.Round.Shown() + " is not held often enough, or another round for this care", "round " + place(x.Round.At)
+	if b.rareRound() {
+		return b.mendRound()
 	}
 	at = b.care()
 	return at, b.oftener(), "every " + place(at) + b.Name.Name
+}
+
+// rareRound reports whether it falls on days on which its round is not held.
+func (b *breach) rareRound() bool { return b.noRound != nil && len(b.noRound.Round.On) > 0 }
+
+// mendRound is for a round that is held too seldom.
+func (b *breach) mendRound() (at source.Place, write, once string) {
+	x := b.noRound.Round
+	return x.On[0].At, "more days in on: the " + x.Shown() + " is not held often enough, or another round for this care", "round " + place(x.At)
 }
 
 // byDates reports whether it is dates that the plan leaves out by which a need is not met:

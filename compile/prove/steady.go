@@ -49,7 +49,7 @@ func (p *Proof) steady(s *roster.Roster) *breach {
 // dated reports whether something that has a date has a part in a breach.
 func (b *breach) dated() bool {
 	_, ends := b.ends()
-	return ends || b.away != nil || b.unfit != nil || len(b.held) > 0 || b.skipped || b.shownBefore || b.seen() || b.excuses(b.Breach)
+	return ends || b.away != nil || b.unfit != nil && b.unfit.Hold != nil || b.byDates() || len(b.held) > 0 || b.skipped || b.shownBefore || b.seen() || b.excuses(b.Breach)
 }
 
 // weekdays says of what comes again and again from which weekday to which it is, where that

@@ -11,28 +11,38 @@ import (
 )
 
 // Printer writes findings for people at a terminal.
-type Printer struct{ Files *source.Set }
+type Printer struct {
+	Files *source.Set
+	// Named lists enclosures, by their names in the plan, as their keeper knows them. It may
+	// be nil: then places alone are told.
+	Named func(names []string) string
+}
 
 // painter is a writer that can show a text in a colour. Colour is only ever added to
 // words that say the same.
 type painter interface{ Paint(code, text string) }
 
-// Print writes all findings: the place, severity, text and rule in one line as
-// compilers do, then the line of the plan with the part meant, the limit and its
-// source, and what to write: the line that is right, where it is known, else words.
+// Print writes findings, the worst of them if they are very many: the place, severity,
+// text and rule in one line as compilers do, then the line of the plan with the part
+// meant, where else the same is found, the limit and its source, and what to write: the
+// line that is right, where it is known, else words.
 func (p Printer) Print(w io.Writer, all []Finding) error {
 	b := bufio.NewWriter(w)
-	for i := range all {
+	printed, rest := most(groups(all))
+	for i, g := range printed {
 		if i > 0 {
 			b.WriteByte('\n')
 		}
-		if at := all[i].At; at.Written() {
+		if at := g.first.At; at.Written() {
 			b.WriteString(p.place(at) + ": ")
 		}
-		if err := paint(b, w, all[i].Severity); err != nil {
+		if err := paint(b, w, g.first.Severity); err != nil {
 			return err
 		}
-		p.one(b, &all[i])
+		p.one(b, g)
+	}
+	if len(rest) > 0 {
+		b.WriteString("\n" + summaryOf(rest) + "\n")
 	}
 	return b.Flush()
 }
@@ -49,7 +59,8 @@ func paint(b *bufio.Writer, w io.Writer, s Severity) error {
 	return err
 }
 
-func (p Printer) one(b *bufio.Writer, f *Finding) {
+func (p Printer) one(b *bufio.Writer, g alike) {
+	f := g.first
 	b.WriteString(": " + wording.Line(f.Text) + " [" + f.Rule.ID + "]\n")
 	if f.At.Written() {
 		p.excerpt(b, f.At)
@@ -59,7 +70,14 @@ func (p Printer) one(b *bufio.Writer, f *Finding) {
 			b.WriteString("    " + label + ": " + wording.Line(text) + "\n")
 		}
 	}
-	line("in", f.Where)
+	if len(g.at) == 0 {
+		line("in", f.Where)
+	} else {
+		if p.Named != nil {
+			line("in", p.Named(g.of))
+		}
+		line("and at", p.others(f, g.at))
+	}
 	for _, r := range f.Also {
 		if r.At.Written() {
 			b.WriteString("    also: " + p.place(r.At) + ": " + wording.Line(r.Text) + "\n")
@@ -116,15 +134,9 @@ func Summary(all []Finding) string {
 	n := Count(all)
 	var parts []string
 	for s := len(n) - 1; s >= 0; s-- {
-		if n[s] == 0 {
-			continue
+		if n[s] > 0 {
+			parts = append(parts, Severity(s).count(n[s]))
 		}
-		one := Severity(s).String()
-		many := one + "s"
-		if Severity(s) == Advice || Severity(s) == Urgent {
-			many = one
-		}
-		parts = append(parts, wording.Count(n[s], one, many))
 	}
 	return strings.Join(parts, ", ")
 }

@@ -123,6 +123,9 @@ func (s *Set) Start(p Place) Position {
 	return Position{File: s.Name(p.File), Line: line, Column: characters(text[begin:at]) + 1}
 }
 
+// End returns the position before which p ends.
+func (s *Set) End(p Place) Position { return s.Start(Place{File: p.File, Start: max(p.Start, p.End)}) }
+
 // Line returns the text of the line on which p starts, without its end, and the
 // part of it that p covers, in characters from 0.
 func (s *Set) Line(p Place) (text string, from, to int) {
