@@ -190,13 +190,14 @@ func candidates(x *syntax.Value, attr *schema.Attr) (all []value) {
 		return nil
 	case schema.Whole, schema.Number:
 		all = append(all, asNumber(typed), asNumber(strings.ReplaceAll(typed, ",", ".")))
-		if c, err := quantity.ParseCount(typed); err == nil && attr.Kind == schema.Whole {
-			all = append(all, asNumber(strconv.Itoa(c.Total())))
-		}
 		return append(all, asNumber(quantity.Numeral(typed)))
 	case schema.On:
 		if n, err := strconv.Atoi(typed); err == nil && n >= 1 && n <= 31 {
 			all = append(all, asText(civil.Ordinal(n)))
+		}
+	case schema.Every:
+		if _, err := quantity.ParseInterval(typed); err != nil {
+			all = append(all, asText(err.(*quantity.Error).Instead))
 		}
 	case schema.Clocks:
 		var each []string

@@ -25,6 +25,14 @@ func (a *Attr) Form() string {
 		return civil.DateForm
 	case Clock:
 		return civil.ClockForm
+	case Size:
+		return `a size, such as "76 x 46 x 41 cm" or "20 x 10 x 12 in"`
+	case Face2D:
+		return `a size, such as "28 x 43 cm" or "11 x 17 in"`
+	case Count:
+		return `a count, such as "1.2.0", which is males.females.unsexed, or 5`
+	case Every:
+		return `an interval, such as "day", "3 days", "2 weeks" or "month"`
 	case On:
 		return `days, such as "tue", "mon to fri", "first sun", "15th", "1 apr", "2027-07-20" or the name of a dates block`
 	case Text, Truth:

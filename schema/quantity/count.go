@@ -43,7 +43,7 @@ func meantCount(s string) (all []string) {
 	if strings.EqualFold(s, "a pair") || strings.EqualFold(s, "pair") || strings.EqualFold(s, "one pair") {
 		all = append(all, "1.1")
 	}
-	if v, rest, ok := numeral(s+" ", Duration); ok && (rest == "" || !strings.ContainsAny(rest, "0123456789")) && sexes.FindString(s) == "" {
+	if v, rest, ok := numeral(s+" ", Duration); ok && rest == "" {
 		all = append(all, strconv.Itoa(int(v)))
 	}
 	if n := digits(s); n > 0 && uncounted.MatchString(s[n:]) {
