@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"cmp"
 	"fmt"
 	"reflect"
 	"regexp"
@@ -294,4 +295,10 @@ func TestNumbersAreBounded(t *testing.T) {
 			t.Log(len(c.Enclosures), "enclosures,", len(found), "findings", slices.Compact(texts(found))[:min(1, len(found))])
 		})
 	}
+}
+
+// has reports whether a number is among them.
+func (all Spans) has(n int) bool {
+	i, _ := slices.BinarySearchFunc(all, n, func(x Span, n int) int { return cmp.Compare(x.High, n) })
+	return i < len(all) && all[i].Low <= n
 }

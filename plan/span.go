@@ -142,12 +142,6 @@ func (all Spans) Count() (n int) {
 	return n
 }
 
-// has reports whether a number is among them.
-func (all Spans) has(n int) bool {
-	i, _ := slices.BinarySearchFunc(all, n, func(x Span, n int) int { return cmp.Compare(x.High, n) })
-	return i < len(all) && all[i].Low <= n
-}
-
 // strays returns the numbers that are not among others. A range may go over those within
 // it that were taken out, but not past the first or the last.
 func (all Spans) strays(others Spans) (out Spans) {

@@ -125,20 +125,20 @@ func (p *parser) braceBelow() bool {
 
 // unmarked is a line with neither = nor {. start is behind its first word.
 func (p *parser) unmarked(in *Block, name token, labels []Label, n int, start mark) {
-	typed := string(p.s.src[name.from:name.to])
+	typed := p.s.src[name.from:name.to]
 	inBlock := len(p.heads) > 0
 	blocks := p.words.Outer
 	if inBlock {
 		blocks = p.words.Inner
 	}
 	switch {
-	case n > 0 && inBlock && p.words.Attrs[typed]:
+	case n > 0 && inBlock && p.words.Attrs[string(typed)]:
 		p.noEquals(in, name, start)
-	case n <= 1 && blocks[typed] && p.ended():
+	case n <= 1 && blocks[string(typed)] && p.ended():
 		p.junked = true
 		p.flaw(NoBrace, name.from, p.prev.to, p.edit(p.prev.to, p.prev.to, " {"))
 		p.block(in, name, labels)
-	case n >= 2 && !blocks[typed] && !p.words.Attrs[typed]:
+	case n >= 2 && !blocks[string(typed)] && !p.words.Attrs[string(typed)]:
 		p.back(start)
 		p.passFrom(name, Prose, p.edit(name.from, name.from, "# "))
 	default:

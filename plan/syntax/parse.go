@@ -86,7 +86,6 @@ func (p *parser) mark() mark     { return mark{p.s, p.tok, p.prev} }
 func (p *parser) back(m mark)    { p.s, p.tok, p.prev = m.s, m.tok, m.prev }
 func (p *parser) peek() token    { s := p.s; return s.next() }
 func (p *parser) is(c byte) bool { return p.tok.kind == other && p.s.src[p.tok.from] == c }
-func (p *parser) typed() string  { return string(p.s.src[p.tok.from:p.tok.to]) }
 func (p *parser) ended() bool    { return p.tok.kind == newline || p.tok.kind == end }
 func (p *parser) isWord(t token, set map[string]bool) bool {
 	return t.kind == word && set[string(p.s.src[t.from:t.to])]
