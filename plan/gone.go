@@ -3,6 +3,7 @@ package plan
 import (
 	"slices"
 	"strconv"
+	"strings"
 
 	"vivary/plan/finding"
 	"vivary/schema"
@@ -152,6 +153,7 @@ func (r *resolver) unknownEnclosure(w Written[string]) {
 // of the hand alone: what a log says changes calendars for months.
 func (r *resolver) sayStrangers() {
 	known := slices.Concat(keys(r.c.enclosures), keys(r.c.racks))
+	slices.Sort(known)
 	for _, s := range r.strangers {
 		f := finding.Finding{Rule: ruleUnknownName, At: s.at.At, Text: "there is no enclosure " + quote(s.at.V)}
 		if s.lines > 1 {
@@ -164,6 +166,9 @@ func (r *resolver) sayStrangers() {
 			f.Also = []finding.Related{{Text: gone}}
 		} else {
 			f.Write = "the name of one; or, " + gone
+			if len(known) > 0 && len(known) <= maxNamed {
+				f.Write = "one of: " + strings.Join(known, ", ") + "; or, " + gone
+			}
 		}
 		r.found.Add(f)
 	}

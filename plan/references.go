@@ -194,6 +194,9 @@ func kindNames() []string {
 	return n
 }
 
+// maxNamed is how many names are listed where none is near.
+const maxNamed = 12
+
 func (r *resolver) unknownName(w Written[string], what string, known []string) {
 	if r.unsaid(w.V) {
 		return
@@ -203,7 +206,7 @@ func (r *resolver) unknownName(w Written[string], what string, known []string) {
 		f.Text += ": did you mean " + quote(s) + "?"
 		f.Write = quote(s)
 		f.Edits = finding.Instead(w.At, w.V, s)
-	} else if len(known) > 0 && len(known) <= 12 {
+	} else if len(known) > 0 && len(known) <= maxNamed {
 		slices.Sort(known)
 		f.Write = "one of: " + strings.Join(known, ", ")
 	} else {

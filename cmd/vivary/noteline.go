@@ -84,7 +84,7 @@ func takeWord(c *plan.Collection, enclosure string, args []string) typed {
 	if e := c.Enclosure(enclosure); len(args) > 1 && (e != nil && e.Group(args[0]) != nil || spelledAt(args) == nil && spelledAt(args[1:]) != nil) {
 		at = 1
 	}
-	s, n := schema.Spelled(flat(args[at:]))
+	s, n := spelledIn(args[at:])
 	if s == nil || s.Asked() {
 		return typed{text: asTyped(args)}
 	}
@@ -115,8 +115,22 @@ func takeWord(c *plan.Collection, enclosure string, args []string) typed {
 }
 
 func spelledAt(args []string) *schema.Spelling {
-	s, _ := schema.Spelled(flat(args))
+	s, _ := spelledIn(args)
 	return s
+}
+
+// spelledIn returns the word of the log at the beginning of what was typed, and how many
+// words it has. It ends where an argument does: of a note in quotes it takes no part.
+func spelledIn(args []string) (*schema.Spelling, int) {
+	s, n := schema.Spelled(flat(args))
+	for i, over := 0, n; i < len(args) && over > 0; i++ {
+		words := len(strings.Fields(args[i]))
+		if over < words && i > 0 {
+			return schema.Spelled(flat(args[:i]))
+		}
+		over -= words
+	}
+	return s, n
 }
 
 // flat are the words of what was typed.

@@ -52,7 +52,7 @@ func TestTyped(t *testing.T) {
 		{"tub-1|refused|left|the|cricket", `2026-11-25 tub-1 refused|left|the|cricket`}, // "left" is a word of the log
 		{"tub-1|refused|again", `2026-11-25 tub-1 refused "again"`},
 		{"tub-1|refused|not hungry it seems", `2026-11-25 tub-1 refused "not hungry it seems"`},
-		{"tub-1|moult found it in the corner", `2026-11-25 tub-1 moult "found it in the corner"`},
+		{"tub-1|moult found it in the corner", `2026-11-25 tub-1 moult found "it in the corner"`},
 		{"tub-1|died|2|overnight", `2026-11-25 tub-1 died 2 "overnight"`},
 		{"tub-1|died|two|overnight", `2026-11-25 tub-1 died 2 "overnight"`},
 		{"tub-1|died|both", `2026-11-25 tub-1 died|both`}, // how many?

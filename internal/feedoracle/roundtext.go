@@ -26,6 +26,9 @@ func (w Words) Learn(names Names, shown []Occurrence) {
 // remark is what is said of a task besides: of whom, how many, since when.
 var remark = regexp.MustCompile(` \([^()]*\)`)
 
+// band is what a gauge should show, which stands beside a reading.
+var band = regexp.MustCompile(`[:;] should show:?( (air )?-?[\d.]+( to -?[\d.]+)? [CF%],?)*`)
+
 // plain is a task without what differs from day to day, and from the beginning of a
 // line to within one.
 func plain(task string) string { return strings.ToLower(remark.ReplaceAllString(task, "")) }
@@ -103,6 +106,7 @@ const leaving = "Before leaving, "
 
 // line reads one line: a task and then for whom it is, or whom and then what.
 func (s *sheet) line(line string) error {
+	line = band.ReplaceAllString(line, "")
 	said, ok := strings.CutPrefix(line, "- ")
 	if !ok {
 		if strings.HasPrefix(line, leaving) {
