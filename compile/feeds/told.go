@@ -2,7 +2,6 @@ package feeds
 
 import (
 	"bytes"
-	"cmp"
 	"encoding/binary"
 	"slices"
 
@@ -47,7 +46,8 @@ func (f *Feed) told(reach civil.Date) []ical.Told {
 		slices.Sort(out[i].IDs)
 		out[i].IDs = slices.Compact(out[i].IDs)
 	}
-	slices.SortFunc(out, func(a, b ical.Told) int { return cmp.Compare(a.IDs[0], b.IDs[0]) })
+	// A care in several rounds, as a whole, is in several.
+	slices.SortFunc(out, func(a, b ical.Told) int { return slices.Compare(a.IDs, b.IDs) })
 	return out
 }
 

@@ -46,6 +46,15 @@ var dateDays = []example{
 			weigh: Thu 1 Jul; Fri 2 Jul; not Sat 3 Jul, not on; not Sun 4 Jul, not on; not Mon 5 Jul, not on; not Tue 6 Jul, not on; Wed 7 Jul; not Thu 8 Jul, not on; not Fri 9 Jul, not on; not Sat 10 Jul, not on; not Sun 11 Jul, not on; not Mon 12 Jul, not on; not Tue 13 Jul, not on; Wed 14 Jul; Thu 15 Jul`,
 	},
 	{
+		title: "a part of the year over its end, and one that begins on a day of some years",
+		plan:  ash(`care "weigh" { on = ["30 dec to 2 jan"] } care "count" { on = ["29 feb to 2 mar"] } care "dish" { on = ["27 feb to 29 feb"] }`),
+		now:   "10 Jan", from: "1 Jan", to: "31 Dec",
+		want: `
+			weigh: Fri 1 Jan; Sat 2 Jan; Thu 30 Dec; Fri 31 Dec
+			count: Mon 1 Mar; Tue 2 Mar
+			dish: Sat 27 Feb; Sun 28 Feb`,
+	},
+	{
 		// What goes with a meal goes with it also on other days.
 		title: "a meal on another day",
 		plan:  meals(`on = ["tue"]; not_on = ["2027-07-06"]; also_on = ["2027-07-08"]`),

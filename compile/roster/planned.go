@@ -66,6 +66,7 @@ func (b *builder) asTold(e *Entry) {
 	for d := max(h.From, from); d < min(h.Now(), until); d++ {
 		switch i := int(d - h.From); {
 		case on(d) == e.Days.Has(i): // as planned, by all that has been said before
+		case on(d) && !b.on(e, i) && b.elsewhere(e, i): // somebody else's round of this care had it
 		case on(d) && !e.heldOn(d) && b.People.there(e.Keeper, i) && (e.Group == nil || e.Group.Count(d) > 0):
 			e.Days.Add(i)
 		case i != e.Logged && !slices.Contains(b.life.Skipped[e.ID.Care], d):
