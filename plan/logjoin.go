@@ -22,7 +22,6 @@ func (r *resolver) log() {
 		r.nowCalled(&r.events[i])
 		r.makes(&r.events[i])
 	}
-	r.depart()
 	all := r.events[:0]
 	for _, e := range r.events {
 		if r.joined(&e) {

@@ -116,7 +116,3 @@ func (c *Collection) Understood() bool { return !c.unread.isShared() }
 // Complete reports whether every block could be read: what is found of all together is true
 // only then.
 func (c *Collection) Complete() bool { return !c.unread.whole && len(c.unread.blocks) == 0 }
-
-// MayHold reports whether something that could not be read may define a name: that it is
-// not in the collection says nothing then.
-func (c *Collection) MayHold(name string) bool { return c.unread.mayHold(name) }
