@@ -5,9 +5,8 @@ package source
 
 import (
 	"bytes"
+	"sync"
 	"unicode/utf8"
-
-	"github.com/apparentlymart/go-textseg/v15/textseg"
 )
 
 // ID names a file of a Set. The zero ID is no file; ids below zero are files of the
@@ -33,8 +32,9 @@ type Set struct {
 }
 
 type file struct {
-	name string
-	text []byte
+	name  string
+	text  []byte
+	lines func() *lines
 }
 
 // Shelf is files that are there in every run, under ids that are the same in each:
@@ -76,7 +76,7 @@ func (s *Set) Put(id ID, name string, text []byte) {
 	if n := int(id) - len(s.files); n > 0 {
 		s.files = append(s.files, make([]file, n)...)
 	}
-	s.files[id-1] = file{name, text}
+	s.files[id-1] = file{name, text, sync.OnceValue(func() *lines { return newLines(text) })}
 	if text != nil {
 		s.n++
 	}
@@ -119,22 +119,28 @@ type Position struct {
 func (s *Set) Start(p Place) Position {
 	text := s.Text(p.File)
 	at := min(int(p.Start), len(text))
-	line, begin := lineOf(text, at)
-	return Position{File: s.Name(p.File), Line: line, Column: characters(text[begin:at]) + 1}
+	l := s.lines(p.File)
+	line, begin := l.of(text, at)
+	return Position{File: s.Name(p.File), Line: line, Column: l.characters(text, begin, at) + 1}
 }
 
 // End returns the position before which p ends.
 func (s *Set) End(p Place) Position { return s.Start(Place{File: p.File, Start: max(p.Start, p.End)}) }
 
-// Line returns the text of the line on which p starts, without its end, and the
-// part of it that p covers, in characters from 0.
+// Line returns the text of the line on which p starts, without its end, and the part of
+// it that p covers, in characters from 0. Of a very long line it is what stands around
+// where p starts.
 func (s *Set) Line(p Place) (text string, from, to int) {
 	all := s.Text(p.File)
 	at := min(int(p.Start), len(all))
-	_, begin := lineOf(all, at)
-	end := len(all)
-	if i := bytes.IndexByte(all[begin:], '\n'); i >= 0 {
-		end = begin + i
+	_, begin := s.lines(p.File).of(all, at)
+	begin = max(begin, at-far)
+	for begin < at && !utf8.RuneStart(all[begin]) {
+		begin++
+	}
+	end := min(at+far, len(all))
+	if i := bytes.IndexByte(all[at:end], '\n'); i >= 0 {
+		end = at + i
 	}
 	line := bytes.TrimRight(all[begin:end], "\r")
 	from = characters(all[begin:at])
@@ -142,30 +148,12 @@ func (s *Set) Line(p Place) (text string, from, to int) {
 	return string(line), from, from + characters(all[at:stop])
 }
 
-func lineOf(text []byte, at int) (line, begin int) {
-	line = bytes.Count(text[:at], []byte{'\n'}) + 1
-	begin = bytes.LastIndexByte(text[:at], '\n') + 1
-	return line, begin
-}
-
-// characters counts what a reader takes for one character each: a letter with
-// its accents, or an emoji with its modifiers, is one.
-func characters(b []byte) int {
-	ascii := true
-	for _, c := range b {
-		if c >= utf8.RuneSelf {
-			ascii = false
-			break
-		}
+// lines returns the lines of a file, which are found when they are first asked for.
+func (s *Set) lines(id ID) *lines {
+	if id > 0 && int(id) <= len(s.files) && s.files[id-1].lines != nil {
+		return s.files[id-1].lines()
 	}
-	if ascii {
-		return len(b)
-	}
-	n, err := textseg.TokenCount(b, textseg.ScanGraphemeClusters)
-	if err != nil {
-		return utf8.RuneCount(b)
-	}
-	return n
+	return newLines(s.Text(id))
 }
 
 // Before orders places by file name, then by offset.

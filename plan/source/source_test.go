@@ -1,6 +1,11 @@
 package source
 
-import "testing"
+import (
+	"math/rand/v2"
+	"strings"
+	"testing"
+	"unicode/utf8"
+)
 
 // Columns count what a reader takes for one character: a letter with a combining
 // accent, or a family of emoji, is one (Unicode Standard Annex 29).
@@ -50,5 +55,40 @@ func TestSetOverShelf(t *testing.T) {
 	}
 	if p := s.Start(Place{File: below, Start: 2}); p != (Position{"m", 1, 3}) {
 		t.Errorf("%+v", p)
+	}
+}
+
+// A place in a long text is found as one would by counting from its beginning.
+func TestManyLines(t *testing.T) {
+	r := rand.New(rand.NewPCG(1, 2))
+	var b strings.Builder
+	for b.Len() < 5*step {
+		b.WriteString(strings.Repeat("a", r.IntN(900)) + []string{"\n", "\r\n", "é", "e\u0301", "\n\n"}[r.IntN(5)])
+	}
+	text := b.String()
+	var s Set
+	id := s.Add("f", []byte(text))
+	for at := 0; at <= len(text); at += 1 + r.IntN(40) {
+		if at < len(text) && !utf8.RuneStart(text[at]) {
+			continue
+		}
+		begin := strings.LastIndexByte(text[:at], '\n') + 1
+		want := Position{"f", strings.Count(text[:at], "\n") + 1, characters([]byte(text[begin:at])) + 1}
+		if at-begin > far {
+			want.Column = utf8.RuneCountInString(text[begin:at]) + 1
+		}
+		if got := s.Start(Place{File: id, Start: int32(at)}); got != want {
+			t.Fatalf("byte %d: %+v, and it is %+v", at, got, want)
+		}
+	}
+}
+
+// Of a very long line what stands around the place is shown.
+func TestLongLine(t *testing.T) {
+	var s Set
+	id := s.Add("f", []byte("x\n"+strings.Repeat("é", 10_000)+"HERE"+strings.Repeat("y", 10_000)))
+	line, from, to := s.Line(Place{File: id, Start: 20_002, End: 20_006})
+	if runes := []rune(line); len(line) > 3*far || string(runes[from:to]) != "HERE" {
+		t.Errorf("%d bytes, %d to %d", len(line), from, to)
 	}
 }
