@@ -27,21 +27,24 @@ const (
 	pressing = 3 // something is urgent, where that was asked for
 )
 
-func main() {
+func main() { os.Exit(program()) }
+
+// program is the whole of the program, as a process; it returns the exit status.
+func program() int {
 	if os.Getenv("GOGC") == "" {
 		// A build reads much, keeps little and ends: fewer collections make it
 		// faster, and the limit keeps a large collection from taking all memory.
 		debug.SetGCPercent(400)
 		debug.SetMemoryLimit(1 << 30)
 	}
-	os.Exit(run(os.Args[1:], &world{
+	return run(os.Args[1:], &world{
 		disk: afero.NewOsFs(), out: os.Stdout, err: os.Stderr, clock: time.Now,
 		color: terminal(os.Stdout) && os.Getenv("NO_COLOR") == "" && os.Getenv("TERM") != "dumb",
 		live:  terminal(os.Stderr),
 		lock: publish.Waiting(patience, time.Now, func(who string) {
 			fmt.Fprintf(screen.New(os.Stderr, false), "Another build has the folder of the calendars (%s): waiting for it.\n", who)
 		}),
-	}))
+	})
 }
 
 // world is everything that a command has to do with outside the program.

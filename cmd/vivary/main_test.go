@@ -17,7 +17,7 @@ import (
 )
 
 func TestMain(m *testing.M) {
-	testscript.Main(m, map[string]func(){"vivary": main})
+	testscript.Main(m, map[string]func(){"vivary": main, "measured": measured})
 }
 
 // The scripts run the program as a keeper does. Each says what it prints, what it
