@@ -58,9 +58,9 @@ func (b *builtInSheets) shelve(dir string) map[string]func() *builtInFile {
 		id := b.files.Add(libraryPrefix+file, text)
 		b.ids[file] = id
 		all[strings.TrimSuffix(e.Name(), PlanSuffix)] = sync.OnceValue(func() *builtInFile {
-			read, _, found := decodeFile(id, text(), 0, false)
-			f := &builtInFile{found: found}
-			f.blocks.add(read)
+			read := decodeFile(id, text(), 0, false)
+			f := &builtInFile{found: read.found}
+			f.blocks.add(read.blocks)
 			return f
 		})
 	}
@@ -87,8 +87,7 @@ func (b *builtInSheets) cut(dir string) map[string]func() *Source {
 			at = from + bytes.Index(text[from:], end) + len(end)
 			block := text[from:at]
 			all[string(label)] = sync.OnceValue(func() *Source {
-				read, _, _ := decodeFile(b.ids[file], block, from, false)
-				return read[0].(*Source)
+				return decodeFile(b.ids[file], block, from, false).blocks[0].(*Source)
 			})
 		}
 	}

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"reflect"
 	"slices"
+	"strconv"
 	"strings"
 	"unicode"
 
@@ -27,18 +28,40 @@ type decoder struct {
 	own bool
 }
 
+// full reports whether so much is wrong in the file that no more is looked for.
+func (d *decoder) full() bool { return d.found.Refusing() >= MaxFound }
+
+// decoded is what stands in a plan file.
+type decoded struct {
+	blocks []any
+	unread []syntax.Region
+	found  []finding.Finding
+	cut    bool // there is more, which was not looked at
+}
+
 // decodeFile reads all blocks of a plan file that can be read: pointers to structs, in the
 // order of their lines. Nobody changes a block that it has returned. A block in which
 // something is wrong with the text is left out, and nothing else is said of it.
-func decodeFile(id source.ID, text []byte, from int, own bool) ([]any, []syntax.Region, []finding.Finding) {
+func decodeFile(id source.ID, text []byte, from int, own bool) decoded {
 	d := &decoder{file: id, source: text, own: own}
-	var out []any
+	var out decoded
 	f := syntax.Read(id, text, from, words, func(b *syntax.Block) bool {
 		if v := d.outermost(b); v != nil {
-			out = append(out, v)
+			out.blocks = append(out.blocks, v)
 		}
-		return true
+		switch {
+		case d.full():
+			f := tooMuch()
+			f.At, out.cut = b.TypeAt, true
+			d.found.Add(f)
+		case len(out.blocks) > maxOutermost:
+			out.cut = true
+			d.found.Add(finding.Finding{Rule: ruleTooMany, At: b.TypeAt, Text: "from here on there are more blocks than are read",
+				Limit: strconv.Itoa(maxOutermost) + " in a file", Write: "several files, or several collections"})
+		}
+		return !out.cut
 	})
+	out.unread = f.Broken
 	for _, m := range f.Mistakes {
 		d.found.Add(syntaxFinding(m))
 	}
@@ -48,7 +71,8 @@ func decodeFile(id source.ID, text []byte, from int, own bool) ([]any, []syntax.
 			Write: "put it into the block that it belongs to, for example collection"})
 	}
 	slices.SortStableFunc(d.found.All, func(a, b finding.Finding) int { return cmp.Compare(a.At.Start, b.At.Start) })
-	return out, f.Broken, d.found.All
+	out.found = d.found.All
+	return out
 }
 
 // outermost reads a block that stands in no other, or returns nil where there is none of
@@ -132,6 +156,9 @@ func (d *decoder) block(blk *syntax.Block, b *binding, v reflect.Value) {
 	d.label(blk, b.block, h)
 
 	for i := range blk.Attrs {
+		if d.full() {
+			return
+		}
 		a := &blk.Attrs[i]
 		name := a.Name
 		if first := blk.Attr(name); first != a {
@@ -164,7 +191,14 @@ func (d *decoder) block(blk *syntax.Block, b *binding, v reflect.Value) {
 	if len(b.block.Flat) > 0 {
 		d.flat(blk, b, v)
 	}
+	var inside map[string]int // how many there are of each type, where there can be too many
+	if len(blk.Blocks) > MaxInside {
+		inside = map[string]int{}
+	}
 	for _, in := range blk.Blocks {
+		if d.full() || d.crowded(inside, in, blk) {
+			return
+		}
 		ib := b.inner[in.Type]
 		if ib == nil {
 			if a := b.block.Attr(in.Type); a != nil {
@@ -189,6 +223,28 @@ func (d *decoder) block(blk *syntax.Block, b *binding, v reflect.Value) {
 		return // one that is left out needs no days
 	}
 	d.required(blk, b, v, h)
+}
+
+// maxNumbers bounds the number blocks in an enclosure.
+const maxNumbers = 5_000
+
+// crowded finds that a block holds more of a type than is read, of which inside has how many
+// there are.
+func (d *decoder) crowded(inside map[string]int, in, blk *syntax.Block) bool {
+	if inside == nil {
+		return false
+	}
+	inside[in.Type]++
+	most := MaxInside
+	if in.Type == schema.NumberBlock.Name {
+		most = maxNumbers
+	}
+	if inside[in.Type] <= most {
+		return false
+	}
+	d.found.Add(finding.Finding{Rule: ruleTooMany, At: in.TypeAt, Text: "from here on " + blk.Type + " holds more of " + quote(in.Type) + " than is read",
+		Limit: strconv.Itoa(most) + " in one block", Write: "fewer, or several blocks"})
+	return true
 }
 
 // short reads the figures of a sheet that are written as attributes.

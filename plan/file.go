@@ -114,7 +114,8 @@ func (f *file) decode() {
 		f.events, f.found = parseLog(f.id, f.text)
 		return
 	}
-	f.blocks, f.unread, f.found = decodeFile(f.id, f.text, 0, true)
+	read := decodeFile(f.id, f.text, 0, true)
+	f.blocks, f.unread, f.found, f.broken = read.blocks, read.unread, read.found, read.cut
 }
 
 // keep takes over the blocks of the file as it was that stand where they stood and

@@ -6,7 +6,6 @@ import (
 
 	"vivary/plan/finding"
 	"vivary/schema"
-	"vivary/schema/slip"
 	"vivary/schema/wording"
 )
 
@@ -79,7 +78,7 @@ func (r *resolver) unknownEnclosure(w Written[string]) {
 // sayStrangers says of each once that it is not there. Which is meant is guessed from a slip
 // of the hand alone: what a log says changes calendars for months.
 func (r *resolver) sayStrangers() {
-	known := slices.Concat(keys(r.c.enclosures), keys(r.c.racks))
+	known := slices.Concat(keysOf(r, "enclosure", r.c.enclosures), keysOf(r, "rack", r.c.racks))
 	slices.Sort(known)
 	for _, s := range r.strangers {
 		f := finding.Finding{Rule: ruleUnknownName, At: s.at.At, Text: "there is no enclosure " + quote(s.at.V)}
@@ -87,7 +86,7 @@ func (r *resolver) sayStrangers() {
 			f.Text += ", of which " + wording.Count(s.lines, "line speaks", "lines speak")
 		}
 		gone := "where it is no longer kept, in the plan: gone " + quote(s.at.V) + " { because = \"…\" }"
-		if near := slip.Of(s.at.V, known); near != "" {
+		if near := r.slip(s.at.V, known); near != "" {
 			f.Text += ": did you mean " + quote(near) + "?"
 			f.Write, f.Edits = quote(near), finding.Instead(s.at.At, s.at.V, near)
 			f.Also = []finding.Related{{Text: gone}}

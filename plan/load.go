@@ -88,6 +88,7 @@ func (r *Reader) Load(disk afero.Fs, root string) (*Collection, []finding.Findin
 			Limit: strconv.Itoa(MaxFiles) + " files in a collection", Write: "put several enclosures into one file, or split the collection"})
 		l.paths = l.paths[:MaxFiles]
 	}
+	l.bound()
 	files := r.read(l)
 	c := &Collection{Files: source.Over(&builtIn().files), Library: NewLibrary(), files: files, unread: &unread{}}
 	for _, x := range l.odd {

@@ -2,6 +2,7 @@ package plan
 
 import (
 	"bytes"
+	"strconv"
 	"strings"
 
 	"vivary/plan/finding"
@@ -62,7 +63,7 @@ func (e *Event) Where(i int) string {
 func parseLog(id source.ID, text []byte) ([]Event, []finding.Finding) {
 	var events []Event
 	var found finding.List
-	start := 0
+	start, more := 0, 0
 	if bytes.HasPrefix(text, byteOrderMark) {
 		start = len(byteOrderMark)
 	}
@@ -80,11 +81,16 @@ func parseLog(id source.ID, text []byte) ([]Event, []finding.Finding) {
 		}
 		line := strings.TrimRight(string(text[start:end]), "\r")
 		if e, wrong := readLine(id, start, line, nil); wrong != nil {
-			found.Add(*wrong)
+			if more++; more <= MaxFound {
+				found.Add(*wrong)
+			}
 		} else if e != nil {
 			events = append(events, *e)
 		}
 		start = end + 1
+	}
+	if more > MaxFound {
+		found.Add(*wrongLine(found.All[len(found.All)-1].At, strconv.Itoa(more-MaxFound)+" more lines of this log cannot be read; all others count", logForm))
 	}
 	return events, found.All
 }

@@ -3,18 +3,35 @@ package plan
 import (
 	"slices"
 	"sort"
+	"strconv"
 	"strings"
 
 	"vivary/plan/finding"
 	"vivary/plan/source"
 	"vivary/schema"
-	"vivary/schema/slip"
 	"vivary/schema/wording"
 )
 
-// log joins the lines of the logs to enclosures and animals, sorts them by day, and
-// leaves out those that are taken back and those that stand twice.
+// log joins the lines of the logs to enclosures and animals. Of what is wrong with them as
+// much is told as anybody reads, and then how much more: every line counts all the same,
+// and none keeps the plan from being understood.
 func (r *resolver) log() {
+	plan := r.found
+	r.found, r.logs = finding.List{}, true
+	r.joinLog()
+	found := r.found.All
+	if more := len(found) - MaxFound; more > 0 {
+		last := found[MaxFound-1]
+		found = found[:MaxFound]
+		found = append(found, *wrongLine(last.At, "of "+strconv.Itoa(more)+" more lines of the logs something is to be said", "those above as they should be, first"))
+	}
+	plan.All = append(plan.All, found...)
+	r.found, r.logs = plan, false
+}
+
+// joinLog joins the lines, sorts them by day, and leaves out those that are taken back and
+// those that stand twice.
+func (r *resolver) joinLog() {
 	r.made = map[string]bool{}
 	r.broods()
 	r.former = r.formerNames()
@@ -179,7 +196,7 @@ func (r *resolver) unknownWriter(by Written[string]) {
 		return
 	}
 	f := finding.Finding{Rule: ruleLogKeeper, At: by.At, Text: "there is no keeper " + quote(by.V) + ": who wrote the line is not known; it counts", Write: "the name of a keeper of the plan, or no by"}
-	if s := slip.Of(by.V, keys(r.c.keepers)); s != "" {
+	if s := r.slip(by.V, keysOf(r, "keeper", r.c.keepers)); s != "" {
 		f.Text = "there is no keeper " + quote(by.V) + ": did you mean " + quote(s) + "? The line counts"
 		f.Write = s
 		f.Edits = finding.Instead(by.At, by.V, s)

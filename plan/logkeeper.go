@@ -45,7 +45,7 @@ func (l *lineReader) keeper(e *Event, at int) bool {
 // joinedKeeper finds the keeper of whom a line speaks.
 func (r *resolver) joinedKeeper(e *Event) bool {
 	if r.c.keepers[e.Keeper.V] == nil {
-		r.unknownName(e.Keeper, "keeper", keys(r.c.keepers))
+		r.unknownName(e.Keeper, "keeper", keysOf(r, "keeper", r.c.keepers))
 		return false
 	}
 	return true

@@ -146,7 +146,7 @@ func (r *resolver) gatherRacks(templates map[string]*Template) {
 		name := rackOf(e, templates[e.Template.V])
 		r.racks.boxes[name.V]++
 		if name.Set() && r.racks.named[name.V] == nil {
-			r.unknownName(name, "rack", keys(r.racks.named))
+			r.unknownName(name, "rack", keysOf(r, "rack", r.racks.named))
 		}
 	}
 	for _, k := range c.Racks {
@@ -155,7 +155,7 @@ func (r *resolver) gatherRacks(templates map[string]*Template) {
 				Write: "give one of them another name", Also: []finding.Related{{At: e.At, Text: "the enclosure"}}})
 		}
 		if k.Room.Set() && c.rooms[k.Room.V] == nil {
-			r.unknownName(k.Room, "room", keys(c.rooms))
+			r.unknownName(k.Room, "room", keysOf(r, "room", c.rooms))
 		}
 		for _, h := range k.Heaters {
 			r.device(h, k.Heaters)

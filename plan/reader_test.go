@@ -298,7 +298,7 @@ func asDecoded(t *testing.T, r *Reader) {
 	}
 	for name, f := range builtIn().species {
 		s := f().blocks.species[0]
-		if anew, _, _ := decodeFile(s.At.File, source.Over(&builtIn().files).Text(s.At.File), 0, false); !reflect.DeepEqual(anew[0], any(s)) {
+		if anew := decodeFile(s.At.File, source.Over(&builtIn().files).Text(s.At.File), 0, false); !reflect.DeepEqual(anew.blocks[0], any(s)) {
 			t.Fatalf("the built-in sheet %s was changed", name)
 		}
 	}

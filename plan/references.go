@@ -17,7 +17,7 @@ func (r *resolver) references(doubtful map[string]bool) {
 	c := r.c
 	keeper := func(w Written[string]) {
 		if w.Set() && c.keepers[w.V] == nil {
-			r.unknownName(w, "keeper", keys(c.keepers))
+			r.unknownName(w, "keeper", keysOf(r, "keeper", c.keepers))
 		}
 	}
 	each := func(list []Written[string], what string, has func(string) bool, known func() []string) {
@@ -28,7 +28,7 @@ func (r *resolver) references(doubtful map[string]bool) {
 		}
 	}
 	hasRound := func(s string) bool { return c.rounds[s] != nil }
-	rounds := func() []string { return keys(c.rounds) }
+	rounds := func() []string { return keysOf(r, "round", c.rounds) }
 	for _, x := range c.Rounds {
 		keeper(x.Keeper)
 		r.days(x.On, x.NotOn, x.AlsoOn)
@@ -44,9 +44,9 @@ func (r *resolver) references(doubtful map[string]bool) {
 	}
 	for _, k := range c.Calendars {
 		each(k.Rounds, "round", hasRound, rounds)
-		each(k.Keepers, "keeper", func(s string) bool { return c.keepers[s] != nil }, func() []string { return keys(c.keepers) })
-		each(k.Rooms, "room", func(s string) bool { return c.rooms[s] != nil }, func() []string { return keys(c.rooms) })
-		each(k.Enclosures, "enclosure", func(s string) bool { return c.enclosures[s] != nil || r.several[s] != nil }, func() []string { return keys(c.enclosures) })
+		each(k.Keepers, "keeper", func(s string) bool { return c.keepers[s] != nil }, func() []string { return keysOf(r, "keeper", c.keepers) })
+		each(k.Rooms, "room", func(s string) bool { return c.rooms[s] != nil }, func() []string { return keysOf(r, "room", c.rooms) })
+		each(k.Enclosures, "enclosure", func(s string) bool { return c.enclosures[s] != nil || r.several[s] != nil }, func() []string { return keysOf(r, "enclosure", c.enclosures) })
 		each(k.Kinds, "kind of care", func(s string) bool { return schema.FindKind(s) != nil }, kindNames)
 	}
 	timing := func(t *Timing) {
@@ -81,6 +81,9 @@ func (r *resolver) references(doubtful map[string]bool) {
 		}
 	}
 	for _, e := range c.Enclosures {
+		if r.full() {
+			break
+		}
 		r.doubt(e, doubtful, func() {
 			each(e.Round, "round", hasRound, rounds)
 			cares(e.Care, e.Feeding)
@@ -128,7 +131,7 @@ func (r *resolver) noDay(d Written[Day]) {
 		return
 	}
 	f := finding.Finding{Rule: ruleUnknownName, At: d.At, Text: quote(d.V.Name) + " is neither a day nor the name of a dates block", Write: DayForms}
-	if s := slip.Of(d.V.Name, slices.Concat(keys(r.c.dates), weekdayNames)); s != "" {
+	if s := r.slip(d.V.Name, slices.Concat(keysOf(r, "dates", r.c.dates), weekdayNames)); s != "" {
 		f.Text += ": did you mean " + quote(s) + "?"
 		f.Write = quote(s)
 		f.Edits = finding.Instead(d.At, d.V.Name, s)
@@ -198,23 +201,40 @@ func kindNames() []string {
 const maxNamed = 12
 
 func (r *resolver) unknownName(w Written[string], what string, known []string) {
-	if r.unsaid(w.V) {
+	if !r.logs && r.full() || r.unsaid(w.V) {
 		return
 	}
 	f := finding.Finding{Rule: ruleUnknownName, At: w.At, Text: "there is no " + what + " " + quote(w.V)}
-	if s := slip.Of(w.V, known); s != "" {
+	if s := r.slip(w.V, known); s != "" {
 		f.Text += ": did you mean " + quote(s) + "?"
 		f.Write = quote(s)
 		f.Edits = finding.Instead(w.At, w.V, s)
 	} else if len(known) > 0 && len(known) <= maxNamed {
-		slices.Sort(known)
-		f.Write = "one of: " + strings.Join(known, ", ")
+		f.Write = "one of: " + strings.Join(slices.Sorted(slices.Values(known)), ", ")
 	} else {
 		f.Write = "define it, or use a name that is defined"
 	}
 	r.found.Add(f)
 }
 
-func keys[T any](m map[string]T) []string {
-	return slices.Sorted(maps.Keys(m))
+// slip returns the name that was meant by one that is nowhere defined, or "": also where
+// others have been compared with so many that no more are.
+func (r *resolver) slip(written string, known []string) string {
+	if r.guessed += len(known); r.guessed > maxGuesses {
+		return ""
+	}
+	return slip.Of(written, known)
+}
+
+// keysOf returns the names of blocks in order, which are put in order once.
+func keysOf[T any](r *resolver, what string, m map[string]T) []string {
+	all := r.sorted[what]
+	if len(all) != len(m) {
+		if r.sorted == nil {
+			r.sorted = map[string][]string{}
+		}
+		all = slices.Sorted(maps.Keys(m))
+		r.sorted[what] = all
+	}
+	return all
 }

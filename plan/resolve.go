@@ -4,7 +4,6 @@ import (
 	"reflect"
 	"slices"
 	"sort"
-	"strconv"
 	"strings"
 
 	"vivary/plan/finding"
@@ -28,7 +27,11 @@ type resolver struct {
 	former    formerNames              // for the log
 	found     finding.List
 	unread    *unread
-	quiet     int // how often nothing was said of a name for what could not be read
+	logs      bool                // the logs are being read: what is wrong with them cuts nothing
+	cut       bool                // it has been said that no more is looked for
+	guessed   int                 // with how many names others were compared
+	sorted    map[string][]string // names of blocks, by what they are
+	quiet     int                 // how often nothing was said of a name for what could not be read
 	racks     racks
 	dated     map[string]bool // the dates blocks that are named somewhere
 	stranger  map[string]int  // places in strangers
@@ -38,6 +41,7 @@ type resolver struct {
 func (r *resolver) resolve() {
 	c := r.c
 	r.dated, r.stranger = map[string]bool{}, map[string]int{}
+	r.bounds()
 	r.about()
 	c.Rooms, c.rooms = byName(r, r.blocks.rooms, "room")
 	c.Keepers, c.keepers = byName(r, r.blocks.keepers, "keeper")
@@ -49,11 +53,6 @@ func (r *resolver) resolve() {
 	_, templates := byName(r, r.blocks.templates, "template")
 	c.Enclosures, c.enclosures = byName(r, r.blocks.enclosures, "enclosure")
 	c.Aways = r.blocks.aways
-	if n := len(c.Aways); n > MaxAways {
-		r.found.Add(finding.Finding{Rule: ruleTooMany, At: c.Aways[MaxAways].At, Text: "there are " + strconv.Itoa(n) + " absences",
-			Limit: strconv.Itoa(MaxAways) + " in a collection", Write: "take out those that are long over"})
-		c.Aways = c.Aways[:MaxAways]
-	}
 	r.library()
 
 	sort.SliceStable(c.Rooms, func(i, j int) bool {
@@ -73,14 +72,13 @@ func (r *resolver) resolve() {
 		}
 		return a.Name.V < b.Name.V
 	})
-	if n := len(c.Enclosures); n > MaxEnclosures {
-		r.found.Add(finding.Finding{Rule: ruleTooMany, At: c.Enclosures[MaxEnclosures].At, Text: "there are " + strconv.Itoa(n) + " enclosures",
-			Limit: strconv.Itoa(MaxEnclosures) + " enclosures in a collection", Write: "split the collection"})
-		c.Enclosures = c.Enclosures[:MaxEnclosures]
-	}
+	bounded(r, &c.Enclosures, "enclosures", MaxEnclosures)
 	r.gatherRacks(templates)
 	doubtful := map[string]bool{}
 	for i, e := range c.Enclosures {
+		if r.full() {
+			break
+		}
 		r.doubt(e, doubtful, func() { c.Enclosures[i] = r.enclosure(e, templates) })
 		c.enclosures[e.Name.V] = c.Enclosures[i]
 		if r.depends(c.Enclosures[i]) {
@@ -176,7 +174,7 @@ func (r *resolver) enclosure(own *Enclosure, templates map[string]*Template) *En
 		e = filled(own, t, k, share)
 	}
 	if e.Template.Set() && t == nil {
-		r.unknownName(e.Template, "template", keys(templates)) // which may hold what seems missing
+		r.unknownName(e.Template, "template", keysOf(r, "template", templates)) // which may hold what seems missing
 	} else {
 		r.complete(e)
 	}
@@ -227,7 +225,7 @@ func (r *resolver) place(e *Enclosure) *Room {
 	case e.Room.Set():
 		room := r.c.rooms[e.Room.V]
 		if room == nil {
-			r.unknownName(e.Room, "room", keys(r.c.rooms))
+			r.unknownName(e.Room, "room", keysOf(r, "room", r.c.rooms))
 		}
 		return room
 	case len(rooms) == 1:

@@ -119,19 +119,28 @@ type Related struct {
 }
 
 // List is findings in the making. The zero List is ready to use.
-type List struct{ All []Finding }
+type List struct {
+	All      []Finding
+	refusing int
+}
+
+// Refusing returns how many of them keep the plan from being built.
+func (l *List) Refusing() int { return l.refusing }
 
 // Add adds a finding with the rule's own severity, unless one was given.
 func (l *List) Add(f Finding) {
 	if f.Severity < f.Rule.Severity {
 		f.Severity = f.Rule.Severity
 	}
-	l.All = append(l.All, f)
+	l.Soft(f, f.Severity)
 }
 
 // Soft adds a finding at a severity below the rule's own, for a milder case of it.
 func (l *List) Soft(f Finding, s Severity) {
 	f.Severity = s
+	if s.Refuses() {
+		l.refusing++
+	}
 	l.All = append(l.All, f)
 }
 

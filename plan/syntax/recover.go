@@ -15,7 +15,7 @@ func (p *parser) strayEnd() {
 	if !p.junk {
 		p.flaw(ExtraEnd, p.tok.from, p.tok.to, p.withoutLine(p.tok)...)
 	}
-	p.broken = true
+	p.broken, p.junk = true, true // those that follow it are no mistakes of their own
 	p.advance()
 }
 

@@ -269,16 +269,16 @@ func (s *scanner) quotedOddly(t *token, r rune, n int) bool {
 	if !opener || s.pos > 0 && (s.src[s.pos-1]|0x20 >= 'a' && s.src[s.pos-1]|0x20 <= 'z' || digit(s.src[s.pos-1])) {
 		return false // an apostrophe, or feet and inches
 	}
-	line := s.src[s.pos+n : s.lineEnd(s.pos)]
-	i := bytes.IndexAny(line, closers)
-	if i < 0 {
-		return false
+	i := bytes.IndexAny(s.src[s.pos+n:], closers+"\n\r")
+	if i < 0 || s.at(s.pos+n+i) == '\n' || s.at(s.pos+n+i) == '\r' {
+		return false // and no other on the line has one: whatever opens can close
 	}
-	_, m := utf8.DecodeRune(line[i:])
+	i += n
+	_, m := utf8.DecodeRune(s.src[s.pos+i:])
 	t.kind, t.odd, t.quotes = text, true, Curly
 	if r == '\'' || r == '`' {
 		t.quotes = Single
 	}
-	s.pos += n + i + m
+	s.pos += i + m
 	return true
 }
