@@ -1,6 +1,7 @@
 package life
 
 import (
+	"slices"
 	"strconv"
 
 	"vivary/plan"
@@ -353,6 +354,20 @@ func (r *reader) unborn(t *track, e *plan.Event) {
 	}
 	r.transfer(y, to, name, n, e)
 	r.lose(y, e, n, "the last went to "+to.out.Plan.Name.V+" on ")
+}
+
+// ofYoung are the words that are about young also where their mother is named.
+var ofYoung = []*schema.LogWord{schema.WordFirstMoult, schema.WordSeparated, schema.WordDispersed}
+
+// left is the youngest brood of a mother that lives here, whether she does or not. It is
+// nil for none.
+func (r *reader) left(mother *track) *track {
+	for _, y := range slices.Backward(r.tracks) {
+		if y.of != nil && y.of.mother == mother && y.now() > 0 {
+			return y
+		}
+	}
+	return nil
 }
 
 // dispersed is young that have left her back: they have moulted.

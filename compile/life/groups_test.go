@@ -160,3 +160,28 @@ func TestSheMayBeTheOneThatStayed(t *testing.T) {
 		}
 	}
 }
+
+// TestYoungOfOneThatIsGone: keepers write of the young by their mother's name, also once she
+// has died or escaped. As many as were taken out are where they went, and the others here.
+func TestYoungOfOneThatIsGone(t *testing.T) {
+	today := civil.Must(2027, 6, 25)
+	for species, log := range map[string]string{
+		"pandinus-imperator":  "2027-05-01 first firsts born 12\n2027-05-03 first firsts died\n2027-05-15 first firsts first_moult\n2027-05-25 first firsts separated 8 second\n",
+		"brachypelma-hamorii": "2027-05-01 first firsts hatched 12\n2027-05-03 first firsts escaped\n2027-05-10 first firsts dispersed\n2027-05-15 first firsts separated 8 second\n",
+	} {
+		col := load(t, strings.ReplaceAll(twoBoxes("1", "adult"), "pandinus-imperator", species), log)
+		e, found := lifeOf(col, col.Enclosures[0], col.Log, year(today))
+		here := 0
+		for _, g := range e.Groups {
+			here += g.Count(today)
+		}
+		if here != 4 {
+			t.Errorf("%s: %d are left, and 4 were", species, here)
+		}
+		for _, f := range found {
+			if f.Rule.ID == "log-gone" {
+				t.Errorf("%s: found %s", species, f.Text)
+			}
+		}
+	}
+}

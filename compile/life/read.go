@@ -1,6 +1,7 @@
 package life
 
 import (
+	"slices"
 	"vivary/compile/horizon"
 	"vivary/plan"
 	"vivary/plan/finding"
@@ -239,6 +240,9 @@ func (r *reader) ofAnimals(t *track, e *plan.Event) {
 	if len(r.living()) == 0 && e.Word == schema.WordHatched && age(t.stage().Stage) <= age("young") {
 		r.cameOut(t, e)
 		return
+	}
+	if y := r.left(t); y != nil && t.now() == 0 && slices.Contains(ofYoung, e.Word) {
+		t = y
 	}
 	if t.now() == 0 && e.Word != schema.WordArrived && e.Word != schema.WordCounted && !(r.away(t) > 0 && (e.Word == schema.WordFound || e.Word == schema.WordDied)) {
 		f := finding.Finding{Rule: ruleGone, At: e.At,
