@@ -259,10 +259,7 @@ func listed(t testing.TB, p *randomplan.Plan, keeper string, days int) ([]feedor
 		}
 		for _, l := range r.Lines {
 			for _, e := range l.Enclosures {
-				to := feedoracle.Target{Box: e.Enclosure, Animals: e.Animals}
-				if len(p.Box(to.Box).Groups) == 1 {
-					to.Animals = ""
-				}
+				to := feedoracle.Target{Box: e.Enclosure, Animals: animals(p.Box(e.Enclosure), e.Animals)}
 				all = append(all, feedoracle.Stop{Day: day, Target: to, Kind: l.Kind})
 			}
 		}

@@ -72,13 +72,19 @@ func known(p *randomplan.Plan) feedoracle.Names {
 	out := feedoracle.Names{}
 	for _, b := range p.Boxes {
 		out[b.Title()] = feedoracle.Target{Box: b.Name}
-		if len(b.Groups) > 1 {
-			for _, g := range b.Groups {
-				out[b.Title()+" "+g.Name] = feedoracle.Target{Box: b.Name, Animals: g.Name}
-			}
+		for _, g := range b.Groups { // of one alone too: young may be born beside it
+			out[b.Title()+" "+g.Name] = feedoracle.Target{Box: b.Name, Animals: animals(b, g.Name)}
 		}
 	}
 	return out
+}
+
+// animals is how stops name a group: not at all where the plan has but one in its box.
+func animals(b *randomplan.Box, name string) string {
+	if len(b.Groups) == 1 && name == b.Groups[0].Name {
+		return ""
+	}
+	return name
 }
 
 // read is what all feeds of a build show from one day until another, and their UIDs.

@@ -32,9 +32,17 @@ func (s Stop) String() string {
 // total is how many items a meal is, after the name of the animals.
 var total = regexp.MustCompile(`( ×[0-9]+| \([^()]*\))$`)
 
+// brood is the name of young of which the log tells, after that of their enclosure.
+var brood = regexp.MustCompile(`^(.+) (young-[0-9]{4}-[0-9]{2}-[0-9]{2})$`)
+
 // find returns the target of that name.
 func (n Names) find(name string) (Target, bool) {
-	t, ok := n[total.ReplaceAllString(name, "")]
+	name = total.ReplaceAllString(name, "")
+	t, ok := n[name]
+	if m := brood.FindStringSubmatch(name); !ok && m != nil {
+		t, ok = n[m[1]]
+		t.Animals = m[2]
+	}
 	return t, ok
 }
 

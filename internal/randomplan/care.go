@@ -42,6 +42,7 @@ func (p *Plan) cares(b *Box, r *recipe) {
 	if p.chance(10) {
 		b.add(p.care("evening-look", whenDaily).text("kind", "look").text("task", "Second look at the lid"))
 	}
+	p.once(b)
 	if len(r.prey) == 0 {
 		return
 	}
@@ -67,6 +68,7 @@ func (p *Plan) care(name string, when []string) *Block {
 	if p.chance(8) {
 		c.text("because", "measured last month")
 	}
+	p.exceptions(c)
 	return c
 }
 
@@ -92,6 +94,8 @@ func (p *Plan) timing(c *Block, when string) {
 	switch some := p.some(); {
 	case len(some) > 0 && p.chance(30) && slices.Contains(canWait, c.Name):
 		c.text("round", pick(p, some)).text("window", pick(p, []string{"2 days", "4 days", "6 days"}))
+	case p.inTurn != "" && p.chance(25):
+		c.set("round", p.inTurn)
 	case p.chance(25):
 		c.text("round", pick(p, p.daily()))
 	case p.chance(6):
@@ -120,5 +124,11 @@ func (p *Plan) meal(g *Group, prey []string) *Block {
 	if p.chance(6) {
 		f.text("formerly", "former-"+g.Name)
 	}
+	if p.chance(12) {
+		f.text("leftovers_round", pick(p, p.daily()))
+	} else if p.inTurn != "" && p.chance(15) {
+		f.set("leftovers_round", p.inTurn)
+	}
+	p.exceptions(f)
 	return f
 }

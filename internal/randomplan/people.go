@@ -162,7 +162,10 @@ func (p *Plan) views() {
 func (p *Plan) houses() {
 	for i := range p.between(1, 2) {
 		r := block("room", fmt.Sprintf("room-%d", i+1)).text("temperature", "22 to 25 C").text("humidity", "50 to 60 %")
-		if len(p.rounds) > 1 {
+		switch {
+		case p.inTurn != "" && p.chance(35):
+			r.set("round", p.inTurn)
+		case len(p.rounds) > 1:
 			r.text("round", pick(p, p.daily()))
 		}
 		p.rooms = append(p.rooms, r)

@@ -23,6 +23,8 @@ type Plan struct {
 	racks     []*Block
 	keepers   []*Block
 	rounds    []*Block
+	dates     []*Block
+	inTurn    string // the rounds that take turns, as a list; "" for none
 	aways     []*Block
 	calendars []*Block
 	templates []*Block
@@ -66,6 +68,7 @@ func New(seed uint64) *Plan {
 	p.Zone = pick(p, zones)
 	p.about = block("collection", "random").text("time_zone", p.Zone).text("quarantine", "60 days")
 	p.people()
+	p.turns()
 	p.houses()
 	p.enclosures()
 	p.absences()
@@ -103,7 +106,7 @@ func (p *Plan) Files(on civil.Date) map[string]string {
 func (p *Plan) Text() string {
 	var out strings.Builder
 	p.about.write(&out, "")
-	for _, blocks := range [][]*Block{p.rooms, p.racks, p.keepers, p.rounds, p.aways, p.calendars, p.templates} {
+	for _, blocks := range [][]*Block{p.rooms, p.racks, p.keepers, p.dates, p.rounds, p.aways, p.calendars, p.templates} {
 		for _, b := range blocks {
 			b.write(&out, "")
 		}
@@ -137,7 +140,7 @@ func (p *Plan) Clone() *Plan {
 	q := *p
 	q.rng = rand.New(rand.NewPCG(p.Seed, 0x636c6f6e65))
 	q.about = p.about.clone()
-	for _, blocks := range []*[]*Block{&q.rooms, &q.racks, &q.keepers, &q.rounds, &q.aways, &q.calendars, &q.templates} {
+	for _, blocks := range []*[]*Block{&q.rooms, &q.racks, &q.keepers, &q.dates, &q.rounds, &q.aways, &q.calendars, &q.templates} {
 		*blocks = slices.Clone(*blocks)
 		for i, b := range *blocks {
 			(*blocks)[i] = b.clone()
