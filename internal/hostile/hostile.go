@@ -70,27 +70,30 @@ const box = `
 // one is an enclosure of which the logs speak.
 const one = "\nenclosure \"one\" {" + box + "}\n\nenclosure \"two\" {" + box + "}\n"
 
-// repeated repeats a text to a size. A # in it is the number of the repeat; a ~ is a number
-// in letters, so that names differ in more than digits.
+// repeated repeats a text as often as fits into a size, and once at least: a file that is
+// larger than what is read would show nothing. A # in it is the number of the repeat; a ~ is
+// a number in letters, so that names differ in more than digits.
 func repeated(unit string, size int) string {
 	if !strings.ContainsAny(unit, "#~") {
 		return strings.Repeat(unit, max(size/len(unit), 1))
 	}
-	var b strings.Builder
-	b.Grow(size)
-	for i := 0; b.Len() < size; i++ {
-		for _, c := range unit {
-			switch c {
+	b := make([]byte, 0, size+len(unit))
+	for i := 0; ; i++ {
+		before := len(b)
+		for k := range len(unit) {
+			switch c := unit[k]; c {
 			case '#':
-				b.WriteString(strconv.Itoa(i))
+				b = strconv.AppendInt(b, int64(i), 10)
 			case '~':
-				b.WriteString(letters(i))
+				b = append(b, letters(i)...)
 			default:
-				b.WriteRune(c)
+				b = append(b, c)
 			}
 		}
+		if i > 0 && len(b) > size {
+			return string(b[:before])
+		}
 	}
-	return b.String()
 }
 
 // letters is a number in letters, spread so that names that follow each other are not alike.
@@ -107,17 +110,26 @@ func letters(i int) string {
 // Inputs are all inputs, each of about that many bytes; those that are small are the same
 // for every size.
 func Inputs(size int) iter.Seq[Input] {
-	room := size - len(sound)
+	as := func(unit string, n int) string { return strings.Repeat(unit, max(n/len(unit), 1)) }
+	filled := func(repeat func(string, int) string, before, unit, after string) string {
+		return sound + before + repeat(unit, size-len(sound)-len(before)-len(after)) + after
+	}
 	return func(yield func(Input) bool) {
 		for _, unit := range units {
 			for _, p := range places {
-				if !yield(Input{Name: fmt.Sprintf("%s %q", p.name, unit), Plan: sound + p.before + repeated(unit, room) + p.after}) {
+				if !yield(Input{Name: fmt.Sprintf("%s %q", p.name, unit), Plan: filled(as, p.before, unit, p.after)}) {
+					return
+				}
+			}
+			for _, p := range logPlaces {
+				log := p.before + as(unit, size-len(p.before)-len(p.after)) + p.after
+				if !yield(Input{Name: fmt.Sprintf("%s %q", p.name, unit), Plan: sound + one, Log: log}) {
 					return
 				}
 			}
 		}
 		for _, m := range many {
-			if !yield(Input{Name: "many " + m.name, Plan: sound + m.before + repeated(m.unit, room) + m.after}) {
+			if !yield(Input{Name: "many " + m.name, Plan: filled(repeated, m.before, m.unit, m.after)}) {
 				return
 			}
 		}

@@ -19,15 +19,24 @@ var units = []string{
 	// words and numbers
 	"@", "a", "a ", "a\n", "1", "1 ", "1.", "1e", "0x", "-", "_", ",", ";", "a,", "\"a\", ", "1, ",
 	// the beginnings of things
-	"a=", "a=1\n", "a = \"x\"\n", "a = [", "a {", "a {\n", "a {}\n", "a \"b\" {\n}\n", "room \"", "room \"a\" {", "room \"a# {\n", "a = b\n", "a: 1,\n", "\"a\": 1,\n",
+	"a=", "a=1\n", "a = \"x\"\n", "a = [", "a {", "a {\n", "a {}\n", "a \"b\" {\n}\n", "room \"", "room \"a\" {", "room \"a {\n", "a = b\n", "a: 1,\n", "\"a\": 1,\n",
 }
 
 // places are where units are repeated.
 var places = []struct{ name, before, after string }{
 	{"outside", "", "\n" + one},
 	{"as a value", "\nroom \"w\" {\n  temperature = ", "\n}\n" + one},
+	{"in a list", "\ncalendar \"w\" {\n  rounds = [\"evening\", ", "\"evening\"]\n}\n" + one},
+	{"in a name", "\nroom \"", "\" {\n  temperature = \"18 to 22 C\"\n}\n" + one},
 	{"in a text", "\nroom \"w\" {\n  temperature = \"18 to 22 C\"\n  note = \"", "\"\n}\n" + one},
 	{"in a block", "\nenclosure \"w\" {\n", "\n}\n" + one},
+}
+
+// logPlaces are where units are repeated in a log.
+var logPlaces = []struct{ name, before, after string }{
+	{"in a log", "", "\n2026-11-02 one fed\n"},
+	{"in a line of a log", "2026-11-02 one moult ", "\n2026-11-03 one fed\n"},
+	{"in a note of a log", "2026-11-02 one moult \"", "\"\n2026-11-03 one fed\n"},
 }
 
 // many are things of which there are many, each written as it should be or nearly so.
