@@ -19,6 +19,8 @@ type day struct {
 	a, b   []byte
 	seen   []uint64 // of each place: which kinds have been counted
 	kinds  []int
+	// lengths are nil but where nothing else is asked for.
+	lengths *lengths
 }
 
 func (d *day) init(r *Round) {
@@ -49,7 +51,7 @@ func (r *Round) write(dst []byte, on, limit int) []byte {
 		r.leaving(true)
 		r.part(true)
 	}
-	r.amiss()
+	d.once(len(r.tasks)+len(r.sections), r.amiss)
 	return d.dst
 }
 
@@ -69,10 +71,11 @@ func (r *Round) any(apart bool) bool {
 
 // part writes the round proper, or the part of it that is kept apart.
 func (r *Round) part(apart bool) {
+	d := &r.day
 	r.shared(apart)
 	for i := range r.sections {
 		if (i == r.apart()) == apart {
-			r.section(&r.sections[i])
+			d.once(len(r.tasks)+i, func() { r.section(&r.sections[i]) })
 		}
 	}
 }
@@ -120,9 +123,11 @@ func (r *Round) shared(apart bool) {
 	of, others := r.count(apart), r.count(!apart)
 	for i := range r.tasks {
 		if t := &r.tasks[i]; t.common && t.apart == apart && !d.full {
-			if d.due = t.places(d.on, d.due[:0]); len(d.due) > 0 {
-				r.all(t, of, here[yes(others > 0)])
-			}
+			d.once(i, func() {
+				if d.due = t.places(d.on, d.due[:0]); len(d.due) > 0 {
+					r.all(t, of, here[yes(others > 0)])
+				}
+			})
 		}
 	}
 }

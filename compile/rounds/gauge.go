@@ -263,7 +263,8 @@ func (r *Round) amiss() {
 		if d.full || r.kinds[t.kind].Reads == 0 || t.count(d.on) == 0 {
 			continue
 		}
-		for _, p := range t.places(d.on, nil) {
+		d.due = t.places(d.on, d.due[:0])
+		for _, p := range d.due {
 			s := r.show(r.kinds[t.kind], p, d.on)
 			if s == nil {
 				continue

@@ -54,8 +54,11 @@ func cut(text []byte, n int) []byte {
 // Days that cannot come near it are not written.
 func (r *Round) TooLong() (on, length int, ok bool) {
 	var text []byte
+	r.day.lengths = r.measure()
+	defer func() { r.day.lengths = nil }()
+	near := false // where one day comes near it most do, and writing costs no more than counting
 	for i := r.Days.Next(0); i >= 0; i = r.Days.Next(i + 1) {
-		if r.atMost(i) <= MaxText {
+		if near = near || r.atMost(i) > MaxText; !near {
 			continue
 		}
 		text = r.write(text[:0], i, 1<<30)
