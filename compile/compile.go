@@ -37,6 +37,9 @@ type Result struct {
 	Proofs   [][]prove.Proof // of each of Lives
 	Findings []finding.Finding
 
+	// Remembers reports whether calendars of before told which animals there were.
+	Remembers bool
+
 	boxes  []box
 	racked []finding.Finding // what was found of racks
 	told   roster.Told
@@ -64,6 +67,8 @@ type Input struct {
 	Now    time.Time
 	// Told is what the last published feeds showed people, or nil.
 	Told roster.Told
+	// Known is what they told of the animals, a value for each of them.
+	Known []Known
 	// Last is the compilation before of the same folder by the same Reader, or nil. What
 	// did not change since is taken from it; the result is the same.
 	Last *Result
@@ -81,7 +86,9 @@ func Compile(c *plan.Collection, loaded []finding.Finding, now time.Time) *Resul
 func From(in Input) *Result {
 	r, all := judged(&in)
 	all = unrefused(&in, all)
+	r.Remembers = len(in.Known) > 0
 	if r.Roster != nil {
+		all = append(all, r.missing(in.Known)...)
 		all = accept(in.Plan, all, r.Today)
 		r.press(all)
 	}

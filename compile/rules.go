@@ -39,7 +39,7 @@ func FindRule(id string) *finding.Rule {
 }
 
 // own are the rules of this package.
-var own = []*finding.Rule{ruleAcceptUnknown, ruleAcceptNever, ruleAcceptOver, ruleAcceptLong, ruleTooFar}
+var own = []*finding.Rule{ruleAcceptUnknown, ruleAcceptNever, ruleAcceptOver, ruleAcceptLong, ruleTooFar, ruleMissing}
 
 //go:embed examples
 var examples embed.FS

@@ -15,6 +15,8 @@ func (r *Result) Verdict() string {
 	sum := finding.Summary(r.Findings)
 	urgent := r.Urgent() > 0
 	switch {
+	case len(r.Plan.Enclosures) == 0 && !r.Refused():
+		return "No enclosure stands in the plan: nothing was judged, and no calendar shows care for an animal."
 	case r.Refused():
 		return "Refused: " + sum + " in " + n + "."
 	case urgent:

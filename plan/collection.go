@@ -86,6 +86,7 @@ type Collection struct {
 	dates      map[string]*Dates
 	outlets    map[string]Written[quantity.Quantity]
 	gone       map[string]*Gone // those of enclosures that are not there, by name
+	departed   map[string]Departures
 }
 
 // Outlets are the settings of the thermostats that several heaters share, by outlet.

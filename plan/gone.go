@@ -1,7 +1,9 @@
 package plan
 
 import (
+	"maps"
 	"slices"
+	"strconv"
 	"strings"
 
 	"vivary/plan/finding"
@@ -9,12 +11,77 @@ import (
 	"vivary/schema/wording"
 )
 
-// Gone is a gone block: what became of the animals of an enclosure that the plan no longer
-// has, by its name.
+// Gone is a gone block: what became of animals that the plan no longer has. Its name is
+// that of an enclosure, which need not stand in the plan.
 type Gone struct {
 	Head
+	Animals Written[int]    `care:"animals"` // unset for all of them
 	Because Written[string] `care:"because"`
 	Note    Written[string] `care:"note"`
+}
+
+// Departures is what a log says of the numbers of animals in an enclosure, which need not
+// stand in the plan.
+type Departures struct {
+	// Lines is how many of its lines may change how many animals there are.
+	Lines int
+	// Left is how many died or left the collection by it, as it is written: everybody, a
+	// number beyond all, where a line that takes all of a group away gives none.
+	Left int
+}
+
+// everybody is more than any enclosure holds, and less than would overflow in a sum.
+const everybody = 1_000_000
+
+// counting are the words of the log by which the number of animals somewhere can change.
+var counting = []*schema.LogWord{
+	schema.WordArrived, schema.WordLaid, schema.WordSacTaken, schema.WordHatched, schema.WordBorn, schema.WordFirstMoult, schema.WordDispersed,
+	schema.WordSeparated, schema.WordCounted, schema.WordMoved, schema.WordEscaped, schema.WordFound, schema.WordDied, schema.WordWithdrawn,
+}
+
+// Departed returns what the log says of the numbers in an enclosure, by the name that it
+// has now, or had where it stands in the plan no more.
+func (c *Collection) Departed(name string) Departures { return c.departed[name] }
+
+// Logged returns the names of all enclosures of which the log speaks.
+func (c *Collection) Logged() []string { return slices.Sorted(maps.Keys(c.departed)) }
+
+// depart gathers them. A line that stands twice is one.
+func (r *resolver) depart() {
+	out := map[string]Departures{}
+	seen := map[string]bool{}
+	for i := range r.events {
+		e := &r.events[i]
+		if e.Keeper.Set() {
+			continue
+		}
+		d := out[e.Enclosure.V]
+		if line := r.c.Files.Of(e.At); slices.Contains(counting, e.Word) && !seen[line] {
+			seen[line] = true
+			d.Lines++
+			d.Left += leaving(e)
+			if to := destination(e); to != "" && to != e.Enclosure.V {
+				at := out[to]
+				at.Lines++
+				out[to] = at
+			}
+		}
+		out[e.Enclosure.V] = d
+	}
+	r.c.departed = out
+}
+
+// leaving is how many animals a line takes out of the collection.
+func leaving(e *Event) int {
+	switch {
+	case e.Word != schema.WordDied && e.Word != schema.WordMoved || destination(e) != "":
+		return 0
+	case e.Number.Set():
+		return int(min(e.Number.V, everybody))
+	case e.Word == schema.WordDied:
+		return 1
+	}
+	return everybody
 }
 
 // destination is the enclosure to which a line moves animals, or "".
@@ -25,7 +92,7 @@ func destination(e *Event) string {
 	return e.Args[0].V
 }
 
-// goneBlocks looks at what is said of enclosures that are no longer kept.
+// goneBlocks looks at what is said of animals that went.
 func (r *resolver) goneBlocks() {
 	r.c.Gone = r.blocks.gone
 	r.c.gone = make(map[string]*Gone, len(r.c.Gone))
@@ -34,11 +101,18 @@ func (r *resolver) goneBlocks() {
 		case g.Name.V == "": // said already
 		case r.c.enclosures[g.Name.V] == nil:
 			r.c.gone[g.Name.V] = g
-		default:
-			r.found.Add(finding.Finding{Rule: ruleValue, At: g.At, Text: quote(g.Name.V) + " stands in the plan too: it is kept, or it is gone", Write: "one of the two blocks taken out",
-				Also: []finding.Related{{At: r.c.enclosures[g.Name.V].At, Text: "the enclosure"}}})
+		case !g.Animals.Set():
+			r.found.Add(finding.Finding{Rule: ruleValue, At: g.At, Text: quote(g.Name.V) + " stands in the plan: how many of its animals went is not said", Write: "animals = " + strconv.Itoa(r.c.enclosures[g.Name.V].Total()) + ", where all of them did"})
 		}
 	}
+}
+
+// Total is how many animals the plan itself puts into an enclosure.
+func (e *Enclosure) Total() (n int) {
+	for _, a := range e.Animals {
+		n += a.Count.V.Total()
+	}
+	return n
 }
 
 // isGone reports whether a line is about an enclosure that is no longer kept.

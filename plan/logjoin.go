@@ -39,6 +39,7 @@ func (r *resolver) joinLog() {
 		r.nowCalled(&r.events[i])
 		r.makes(&r.events[i])
 	}
+	r.depart()
 	all := r.events[:0]
 	for _, e := range r.events {
 		if r.joined(&e) {

@@ -28,10 +28,7 @@ func build(w *world, f *flags, args []string) int {
 		fmt.Fprintf(w.err, "vivary build: %v\n", err)
 		return usage
 	}
-	dir := f.out
-	if dir == "" {
-		dir = feedsIn(root)
-	}
+	dir := f.calendars(root)
 	if there, err := afero.DirExists(w.disk, root); err != nil || !there {
 		_, status := w.compiled(f, root, dir) // it says what is wrong
 		return status
@@ -88,6 +85,9 @@ func build(w *world, f *flags, args []string) int {
 		if m.wrong != "" {
 			fmt.Fprintf(w.out, "    %s\n", m.wrong)
 		}
+	}
+	if !r.Remembers && len(r.Plan.Enclosures) > 0 {
+		fmt.Fprintf(w.out, "  No calendar of before tells here which animals there were: whether one is missing from the plan is seen from the next build on\n")
 	}
 	for _, name := range forgotten(w, dir, made) {
 		fmt.Fprintf(w.out, "  %s  stands still: no calendar of the plan writes it any more. Phones go on showing it until it is deleted here and taken off them\n", filepath.ToSlash(filepath.Join(dir, name)))

@@ -12,7 +12,7 @@ func checkPlan(w *world, f *flags, args []string) int {
 		fmt.Fprintf(w.err, "vivary check: %v\n", err)
 		return usage
 	}
-	r, status := w.compiled(f, root, feedsIn(root))
+	r, status := w.compiled(f, root, f.calendars(root))
 	if status != fine {
 		return status
 	}

@@ -5,6 +5,8 @@ import (
 	"path/filepath"
 	"strings"
 
+	"github.com/spf13/afero"
+
 	"vivary/cmd/internal/publish"
 	"vivary/compile"
 	"vivary/compile/feeds"
@@ -53,7 +55,15 @@ func (w *world) compiled(f *flags, root, dir string) (*compile.Result, int) {
 		fmt.Fprintf(w.err, "vivary: %v\n", err)
 		return nil, usage
 	}
-	return compile.From(compile.Input{Plan: c, Loaded: found, Now: now, Told: w.told(c, dir)}), fine
+	return compile.From(compile.Input{Plan: c, Loaded: found, Now: now, Told: w.told(c, dir), Known: w.known(c, root, dir)}), fine
+}
+
+// calendars is the folder of a collection's calendars.
+func (f *flags) calendars(root string) string {
+	if f.out != "" {
+		return f.out
+	}
+	return feedsIn(root)
 }
 
 // feedsIn is the folder of a collection's feeds, where no other was named.
@@ -75,6 +85,27 @@ func (w *world) told(c *plan.Collection, dir string) roster.Told {
 		}
 	}
 	return feeds.ReadTold(c.About.Name.V, heads)
+}
+
+// known reads what the last feeds told of the animals, whichever calendars the plan has now.
+func (w *world) known(c *plan.Collection, root, dir string) []compile.Known {
+	if c.About == nil {
+		return nil
+	}
+	files, err := afero.ReadDir(w.disk, dir)
+	if err != nil {
+		return nil // there are none
+	}
+	var heads [][]byte
+	for _, f := range files {
+		if filepath.Ext(f.Name()) != ".ics" {
+			continue
+		}
+		if head, err := publish.Head(w.disk, dir, f.Name()); err == nil {
+			heads = append(heads, head)
+		}
+	}
+	return feeds.ReadKnown(c, heads, filepath.Clean(dir) == filepath.Clean(feedsIn(root)))
 }
 
 // refuse prints the findings that keep a command from being carried out.

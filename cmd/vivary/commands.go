@@ -28,11 +28,11 @@ func init() {
 	commands = []command{
 		{name: "start", also: "begin create init new", args: "[FOLDER]", short: "write a first collection to learn from", run: start, flags: "sheet type",
 			long: "Writes a small collection that compiles, with comments that teach. The folder must not hold a plan yet. With --sheet it writes a sheet of a species that is not built in, to be filled in, beside the plan that is there."},
-		{name: "check", also: "lint test validate verify", args: "[FOLDER]", short: "look for mistakes", run: checkPlan, flags: "format urgent-fails",
+		{name: "check", also: "lint test validate verify", args: "[FOLDER]", short: "look for mistakes", run: checkPlan, flags: "format out urgent-fails",
 			long: "Reads all plans and logs below the folder and prints what it finds. Exit status 1 if a finding would keep the plan from being built. What is urgent never does; with --urgent-fails the exit status is 3 while anything is."},
 		{name: "build", also: "calendar calendars compile make", args: "[FOLDER]", short: "write the calendars", run: build, flags: "out format",
 			long: "Checks, and writes one calendar file for each calendar of the plan. If anything refuses the plan, nothing is written and the last good calendars stay."},
-		{name: "due", also: "agenda day list todo today", args: "[FOLDER]", short: "show what is due today and in the coming days", run: dueRounds, flags: "days format round keeper",
+		{name: "due", also: "agenda day list todo today", args: "[FOLDER]", short: "show what is due today and in the coming days", run: dueRounds, flags: "days format out round keeper",
 			long: "Prints the rounds of today and the coming days. Calendars on phones lag by hours; this never does. While the plan is refused the list is that of the calendars last built, and the exit status is 1."},
 		{name: "note", also: "add log record write", args: "[DAY] ENCLOSURE… [ANIMALS] WORD … [NOTE]", short: "append a line to the log", run: note, flags: "at by undo",
 			long: "Checks a line, appends it to records/YEAR.care.log and says what follows from it. Without a day it is today; yesterday, monday and 2 days ago are days too. Of several enclosures, tub-1,tub-2 or tub-7 to 12, it appends a line each. What was seen can be noted while the plan is refused too. With --undo it appends the line that takes back the last one, or the last one by the keeper named with --by, or the last about each enclosure that is named. After -- everything is taken as it stands, so that a note may begin with a hyphen."},

@@ -20,12 +20,12 @@ func dueRounds(w *world, f *flags, args []string) int {
 		fmt.Fprintf(w.err, "vivary due: %v\n", err)
 		return usage
 	}
-	r, status := w.compiled(f, root, feedsIn(root))
+	r, status := w.compiled(f, root, f.calendars(root))
 	if status != fine {
 		return status
 	}
 	if r.Refused() {
-		return w.dueRefused(r, f, feedsIn(root))
+		return w.dueRefused(r, f, f.calendars(root))
 	}
 	if f.round != "" && !hasRound(r, f.round) {
 		fmt.Fprintf(w.err, "vivary due: there is no round %q\n", f.round)

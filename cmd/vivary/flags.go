@@ -27,7 +27,7 @@ var flagTable = []struct {
 	{"in", "FOLDER", "the folder of the collection (default: this folder)", func(f *flags) any { return &f.in }},
 	{"now", "MOMENT", "take this for the present: 2027-03-01, or 2027-03-01T08:00", func(f *flags) any { return &f.now }},
 	{"format", "FORM", "text or json", func(f *flags) any { return (*form)(&f.format) }},
-	{"out", "FOLDER", "where calendars are written (default: feeds, in the collection's folder)", func(f *flags) any { return &f.out }},
+	{"out", "FOLDER", "the folder of the calendars (default: feeds, in the collection's folder)", func(f *flags) any { return &f.out }},
 	{"days", "N", "how many days (default 3)", func(f *flags) any { return &f.days }},
 	{"round", "NAME", "only this round", func(f *flags) any { return &f.round }},
 	{"keeper", "NAME", "only what this keeper does", func(f *flags) any { return &f.keeper }},

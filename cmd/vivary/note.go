@@ -22,7 +22,7 @@ import (
 // written.
 func note(w *world, f *flags, args []string) int {
 	root, _ := w.root(f, nil)
-	before, status := w.compiled(f, root, feedsIn(root))
+	before, status := w.compiled(f, root, f.calendars(root))
 	if status != fine {
 		return status
 	}
@@ -124,7 +124,7 @@ func (w *world) trial(f *flags, root, path string, lines []string) (*trial, int)
 	inner := *w
 	inner.disk = disk
 	status := fine
-	t.after, status = inner.compiled(f, root, feedsIn(root))
+	t.after, status = inner.compiled(f, root, f.calendars(root))
 	return t, status
 }
 

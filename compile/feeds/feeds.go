@@ -91,6 +91,7 @@ func (f *Feed) make(last *ical.Memory, reach civil.Date) (*ical.Feed, error) {
 		}
 	}
 	feed.Told = f.told(reach)
+	feed.Salt, feed.Here = compile.Salt(f.r.Plan), f.here()
 	s := f.pick()
 	s.reach = reach
 	if f.perCare() {

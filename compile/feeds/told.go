@@ -5,10 +5,13 @@ import (
 	"encoding/binary"
 	"slices"
 
+	"vivary/compile"
 	"vivary/compile/horizon"
 	"vivary/compile/ical"
 	"vivary/compile/identity"
+	"vivary/compile/life"
 	"vivary/compile/roster"
+	"vivary/plan"
 	"vivary/schema/civil"
 )
 
@@ -49,6 +52,50 @@ func (f *Feed) told(reach civil.Date) []ical.Told {
 	// A care in several rounds, as a whole, is in several.
 	slices.SortFunc(out, func(a, b ical.Told) int { return slices.Compare(a.IDs, b.IDs) })
 	return out
+}
+
+// here says how many live in the enclosures that the feed shows. Of the others it says
+// nothing: whoever reads it need not know of them.
+func (f *Feed) here() (out []ical.Here) {
+	shown := map[*life.Enclosure]bool{}
+	for _, p := range f.picks {
+		shown[p.Entry.Life] = true
+	}
+	for _, l := range f.r.Lives {
+		if shown[l] {
+			out = append(out, f.r.Here(l))
+		}
+	}
+	return out
+}
+
+// ReadKnown reads what feeds told of the animals from the beginnings of their files. Those of
+// another collection count only where there are none of this one and all that is in the
+// folder is this one's: it had another name then.
+func ReadKnown(c *plan.Collection, heads [][]byte, own bool) []compile.Known {
+	var mine, others []compile.Known
+	salt := compile.Salt(c)
+	for _, head := range heads {
+		if !ical.Ours(head) {
+			continue
+		}
+		switch k := known(head); {
+		case len(k.Here) == 0:
+		case k.Salt == salt:
+			mine = append(mine, k)
+		default:
+			others = append(others, k)
+		}
+	}
+	if len(mine) > 0 || !own {
+		return mine
+	}
+	return others
+}
+
+func known(head []byte) (k compile.Known) {
+	k.Salt, k.Here, k.Made = ical.ReadHere(head)
+	return k
 }
 
 // month returns the first day of a day's month.

@@ -46,5 +46,7 @@ type Feed struct {
 	Source      string         // where the feed is fetched from; left out unless ValidURI
 	Refresh     string         // an RFC 5545 duration such as "PT6H"; left out unless ValidDuration
 	Told        []Told         // what the feed shows, for a later build
+	Salt        string         // of the ids of Here
+	Here        []Here         // the enclosures that it shows, for a later build
 	Entries     []Entry
 }

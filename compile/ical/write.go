@@ -170,6 +170,7 @@ func (w *lines) calendar(f *Feed) {
 	w.some("X-APPLE-CALENDAR-COLOR", f.Hex)
 	w.some("X-WR-TIMEZONE", f.Zone)
 	w.told(f.Told)
+	w.here(f.Salt, f.Here)
 }
 
 // revised writes an entry as if nothing had changed, and once more with a new
