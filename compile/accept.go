@@ -54,22 +54,23 @@ func accept(c *plan.Collection, all []finding.Finding, today civil.Date) []findi
 				}
 				if s := slip.Of(a.Name.V, ids); s != "" {
 					f.Text += ": did you mean " + s + "?"
-					f.Write = "accept \"" + s + "\""
+					f.Write = s
 					if FindRule(s).Silence != finding.Never {
 						f.Edits = finding.Instead(a.Name.At, a.Name.V, s)
 					}
 				}
 				about.Add(f)
 			case r.Silence == finding.Never:
-				about.Add(finding.Finding{Rule: ruleAcceptNever, At: a.Name.At, Text: r.ID + " is never silenced: " + r.Title, Write: r.Instead})
+				about.Add(finding.Finding{Rule: ruleAcceptNever, At: a.Name.At, Text: r.ID + " is never silenced: " + r.Title,
+					Write: "no such block; what helps is told by vivary why " + r.ID, Edits: finding.Without(c.Files.Text(a.Whole.File), a.Whole)})
 			case a.Until.Set() && a.Until.V <= today:
 				over[silence{e.Box(), r}] = a
 				about.Add(finding.Finding{Rule: ruleAcceptOver, At: a.Until.At, Text: r.ID + " was accepted until " + a.Until.V.Words() + ", which has passed",
 					Write: "put it right, or a new date and reason"})
 			case a.Until.Set() && int(a.Until.V-today) > longestAccept:
+				by := a.Until.V.NotAfter(today + longestAccept).String()
 				about.Add(finding.Finding{Rule: ruleAcceptLong, At: a.Until.At, Text: r.ID + " would be accepted until " + a.Until.V.Words(),
-					Limit: "a year and a month ahead", Write: "until = \"" + (today + 365).String() + "\", or sooner",
-					Edits: finding.Instead(a.Until.At, a.Until.V.String(), (today + 365).String())})
+					Limit: "a year and a month ahead", Write: by + ", or sooner", Edits: finding.Instead(a.Until.At, a.Until.V.String(), by)})
 			case accepts(a, today):
 				silenced[silence{e.Box(), r}] = true
 			}

@@ -1,10 +1,8 @@
 package plan
 
 import (
-	"bytes"
 	"reflect"
 	"slices"
-	"strings"
 
 	"vivary/plan/finding"
 	"vivary/plan/source"
@@ -135,18 +133,4 @@ func (e *Enclosure) twiceOf(flat, block *Animals) []finding.Finding {
 		}
 	})
 	return found.All
-}
-
-// wholeLine is a place with what indents it and the end of its line, where nothing else
-// stands on its lines.
-func wholeLine(text []byte, at source.Place) source.Place {
-	start := bytes.LastIndexByte(text[:at.Start], '\n') + 1
-	end := len(text)
-	if i := bytes.IndexByte(text[at.End:], '\n'); i >= 0 {
-		end = int(at.End) + i + 1
-	}
-	if strings.TrimSpace(string(text[start:at.Start])+string(text[at.End:end])) == "" {
-		at.Start, at.End = int32(start), int32(end)
-	}
-	return at
 }

@@ -1,7 +1,9 @@
 package plan
 
 import (
+	"bytes"
 	"cmp"
+	"iter"
 	"reflect"
 	"slices"
 	"strconv"
@@ -173,7 +175,7 @@ func (d *decoder) block(blk *syntax.Block, b *binding, v reflect.Value) {
 			if b.block.Block(name) != nil {
 				d.found.Add(finding.Finding{Rule: ruleValue, At: a.NameAt,
 					Text:  quote(name) + " is a block, not a value",
-					Write: firstLine(b.block.Block(name).Example) + " … }"})
+					Write: "a block: " + opening(b.block.Block(name)) + ", then between { and } what belongs to it, each on a line of its own"})
 				continue
 			}
 			d.unknown(a.NameAt, "attribute", name, "block "+b.block.Name, ownNames(b.block), func(better string) bool {
@@ -204,7 +206,7 @@ func (d *decoder) block(blk *syntax.Block, b *binding, v reflect.Value) {
 			if a := b.block.Attr(in.Type); a != nil {
 				d.found.Add(finding.Finding{Rule: ruleValue, At: in.TypeAt,
 					Text:  quote(in.Type) + " is a value, not a block",
-					Write: a.Name + " = " + a.Example})
+					Write: "behind " + a.Name + " an = and " + a.Form()})
 				continue
 			}
 			d.unknown(in.TypeAt, "block", in.Type, "block "+b.block.Name, ownNames(b.block), func(better string) bool {
@@ -360,14 +362,14 @@ func (d *decoder) label(blk *syntax.Block, b *schema.Block, h *Head) {
 		if want == 0 {
 			text = "block " + b.Name + " takes no name"
 		}
-		d.found.Add(finding.Finding{Rule: ruleValue, At: at, Text: text, Write: firstLine(b.Example)})
+		d.found.Add(finding.Finding{Rule: ruleValue, At: at, Text: text, Write: opening(b) + " and no more before its {"})
 	}
 	if want == 0 {
 		return
 	}
 	if len(blk.Labels) == 0 {
 		d.found.Add(finding.Finding{Rule: ruleMissing, At: h.At,
-			Text: "block " + b.Name + " has no " + b.Label + " after it", Write: firstLine(b.Example)})
+			Text: "block " + b.Name + " has no " + b.Label + " after it", Write: opening(b)})
 		return
 	}
 	h.Name = wrote(blk.Labels[0].Text, blk.Labels[0].At)
@@ -380,19 +382,77 @@ func (d *decoder) label(blk *syntax.Block, b *schema.Block, h *Head) {
 		return // these are words of the language, or free text
 	}
 	if !validName(h.Name.V) {
-		d.found.Add(finding.Finding{Rule: ruleValue, At: h.Name.At,
-			Text:  quote(h.Name.V) + " cannot be a name: a name is made of letters, digits, hyphens and underscores, at most 60 of them",
-			Write: titled(b, h.Name.V)})
+		d.found.Add(d.noName(blk, b, h))
 	}
 }
 
-// titled says what to write in place of a name that is none: in a block that has a title
-// the words that were meant for it go there.
-func titled(b *schema.Block, name string) string {
-	if b.Attr("title") == nil {
-		return quote(slug(name))
+// noName finds a name that cannot be one. A name is made of it, wherever it stands in the
+// file; in a block that has a title the words that were meant for it go there.
+func (d *decoder) noName(blk *syntax.Block, b *schema.Block, h *Head) finding.Finding {
+	f := finding.Finding{Rule: ruleValue, At: h.Name.At,
+		Text:  quote(h.Name.V) + " cannot be a name: a name is made of letters, digits, hyphens and underscores, at most 60 of them",
+		Write: "a name of these"}
+	name := asName(h.Name.V)
+	if name == "" {
+		return f
 	}
-	return quote(slug(name)) + ", with title = " + quote(name)
+	f.Write = quote(name)
+	old, taken := strconv.Quote(h.Name.V), bytes.Contains(d.source, []byte(strconv.Quote(name)))
+	if edits := finding.Instead(h.Name.At, h.Name.V, name); edits != nil && !taken {
+		for from := range indexes(d.source, old) {
+			at := source.Place{File: h.Name.At.File, Start: int32(from + 1), End: int32(from + len(old) - 1)}
+			if at.Start != edits[0].At.Start && !d.saysWords(at) {
+				f.Edits = append(f.Edits, finding.Edit{At: at, Text: name})
+			}
+		}
+		f.Edits = append(edits, f.Edits...)
+	}
+	if b.Attr("title") != nil && blk.Attr("title") == nil {
+		f.Write += " as its name, and " + quote(h.Name.V) + " as its title"
+		if f.Edits != nil {
+			f.Edits = append(f.Edits, finding.Inside(d.source, h.At, h.Whole, "title = "+old)...)
+		}
+	}
+	return f
+}
+
+// asName makes a name of words, or returns "".
+func asName(words string) string {
+	kept := strings.FieldsFunc(strings.Map(func(r rune) rune {
+		switch {
+		case inName(r) && r != '-':
+			return r
+		case r == '\'' || r == '’':
+			return -1
+		}
+		return '-'
+	}, strings.ToLower(words)), func(r rune) bool { return r == '-' })
+	if name := strings.Join(kept, "-"); validName(name) {
+		return name
+	}
+	return ""
+}
+
+// indexes are where a text holds another.
+func indexes(text []byte, part string) iter.Seq[int] {
+	return func(use func(int) bool) {
+		for from := 0; ; {
+			i := bytes.Index(text[from:], []byte(part))
+			if i < 0 || !use(from+i) {
+				return
+			}
+			from += i + len(part)
+		}
+	}
+}
+
+// saysWords reports whether a place is on a line that holds words for people, or behind a
+// remark.
+func (d *decoder) saysWords(at source.Place) bool {
+	start := bytes.LastIndexByte(d.source[:at.Start], '\n') + 1
+	line := bytes.TrimSpace(d.source[start:at.Start])
+	word, _, _ := bytes.Cut(line, []byte{' '})
+	return bytes.ContainsRune(line, '#') || slices.Contains([]string{"title", "note", "because", "task"}, string(word))
 }
 
 // validName reports whether a label can be written without quotes in a log line.
@@ -401,11 +461,16 @@ func validName(s string) bool {
 		return false
 	}
 	for _, r := range s {
-		if !(r == '-' || r == '_' || unicode.IsDigit(r) || unicode.IsLetter(r) || unicode.IsMark(r)) {
+		if !inName(r) {
 			return false
 		}
 	}
 	return true
+}
+
+// inName reports whether a name may hold a character.
+func inName(r rune) bool {
+	return r == '-' || r == '_' || unicode.IsDigit(r) || unicode.IsLetter(r) || unicode.IsMark(r)
 }
 
 // hasBlock reports whether a block has one of a type and with labels already.
@@ -469,9 +534,15 @@ func ownNames(b *schema.Block) []string {
 	return append(n, blockNames(b)...)
 }
 
-func firstLine(s string) string {
-	line, _, _ := strings.Cut(s, "\n")
-	return line
+// opening says in words what a block begins with.
+func opening(b *schema.Block) string {
+	switch b.Label {
+	case "":
+		return "the word " + b.Name
+	case "name":
+		return "the word " + b.Name + " and its name in quotes"
+	}
+	return "the word " + b.Name + " and the " + b.Label + ", in quotes"
 }
 
 func named(h *Head) string {

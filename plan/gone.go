@@ -159,7 +159,7 @@ func (r *resolver) sayStrangers() {
 		if s.lines > 1 {
 			f.Text += ", of which " + wording.Count(s.lines, "line speaks", "lines speak")
 		}
-		gone := "where it is no longer kept, in the plan: gone " + quote(s.at.V) + " { because = \"…\" }"
+		gone := "where it is no longer kept, in the plan a gone block of that name, with what became of the animals as because"
 		if near := r.slip(s.at.V, known); near != "" {
 			f.Text += ": did you mean " + quote(near) + "?"
 			f.Write, f.Edits = quote(near), finding.Instead(s.at.At, s.at.V, near)

@@ -35,7 +35,7 @@ func (d *decoder) apart(e *Enclosure) {
 		}
 		var err error
 		if a.Numbers, err = ParseSpans(a.Name.V); err != nil {
-			f := finding.Finding{Rule: ruleValue, At: a.Name.At, Text: err.Error(), Write: "number \"7\", or number \"31 to 40\""}
+			f := finding.Finding{Rule: ruleValue, At: a.Name.At, Text: err.Error(), Write: "behind number, in quotes, one number or several: 7, 31 to 40, or 3, 5, 9"}
 			var spans spanError
 			if errors.As(err, &spans) && spans.instead != "" {
 				f.Write, f.Edits = "number "+quote(spans.instead), finding.Instead(a.Name.At, a.Name.V, spans.instead)
@@ -85,7 +85,7 @@ func (r *resolver) number() {
 			written = append(written, e)
 			if len(e.Apart) > 0 {
 				r.found.Add(finding.Finding{Rule: ruleMissing, At: e.Apart[0].At, Text: "enclosure" + named(&e.Head) + " has no numbers: it is one enclosure, and a number block is about one of several",
-					Write: "numbers = \"1 to 40\" in the enclosure; or, in place of this block, what it says"})
+					Write: "in the enclosure, which numbers there are, as numbers; or, in place of this block, what it says"})
 			}
 		case !e.Numbers.Set() || e.Name.V == "" || !bound.admits(r, e):
 			r.unread.whole = true // which they are is not known
@@ -116,7 +116,7 @@ func (r *resolver) onlyOnce(all, several []*Enclosure) []*Enclosure {
 	for _, block := range several {
 		if o := named[block.Name.V]; o != nil && o.Of == "" {
 			r.found.Add(finding.Finding{Rule: ruleTwice, At: block.Name.At, Text: "enclosure " + quote(block.Name.V) + " is there alone and with numbers: " + quote(block.Name.V) + " could mean either",
-				Write: "another name for the one, with formerly = " + quote(block.Name.V), Also: []finding.Related{{At: o.At, Text: "the one"}}})
+				Write: "another name for the one, and its name of now as formerly", Also: []finding.Related{{At: o.At, Text: "the one"}}})
 		}
 		again := map[source.Place][]*Enclosure{} // by the block that has them too
 		var others []*Enclosure
@@ -242,7 +242,7 @@ func (e *Enclosure) each() *numbered {
 	out := &numbered{}
 	last := e.Numbers.V[len(e.Numbers.V)-1]
 	if longest := e.Name.V + "-" + last.write(last.High); validName(e.Name.V) && !validName(longest) {
-		out.found.Add(finding.Finding{Rule: ruleValue, At: e.Name.At, Text: quote(longest) + " cannot be a name: it has more than 60 characters", Write: "a shorter name, and formerly = " + quote(e.Name.V)})
+		out.found.Add(finding.Finding{Rule: ruleValue, At: e.Name.At, Text: quote(longest) + " cannot be a name: it has more than 60 characters", Write: "a shorter name, and the name of now as formerly"})
 	}
 	about := map[int][]int{} // the number blocks about each number
 	for i, a := range e.Apart {
@@ -334,7 +334,7 @@ func (r *resolver) strays(e *Enclosure, a *Apart) {
 	case len(left) > 0:
 		f.Edits = inQuotes(a.Name.At, left.String())
 	case away[len(away)-1].High < last.High: // one that was taken out
-		f.Edits = []finding.Edit{{At: wholeLine(r.c.Files.Text(a.Whole.File), a.Whole)}}
+		f.Edits = finding.Without(r.c.Files.Text(a.Whole.File), a.Whole)
 	case len(away) == 1 && away[0].Low == last.High+1: // those that were added
 		more := slices.Clone(e.Numbers.V)
 		more[len(more)-1].High = away[0].High

@@ -163,10 +163,14 @@ func (r *resolver) gatherRacks(templates map[string]*Template) {
 		n := r.racks.boxes[k.Name.V]
 		switch {
 		case k.Places.Set() && k.Places.V < 1:
-			r.found.Add(finding.Finding{Rule: ruleValue, At: k.Places.At, Text: "a rack has one place at the least", Write: "places = " + strconv.Itoa(max(n, 1))})
+			f := finding.Finding{Rule: ruleValue, At: k.Places.At, Text: "a rack has one place at the least", Write: "how many boxes it holds"}
+			if n > 0 {
+				f.Write, f.Edits = strconv.Itoa(n)+", or more", finding.Plain(k.Places.At, strconv.Itoa(n))
+			}
+			r.found.Add(f)
 		case k.Places.Set() && k.Places.V < n:
 			r.found.Soft(finding.Finding{Rule: ruleValue, At: k.Places.At, Text: "rack" + named(&k.Head) + " holds " + strconv.Itoa(k.Places.V) + " boxes, and " + strconv.Itoa(n) + " stand in it: the power of its heaters is shared by these",
-				Write: "places = " + strconv.Itoa(n) + ", or more", Edits: finding.Instead(k.Places.At, strconv.Itoa(k.Places.V), strconv.Itoa(n))}, finding.Caution)
+				Write: strconv.Itoa(n) + ", or more", Edits: finding.Instead(k.Places.At, strconv.Itoa(k.Places.V), strconv.Itoa(n))}, finding.Caution)
 		}
 	}
 }
@@ -214,14 +218,10 @@ func (r *resolver) rackPlace(k *Rack) *Room {
 	}
 	switch {
 	case len(in) > 1:
-		var names []string
-		for _, x := range in {
-			names = append(names, x.Name.V)
-		}
-		r.found.Add(finding.Finding{Rule: ruleTwice, At: k.At, Text: "rack" + named(&k.Head) + " has enclosures in the rooms " + wording.And(names) + ": it cannot stand in all of them",
-			Write: "room = " + quote(names[0]) + ", and a rack for each room"})
+		r.found.Add(finding.Finding{Rule: ruleTwice, At: k.At, Text: "rack" + named(&k.Head) + " has enclosures in the rooms " + wording.And(roomNames(in)) + ": it cannot stand in all of them",
+			Write: "one of these rooms as room, and a rack for each of the others"})
 	case lacking && len(r.c.Rooms) > 1:
-		r.found.Add(finding.Finding{Rule: ruleMissing, At: k.At, Text: "rack" + named(&k.Head) + " has no room, and there is more than one", Write: "room = " + quote(r.c.Rooms[0].Name.V)})
+		r.found.Add(finding.Finding{Rule: ruleMissing, At: k.At, Text: "rack" + named(&k.Head) + " has no room, and there is more than one", Write: "the room in which it stands, as room: " + wording.Or(roomNames(r.c.Rooms))})
 	}
 	if len(in) == 0 {
 		return nil

@@ -55,7 +55,7 @@ func (r *resolver) references(doubtful map[string]bool) {
 		r.days(t.On, t.NotOn, t.AlsoOn)
 		if t.From.Set() && t.Until.Set() && t.Until.V < t.From.V {
 			r.found.Add(finding.Finding{Rule: ruleDate, At: t.Until.At, Text: "the last day (" + t.Until.V.String() + ") is before the first (" + t.From.V.String() + ")",
-				Write: "until = a day after " + t.From.V.String()})
+				Write: "a day after " + t.From.V.String()})
 		}
 	}
 	menu := func(f *Feeding) {
@@ -147,7 +147,7 @@ func (r *resolver) ofDates(x *Dates) {
 			Write: "a name that begins with a letter and is no weekday, such as \"school-holidays\""})
 	} else if !r.dated[x.Name.V] && !r.unread.mayHold(x.Name.V) {
 		r.found.Add(finding.Finding{Rule: ruleDatesUnnamed, At: x.At, Text: "dates" + named(&x.Head) + " is named nowhere: no round and no care is other for it",
-			Write: "not_on = [" + quote(x.Name.V) + "] in the rounds that are not held on them, or on = [" + quote(x.Name.V) + "] in one that is"})
+			Write: quote(x.Name.V) + " under not_on in the rounds that are not held on them, or under on in one that is"})
 	}
 	for _, d := range x.On {
 		if d.V.Kind == NamedDays {

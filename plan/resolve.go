@@ -10,6 +10,7 @@ import (
 	"vivary/schema"
 	"vivary/schema/quantity"
 	"vivary/schema/slip"
+	"vivary/schema/wording"
 	"vivary/schema/zone"
 )
 
@@ -129,7 +130,7 @@ func (r *resolver) about() {
 	if len(all) == 0 {
 		if !r.unread.whole && !r.unread.has("collection", "") && r.c.Files.Len() > 0 {
 			r.found.Add(finding.Finding{Rule: ruleNoCollection, Text: "no file has a collection block",
-				Write: "collection \"my-collection\" { … } with time_zone = \"Europe/London\", or your own zone, in it"})
+				Write: "in any file a collection block: a name of your own, and in it the time zone of your place"})
 		}
 		return
 	}
@@ -234,16 +235,23 @@ func (r *resolver) place(e *Enclosure) *Room {
 	case e.Template.Set() && e.template == nil: // which may say it
 	case len(rooms) > 1:
 		r.found.Add(finding.Finding{Rule: ruleMissing, At: e.At, Text: "enclosure" + named(&e.Head) + " has no room, and there is more than one",
-			Write: "room = " + quote(rooms[0].Name.V)})
+			Write: "the room in which it stands, as room: " + wording.Or(roomNames(rooms))})
 	}
 	return nil
+}
+
+func roomNames(rooms []*Room) (names []string) {
+	for _, x := range rooms {
+		names = append(names, x.Name.V)
+	}
+	return names
 }
 
 // inner looks at the blocks in an enclosure that speak of others in it.
 func (r *resolver) inner(e *Enclosure) {
 	for _, a := range e.crew {
 		r.found.Add(finding.Finding{Rule: ruleCrew, At: a.At, In: e.Box(), Text: a.Name.V + " are a clean-up crew: they are not counted, and nothing is proved for them",
-			Write: "substrate = \"…, with " + a.Name.V + "\" in housing, in place of this block; where you breed them, an enclosure of their own with culture = true"})
+			Write: "in place of this block " + a.Name.V + " among the words of the substrate; where you breed them, an enclosure of their own that is said to be a culture"})
 	}
 	if e.Climate != nil {
 		for _, h := range e.Climate.Heaters {
@@ -263,7 +271,7 @@ func (r *resolver) inner(e *Enclosure) {
 		r.noStages(c.Stages, "a care of its own, with a name that says for whom")
 	}
 	for _, f := range e.Feeding {
-		r.noStages(f.Stages, "feeding \"adults\", with the name of the animals that it is for")
+		r.noStages(f.Stages, "a feeding block with the name of the animals that it is for")
 		if f.Name.Set() && e.Group(f.Name.V) == nil {
 			r.unknownName(f.Name, "animals block in this enclosure", e.groups())
 		}
@@ -283,7 +291,7 @@ func (r *resolver) device(h *Heater, others []*Heater) {
 		r.found.Add(finding.Finding{Rule: ruleUnknownWord, At: h.Name.At, Text: quote(h.Name.V) + " is not a kind of heater: " + q.Ask, Write: q.Write})
 		return
 	}
-	r.notListed(h.Name, "a kind of heater", "kind = one of: ", choiceNames(schema.HeaterKinds),
+	r.notListed(h.Name, "a kind of heater", "as kind one of: ", choiceNames(schema.HeaterKinds),
 		func(better string) bool {
 			return !slices.ContainsFunc(others, func(o *Heater) bool { return o.Name.V == better })
 		})
@@ -315,11 +323,11 @@ func (r *resolver) complete(e *Enclosure) {
 	r.required(reflect.ValueOf(e))
 	if e.Housing == nil {
 		r.found.Add(finding.Finding{Rule: ruleMissing, At: e.At, Text: "enclosure" + named(&e.Head) + " has no housing block: the box itself",
-			Write: "a block housing with inside = \"60 x 40 x 40 cm\" and lid = \"solid, latched\" in it"})
+			Write: "a housing block in it, with the size inside and how the lid shuts"})
 	}
 	if len(e.Animals) == 0 && !(e.Housing != nil && e.Housing.Places.Set()) {
 		r.found.Add(finding.Finding{Rule: ruleMissing, At: e.At, Text: "enclosure" + named(&e.Head) + " has no animals block",
-			Write: "a block animals \"adult\" with count = 1 and stage = \"adult\" in it"})
+			Write: "an animals block in it, with how many they are and their stage"})
 	}
 }
 

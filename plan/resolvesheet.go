@@ -50,7 +50,7 @@ func (r *resolver) reasoned(s *SpeciesSheet) {
 				Text: quote(h.Name.V) + " takes the place of a known figure, but has " + lacks, Write: writeReason})
 		} else if !known && len(src) == 0 {
 			r.found.Add(finding.Finding{Rule: RuleUnreasoned, At: h.At,
-				Text: quote(h.Name.V) + " does not say from whom it is known", Write: "source = [\"…\"]: a page, a person, your own records"})
+				Text: quote(h.Name.V) + " does not say from whom it is known", Write: "source, on whose word: a page, a person, your own records"})
 		}
 	}
 	for _, f := range s.Figures {
@@ -89,14 +89,14 @@ func (r *resolver) like(s *SpeciesSheet) {
 	for at := s; at != nil && at.Like.Set(); at = lib.own.species[at.Like.V] {
 		if seen[at] {
 			if at == s {
-				r.found.Add(finding.Finding{Rule: ruleValue, At: s.Like.At, Text: "like leads back to " + quote(s.Name.V), Write: "like = another species"})
+				r.found.Add(finding.Finding{Rule: ruleValue, At: s.Like.At, Text: "like leads back to " + quote(s.Name.V), Write: "another species"})
 			}
 			return
 		}
 		seen[at] = true
 	}
 	if names := lib.TypeNames(); s.Type.Set() && !slices.Contains(names, s.Type.V) {
-		f := finding.Finding{Rule: ruleUnknownName, At: s.Type.At, Text: "there is no care type " + quote(s.Type.V), Write: "type = one of: " + strings.Join(names, ", ")}
+		f := finding.Finding{Rule: ruleUnknownName, At: s.Type.At, Text: "there is no care type " + quote(s.Type.V), Write: "one of: " + strings.Join(names, ", ")}
 		if near := slip.Of(s.Type.V, names); near != "" {
 			f.Text += ": did you mean " + quote(near) + "?"
 			f.Write, f.Edits = "type = "+quote(near), finding.Instead(s.Type.At, s.Type.V, near)
@@ -104,7 +104,7 @@ func (r *resolver) like(s *SpeciesSheet) {
 		r.found.Add(f)
 	}
 	if names := lib.SpeciesNames(); s.Like.Set() && !slices.Contains(names, s.Like.V) {
-		r.unknownSpecies(s.Like, "like")
+		r.unknownSpecies(s.Like)
 	}
 }
 
@@ -119,7 +119,7 @@ func (r *resolver) species(e *Enclosure) *SpeciesSheet {
 	}
 	by := lib.ByOtherName(e.Species.V)
 	if len(by.Sheets) == 0 {
-		r.unknownSpecies(e.Species, "species")
+		r.unknownSpecies(e.Species)
 		return nil
 	}
 	sheet := by.One()
@@ -139,7 +139,7 @@ func (r *resolver) species(e *Enclosure) *SpeciesSheet {
 		f.Text = quote(e.Species.V) + " is another name; the sheet " + sheet.Name.V + " is used"
 	}
 	if sheet == nil { // which is meant is for the keeper to say
-		f.Rule, f.Write = ruleUnknownName, "species = "+strings.Join(quotedEach(by.Names()), " or ")+", if that is what yours are"
+		f.Rule, f.Write = ruleUnknownName, strings.Join(quotedEach(by.Names()), " or ")+", if that is what yours are"
 		if by.As == NameMistaken || by.As == NameGenusOnce {
 			f.Write += "; else a sheet of its own: vivary start --sheet " + slug(e.Species.V)
 		}
@@ -155,8 +155,8 @@ func (r *resolver) species(e *Enclosure) *SpeciesSheet {
 
 // unknownSpecies finds a species of which there is no sheet. None is ever taken for another:
 // it says which are near by name or of the same genus, and how to write a sheet of one's
-// own, of a care type, those first that have its genus. attr is the attribute that names it.
-func (r *resolver) unknownSpecies(w Written[string], attr string) {
+// own, of a care type, those first that have its genus.
+func (r *resolver) unknownSpecies(w Written[string]) {
 	lib := r.c.Library
 	if r.unsaid(w.V) {
 		return
@@ -169,11 +169,11 @@ func (r *resolver) unknownSpecies(w Written[string], attr string) {
 	}
 	if len(near) > 0 {
 		r.found.Add(finding.Finding{Rule: ruleUnknownName, At: w.At, Text: "there is no species sheet " + quote(w.V) + "; near it by name " + wording.Noun(len(near), "is ", "are ") + wording.And(near),
-			Write: attr + " = " + strings.Join(quotedEach(near), " or ") + ", if that is what yours are; else a sheet of its own: vivary start --sheet " + slug(w.V)})
+			Write: strings.Join(quotedEach(near), " or ") + ", if that is what yours are; else a sheet of its own: vivary start --sheet " + slug(w.V)})
 		return
 	}
 	f := finding.Finding{Rule: ruleUnknownName, At: w.At, Text: "there is no species sheet " + quote(w.V),
-		Write: "species " + quote(slug(w.V)) + " { … } of type " + strings.Join(quotedEach(types), " or ") + ": vivary start --sheet " + slug(w.V) + " begins one"}
+		Write: "a sheet of its own, of type " + strings.Join(quotedEach(types), " or ") + ": vivary start --sheet " + slug(w.V) + " begins one"}
 	if len(types) == 0 { // of any genus: which there are is said by the command
 		f.Write = "a sheet of its own, of the care type that fits: vivary start --sheet " + slug(w.V) + " begins one, and vivary why types lists these"
 	}

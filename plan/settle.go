@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"vivary/plan/finding"
+	"vivary/plan/syntax"
 	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/quantity"
@@ -92,7 +93,7 @@ func (d *decoder) noWord(name Written[string], what string, known []string) {
 }
 
 // writeReason is what is written where unreasoned finds something.
-const writeReason = "because = \"…\", source = [\"…\"] and review = a date within a year or so"
+const writeReason = "because, with the reason; source, on whose word; and review, a date within a year or so"
 
 // unreasoned says what is missing of a reason, as in "no because, no review".
 func unreasoned(because Written[string], review Written[civil.Date], src []Written[string]) string {
@@ -167,7 +168,12 @@ func (d *decoder) figure(f *Figure, known []*schema.Figure) bool {
 	case schema.Truth:
 		f.Truth = f.Value.V == "true"
 		if f.Value.V != "true" && f.Value.V != "false" {
-			d.found.Add(finding.Finding{Rule: ruleValue, At: f.Value.At, Text: "value is \"true\" or \"false\"", Write: "value = \"true\""})
+			x := finding.Finding{Rule: ruleValue, At: f.Value.At, Text: quote(f.Value.V) + " is neither \"true\" nor \"false\"", Write: "one of the two"}
+			if all := candidates(&syntax.Value{Text: f.Value.V}, attr); len(all) > 0 {
+				x.Write = quote(all[0].v.Text)
+				x.Edits = finding.Instead(f.Value.At, f.Value.V, all[0].v.Text)
+			}
+			d.found.Add(x)
 		}
 	case schema.Word:
 		d.choice(attr, f.Value)

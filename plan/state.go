@@ -109,7 +109,7 @@ func (d *decoder) cell(b *State) bool {
 	manner, ok := schema.FindManner(b.Manner.V)
 	b.May = schema.May{Manner: manner, Words: b.Words.V, Every: wholeDays(b.Every), From: wholeDays(b.From), Source: codes(b.Source)}
 	if (manner == schema.Held || b.From.Set()) && slices.Contains(b.Rows, schema.RowWater) {
-		d.found.Add(finding.Finding{Rule: ruleValue, At: b.Care.At, Text: "drinking water is never held", Write: "care without water, or manner = \"outside\" with words of how it is filled"})
+		d.found.Add(finding.Finding{Rule: ruleValue, At: b.Care.At, Text: "drinking water is never held", Write: "care without water; or outside as manner, and words of how it is filled"})
 		return false
 	}
 	return ok && len(b.Rows) > 0

@@ -109,12 +109,12 @@ stage | hatchling | ? newborn while
 stage | scorpling | ? newborn while
 stage | baby | ? newborn while
 stage | nymph | ? juvenile when half grown
-stage | L4 | ? instar =
-stage | i4 | ? instar =
-stage | instar 3 | ? instar =
-stage | 5th instar | ? instar =
-stage | male | ? count =
-stage | gravid | ? state = "gravid"
+stage | L4 | ? its number as instar
+stage | i4 | ? its number as instar
+stage | instar 3 | ? its number as instar
+stage | 5th instar | ? its number as instar
+stage | male | ? as count 1.0
+stage | gravid | ? gravid as state
 stage | adlut | > adult
 stage | egg | : newborn, young, juvenile
 
@@ -128,9 +128,9 @@ heater | ceramic-heat-emitter | = ceramic
 heater | basking-lamp | = lamp
 heater | RHP | = panel
 heater | hot-rock | = rock
-heater | DHP | ? kind = "lamp"
+heater | DHP | ? lamp as kind
 heater | heater | ? one of: mat
-heater | uvb | ? uv = true
+heater | uvb | ? true as uv
 heater | cabel | > cable
 heater | stove | : mat, cable
 

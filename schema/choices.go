@@ -81,10 +81,10 @@ var UnclearStages = []Question{
 		"L1", "L2", "L3", "L4", "L5", "L6", "L7", "L8", "L9", "F1", "F2", "F3", "FH1", "FH2", "FH3", "FH4", "N1", "N2",
 		"instar 1", "instar 2", "instar 3", "instar 4", "instar 5", "instar 6", "instar 7", "instar 8", "instar 9",
 		"1st instar", "2nd instar", "3rd instar", "4th instar", "5th instar", "6th instar", "7th instar", "8th instar"},
-		"it is an instar, and keepers count these in two ways", "instar = its number, beside stage or in its place: 1 is the one on the mother's back or in the sac, and 2 begins with the first moult"},
-	{[]string{"male", "female", "unsexed"}, "it is a sex", "count = \"1.0\" for a male, \"0.1\" for a female, \"0.0.1\" where it is not known; and the stage"},
+		"it is an instar, and keepers count these in two ways", "its number as instar, beside stage or in its place: 1 is the one on the mother's back or in the sac, and 2 begins with the first moult"},
+	{[]string{"male", "female", "unsexed"}, "it is a sex", "as count 1.0 for a male, 0.1 for a female, 0.0.1 where it is not known; and here the stage"},
 	{[]string{"PM", "PM male"}, "it may be penultimate or before a moult", "subadult; or the word premoult in the log"},
-	{[]string{"gravid", "pregnant"}, "it is a state of a female", "state = \"gravid\"; and stage = \"adult\""},
+	{[]string{"gravid", "pregnant"}, "it is a state of a female", "gravid as state, and adult as stage"},
 }
 
 // FemaleStates are what a plan may say of a female and the log does not yet.
@@ -110,9 +110,9 @@ var HeaterKinds = choices(
 
 // UnclearHeaters are the words for a heater that do not say which kind it is.
 var UnclearHeaters = []Question{
-	{[]string{"heater", "heat", "heating", "heat source"}, "it does not say what kind of heater", "kind = one of: mat, cable, lamp, ceramic, panel"},
-	{[]string{"DHP", "deep heat projector", "projector"}, "it is not a kind that is reckoned here: it warms like a lamp, and shows no light like a ceramic", "kind = \"lamp\", which is reckoned the hotter"},
-	{[]string{"uvb", "uvb lamp", "uv", "uv lamp", "uvb tube"}, "it is no heater of its own", "kind = \"lamp\" with uv = true"},
+	{[]string{"heater", "heat", "heating", "heat source"}, "it does not say what kind of heater", "as kind one of: mat, cable, lamp, ceramic, panel"},
+	{[]string{"DHP", "deep heat projector", "projector"}, "it is not a kind that is reckoned here: it warms like a lamp, and shows no light like a ceramic", "lamp as kind, which is reckoned the hotter"},
+	{[]string{"uvb", "uvb lamp", "uv", "uv lamp", "uvb tube"}, "it is no heater of its own", "lamp as kind, and true as uv"},
 }
 
 // HeaterPlaces are where a heater is.

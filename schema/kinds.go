@@ -108,8 +108,8 @@ func (k *CareKind) Short() string {
 
 // UnclearKinds are the words for care that mean several kinds.
 var UnclearKinds = []Question{
-	{[]string{"clean", "cleaning", "maintenance"}, "it may be waste taken out, the dish scrubbed or all of the substrate changed", "kind = \"spot-clean\", \"dish\" or \"deep-clean\""},
-	{[]string{"moult check", "molt check", "observe", "observation"}, "it may be the look-round, or a look without opening", "kind = \"look\" or \"watch\""},
+	{[]string{"clean", "cleaning", "maintenance"}, "it may be waste taken out, the dish scrubbed or all of the substrate changed", "spot-clean, dish or deep-clean as kind"},
+	{[]string{"moult check", "molt check", "observe", "observation"}, "it may be the look-round, or a look without opening", "look or watch as kind"},
 }
 
 // KindCalled returns the kind of that name, or the one that keepers call so, or nil.

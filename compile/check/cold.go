@@ -319,7 +319,7 @@ func (e *Enclosure) aimedAir(s *seasons) *short {
 		least = max(least, soft.Range.Low)
 	}
 	x := e.say("heat-short", finding.Advice, "the cool end is the air, and that is usually at about "+e.spread(s.long.Air), nil,
-		e.temperature(climate.Celsius(p.Air.Low))+" is planned at the cool end", "cool_end = \""+quantity.FormatRange(least, max(least+1, math.Ceil(float64(s.hottest.Air.Likely))), u)+"\", or a warmer room")
+		e.temperature(climate.Celsius(p.Air.Low))+" is planned at the cool end", quantity.FormatRange(least, max(least+1, math.Ceil(float64(s.hottest.Air.Likely))), u)+" as cool end, or a warmer room")
 	x.f.At = e.Plan.Climate.CoolEnd.At
 	return x
 }
@@ -341,7 +341,7 @@ func (e *Enclosure) say(id string, how finding.Severity, text string, f *plan.Fi
 func (e *Enclosure) colder(s *seasons, how finding.Severity, text string, f *plan.Figure) *short {
 	limit := e.atLeast(f.Range.Low, e.Plan.Degrees(), f)
 	if !s.heated {
-		return e.say("unheated", how, "nothing heats it, and "+text, f, limit, "heater \"mat\" { power = \"…\", size = \"…\", place = \"side\", thermostat = \"…\" } in the climate block; or another room")
+		return e.say("unheated", how, "nothing heats it, and "+text, f, limit, "in the climate block a heater with a thermostat, with its power, size and place; or another room")
 	}
 	write := "a warmer room, or " + e.more(s.p, s.coldest) + "; vivary why " + e.Plan.Name.V + " shows the balance"
 	if e.holds(s.p, s.coldest) && s.p.Heaters[s.coldest.Warmest].Setting < climate.Celsius(f.Range.Low) {

@@ -158,7 +158,7 @@ func heaterUnguarded(r *Rule, e *Enclosure) {
 	for _, h := range e.heaters() {
 		if h.Place.V == "inside" && !h.Guarded.V {
 			e.Add(finding.Finding{Rule: &r.Rule, At: h.Place.At, Text: "the " + h.Name.V + " is within reach of the animals and has no guard",
-				Source: r.Source, Write: "a guard around it, and then guarded = true"})
+				Source: r.Source, Write: "a guard around it, and then true as guarded"})
 		}
 	}
 }
@@ -237,7 +237,7 @@ func heaterUnchecked(r *Rule, e *Enclosure) {
 	}
 	for _, h := range c.Heaters {
 		if e.Collection.Plan.Setting(h).Set() {
-			e.Add(finding.Finding{Rule: &r.Rule, At: e.deviceAt(h, c.At), Text: "the thermostat's own probe is the only thermometer", Source: r.Source, Write: "a thermometer of its own, and then thermometer = true"})
+			e.Add(finding.Finding{Rule: &r.Rule, At: e.deviceAt(h, c.At), Text: "the thermostat's own probe is the only thermometer", Source: r.Source, Write: "a thermometer of its own, and then true as thermometer"})
 			return
 		}
 	}

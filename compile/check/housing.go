@@ -124,7 +124,7 @@ func noPerch(r *Rule, e *Enclosure) {
 			at = h.At
 		}
 		f := e.figure(schema.FigureLifestyle)
-		x := finding.Finding{Rule: &r.Rule, At: at, Text: g.Animals.Name.V + " live above the ground, and there is nothing to live on", Limit: e.limit("lives above the ground", f), Write: "upright bark, and then perches = true"}
+		x := finding.Finding{Rule: &r.Rule, At: at, Text: g.Animals.Name.V + " live above the ground, and there is nothing to live on", Limit: e.limit("lives above the ground", f), Write: "upright bark, and then true as perches"}
 		how := r.Severity
 		switch {
 		case e.hangs(stage):
@@ -132,7 +132,7 @@ func noPerch(r *Rule, e *Enclosure) {
 			x.Text, x.Limit = g.Animals.Name.V+" must hang free to moult, and there is nothing to hang from", e.limit("hangs free", f)
 		case crevice:
 			x.Text, x.Limit = g.Animals.Name.V+" live in cracks of rock, and there is none", e.limit("lives under and between flat stones", f)
-			x.Write = "flat stones that cannot slip, and then hides = " + strconv.Itoa(max(1, e.hiding()))
+			x.Write = "flat stones that cannot slip, and then as hides " + strconv.Itoa(max(1, e.hiding()))
 			if h.Hides.Set() {
 				x.At = h.Hides.At
 			} else {
@@ -396,7 +396,7 @@ func hidesFew(r *Rule, e *Enclosure) {
 	if h.V >= n {
 		return
 	}
-	x := finding.Finding{Rule: &r.Rule, At: h.At, Text: wording.Count(h.V, "place", "places") + " to hide for " + wording.Animals(n), Limit: "one for each", Source: r.Source, Write: wording.Count(n, "place", "places") + " to hide, and then hides = " + strconv.Itoa(n)}
+	x := finding.Finding{Rule: &r.Rule, At: h.At, Text: wording.Count(h.V, "place", "places") + " to hide for " + wording.Animals(n), Limit: "one for each", Source: r.Source, Write: wording.Count(n, "place", "places") + " to hide, and then as hides " + strconv.Itoa(n)}
 	if crevice {
 		x.Write += ", of flat stones that cannot slip"
 	}

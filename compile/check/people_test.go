@@ -252,7 +252,7 @@ func TestBroodUnserved(t *testing.T) {
 		found, got := of(r, "water-gap"), ""
 		if len(found) > 0 {
 			got = found[0].Severity.String()
-			if !strings.Contains(found[0].Write, `trained = "feeding" in keeper "relief"`) {
+			if !strings.Contains(found[0].Write, `feeding under trained of keeper "relief"`) {
 				t.Error(found[0].Write)
 			}
 		}

@@ -76,7 +76,7 @@ func preyUneaten(r *Rule, e *Enclosure) {
 			e.Add(x)
 		case !s.Meal.Killed.V:
 			x.Text = s.Group.Animals.Name.V + " get live " + s.Menu[0].Prey.String() + ", and " + e.Sheet.Name.V + " eats only what is dead of it"
-			x.Write = "killed prey (killed = true); its food is care \"leaves\""
+			x.Write = "prey that is killed first (killed); its food is care \"leaves\""
 			e.Soft(x, finding.Caution)
 		}
 	})
@@ -107,7 +107,7 @@ func (e *Enclosure) tooBig(r *Rule, what *schema.Figure, is string, body func(*E
 			}
 			item := of(z).V
 			prey := func() finding.Finding {
-				return finding.Finding{Rule: &r.Rule, At: e.menuAt(s, k), Write: "a smaller size, or killed = true",
+				return finding.Finding{Rule: &r.Rule, At: e.menuAt(s, k), Write: "a smaller size, or prey that is killed first (killed)",
 					Text: "a " + s.Menu[k].Prey.String() + " " + is + quantity.Format(item.High, item.Unit)}
 			}
 			if long, how, bad := whole(s.Group, item); bad {

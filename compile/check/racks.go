@@ -84,7 +84,7 @@ func rackSeasons(r *Rule, c *Collection, k *plan.Rack, h *plan.Heater) {
 		if n := of[x]; n < all {
 			c.Add(finding.Finding{Rule: &r.Rule, At: s.At, In: e.Box(), Source: r.Source,
 				Text:  "season " + strconv.Quote(s.Name.V) + " is for " + strconv.Itoa(n) + " of the " + strconv.Itoa(all) + " in rack " + strconv.Quote(k.Name.V) + ", and turns down the " + h.Name.V + " of all",
-				Write: "the same season for all of them, another rack, or off = true in it here"})
+				Write: "the same season for all of them, another rack, or true as off in it here"})
 		}
 	})
 }

@@ -59,7 +59,7 @@ func restUnfit(r *Rule, e *Enclosure) {
 			said = append(said, x.Season)
 			e.Add(finding.Finding{Rule: &r.Rule, At: x.Season.At, Text: "season " + strconv.Quote(x.Season.Name.V) + " is a cool rest, and " + u.Why,
 				Limit: "adults that are well, of a species that takes a rest", Source: r.Source,
-				Write: "no such season here, and off = true in it where a template brings it; or meals as usual, where only the heaters are off and the room is warm enough",
+				Write: "no such season here, said to be off where a template brings it; or meals as usual, where only the heaters are off and the room is warm enough",
 				Also:  []finding.Related{{At: u.At, Text: "the animals"}}})
 			break
 		}

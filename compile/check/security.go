@@ -91,7 +91,7 @@ func venomUnlocked(r *Rule, e *Enclosure) {
 		e.Add(x)
 	}
 	if room := e.Plan.Place; room == nil || !room.Locked.V && !room.Locked.Bad {
-		x.At, x.Text, x.Write = e.Plan.At, e.Sheet.Name.V+" stands in a room that is not said to be kept locked", "the room kept locked, and then locked = true in it"
+		x.At, x.Text, x.Write = e.Plan.At, e.Sheet.Name.V+" stands in a room that is not said to be kept locked", "the room kept locked, and then true as locked in it"
 		e.Add(x)
 	}
 }

@@ -104,7 +104,7 @@ func (f *few) write(c *Collection) string {
 	skills := roster.Skills(f.entry.Life)
 	for _, k := range c.Plan.Keepers {
 		if missing := c.Roster.Untrained(k.Name.V, skills); missing != "" && c.Roster.People.There(k.Name.V, first) {
-			return "trained = \"" + strings.Join(skills, ", ") + "\" in keeper \"" + k.Name.V + "\", who is there, once they are"
+			return strings.Join(skills, ", ") + " under trained of keeper \"" + k.Name.V + "\", who is there, once they are"
 		}
 	}
 	if f.away != nil {

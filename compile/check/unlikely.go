@@ -109,9 +109,9 @@ func cannot(l *life.Enclosure, name string, on civil.Date, mother bool) (why, wr
 	case any == 0:
 		return "", ""
 	case any == small:
-		return "none of them is grown. Another box?", "stage = \"adult\" in the plan"
+		return "none of them is grown. Another box?", "adult as stage in the plan"
 	case mother && any == males:
-		return "they are males by the plan. Another box, or a female after all?", "count = \"0.1.0\" in the plan"
+		return "they are males by the plan. Another box, or a female after all?", "0.1.0 as count in the plan"
 	}
 	return "", ""
 }

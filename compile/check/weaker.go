@@ -47,7 +47,7 @@ func weakerThan(s, base *plan.SpeciesSheet) []Weaker {
 		if b := strongestOf(base, n); n.Own && b != nil && asksLess(n, b) {
 			out = append(out, Weaker{Sheet: s.Name.V, Here: n.Name.V + " may be " + n.Longest.V.String() + " away here" + mild(n),
 				Known: b.Longest.V.String() + " at the longest, need \"" + b.Name.V + "\" of " + whose(b.Cited),
-				Was:   "longest = \"" + b.Longest.V.String() + "\"",
+				Was:   b.Longest.V.String(),
 				At:    plan.Written[string]{V: n.Name.V, At: n.Longest.At}, Because: n.Because, Review: n.Review, Cited: b.Cited})
 		}
 	}
@@ -55,7 +55,7 @@ func weakerThan(s, base *plan.SpeciesSheet) []Weaker {
 		if b := known(base, f); f.Own && b != nil && weaker(f, b) {
 			out = append(out, Weaker{Sheet: s.Name.V, Here: f.Name.V + " is " + f.Value.V + " here",
 				Known: b.Value.V + ", " + b.Name.V + " of " + whose(b.Cited),
-				Was:   "value = \"" + b.Value.V + "\"",
+				Was:   b.Value.V,
 				At:    plan.Written[string]{V: f.Name.V, At: f.Value.At}, Because: f.Because, Review: f.Review, Cited: b.Cited})
 		}
 	}
@@ -157,7 +157,7 @@ func weaker(f, than *plan.Figure) bool {
 func sheetWeaker(r *Rule, c *Collection) {
 	for _, w := range c.weaker() {
 		c.Add(finding.Finding{Rule: &r.Rule, At: w.At.At, Source: c.cite(w.Cited), Text: w.Here, Limit: w.Known,
-			Write: w.Was + ", or leave it: this only makes it seen"})
+			Write: w.Was + ", as is known; or leave it: this only makes it seen"})
 	}
 }
 
@@ -167,10 +167,10 @@ const longestReview = 400
 func reviewFar(r *Rule, c *Collection) {
 	for _, w := range c.weaker() {
 		if w.Review.Set() && int(w.Review.V-c.Today) > longestReview {
-			by := (c.Today + 365).String()
+			by := w.Review.V.NotAfter(c.Today + longestReview).String()
 			c.Add(finding.Finding{Rule: &r.Rule, At: w.Review.At, Source: r.Source,
 				Text:  strconv.Quote(w.At.V) + " of " + w.Sheet + " asks for less than is known, and is looked at again only on " + w.Review.V.Words(),
-				Limit: "a year and a month ahead; " + w.Known, Write: "review = \"" + by + "\", or sooner",
+				Limit: "a year and a month ahead; " + w.Known, Write: by + ", or sooner",
 				Edits: finding.Instead(w.Review.At, w.Review.V.String(), by)})
 		}
 	}

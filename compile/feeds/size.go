@@ -92,12 +92,13 @@ func (f *Feed) Noisy(x Size) []finding.Finding {
 		Text: fmt.Sprintf("calendar %q has %s, %s, though it looks only %s ahead", f.Name,
 			wording.Count(x.Entries, "entry", "entries"), wording.Bytes(x.Bytes+999), wording.Days(int(x.Until-f.r.Today))),
 		Limit: fmt.Sprintf("%d entries, %s in a feed", MaxEntries, wording.Bytes(MaxBytes)),
-		Write: "a calendar for each of some rounds: rounds = [\"…\"]; or for each room: rooms = [\"…\"]"}
+		Write: "a calendar for each of some rounds (rounds), or for each room (rooms)"}
 	if !out.At.Written() { // a plan without calendars
 		out.At = f.Plan.Title.At
 	}
 	if f.perCare() {
-		out.At, out.Write = f.Plan.Entry.At, "entry = \"per round\", or a calendar for each room: rooms = [\"…\"]"
+		out.At, out.Write = f.Plan.Entry.At, "entries per round, or a calendar for each room (rooms)"
+		out.Edits = finding.Text(f.Plan.Entry.At, "per round")
 	}
 	return []finding.Finding{out}
 }

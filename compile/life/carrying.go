@@ -254,7 +254,7 @@ func (r *reader) unknownTerm(t *track, until civil.Date) {
 		Write: "where the day of the mating is known, a line with that day and mated"}
 	if len(t.matings) > 0 {
 		f.Text = "when " + t.Animals.Name.V + " may " + t.coming().verb + " is not known, so no band is shown: no sheet states the gestation of this species"
-		f.Write = "figure \"gestation\" { value = \"7 to 18 months\" … } in a species block of your own, with its source"
+		f.Write = "the figure gestation in a species block of your own, with its source"
 	}
 	r.found.Add(f)
 	name, first := "gravid", s.on

@@ -55,7 +55,7 @@ func (r *reader) fromPlan(t *track) {
 	a := Ask{Name: "newborn/" + t.Animals.Name.V, At: t.Animals.Stage.At, Every: 7, From: r.weekday(t), Undated: true,
 		Text:  "have they moulted? white: not yet; light brown: log first_moult; then killed pieces every 2 to 3 days",
 		Said:  "since when " + t.Animals.Name.V + " are newborn is not written: nobody knows when they must be fed",
-		Write: "born = \"2027-03-05\", the day; and first_moult in the log, on the day when it is seen"}
+		Write: "the day of the birth as born; and first_moult in the log, on the day when it is seen"}
 	if due := r.due(t); due != 0 {
 		a.From, a.Undated, a.Every, a.Urgent, a.Rule = due-1, false, 1, true, ruleLate
 		a.Said = "no first moult is logged of " + t.Animals.Name.V + ", born on " + t.Animals.Born.V.Words()

@@ -96,7 +96,7 @@ func (r *reader) quarantine(t *track) {
 		if after(s.on, askedFor) > r.today && s.on <= r.today {
 			r.found.Add(finding.Finding{Rule: ruleQuarantine, At: s.at,
 				Text:  t.Animals.Name.V + " arrived on " + s.on.Words() + ", and neither the collection nor its sheet says how long arrivals are kept apart",
-				Write: "quarantine = \"60 days\", or your own figure, in the collection block"})
+				Write: "how long, by your own rules, as quarantine in the collection block; 60 days are usual"})
 		}
 		return
 	}

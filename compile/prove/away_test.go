@@ -154,11 +154,11 @@ func TestToldDaysCount(t *testing.T) {
 		{name: "shown until the day before yesterday", from: "2027-05-02", told: told("2027-04-26", "2027-04-29")},
 		{name: "a day too long", from: "2027-05-03", told: told("2027-04-26", "2027-04-29"), want: `every = "3 days" | error [water-gap] ash: 4 days without fresh water, from Thu 29 Apr 2027 to Mon 3 May 2027
   limit: 3 days at the longest, need "water" of fixture
-  write: from = "2027-05-02", or sooner: what calendars showed until today counts
+  write: 2027-05-02 as from, or sooner: what calendars showed until today counts
 `},
 		{name: "due today", from: "2027-05-02", told: told("2027-04-28"), want: `every = "3 days" | error [water-gap] ash: 4 days without fresh water, from Wed 28 Apr 2027 to Sun 2 May 2027
   limit: 3 days at the longest, need "water" of fixture
-  write: from = "2027-05-01", or sooner: what calendars showed until today counts
+  write: 2027-05-01 as from, or sooner: what calendars showed until today counts
 `},
 		{name: "too long already", from: "2027-05-01", told: told("2027-04-27"), want: `every = "3 days" | urgent [need-missed] ash: 4 days without fresh water, from Tue 27 Apr 2027 to Sat 1 May 2027
   limit: 3 days at the longest, need "water" of fixture
@@ -169,7 +169,7 @@ func TestToldDaysCount(t *testing.T) {
 		{name: "skipped since", from: "2027-05-04", told: told("2027-04-28", "2027-04-30"), log: "2027-04-30 ash skipped water\n"},
 		{name: "too rare later", from: "2027-05-02", every: 4, told: told("2027-04-29"), want: `every = "4 days" | error [water-gap] ash: 4 days without fresh water, again and again
   limit: 3 days at the longest, need "water" of fixture
-  write: every = "3 days", or more often
+  write: every 3 days, or more often
 `},
 		{name: "known until long ago", from: "2027-05-03", told: feeds{map[string][]string{"ash/water": {"2027-03-05"}}, day("2027-03-01"), day("2027-03-06")}, want: `every = "3 days" | urgent [need-missed] ash: 59 days without fresh water, from Fri 5 Mar 2027 to Mon 3 May 2027
   limit: 3 days at the longest, need "water" of fixture
@@ -279,7 +279,7 @@ func TestWhatAStandInDoesNotDo(t *testing.T) {
 	care := "  climate {\n    heater \"mat\" {\n      power      = \"10 W\"\n      place      = \"side\"\n      thermostat = \"28 C\"\n    }\n  }\n  care \"device-test\" {\n    every = \"10 days\"\n  }\n"
 	for to, want := range map[string]string{"2027-08-08": "", "2027-08-09": `to = "2027-08-09" | error [device-untested] ash: 31 days without a test of heater and thermostat, from Fri 9 Jul 2027 to Mon 9 Aug 2027
   limit: 30 days at the longest, need "device-test" of fixture
-  write: to = "2027-08-08" at the latest: whoever stands in does not do this
+  write: back on 2027-08-08 at the latest: whoever stands in does not do this
   also: lead is away from Sat 10 Jul 2027 to Mon 9 Aug 2027, covered by ben, who does not do this
 `} {
 		if got := proven(t, text+people+rounds+away("lead", "2027-07-10", to, "  cover = \"ben\"\n")+box("ash", care), ""); got != want {

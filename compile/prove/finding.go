@@ -239,7 +239,7 @@ func (b *breach) tooRare() bool {
 
 func (b *breach) finding() finding.Finding {
 	f := finding.Finding{Rule: byNeed[b.Name], In: b.Life.Plan.Box(), Text: b.text(), Limit: b.limits(), Source: b.source(), Also: b.also()}
-	f.At, f.Write, f.Once = b.mend()
+	b.mend(&f)
 	f.Strict = min(b.Limit.Days, b.apart())
 	f.Told = b.untrained() // left-untrained says who must come
 	return f

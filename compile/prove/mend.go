@@ -9,43 +9,59 @@ import (
 	"vivary/compile/recur"
 	"vivary/compile/roster"
 	"vivary/plan"
+	"vivary/plan/finding"
 	"vivary/plan/source"
 	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/wording"
 )
 
-// mend returns the line that can be changed, what to write there, and a key by which
+// mend fills in the line that can be changed, what to write there, and a key by which
 // breaches of one cause are said once.
-func (b *breach) mend() (at source.Place, write, once string) {
+func (b *breach) mend(f *finding.Finding) {
 	switch {
 	case b.nothing:
-		return b.owner(), b.bring(), ""
+		f.At, f.Write = b.owner(), b.bring()
 	case b.unshown != nil:
-		return b.mendShown()
+		f.At, f.Write, f.Once = b.mendShown()
 	case b.unfit != nil && b.away == nil:
-		return b.unfit.At, "as many people as are there and trained for it", "people " + place(b.unfit.At)
+		f.At, f.Write, f.Once = b.unfit.At, "as many people as are there and trained for it", "people "+place(b.unfit.At)
 	case b.byDates():
-		return b.mendDates()
+		f.At, f.Write, f.Once = b.mendDates()
 	case b.away != nil && !b.Name.PerMeal:
-		return b.mendAway()
+		b.mendAway(f)
 	case b.Name.PerMeal && b.away != nil:
-		return b.care(), "killed = true, or somebody who comes on the day after", ""
+		f.At, f.Write = b.care(), "prey that is killed first (killed), or somebody who comes on the day after"
 	case b.Name.PerMeal && b.rareRound():
-		return b.mendRound()
+		f.At, f.Write, f.Once = b.mendRound()
 	case b.Name.PerMeal:
-		return b.care(), "leftovers = \"" + wording.Days(b.Allowed) + "\", or killed = true", ""
+		b.mendLeftovers(f)
 	case len(b.held) > 0 && b.soft(b.Breach):
-		return b.held[0].At, b.mendHeld(), ""
+		f.At, f.Write = b.held[0].At, b.mendHeld()
 	case b.shownBefore:
-		by := b.s.Horizon.Date(max(b.today, b.Breach.From+b.Limit.Days))
-		return b.care(), "from = \"" + by.String() + "\", or sooner: what calendars showed until today counts", ""
+		by := b.s.Horizon.Date(max(b.today, b.Breach.From+b.Limit.Days)).String()
+		f.At, f.Write = b.care(), by+" as from, or sooner: what calendars showed until today counts"
+		if x := b.written(); x != nil && x.Timing.From.Set() {
+			f.Edits = finding.Text(x.Timing.From.At, by)
+		}
+	case b.rareRound():
+		f.At, f.Write, f.Once = b.mendRound()
+	default:
+		b.oftener(f)
+		f.Once = "every " + place(f.At) + b.Name.Name
 	}
-	if b.rareRound() {
-		return b.mendRound()
+}
+
+// mendLeftovers is for a look for leftovers that comes too late.
+func (b *breach) mendLeftovers(f *finding.Finding) {
+	by := wording.Days(b.Allowed)
+	f.At, f.Write = b.care(), "leftovers taken out after "+by+" (leftovers), or prey that is killed first (killed)"
+	for _, x := range b.By {
+		if m := x.Meal; m != nil && m.Leftovers.Set() {
+			f.Edits = finding.Text(m.Leftovers.At, by)
+			return
+		}
 	}
-	at = b.care()
-	return at, b.oftener(), "every " + place(at) + b.Name.Name
 }
 
 // rareRound reports whether it falls on days on which its round is not held.
@@ -113,19 +129,27 @@ func (b *breach) mendDates() (at source.Place, write, once string) {
 }
 
 // oftener says how often would do, in the words that were typed where they can.
-func (b *breach) oftener() string {
+func (b *breach) oftener(f *finding.Finding) {
+	f.At = b.care()
+	step := wording.Step(b.Allowed)
+	f.Write = "every " + step + ", or more often"
 	x := b.written()
 	switch {
-	case x != nil && x.Timing.AfterLast.Set():
-		return "after_last = \"" + wording.Days(b.Allowed) + "\", or less"
-	case x != nil && plan.Once(x.Timing.On):
-		return "also_on in place of on, for a day beside those of the species sheet; else every = \"" + wording.Step(b.Allowed) + "\", or more often"
-	case x != nil && len(x.Timing.On) > 0 && x.Timing.On[0].V.Kind == plan.EachWeekday:
-		if on := weekdays(b.Allowed, b.s.Horizon.Date(max(b.Breach.From, 0)), recur.MaxDate); on != "" {
-			return "on = " + on + ", or more days"
+	case x == nil:
+	case x.Timing.AfterLast.Set():
+		f.Write = wording.Days(b.Allowed) + " after the last time, or less"
+		f.Edits = finding.Text(x.Timing.AfterLast.At, wording.Days(b.Allowed))
+	case plan.Once(x.Timing.On):
+		f.Write = "also_on in place of on, for a day beside those of the species sheet; else " + f.Write
+	case len(x.Timing.On) > 0 && x.Timing.On[0].V.Kind == plan.EachWeekday:
+		on := x.Timing.On
+		if better := weekdays(b.Allowed, b.s.Horizon.Date(max(b.Breach.From, 0)), recur.MaxDate); better != nil {
+			f.Write = wording.And(better) + ", or more days"
+			f.Edits = finding.Items(b.s.Plan.Files.Text(on[0].At.File), on[0].At, on[len(on)-1].At, better)
 		}
+	case x.Timing.Every.Set():
+		f.Edits = finding.Text(x.Timing.Every.At, step)
 	}
-	return "every = \"" + wording.Step(b.Allowed) + "\", or more often"
 }
 
 // place makes a key of a place.
@@ -140,15 +164,15 @@ func (b *breach) bring() string {
 			return "an animals block for them, or where they went in the log; until then offer food by hand, and log fed"
 		}
 		if b.Group != nil && b.Group.Sheet != nil && !b.Group.Sheet.Preys() {
-			return "care \"leaves\", with every = \"" + wording.Step(b.Allowed) + "\" and not off: prey is no food for them"
+			return "a care block \"leaves\", every " + wording.Step(b.Allowed) + " and not off: prey is no food for them"
 		}
 		name := b.Life.Plan.Name.V
 		if b.Group != nil {
 			name = b.Group.Animals.Name.V
 		}
-		return "feeding \"" + name + "\", with every = \"" + wording.Step(b.Allowed) + "\", per_animal and prey in it"
+		return "a feeding block \"" + name + "\", every " + wording.Step(b.Allowed) + ", with per_animal and prey in it"
 	}
-	return "a care block of a kind that brings " + b.Name.Noun + ", with every = \"" + wording.Step(b.Allowed) + "\""
+	return "a care block of a kind that brings " + b.Name.Noun + ", every " + wording.Step(b.Allowed)
 }
 
 // mendShown is for care that no calendar shows to who does it.
@@ -182,7 +206,7 @@ func (b *breach) mendHeld() string {
 
 // mendAway is for an absence: with what visits, or until which day, it would be
 // sound, and what is filled on the eve.
-func (b *breach) mendAway() (at source.Place, write, once string) {
+func (b *breach) mendAway(f *finding.Finding) {
 	const full = "; on the eve every dish is filled"
 	a := b.away
 	eve := b.s.Horizon.Date(max(b.Breach.From, 0))
@@ -191,34 +215,35 @@ func (b *breach) mendAway() (at source.Place, write, once string) {
 		from = a.From.V - 7 // somebody comes on its first day
 	}
 	visits, back := weekdays(b.apart(), from, a.To.V), eve+civil.Date(b.Limit.Days)
+	f.Once = "away " + place(a.At)
 	switch {
 	case a.Logged:
-		at, write = a.At, "somebody who comes, and may do it; in the log, keeper "+a.Name.V+" back on the return"
+		f.At, f.Write = a.At, "somebody who comes, and may do it; in the log, keeper "+a.Name.V+" back on the return"
 	case b.unfit != nil && b.unfit.Hold != nil && a.Cover.Set():
-		at, write = a.At, "somebody trained in breeding on those days; or trained = \"feeding\" in keeper \""+a.Cover.V+"\", once they are: then water and killed prey go through the hatch"
+		f.At, f.Write = a.At, "somebody trained in breeding on those days; or feeding under trained of keeper \""+a.Cover.V+"\", once they are: then water and killed prey go through the hatch"
 	case b.unfit != nil:
-		at, write = a.At, "somebody who is trained for it, on those days"
+		f.At, f.Write = a.At, "somebody who is trained for it, on those days"
 	case b.keepers && back > a.From.V:
-		at, write = a.To.At, "to = \""+back.String()+"\" at the latest: whoever stands in does not do this"
+		f.At, f.Write = a.To.At, "back on "+back.String()+" at the latest: whoever stands in does not do this"
 	case b.keepers:
-		at, write = a.To.At, "an earlier day: whoever stands in does not do this"
-	case len(a.Visits) > 0 && visits != "" && strings.Count(visits, ",") >= len(a.Visits): // more of them
-		at, write = a.Visits[0].At, "visits = "+visits+full
+		f.At, f.Write = a.To.At, "an earlier day: whoever stands in does not do this"
+	case len(a.Visits) > 0 && len(visits) > len(a.Visits):
+		f.At, f.Write = a.Visits[0].At, "visits on "+wording.And(visits)+full
+		f.Edits = finding.Items(b.s.Plan.Files.Text(a.At.File), a.Visits[0].At, a.Visits[len(a.Visits)-1].At, visits)
 	case len(a.Visits) > 0:
-		at, write = a.Visits[0].At, "no visits, so that "+a.Cover.V+" comes every day"
+		f.At, f.Write = a.Visits[0].At, "no visits, so that "+a.Cover.V+" comes every day"
 	case a.Cover.Set():
-		at, write = a.Cover.At, "a cover who is there on those days"
+		f.At, f.Write = a.Cover.At, "a cover who is there on those days"
 	default:
-		at, write = a.At, "cover = \"…\", every day"
-		if visits != "" {
-			write = "cover = \"…\" with visits = " + visits
+		f.At, f.Write = a.At, "somebody as cover, every day"
+		if len(visits) > 0 {
+			f.Write = "somebody as cover, with visits on " + wording.And(visits)
 		}
 		if back > a.From.V {
-			write = "to = \"" + back.String() + "\" at the latest, or " + write
+			f.Write = "back on " + back.String() + " at the latest, or " + f.Write
 		}
-		write += full
+		f.Write += full
 	}
-	return at, write, "away " + place(a.At)
 }
 
 // apart is how far apart visits may be for a breach.
@@ -229,16 +254,16 @@ func (b *breach) apart() int {
 	return b.repeated()
 }
 
-// weekdays writes the fewest weekdays on which visits are never further apart than so
-// many days, from a day with somebody there until the return; "" where only every day
+// weekdays returns the fewest weekdays on which visits are never further apart than so
+// many days, from a day with somebody there until the return; none where only every day
 // will do. Days on which nobody is away are not named.
-func weekdays(apart int, from, until civil.Date) string {
+func weekdays(apart int, from, until civil.Date) (out []string) {
 	n := 1
 	for n < 7 && (7+n-1)/n > apart {
 		n++
 	}
 	if n == 7 {
-		return ""
+		return nil
 	}
 	step := func(k int) int { // of the kth visit, in days
 		if n == 1 {
@@ -252,13 +277,12 @@ func weekdays(apart int, from, until civil.Date) string {
 		last = from + civil.Date(step(k))
 		on[(last.Weekday()+6)%7] = true
 	}
-	var out []string
 	for k, visit := range on { // a week begins on Monday
 		if visit {
-			out = append(out, strconv.Quote(strings.ToLower(time.Weekday((k + 1) % 7).String()[:3])))
+			out = append(out, strings.ToLower(time.Weekday((k + 1) % 7).String()[:3]))
 		}
 	}
-	return "[" + strings.Join(out, ", ") + "]"
+	return out
 }
 
 // written is care of the plan's own, or nil.

@@ -280,7 +280,7 @@ func TestAPauseHidesNoPlan(t *testing.T) {
 		r := compiled(t, limits{look: 4, water: 3, food: 14}.sheet()+people+rounds+box("ash", strings.Replace(looked, "on         = [\"mon\"]", "every      = \"20 days\"", 1)), "", today)
 		r.Lives[0].Groups[0].Holds = []life.Hold{{From: today, Until: today + 30, State: state, Why: "seen", At: r.Plan.Enclosures[0].At}}
 		all := prove.Findings(r.Roster, prove.Of(r.Roster, 0))
-		if len(all) != 1 || all[0].Severity != finding.Error || !strings.Contains(all[0].Write, "every = \"14 days\"") {
+		if len(all) != 1 || all[0].Severity != finding.Error || !strings.Contains(all[0].Write, "every 14 days") {
 			t.Errorf("%s: it says %s", state.Name, said(r, all))
 		}
 	}

@@ -128,8 +128,8 @@ type edit struct {
 }
 
 var (
-	writtenTo     = regexp.MustCompile(`to = "([0-9-]+)" at the latest`)
-	writtenVisits = regexp.MustCompile(`visits = (\[[^]]*\])`)
+	writtenTo     = regexp.MustCompile(`back on ([0-9-]+) at the latest`)
+	writtenVisits = regexp.MustCompile(`visits on ([a-z, ]+);`)
 )
 
 // edits reads what a finding about an absence says to write.
@@ -139,7 +139,7 @@ func edits(write string, to civil.Date) map[string]edit {
 		out["to"] = edit{day(m[1]), ""}
 	}
 	if m := writtenVisits.FindStringSubmatch(write); m != nil {
-		out["visits"] = edit{to, "  cover = \"ben\"\n  visits = " + m[1] + "\n"}
+		out["visits"] = edit{to, "  cover = \"ben\"\n  visits = [\"" + strings.NewReplacer(" and ", `", "`, ", ", `", "`).Replace(m[1]) + "\"]\n"}
 	} else if strings.Contains(write, "every day") {
 		out["every day"] = edit{to, "  cover = \"ben\"\n"}
 	}

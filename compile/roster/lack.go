@@ -36,7 +36,7 @@ func (s *Shared) ownCalendar(e *Entry) string {
 	if !e.Round.At.Written() {
 		return "a round at " + e.At().String() + " that a calendar shows, or a calendar that selects no rounds"
 	}
-	return "a calendar with rounds = [" + strconv.Quote(e.Round.Name.V) + "], or one that selects nothing; or list = \"paper\" in this round, where it is worked from paper"
+	return "a calendar with " + strconv.Quote(e.Round.Name.V) + " among its rounds, or one that selects nothing; or paper as list of this round, where it is worked from paper"
 }
 
 // forKeepers returns a calendar that shows everything of some keepers, or nil.
@@ -51,7 +51,7 @@ func (s *Shared) forKeepers(e *Entry) *plan.Calendar {
 
 // nobodys is for what nobody is named for: no calendar of keepers shows it.
 func (s *Shared) nobodys(e *Entry) Lack {
-	write := "keeper = " + strconv.Quote(s.Plan.Keepers[0].Name.V) + ", or whoever does it"
+	write := strconv.Quote(s.Plan.Keepers[0].Name.V) + " as keeper, or whoever does it"
 	if e.Round.At.Written() {
 		return Lack{e.Round.At, write + ", in this round"}
 	}

@@ -6,7 +6,7 @@ import "testing"
 // said at the list that lacks it; of two that it lacks neither, and where nobody is
 // named for a round, it is that: the first keeper is as good as another.
 func TestWhatKeepsAnEntryFromBeingShown(t *testing.T) {
-	const none = `a calendar with rounds = ["evening"], or one that selects nothing; or list = "paper" in this round, where it is worked from paper`
+	const none = `a calendar with "evening" among its rounds, or one that selects nothing; or paper as list of this round, where it is worked from paper`
 	own := staff + ash(`care "mist" { every = "day"; at = "10:15" }`)
 	for _, c := range []struct{ title, plan, box, name, on, at, write string }{
 		{"a round", shelves + calendar("evening", `rounds = ["evening"]`), "ash", "look", "9 Jul",
@@ -25,12 +25,12 @@ func TestWhatKeepsAnEntryFromBeingShown(t *testing.T) {
 		{"the second of two calendars", shelves + calendar("a", `kinds = ["look"]; enclosures = ["ash"]`) + calendar("b", `kinds = ["look"]`), "fern", "mist", "9 Jul",
 			`kinds = ["look"]`, `"mist" in kinds of calendar "b", or a calendar without kinds`},
 		{"a keeper for the round", shelves + calendar("lead", `keepers = ["lead"]`), "ash", "look", "9 Jul",
-			`round "morning" {`, `keeper = "friend", or whoever does it, in this round`},
+			`round "morning" {`, `"friend" as keeper, or whoever does it, in this round`},
 		{"a room that it has not", staff + water(`every = "day"`) + calendar("east", `rooms = ["east"]`), "ash", "water", "9 Jul", `round "evening" {`, none},
 		{"a round at its own time", own + calendar("evening", `rounds = ["evening"]`), "ash", "mist", "9 Jul", "",
 			"a round at 10:15 that a calendar shows, or a calendar that selects no rounds"},
 		{"a keeper at its own time", own + calendar("lead", `keepers = ["lead"]`), "ash", "mist", "9 Jul",
-			`care "mist" {`, `keeper = "friend", or whoever does it`},
+			`care "mist" {`, `"friend" as keeper, or whoever does it`},
 	} {
 		r := compiled(t, house(c.plan), "", on("1 Jul"))
 		l := r.Roster.Lacking(find(t, r, c.box, c.name), place(t, r, on(c.on)))

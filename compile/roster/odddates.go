@@ -214,5 +214,5 @@ func (b *builder) onceOnly(c, sheet *plan.Care) {
 	}
 	b.found.Add(finding.Finding{Rule: ruleOnceOnly, At: c.On[0].At,
 		Text:  c.Name.V + " is done on " + c.On[0].V.String() + " only, in place of what the species sheet has of it again and again",
-		Write: "also_on in place of on, for a day besides; or another name, with kind = " + strconv.Quote(c.KindName())})
+		Write: "also_on in place of on, for a day besides; or another name, and " + c.KindName() + " as its kind"})
 }

@@ -200,7 +200,7 @@ func (d *Duty) twoCovers(a *plan.Away, other string, h horizon.Horizon, in, thei
 	both.Keep(theirs)
 	f := finding.Finding{Rule: ruleTwoCovers, At: a.Cover.At,
 		Text:  "on " + h.Date(both.Next(0)).Words() + " both " + other + " and " + a.Cover.V + " stand in for " + d.Keeper + ", and each may think that the other comes",
-		Write: "cover = \"" + other + "\" here too, or visits on other days"}
+		Write: other + " as cover here too, or visits on other days", Edits: finding.Text(a.Cover.At, other)}
 	for _, r := range d.Runs {
 		for _, b := range r.Blocks {
 			if b.Cover.V == other && b.From.V < a.To.V && a.From.V < b.To.V {

@@ -179,7 +179,7 @@ func (b *builder) onRounds(e *Entry) {
 			said = true
 			b.found.Add(finding.Finding{Rule: ruleOffRound, At: e.Origin,
 				Text:  e.Name + " falls on " + b.Horizon.Date(i).Words() + ", when there is no " + roundNames(e.in),
-				Write: "window = \"2 days\", other days, or a round on more days",
+				Write: "a window within which it may be moved, other days, or a round on more days",
 				Also:  []finding.Related{{At: e.Round.At, Text: "the round"}}})
 		}
 	}

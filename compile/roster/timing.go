@@ -31,7 +31,7 @@ func (b *builder) when(t *plan.Timing, at source.Place, id identity.Identity, la
 	var out timing
 	if n := ways(t); n != 1 {
 		if n == 0 {
-			b.found.Add(finding.Finding{Rule: ruleNoTiming, At: at, Text: "it is not said how often this is done", Write: "every = \"7 days\", or on = [\"sun\"]"})
+			b.found.Add(finding.Finding{Rule: ruleNoTiming, At: at, Text: "it is not said how often this is done", Write: "an interval as every, or days as on"})
 		} else {
 			b.found.Add(finding.Finding{Rule: ruleTwoTimings, At: at, Text: "it is said in more than one way how often this is done", Write: "one of every, on, cron and after_last"})
 		}
@@ -39,9 +39,10 @@ func (b *builder) when(t *plan.Timing, at source.Place, id identity.Identity, la
 	}
 	if t.Window.Set() {
 		if n := float64(windowDays(t.Window.V)) * 24 * 60; n != t.Window.V.Value {
+			better := quantity.Format(max(n, 24*60), quantity.Days)
 			b.found.Add(finding.Finding{Rule: ruleWindow, At: t.Window.At,
 				Text:  "a window of " + t.Window.V.String() + " is taken as " + quantity.Format(n, quantity.Days),
-				Limit: "whole days, 32 at the most", Write: "window = \"" + quantity.Format(max(n, 24*60), quantity.Days) + "\""})
+				Limit: "whole days, 32 at the most", Write: better, Edits: finding.Text(t.Window.At, better)})
 		}
 	}
 	anchor := func(days int) civil.Date {
@@ -59,7 +60,7 @@ func (b *builder) when(t *plan.Timing, at source.Place, id identity.Identity, la
 			if errors.As(err, &ce) {
 				text = "the cron line cannot be used: " + ce.Reason
 			}
-			b.found.Add(finding.Finding{Rule: ruleCron, At: t.Cron.At, Text: text, Write: "cron = \"30 19 * * 1,4\""})
+			b.found.Add(finding.Finding{Rule: ruleCron, At: t.Cron.At, Text: text, Write: "minute, hour, day of month, month and weekday, each a number, several with commas, or *"})
 			return out, false
 		}
 		for _, c := range clocks {

@@ -165,7 +165,7 @@ func TestMealsWithoutATiming(t *testing.T) {
 // TestAWindowToWrite: what is to be written in place of a window that is not whole
 // days, or too wide, is a window that is.
 func TestAWindowToWrite(t *testing.T) {
-	for window, want := range map[string]string{"36 h": `window = "1 day"`, "40 days": `window = "32 days"`, "12 h": `window = "1 day"`, "60 h": `window = "2 days"`} {
+	for window, want := range map[string]string{"36 h": "1 day", "40 days": "32 days", "12 h": "1 day", "60 h": "2 days"} {
 		r := compiled(t, house(ash(`care "count" { every = "day"; window = "`+window+`" }`)), "", on("1 Jul"))
 		if len(r.Roster.Findings) != 1 || r.Roster.Findings[0].Write != want {
 			t.Errorf("%s: %v", window, r.Roster.Findings)

@@ -3,6 +3,7 @@ package wanted
 import (
 	"maps"
 	"path"
+	"regexp"
 	"slices"
 	"testing"
 
@@ -22,6 +23,22 @@ func (s Suite) mended(t *testing.T, f finding.Finding, texts map[string]string, 
 	for _, wrong := range unmended(f, before, after) {
 		t.Errorf("%s: once the edits are made, there is: %s\n%s", f.Text, wrong, told(now, after))
 	}
+}
+
+// code is what looks like a line of a plan.
+var code = regexp.MustCompile(`\b[a-z_]+ = |[a-z_-]+( "[^"]*")? \{ |…`)
+
+// Unwritten says what is wrong with what a finding says to write, or "": without an edit
+// it is words, since what looks like the line to write is taken for it; and whoever has no
+// editor reads words where the edit is not printed.
+func Unwritten(f finding.Finding) string {
+	switch {
+	case len(f.Edits) == 0 && code.MatchString(f.Write):
+		return "code and no edit: " + f.Write
+	case len(f.Edits) > 0 && f.Write == "":
+		return "an edit without words"
+	}
+	return ""
 }
 
 // unmended returns what an edit has left of its finding, and the errors that it made.

@@ -78,6 +78,9 @@ func (s Suite) found(t *testing.T, r *finding.Rule, p example.Plan) {
 		t.Error(wrong)
 	}
 	for _, f := range all {
+		if wrong := Unwritten(f); wrong != "" {
+			t.Errorf("%s: %s: %s", f.Rule.ID, f.Text, wrong)
+		}
 		if f.Rule == r && s.Told != nil {
 			s.Told(t, f)
 		}

@@ -49,8 +49,73 @@ func Plain(at source.Place, better string) []Edit {
 	return []Edit{{at, better}}
 }
 
+// Items returns the edit that writes other things, in quotes, for those of a list from the
+// first to the last. Where these do not stand in square brackets, there is none.
+func Items(text []byte, first, last source.Place, better []string) []Edit {
+	if first.File <= 0 || last.File != first.File || int(last.End) > len(text) {
+		return nil
+	}
+	before, after := bytes.TrimRight(text[:first.Start], " \t\r\n"), bytes.TrimLeft(text[last.End:], ", \t\r\n")
+	if !bytes.HasSuffix(before, []byte{'['}) || !bytes.HasPrefix(after, []byte{']'}) {
+		return nil
+	}
+	var quoted []string
+	for _, s := range better {
+		quoted = append(quoted, strconv.Quote(s))
+	}
+	first.End = last.End
+	return []Edit{{first, strings.Join(quoted, ", ")}}
+}
+
+// Without returns the edit that takes a block out, with what indents it and the end of its
+// line where nothing else stands there.
+func Without(text []byte, whole source.Place) []Edit {
+	if whole.File <= 0 || int(whole.End) > len(text) {
+		return nil
+	}
+	start, end := wholeLines(text, whole)
+	if strings.TrimSpace(string(text[start:whole.Start])+string(text[whole.End:end])) == "" {
+		whole.Start, whole.End = start, min(end+1, int32(len(text)))
+	}
+	return []Edit{{At: whole}}
+}
+
+// Inside returns the edit that puts a line into a block of a text, as its first. head is the
+// first line of the block without its brace, and whole is all of the block.
+func Inside(text []byte, head, whole source.Place, line string) []Edit {
+	if head.File <= 0 || int(whole.End) > len(text) {
+		return nil
+	}
+	open := bytes.IndexByte(text[head.End:whole.End], '{')
+	if open < 0 {
+		return nil
+	}
+	from := int(head.End) + open + 1
+	start := bytes.LastIndexByte(text[:head.Start], '\n') + 1
+	indent := string(text[start:head.Start])
+	if strings.TrimSpace(indent) != "" {
+		return nil // something stands before it on its line
+	}
+	end := bytes.IndexByte(text[from:whole.End], '\n')
+	if end < 0 { // all of it stands on one line
+		inner := string(text[from : whole.End-1])
+		if inner = strings.TrimSpace(inner); inner != "" {
+			inner = indent + "  " + inner + "\n"
+		}
+		at := source.Place{File: head.File, Start: int32(from), End: whole.End - 1}
+		return []Edit{{at, "\n" + indent + "  " + line + "\n" + inner + indent}}
+	}
+	end += from
+	eol := "\n"
+	if text[end-1] == '\r' {
+		end, eol = end-1, "\r\n"
+	}
+	at := source.Place{File: head.File, Start: int32(end), End: int32(end)}
+	return []Edit{{at, eol + indent + "  " + line}}
+}
+
 // Apply returns a text as it is once the edits are made. All of them belong to that
-// text, and no two change the same part of it.
+// text, and no two change the same part of it; one that is there twice is made once.
 func Apply(text []byte, edits []Edit) ([]byte, error) {
 	sorted := inOrder(edits)
 	var out []byte
@@ -72,9 +137,9 @@ func Apply(text []byte, edits []Edit) ([]byte, error) {
 }
 
 func inOrder(edits []Edit) []Edit {
-	return slices.SortedStableFunc(slices.Values(edits), func(a, b Edit) int {
+	return slices.Compact(slices.SortedStableFunc(slices.Values(edits), func(a, b Edit) int {
 		return cmp.Or(cmp.Compare(a.At.File, b.At.File), cmp.Compare(a.At.Start, b.At.Start), cmp.Compare(a.At.End, b.At.End))
-	})
+	}))
 }
 
 // edited returns the lines that edits change as they are once the edits are made,
@@ -82,7 +147,11 @@ func inOrder(edits []Edit) []Edit {
 // a line would be longer than width bytes: a part of it would not be what to write.
 func edited(files *source.Set, edits []Edit, width int) []string {
 	var all []string
-	for left := inOrder(edits); len(left) > 0; {
+	gone := func(e Edit) bool {
+		text := files.Text(e.At.File)
+		return e.Text == "" && 0 < e.At.End && int(e.At.End) <= len(text) && text[e.At.End-1] == '\n'
+	}
+	for left := slices.DeleteFunc(inOrder(edits), gone); len(left) > 0; { // of lines taken out nothing is left to show
 		text := files.Text(left[0].At.File)
 		start, end := wholeLines(text, left[0].At)
 		n := 1

@@ -24,8 +24,8 @@ type painter interface{ Paint(code, text string) }
 
 // Print writes findings, the worst of them if they are very many: the place, severity,
 // text and rule in one line as compilers do, then the line of the plan with the part
-// meant, where else the same is found, the limit and its source, and what to write: the
-// line that is right, where it is known, else words.
+// meant, where else the same is found, the limit and its source, and what to do: the line
+// to write, where an edit makes it, else words, which are never taken for such a line.
 func (p Printer) Print(w io.Writer, all []Finding) error {
 	b := bufio.NewWriter(w)
 	printed, rest := most(groups(all))
@@ -89,7 +89,7 @@ func (p Printer) one(b *bufio.Writer, g alike) {
 	line("source", f.Source)
 	fix := edited(p.Files, f.Edits, width)
 	if len(fix) == 0 {
-		line("write", f.Write)
+		line("fix", f.Write)
 	}
 	for i, l := range fix {
 		label := "write: "

@@ -144,6 +144,15 @@ func (d Date) AddMonths(n int) Date {
 	return daysFrom(y, int(m), day)
 }
 
+// NotAfter returns the date, or where it is later than another the same day of the last year
+// in which it is not.
+func (d Date) NotAfter(last Date) Date {
+	for d > last {
+		d = d.AddMonths(-12)
+	}
+	return d
+}
+
 // String returns "2027-07-10".
 func (d Date) String() string { return string(d.Append(nil, "-")) }
 
