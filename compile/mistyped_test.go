@@ -7,6 +7,7 @@ import (
 	"regexp"
 	"strings"
 	"testing"
+	"time"
 
 	"vivary/compile"
 	"vivary/internal/planned"
@@ -105,20 +106,8 @@ func with(block, lines string) string {
 // What keepers type is read, or put right by the edit of its finding, or answered in words:
 // and then in none that could be taken for the line to write.
 func TestMistyped(t *testing.T) {
-	table, err := os.ReadFile("testdata/mistyped.txt")
-	if err != nil {
-		t.Fatal(err)
-	}
-	rows := 0
-	for line := range strings.Lines(string(table)) {
-		col := strings.SplitN(strings.TrimSpace(line), "|", 4)
-		if strings.HasPrefix(line, "#") || len(col) < 4 {
-			continue
-		}
-		for i := range col {
-			col[i] = strings.TrimSpace(col[i])
-		}
-		rows++
+	rows := mistyped(t)
+	for _, col := range rows {
 		t.Run(col[1], func(t *testing.T) {
 			typed := with(col[0], col[1])
 			c, all := planned.Files(t, planned.With(typed, ""))
@@ -148,9 +137,29 @@ func TestMistyped(t *testing.T) {
 			}
 		})
 	}
-	if rows < 112 {
-		t.Errorf("%d rows", rows)
+	if len(rows) < 198 {
+		t.Errorf("%d rows", len(rows))
 	}
+}
+
+// mistyped are the rows of testdata/mistyped.txt.
+func mistyped(t *testing.T) (rows [][]string) {
+	t.Helper()
+	table, err := os.ReadFile("testdata/mistyped.txt")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for line := range strings.Lines(string(table)) {
+		col := strings.SplitN(strings.TrimSpace(line), "|", 4)
+		if strings.HasPrefix(line, "#") || len(col) < 4 {
+			continue
+		}
+		for i := range col {
+			col[i] = strings.TrimSpace(col[i])
+		}
+		rows = append(rows, col)
+	}
+	return rows
 }
 
 // theOne returns the finding of a plan in which one thing is wrong, at what was typed.
@@ -187,8 +196,14 @@ func anyOf(all []finding.Finding, is func(finding.Finding) bool) bool {
 }
 
 func compiledAll(t *testing.T, text string) []finding.Finding {
-	c, found := planned.Files(t, planned.With(text, ""))
-	return compile.Compile(c, found, planned.Day("2027-03-02").At(12*60, c.Location)).Findings
+	_, found := findAll(t, planned.With(text, ""))
+	return found
+}
+
+// findAll compiles a collection on an ordinary day.
+func findAll(t *testing.T, files map[string]string) (*source.Set, []finding.Finding) {
+	c, found := planned.Files(t, files)
+	return c.Files, compile.Compile(c, found, time.Date(2027, 3, 2, 12, 0, 0, 0, time.UTC)).Findings
 }
 
 // valuesOf is every value that a plan has, without its place.

@@ -122,14 +122,7 @@ func TestSetups(t *testing.T) {
 					t.Errorf("%s: %q is not in it", s.at, w.old)
 					continue
 				}
-				var lines []string
-				for line := range strings.Lines(s.text) {
-					if !strings.HasPrefix(line, "# wrong:") {
-						line = strings.Replace(line, w.old, w.new, 1)
-					}
-					lines = append(lines, line)
-				}
-				if r := on(t, "2027-03-02", setupHead+strings.Join(lines, ""), ""); !has(r, w) {
+				if r := on(t, "2027-03-02", setupHead+s.with(w), ""); !has(r, w) {
 					t.Errorf("%s: %s => %s: no %s %s", s.at, w.old, w.new, w.severity, w.rule)
 					for _, f := range r.Findings {
 						t.Logf("  %s %s: %s (%s)", f.Severity, f.Rule.ID, f.Text, f.Limit)
@@ -143,6 +136,18 @@ func TestSetups(t *testing.T) {
 			t.Errorf("%s: no set-up of it in testdata/setups", name)
 		}
 	}
+}
+
+// with is the set-up with one mistake in it.
+func (s setup) with(w slip) string {
+	var lines []string
+	for line := range strings.Lines(s.text) {
+		if !strings.HasPrefix(line, "# wrong:") {
+			line = strings.Replace(line, w.old, w.new, 1)
+		}
+		lines = append(lines, line)
+	}
+	return strings.Join(lines, "")
 }
 
 func has(r *compile.Result, w slip) bool {

@@ -175,7 +175,7 @@ func (d *decoder) block(blk *syntax.Block, b *binding, v reflect.Value) {
 			if b.block.Block(name) != nil {
 				d.found.Add(finding.Finding{Rule: ruleValue, At: a.NameAt,
 					Text:  quote(name) + " is a block, not a value",
-					Write: "a block: " + opening(b.block.Block(name)) + ", then between { and } what belongs to it, each on a line of its own"})
+					Write: "a block: " + opening(b.block.Block(name)) + ", and in braces what belongs to it, each on a line of its own"})
 				continue
 			}
 			d.unknown(a.NameAt, "attribute", name, "block "+b.block.Name, ownNames(b.block), func(better string) bool {
@@ -362,7 +362,7 @@ func (d *decoder) label(blk *syntax.Block, b *schema.Block, h *Head) {
 		if want == 0 {
 			text = "block " + b.Name + " takes no name"
 		}
-		d.found.Add(finding.Finding{Rule: ruleValue, At: at, Text: text, Write: opening(b) + " and no more before its {"})
+		d.found.Add(finding.Finding{Rule: ruleValue, At: at, Text: text, Write: opening(b) + ", and no more"})
 	}
 	if want == 0 {
 		return

@@ -102,7 +102,7 @@ func (r *resolver) goneBlocks() {
 		case r.c.enclosures[g.Name.V] == nil:
 			r.c.gone[g.Name.V] = g
 		case !g.Animals.Set():
-			r.found.Add(finding.Finding{Rule: ruleValue, At: g.At, Text: quote(g.Name.V) + " stands in the plan: how many of its animals went is not said", Write: "animals = " + strconv.Itoa(r.c.enclosures[g.Name.V].Total()) + ", where all of them did"})
+			r.found.Add(finding.Finding{Rule: ruleValue, At: g.At, Text: quote(g.Name.V) + " stands in the plan: how many of its animals went is not said", Write: "as animals how many went, " + strconv.Itoa(r.c.enclosures[g.Name.V].Total()) + " where all of them did"})
 		}
 	}
 }

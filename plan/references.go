@@ -184,7 +184,7 @@ func (r *resolver) kind(c *Care, others []*Care) {
 		r.found.Add(finding.Finding{Rule: ruleUnknownWord, At: name.At, Text: quote(name.V) + " does not say which care: " + q.Ask, Write: q.Write})
 		return
 	}
-	r.notListed(name, "a kind of care", "kind = one of: ", kindNames(), func(better string) bool {
+	r.notListed(name, "a kind of care", "as kind one of: ", kindNames(), func(better string) bool {
 		return c.Kind.Set() || !slices.ContainsFunc(others, func(o *Care) bool { return o.Name.V == better })
 	})
 }

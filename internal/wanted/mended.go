@@ -14,7 +14,7 @@ import (
 // mended holds that a finding is gone once its edits are made, and that no error is
 // there that was not there before.
 func (s Suite) mended(t *testing.T, f finding.Finding, texts map[string]string, files *source.Set, before []finding.Finding) {
-	edited, err := apply(files, texts, f.Edits)
+	edited, err := Apply(files, texts, f.Edits)
 	if err != nil {
 		t.Errorf("%s: %v", f.Text, err)
 		return
@@ -52,7 +52,8 @@ func unmended(f finding.Finding, before, after []finding.Finding) (wrong []strin
 	return wrong
 }
 
-func apply(files *source.Set, texts map[string]string, edits []finding.Edit) (map[string]string, error) {
+// Apply returns texts, by the names of their files, as they are once edits are made.
+func Apply(files *source.Set, texts map[string]string, edits []finding.Edit) (map[string]string, error) {
 	byFile := map[source.ID][]finding.Edit{}
 	for _, e := range edits {
 		byFile[e.At.File] = append(byFile[e.At.File], e)
