@@ -102,6 +102,9 @@ var Cautions = []*Caution{
 // drip loop and unplugging, M. Owen, Tank Talk, as above; the rest is common practice.
 const Mains = "a residual-current device (GFCI) before every heater and lamp, a drip loop in each lead, the plug out before water or wet hands come to a heater or lamp that is inside, under or above a box, and the maker's instructions; fixed wiring is work for a licensed electrician"
 
+// MainsBrief is the same under the list of a day, which is read every evening.
+const MainsBrief = "residual-current device (GFCI), drip loops, the plug out before water or wet hands come near; fixed wiring: a licensed electrician"
+
 // Aid is what to do after an animal has hurt somebody, for those who stand in and do not
 // know it: common first-aid wording, which leaves what is more to doctors.
 type Aid struct {

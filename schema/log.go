@@ -8,7 +8,11 @@ type LogWord struct {
 	Name    string
 	After   After
 	Subject Subject
-	Doc     string
+	// Does are the kinds of care that such a line shows to have been done; Feeds says that it
+	// shows a meal to have been offered.
+	Does  []*CareKind
+	Feeds bool
+	Doc   string
 }
 
 // Subject says of what a log line speaks.
@@ -70,7 +74,7 @@ var (
 	WordPremoult    = listed(&LogWords, LogWord{Name: "premoult", After: AfterNumber, Subject: OfAnimals, Doc: "It is about to moult: dull, fat, hiding. Meals stop."})
 	WordSealed      = listed(&LogWords, LogWord{Name: "sealed", After: AfterNumber, Subject: OfAnimals, Doc: "It has shut itself in: before a moult, before a birth, with a sac, or for a rest. Nothing is opened."})
 	WordHanging     = listed(&LogWords, LogWord{Name: "hanging", After: AfterNumber, Subject: OfAnimals, Doc: "It moults now: it hangs, or lies on its back. Nothing is opened."})
-	WordPaired      = listed(&LogWords, LogWord{Name: "paired", Subject: OfAnimals, Doc: "A pair was brought together. Whether they mated was not seen: from this day it is possible."})
+	WordPaired      = listed(&LogWords, LogWord{Name: "paired", Subject: OfAnimals, Does: []*CareKind{KindPair}, Doc: "A pair was brought together. Whether they mated was not seen: from this day it is possible."})
 	WordMated       = listed(&LogWords, LogWord{Name: "mated", Subject: OfAnimals, Doc: "A mating was seen. The window for a birth is counted from here."})
 	WordGravid      = listed(&LogWords, LogWord{Name: "gravid", Subject: OfAnimals, Doc: "It carries young, or seems to. Without a mating in the log no window is made up."})
 	WordNotGravid   = listed(&LogWords, LogWord{Name: "not-gravid", Subject: OfAnimals, Doc: "It carries no young after all. What was held for a birth ends."})
@@ -81,19 +85,19 @@ var (
 	WordBorn        = listed(&LogWords, LogWord{Name: "born", After: AfterNumber, Subject: OfAnimals, Doc: "Living young were born. Nothing is disturbed."})
 	WordFirstMoult  = listed(&LogWords, LogWord{Name: "first_moult", Subject: OfAnimals, Doc: "The brood moulted for the first time. Only now does a separation exist."})
 	WordDispersed   = listed(&LogWords, LogWord{Name: "dispersed", Subject: OfAnimals, Doc: "The young have left their mother's back and live round her."})
-	WordSeparated   = listed(&LogWords, LogWord{Name: "separated", After: AfterEnclosure, Subject: OfAnimals, Doc: "The young were taken out."})
-	WordFed         = listed(&LogWords, LogWord{Name: "fed", After: AfterPrey, Subject: OfAnimals, Doc: "A meal was taken on a day of its own. Meals that run from the last one count from here."})
-	WordRefused     = listed(&LogWords, LogWord{Name: "refused", Subject: OfAnimals, Doc: "A meal was refused."})
-	WordSeen        = listed(&LogWords, LogWord{Name: "seen", After: AfterNumber, Subject: OfAnimals, Doc: "It was seen. That is a look, and no head count; with a number it is `counted`."})
-	WordCounted     = listed(&LogWords, LogWord{Name: "counted", After: AfterNumber, Subject: OfAnimals, Doc: "A head count. Some may be hidden."})
+	WordSeparated   = listed(&LogWords, LogWord{Name: "separated", After: AfterEnclosure, Subject: OfAnimals, Does: []*CareKind{KindSeparate}, Doc: "The young were taken out."})
+	WordFed         = listed(&LogWords, LogWord{Name: "fed", After: AfterPrey, Subject: OfAnimals, Feeds: true, Doc: "A meal was taken on a day of its own. Meals that run from the last one count from here."})
+	WordRefused     = listed(&LogWords, LogWord{Name: "refused", Subject: OfAnimals, Feeds: true, Doc: "A meal was refused."})
+	WordSeen        = listed(&LogWords, LogWord{Name: "seen", After: AfterNumber, Subject: OfAnimals, Does: []*CareKind{KindLook, KindWatch}, Doc: "It was seen. That is a look, and no head count; with a number it is `counted`."})
+	WordCounted     = listed(&LogWords, LogWord{Name: "counted", After: AfterNumber, Subject: OfAnimals, Does: []*CareKind{KindLook, KindCount}, Doc: "A head count. Some may be hidden."})
 	WordMoved       = listed(&LogWords, LogWord{Name: "moved", After: AfterEnclosure, Subject: OfAnimals, Doc: "It went to another enclosure, or out of the collection where none is named."})
 	WordEscaped     = listed(&LogWords, LogWord{Name: "escaped", After: AfterNumber, Subject: OfAnimals, Doc: "It is not in its enclosure, and alive as far as is known."})
 	WordFound       = listed(&LogWords, LogWord{Name: "found", After: AfterNumber, Subject: OfAnimals, Doc: "What had escaped is back in its enclosure."})
-	WordWeighed     = listed(&LogWords, LogWord{Name: "weighed", After: AfterWeight, Subject: OfAnimals, Doc: "Its weight."})
+	WordWeighed     = listed(&LogWords, LogWord{Name: "weighed", After: AfterWeight, Subject: OfAnimals, Does: []*CareKind{KindLook, KindWeigh}, Doc: "Its weight."})
 	WordIll         = listed(&LogWords, LogWord{Name: "ill", After: AfterNumber, Subject: OfAnimals, Doc: "It is ill."})
 	WordInjured     = listed(&LogWords, LogWord{Name: "injured", After: AfterNumber, Subject: OfAnimals, Doc: "It has lost a limb, bleeds or has fallen. It is given killed prey."})
 	WordRecovered   = listed(&LogWords, LogWord{Name: "recovered", After: AfterNumber, Subject: OfAnimals, Doc: "It is well again: not ill, not injured, no treatment."})
-	WordTreated     = listed(&LogWords, LogWord{Name: "treated", After: AfterDays, Subject: OfAnimals, Doc: "A treatment, described in the note; with a number of days the course that begins on this day."})
+	WordTreated     = listed(&LogWords, LogWord{Name: "treated", After: AfterDays, Subject: OfAnimals, Does: []*CareKind{KindTreat}, Doc: "A treatment, described in the note; with a number of days the course that begins on this day."})
 	WordMites       = listed(&LogWords, LogWord{Name: "mites", Subject: OfEnclosure, Doc: "Mites were found. Tools are kept apart and the enclosure is visited last."})
 	WordDied        = listed(&LogWords, LogWord{Name: "died", After: AfterNumber, Subject: OfAnimals, Doc: "It died. Its tasks end, and shared causes are looked for."})
 	WordMeasured    = listed(&LogWords, LogWord{Name: "measured", After: AfterMeasure, Subject: OfEnclosure, Doc: "What a thermometer or a hygrometer in the enclosure showed, each value after the word for where: spot, air, night, room."})

@@ -35,13 +35,13 @@ func dueRounds(w *world, f *flags, args []string) int {
 		fmt.Fprintf(w.err, "vivary due: there is no keeper %q\n", f.keeper)
 		return usage
 	}
-	if f.days < 1 || f.days > r.Horizon.Ahead() {
+	if f.days != notGiven && (f.days < 1 || f.days > r.Horizon.Ahead()) {
 		fmt.Fprintf(w.err, "vivary due: --days is from 1 to %d\n", r.Horizon.Ahead())
 		return usage
 	}
 	sheets := sheetsOf(r, f)
 	if f.format == "json" {
-		return dueJSON(w, sheets)
+		return dueJSON(w, r, f, sheets)
 	}
 	printDays(w, r, f, sheets)
 	if len(sheets) > 0 {
@@ -57,38 +57,69 @@ func dueRounds(w *world, f *flags, args []string) int {
 // is heated.
 func mains(w *world, r *compile.Result) {
 	if r.Plan != nil && slices.ContainsFunc(r.Plan.Enclosures, func(e *plan.Enclosure) bool { return e.Climate != nil && len(e.Climate.Heaters) > 0 }) {
-		fmt.Fprintf(w.out, "\nMains and water: %s.\n", schema.Mains)
+		fmt.Fprintf(w.out, "\nMains and water: %s.\n", schema.MainsBrief)
 	}
 }
 
-// printDays prints each day that asks something of anybody: a round, or an absence.
+// ahead is how many days are shown where nobody says how many.
+const ahead = 3
+
+func (f *flags) daysShown() int {
+	if f.days == notGiven {
+		return ahead
+	}
+	return max(1, f.days)
+}
+
+// printDays prints each day that asks something of anybody: a round, or an absence. Today is
+// printed in full, and so are the others where so many days are asked for.
 func printDays(w *world, r *compile.Result, f *flags, sheets []sheet) {
 	any := pressingUnpassed(w, r, f, sheets)
-	for on := r.Today; on < r.Today+civil.Date(f.days); on++ {
+	for on := r.Today; on < r.Today+civil.Date(f.daysShown()); on++ {
 		leaves := leavesOn(r, on, f.keeper)
 		due := slices.DeleteFunc(slices.Clone(sheets), func(s sheet) bool { return s.Date != on })
 		if len(leaves)+len(due) == 0 {
 			continue
 		}
-		if any {
+		brief := on > r.Today && f.days == notGiven
+		if any && (!brief || on == r.Today+1) {
 			fmt.Fprintln(w.out)
 		}
 		any = true
-		fmt.Fprintln(w.out, dayTitle(r, on))
-		for _, l := range leaves {
-			fmt.Fprintf(w.out, "  %s: %s\n", l.Title, strings.Join(l.Lines, "; "))
-			if on == max(l.From, r.Today) && l.For != "" { // of who is away, whoever stands in has it already
-				for _, line := range r.Roster.Aid(&l) {
-					fmt.Fprintln(w.out, "    "+line)
-				}
-			}
-		}
-		for i := range due {
-			printSheet(w, r.Plan, &due[i])
+		if brief {
+			printBrief(w, on, leaves, due)
+		} else {
+			printDay(w, r, on, leaves, due)
 		}
 	}
 	if !any {
 		fmt.Fprintln(w.out, "Nothing is due.")
+	}
+}
+
+func printDay(w *world, r *compile.Result, on civil.Date, leaves []roster.Leave, due []sheet) {
+	fmt.Fprintln(w.out, dayTitle(r, on))
+	for _, l := range leaves {
+		fmt.Fprintf(w.out, "  %s: %s\n", l.Title, strings.Join(l.Lines, "; "))
+		if on == max(l.From, r.Today) && l.For != "" { // of who is away, whoever stands in has it already
+			for _, line := range r.Roster.Aid(&l) {
+				fmt.Fprintln(w.out, "    "+line)
+			}
+		}
+	}
+	for i := range due {
+		printSheet(w, r.Plan, &due[i])
+	}
+}
+
+// printBrief prints a coming day, a line for each round or absence.
+func printBrief(w *world, on civil.Date, leaves []roster.Leave, due []sheet) {
+	for _, l := range leaves {
+		fmt.Fprintf(w.out, "%s  %s\n", on.Short(), l.Title)
+	}
+	for i := range due {
+		s := &due[i]
+		fmt.Fprintf(w.out, "%s  %s %s, about %d min\n", on.Short(), s.Round.Clock.V, s.summary, max(1, s.Minutes))
 	}
 }
 
@@ -127,6 +158,7 @@ func hasRound(r *compile.Result, name string) bool {
 // sheet is a round on a day, with those who do it; none where nobody is named.
 type sheet struct {
 	rounds.Sheet
+	summary string // as a month shows it
 	keepers []string
 	ring    []string // numbers, for who stands in and for lists on paper
 }
@@ -138,20 +170,26 @@ func sheetsOf(r *compile.Result, f *flags) []sheet {
 		round *rounds.Round
 		picks []roster.Pick
 	}
+	ticks := r.Roster.Ticks()
+	done := func(e *roster.Entry) bool { return ticks.Has(e, r.Horizon.Today) }
 	var walks []walk
 	for _, round := range r.Roster.Rounds {
 		if f.round != "" && round.Name.V != f.round {
 			continue
 		}
 		if picks := r.Roster.Picks(round, f.keeper); len(picks) > 0 {
-			walks = append(walks, walk{rounds.New(r.Roster, round, picks), picks})
+			walks = append(walks, walk{rounds.Ticked(r.Roster, round, picks, done), picks})
 		}
 	}
 	var out []sheet
-	for day := r.Horizon.Today; day < r.Horizon.Today+f.days; day++ {
+	for day := r.Horizon.Today; day < r.Horizon.Today+f.daysShown(); day++ {
 		for _, x := range walks {
 			if x.round.Days.Has(day) {
-				out = append(out, sheet{x.round.On(day), doers(r, x.picks, day), ring(r, x.round.Plan, x.picks, day)})
+				s := sheet{Sheet: x.round.On(day), keepers: doers(r, x.picks, day), ring: ring(r, x.round.Plan, x.picks, day)}
+				if s.Open {
+					s.summary = string(x.round.Summary(nil, day))
+				}
+				out = append(out, s)
 			}
 		}
 	}
@@ -179,6 +217,10 @@ func shownKeeper(c *plan.Collection, name string) string {
 
 func printSheet(w *world, c *plan.Collection, s *sheet) {
 	fmt.Fprintf(w.out, "  %s %s", s.Round.Clock.V, s.Round.Shown())
+	if !s.Open {
+		fmt.Fprintln(w.out, ": done")
+		return
+	}
 	for _, k := range s.keepers {
 		fmt.Fprintf(w.out, ", %s", shownKeeper(c, k))
 	}
@@ -186,73 +228,10 @@ func printSheet(w *world, c *plan.Collection, s *sheet) {
 	for _, l := range s.Lines {
 		fmt.Fprintln(w.out, strings.TrimRight("    "+l, " "))
 	}
+	if len(s.Ticked) > 0 {
+		fmt.Fprintf(w.out, "    Done: %s\n", strings.Join(s.Ticked, "; "))
+	}
 	if len(s.ring) > 0 {
 		fmt.Fprintf(w.out, "    Ring: %s\n", strings.Join(s.ring, "; "))
 	}
-}
-
-// jsonRound is a round of the JSON form. Rounds, keepers, enclosures and animals go
-// by their names in the plan.
-type jsonRound struct {
-	Date    string     `json:"date"`
-	At      string     `json:"at"`
-	Round   string     `json:"round"`
-	Keepers []string   `json:"keepers,omitempty"`
-	Ring    []string   `json:"ring,omitempty"`
-	Minutes int        `json:"minutes"`
-	Before  []string   `json:"before,omitempty"`
-	Holds   []string   `json:"holds,omitempty"`
-	Lines   []jsonLine `json:"lines"`
-}
-
-type jsonLine struct {
-	Kind       string     `json:"kind"`
-	Text       string     `json:"text"`
-	First      bool       `json:"first,omitempty"`
-	Last       bool       `json:"last,omitempty"`
-	Enclosures []jsonStop `json:"enclosures"`
-}
-
-type jsonStop struct {
-	Enclosure string    `json:"enclosure"`
-	Animals   string    `json:"animals,omitempty"`
-	Shown     string    `json:"shown"`
-	Prey      *jsonPrey `json:"prey,omitempty"`
-}
-
-// jsonPrey is what the animals of a stop are given: so many items for each of so
-// many animals.
-type jsonPrey struct {
-	Name      string  `json:"name"`
-	PerAnimal float64 `json:"per_animal"`
-	Animals   int     `json:"animals"`
-	Total     int     `json:"total"`
-	Killed    bool    `json:"killed,omitempty"`
-	Dusted    bool    `json:"dusted,omitempty"`
-}
-
-func dueJSON(w *world, sheets []sheet) int {
-	out := []jsonRound{}
-	for i := range sheets {
-		s := &sheets[i]
-		j := jsonRound{Date: s.Date.String(), At: s.Round.Clock.V.String(), Round: s.Round.Name.V, Minutes: s.Minutes, Before: s.Before, Holds: s.Held, Lines: []jsonLine{}}
-		j.Keepers, j.Ring = s.keepers, s.ring
-		for _, d := range s.Due {
-			jl := jsonLine{Kind: d.Kind.Name, Text: d.Text, First: d.First, Last: d.Last}
-			for _, t := range d.Stops {
-				jl.Enclosures = append(jl.Enclosures, jsonStop{Enclosure: t.Place.Name, Animals: t.Item.Animals, Shown: t.Shown, Prey: preyJSON(&t.Item.Prey)})
-			}
-			j.Lines = append(j.Lines, jl)
-		}
-		out = append(out, j)
-	}
-	printJSON(w, out)
-	return fine
-}
-
-func preyJSON(p *rounds.Prey) *jsonPrey {
-	if p.Many == "" {
-		return nil
-	}
-	return &jsonPrey{Name: p.Many, PerAnimal: p.Each, Animals: p.Animals, Total: p.Total(), Killed: p.Killed, Dusted: p.Dust}
 }

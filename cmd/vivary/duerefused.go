@@ -8,6 +8,7 @@ import (
 	"vivary/cmd/internal/lastlist"
 	"vivary/compile"
 	"vivary/plan/finding"
+	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -15,13 +16,13 @@ import (
 // wrong with it. The list is that of the calendars last built, and what was logged since;
 // where there are none, what can be read of the plan. What is wrong goes to standard error.
 func (w *world) dueRefused(r *compile.Result, f *flags, dir string) int {
-	until := r.Today + civil.Date(max(1, f.days))
+	until := r.Today + civil.Date(f.daysShown())
 	last := lastlist.Read(w.disk, dir, r.Today, until)
 	switch {
 	case f.format == "json" && last.Found == 0 && r.Roster != nil:
-		dueJSON(w, sheetsOf(r, f))
+		dueJSON(w, r, f, sheetsOf(r, f))
 	case f.format == "json":
-		lastJSON(w, &last)
+		lastJSON(w, r, &last)
 	case last.Found > 0:
 		w.lastDue(r, f, &last, filepath.ToSlash(dir))
 		mains(w, r)
@@ -41,11 +42,7 @@ func (w *world) dueRefused(r *compile.Result, f *flags, dir string) int {
 
 // lastDue prints what calendars ask, with what they cannot know yet.
 func (w *world) lastDue(r *compile.Result, f *flags, last *lastlist.List, dir string) {
-	made := last.Made
-	if r.Plan.Location != nil {
-		made = made.In(r.Plan.Location)
-	}
-	since := civil.FromTime(made)
+	since := madeOn(r, last)
 	fmt.Fprintf(w.out, "The plan is refused. This list is from the calendars in %s, last built on %s: nothing that was written or logged since is in it.\n", dir, since.Words())
 	if f.round != "" || f.keeper != "" {
 		fmt.Fprintln(w.out, "Calendars do not tell rounds and keepers apart: all of it is shown.")
@@ -53,9 +50,18 @@ func (w *world) lastDue(r *compile.Result, f *flags, last *lastlist.List, dir st
 	fmt.Fprintln(w.out)
 	w.pressingNow(r)
 	w.loggedSince(r, since)
+	w.doneToday(r, f)
 	day := r.Today - 1
 	for i := range last.Items {
 		x := &last.Items[i]
+		if x.Day > r.Today && f.days == notGiven {
+			if x.Day != day && day == r.Today {
+				fmt.Fprintln(w.out)
+			}
+			day = x.Day
+			fmt.Fprintf(w.out, "%s  %s (%s)\n", day.Short(), strings.TrimLeft(x.At+" "+x.Summary, " "), x.Calendar)
+			continue
+		}
 		if x.Day != day {
 			if day >= r.Today {
 				fmt.Fprintln(w.out)
@@ -71,6 +77,42 @@ func (w *world) lastDue(r *compile.Result, f *flags, last *lastlist.List, dir st
 	if len(last.Items) == 0 {
 		fmt.Fprintln(w.out, "Nothing is due.")
 	}
+}
+
+// madeOn is the day on which calendars were last built, where the animals are.
+func madeOn(r *compile.Result, last *lastlist.List) civil.Date {
+	made := last.Made
+	if r.Plan.Location != nil {
+		made = made.In(r.Plan.Location)
+	}
+	return civil.FromTime(made)
+}
+
+// doneToday prints what the log says was done of what the calendars ask: their text is as it
+// was when they were built. Of a plan that cannot be read at all it prints the lines.
+func (w *world) doneToday(r *compile.Result, f *flags) {
+	var done []string
+	if r.Roster != nil {
+		for _, s := range sheetsOf(r, f) {
+			if s.Date == r.Today && len(s.Ticked) > 0 {
+				done = append(done, s.Round.Shown()+": "+strings.Join(s.Ticked, "; "))
+			}
+		}
+	} else {
+		for i := range r.Plan.Log {
+			if e := &r.Plan.Log[i]; e.Date == r.Today && (e.Word == schema.WordDone || e.Word.Feeds || len(e.Word.Does) > 0) {
+				done = append(done, r.Plan.Files.Of(e.At))
+			}
+		}
+	}
+	if len(done) == 0 {
+		return
+	}
+	fmt.Fprintln(w.out, "Done today, by the log, and still in the list below:")
+	for _, line := range done {
+		fmt.Fprintln(w.out, "  "+line)
+	}
+	fmt.Fprintln(w.out)
 }
 
 func dayTitle(r *compile.Result, day civil.Date) string {
@@ -107,21 +149,4 @@ func (w *world) loggedSince(r *compile.Result, since civil.Date) {
 	if any {
 		fmt.Fprintln(w.out)
 	}
-}
-
-// jsonEntry is an entry of a calendar, of the JSON form of a refused plan's list.
-type jsonEntry struct {
-	Date     string `json:"date"`
-	At       string `json:"at,omitempty"`
-	Calendar string `json:"calendar"`
-	Summary  string `json:"summary"`
-	Text     string `json:"text"`
-}
-
-func lastJSON(w *world, last *lastlist.List) {
-	out := []jsonEntry{}
-	for _, x := range last.Items {
-		out = append(out, jsonEntry{x.Day.String(), x.At, x.Calendar, x.Summary, x.Text})
-	}
-	printJSON(w, out)
 }

@@ -18,6 +18,9 @@ type flags struct {
 	undo, urgentFails                                                 bool
 }
 
+// notGiven is a number of days where none is said.
+const notGiven = -1
+
 // flagTable describes every flag once: what follows it, "" for a switch, what it does, and
 // where its value goes. The type of that says what may be written.
 var flagTable = []struct {
@@ -28,7 +31,7 @@ var flagTable = []struct {
 	{"now", "MOMENT", "take this for the present: 2027-03-01, or 2027-03-01T08:00", func(f *flags) any { return &f.now }},
 	{"format", "FORM", "text or json", func(f *flags) any { return (*form)(&f.format) }},
 	{"out", "FOLDER", "the folder of the calendars (default: feeds, in the collection's folder)", func(f *flags) any { return &f.out }},
-	{"days", "N", "how many days (default 3)", func(f *flags) any { return &f.days }},
+	{"days", "N", "so many days in full (default: today, and two more in a line each)", func(f *flags) any { return &f.days }},
 	{"round", "NAME", "only this round", func(f *flags) any { return &f.round }},
 	{"keeper", "NAME", "only what this keeper does", func(f *flags) any { return &f.keeper }},
 	{"on", "DAY", "the day to explain", func(f *flags) any { return &f.on }},
@@ -59,7 +62,7 @@ type commandLine struct {
 // library's, whose flags stand before all else and whose errors cannot be told from each
 // other.
 func parse(args []string) (commandLine, error) {
-	l := commandLine{flags: &flags{format: "text", days: 3}}
+	l := commandLine{flags: &flags{format: "text", days: notGiven}}
 	var given []string // names of flags, in order
 	var failed error   // the first
 	for len(args) > 0 {

@@ -19,6 +19,7 @@ import (
 // gatherer collects what stands in a round.
 type gatherer struct {
 	roster *roster.Roster
+	done   func(*roster.Entry) bool // nil for nothing
 	lives  []*life.Enclosure
 	places []Place
 	items  []Item
@@ -27,7 +28,11 @@ type gatherer struct {
 
 // New prepares a round. The picks are in walking order.
 func New(s *roster.Roster, r *plan.Round, picks []roster.Pick) *Round {
-	g := &gatherer{roster: s, items: make([]Item, 0, len(picks)+len(picks)/4)}
+	return prepare(s, r, picks, nil)
+}
+
+func prepare(s *roster.Roster, r *plan.Round, picks []roster.Pick, done func(*roster.Entry) bool) *Round {
+	g := &gatherer{roster: s, done: done, items: make([]Item, 0, len(picks)+len(picks)/4)}
 	at := map[*life.Enclosure]int{}
 	for _, p := range picks {
 		l := p.Entry.Life
@@ -127,6 +132,7 @@ func (g *gatherer) entry(x *roster.Entry, place int, days horizon.Days) {
 // comes.
 func (g *gatherer) entryOn(x *roster.Entry, place int, p telling) {
 	it := Item{Task: taskOf(x), Place: place, Days: p.days, Rank: x.Kind.Rank, Minutes: x.Minutes, High: x.High, Passing: x.Once != nil, Cautions: roster.Cautions(x.Life, x.Kind, g.roster.Horizon.Now())}
+	it.Done = g.done != nil && g.done(x)
 	if p.on != 0 {
 		it.Task = Told(x, it.Task, p.on)
 	}

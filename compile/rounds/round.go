@@ -37,6 +37,7 @@ type Item struct {
 	Rank    int // the order in which things are done, lowest first
 	Minutes int
 	High    bool // before everything else
+	Done    bool // the log says that it was done today
 	Leaving bool // the last before days when nobody comes; before the round
 	// Passing says that the log or an absence brought it, for a time. It stands in the
 	// round like any other, and says nothing of how the round is best walked.
@@ -81,6 +82,7 @@ type Round struct {
 	kinds    []*schema.CareKind // by rank
 	sections []section          // the rooms, then what is apart
 	ring     []Ring
+	ticked   []Tick
 	day      day
 }
 
@@ -109,6 +111,7 @@ func Make(r *plan.Round, h horizon.Horizon, places []Place, items []Item, holds 
 	out.layout()
 	out.hold(holds)
 	out.day.init(out)
+	out.tick()
 	return out
 }
 

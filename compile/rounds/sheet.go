@@ -17,6 +17,9 @@ type Sheet struct {
 	Before  []string // the lines among Lines that say what to put on, have ready or switch off
 	Held    []string // the lines among Lines that say what may be done in which state
 	Minutes int
+	Ticked  []string // what is done already, a line each: "Fresh water: Tub 1 to 3"
+	Ticks   []Tick   // the same, by task
+	Open    bool     // whether anything is left to be done
 }
 
 // Due is a task with the places at which it is due.
@@ -33,6 +36,8 @@ type Stop struct {
 	Place *Place
 	Shown string // as the round names it
 	Item  *Item
+	// Should is what a gauge that is read should show, Harm outside of what the animals are harmed.
+	Should, Harm string
 }
 
 // On returns the round on day i of the horizon. On a day on which nothing is to be
@@ -42,13 +47,16 @@ func (r *Round) On(i int) Sheet {
 	if !r.Days.Has(i) {
 		return s
 	}
+	if s.Ticked, s.Open = r.ticks(i), r.Open(i); len(s.Ticked) > 0 {
+		s.Ticks = r.ticked
+	}
 	s.Lines = strings.Split(strings.TrimSuffix(string(r.write(nil, i, 1<<30)), "\n"), "\n")
 	for k := range r.tasks {
 		t := &r.tasks[k]
 		d := Due{Kind: r.kinds[t.kind], Text: t.first, First: t.high, Last: t.apart}
 		for n := range t.lines {
 			t.lines[n].each(i, func(c *cell) {
-				d.Stops = append(d.Stops, Stop{&r.places[c.place], r.names[c.place].text, &r.items[c.item]})
+				d.Stops = append(d.Stops, r.stop(c, i))
 			})
 		}
 		if len(d.Stops) > 0 {

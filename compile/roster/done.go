@@ -1,0 +1,124 @@
+package roster
+
+import (
+	"cmp"
+	"slices"
+
+	"vivary/plan"
+	"vivary/schema"
+	"vivary/schema/quantity"
+)
+
+// Ticks are what the log says was done today.
+type Ticks struct {
+	events map[string][]*plan.Event // of today, by enclosure or rack
+	open   map[*Entry]bool          // of a care in several rounds of today, those that are still to be done
+}
+
+// Ticks reads which of today's entries the log says were done.
+func (r *Roster) Ticks() *Ticks {
+	d := &Ticks{map[string][]*plan.Event{}, map[*Entry]bool{}}
+	log := r.Plan.Log
+	for i := len(log) - 1; i >= 0; i-- {
+		if e := &log[i]; e.Date == r.Horizon.Now() && e.Enclosure.Set() {
+			d.events[e.Enclosure.V] = append(d.events[e.Enclosure.V], e)
+		}
+	}
+	if len(d.events) > 0 {
+		d.severalTimes(r)
+	}
+	return d
+}
+
+// Has reports whether the log says that an entry was done today. A question is answered by
+// the line that it asks for, and stands no more then.
+func (d *Ticks) Has(e *Entry, today int) bool {
+	if e.Ask != nil || d.open[e] {
+		return false
+	}
+	return e.Logged == today || slices.ContainsFunc(d.events[e.Plan().Name.V], e.doneBy)
+}
+
+// doneBy reports whether a line says that an entry was done.
+func (e *Entry) doneBy(l *plan.Event) bool {
+	if l.Group.V != "" && e.Group != nil && l.Group.V != e.Group.Animals.Name.V {
+		return false
+	}
+	switch {
+	case l.Word == schema.WordDone && len(l.Args) > 0:
+		care := l.Args[0].V
+		return care == e.Name || care == e.ID.Care || care == e.Kind.Name || care == "feeding" && e.Kind == schema.KindFeed
+	case l.Word.Feeds:
+		return e.isMeal() || e.Once != nil && e.Once.Meal
+	}
+	if l.Word == schema.WordMeasured {
+		return e.Kind.Reads != 0 && slices.ContainsFunc(l.Args, func(a plan.Written[string]) bool {
+			_, err := quantity.Parse(a.V, e.Kind.Reads)
+			return err == nil
+		})
+	}
+	return slices.Contains(l.Word.Does, e.Kind)
+}
+
+// severalTimes finds, of care that is in several rounds of today, what is still to be done:
+// a line with a time is of the round that is nearest, one without of the first that is left.
+func (d *Ticks) severalTimes(r *Roster) {
+	type care struct{ enclosure, name, group string }
+	of := map[care][]*Entry{}
+	for e := range r.All() {
+		if d.events[e.Plan().Name.V] != nil && e.Days.Has(r.Horizon.Today) && e.Once == nil {
+			k := care{enclosure: e.Plan().Name.V, name: e.Name}
+			if e.Group != nil {
+				k.group = e.Group.Animals.Name.V
+			}
+			of[k] = append(of[k], e)
+		}
+	}
+	for k, all := range of {
+		if len(all) < 2 {
+			continue
+		}
+		slices.SortStableFunc(all, func(a, b *Entry) int { return cmp.Compare(a.At(), b.At()) })
+		for _, e := range all {
+			d.open[e] = true
+		}
+		lines := slices.Clone(d.events[k.enclosure])
+		slices.Reverse(lines)                                     // as they were written
+		slices.SortStableFunc(lines, func(a, b *plan.Event) int { // those with a time first
+			return cmp.Compare(later(a), later(b))
+		})
+		for _, l := range lines {
+			if all[0].doneBy(l) {
+				d.close(all, l)
+			}
+		}
+	}
+}
+
+// close takes the round of which a line is out of those that are still to be done.
+func (d *Ticks) close(all []*Entry, l *plan.Event) {
+	var best *Entry
+	for _, e := range all {
+		if !d.open[e] {
+			continue
+		}
+		if best == nil || l.Clock.Set() && minutesTo(e, l) < minutesTo(best, l) {
+			best = e
+		}
+	}
+	delete(d.open, best)
+}
+
+// later puts a line without a time behind those that have one.
+func later(l *plan.Event) int {
+	if l.Clock.Set() {
+		return 0
+	}
+	return 1
+}
+
+// minutesTo is how many minutes lie between a round and the time of a line.
+func minutesTo(e *Entry, l *plan.Event) int {
+	n := int(e.At()) - int(l.Clock.V)
+	return max(n, -n)
+}
