@@ -82,7 +82,7 @@ func (b *builder) asLogged(e *Entry) {
 		last, ok = e.Group.Fed, true
 	}
 	i, in := b.Horizon.Index(last)
-	if !ok || !in || e.Once != nil {
+	if !ok || !in || e.Once != nil || !b.on(e, i) && b.elsewhere(e, i) { // the round of another had it
 		return
 	}
 	if e.Logged = i; i < b.Horizon.Today && !e.Days.Has(i) {
