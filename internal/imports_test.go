@@ -14,7 +14,8 @@ import (
 // in layers before its own: should it want to import sideways, the type that it
 // wants lives in the wrong place.
 var layers = []string{
-	"schema/civil schema/quantity schema/slip",
+	"schema/civil schema/slip",
+	"schema/quantity",
 	"schema/zone",
 	"schema/wording",
 	"schema",

@@ -206,7 +206,7 @@ const sameFor = 12
 func samePrey(r *Rule, e *Enclosure) {
 	e.meals(func(s *roster.Entry) {
 		f := e.own(s.Group)
-		if f == nil || len(f.Menu()) == 0 || small(e.stage(s.Group)) || s.Days.Count() < 2 || !e.Sheet.Preys() {
+		if f == nil || len(f.Menu()) == 0 || small(e.stage(s.Group)) || s.Days.Count() < 2 || !e.Sheet.Preys() || e.Feeder(s.Menu[0].Prey.Feeder) == nil {
 			return
 		}
 		for k := range s.Menu {

@@ -1,11 +1,10 @@
 package quantity
 
 import (
-	"slices"
 	"strings"
 	"unicode/utf8"
 
-	"github.com/agext/levenshtein"
+	"vivary/schema/slip"
 )
 
 // Reasons of Malformed, each reading on from the quoted text.
@@ -61,39 +60,24 @@ func measuredBy(s string) string {
 	return strings.Join(names, " or ")
 }
 
-// likeliest returns the unit of d that was probably meant by s, or "". One letter
-// in three may be wrong; of equals the commoner unit is taken.
+// likeliest returns the unit of d that was meant by s, if it is a slip of the keyboard from
+// one of its words, or "".
 func likeliest(s string, d Dimension) string {
-	if len(s) > 30 || int(d) >= len(spans) {
+	if int(d) >= len(spans) {
 		return ""
 	}
-	s = strings.ToLower(s)
-	best, least := "", len([]rune(s))/3+1
+	var words []string
+	of := map[string]string{}
 	for u := spans[d][0]; u < spans[d][1]; u++ {
 		i := &units[u]
 		if i.name == "" {
 			continue
 		}
-		for _, word := range append(strings.Fields(i.also), i.name, i.one) {
-			if n := slips(s, strings.ToLower(word)); n < least {
-				best, least = i.name, n
+		for _, word := range append([]string{i.name, i.one}, strings.Fields(i.also)...) {
+			if word != "" && of[word] == "" {
+				words, of[word] = append(words, word), i.name
 			}
 		}
 	}
-	return best
-}
-
-// slips is how many letters differ; two in each other's place are one slip.
-func slips(a, b string) int {
-	n := levenshtein.Distance(a, b, nil)
-	if n != 2 || len(a) != len(b) {
-		return n
-	}
-	x, y := []byte(a), []byte(b)
-	slices.Sort(x)
-	slices.Sort(y)
-	if slices.Equal(x, y) {
-		return 1
-	}
-	return n
+	return of[slip.Among(s, words, func(a, b string) bool { return of[a] == of[b] })]
 }
