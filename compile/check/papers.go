@@ -63,7 +63,7 @@ func clash(c *Collection, r *Rule, what string, in finding.Box, n int, at func(i
 				by = map[string]claim{}
 			}
 			if first, twice := by[x.formerly.V]; twice {
-				c.Add(finding.Finding{Rule: &r.Rule, At: x.formerly.At, In: in, Text: what + strconv.Quote(x.name.V) + " and " + strconv.Quote(first.name.V) + " were both formerly " + strconv.Quote(x.formerly.V),
+				c.Add(finding.Finding{Rule: &r.Rule, At: x.formerly.At, In: in, Text: what + strconv.Quote(x.name.V) + " and " + what + strconv.Quote(first.name.V) + " were both formerly " + strconv.Quote(x.formerly.V),
 					Source: r.Source, Write: "formerly in one of them only", Also: []finding.Related{{At: first.formerly.At, Text: "the other"}}})
 				continue
 			}
@@ -84,17 +84,17 @@ func clash(c *Collection, r *Rule, what string, in finding.Box, n int, at func(i
 
 func identityClash(r *Rule, c *Collection) {
 	all := c.Plan.Enclosures
-	clash(c, r, "enclosures ", finding.Box{}, len(all), func(i int) claim { return claim{all[i].Formerly, all[i].Name} })
+	clash(c, r, "enclosure ", finding.Box{}, len(all), func(i int) claim { return claim{all[i].Formerly, all[i].Name} })
 	for _, e := range all {
 		if len(e.Care) < 2 && len(e.Animals) < 2 {
 			continue
 		}
-		clash(c, r, "cares ", e.Box(), len(e.Care), func(i int) claim { return claim{e.Care[i].Formerly, e.Care[i].Name} })
-		clash(c, r, "animals ", e.Box(), len(e.Animals), func(i int) claim { return claim{e.Animals[i].Formerly, e.Animals[i].Name} })
+		clash(c, r, "care ", e.Box(), len(e.Care), func(i int) claim { return claim{e.Care[i].Formerly, e.Care[i].Name} })
+		clash(c, r, "group ", e.Box(), len(e.Animals), func(i int) claim { return claim{e.Animals[i].Formerly, e.Animals[i].Name} })
 	}
 	rounds, calendars := c.Plan.Rounds, c.Plan.Calendars
-	clash(c, r, "rounds ", finding.Box{}, len(rounds), func(i int) claim { return claim{rounds[i].Formerly, rounds[i].Name} })
-	clash(c, r, "calendars ", finding.Box{}, len(calendars), func(i int) claim { return claim{calendars[i].Formerly, calendars[i].Name} })
+	clash(c, r, "round ", finding.Box{}, len(rounds), func(i int) claim { return claim{rounds[i].Formerly, rounds[i].Name} })
+	clash(c, r, "calendar ", finding.Box{}, len(calendars), func(i int) claim { return claim{calendars[i].Formerly, calendars[i].Name} })
 }
 
 // originUnsaid passes over groups that the log made: what was born here is bred here, and

@@ -10,9 +10,10 @@ import (
 	"vivary/plan/source"
 )
 
-// clashes finds entries of one identity: their UIDs would be the same. A name that
-// one enclosure had formerly and another has now is the usual way to get there. It is
-// said once for two enclosures, rounds, keepers or calendars.
+// clashes finds entries of one identity: their UIDs would be the same. Of a name that an
+// enclosure, a round, a calendar, a care or animals had formerly and another has now
+// identity-clash speaks, and it is not said twice; here are keepers, racks, and what came to
+// one identity in another way.
 func (r *Roster) clashes() []finding.Finding {
 	var found finding.List
 	what, stops := "enclosure", slices.Clip(r.Plan.Enclosures)
@@ -21,15 +22,14 @@ func (r *Roster) clashes() []finding.Finding {
 			what, stops = "enclosure or rack", append(stops, k.Stop)
 		}
 	}
-	apart(&found, what, stops, func(e *plan.Enclosure) (n, f plan.Written[string]) { return e.Name, e.Formerly })
-	apart(&found, "round", r.Plan.Rounds, func(e *plan.Round) (n, f plan.Written[string]) { return e.Name, e.Formerly })
-	apart(&found, "keeper", r.Plan.Keepers, func(e *plan.Keeper) (n, f plan.Written[string]) { return e.Name, e.Formerly })
-	apart(&found, "calendar", r.Plan.Calendars, func(e *plan.Calendar) (n, f plan.Written[string]) { return e.Name, e.Formerly })
+	known := func(e *plan.Enclosure) bool { return r.Plan.Enclosure(e.Name.V) == e }
+	apart(&found, what, stops, known, func(e *plan.Enclosure) (n, f plan.Written[string]) { return e.Name, e.Formerly })
+	apart(&found, "keeper", r.Plan.Keepers, func(*plan.Keeper) bool { return false }, func(e *plan.Keeper) (n, f plan.Written[string]) { return e.Name, e.Formerly })
 	for i := range r.Of {
 		byID := map[identity.Identity]*Entry{}
 		for k := range r.Of[i] {
 			e := &r.Of[i][k]
-			if o := byID[e.ID]; o != nil {
+			if o := byID[e.ID]; o != nil && !renamed(e, o) {
 				found.Add(clash(e.Plan().Name.V+" "+e.Name, o.Plan().Name.V+" "+o.Name, e.Origin, o.Origin))
 			}
 			byID[e.ID] = e
@@ -38,10 +38,20 @@ func (r *Roster) clashes() []finding.Finding {
 	return found.All
 }
 
-// apart finds blocks of a kind that had the same name first.
-func apart[T any](found *finding.List, what string, all []T, names func(T) (name, formerly plan.Written[string])) {
+// renamed reports whether one of two entries has a former name of the plan, which is told of
+// elsewhere where the plan writes both.
+func renamed(a, b *Entry) bool {
+	care := func(e *Entry) bool { return e.Timing != nil && e.Timing.Formerly.Set() }
+	animals := func(e *Entry) bool { return e.Group != nil && e.Group.Animals.Formerly.Set() }
+	return animals(a) || animals(b) || !a.FromSheet && !b.FromSheet && (care(a) || care(b))
+}
+
+// apart finds blocks of a kind that had the same name first. Of two that are told of
+// elsewhere nothing is said.
+func apart[T any](found *finding.List, what string, all []T, told func(T) bool, names func(T) (name, formerly plan.Written[string])) {
 	first := map[string]plan.Written[string]{}
 	at := map[string]source.Place{}
+	of := map[string]T{}
 	for _, x := range all {
 		name, formerly := names(x)
 		key, place := formerly.Or(name.V), name.At
@@ -49,10 +59,13 @@ func apart[T any](found *finding.List, what string, all []T, names func(T) (name
 			place = formerly.At
 		}
 		if o, twice := first[key]; twice {
+			if told(x) && told(of[key]) {
+				continue
+			}
 			found.Add(clash(what+" "+strconv.Quote(name.V), what+" "+strconv.Quote(o.V), place, at[key]))
 			continue
 		}
-		first[key], at[key] = name, place
+		first[key], at[key], of[key] = name, place, x
 	}
 }
 

@@ -59,11 +59,17 @@ func (b *builder) spell(g *life.Group, s *spell) {
 func (b *builder) leftovers(base Entry, meals []Entry, all []*plan.Round) {
 	f := base.Meal
 	apart := several(&f.Timing, all)
+	if n := float64(wholeDays(f.Leftovers.V)) * 24 * 60; f.Leftovers.Set() && n != f.Leftovers.V.Value {
+		b.takenAs(f.Leftovers, leftoversOf, n, "whole days: leftovers are taken out in a round of another day than the meal")
+	}
 	if in := b.rounds.named(f.LookIn); len(in) > 0 {
 		all, apart = in, len(in) > 1
 	}
 	b.companion(base, meals, schema.KindLeftovers, leftoversAfter(f), all, apart)
 }
+
+// leftoversOf begins what is said of how long leftovers stay.
+const leftoversOf = "leftovers after"
 
 // mealID is the identity of the meals of a group, or of what goes with them. Those of
 // a stage that follows another in the same window have its name too.

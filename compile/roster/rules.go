@@ -67,10 +67,10 @@ var (
 		Source:  "the design of this program",
 		Instead: "For a day besides the usual ones write `also_on` in place of `on`; or give the care a name of its own, with `kind`."}
 	ruleWindow = &finding.Rule{ID: "window-days", Severity: finding.Advice,
-		Title:   "A window is taken as another than is written.",
-		Why:     "Care is moved by whole days, and by 32 of them at the most.",
+		Title:   "A length of time is taken as another than is written.",
+		Why:     "Care is done on days and moved by whole days, and by 32 of them at the most.",
 		Source:  "the design of this program",
-		Instead: "Write whole days, up to 32."}
+		Instead: "Write whole days; of a window up to 32."}
 	ruleClockChange = &finding.Rule{ID: "clock-change", Severity: finding.Error,
 		Title:   "A round begins at a time that a clock change leaves out or repeats.",
 		Why:     "On that day calendars show the round at different times, or not at all.",

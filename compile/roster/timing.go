@@ -39,11 +39,11 @@ func (b *builder) when(t *plan.Timing, at source.Place, id identity.Identity, la
 	}
 	if t.Window.Set() {
 		if n := float64(windowDays(t.Window.V)) * 24 * 60; n != t.Window.V.Value {
-			better := quantity.Format(max(n, 24*60), quantity.Days)
-			b.found.Add(finding.Finding{Rule: ruleWindow, At: t.Window.At,
-				Text:  "a window of " + t.Window.V.String() + " is taken as " + quantity.Format(n, quantity.Days),
-				Limit: "whole days, 32 at the most", Write: better, Edits: finding.Text(t.Window.At, better)})
+			b.takenAs(t.Window, "a window of", n, "whole days, 32 at the most")
 		}
+	}
+	if n := float64(wholeDays(t.AfterLast.V)) * 24 * 60; t.AfterLast.Set() && n != t.AfterLast.V.Value {
+		b.takenAs(t.AfterLast, "after_last of", n, "whole days")
 	}
 	anchor := func(days int) civil.Date {
 		if t.From.Set() {
@@ -95,6 +95,18 @@ func (b *builder) when(t *plan.Timing, at source.Place, id identity.Identity, la
 		out.rules = between(out.rules, t.From.Or(recur.MinDate), t.Until.Or(recur.MaxDate))
 	}
 	return out, true
+}
+
+// takenAs finds a length of time that is taken as another, since care is done on days.
+func (b *builder) takenAs(w plan.Written[quantity.Quantity], what string, minutes float64, limit string) {
+	better := quantity.Format(max(minutes, 24*60), quantity.Days)
+	f := finding.Finding{Rule: ruleWindow, At: w.At, Text: what + " " + w.V.String() + " is taken as " + quantity.Format(minutes, quantity.Days),
+		Limit: limit, Write: better, Edits: finding.Text(w.At, better)}
+	if what == leftoversOf && minutes > w.V.Value { // later than is asked
+		f.Severity = finding.Caution
+		f.Write += "; or prey that is killed first (killed), of which nothing has to be taken out"
+	}
+	b.found.Add(f)
 }
 
 // between bounds rules to the days from one to another.

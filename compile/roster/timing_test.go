@@ -46,8 +46,8 @@ func TestWhen(t *testing.T) {
 		if got := find(t, r, "ash", "count").Words(); c.words != "" && got != c.words {
 			t.Errorf("%s: %s", c.when, got)
 		}
-		if len(r.Roster.Findings) > 0 {
-			t.Errorf("%s: %s", c.when, r.Roster.Findings[0].Text)
+		if f := r.Roster.Findings; len(f) > 0 && f[0].Rule.ID != "window-days" {
+			t.Errorf("%s: %s", c.when, f[0].Text)
 		}
 	}
 }
