@@ -19,6 +19,21 @@ var unlikely = []*Rule{
 		Why:     "What follows from it, holds for months and meals that are left out, is for the wrong animals.",
 		Source:  "the plan's count and stage; the species sheet, which has a time for a sac or one for young that are carried",
 		Instead: "Withdraw the line if another box was meant, or mend count or stage in the plan."}},
+	{Enclosure: bornAhead, Rule: finding.Rule{ID: "born-ahead", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "Animals are kept that are said to be born on a day still ahead.",
+		Why:     "Their age decides about meals, moults and rest; with a slip in the year all of that is reckoned wrongly, or not at all.",
+		Source:  "the date in the plan",
+		Instead: "Write the day of their birth; leave born out where it is not known."}},
+}
+
+func bornAhead(r *Rule, e *Enclosure) {
+	for _, g := range e.Life.Groups {
+		if b := g.Animals.Born; !g.Logged && b.Set() && b.V > e.Today {
+			e.Add(finding.Finding{Rule: &r.Rule, At: b.At, Source: r.Source,
+				Text:  g.Animals.Name.V + ": born is " + b.V.Words() + ", which is still ahead",
+				Write: "the day of their birth; or no born, where it is not known"})
+		}
+	}
 }
 
 // ofMothers are the words of the log about what only a grown female does, and ofGrown
