@@ -142,6 +142,22 @@ func TestMistyped(t *testing.T) {
 	}
 }
 
+// A value that cannot be read is found, and nothing that would only follow from it.
+func TestMistypedAlone(t *testing.T) {
+	base := times(compiledAll(t, rightly))
+	for _, row := range mistyped(t) {
+		n := 0
+		for _, f := range compiledAll(t, with(row[0], row[1])) {
+			if base[same{f.Rule.ID, f.Text}] > 0 {
+				continue
+			}
+			if n++; row[2] != "read" && n > 1 || row[2] == "read" && f.Severity.Refuses() {
+				t.Errorf("%s: %s: %s", row[1], f.Rule.ID, f.Text)
+			}
+		}
+	}
+}
+
 // mistyped are the rows of testdata/mistyped.txt.
 func mistyped(t *testing.T) (rows [][]string) {
 	t.Helper()

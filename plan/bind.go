@@ -171,6 +171,9 @@ func merged(to, have reflect.Value) reflect.Value {
 		*h = *headOf(have)
 	}
 	merge(both.Elem(), have.Elem())
+	if headOf(have).Unread {
+		lacks(both)
+	}
 	return both
 }
 

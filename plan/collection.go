@@ -51,6 +51,9 @@ type Head struct {
 	Name  Written[string]
 	At    source.Place // the block's first line, without its brace
 	Whole source.Place // the block from its first word to its closing brace
+	// Unread says that a value in it could not be read: that has been said, and what is
+	// reckoned from the others would follow from it.
+	Unread bool
 }
 
 func (h *Head) head() *Head { return h }

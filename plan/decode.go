@@ -185,6 +185,9 @@ func (d *decoder) block(blk *syntax.Block, b *binding, v reflect.Value) {
 		}
 		before := len(d.found.All)
 		d.value(&a.Value, ab.attr, v.FieldByIndex(ab.field))
+		if finding.Refuses(d.found.All[before:]) {
+			lacks(v.Addr())
+		}
 		d.elsewhere(a, b, v, blk, d.found.All[before:])
 	}
 	if s, ok := v.Addr().Interface().(*SpeciesSheet); ok {
@@ -284,7 +287,22 @@ func (d *decoder) flat(blk *syntax.Block, b *binding, v reflect.Value) {
 			to = to.Index(0)
 		}
 		ab := ib.binding.attrs[a.Name]
+		before := len(d.found.All)
 		d.value(&a.Value, ab.attr, to.Elem().FieldByIndex(ab.field))
+		if finding.Refuses(d.found.All[before:]) {
+			lacks(to)
+		}
+	}
+}
+
+// lacks notes of a block that a value in it could not be read.
+func lacks(block reflect.Value) {
+	headOf(block).Unread = true
+	switch x := block.Interface().(type) {
+	case *Care:
+		x.Unsure = true
+	case *Feeding:
+		x.Unsure = true
 	}
 }
 

@@ -277,6 +277,8 @@ type Timing struct {
 	Off       Written[bool]              `care:"off"`
 	Because   Written[string]            `care:"because"`
 	Stages    []Written[string]          `care:"stages"`
+
+	Unsure bool // a value beside it could not be read
 }
 
 // Care is a care block.

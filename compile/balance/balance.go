@@ -5,6 +5,7 @@ package balance
 
 import (
 	"math"
+	"slices"
 
 	"vivary/compile/climate"
 	"vivary/compile/life"
@@ -77,7 +78,7 @@ func (r *Report) Limited() bool { return !math.IsInf(float64(r.HardLow), 0) }
 // temperatures and heaters of a kind that physics knows. A report that has been read is
 // not copied.
 func (r *Report) Read(c *plan.Collection, e *plan.Enclosure, l *life.Enclosure) bool {
-	if e.Housing == nil || !e.Housing.Inside.Set() || e.Place == nil || !e.Place.Temperature.Set() || e.Sheet == nil {
+	if e.Housing == nil || !e.Housing.Inside.Set() || e.Place == nil || !e.Place.Temperature.Set() || e.Sheet == nil || unread(e) {
 		return false
 	}
 	hard, target, humid := e.Sheet.Figure(schema.FigureTemperatureHard, ""), e.Sheet.Figure(schema.FigureTemperatureTarget, ""), e.Sheet.Figure(schema.FigureHumidityTarget, "")
@@ -118,6 +119,14 @@ func (r *Report) Read(c *plan.Collection, e *plan.Enclosure, l *life.Enclosure) 
 		r.Water = r.Box.WaterNeed(r.Inside(), climate.Percent(r.RH.Low), climate.Percent(r.RH.High))
 	}
 	return true
+}
+
+// unread reports whether a value could not be read from which heat or damp is reckoned.
+func unread(e *plan.Enclosure) bool {
+	heater := func(h *plan.Heater) bool { return h.Unread }
+	animals := func(a *plan.Animals) bool { return a.Unread }
+	return e.Housing.Unread || e.Place.Unread || slices.ContainsFunc(e.Animals, animals) ||
+		e.Climate != nil && (e.Climate.Unread || slices.ContainsFunc(e.Climate.Heaters, heater))
 }
 
 func sheetAim(e *plan.Enclosure, what *schema.Figure, other *plan.Figure) Aim {

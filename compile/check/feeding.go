@@ -152,7 +152,7 @@ func meals(all []roster.Entry) []roster.Entry {
 // meals calls use for every series of meals that has prey and eaters.
 func (e *Enclosure) meals(use func(*roster.Entry)) {
 	for i := range e.fed {
-		if s := &e.fed[i]; s.Meal != nil && s.Group != nil && len(s.Menu) > 0 && e.count(s.Group) > 0 {
+		if s := &e.fed[i]; s.Meal != nil && !s.Meal.Unread && s.Group != nil && !s.Group.Animals.Unread && len(s.Menu) > 0 && e.count(s.Group) > 0 {
 			use(s)
 		}
 	}

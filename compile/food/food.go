@@ -98,13 +98,16 @@ type Report struct {
 // or the mass of the animals or of their prey is not known, or nobody feeds them. It
 // allocates nothing.
 func Of(s *roster.Roster, of []roster.Entry, g *life.Group, today civil.Date) (Report, bool) {
-	if g.Guessed {
+	if g.Guessed || g.Animals.Unread {
 		return Report{}, false // nobody knows among how many it is shared
 	}
 	r := Report{Group: g, Animals: g.Count(today), of: of, library: s.Plan.Library}
 	var e *plan.Enclosure
 	for i := range of {
 		if m := &of[i]; isMeal(m, g) {
+			if m.Meal.Unread {
+				return r, false
+			}
 			e = m.Life.Plan
 			n, each, ok := offered(s, m)
 			if !ok {
