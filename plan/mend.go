@@ -108,6 +108,9 @@ func (d *decoder) mend(x *syntax.Value, attr *schema.Attr, t reflect.Type, found
 		return
 	}
 	for _, part := range append([]*syntax.Value{x}, parts(x)...) {
+		if len(part.Text) > MaxText {
+			continue
+		}
 		for i := range found {
 			f := &found[i]
 			if f.At != part.At || len(f.Edits) > 0 || f.Rule == ruleTooMany || f.Rule == ruleTooLarge {

@@ -20,6 +20,11 @@ import (
 // something to fill in is a finding.
 func (d *decoder) text(x *syntax.Value, attr *schema.Attr) (Written[string], bool) {
 	none := Written[string]{}
+	if len(x.Text) > MaxText && utf8.RuneCountInString(x.Text) > MaxText {
+		d.found.Add(finding.Finding{Rule: ruleTooLarge, At: x.At,
+			Text: attr.Name + " has more than " + strconv.Itoa(MaxText) + " characters", Write: "a shorter text"})
+		return none, false
+	}
 	switch x.Kind {
 	case syntax.Text:
 	case syntax.List:
@@ -40,9 +45,6 @@ func (d *decoder) text(x *syntax.Value, attr *schema.Attr) (Written[string], boo
 	switch {
 	case x.Filled:
 		d.bad(x, attr, "a text cannot hold ${…} or %{…}: a plan computes nothing")
-	case utf8.RuneCountInString(x.Text) > MaxText:
-		d.found.Add(finding.Finding{Rule: ruleTooLarge, At: x.At,
-			Text: attr.Name + " has more than " + strconv.Itoa(MaxText) + " characters", Write: "a shorter text"})
 	case strings.ContainsFunc(x.Text, hidden):
 		d.bad(x, attr, attr.Name+" holds a character that cannot be seen")
 	case seen(attr) && strings.TrimSpace(x.Text) == "":

@@ -118,7 +118,7 @@ func checkOf(t *testing.T, in hostile.Input) taken {
 		}
 	}
 	defer os.RemoveAll(dir)
-	ctx, cancel := context.WithTimeout(t.Context(), 10*time.Minute)
+	ctx, cancel := context.WithTimeout(t.Context(), 3*time.Minute)
 	defer cancel()
 	var out, wrong bytes.Buffer
 	c := exec.CommandContext(ctx, os.Args[0])

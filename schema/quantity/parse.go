@@ -112,13 +112,14 @@ func common(lower, upper string, d Dimension) (string, fault) {
 // folded makes one blank of all that looks like blanks. Pasted text often has an
 // unbreakable one before the unit.
 func folded(s string) string {
-	after := byte(' ')
+	after, looked := byte(' '), false
 	for i := 0; i < len(s); i++ {
 		c := s[i]
-		if c < ' ' || c == ' ' && after == ' ' || c >= 0x80 && strings.ContainsFunc(s, unusual) {
+		beyond := c >= 0x80 && !looked
+		if c < ' ' || c == ' ' && after == ' ' || beyond && strings.ContainsFunc(s, unusual) {
 			return strings.Join(strings.Fields(s), " ")
 		}
-		after = c
+		after, looked = c, looked || beyond
 	}
 	return strings.TrimSuffix(s, " ")
 }
