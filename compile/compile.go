@@ -172,6 +172,12 @@ func (r *Result) judge(k kept, last *Result) []finding.Finding {
 		}
 		r.Proofs[i] = b.proofs
 	})
+	n := len(all)
+	for i := range r.boxes {
+		b := &r.boxes[i]
+		n += len(b.lived) + len(b.checks) + len(b.proved)
+	}
+	all = slices.Grow(all, n-len(all))
 	for i := range r.boxes {
 		b := &r.boxes[i]
 		all = append(append(append(all, b.lived...), b.checks...), b.proved...)

@@ -23,8 +23,9 @@ import (
 // with the others beneath it.
 func together(c *plan.Collection, all []finding.Finding) []finding.Finding {
 	w := walked(c)
-	out := all[:0:0]
-	for _, of := range causes(all) {
+	found := causes(all)
+	out := make([]finding.Finding, 0, len(found))
+	for _, of := range found {
 		out = append(out, w.said(all, of))
 	}
 	return out

@@ -5,6 +5,7 @@ package check
 
 import (
 	"embed"
+	"sync"
 
 	"vivary/compile/balance"
 	"vivary/compile/growth"
@@ -57,6 +58,9 @@ type Enclosure struct {
 	grown    bool
 	grows    bool
 }
+
+// enclosures are used again, one after another: they are large, and nobody keeps one.
+var enclosures = sync.Pool{New: func() any { return new(Enclosure) }}
 
 // Add adds a finding.
 func (e *Enclosure) Add(f finding.Finding) {
@@ -127,7 +131,12 @@ func (c *Collection) One(i int) []finding.Finding {
 	if l.Plan.Sheet == nil || l.Plan.Housing == nil || len(l.Groups) == 0 {
 		return nil // said already
 	}
-	e := &Enclosure{Collection: c, Plan: l.Plan, Sheet: l.Plan.Sheet, Life: l, facts: c.facts[l.Plan.Sheet]}
+	e := enclosures.Get().(*Enclosure)
+	defer func() {
+		*e = Enclosure{}
+		enclosures.Put(e)
+	}()
+	e.Collection, e.Plan, e.Sheet, e.Life, e.facts = c, l.Plan, l.Plan.Sheet, l, c.facts[l.Plan.Sheet]
 	if i < len(c.Roster.Of) {
 		e.Series = c.Roster.Of[i]
 		e.fed = meals(e.Series)

@@ -145,6 +145,15 @@ type builder struct {
 	slab    horizon.Days // day sets are cut from it
 }
 
+// benches are what one builder leaves to the next: a place to put entries together, which
+// are large, and what is left of the slab.
+var benches = sync.Pool{New: func() any { return &bench{entries: make([]Entry, 0, 32)} }}
+
+type bench struct {
+	entries []Entry
+	slab    horizon.Days
+}
+
 // days returns an empty day set.
 func (b *builder) days() horizon.Days {
 	n := horizon.Words(b.Horizon.Days)
@@ -157,7 +166,8 @@ func (b *builder) days() horizon.Days {
 }
 
 func (b *builder) enclosure() {
-	b.entries = make([]Entry, 0, 16)
+	left := benches.Get().(*bench)
+	b.entries, b.slab = left.entries, left.slab
 	if !b.deserted() {
 		b.cares()
 		for _, g := range b.life.Groups {
@@ -165,10 +175,14 @@ func (b *builder) enclosure() {
 		}
 	}
 	b.tasks()
-	b.entries = ranked(b.entries)
+	all := b.entries
+	b.entries = ranked(all)
 	for i := range b.entries {
 		b.show(&b.entries[i])
 	}
+	clear(all)
+	left.entries, left.slab = all[:0], b.slab
+	benches.Put(left)
 }
 
 // cares adds the care of the whole enclosure: the plan's own, and what the sheet has
@@ -231,7 +245,7 @@ func (b *builder) tasks() {
 }
 
 // ranked returns the entries in the order of their kinds. An entry is large, so that
-// places are sorted and each is moved once.
+// places are sorted and each is moved once. They are made now.
 func ranked(all []Entry) []Entry {
 	order := make([]int, len(all))
 	for i := range order {
@@ -241,6 +255,7 @@ func ranked(all []Entry) []Entry {
 	out := make([]Entry, len(all))
 	for i, k := range order {
 		out[i] = all[k]
+		out[i].making = nil
 	}
 	return out
 }
@@ -318,7 +333,7 @@ func (b *builder) care(c, sheet *plan.Care, from, until civil.Date) {
 		water = c.Amount.V.Value
 	}
 	e := Entry{ID: id, Life: b.life, Name: c.Name.V, Kind: kind, Rules: w.rules, Task: task, Water: water, Own: own.Set() || kind.Phrase == "",
-		Minutes: minutes(t, kind), Origin: c.At, Cited: plan.Cited{Source: c.Source, Quality: c.Quality, Seen: c.Seen}, FromSheet: c == sheet, Staged: staged, Timing: t, first: from, last: until}
+		Minutes: minutes(t, kind), Origin: c.At, Cited: plan.Cited{Source: c.Source, Quality: c.Quality, Seen: c.Seen}, FromSheet: c == sheet, Staged: staged, Timing: t, making: &making{first: from, last: until}}
 	all := b.rounds.of(b.life.Plan, t, w.clocks)
 	b.odd(&e, all)
 	b.inRounds(e, all, several(t, all), func(e Entry) { b.add(e) })
@@ -381,7 +396,7 @@ func (b *builder) once(g *life.Group, t *life.Task, ask *life.Ask) {
 		id = id.Of(g.Animals)
 	}
 	e := Entry{ID: id, Life: b.life, Group: g, Name: t.Name, Kind: t.Kind, Task: t.Text,
-		Minutes: cmp.Or(t.Minutes, t.Kind.Minutes), High: t.High, Origin: t.At, Cited: t.Cited, Once: t, Ask: ask, Moved: true}
+		Minutes: cmp.Or(t.Minutes, t.Kind.Minutes), High: t.High, Origin: t.At, Cited: t.Cited, Once: t, Ask: ask, Moved: true, making: &making{}}
 	all := b.rounds.usual(b.life.Plan)
 	b.inRounds(e, all, len(all) > 1, func(e Entry) { b.add(e) })
 }

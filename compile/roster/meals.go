@@ -38,7 +38,7 @@ func (b *builder) spell(g *life.Group, s *spell) {
 	w.rules = between(w.rules, s.from, s.until)
 	cited := plan.Cited{Source: f.Source, Quality: f.Quality, Seen: f.Seen}
 	all := b.rounds.of(e, &f.Timing, w.clocks)
-	base := Entry{Life: b.life, Group: g, Origin: f.At, Cited: cited, FromSheet: s.of.own == nil, Timing: &f.Timing, Meal: f, Stage: s.stage, first: s.from, last: s.until}
+	base := Entry{Life: b.life, Group: g, Origin: f.At, Cited: cited, FromSheet: s.of.own == nil, Timing: &f.Timing, Meal: f, Stage: s.stage, making: &making{first: s.from, last: s.until}}
 	meal := base
 	meal.ID, meal.Name = b.mealID(g, s.stage, schema.KindFeed, f), identity.Meal(schema.KindFeed, identity.Animals(g.Animals))
 	meal.Kind, meal.Rules, meal.Task, meal.Minutes = schema.KindFeed, w.rules, schema.KindFeed.Phrase, minutes(&f.Timing, schema.KindFeed)

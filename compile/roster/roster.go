@@ -77,14 +77,18 @@ type Entry struct {
 	// done also where it was not planned, and stands in no list of today.
 	Logged int
 
-	// While its days are worked out an entry is that of all the rounds in which it is done by
-	// the same people, in; held are the days on which any of them is held, nil for every day,
-	// and others the rounds in which others do it. Then it is parted into an entry for each
-	// round (turns.go).
+	whole []recur.Rule // its rules before it was parted into an entry for each round
+	*making
+}
+
+// making is what is known of an entry only while its days are worked out. It is then that of
+// all the rounds in which it is done by the same people, in; held are the days on which any
+// of them is held, nil for every day, and others the rounds in which others do it. Then it
+// is parted into an entry for each round (turns.go).
+type making struct {
 	in, others []*plan.Round
 	held       horizon.Days
-	whole      []recur.Rule // its rules before it was parted
-	several    bool         // whether the round is part of its identity
+	several    bool // whether the round is part of its identity
 	// first and last bound the days that it may have beside those of its rules.
 	first, last civil.Date
 }

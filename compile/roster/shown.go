@@ -75,7 +75,7 @@ func (r *Roster) Picks(round *plan.Round, keeper string) []Pick {
 	if keeper != "" {
 		mask = r.daysOf(func(who string) bool { return who == keeper })
 	}
-	var out []Pick
+	out := make([]Pick, 0, len(r.In[round]))
 	for _, e := range r.In[round] {
 		days := e.Days
 		if keeper != "" {

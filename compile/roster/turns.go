@@ -41,10 +41,10 @@ func (b *builder) shares(t *plan.Timing, all []*plan.Round) [][]*plan.Round {
 // inRounds makes an entry of each share of the rounds of a care; several says that the round
 // is part of its identity.
 func (b *builder) inRounds(e Entry, all []*plan.Round, several bool, use func(Entry)) {
-	t := e.Timing
-	e.several = several
+	t, bounds := e.Timing, *e.making
 	for _, in := range b.shares(t, all) {
-		e.in, e.Round, e.others = in, in[0], nil
+		e.making = &making{in: in, several: several, first: bounds.first, last: bounds.last}
+		e.Round = in[0]
 		if len(in) < len(all) {
 			e.others = slices.DeleteFunc(slices.Clone(all), func(x *plan.Round) bool { return slices.Contains(in, x) })
 		}
