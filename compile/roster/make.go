@@ -141,6 +141,7 @@ type builder struct {
 	life    *life.Enclosure
 	rack    *Rack // where it makes those of a rack
 	entries []Entry
+	one     Entry // the one of which the days are worked out
 	found   finding.List
 	slab    horizon.Days // day sets are cut from it
 }
@@ -359,14 +360,16 @@ func minutes(t *plan.Timing, kind *schema.CareKind) int {
 
 // add takes an entry through all steps, and returns it as it is before it is parted into one
 // for each of its rounds.
-func (b *builder) add(e Entry) Entry {
-	b.own(&e)
+func (b *builder) add(one Entry) Entry {
+	e := &b.one // where no step has to make room for it
+	*e = one
+	b.own(e)
 	e.Days, e.Logged = b.days(), -1
 	for _, step := range steps {
-		step(b, &e)
+		step(b, e)
 	}
-	b.part(e)
-	return e
+	b.part(*e)
+	return *e
 }
 
 // own says whose an entry is, and by what name. Where it is done in one round of several,
