@@ -64,18 +64,19 @@ type Collection struct {
 	Files      *source.Set
 	About      *About // nil where the collection block is missing
 	Location   *time.Location
-	Rooms      []*Room      // in walking order
-	Racks      []*Rack      // by name
-	Keepers    []*Keeper    // by name
-	Contacts   []*Contact   // by name
-	Rounds     []*Round     // by time of day, then name
-	Dates      []*Dates     // by name
-	Aways      []*Away      // by first day
-	Calendars  []*Calendar  // by name
-	Enclosures []*Enclosure // in walking order
-	Gone       []*Gone      // in the order of files and lines
-	Log        []Event      // by day
-	Sudden     []Sudden     // absences of which the log tells, by first day
+	Units      quantity.Units // in which its keepers are told what is told
+	Rooms      []*Room        // in walking order
+	Racks      []*Rack        // by name
+	Keepers    []*Keeper      // by name
+	Contacts   []*Contact     // by name
+	Rounds     []*Round       // by time of day, then name
+	Dates      []*Dates       // by name
+	Aways      []*Away        // by first day
+	Calendars  []*Calendar    // by name
+	Enclosures []*Enclosure   // in walking order
+	Gone       []*Gone        // in the order of files and lines
+	Log        []Event        // by day
+	Sudden     []Sudden       // absences of which the log tells, by first day
 	Library    *Library
 
 	unread     *unread
@@ -143,7 +144,7 @@ func (c *Collection) Keeper(name string) *Keeper { return c.keepers[name] }
 // enclosures.
 func (c *Collection) SharesWith(o *Collection) bool {
 	l, m := &c.Library.own, &o.Library.own
-	return c.About == o.About && slices.Equal(c.Rooms, o.Rooms) && slices.Equal(c.Keepers, o.Keepers) && slices.Equal(c.Contacts, o.Contacts) &&
+	return c.About == o.About && c.Units == o.Units && slices.Equal(c.Rooms, o.Rooms) && slices.Equal(c.Keepers, o.Keepers) && slices.Equal(c.Contacts, o.Contacts) &&
 		slices.Equal(c.Rounds, o.Rounds) && slices.Equal(c.Dates, o.Dates) && slices.Equal(c.Aways, o.Aways) && slices.Equal(c.Sudden, o.Sudden) && slices.Equal(c.Calendars, o.Calendars) &&
 		maps.Equal(l.feeders, m.feeders) && maps.Equal(l.sources, m.sources)
 }
@@ -163,6 +164,8 @@ type About struct {
 	TimeZone   Written[string]            `care:"time_zone"`
 	Hemisphere Written[string]            `care:"hemisphere"`
 	Altitude   Written[quantity.Quantity] `care:"altitude"`
+	Units      Written[string]            `care:"units"`
+	Clock      Written[string]            `care:"clock"`
 	Web        Written[string]            `care:"web"`
 	Quarantine Written[quantity.Quantity] `care:"quarantine"`
 	Note       Written[string]            `care:"note"`

@@ -29,8 +29,9 @@ type Enclosure struct {
 	// out.
 	Of string
 
-	Sheet *SpeciesSheet // of Species; nil where there is none of that name
-	Place *Room         // of Room; nil where none is named and there is not just one
+	Sheet *SpeciesSheet  // of Species; nil where there is none of that name
+	Place *Room          // of Room; nil where none is named and there is not just one
+	Units quantity.Units // those of the collection
 
 	// What it was made from, besides its sheet and its room.
 	block    *Enclosure
@@ -53,7 +54,7 @@ func (e *Enclosure) SameAs(o *Enclosure) bool {
 	if e == o || e == nil || o == nil {
 		return e == o
 	}
-	return e.block != nil && e.block == o.block && e.template == o.template && e.rack == o.rack && e.share == o.share && e.Sheet == o.Sheet && e.Place == o.Place &&
+	return e.block != nil && e.block == o.block && e.template == o.template && e.rack == o.rack && e.share == o.share && e.Sheet == o.Sheet && e.Place == o.Place && e.Units == o.Units &&
 		slices.Equal(e.Feeding, o.Feeding)
 }
 
@@ -78,16 +79,8 @@ func (e *Enclosure) Heated() bool {
 	return e.Climate != nil && slices.ContainsFunc(e.Climate.Heaters, func(h *Heater) bool { return !h.Tube() })
 }
 
-// Degrees is the unit in which the keeper writes the temperatures of the enclosure.
-func (e *Enclosure) Degrees() quantity.Unit {
-	switch {
-	case e.Climate != nil && e.Climate.WarmEnd.Set():
-		return e.Climate.WarmEnd.V.Unit
-	case e.Place != nil && e.Place.Temperature.Set():
-		return e.Place.Temperature.V.Unit
-	}
-	return quantity.Celsius
-}
+// Degrees is the unit in which the keeper reads temperatures.
+func (e *Enclosure) Degrees() quantity.Unit { return e.Units.Of(quantity.Celsius) }
 
 // Group returns the animals of that name, or nil.
 func (e *Enclosure) Group(name string) *Animals {

@@ -6,29 +6,6 @@ import (
 	"vivary/schema/quantity"
 )
 
-// Degrees are those of the enclosure, then of its room, then Celsius.
-func TestDegreesOfAnEnclosure(t *testing.T) {
-	degrees := func(unit quantity.Unit) Written[quantity.Range] {
-		w := Written[quantity.Range]{V: quantity.Range{Unit: unit}}
-		w.At.File, w.At.Start, w.At.End = 1, 1, 2
-		return w
-	}
-	for name, c := range map[string]struct {
-		e    Enclosure
-		want quantity.Unit
-	}{
-		"nothing":             {Enclosure{}, quantity.Celsius},
-		"a room without":      {Enclosure{Place: &Room{}}, quantity.Celsius},
-		"the room's":          {Enclosure{Place: &Room{Temperature: degrees(quantity.Fahrenheit)}}, quantity.Fahrenheit},
-		"its own":             {Enclosure{Body: Body{Climate: &Climate{WarmEnd: degrees(quantity.Fahrenheit)}}, Place: &Room{Temperature: degrees(quantity.Celsius)}}, quantity.Fahrenheit},
-		"climate without one": {Enclosure{Body: Body{Climate: &Climate{}}, Place: &Room{Temperature: degrees(quantity.Fahrenheit)}}, quantity.Fahrenheit},
-	} {
-		if got := c.e.Degrees(); got != c.want {
-			t.Errorf("%s: %v", name, got)
-		}
-	}
-}
-
 // Two enclosures are made from the same only where everything is.
 func TestSameAs(t *testing.T) {
 	block, template, sheet, room := &Enclosure{}, &Template{}, &SpeciesSheet{}, &Room{}
@@ -42,6 +19,7 @@ func TestSameAs(t *testing.T) {
 		"template": {block: block, Sheet: sheet, Place: room},
 		"sheet":    {block: block, template: template, Place: room},
 		"room":     {block: block, template: template, Sheet: sheet},
+		"units":    {block: block, template: template, Sheet: sheet, Place: room, Units: quantity.Customary},
 		"none":     nil,
 	} {
 		if one.SameAs(other) || other.SameAs(&one) {

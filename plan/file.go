@@ -32,6 +32,8 @@ type file struct {
 	unread []syntax.Region
 	// mentions returns the names that stand in it, looked for when first asked.
 	mentions func() []mention
+	// units counts in which units it is written, when first asked.
+	units func() tally
 }
 
 // readFile reads and decodes a file. Where its text is that of the file as it was,
@@ -40,6 +42,7 @@ type file struct {
 func readFile(disk afero.Fs, path string, id source.ID, was *file) *file {
 	f := &file{id: id, name: filepath.ToSlash(path)}
 	f.mentions = sync.OnceValue(f.everyName)
+	f.units = sync.OnceValue(f.countUnits)
 	text, found := readText(disk, path)
 	if found == nil && was != nil && was.text != nil && bytes.Equal(text, was.text) {
 		return was

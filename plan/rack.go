@@ -192,7 +192,7 @@ func (r *resolver) joinRacks() {
 	}
 	for _, k := range c.Racks {
 		k.Place = r.rackPlace(k)
-		k.Stop = &Enclosure{Head: k.Head, Title: k.Title, Formerly: k.Formerly, Body: Body{Room: k.Room, Round: k.Round}, Place: k.Place}
+		k.Stop = &Enclosure{Head: k.Head, Title: k.Title, Formerly: k.Formerly, Body: Body{Room: k.Room, Round: k.Round}, Place: k.Place, Units: r.c.Units}
 		if len(k.Round) == 0 && len(k.Enclosures) > 0 {
 			k.Stop.Round = k.Enclosures[0].Round
 		}

@@ -44,6 +44,9 @@ func (r *resolver) resolve() {
 	r.dated, r.stranger = map[string]bool{}, map[string]int{}
 	r.bounds()
 	r.about()
+	if c.About != nil {
+		c.Units = unitsOf(c.files, c.About)
+	}
 	c.Rooms, c.rooms = byName(r, r.blocks.rooms, "room")
 	c.Keepers, c.keepers = byName(r, r.blocks.keepers, "keeper")
 	c.Contacts, _ = byName(r, r.blocks.contacts, "contact")
@@ -184,13 +187,13 @@ func (r *resolver) enclosure(own *Enclosure, templates map[string]*Template) *En
 	r.inner(e)
 	feeding := r.c.Library.menus(e.Feeding)
 	if e == before {
-		if e.Sheet == sheet && e.Place == place && slices.Equal(feeding, e.Feeding) {
+		if e.Sheet == sheet && e.Place == place && e.Units == r.c.Units && slices.Equal(feeding, e.Feeding) {
 			return e
 		}
 		again := *e
 		e = &again
 	}
-	e.Sheet, e.Place, e.Feeding = sheet, place, feeding
+	e.Sheet, e.Place, e.Feeding, e.Units = sheet, place, feeding, r.c.Units
 	return e
 }
 
