@@ -16,6 +16,8 @@ import (
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema/civil"
+	"vivary/schema/quantity"
+	"vivary/schema/wording"
 )
 
 // Ahead is how many days a compilation looks ahead: a year of calendar entries and a
@@ -92,8 +94,17 @@ func From(in Input) *Result {
 		all = accept(in.Plan, all, r.Today)
 		r.press(all)
 	}
-	r.Findings = finding.Sort(in.Plan.Files, together(in.Plan, all))
+	r.Findings = inUnits(finding.Sort(in.Plan.Files, together(in.Plan, all)), in.Plan.Units)
 	return r
+}
+
+// inUnits tells the figures that sources and limits quote in the keeper's units, beside
+// their own. What is found is reckoned in them already, and what to write is a plan's text.
+func inUnits(all []finding.Finding, u quantity.Units) []finding.Finding {
+	for i := range all {
+		all[i].Limit, all[i].Source = wording.Prose(all[i].Limit, u), wording.Prose(all[i].Source, u)
+	}
+	return all
 }
 
 // judged compiles a collection as far as all that is found in it, each by itself.

@@ -146,7 +146,7 @@ func TestTradeIsAnswered(t *testing.T) {
 		{"prey-length-share", "100 %", "without the tail"},
 		{"pandinus-imperator", "Pandinoides cavimanus", "Heterometrus"},
 		{"tank", "Check: sold as emperor scorpion, or taken for it: Heterometrus, Pandinoides cavimanus", "looks (adult)"},
-		{"tank", "One item brings: cricket adult 2.7 kJ, roach medium 6 kJ (4.6 to 7.4), mealworm large 1.2 kJ", "Withers and Smith 1993"},
+		{"tank", "One item brings: cricket adult 0.65 kcal, roach medium 1.4 kcal (1.1 to 1.8), mealworm large 0.3 kcal", "Withers and Smith 1993"},
 		{"Pandinus cavimanus", "Species pandinoides-cavimanus", "Also called"},
 		{"B. albopilosum", "Species tliltocatl-albopilosus", "Brachypelma albopilosum"},
 	} {

@@ -12,6 +12,7 @@ import (
 	"vivary/plan/finding"
 	"vivary/schema"
 	"vivary/schema/civil"
+	"vivary/schema/wording"
 )
 
 func dueRounds(w *world, f *flags, args []string) int {
@@ -216,7 +217,7 @@ func shownKeeper(c *plan.Collection, name string) string {
 }
 
 func printSheet(w *world, c *plan.Collection, s *sheet) {
-	fmt.Fprintf(w.out, "  %s %s", s.Round.Clock.V, s.Round.Shown())
+	fmt.Fprintf(w.out, "  %s %s", wording.Clock(s.Round.Clock.V, c.Units), s.Round.Shown())
 	if !s.Open {
 		fmt.Fprintln(w.out, ": done")
 		return

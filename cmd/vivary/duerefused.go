@@ -10,6 +10,8 @@ import (
 	"vivary/plan/finding"
 	"vivary/schema"
 	"vivary/schema/civil"
+	"vivary/schema/quantity"
+	"vivary/schema/wording"
 )
 
 // dueRefused prints what is due while the plan is refused: animals are hungry whatever is
@@ -69,7 +71,7 @@ func (w *world) lastDue(r *compile.Result, f *flags, last *lastlist.List, dir st
 			day = x.Day
 			fmt.Fprintln(w.out, dayTitle(r, day))
 		}
-		fmt.Fprintf(w.out, "  %s (%s)\n", strings.TrimLeft(x.At+" "+x.Summary, " "), x.Calendar)
+		fmt.Fprintf(w.out, "  %s (%s)\n", strings.TrimLeft(clockOf(x.At, r.Plan.Units)+" "+x.Summary, " "), x.Calendar)
 		for line := range strings.SplitSeq(strings.TrimSpace(x.Text), "\n") {
 			fmt.Fprintln(w.out, strings.TrimRight("    "+line, " "))
 		}
@@ -113,6 +115,14 @@ func (w *world) doneToday(r *compile.Result, f *flags) {
 		fmt.Fprintln(w.out, "  "+line)
 	}
 	fmt.Fprintln(w.out)
+}
+
+// clockOf is a time of a calendar by the keeper's clock.
+func clockOf(at string, u quantity.Units) string {
+	if c, err := civil.ParseClock(at); err == nil {
+		return wording.Clock(c, u)
+	}
+	return at
 }
 
 func dayTitle(r *compile.Result, day civil.Date) string {

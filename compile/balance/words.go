@@ -12,22 +12,28 @@ import (
 // Lines says the report in a keeper's words and units, one fact a line. Every figure
 // that is not known exactly is told with the ends between which it is to be expected.
 func (r *Report) Lines(e *plan.Enclosure, b Brought) []string {
-	w := words{r, e.Degrees()}
+	w := words{r, e.Units}
 	out := w.heat()
 	out = append(out, "After a power cut, in the coldest room, "+w.falls(r.Cooldown()),
 		"If the house cools too, with "+w.degrees(0)+" outside, "+w.falls(r.ColdHouse()))
 	return append(out, w.water(b)...)
 }
 
-// words puts a report into a keeper's degrees.
+// words puts a report into a keeper's units.
 type words struct {
 	*Report
-	unit quantity.Unit
+	units quantity.Units
 }
 
-func (w words) degrees(x climate.Celsius) string { return quantity.Format(float64(x), w.unit) }
+func (w words) degrees(x climate.Celsius) string {
+	return quantity.Format(float64(x), w.units.Of(quantity.Celsius))
+}
 
-func (w words) band(b climate.Band[climate.Celsius]) string { return wording.Degrees(b, w.unit) }
+func (w words) band(b climate.Band[climate.Celsius]) string {
+	return wording.Degrees(b, w.units.Of(quantity.Celsius))
+}
+
+func (w words) ml() quantity.Unit { return w.units.Of(quantity.Millilitre) }
 
 // heat says what the spot and the air come to, how long the heaters are on for it, and
 // what happens when one sticks.
@@ -120,7 +126,7 @@ func (w words) water(b Brought) []string {
 		return nil
 	}
 	out := []string{
-		"Humidity " + w.RH.String() + ": at " + share(x.Target) + " the air carries out " + wording.Band(x.Needed, "ml") + " a day; the dish gives some, misting or watering has to bring about " + wording.Band(x.Misted, "ml"),
+		"Humidity " + w.RH.String() + ": at " + share(x.Target) + " the air carries out " + wording.Amount(x.Needed, w.ml()) + " a day; the dish gives some, misting or watering has to bring about " + wording.Amount(x.Misted, w.ml()),
 	}
 	if b.Day > 0 {
 		out = append(out, w.brought(b))
@@ -141,11 +147,11 @@ const mouldy climate.Percent = 80
 // brought says what becomes of the water that is planned.
 func (w words) brought(b Brought) string {
 	x := w.Watered(b.Day)
-	out := "The care brings " + quantity.Format(quantity.Significant(b.Day, 2), quantity.Millilitre) + " a day"
+	out := "The care brings " + quantity.Format(quantity.Significant(b.Day, 2), w.ml()) + " a day"
 	if b.Until {
 		out += ", and more where no amount is said"
 	}
-	out += "; at 100 % the air carries out " + wording.Band(x.Saturated, "ml") + ", and what is beyond stays as water: "
+	out += "; at 100 % the air carries out " + wording.Amount(x.Saturated, w.ml()) + ", and what is beyond stays as water: "
 	if math.IsInf(float64(x.Stands.Likely), 1) {
 		return out + "likely nothing"
 	}

@@ -184,7 +184,7 @@ func TestTrade(t *testing.T) {
 		{"a mat on the side", lamp("mat", "25 W", "side"), accepted, nil},
 		{"a mat beneath", lamp("mat", "25 W", "under"), "heat-beneath", []string{"error", "has dried", "reptiliansource.com", "dubiaroaches.com"}},
 		{"a mesh top", tank(1, "mesh, latched"), "mesh-top", []string{"caution", "leaves through a mesh lid"}},
-		{"a colony at 90 F throughout", held, "off-target", []string{"caution", "77 to 86 F", "24 to 28 C (K4)", "27 to 37 C (K1)"}},
+		{"a colony at 90 F throughout", held, "off-target", []string{"caution", "77 to 86 F", "75 to 82 F (K4)", "81 to 99 F (K1)"}},
 		{"the same, and good for long", held, "temperature-unusual", nil}, // the warmest that a source recommends (K2)
 		{"92 F, beyond what is good for long", strings.ReplaceAll(held, "90 F", "92 F"), "temperature-unusual", []string{"caution", "warmer than is good"}},
 		{"the same, of which one cause is said once", held, "no-gradient", nil},

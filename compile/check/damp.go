@@ -155,7 +155,7 @@ func humidityLost(r *Rule, e *Enclosure) {
 		f.Text = "the coldest wall fogs at about " + wording.Band(w.FogsAt, "%") + " humidity, and " + least + " is the least that is aimed for"
 		f.Limit = "what the glass does not take out of the air, with " + e.temperature(p.Inside()) + " inside and " + e.temperature(p.Box.Room.Middle()) + " outside"
 	} else {
-		f.Text = "at " + least + " the air carries out about " + wording.Band(w.Needed, "ml") + " of water a day, and dish and substrate give off " + wording.Band(w.Sustained, "ml")
+		f.Text = "at " + least + " the air carries out about " + wording.Amount(w.Needed, e.in(quantity.Millilitre)) + " of water a day, and dish and substrate give off " + wording.Amount(w.Sustained, e.in(quantity.Millilitre))
 		f.Limit = "what evaporates inside; spray alone is gone in " + wording.Band(w.MistFades, "min")
 	}
 	e.tooDry(&f)
@@ -368,9 +368,9 @@ func waterStands(r *Rule, e *Enclosure) {
 		after = "on the floor"
 	}
 	f := finding.Finding{Rule: &r.Rule, At: water.At, Source: r.Source,
-		Text:  about(water.Day) + " of water a day are brought in, and at 100 % the air carries out " + wording.Band(w.Saturated, "ml") + ": the rest stays, and water stands " + after,
+		Text:  e.about(water.Day) + " of water a day are brought in, and at 100 % the air carries out " + wording.Amount(w.Saturated, e.in(quantity.Millilitre)) + ": the rest stays, and water stands " + after,
 		Limit: "what the air carries out and the substrate takes up; a squeezed handful holds together and gives no drops",
-		Write: atMostDaily(&p.Water) + "or leave out the amount and water until it is damp"}
+		Write: e.atMostDaily(&p.Water) + "or leave out the amount and water until it is damp"}
 	e.tooWet(&f)
 	bare := w.Spare.High <= 0
 	switch {
@@ -400,7 +400,7 @@ func (e *Enclosure) atOnce(r *Rule, p *balance.Report, w *climate.Watered) bool 
 		return false
 	}
 	f := finding.Finding{Rule: &r.Rule, At: water.OnceAt, Source: r.Source,
-		Text:  quantity.Format(quantity.Significant(water.Once, 2), quantity.Millilitre) + " of water come in on one day, and the substrate takes up " + wording.Band(w.Spare, "L") + ": the rest stands in it",
+		Text:  e.about(water.Once) + " of water come in on one day, and the substrate takes up " + wording.Amount(millilitres(w.Spare), e.in(quantity.Litre)) + ": the rest stands in it",
 		Limit: "what the substrate takes up; a squeezed handful holds together and gives no drops",
 		Write: "less at a time, and more often"}
 	e.tooWet(&f)
@@ -425,17 +425,17 @@ func mistVolume(r *Rule, e *Enclosure) {
 		return // a species of dry places is judged by how often, and by the air
 	}
 	w := &p.Water
-	f := finding.Finding{Rule: &r.Rule, At: water.At, Source: r.Source, Text: about(water.Day) + " of water a day are brought in, and " + p.RH.String() + " takes about " + wording.Band(w.Misted, "ml"),
+	f := finding.Finding{Rule: &r.Rule, At: water.At, Source: r.Source, Text: e.about(water.Day) + " of water a day are brought in, and " + p.RH.String() + " takes about " + wording.Amount(w.Misted, e.in(quantity.Millilitre)),
 		Limit: "as much as the air carries out beyond what the dish gives off"}
 	const feel = "feel the substrate: a squeezed handful holds together and gives no drops"
 	switch day := climate.GramPerDay(water.Day); {
 	case w.Most.High <= 0: // drier than the room is aimed for: no volume fits that
 		return
 	case day > w.Most.High:
-		f.Write = atMostDaily(w) + "and " + feel
+		f.Write = e.atMostDaily(w) + "and " + feel
 		e.tooWet(&f)
 	case day < w.Least.Low && !water.Until && e.word(schema.FigureMoisture) == "damp":
-		f.Write = "about " + wording.Band(w.Misted, "ml") + " a day in all, and " + feel
+		f.Write = "about " + wording.Amount(w.Misted, e.in(quantity.Millilitre)) + " a day in all, and " + feel
 		e.tooDry(&f)
 		if day < hardly*w.Misted.Low && !e.all(small) {
 			e.Add(f)
@@ -449,13 +449,19 @@ func mistVolume(r *Rule, e *Enclosure) {
 
 // atMostDaily is the most that the high end of the range may take, as the beginning of what
 // to write.
-func atMostDaily(w *climate.Water) string {
+func (e *Enclosure) atMostDaily(w *climate.Water) string {
 	if w.Most.High < 1 {
 		return "no misting, "
 	}
-	return "at most " + quantity.FormatAtMost(float64(w.Most.High), quantity.Millilitre) + " a day in all, "
+	return "at most " + quantity.FormatAtMost(float64(w.Most.High), e.in(quantity.Millilitre)) + " a day in all, "
 }
 
-func about(ml float64) string {
-	return quantity.Format(quantity.Significant(ml, 2), quantity.Millilitre)
+// about is a volume of water in the keeper's unit.
+func (e *Enclosure) about(ml float64) string {
+	return quantity.Format(quantity.Significant(ml, 2), e.in(quantity.Millilitre))
+}
+
+// millilitres is a band of litres in the canonical unit of volumes.
+func millilitres[T ~float64](b climate.Band[T]) climate.Band[float64] {
+	return climate.Band[float64]{Low: 1000 * float64(b.Low), Likely: 1000 * float64(b.Likely), High: 1000 * float64(b.High)}
 }

@@ -241,8 +241,8 @@ func portionOdd(r *Rule, e *Enclosure) {
 		text, limit := wording.Items(items)+" a week for each animal", e.limit(usual.Value.V+" items a week", usual)
 		if each, ok := e.defaultMass(stage); ok && known {
 			low, high, got = low*each, high*each, grams
-			text += ", about " + quantity.Format(grams, quantity.Gram)
-			limit += ", about " + quantity.FormatRange(low, high, quantity.Gram)
+			text += ", about " + quantity.Format(grams, e.in(quantity.Gram))
+			limit += ", about " + quantity.FormatRange(low, high, e.in(quantity.Gram))
 		}
 		x := finding.Finding{Rule: &r.Rule, At: own.At, Limit: limit, Source: e.Cite(usual), Write: "per_animal or the days so that it comes nearer"}
 		switch {

@@ -117,6 +117,10 @@ func (e *Enclosure) within(r quantity.Range, u quantity.Unit, f *plan.Figure) st
 	return e.limit(quantity.FormatRange(r.Low, r.High, u), f)
 }
 
+// in is the unit in which the keeper is told what is stated in another: a figure of a sheet,
+// or what physics reckons. What the keeper wrote is told in the unit in which it is written.
+func (e *Enclosure) in(u quantity.Unit) quantity.Unit { return e.Plan.Units.Of(u) }
+
 // stage returns the stage of a group today, or "".
 func (e *Enclosure) stage(g *life.Group) string { return g.Stage(e.Today) }
 
@@ -227,9 +231,9 @@ func (e *Enclosure) worst(r *Rule, what *schema.Figure, stage string, past func(
 // judge adds what was judged. What a type says is said with both of its values.
 func (e *Enclosure) judge(j judgement, f *plan.Figure, x finding.Finding) {
 	if f.OfType != "" {
-		x.Limit = f.Value.V + " suits every one"
+		x.Limit = f.Told(e.Plan.Units) + " suits every one"
 		if f.Wrong.Set() {
-			x.Limit += ", " + f.Wrong.V + " is wrong for any"
+			x.Limit += ", " + f.ToldWrong(e.Plan.Units) + " is wrong for any"
 		}
 		x.Limit = e.limit(x.Limit, f)
 		if !j.beyond {

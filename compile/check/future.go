@@ -54,7 +54,7 @@ func outgrows(r *Rule, e *Enclosure) {
 		return
 	}
 	area := func(cm2 float64) string {
-		return quantity.Format(cm2, e.Plan.Housing.Inside.V.Unit.Square())
+		return quantity.Format(cm2, e.Plan.Units.Of(quantity.SquareCentimetre))
 	}
 	f := finding.Finding{Rule: &r.Rule, At: e.Plan.Housing.Inside.At, Source: r.Source,
 		Text:  "the enclosure becomes too small " + between(g.TooSmall),
@@ -120,8 +120,8 @@ func energy(r *Rule, e *Enclosure) {
 			at = own.At
 		}
 		e.Add(finding.Finding{Rule: &r.Rule, At: at, Source: r.Source,
-			Text:  "the meals of " + g.Animals.Name.V + " bring " + wording.Band(f.Offered, "kJ") + " a week for one animal: " + f.Verdict.String(),
-			Limit: "about " + wording.Band(f.Need, "kJ") + " a week by its kin's rate at rest, and what moving and growing add",
+			Text:  "the meals of " + g.Animals.Name.V + " bring " + wording.Energy(f.Offered, e.Plan.Units) + " a week for one animal: " + f.Verdict.String(),
+			Limit: "about " + wording.Energy(f.Need, e.Plan.Units) + " a week by its kin's rate at rest, and what moving and growing add",
 			Write: "look at the animals; more or fewer items"})
 	}
 }

@@ -108,10 +108,10 @@ func (e *Enclosure) tooBig(r *Rule, what *schema.Figure, is string, body func(*E
 			item := of(z).V
 			prey := func() finding.Finding {
 				return finding.Finding{Rule: &r.Rule, At: e.menuAt(s, k), Write: "a smaller size, or prey that is killed first (killed)",
-					Text: "a " + s.Menu[k].Prey.String() + " " + is + quantity.Format(item.High, item.Unit)}
+					Text: "a " + s.Menu[k].Prey.String() + " " + is + quantity.Format(item.High, e.in(item.Unit))}
 			}
 			if long, how, bad := whole(s.Group, item); bad {
-				x, about := prey(), quantity.Format(long, item.Unit)
+				x, about := prey(), quantity.Format(long, e.in(item.Unit))
 				x.Text += ": longer than " + s.Group.Animals.Name.V + ", of about " + about
 				if how != r.Severity {
 					x.Text += ", as far as can be told"
@@ -126,8 +126,8 @@ func (e *Enclosure) tooBig(r *Rule, what *schema.Figure, is string, body func(*E
 			most := own.Low * share.Range.High / 100
 			if item.High > most*(1+1e-9) {
 				x := prey()
-				x.Text += ": too big for " + s.Group.Animals.Name.V + " of " + quantity.Format(own.Low, own.Unit)
-				x.Limit, x.Source = wording.AtMost(most, item.Unit)+": "+e.limit(quantity.Format(share.Range.High, quantity.Percent)+" of the animal", share), e.Cite(share)
+				x.Text += ": too big for " + s.Group.Animals.Name.V + " of " + quantity.Format(own.Low, e.in(own.Unit))
+				x.Limit, x.Source = wording.AtMost(most, e.in(item.Unit))+": "+e.limit(quantity.Format(share.Range.High, quantity.Percent)+" of the animal", share), e.Cite(share)
 				e.Soft(x, finding.Caution)
 			}
 		}

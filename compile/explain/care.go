@@ -34,7 +34,9 @@ func (c care) where() string {
 	return s.Plan().Name.V
 }
 
-func (c care) title() string { return "Care " + c.name() + " at " + c.series().At().String() }
+func (c care) title() string {
+	return "Care " + c.name() + " at " + wording.Clock(c.series().At(), c.series().Plan().Units)
+}
 
 // cares are all cares, in walking order.
 func cares(r *compile.Result) []care {
@@ -108,7 +110,7 @@ func listCares(r *compile.Result) []Line {
 	var out []Line
 	var days horizon.Days
 	for _, x := range cares(r) {
-		at := " at " + x.series().At().String()
+		at := " at " + wording.Clock(x.series().At(), r.Plan.Units)
 		if n := len(out); n > 0 && out[n-1].Name == x.name() {
 			out[n-1].Text += strings.TrimRight(joined(days, x.series()), " ") + at
 			days.Union(x.series().Days)
@@ -124,7 +126,7 @@ func explainCare(r *compile.Result, word string) []Answer {
 	var out []Answer
 	for _, x := range caresOf(r, word) {
 		s := x.series()
-		lines := []Line{{Text: s.Task + prey(s)}, {Text: s.Words() + " at " + s.At().String() + ", " + s.Round.Shown() + by(r, s.Keeper)}, {Text: origin(r, s)}}
+		lines := []Line{{Text: s.Task + prey(s)}, {Text: s.Words() + " at " + wording.Clock(s.At(), r.Plan.Units) + ", " + s.Round.Shown() + by(r, s.Keeper)}, {Text: origin(r, s)}}
 		if n := s.Kind.Needs; n != nil {
 			lines = append(lines, Line{Text: "It meets the need " + n.Name + "."})
 		}

@@ -204,9 +204,9 @@ func careLines(care []roster.Entry, r *compile.Result) []Line {
 		if k > 0 && again(s, &care[k-1]) {
 			continue
 		}
-		times, days := s.At().String(), s.Days.Clone()
+		times, days := wording.Clock(s.At(), s.Plan().Units), s.Days.Clone()
 		for j := k + 1; j < len(care) && again(&care[j], s); j++ {
-			times += joined(days, &care[j]) + care[j].At().String()
+			times += joined(days, &care[j]) + wording.Clock(care[j].At(), s.Plan().Units)
 			days.Union(care[j].Days)
 		}
 		out = append(out, Line{Name: s.Name, Text: s.Words() + " at " + times + "; next " + coming(r, days, 1), Under: []string{origin(r, s)}})

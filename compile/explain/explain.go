@@ -10,7 +10,9 @@ import (
 
 	"vivary/compile"
 	"vivary/schema/civil"
+	"vivary/schema/quantity"
 	"vivary/schema/slip"
+	"vivary/schema/wording"
 )
 
 // Answer is what there is to say of one thing.
@@ -74,7 +76,24 @@ func Of(r *compile.Result, word string) []Answer {
 		}
 		out = append(out, t.of(r, word)...)
 	}
-	return out
+	return inUnits(out, r.Plan.Units)
+}
+
+// inUnits tells the values that sheets and rules state in the keeper's units, beside their
+// own.
+func inUnits(all []Answer, u quantity.Units) []Answer {
+	for i := range all {
+		for j := range all[i].Parts {
+			lines := all[i].Parts[j].Lines
+			for k := range lines {
+				lines[k].Text = wording.Prose(lines[k].Text, u)
+				for n := range lines[k].Under {
+					lines[k].Under[n] = wording.Prose(lines[k].Under[n], u)
+				}
+			}
+		}
+	}
+	return all
 }
 
 // On says why a care, ENCLOSURE/CARE, is or is not done on a day. It returns nothing

@@ -10,6 +10,7 @@ import (
 	"vivary/plan"
 	"vivary/schema"
 	"vivary/schema/civil"
+	"vivary/schema/quantity"
 	"vivary/schema/wording"
 )
 
@@ -114,7 +115,7 @@ func species(r *compile.Result, s *plan.SpeciesSheet, doubt string) Answer {
 		}
 		for _, f := range s.Figures {
 			if lent == f.Lent() {
-				figures = append(figures, figureLine(l, f.Name.V, f))
+				figures = append(figures, figureLine(l, r.Plan.Units, f.Name.V, f))
 			}
 		}
 		of := ", its own"
@@ -137,13 +138,25 @@ func livingHere(r *compile.Result, s *plan.SpeciesSheet) string {
 	return strings.Join(out, ", ")
 }
 
+// toldBeside is the value of a figure in the keeper's units, with what the sheet states
+// behind it where that is in others.
+func toldBeside(f *plan.Figure, u quantity.Units) string {
+	if told := f.Told(u); told != f.Value.V {
+		if _, size, multiple := strings.Cut(f.Value.V, ": "); multiple {
+			return told + " (" + size + ")"
+		}
+		return told + " (" + f.Value.V + ")"
+	}
+	return f.Value.V
+}
+
 // figureLine says what a sheet states for a figure, under the name given.
-func figureLine(l *plan.Library, name string, f *plan.Figure) Line {
+func figureLine(l *plan.Library, u quantity.Units, name string, f *plan.Figure) Line {
 	name = holding(name, f.Stages)
 	if f.Instar.Set() {
 		name += " (instar " + strconv.Itoa(f.Instar.V) + ")"
 	}
-	line := Line{Name: name, Text: f.Value.V, Under: cited(l, f.Cited, f.Disputed.V, f.Note.V)}
+	line := Line{Name: name, Text: toldBeside(f, u), Under: cited(l, f.Cited, f.Disputed.V, f.Note.V)}
 	if f.Own {
 		line.Under = append(line.Under, own(f.Because, f.Review))
 	}
@@ -190,7 +203,7 @@ func explainFigure(r *compile.Result, word string) []Answer {
 func speciesFigure(r *compile.Result, x *schema.Figure) Answer {
 	var lines []Line
 	for _, s := range sheets(r) {
-		s.Each(x, func(f *plan.Figure) { lines = append(lines, figureLine(r.Plan.Library, s.Name.V, f)) })
+		s.Each(x, func(f *plan.Figure) { lines = append(lines, figureLine(r.Plan.Library, r.Plan.Units, s.Name.V, f)) })
 	}
 	return Answer{Title: "Figure " + x.Name + ", of species", Parts: part(figureHead(x), "As the sheets have it", lines)}
 }
@@ -200,7 +213,7 @@ func feederFigure(r *compile.Result, x *schema.Figure) Answer {
 	for _, n := range r.Plan.Library.FeederNames() {
 		for _, f := range r.Plan.Library.Feeder(n).Figures {
 			if f.Name.V == x.Name {
-				lines = append(lines, figureLine(r.Plan.Library, n, f))
+				lines = append(lines, figureLine(r.Plan.Library, r.Plan.Units, n, f))
 			}
 		}
 	}
@@ -250,7 +263,7 @@ func feeder(r *compile.Result, f *plan.FeederSheet) Answer {
 		sizes = append(sizes, Line{Name: s.Name.V, Text: measures(s), Under: cited(l, s.Cited, "", s.Note.V)})
 	}
 	for _, x := range f.Figures {
-		figures = append(figures, figureLine(l, x.Name.V, x))
+		figures = append(figures, figureLine(l, r.Plan.Units, x.Name.V, x))
 	}
 	parts := part(part(nil, "", first), "Hazards", plainly(texts(f.Hazards)))
 	parts = part(part(parts, "Sizes", sizes), "Figures", figures)

@@ -24,7 +24,7 @@ func listRounds(r *compile.Result) []Line {
 	}
 	var out []Line
 	for _, x := range r.Roster.Rounds {
-		out = append(out, Line{Name: x.Name.V, Text: x.Shown() + " at " + x.Clock.V.String()})
+		out = append(out, Line{Name: x.Name.V, Text: x.Shown() + " at " + wording.Clock(x.Clock.V, r.Plan.Units)})
 	}
 	return out
 }
@@ -43,7 +43,7 @@ func explainRound(r *compile.Result, word string) []Answer {
 }
 
 func round(r *compile.Result, x *plan.Round) Answer {
-	first := []Line{{Text: "When: " + held(x) + " at " + x.Clock.V.String()}, {Text: "Who: " + who(r, x)}}
+	first := []Line{{Text: "When: " + held(x) + " at " + wording.Clock(x.Clock.V, r.Plan.Units)}, {Text: "Who: " + who(r, x)}}
 	for _, a := range absences(r, x) {
 		first = append(first, Line{Text: a})
 	}

@@ -5,6 +5,7 @@ import (
 
 	"vivary/compile"
 	"vivary/plan"
+	"vivary/schema/quantity"
 )
 
 func listTypes(r *compile.Result) []Line {
@@ -37,11 +38,11 @@ func explainType(r *compile.Result, word string) []Answer {
 		}
 		first = append(first, Line{Text: "Size, heat to aim for, company, danger and law are stated by a species, never by a type."})
 		for _, x := range t.Excepts {
-			excepts = append(excepts, Line{Name: x.Name.V, Text: x.Because.V, Under: differs(l, x)})
+			excepts = append(excepts, Line{Name: x.Name.V, Text: x.Because.V, Under: differs(l, r.Plan.Units, x)})
 		}
 		var figures, needs []Line
 		for _, f := range t.Figures {
-			figures = append(figures, typeFigure(l, f))
+			figures = append(figures, typeFigure(l, r.Plan.Units, f))
 		}
 		for _, n := range t.Needs {
 			needs = append(needs, typeNeed(l, n))
@@ -52,12 +53,12 @@ func explainType(r *compile.Result, word string) []Answer {
 	return out
 }
 
-func differs(l *plan.Library, x *plan.Except) (out []string) {
+func differs(l *plan.Library, u quantity.Units, x *plan.Except) (out []string) {
 	if x.Empty() {
 		return []string{"a species of this genus states its own figures and needs"}
 	}
 	for _, f := range x.Figures {
-		line := typeFigure(l, f)
+		line := typeFigure(l, u, f)
 		out = append(out, line.Name+" "+line.Text)
 	}
 	for _, n := range x.Needs {
@@ -67,8 +68,8 @@ func differs(l *plan.Library, x *plan.Except) (out []string) {
 	return out
 }
 
-func typeFigure(l *plan.Library, f *plan.Figure) Line {
-	line := figureLine(l, f.Name.V, f)
+func typeFigure(l *plan.Library, u quantity.Units, f *plan.Figure) Line {
+	line := figureLine(l, u, f.Name.V, f)
 	if f.Wrong.Set() {
 		line.Text += " suits every one; " + f.Wrong.V + " is wrong for any"
 	}

@@ -8,6 +8,7 @@ import (
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema"
+	"vivary/schema/wording"
 )
 
 func listRules(*compile.Result) []Line {
@@ -116,7 +117,7 @@ func explainKind(r *compile.Result, word string) []Answer {
 	keepers := map[string]bool{}
 	for _, x := range cares(r) {
 		if s := x.series(); s.Kind == k {
-			has.add(x.where(), s.Words()+" at "+s.At().String()+by(r, s.Keeper))
+			has.add(x.where(), s.Words()+" at "+wording.Clock(s.At(), r.Plan.Units)+by(r, s.Keeper))
 			keepers[s.Keeper] = true
 		}
 	}

@@ -15,27 +15,25 @@ import (
 // Lines says the report in a keeper's words and in the units of the plan, one fact a
 // line.
 func (r *Report) Lines(e *plan.Enclosure) []string {
-	deg, gram := e.Degrees(), quantity.Gram
-	if m := r.Group.Animals.Mass; m.Set() {
-		gram = m.V.Unit
-	}
+	u := e.Units
+	deg, gram := u.Of(quantity.Celsius), u.Of(quantity.Gram)
 	of := "by the sheet"
 	if r.Measured {
 		of = "as weighed"
 	}
 	out := []string{
-		"Food of " + r.Group.Animals.Name.V + ": " + wording.Items(r.Items) + " a week each, " + wording.Band(r.Offered, "kJ") + r.usual(),
+		"Food of " + r.Group.Animals.Name.V + ": " + wording.Items(r.Items) + " a week each, " + wording.Energy(r.Offered, u) + r.usual(),
 		"One of " + quantity.FormatBetween(r.Mass.Low, r.Mass.High, gram) + " " + of + " at " + quantity.FormatBetween(float64(r.Temperature.Low), float64(r.Temperature.High), deg) +
-			" burns " + wording.Band(r.Rest, "kJ") + " a week at rest [" + r.Kin.String() + "]",
-		"At " + quantity.Format(100*Assimilation, quantity.Percent) + " taken up, " + wording.Band(r.Need, "kJ") + " a week is plausible: " + r.Verdict.String(),
+			" burns " + wording.Energy(r.Rest, u) + " a week at rest [" + r.Kin.String() + "]",
+		"At " + quantity.Format(100*Assimilation, quantity.Percent) + " taken up, " + wording.Energy(r.Need, u) + " a week is plausible: " + r.Verdict.String(),
 	}
-	if each := r.each(); len(each) > 1 {
+	if each := r.each(u); len(each) > 1 {
 		out = append(out, "One item brings: "+strings.Join(each, ", ")+". What is small brings less, and is no worse for it")
 	}
 	if r.Animals > 1 {
 		n := float64(r.Animals)
 		out = append(out, "All "+strconv.Itoa(r.Animals)+": "+wording.Items(r.Items*n)+" a week, "+
-			wording.Band(climate.Band[float64]{Low: n * r.Offered.Low, Likely: n * r.Offered.Likely, High: n * r.Offered.High}, "kJ"))
+			wording.Energy(climate.Band[float64]{Low: n * r.Offered.Low, Likely: n * r.Offered.Likely, High: n * r.Offered.High}, u))
 	}
 	if d, ok := r.dries(e); ok {
 		out = append(out, "Without drinking it loses "+quantity.Format(d, quantity.Percent)+" of its weight a day or more; the body water of Scorpionidae falls from "+quantity.Format(DryingLimit, quantity.Percent)+" on: "+
@@ -45,7 +43,7 @@ func (r *Report) Lines(e *plan.Enclosure) []string {
 }
 
 // each says what one item of each kind on the menu brings.
-func (r *Report) each() (out []string) {
+func (r *Report) each(u quantity.Units) (out []string) {
 	var seen []plan.Prey
 	for i := range r.of {
 		if !isMeal(&r.of[i], r.Group) {
@@ -54,7 +52,7 @@ func (r *Report) each() (out []string) {
 		for _, m := range r.of[i].Menu {
 			if energy, ok := Energy(r.library, m.Prey); ok && !slices.Contains(seen, m.Prey) {
 				seen = append(seen, m.Prey)
-				out = append(out, m.Prey.String()+" "+wording.Band(energy, "kJ"))
+				out = append(out, m.Prey.String()+" "+wording.Energy(energy, u))
 			}
 		}
 	}

@@ -41,20 +41,8 @@ func (r *Report) Lines() []string {
 type units struct{ length, area, volume, mass quantity.Unit }
 
 func unitsOf(e *plan.Enclosure) units {
-	inside := quantity.Centimetre
-	if e.Housing != nil {
-		inside = e.Housing.Inside.V.Unit
-	}
-	u := units{inside.Small(), inside.Square(), inside.Hollow(), quantity.Gram}
-	for _, a := range e.Animals {
-		if a.Length.Set() {
-			u.length = a.Length.V.Unit
-		}
-		if a.Mass.Set() {
-			u.mass = a.Mass.V.Unit
-		}
-	}
-	return u
+	u := e.Units
+	return units{u.Of(quantity.Millimetre), u.Of(quantity.SquareCentimetre), u.Of(quantity.Litre), u.Of(quantity.Gram)}
 }
 
 // words says when, and adds why.
@@ -145,7 +133,7 @@ func (r *Report) growthLines(g *life.Group, u units) (out []string) {
 	}
 	out = append(out, "Growth of "+g.Animals.Name.V+" by Dyar's rule, a length times "+wording.Span(growth.Low, growth.High)+" at each moult ["+from+"]:")
 	if len(steps) == 0 {
-		return append(out, toGo(g, sheet, growth))
+		return append(out, toGo(g, sheet, growth, r.Life.Plan.Units))
 	}
 	for _, s := range steps {
 		line := "  instar " + strconv.Itoa(s.Instar) + ", " + s.Stage
@@ -171,14 +159,14 @@ func (r *Report) growthLines(g *life.Group, u units) (out []string) {
 // toGo is for species whose instars are not counted: how many moults lead to the
 // length of an adult. A scorpion's length is written without its tail and stands in
 // the sheets with it, so there it can't be told.
-func toGo(g *life.Group, sheet *plan.SpeciesSheet, growth Factor) string {
+func toGo(g *life.Group, sheet *plan.SpeciesSheet, growth Factor, u quantity.Units) string {
 	long, adult := g.Animals.Length, sheet.Figure(schema.FigureLength, "adult")
 	if !long.Set() || adult == nil || sheet.Is(schema.FigureMetabolicKin, "scorpion") {
 		return "  Its instar is not known: write instar, or a length, and the forecast follows."
 	}
 	few := math.Ceil(max(0, Moults(long.V.Value, adult.Range.Low, growth.High)))
 	many := math.Ceil(max(0, Moults(long.V.Value, adult.Range.High, growth.Low)))
-	return "  From " + long.V.String() + " about " + wording.Span(few, many) + " moults to an adult of " + adult.Value.V + "; no sheet says how long that takes."
+	return "  From " + long.V.String() + " about " + wording.Span(few, many) + " moults to an adult of " + adult.Told(u) + "; no sheet says how long that takes."
 }
 
 func (r *Report) broodLines(u units) (out []string) {

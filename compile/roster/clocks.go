@@ -5,6 +5,7 @@ import (
 
 	"vivary/plan/finding"
 	"vivary/schema/civil"
+	"vivary/schema/wording"
 )
 
 // clockChanges finds rounds that begin at a time which a clock change on the
@@ -45,8 +46,8 @@ func (s *Shared) clockChanges() (found []finding.Finding) {
 					what = "comes twice"
 				}
 				found = append(found, finding.Finding{Rule: ruleClockChange, Severity: ruleClockChange.Severity, At: r.Clock.At,
-					Text:  r.Clock.V.String() + " " + what + " on " + day.Words() + ", when the clocks change",
-					Write: "a time before " + civil.Clock(from.Hour()*60+from.Minute()).String()})
+					Text:  wording.Clock(r.Clock.V, s.Plan.Units) + " " + what + " on " + day.Words() + ", when the clocks change",
+					Write: "a time before " + wording.Clock(civil.Clock(from.Hour()*60+from.Minute()), s.Plan.Units)})
 				break
 			}
 		}

@@ -5,6 +5,7 @@ import (
 
 	"vivary/plan"
 	"vivary/plan/source"
+	"vivary/schema/wording"
 )
 
 // Lack is what keeps an entry from being shown to who does it: the line that can be
@@ -34,7 +35,7 @@ func (s *Shared) Lacking(e *Entry, i int) Lack {
 // ownCalendar says what calendar would show an entry of which no calendar is near.
 func (s *Shared) ownCalendar(e *Entry) string {
 	if !e.Round.At.Written() {
-		return "a round at " + e.At().String() + " that a calendar shows, or a calendar that selects no rounds"
+		return "a round at " + wording.Clock(e.At(), s.Plan.Units) + " that a calendar shows, or a calendar that selects no rounds"
 	}
 	return "a calendar with " + strconv.Quote(e.Round.Name.V) + " among its rounds, or one that selects nothing; or paper as list of this round, where it is worked from paper"
 }

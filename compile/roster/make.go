@@ -330,7 +330,11 @@ func (b *builder) care(c, sheet *plan.Care, from, until civil.Date) {
 	}
 	water := 0.0
 	if c.Amount.Set() {
-		task += " " + c.Amount.V.String()
+		if c == sheet { // what a sheet says is told in the keeper's units
+			task += " " + b.life.Plan.Units.Tell(c.Amount.V)
+		} else {
+			task += " " + c.Amount.V.String()
+		}
 		water = c.Amount.V.Value
 	}
 	e := Entry{ID: id, Life: b.life, Name: c.Name.V, Kind: kind, Rules: w.rules, Task: task, Water: water, Own: own.Set() || kind.Phrase == "",

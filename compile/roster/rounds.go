@@ -11,6 +11,7 @@ import (
 	"vivary/plan/finding"
 	"vivary/schema/civil"
 	"vivary/schema/quantity"
+	"vivary/schema/wording"
 )
 
 // rounds finds the round in which a care is done. Care at a time of its own, in
@@ -96,7 +97,7 @@ func (r *rounds) clock(c civil.Clock) {
 		return
 	}
 	x := madeRound("at-"+c.String(), c)
-	x.Title.V = c.String() + " round"
+	x.Title.V = wording.Clock(c, r.s.Plan.Units) + " round"
 	r.byClock[c] = x
 	i, _ := slices.BinarySearchFunc(r.s.Rounds, c, func(x *plan.Round, c civil.Clock) int { return cmp.Compare(x.Clock.V, c) })
 	r.s.Rounds = slices.Insert(r.s.Rounds, i, x)

@@ -44,7 +44,7 @@ feeder "hissing-roach" {
     also    = ["grown"]
     mass    = "7 to 24 g"
     length  = "50 to 75 mm"
-    note    = "2 to 3 inches (F19), 7 to 25 g (F44); to 10 cm and 24 g (F20)."
+    note    = "5 to 7.6 cm (F19), 7 to 25 g (F44); to 10 cm and 24 g (F20)."
     source  = ["F19", "F20", "F44"]
     quality = "practice"
     seen    = "2026-11-29"

@@ -35,7 +35,7 @@ feeder "hornworm" {
     also    = ["groß", "gross", "grown"]
     mass    = "5 to 10 g"
     length  = "60 to 100 mm"
-    note    = "To 4 inches (F31); the weight is remembered."
+    note    = "To 10 cm (F31); the weight is remembered."
     source  = ["F31", "memory"]
     quality = "memory"
     seen    = "2026-11-29"

@@ -44,7 +44,7 @@ feeder "lobster-roach" {
     also    = ["grown"]
     mass    = "400 to 700 mg"
     length  = "25 to 33 mm"
-    note    = "The length is from F18 (1.3 inches, with wings); the weight is remembered."
+    note    = "The length is from F18 (33 mm, with wings); the weight is remembered."
     source  = ["F18", "memory"]
     quality = "memory"
     seen    = "2026-11-29"

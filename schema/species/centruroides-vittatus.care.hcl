@@ -45,7 +45,7 @@ species "centruroides-vittatus" {
 
   figure "night" {
     value    = "18 to 24 C"
-    disputed = "3 C below the day (C99)"
+    disputed = "3 K below the day (C99)"
   }
 
   figure "rest" {

@@ -64,7 +64,7 @@ species "cyriopagopus-lividus" {
     stages   = ["subadult", "adult"]
     source   = ["A87", "A88"]
     quality  = "practice"
-    disputed = "a box of 10 gallons (A87, A88)"
+    disputed = "a box of 10 gal (A87, A88)"
   }
 
   figure "gap-max" {

@@ -35,7 +35,7 @@ species "grammostola-rosea" {
   figure "air" {
     value    = "20 to 26 C"
     disputed = "25 to 30 C (T103), 22 to 28 C (T105)"
-    note     = "It bears 16 C (T101). What it chooses hardly shifts with what it is used to: 0.2 C after 15 or 25 C, and less warm than 31.7 C of Paraphysa (T3; T4 calls the two alike). Do not harden it, give it a cool end. Its kin G. vachoni spends 40 % of its time at 25 to 29 C (T1)."
+    note     = "It bears 16 C (T101). What it chooses hardly shifts with what it is used to: 0.2 K after 15 or 25 C, and less warm than 31.7 C of Paraphysa (T3; T4 calls the two alike). Do not harden it, give it a cool end. Its kin G. vachoni spends 40 % of its time at 25 to 29 C (T1)."
   }
 
   figure "rest" {

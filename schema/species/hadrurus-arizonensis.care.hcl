@@ -517,7 +517,7 @@ species "hadrurus-arizonensis" {
   }
 
   figure "climate-origin" {
-    value   = "Deserts of the south-western USA (as remembered). Burrows down to 1.8 m: 15 cm down it is 11 C cooler than the surface in summer (K20); burrows can pass 35 C (P16)."
+    value   = "Deserts of the south-western USA (as remembered). Burrows down to 1.8 m: 15 cm down it is 11 K cooler than the surface in summer (K20); burrows can pass 35 C (P16)."
     source  = ["P16", "K20", "memory"]
     quality = "memory"
   }

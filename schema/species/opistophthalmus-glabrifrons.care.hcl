@@ -164,7 +164,7 @@ species "opistophthalmus-glabrifrons" {
   }
 
   figure "climate-origin" {
-    value   = "Southern Africa: dry savanna with occasional frost (C73), in burrows of its own in hard soil. Those of two other Opistophthalmus have a platform 2 to 5 cm under the ground by the door, two bends at least, and an end chamber that stays within 2 to 4 C (C9)."
+    value   = "Southern Africa: dry savanna with occasional frost (C73), in burrows of its own in hard soil. Those of two other Opistophthalmus have a platform 2 to 5 cm under the ground by the door, two bends at least, and an end chamber that stays within 2 to 4 K (C9)."
     source  = ["C9", "C73", "memory"]
     quality = "memory"
   }

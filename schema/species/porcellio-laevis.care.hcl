@@ -21,7 +21,7 @@ species "porcellio-laevis" {
     value   = "20 to 30 C"
     source  = ["OK70"]
     quality = "keeper"
-    note    = "Animals of colder homes recover faster from a chill (OP13). The kin P. scaber grows almost three times slower at 15 than at 22 C (P45), its embryos twice as fast at 20 as at 15 C (OP26), and half of it die at -1.4 to -4.6 C (OP24)."
+    note    = "Animals of colder homes recover faster from a chill (OP13). The kin P. scaber grows almost three times slower at 15 C than at 22 C (P45), its embryos twice as fast at 20 C as at 15 C (OP26), and half of it die at -1.4 to -4.6 C (OP24)."
   }
 
   figure "air" {

@@ -49,7 +49,7 @@ species "porcellio-scaber" {
     source   = ["P45", "OP26"]
     seen     = "2026-11-28"
     disputed = "15 to 25 C (common practice)"
-    note     = "Broods and young grow almost three times slower at 15 than at 22 C (P45); embryos twice as fast at 20 as at 15 C (OP26)."
+    note     = "Broods and young grow almost three times slower at 15 C than at 22 C (P45); embryos twice as fast at 20 C as at 15 C (OP26)."
   }
 
   figure "air" {

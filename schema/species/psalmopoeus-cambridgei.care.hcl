@@ -29,7 +29,7 @@ species "psalmopoeus-cambridgei" {
     value    = "23 to 28 C"
     source   = ["A30", "A31c", "A46"]
     quality  = "practice"
-    disputed = "24 to 25.5 C (A30), 24 C by day and 4 C less at night (A31c), 25 to 30 C in the wild (A46)"
+    disputed = "24 to 25.5 C (A30), 24 C by day and 4 K less at night (A31c), 25 to 30 C in the wild (A46)"
   }
 
   figure "humidity-target" {

@@ -196,7 +196,7 @@ species "scorpio-maurus" {
   }
 
   figure "climate-origin" {
-    value   = "Dry country from North Africa to the Near East, in burrows of its own. Those of palmatus have a platform 2 to 5 cm under the ground by the door, two bends at least, and an end chamber that stays within 2 to 4 C (C9)."
+    value   = "Dry country from North Africa to the Near East, in burrows of its own. Those of palmatus have a platform 2 to 5 cm under the ground by the door, two bends at least, and an end chamber that stays within 2 to 4 K (C9)."
     source  = ["C9", "memory"]
     quality = "memory"
   }

@@ -298,7 +298,7 @@ type "tarantula" {
     value  = "1 mm"
     wrong  = "3 mm"
     stages = ["young"]
-    note   = "One of a centimetre between its toes passes 2 mm; our estimate."
+    note   = "One of 1 cm between its toes passes 2 mm; our estimate."
   }
 
   figure "gap-max" {
