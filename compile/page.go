@@ -8,35 +8,22 @@ import (
 
 	"vivary/plan"
 	"vivary/plan/finding"
-	"vivary/plan/finding/example"
 	"vivary/schema"
 )
 
-// RulesPage returns the page of all rules, as Markdown, made from the registries.
+// RulesPage returns the page of all rules, as Markdown, made from the registries: a line
+// for each. What there is to say of one is said by why.
 func RulesPage() string {
 	var b strings.Builder
-	b.WriteString("# The rules\n\nThis page is generated from the registries: `go test ./compile -run Page -update`. In a terminal: `vivary why RULE`.\n\n")
-	b.WriteString("`danger` harms an animal or a person, `error` cannot be understood or met: both refuse a build. `caution` and `advice` do not. An accept block silences a rule for a while, with a reason. It never silences those marked †, which can kill or are about the text of a plan; those marked ‡ it silences only where they refuse nothing.\n\n| rule | | what is wrong |\n|---|---|---|\n")
-	for _, r := range Rules() {
-		fmt.Fprintf(&b, "| [`%s`](#%s) | %s%s | %s |\n", r.ID, r.ID, r.Severity, silenceMarks[r.Silence], cell(r.Title))
-	}
-	for _, r := range Rules() {
-		fmt.Fprintf(&b, "\n## %s\n\n%s %s\n\nWhat to do: %s\n\nSource: %s\n", r.ID, r.Title, r.Why, r.Instead, r.Source)
-		show(&b, Example(r.ID))
+	b.WriteString("# The rules\n\nThis page is generated from the registries: `go test ./compile -run Page -update`. Why a rule is there, whose word it is, what to do and what it looks like: `vivary why RULE`.\n\n" +
+		"`danger` harms an animal or a person, `error` cannot be understood or met: both refuse a build. `urgent` is harm now, by the log or the date, and refuses nothing, nor do `caution` and `advice`. An accept block silences a rule for a while, with a reason. It never silences those marked †, which can kill or are about the text of a plan; those marked ‡ it silences only where they are neither an error nor urgent.\n")
+	for _, g := range ruleGroups() {
+		fmt.Fprintf(&b, "\n## %s\n\n", g.title)
+		for _, r := range g.rules {
+			fmt.Fprintf(&b, "- <a id=%q></a>`%s` %s%s: %s\n", r.ID, r.ID, r.Severity, silenceMarks[r.Silence], cell(r.Title))
+		}
 	}
 	return b.String()
-}
-
-func show(b *strings.Builder, e example.Example) {
-	if e.Words != "" {
-		fmt.Fprintf(b, "\n%s\n", e.Words)
-	}
-	if e.Found.Text != "" {
-		fmt.Fprintf(b, "\n```hcl\n# found\n%s```\n", e.Found.Shown())
-	}
-	if e.NotFound.Text != "" {
-		fmt.Fprintf(b, "\n```hcl\n# not found\n%s```\n", e.NotFound.Shown())
-	}
 }
 
 // silenceMarks stand behind the severities of rules that cannot simply be silenced.

@@ -18,14 +18,28 @@ import (
 // blocks. The list is the one that explains rules and makes their page.
 func Rules() []*finding.Rule {
 	var all []*finding.Rule
-	all = append(all, plan.Rules...)
-	all = append(all, roster.Rules...)
-	all = append(all, life.Rules...)
-	for _, r := range check.Rules {
-		all = append(all, &r.Rule)
+	for _, g := range ruleGroups() {
+		all = append(all, g.rules...)
 	}
-	all = append(all, prove.Rules...)
-	return append(all, own...)
+	return all
+}
+
+// ruleGroup is rules that are about one thing.
+type ruleGroup struct {
+	title string
+	rules []*finding.Rule
+}
+
+func ruleGroups() []ruleGroup {
+	all := []ruleGroup{{"The text of a plan", plan.Rules}, {"Timing", roster.Rules}, {"The log and the animals' lives", life.Rules}}
+	for _, f := range check.Families {
+		g := ruleGroup{title: f.Title}
+		for _, r := range f.Rules {
+			g.rules = append(g.rules, &r.Rule)
+		}
+		all = append(all, g)
+	}
+	return append(all, ruleGroup{"The proof of the year", prove.Rules}, ruleGroup{"What is set aside, and what was there before", own})
 }
 
 // FindRule returns the rule of that id, or nil.

@@ -95,19 +95,48 @@ type Rule struct {
 	Collection func(*Rule, *Collection)
 }
 
-// Rules are all rules of this package, by family. Adding one is an entry in the
-// list of its family's file, the function beside it and an example.
-var Rules = join(heaters, temperatures, rests, heat, moisture, damp, feeding, prey, company, housing, security, people, walks, papers, calendars, future, needs, unsaid, unlikely)
+// Family is the rules of one file, which are about one thing.
+type Family struct {
+	Title string
+	Rules []*Rule
+}
+
+// Families are all rules of this package. Adding one is an entry in the list of its
+// family's file, the function beside it and an example.
+var Families = []Family{
+	{"Heaters", heaters},
+	{"Temperatures that are planned", temperatures},
+	{"Cool rests", rests},
+	{"What comes of the heat", heat},
+	{"Water, damp and air", moisture},
+	{"What comes of the damp", damp},
+	{"Meals", feeding},
+	{"Prey", prey},
+	{"Company", company},
+	{"The box", housing},
+	{"Security", security},
+	{"People", people},
+	{"Rounds", walks},
+	{"Papers and records", papers},
+	{"Calendars", calendars},
+	{"What comes later", future},
+	{"Needs and sheets", needs},
+	{"What a sheet says and leaves out", unsaid},
+	{"What is hardly meant", unlikely},
+}
+
+// Rules are the rules of all families.
+var Rules = join(Families)
 
 // Examples are what the rules are shown by, a file for each.
 //
 //go:embed examples
 var Examples embed.FS
 
-func join(families ...[]*Rule) []*Rule {
+func join(families []Family) []*Rule {
 	var all []*Rule
 	for _, f := range families {
-		all = append(all, f...)
+		all = append(all, f.Rules...)
 	}
 	return all
 }

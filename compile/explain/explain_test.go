@@ -1,6 +1,7 @@
 package explain
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 	"testing"
@@ -143,6 +144,23 @@ func TestNumbersAreExplained(t *testing.T) {
 	} {
 		if got := lines(word); !slices.Equal(got, want) {
 			t.Errorf("%s:\n%s", word, strings.Join(got, "\n"))
+		}
+	}
+}
+
+// What there is to say of a rule is said here and nowhere else: its page has a line of it.
+func TestRulesAreTold(t *testing.T) {
+	for _, r := range compile.Rules() {
+		all := explainRule(nil, r.ID)
+		if len(all) == 0 {
+			t.Fatalf("%s is not explained", r.ID)
+		}
+		said := fmt.Sprint(all)
+		e := compile.Example(r.ID)
+		for _, want := range []string{r.Severity.String(), r.Title, r.Why, r.Instead, r.Source, r.Silence.String(), e.Words, e.Found.Shown(), e.NotFound.Shown()} {
+			if !strings.Contains(said, want) {
+				t.Errorf("why %s does not say %q", r.ID, want)
+			}
 		}
 	}
 }
