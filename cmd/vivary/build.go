@@ -25,7 +25,7 @@ import (
 func build(w *world, f *flags, args []string) int {
 	root, err := w.root(f, args)
 	if err != nil {
-		fmt.Fprintf(w.err, "vivary build: %v\n", err)
+		fmt.Fprintf(w.err, "vivary build: %v\n", wording.Plain(err))
 		return usage
 	}
 	dir := f.calendars(root)
@@ -37,7 +37,7 @@ func build(w *world, f *flags, args []string) int {
 	// the plan as it is then.
 	folder, err := publish.Open(w.disk, dir, w.lock)
 	if err != nil {
-		fmt.Fprintf(w.err, "vivary build: %v\nNothing was written; calendars built before stay as they are.\n", err)
+		fmt.Fprintf(w.err, "vivary build: %v\nNothing was written; calendars built before stay as they are.\n", wording.Plain(err))
 		return refused
 	}
 	defer folder.Close()
@@ -61,7 +61,7 @@ func build(w *world, f *flags, args []string) int {
 	made, err := publishAll(w, r, folder, f.now == "")
 	done()
 	if err != nil {
-		fmt.Fprintf(w.err, "vivary build: %v\n%s\n", err, replaced(err))
+		fmt.Fprintf(w.err, "vivary build: %v\n%s\n", wording.Plain(err), replaced(err))
 		return refused
 	}
 	sweep(w, dir, made)

@@ -4,12 +4,13 @@ import (
 	"fmt"
 
 	"vivary/compile"
+	"vivary/schema/wording"
 )
 
 func checkPlan(w *world, f *flags, args []string) int {
 	root, err := w.root(f, args)
 	if err != nil {
-		fmt.Fprintf(w.err, "vivary check: %v\n", err)
+		fmt.Fprintf(w.err, "vivary check: %v\n", wording.Plain(err))
 		return usage
 	}
 	r, status := w.compiled(f, root, f.calendars(root))

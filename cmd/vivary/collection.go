@@ -13,6 +13,7 @@ import (
 	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/plan/finding"
+	"vivary/schema/wording"
 )
 
 // folder returns the folder that a command is about.
@@ -47,12 +48,12 @@ func quoted(name string) string {
 func (w *world) compiled(f *flags, root, dir string) (*compile.Result, int) {
 	c, found, err := plan.Load(w.disk, root)
 	if err != nil {
-		fmt.Fprintf(w.err, "vivary: %v\n", err)
+		fmt.Fprintf(w.err, "vivary: %v\n", wording.Plain(err))
 		return nil, usage
 	}
 	now, err := w.moment(f, c.Location)
 	if err != nil {
-		fmt.Fprintf(w.err, "vivary: %v\n", err)
+		fmt.Fprintf(w.err, "vivary: %v\n", wording.Plain(err))
 		return nil, usage
 	}
 	return compile.From(compile.Input{Plan: c, Loaded: found, Now: now, Told: w.told(c, dir), Known: w.known(c, root, dir)}), fine

@@ -18,7 +18,7 @@ import (
 func dueRounds(w *world, f *flags, args []string) int {
 	root, err := w.root(f, args)
 	if err != nil {
-		fmt.Fprintf(w.err, "vivary due: %v\n", err)
+		fmt.Fprintf(w.err, "vivary due: %v\n", wording.Plain(err))
 		return usage
 	}
 	r, status := w.compiled(f, root, f.calendars(root))

@@ -17,6 +17,7 @@ import (
 
 	"vivary/cmd/internal/publish"
 	"vivary/cmd/internal/screen"
+	"vivary/schema/wording"
 )
 
 // The exit status says how a command ended.
@@ -73,7 +74,7 @@ func run(args []string, outside *world) int {
 	w.out, w.err = screen.New(out, w.color), screen.New(outside.err, w.color && w.live)
 	status := w.obey(args)
 	if err := out.Flush(); err != nil {
-		fmt.Fprintf(w.err, "vivary: what is said here could not all be printed: %v\n", err)
+		fmt.Fprintf(w.err, "vivary: what is said here could not all be printed: %v\n", wording.Plain(err))
 		return refused
 	}
 	return status
@@ -109,7 +110,7 @@ func (w *world) unclear(c *command, err error) int {
 	if strings.HasSuffix(err.Error(), "?") {
 		stop = ""
 	}
-	fmt.Fprintf(w.err, "vivary%s: %v%s\nSee: vivary help%s\n", name, err, stop, name)
+	fmt.Fprintf(w.err, "vivary%s: %v%s\nSee: vivary help%s\n", name, wording.Plain(err), stop, name)
 	return usage
 }
 

@@ -14,6 +14,7 @@ import (
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema"
+	"vivary/schema/wording"
 )
 
 // note appends lines to the log, one for each enclosure that is named. They are tried first
@@ -32,7 +33,7 @@ func note(w *world, f *flags, args []string) int {
 	}
 	n, err := w.noteLines(before.Plan, before.Today, f, args)
 	if err != nil {
-		fmt.Fprintf(w.err, "vivary note: %v\n", err)
+		fmt.Fprintf(w.err, "vivary note: %v\n", wording.Plain(err))
 		return usage
 	}
 	year, _, _ := strings.Cut(n.lines[0], "-")
@@ -65,7 +66,7 @@ func note(w *world, f *flags, args []string) int {
 		return refused
 	}
 	if err := appendTo(w.disk, path, t.added); err != nil {
-		fmt.Fprintf(w.err, "vivary note: %v. Nothing was written.\n", err)
+		fmt.Fprintf(w.err, "vivary note: %v. Nothing was written.\n", wording.Plain(err))
 		return refused
 	}
 	w.wrote(path, &n)
@@ -101,7 +102,7 @@ type trial struct {
 // trial compiles the collection as it is with some lines.
 func (w *world) trial(f *flags, root, path string, lines []string) (*trial, int) {
 	fail := func(err error) (*trial, int) {
-		fmt.Fprintf(w.err, "vivary note: %v\n", err)
+		fmt.Fprintf(w.err, "vivary note: %v\n", wording.Plain(err))
 		return nil, refused
 	}
 	old, err := afero.ReadFile(w.disk, path)

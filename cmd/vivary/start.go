@@ -103,7 +103,7 @@ written by hand into a file that ends in .care.log, or by
 func start(w *world, f *flags, args []string) int {
 	root, err := folder(f, args)
 	if err != nil {
-		fmt.Fprintf(w.err, "vivary start: %v\n", err)
+		fmt.Fprintf(w.err, "vivary start: %v\n", wording.Plain(err))
 		return usage
 	}
 	if f.sheet != "" {

@@ -18,7 +18,7 @@ import (
 func why(w *world, f *flags, args []string) int {
 	word, err := asked(f, args)
 	if err != nil {
-		fmt.Fprintf(w.err, "vivary why: %v\n", err)
+		fmt.Fprintf(w.err, "vivary why: %v\n", wording.Plain(err))
 		return usage
 	}
 	root, _ := w.root(f, nil)

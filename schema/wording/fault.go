@@ -20,10 +20,14 @@ func Reason(err error) string {
 			return r.words
 		}
 	}
-	if of := systemOf(err); of.inner != nil {
-		return of.inner.Error()
+	of := systemOf(err)
+	switch {
+	case of.inner == nil:
+		return err.Error()
+	case errors.As(of.inner, new(syscall.Errno)):
+		return "the system says " + strconv.Quote(of.inner.Error())
 	}
-	return err.Error()
+	return of.inner.Error()
 }
 
 // reasons are looked through from the top: several errors of a system are one of Go's.
@@ -44,6 +48,9 @@ var reasons = []struct {
 	{syscall.EBUSY, "another program has it open"},
 	{syscall.ETXTBSY, "another program has it open"},
 	{syscall.ESTALE, "the disk of the network does not answer"},
+	{syscall.EXDEV, "it would have to move to another disk"},
+	{syscall.ENOTEMPTY, "the folder is not empty"},
+	{syscall.EINVAL, "the system takes no such name, or not there"},
 	{syscall.ETIMEDOUT, "the disk of the network does not answer"},
 	{fs.ErrPermission, "you have no permission for it"},
 	{fs.ErrNotExist, "it is not there"},
@@ -110,6 +117,11 @@ func systemOf(err error) system {
 		return system{s.Error(), s.Err, ""}
 	case errors.As(err, &n):
 		return system{n.Error(), n, ""}
+	}
+	for _, plain := range []error{fs.ErrPermission, fs.ErrNotExist, fs.ErrExist, fs.ErrClosed} {
+		if errors.Is(err, plain) && strings.Contains(err.Error(), plain.Error()) {
+			return system{plain.Error(), plain, ""}
+		}
 	}
 	return system{}
 }

@@ -40,6 +40,8 @@ func TestReasonOfTheSystem(t *testing.T) {
 		"what nobody has words for":                     &fs.PathError{Op: "open", Path: file, Err: errors.New("what nobody has words for")},
 		"a sentence of ours":                            errors.New("a sentence of ours"),
 		"your share of the disk is full":                os.NewSyscallError("write", syscall.EDQUOT),
+		"it would have to move to another disk":         &os.LinkError{Op: "rename", Old: file, New: file, Err: syscall.EXDEV},
+		"the system says \"broken pipe\"":               os.NewSyscallError("write", syscall.EPIPE),
 	} {
 		if err == nil {
 			t.Fatalf("%s: no error", want)
@@ -74,5 +76,12 @@ func TestPlain(t *testing.T) {
 	}
 	if wording.Plain(nil) != nil {
 		t.Error("nothing became an error")
+	}
+}
+
+// An error of the library that has no path is told in plain words too.
+func TestPlainWithoutPath(t *testing.T) {
+	if got := wording.Plain(fmt.Errorf("feeds/all.ics cannot be read: %w", fs.ErrNotExist)).Error(); got != "feeds/all.ics cannot be read: it is not there" {
+		t.Error(got)
 	}
 }
