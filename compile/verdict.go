@@ -86,11 +86,32 @@ func (r *Result) needs(urgent bool) string {
 	late := r.Late()
 	switch {
 	case late > 0:
-		return wording.Count(late, "need is", "needs are") + " met later than advised, as said above; every other need is met in time"
+		which := ": "
+		if late > 1 {
+			which = ", at worst "
+		}
+		return wording.Count(late, "need is", "needs are") + " not met in time" + which + r.worst() + "; every other need is met in time"
 	case urgent:
 		return "See to what is urgent first; beyond it, needs are met in time"
 	}
 	return "Every need is met in time"
+}
+
+// worst names the need that is met the latest, by the limit that it passes.
+func (r *Result) worst() (text string) {
+	most := 0.0
+	for _, proofs := range r.Proofs {
+		for i := range proofs {
+			p := &proofs[i]
+			if p.Met() {
+				continue
+			}
+			if days, words := p.Worst(); text == "" || float64(days)/float64(max(1, p.Limit.Days)) > most {
+				most, text = float64(days)/float64(max(1, p.Limit.Days)), words
+			}
+		}
+	}
+	return text
 }
 
 // Urgent returns how much is urgent.

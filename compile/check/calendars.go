@@ -73,10 +73,15 @@ func careUnshown(r *Rule, c *Collection) {
 		}
 		said[e.UnshownFor()] = true
 		l := c.Roster.Lacking(e, i)
+		days := e.Days.Clone()
+		days.Subtract(e.Shown)
 		x := finding.Finding{Rule: &r.Rule, At: l.At, In: e.Plan().Box(), Source: r.Source, Once: e.UnshownFor(), Write: l.Write,
-			Text: e.Plan().Name.V + " " + e.Name + ", in the " + e.Round.Shown() + ", is in no calendar on " + c.Horizon.Date(i).Words()}
+			Text: e.Plan().Name.V + " " + e.Name + ", in the " + e.Round.Shown() + ", is in no calendar"}
 		if who, _ := c.Roster.Doer(e, i); who != "" && len(c.Plan.Keepers) > 1 {
 			x.Text += " that " + who + " sees"
+		}
+		if when := c.Horizon.Often(days); when != "" && days.CountFrom(c.Horizon.Today) < e.Days.CountFrom(c.Horizon.Today) {
+			x.Text += " " + when
 		}
 		if !x.At.Written() {
 			x.At = e.Origin

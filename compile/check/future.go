@@ -2,6 +2,7 @@ package check
 
 import (
 	"slices"
+	"strconv"
 
 	"vivary/compile/food"
 	"vivary/compile/growth"
@@ -57,7 +58,7 @@ func outgrows(r *Rule, e *Enclosure) {
 		return quantity.Format(cm2, e.Plan.Units.Of(quantity.SquareCentimetre))
 	}
 	f := finding.Finding{Rule: &r.Rule, At: e.Plan.Housing.Inside.At, Source: r.Source,
-		Text:  "the enclosure becomes too small " + between(g.TooSmall),
+		Text:  "the enclosure becomes too small " + e.grownBy(g.TooSmall),
 		Limit: area(max(g.Grown.Floor, g.Brood.Reared)) + " of floor needed then, floor-first and floor-further of " + e.Sheet.Name.V + "; there are " + area(g.Now.Has),
 		Write: "a larger inside by then"}
 	if g.TooSmall.From <= e.Today+soon && !e.rears() {
@@ -70,6 +71,25 @@ func outgrows(r *Rule, e *Enclosure) {
 // rears reports whether young are with their mother: where they will go is still open.
 func (e *Enclosure) rears() bool {
 	return slices.ContainsFunc(e.Life.Groups, func(g *life.Group) bool { return g.Mother != nil && e.count(g) > 0 })
+}
+
+// grownBy says when the enclosure is outgrown. A day that is reckoned from today is told by
+// how far off it is: nobody saw it begin, and it would be another each morning.
+func (e *Enclosure) grownBy(d growth.Due) string {
+	tomorrow, ok := growth.Of(e.Life, e.Collection.Plan, e.Today+1)
+	next := tomorrow.TooSmall
+	off := func(day civil.Date) string { return strconv.Itoa(int(day - e.Today)) }
+	switch {
+	case !ok || next.From == d.From && next.Until == d.Until:
+		return between(d)
+	case next.From == d.From:
+		return "from " + d.From.Words() + " on at the soonest, if they grow so"
+	case d.Until == 0 || d.Until == d.From:
+		return "in " + off(d.From) + " days at the soonest: it is not known when they last moulted"
+	case d.From <= e.Today+1:
+		return "within " + off(d.Until) + " days, it may be soon: it is not known when they last moulted"
+	}
+	return "in " + off(d.From) + " to " + off(d.Until) + " days, if they moulted today: it is not known when they last did"
 }
 
 func between(d growth.Due) string {

@@ -3,6 +3,7 @@ package check
 import (
 	"slices"
 	"strconv"
+	"strings"
 
 	"vivary/compile/roster"
 	"vivary/plan"
@@ -109,18 +110,16 @@ func overBudget(r *Rule, c *Collection) {
 				}
 			}
 		}
-		worst, over := c.Horizon.Today, 0
+		worst, over := 0, c.Horizon.New()
 		for d, m := range minutes {
 			if float64(m) > k.Budget.V.Value {
-				over++
+				over.Add(d)
 			}
-			if m > minutes[worst] {
-				worst = d
-			}
+			worst = max(worst, m)
 		}
-		if over > 0 {
+		if !over.Empty() {
 			c.Add(finding.Finding{Rule: &r.Rule, At: k.Budget.At, Source: r.Source,
-				Text:  "about " + strconv.Itoa(minutes[worst]) + " min on " + c.Horizon.Date(worst).Words() + ", the longest of " + strconv.Itoa(over) + " days that are too long for " + k.Shown(),
+				Text:  strings.TrimSpace("up to about "+strconv.Itoa(worst)+" min a day "+c.Horizon.Often(over)) + ": too long for " + k.Shown(),
 				Limit: k.Budget.V.String() + " a day, as the plan says",
 				Write: "from or on for weekly care, so that it falls on other days"})
 		}

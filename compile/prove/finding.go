@@ -258,11 +258,14 @@ func (b *breach) text() string {
 	case b.Name.PerMeal:
 		return who + ": the meal of " + h.Date(b.Breach.From).Words() + " is followed by a look for leftovers only on " + h.Date(b.Breach.To).Words() + ", " + wording.Days(b.Breach.To-b.Breach.From) + " later"
 	}
-	text := who + ": " + wording.Days(b.length(b.whole())) + " without " + b.Name.Noun
+	shown := ""
 	if b.unshown != nil {
-		text += " that anybody is shown"
+		shown = " that anybody is shown"
 	}
-	text += ", " + during(h, b.whole())
+	if b.Times == 0 && b.Breach.To >= h.Days {
+		return who + ": never " + b.Name.Noun + shown + " on the days ahead"
+	}
+	text := who + ": " + wording.Days(b.length(b.whole())) + " without " + b.Name.Noun + shown + ", " + during(h, b.whole())
 	if b.byDates() {
 		text += ", since not_on has " + b.dates.Dates.V.String()
 	}
@@ -464,6 +467,21 @@ func (p *Proof) subject() string {
 		name += " " + p.Group.Animals.Name.V
 	}
 	return name
+}
+
+// Worst is the longest time of a need that is not met, in days and in words.
+func (p *Proof) Worst() (days int, words string) {
+	days = p.length(p.Breach)
+	for _, g := range p.again {
+		days = max(days, p.length(g.Gap))
+	}
+	if p.Name.PerMeal {
+		return days, p.subject() + " has a look for leftovers only " + wording.Days(days) + " after a meal"
+	}
+	if p.Times == 0 {
+		return days, p.subject() + " never has " + p.Name.Noun
+	}
+	return days, p.subject() + " is " + wording.Days(days) + " without " + p.Name.Noun
 }
 
 func during(h horizon.Horizon, g Gap) string {

@@ -2,6 +2,7 @@ package roster
 
 import (
 	"strconv"
+	"strings"
 
 	"vivary/compile/horizon"
 	"vivary/compile/recur"
@@ -71,7 +72,7 @@ func (s *Shared) over(found *finding.List, name, attr string, list []plan.Writte
 		return // what a dates block has is said there
 	}
 	found.Add(finding.Finding{Rule: ruleOverDate, At: list[0].At, Text: attr + " of " + name + " has nothing after " + last.Words() + ", and that is over",
-		Write: "dates from " + s.Horizon.Now().String() + " on, or nothing"})
+		Write: "dates that are still ahead, or nothing"})
 }
 
 // oddDates finds dates of rounds, and of dates blocks, that say nothing.
@@ -116,7 +117,7 @@ func (s *Shared) takeTurns() []finding.Finding {
 			return
 		}
 		said[list[0]] = true // the enclosures of a template have it from one place
-		one, other, i := s.rounds.together(s.rounds.named(list))
+		one, other, days := s.rounds.together(s.rounds.named(list))
 		if one == nil {
 			return
 		}
@@ -127,7 +128,7 @@ func (s *Shared) takeTurns() []finding.Finding {
 			}
 		}
 		found.Add(finding.Finding{Rule: ruleTwoRounds, At: at,
-			Text:  "on " + s.Horizon.Date(i).Words() + " both the " + one.Shown() + " and the " + other.Shown() + " are held: which of them the care of " + what + " is in is not known",
+			Text:  strings.TrimSpace(s.Horizon.Often(days)+" both the "+one.Shown()+" and the "+other.Shown()) + " are held: which of them the care of " + what + " is in is not known",
 			Write: "rounds that are held on different days: not_on in one of them; what is done twice a day names both itself, in its care or feeding",
 			Also:  []finding.Related{{At: one.At, Text: "the one"}, {At: other.At, Text: "the other"}}})
 	}
@@ -145,18 +146,17 @@ func (s *Shared) takeTurns() []finding.Finding {
 
 // together returns the first two of some rounds that are held on one day, and that day, from
 // today on; nil for none.
-func (r *rounds) together(all []*plan.Round) (one, other *plan.Round, i int) {
-	var days horizon.Days
+func (r *rounds) together(all []*plan.Round) (one, other *plan.Round, days horizon.Days) {
 	for k, x := range all {
 		for _, o := range all[:k] {
 			days = r.heldOrAll(x)
 			days.Keep(r.heldOrAll(o))
-			if i = days.Next(r.s.Horizon.Today); i >= 0 {
-				return o, x, i
+			if days.Next(r.s.Horizon.Today) >= 0 {
+				return o, x, days
 			}
 		}
 	}
-	return nil, nil, -1
+	return nil, nil, nil
 }
 
 // heldOrAll returns a set of its own of the days on which a round is held.
@@ -191,8 +191,8 @@ func (b *builder) sometimesTwice(e *Entry, all []*plan.Round) {
 	}
 	once := held.Clone()
 	once.Subtract(twice)
-	i, k := twice.Next(h.Today), once.Next(h.Today)
-	if i < 0 || k < 0 {
+	i := twice.Next(h.Today)
+	if i < 0 || once.Next(h.Today) < 0 {
 		return
 	}
 	var names []string
@@ -202,7 +202,7 @@ func (b *builder) sometimesTwice(e *Entry, all []*plan.Round) {
 		}
 	}
 	b.found.Soft(finding.Finding{Rule: ruleTwoRounds, At: e.Timing.Round[0].At,
-		Text:  e.Name + " is done twice on " + h.Date(i).Words() + ", when " + wording.And(names) + " are held, and once on " + h.Date(k).Words(),
+		Text:  e.Name + " is done twice " + h.Often(twice) + ", when " + wording.And(names) + " are held, and once " + h.Often(once),
 		Write: "rounds that are held on different days, or rounds that are held on all of its days"}, finding.Caution)
 }
 

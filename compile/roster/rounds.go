@@ -163,7 +163,7 @@ func (b *builder) onRounds(e *Entry) {
 	if e.held == nil {
 		return
 	}
-	said := e.free()
+	off := b.Horizon.New() // without a round
 	for i := e.Days.Next(0); i >= 0; i = e.Days.Next(i + 1) {
 		if e.held.Has(i) {
 			continue
@@ -176,13 +176,15 @@ func (b *builder) onRounds(e *Entry) {
 		}
 		if to, ok := b.nearest(e, i); ok {
 			b.put(e, Cause{Why: Moved, At: c.At}, to)
-		} else if usual && !said && i >= b.Horizon.Today && i < b.Horizon.Days-maxWindow {
-			said = true
-			b.found.Add(finding.Finding{Rule: ruleOffRound, At: e.Origin,
-				Text:  e.Name + " falls on " + b.Horizon.Date(i).Words() + ", when there is no " + roundNames(e.in),
-				Write: "a window within which it may be moved, other days, or a round on more days",
-				Also:  []finding.Related{{At: e.Round.At, Text: "the round"}}})
+		} else if usual && i >= b.Horizon.Today && i < b.Horizon.Days-maxWindow {
+			off.Add(i)
 		}
+	}
+	if !e.free() && !off.Empty() {
+		b.found.Add(finding.Finding{Rule: ruleOffRound, At: e.Origin,
+			Text:  strings.TrimSpace(e.Name+" is due "+b.Horizon.Often(off)) + ", when there is no " + roundNames(e.in),
+			Write: "a window within which it may be moved, other days, or a round on more days",
+			Also:  []finding.Related{{At: e.Round.At, Text: "the round"}}})
 	}
 }
 

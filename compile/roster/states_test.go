@@ -279,7 +279,7 @@ func TestMovedIsSaid(t *testing.T) {
 func TestOffRoundIsSaidOnce(t *testing.T) {
 	const care = `care "weigh" { on = ["tue"]; round = "mondays" }`
 	for text, want := range map[string]string{
-		house(mondays, ash(care)): "weigh falls on Tue 6 Jul 2027, when there is no Mondays round",
+		house(mondays, ash(care)): "weigh is due on Tuesdays, when there is no Mondays round",
 		house(mondays, ash(`care "weigh" { on = ["tue"]; round = "mondays"; window = "1 day" }`)):                   "",
 		with("care \"dish\" {\n on = [\"tue\"]\n round = \"mondays\"\n window = \"0 days\"\n}\n", mondays, ash("")): "",
 	} {
