@@ -32,10 +32,9 @@ func main() { os.Exit(program()) }
 
 // program is the whole of the program, as a process; it returns the exit status.
 func program() int {
-	if os.Getenv("GOGC") == "" {
-		// A build reads much, keeps little and ends: fewer collections make it
-		// faster, and the limit keeps a large collection from taking all memory.
-		debug.SetGCPercent(400)
+	if os.Getenv("GOMEMLIMIT") == "" {
+		// As long as there is room for it what is no longer needed may stay; a large
+		// collection does not take all memory.
 		debug.SetMemoryLimit(1 << 30)
 	}
 	return run(os.Args[1:], &world{
