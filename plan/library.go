@@ -30,6 +30,8 @@ type Library struct {
 	mu                  sync.Mutex
 	species             map[string]joinedSheet // as far as they were asked for
 	feeders             map[string]*FeederSheet
+	names               *otherNames // once they are asked for
+	namesOnce           sync.Once
 }
 
 // joinedSheet is a species sheet and what it is made from: the topmost first.

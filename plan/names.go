@@ -38,8 +38,12 @@ func (l *Library) ByOtherName(written string) Namesakes {
 		return Namesakes{Sheets: l.each(kin), As: NameGenus}
 	}
 	name := spokenAs(written)
-	for _, same := range []func(spoken, spoken) bool{spoken.same, spoken.short} {
-		if found := l.whose(name, same); len(found.Sheets) > 0 {
+	others := l.otherNames()
+	if found := l.best(others.same[name.sameKey()], func(n *otherName) bool { return name.same(n.words) }); len(found.Sheets) > 0 {
+		return found
+	}
+	if key, ok := name.shortKey(); ok {
+		if found := l.best(others.short[key], func(n *otherName) bool { return name.short(n.words) }); len(found.Sheets) > 0 {
 			return found
 		}
 	}
@@ -59,11 +63,8 @@ func (l *Library) onceIn(genus string) (found Namesakes) {
 	if genus == "" {
 		return found
 	}
-	for _, name := range l.SpeciesNames() {
-		s := l.Species(name)
-		if slices.ContainsFunc(s.Former, func(w Written[string]) bool { old := spokenAs(w.V); return len(old) > 1 && old[0] == genus }) {
-			found.Sheets, found.As = append(found.Sheets, s), NameGenusOnce
-		}
+	for _, of := range l.otherNames().onceIn[genus] {
+		found.Sheets, found.As = append(found.Sheets, l.Species(of)), NameGenusOnce
 	}
 	return found
 }
@@ -147,34 +148,6 @@ func (w spoken) told() string {
 	return strings.Join(slices.DeleteFunc(slices.Clone(w), func(s string) bool { return vague[s] }), "")
 }
 
-// whose returns the species one of whose names is the same as the one that is written.
-func (l *Library) whose(written spoken, same func(spoken, spoken) bool) (found Namesakes) {
-	is := func(list []Written[string]) bool {
-		return slices.ContainsFunc(list, func(w Written[string]) bool { return same(written, spokenAs(w.V)) })
-	}
-	for _, name := range l.SpeciesNames() {
-		s := l.Species(name)
-		var as NameIs
-		switch {
-		case same(written, spokenAs(s.Title.V)) || same(written, spokenAs(s.Binomial())) || is(s.Also):
-			as = NameOther
-		case is(s.Former):
-			as = NameFormer
-		case is(s.Mistaken):
-			as = NameMistaken
-		default:
-			continue
-		}
-		if len(found.Sheets) == 0 || as < found.As {
-			found = Namesakes{As: as}
-		}
-		if as == found.As {
-			found.Sheets = append(found.Sheets, s)
-		}
-	}
-	return found
-}
-
 func (l *Library) each(names []string) (sheets []*SpeciesSheet) {
 	for _, name := range names {
 		sheets = append(sheets, l.Species(name))
@@ -184,11 +157,7 @@ func (l *Library) each(names []string) (sheets []*SpeciesSheet) {
 
 // InGenus returns the names of the species sheets of a genus, which is written alone.
 func (l *Library) InGenus(genus string) []string {
-	genus = slug(genus)
-	return slices.DeleteFunc(l.SpeciesNames(), func(n string) bool {
-		of, _, more := strings.Cut(n, "-")
-		return !more || of != genus
-	})
+	return slices.Clone(l.otherNames().genus[slug(genus)])
 }
 
 // One returns the species that a name means, or nil where that is none, not one alone, or
