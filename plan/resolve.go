@@ -106,6 +106,7 @@ func (r *resolver) resolve() {
 	for _, e := range c.Enclosures {
 		r.share(e)
 	}
+	r.namesElsewhere()
 	r.goneBlocks()
 	r.log()
 }

@@ -11,7 +11,7 @@ import (
 var Rules = []*finding.Rule{
 	ruleSyntax, ruleNotText, ruleTooLarge, ruleTooDeep, ruleTooMany, ruleUnreadable, ruleNotRead, ruleBlank, ruleLineEnds,
 	ruleUnknownWord, ruleMissing, ruleTwice, ruleValue, ruleUnit, ruleDate, ruleTime,
-	ruleNoCollection, ruleUnknownName, ruleZone, ruleOldName, ruleEmpty, RuleUnreasoned,
+	ruleNoCollection, ruleUnknownName, ruleZone, ruleElsewhere, ruleOldName, ruleEmpty, RuleUnreasoned,
 	ruleLogLine, ruleLogWord, ruleLogAsked, ruleLogWithdrawn, ruleLogKeeper, ruleLogRepeat, ruleCrew, ruleDatesUnnamed,
 }
 
@@ -126,6 +126,11 @@ var (
 		Why:     "Every time in the plan depends on it. Letters such as EST or BST and distances such as GMT+1 are the time of a part of the year, and some are used in several countries: taken as they are, every round is an hour off for months. So nothing is put in their place.",
 		Source:  "IANA time zone database",
 		Instead: "Write region and city, as the database has them: \"Europe/London\", \"America/Chicago\". It is the zone of a large city of your country, not your own town."}
+	ruleElsewhere = &finding.Rule{ID: "name-elsewhere", Severity: finding.Caution,
+		Title:   "A name is another's under Windows or macOS, or none at all.",
+		Why:     "A collection is copied, shared and served from other machines. There a file takes the place of another, a calendar is written over the next, or cannot be written.",
+		Source:  "Microsoft, Naming Files, Paths, and Namespaces; Apple File System Reference; Unicode, UAX #15",
+		Instead: "Another name; the name that it had as formerly, so that nothing moves on phones."}
 	ruleOldName = &finding.Rule{ID: "old-name", Severity: finding.Advice,
 		Title:   "A species or a feeder is written by an old or another name.",
 		Why:     "Names change, and sellers' labels often mean another species. The sheet that is used is named, so that you can tell whether it is the right one.",

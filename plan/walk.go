@@ -65,6 +65,7 @@ func walk(disk afero.Fs, root string) *walker {
 			Limit: strconv.Itoa(MaxEntries) + " below the folder of a collection", Write: "the folder of the collection alone"})
 	}
 	sort.Strings(w.paths)
+	w.portable(root)
 	return w
 }
 
