@@ -30,7 +30,7 @@ var Stage = &Block{
 var FigureBlock = &Block{
 	Name: "figure", Label: "figure",
 	Doc:     "One fact of a species, with where it is from. The label is one of the known figures. A collection's own figure takes the place of the library's of the same name and stages, and then says why and until when that was last looked at.",
-	Example: "figure \"temperature-hard\" {\n  value    = \"15 to 35 C\"\n  source   = [\"K20\"]\n  quality  = \"keeper\"\n  seen     = \"2026-11-25\"\n  disputed = \"no lethal temperature has been measured for this species\"\n}",
+	Example: "figure \"temperature-hard\" {\n  value    = \"15 to 35 C\"\n  source   = [\"K20\"]\n  quality  = \"keeper\"\n  seen     = \"2026-11-25\"\n  disputed = \"no lethal temperature has been measured for this species\"\n  because  = \"kept like this here for nine years\"\n  review   = \"2027-11-01\"\n}",
 	Attrs: join([]Attr{
 		{Name: "value", Kind: Text, Required: true, Doc: "The figure, with its unit. In a type also a multiple of the animal: of its length as the sheet has it, or of its leg span.", Example: `"15 to 35 C"`},
 		{Name: "wrong", Kind: Text, Doc: "In a type: from where on it is wrong for every member. The value suits every member; between them it is not known for a species.", Example: `"2 x 1.5 length"`},
@@ -54,7 +54,7 @@ const UsualSurfaceMax = 40.0
 var Need = &Block{
 	Name: "need", Label: "need",
 	Doc:     "Something that an animal must not go without for longer than a stated time. Only a need has the force of the proof: on every day of the horizon somebody who is there has met it in time.",
-	Example: "need \"water\" {\n  longest  = \"2 days\"\n  source   = [\"R18\"]\n  quality  = \"practice\"\n  seen     = \"2026-11-25\"\n}",
+	Example: "need \"water\" {\n  longest  = \"2 days\"\n  source   = [\"R18\"]\n  quality  = \"practice\"\n  seen     = \"2026-11-25\"\n  because  = \"the room is dry and warm\"\n  review   = \"2027-11-01\"\n}",
 	Attrs: join([]Attr{
 		{Name: "stages", Kind: Texts, Default: "all", Doc: "The stages it holds for.", Example: `["young"]`},
 		{Name: "longest", Kind: Quantity, Dimension: quantity.Duration, Required: true, Doc: "The longest time between two occasions.", Example: `"2 days"`},
@@ -72,7 +72,7 @@ var Need = &Block{
 var StateBlock = &Block{
 	Name: "state", Label: "state",
 	Doc:     "What may be done with this species in a state, where it differs from the table of states (STATES.md). The label is one of the states. Several blocks of one state may stand in a sheet, each for some care; of two that speak of the same care the later one holds. Drinking water is never held. A collection's own sheet may be stricter than what it is laid over; where it is weaker it says why, on whose word and until when.",
-	Example: "state \"sac\" {\n  care    = \"killed\"\n  manner  = \"hatch\"\n  words   = \"one small item\"\n  every   = \"14 days\"\n  source  = [\"practice\"]\n  quality = \"practice\"\n  seen    = \"2026-11-28\"\n}",
+	Example: "state \"sac\" {\n  care    = \"killed\"\n  manner  = \"hatch\"\n  words   = \"one small item\"\n  every   = \"14 days\"\n  source  = [\"practice\"]\n  quality = \"practice\"\n  seen    = \"2026-11-28\"\n  because = \"ours take it, and are left alone else\"\n  review  = \"2027-11-01\"\n}",
 	Attrs: join([]Attr{
 		{Name: "care", Kind: Words, Choices: append(choices(AllRows, "every kind of care"), RowWords...), Required: true, Doc: "The care it is about: rows of the table.", Example: `"live, killed"`},
 		{Name: "manner", Kind: Word, Choices: Manners, Required: true, Doc: "How that may be done.", Example: `"hatch"`},

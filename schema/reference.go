@@ -47,7 +47,7 @@ func logWords(b *strings.Builder) {
 
 A file whose name ends in ` + "`.care.log`" + ` holds one line a fact: a day, a time where it is known, ` + "`by`" + ` and the keeper who wrote it where that is to be known, an enclosure, the animals where there are several, a word, what the word needs, and a note in quotes. Files merge by union in git. Lines count by day, lines with a time on one day by time, others in the order in which they stand.
 
-` + "```" + `
+` + "```care.log" + `
 2026-11-02 burrow-a young moult 1 "found on its side, left alone"
 2026-11-02 19:42 by lead burrow-a young moved 2 to tub-7
 2026-11-03 burrow-a young withdrawn moult 2026-11-02
@@ -64,7 +64,7 @@ An identical line is one fact: two deaths on a day are ` + "`died 2`" + `, or li
 	b.WriteString(`
 Somebody who cannot come from one day to the next is a fact too. In the place of the enclosure stands ` + "`keeper`" + `, and then who. It refuses nothing: what it leaves undone is urgent. As long as it is not known when they are back, two weeks from today are looked at. An absence that is planned is an ` + "`away`" + ` block.
 
-` + "```" + `
+` + "```care.log" + `
 2026-11-02 keeper lead away "ill"
 2026-11-05 keeper lead back
 ` + "```" + `
