@@ -10,7 +10,7 @@ import (
 )
 
 // noteTaught finds the notes that a page teaches.
-var noteTaught = regexp.MustCompile(`(?m)^ +vivary note (.+)$`)
+var noteTaught = regexp.MustCompile(`(?m)^ *vivary note (.+)$`)
 
 // shellWords parts a command line as a shell does, as far as pages need it.
 func shellWords(line string) (words []string) {
