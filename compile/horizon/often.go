@@ -18,7 +18,7 @@ func (h Horizon) Often(days Days) string {
 	switch {
 	case n == 0 || n == h.Ahead():
 		return ""
-	case n <= 3:
+	case n == 1, n <= 3 && last-first >= n:
 		return "on " + h.Date(first).Words()
 	case last < h.Days-month && first > h.Today:
 		return "from " + h.Date(first).Words() + " to " + h.Date(last).Words()

@@ -177,7 +177,7 @@ func (b *breach) severity() finding.Severity {
 	switch {
 	case b.unserved():
 		return finding.Urgent
-	case b.skipped || b.seen():
+	case b.skipped || b.seen() || b.leftIn() != nil:
 		return finding.Caution
 	case ends:
 		return b.ending(last)

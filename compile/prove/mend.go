@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"vivary/compile/horizon"
+	"vivary/compile/life"
 	"vivary/compile/recur"
 	"vivary/compile/roster"
 	"vivary/plan"
@@ -24,6 +25,8 @@ func (b *breach) mend(f *finding.Finding) {
 		f.At, f.Write = b.owner(), b.bring()
 	case b.unshown != nil:
 		f.At, f.Write, f.Once = b.mendShown()
+	case b.leftIn() != nil:
+		f.At, f.Write = b.leftIn().At, b.mendLeftIn(b.leftIn())
 	case b.unfit != nil && b.away == nil:
 		f.At, f.Write, f.Once = b.unfit.At, "as many people as are there and trained for it", "people "+place(b.unfit.At)
 	case b.byDates():
@@ -50,6 +53,27 @@ func (b *breach) mend(f *finding.Finding) {
 		b.oftener(f)
 		f.Once = "every " + place(f.At) + b.Name.Name
 	}
+}
+
+// leftIn is a hold of the log by which what is left of a meal stays where it is, the longest
+// of several, or nil. No plan is other for it, and nobody is told to take out what must stay.
+func (b *breach) leftIn() (longest *life.Hold) {
+	if !b.Name.PerMeal {
+		return nil
+	}
+	for _, h := range b.held {
+		if h.Out(schema.RowRemains) && !h.Planned(b.Life) && (longest == nil || h.Until > longest.Until) {
+			longest = h
+		}
+	}
+	return longest
+}
+
+func (b *breach) mendLeftIn(h *life.Hold) string {
+	if h.Open {
+		return "nothing in the plan: it stays " + h.End + "; then take out what is left, and log done leftovers"
+	}
+	return "nothing in the plan: leave it until " + h.Until.Short() + "; then take out what is left, and log done leftovers"
 }
 
 // mendLeftovers is for a look for leftovers that comes too late.
