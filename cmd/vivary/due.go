@@ -88,7 +88,7 @@ func printDays(w *world, r *compile.Result, f *flags, sheets []sheet) {
 		}
 		any = true
 		if brief {
-			printBrief(w, on, leaves, due)
+			printBrief(w, r.Plan, on, leaves, due)
 		} else {
 			printDay(w, r, on, leaves, due)
 		}
@@ -114,13 +114,13 @@ func printDay(w *world, r *compile.Result, on civil.Date, leaves []roster.Leave,
 }
 
 // printBrief prints a coming day, a line for each round or absence.
-func printBrief(w *world, on civil.Date, leaves []roster.Leave, due []sheet) {
+func printBrief(w *world, c *plan.Collection, on civil.Date, leaves []roster.Leave, due []sheet) {
 	for _, l := range leaves {
 		fmt.Fprintf(w.out, "%s  %s\n", on.Short(), l.Title)
 	}
 	for i := range due {
 		s := &due[i]
-		fmt.Fprintf(w.out, "%s  %s %s, about %d min\n", on.Short(), s.Round.Clock.V, s.summary, max(1, s.Minutes))
+		fmt.Fprintf(w.out, "%s  %s %s, about %d min\n", on.Short(), wording.Clock(s.Round.Clock.V, c.Units), s.summary, max(1, s.Minutes))
 	}
 }
 
