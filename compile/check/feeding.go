@@ -186,15 +186,38 @@ func fedOften(r *Rule, e *Enclosure) {
 			return
 		}
 		least := int(n.Shortest.V.Value / (24 * 60))
-		if gap := shortest(s, e.Horizon.Today); gap > 0 && gap < least {
+		if gap, often := tooClose(e.between(s), least); often {
 			var edits []finding.Edit
 			if f := e.own(s.Group); f.Every.Set() {
 				edits = finding.Text(f.Every.At, wording.Days(least))
 			}
-			e.Add(finding.Finding{Rule: &r.Rule, At: e.mealAt(s), Text: s.Group.Animals.Name.V + " are fed again after " + wording.Days(gap),
+			e.Add(finding.Finding{Rule: &r.Rule, At: e.mealAt(s), Text: s.Group.Animals.Name.V + " are fed " + again(gap),
 				Limit: wording.Days(least) + " between meals at the least, need \"food\" of " + n.Whose(e.Sheet), Source: e.cite(n.Cited), Write: wording.Days(least) + " or more between two meals", Edits: edits})
 		}
 	})
+}
+
+// again says after how many days something is done again.
+func again(days int) string {
+	if days == 0 {
+		return "twice on one day"
+	}
+	return "again after " + wording.Days(days)
+}
+
+// tooClose returns the shortest of the times between two meals, and whether meals are too
+// close together: some by more than half, or many. A meal that is put a day earlier for once,
+// as before a journey, harms nobody (common practice, no source).
+func tooClose(between []int, least int) (shortest int, is bool) {
+	const seldom = 10 // of so many times one
+	shortest, short := least, 0
+	for _, days := range between {
+		if days < least {
+			short++
+		}
+		shortest = min(shortest, days)
+	}
+	return shortest, short > 0 && (2*shortest < least || seldom*short > len(between))
 }
 
 func (e *Enclosure) need(what *schema.NeedName, stage string) *plan.Need {

@@ -184,10 +184,10 @@ func soilChanged(r *Rule, e *Enclosure) {
 		}
 		f := e.figure(schema.FigureLivesInFood)
 		x := finding.Finding{Rule: &r.Rule, At: s.Origin, Source: e.Cite(f)}
-		gap := shortest(s, e.Horizon.Today)
+		gap, more := e.closest(s)
 		switch {
-		case least != nil && gap > 0 && gap < days-days/30: // months differ in length
-			x.Text = "the soil is changed every " + wording.Step(gap) + ", and " + e.Sheet.Name.V + " lives in it"
+		case least != nil && more && gap < days-days/30: // months differ in length
+			x.Text = "the soil is changed " + step(gap) + ", and " + e.Sheet.Name.V + " lives in it"
 			long := quantity.Format(least.Range.Low, least.Range.Unit)
 			x.Limit = e.limit(long+" between two at the least, and never whole", least)
 			x.Source, x.Write = e.Cite(least), long+" or more between two, and in task that it is a part of it"

@@ -6,6 +6,7 @@ import (
 	"strings"
 	"unicode"
 
+	"vivary/compile/horizon"
 	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/plan/finding"
@@ -203,8 +204,8 @@ func noWater(r *Rule, e *Enclosure) {
 func (e *Enclosure) dropsForSmall() bool {
 	const often = 4 // days
 	return e.all(small) && e.Plan.Housing.Moisture.Set() && e.Plan.Housing.Moisture.V != "dry" && slices.ContainsFunc(e.Series, func(s roster.Entry) bool {
-		gap := shortest(&s, e.Horizon.Today)
-		return s.Kind.Needs == schema.NeedMoisture && gap > 0 && gap <= often
+		gap, more := e.closest(&s)
+		return s.Kind.Needs == schema.NeedMoisture && more && gap <= often
 	})
 }
 
@@ -294,8 +295,8 @@ func aridMist(r *Rule, e *Enclosure) {
 		if s.Kind.Needs != schema.NeedMoisture || s.Timing == nil || s.FromSheet {
 			continue
 		}
-		if gap := shortest(s, e.Horizon.Today); gap > 0 && gap < least {
-			x := finding.Finding{Rule: &r.Rule, At: s.Origin, Text: s.Name + " comes up every " + wording.Step(gap) + ", and " + e.Sheet.Name.V + " lives in dry places",
+		if gap, more := e.closest(s); more && gap < least {
+			x := finding.Finding{Rule: &r.Rule, At: s.Origin, Text: s.Name + " comes up " + step(gap) + ", and " + e.Sheet.Name.V + " lives in dry places",
 				Limit: wording.Days(least) + " between two at the least", Source: r.Source, Write: wording.Days(least) + " or more between two"}
 			if s.Timing.Every.Set() {
 				x.Edits = finding.Text(s.Timing.Every.At, wording.Days(least))
@@ -308,16 +309,55 @@ func aridMist(r *Rule, e *Enclosure) {
 	}
 }
 
-// shortest is the least number of days between two occasions of a series, or 0.
-func shortest(s *roster.Entry, today int) int {
-	least := 0
-	last := s.Days.Next(today)
-	for d := last; d >= 0; last = d {
-		if d = s.Days.Next(d + 1); d >= 0 && (least == 0 || d-last < least) {
-			least = d - last
+// between returns the numbers of days between one occasion of a series and the next, in
+// whichever of its rounds, from today on: 0 for two on one day. Of a series in several rounds
+// the first entry has them, and the others none.
+func (e *Enclosure) between(s *roster.Entry) (gaps []int) {
+	days, twice := s.Days, horizon.Days(nil)
+	for i := range e.Series {
+		switch o := &e.Series[i]; {
+		case o == s || o.Timing == nil || o.Timing != s.Timing || o.Group != s.Group || o.Kind != s.Kind || o.Stage != s.Stage:
+		case o.Round.Clock.V < s.Round.Clock.V || o.Round.Clock.V == s.Round.Clock.V && o.Round.Name.V < s.Round.Name.V:
+			return nil
+		default:
+			again := o.Days.Clone()
+			again.Keep(days)
+			days = days.Clone()
+			days.Union(o.Days)
+			if twice != nil {
+				again.Union(twice)
+			}
+			twice = again
 		}
 	}
-	return least
+	last := -1
+	for d := days.Next(e.Horizon.Today); d >= 0; d = days.Next(d + 1) {
+		if last >= 0 {
+			gaps = append(gaps, d-last)
+		}
+		if last = d; twice != nil && twice.Has(d) {
+			gaps = append(gaps, 0)
+		}
+	}
+	return gaps
+}
+
+// closest is the least number of days between two occasions of a series, and false where
+// there are no two.
+func (e *Enclosure) closest(s *roster.Entry) (int, bool) {
+	gaps := e.between(s)
+	if len(gaps) == 0 {
+		return 0, false
+	}
+	return slices.Min(gaps), true
+}
+
+// step says how often something comes up whose occasions lie so many days apart.
+func step(gap int) string {
+	if gap == 0 {
+		return "twice on a day"
+	}
+	return "every " + wording.Step(gap)
 }
 
 func dishDeep(r *Rule, e *Enclosure) {
