@@ -160,7 +160,11 @@ func (r *resolver) sayStrangers() {
 			f.Text += ", of which " + wording.Count(s.lines, "line speaks", "lines speak")
 		}
 		gone := "where it is no longer kept, in the plan a gone block of that name, with what became of the animals as because"
-		if near := r.slip(s.at.V, known); near != "" {
+		near := r.sameNumber(s.at.V)
+		if near == "" {
+			near = r.slip(s.at.V, known)
+		}
+		if near != "" {
 			f.Text += ": did you mean " + quote(near) + "?"
 			f.Write, f.Edits = quote(near), finding.Instead(s.at.At, s.at.V, near)
 			f.Also = []finding.Related{{Text: gone}}
@@ -172,4 +176,20 @@ func (r *resolver) sayStrangers() {
 		}
 		r.found.Add(f)
 	}
+}
+
+// sameNumber is the enclosure that has the same name but for zeros before its number, as in
+// tub-07, or "".
+func (r *resolver) sameNumber(name string) string {
+	bare := strings.TrimRight(name, "0123456789")
+	n := strings.TrimLeft(name[len(bare):], "0")
+	if n == "" || bare == "" {
+		return ""
+	}
+	for _, zeros := range []string{"", "0", "00"} {
+		if x := bare + zeros + n; r.c.enclosures[x] != nil {
+			return x
+		}
+	}
+	return ""
 }
