@@ -29,6 +29,17 @@ func (r *resolver) references(doubtful map[string]bool) {
 	}
 	hasRound := func(s string) bool { return c.rounds[s] != nil }
 	rounds := func() []string { return keysOf(r, "round", c.rounds) }
+	same := map[source.Place]bool{}
+	inRounds := func(list []Written[string]) {
+		each(list, "round", hasRound, rounds)
+		for i, w := range list {
+			if slices.ContainsFunc(list[:i], func(o Written[string]) bool { return o.V == w.V }) && !same[w.At] {
+				same[w.At] = true // of a template it is in several
+				r.found.Add(finding.Finding{Rule: ruleTwice, At: w.At, Text: "round " + quote(w.V) + " is named twice: it is held once on a day",
+					Write: "another round, where it is done twice a day; or this one once"})
+			}
+		}
+	}
 	for _, x := range c.Rounds {
 		keeper(x.Keeper)
 		r.days(x.On, x.NotOn, x.AlsoOn)
@@ -51,7 +62,7 @@ func (r *resolver) references(doubtful map[string]bool) {
 	}
 	timing := func(t *Timing) {
 		keeper(t.Keeper)
-		each(t.Round, "round", hasRound, rounds)
+		inRounds(t.Round)
 		r.days(t.On, t.NotOn, t.AlsoOn)
 		if t.From.Set() && t.Until.Set() && t.Until.V < t.From.V {
 			r.found.Add(finding.Finding{Rule: ruleDate, At: t.Until.At, Text: "the last day (" + t.Until.V.String() + ") is before the first (" + t.From.V.String() + ")",
@@ -64,10 +75,10 @@ func (r *resolver) references(doubtful map[string]bool) {
 		}
 	}
 	for _, x := range c.Rooms {
-		each(x.Round, "round", hasRound, rounds)
+		inRounds(x.Round)
 	}
 	for _, x := range c.Racks {
-		each(x.Round, "round", hasRound, rounds)
+		inRounds(x.Round)
 	}
 	cares := func(care []*Care, feeding []*Feeding) {
 		for _, x := range care {
@@ -76,7 +87,7 @@ func (r *resolver) references(doubtful map[string]bool) {
 		}
 		for _, x := range feeding {
 			timing(&x.Timing)
-			each(x.LookIn, "round", hasRound, rounds)
+			inRounds(x.LookIn)
 			menu(x)
 		}
 	}
@@ -85,7 +96,7 @@ func (r *resolver) references(doubtful map[string]bool) {
 			break
 		}
 		r.doubt(e, doubtful, func() {
-			each(e.Round, "round", hasRound, rounds)
+			inRounds(e.Round)
 			cares(e.Care, e.Feeding)
 		})
 	}

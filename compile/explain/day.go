@@ -9,6 +9,7 @@ import (
 	"vivary/compile"
 	"vivary/compile/roster"
 	"vivary/compile/rounds"
+	"vivary/plan"
 	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/wording"
@@ -56,6 +57,22 @@ func reason(r *compile.Result, e *roster.Entry, i int) string {
 	return "what calendars showed then was another day"
 }
 
+// otherRound is another round in which the same care is done on day i, or nil: rounds of
+// other people take turns too.
+func otherRound(r *compile.Result, e *roster.Entry, i int) *plan.Round {
+	for k, l := range r.Roster.Lives {
+		if l != e.Life || e.Timing == nil {
+			continue
+		}
+		for j := range r.Roster.Of[k] {
+			if o := &r.Roster.Of[k][j]; o.Timing == e.Timing && o.Group == e.Group && o.Kind == e.Kind && o.Stage == e.Stage && o.Round != e.Round && o.Days.Has(i) {
+				return o.Round
+			}
+		}
+	}
+	return nil
+}
+
 // said has the words for each reason. They name the one that it is, and no other.
 var said = map[roster.Why]func(*compile.Result, *roster.Entry, *roster.Cause, int) string{
 	roster.Held: func(r *compile.Result, e *roster.Entry, c *roster.Cause, i int) string {
@@ -73,7 +90,10 @@ var said = map[roster.Why]func(*compile.Result, *roster.Entry, *roster.Cause, in
 	roster.Halved: func(_ *compile.Result, _ *roster.Entry, c *roster.Cause, _ int) string {
 		return "every second time is left out: " + c.Hold.Why + "; " + c.Hold.End
 	},
-	roster.NoRound: func(r *compile.Result, e *roster.Entry, c *roster.Cause, _ int) string {
+	roster.NoRound: func(r *compile.Result, e *roster.Entry, c *roster.Cause, i int) string {
+		if x := otherRound(r, e, i); x != nil {
+			return "it is in the " + x.Shown() + " that day"
+		}
 		if c.Dates != nil {
 			return "there is no " + e.Round.Shown() + " on that day: " + item(r, c, "not_on")
 		}

@@ -59,17 +59,26 @@ func nearestDay(d, today civil.Date, is func(civil.Date) bool) (civil.Date, bool
 	return 0, false
 }
 
-// over finds a list of days that has dates only, all of which are over.
+// over finds a list of days that has dates only, all of which are over, or further ahead
+// than calendars reach.
 func (s *Shared) over(found *finding.List, name, attr string, list []plan.Written[plan.Day]) {
-	last := recur.MinDate
+	first, last := recur.MaxDate, recur.MinDate
 	for _, d := range s.Plan.Days(list) {
 		if d.V.Kind != plan.Dated {
 			return
 		}
-		last = max(last, d.V.Last)
+		first, last = min(first, d.V.First), max(last, d.V.Last)
 	}
-	if len(list) == 0 || last >= s.Horizon.Now() || list[0].V.Kind == plan.NamedDays {
+	if len(list) == 0 || list[0].V.Kind == plan.NamedDays {
 		return // what a dates block has is said there
+	}
+	if first > s.Horizon.Last() {
+		found.Add(finding.Finding{Rule: ruleOverDate, At: list[0].At, Text: attr + " of " + name + " has nothing before " + first.Words() + ": calendars do not reach so far yet",
+			Write: "another year, where that was meant; else nothing: it is shown once a build is made in the year before"})
+		return
+	}
+	if last >= s.Horizon.Now() {
+		return
 	}
 	found.Add(finding.Finding{Rule: ruleOverDate, At: list[0].At, Text: attr + " of " + name + " has nothing after " + last.Words() + ", and that is over",
 		Write: "dates that are still ahead, or nothing"})

@@ -169,7 +169,12 @@ func (d *Duty) cover(p *People, c *plan.Collection, a *plan.Away, h horizon.Hori
 	in := h.New()
 	in.AddRun(int(a.From.V-h.From), int(a.To.V-h.From), h.Days)
 	if len(a.Visits) > 0 {
+		some := !in.Empty()
 		in.Keep(listed(c, a.Visits, h))
+		if some && in.Empty() && a.To.V > h.Now() && a.To.V <= h.Last() {
+			found.Add(finding.Finding{Rule: ruleIdleDate, At: a.Visits[0].At, Text: "none of the visits is in this absence, " + a.From.V.Words() + " to " + a.To.V.Words() + ": " + a.Cover.V + " never comes",
+				Write: "days that are in it; or no visits, where " + a.Cover.V + " comes every day"})
+		}
 	}
 	if other := p.duty[a.Cover.V]; other != nil {
 		in.Subtract(other.Away)

@@ -52,13 +52,13 @@ var (
 		Source:  "the design of this program",
 		Instead: "Let the rounds have different days. What is to be done twice a day says so itself: a care or a feeding that names a morning and an evening round."}
 	ruleIdleDate = &finding.Rule{ID: "date-idle", Severity: finding.Caution,
-		Title:   "A date in not_on or also_on changes nothing.",
+		Title:   "A date in not_on, also_on or visits changes nothing.",
 		Why:     "Most often it is another day that was meant, and on that one all is as before.",
 		Source:  "the design of this program",
 		Instead: "Look at the weekday of the date."}
 	ruleOverDate = &finding.Rule{ID: "date-over", Severity: finding.Advice,
-		Title:   "All dates of a list are over.",
-		Why:     "It says nothing of the time to come. The year may be another than was meant, or those of the next year are still to be written.",
+		Title:   "All dates of a list are over, or further ahead than is looked.",
+		Why:     "It says nothing of the year to come. The year may be another than was meant, or those of the next year are still to be written.",
 		Source:  "the design of this program",
 		Instead: "Write the dates of the coming year, or take the line out."}
 	ruleOnceOnly = &finding.Rule{ID: "once-only", Severity: finding.Caution,

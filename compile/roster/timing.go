@@ -30,6 +30,9 @@ func says(t *plan.Timing) bool {
 func (b *builder) when(t *plan.Timing, at source.Place, id identity.Identity, last civil.Date, hasLast bool) (timing, bool) {
 	var out timing
 	if n := ways(t); n != 1 {
+		if n == 0 && t.Unsure {
+			return out, false // what says so could not be read, and that is said
+		}
 		if n == 0 {
 			b.found.Add(finding.Finding{Rule: ruleNoTiming, At: at, Text: "it is not said how often this is done", Write: "an interval as every, or days as on"})
 		} else {
