@@ -106,10 +106,15 @@ func (r *reader) empty(name string, e *plan.Event) *track {
 	return r.create(name, "", r.sheet, Stretch{}, see(e))
 }
 
-// create makes a group that the plan does not have, of nobody yet.
+// maxGroups is how many groups of an enclosure are followed, those that are gone among them.
+const maxGroups = 300
+
+// create makes a group that the plan does not have, of nobody yet. One that is more than are
+// followed is told of, and stands in nothing.
 func (r *reader) create(name, title string, sheet *plan.SpeciesSheet, as Stretch, s seen) *track {
+	follow := len(r.tracks) < maxGroups
 	base := name
-	for n := 2; r.track(name) != nil; n++ { // no two groups of a box share a name
+	for n := 2; follow && r.track(name) != nil; n++ { // no two groups of a box share a name
 		name = base + "-" + strconv.Itoa(n)
 	}
 	a := &plan.Animals{Title: wrote(title, s.at), Count: wrote(quantity.Count{}, s.at), Stage: wrote(as.Stage, s.at)}
@@ -122,8 +127,15 @@ func (r *reader) create(name, title string, sheet *plan.SpeciesSheet, as Stretch
 	// Of the days before nothing is known, and nobody was here.
 	g := &Group{Animals: a, Sheet: sheet, Logged: true, Since: wrote(s.on, s.at), Stages: []Stretch{as}, Numbers: []Number{{s.on - 1, 0}}}
 	t := &track{Group: g, home: r, numbered: true}
-	r.tracks = append(r.tracks, t)
-	r.out.Groups = append(r.out.Groups, g)
+	switch {
+	case follow:
+		r.tracks = append(r.tracks, t)
+		r.out.Groups = append(r.out.Groups, g)
+	case !r.crowded:
+		r.crowded = true
+		r.found.Add(finding.Finding{Rule: ruleNumber, At: s.at, Text: "from here on the log has more groups of animals in " + r.out.Plan.Name.V + " than are followed: whoever came, or was born or parted, with this line and later ones is not reckoned with",
+			Limit: strconv.Itoa(maxGroups) + " groups in an enclosure", Write: "look who lives there, and write that as its animals in the plan"})
+	}
 	return t
 }
 

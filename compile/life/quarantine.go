@@ -111,9 +111,12 @@ func (r *reader) quarantine(t *track) {
 }
 
 // settling gives those that came water and peace at first: some of the group only where
-// others of it were here before.
+// others of it were here before. All that came on one day have it in common.
 func (r *reader) settling(t *track, s seen) {
 	wait := r.wait(t)
+	if n := len(t.Holds); n > 0 && t.Holds[n-1].From == s.on && t.Holds[n-1].State == r.state(t, schema.StateSettling) {
+		return
+	}
 	t.Holds = append(t.Holds, Hold{State: r.state(t, schema.StateSettling), From: s.on, Until: after(s.on, wait.high), At: s.at, Cited: wait.cited, Part: t.Count(s.on-1) > 0,
 		Why: "came " + dated(s.on), End: wording.Until(after(s.on, wait.high))})
 }

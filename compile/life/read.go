@@ -128,6 +128,8 @@ type reader struct {
 	also   map[string]alias // by the names that animals had where they came from
 	cares  map[string]bool  // the names that done and skipped may use
 	found  finding.List
+	// crowded says that there were more groups than are followed.
+	crowded bool
 }
 
 // seen is something that was seen on a day.
