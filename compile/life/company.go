@@ -1,6 +1,7 @@
 package life
 
 import (
+	"slices"
 	"strconv"
 
 	"vivary/plan"
@@ -30,7 +31,11 @@ func (r *reader) mixed(from, j *track, e *plan.Event) {
 		t.arrived = broken
 	}
 	j.arrived = broken
-	r.out.Asks = append(r.out.Asks, Ask{Name: "quarantine-broken/" + e.Date.String(), From: e.Date, Until: e.Date + civil.Date(max(r.length(j), r.clear())), Every: 7, Urgent: true, At: e.At,
+	name := "quarantine-broken/" + e.Date.String()
+	if slices.ContainsFunc(r.out.Asks, func(a Ask) bool { return a.Name == name }) {
+		return // it is asked once for a day
+	}
+	r.out.Asks = append(r.out.Asks, Ask{Name: name, From: e.Date, Until: e.Date + civil.Date(max(r.length(j), r.clear())), Every: 7, Urgent: true, At: e.At,
 		Text:  "quarantine was broken " + e.Date.Words() + ": all here are in it now, own tools, no one leaves; log mites, if any",
 		Said:  "animals in quarantine and others were put together on " + e.Date.Words() + ": all of them are in quarantine from that day",
 		Write: "mites, ill or died, where that is seen: moving them back changes nothing"})
