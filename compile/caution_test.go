@@ -27,11 +27,11 @@ var minds = []struct {
 	{"Gloves on, eyes covered", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair mist moisten leftovers", grown("hairs", "thrown")},
 	{"Gloves on, hands off the face", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair", grown("hairs", "contact")},
 	{"Gloves on, hands off eyes and mouth (fluid)", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair", is("touch", "fluid")},
-	{"Eyes covered (may spray)", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair mist moisten leftovers water feed", is("spray", "venom|acid")},
-	{"Long forceps, a box set ready", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair", grown("venom", "mild|painful|medically significant")},
-	{"Long forceps, a box set ready", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair leftovers", grown("venom", "painful|medically significant")},
-	{"Long forceps, a box set ready", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair leftovers water mist moisten feed", is("venom", "medically significant")},
-	{"Long forceps, a box set ready", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair leftovers", is("speed", "very quick")},
+	{"Eyes covered (it may spray)", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair mist moisten leftovers water feed", is("spray", "venom|acid")},
+	{"Long forceps, empty lidded box", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair", grown("venom", "mild|painful|medically significant")},
+	{"Long forceps, empty lidded box", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair leftovers", grown("venom", "painful|medically significant")},
+	{"Long forceps, empty lidded box", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair leftovers water mist moisten feed", is("venom", "medically significant")},
+	{"Long forceps, empty lidded box", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair leftovers", is("speed", "very quick")},
 	{"Hands washed with soap afterwards", "dish spot-clean deep-clean leaves count weigh handle treat rehouse separate pair mist moisten leftovers water feed", is("touch", "germs")},
 	{"Unplug heater and lamp", "mist moisten dish spot-clean deep-clean leaves", func(l *life.Enclosure) bool {
 		return l.Plan.Climate != nil && slices.ContainsFunc(l.Plan.Climate.Heaters, func(h *plan.Heater) bool {
@@ -269,12 +269,12 @@ func TestSlingsAskForLess(t *testing.T) {
 		want             []string
 	}{
 		{"lasiodora-parahybana", "stage = \"young\"", nil},
-		{"lasiodora-parahybana", "stage = \"juvenile\"", []string{"Gloves on, eyes covered (barbed hairs)", "Long forceps, a box set ready (stings, bites)"}},
-		{"lasiodora-parahybana", "", []string{"Gloves on, eyes covered (barbed hairs)", "Long forceps, a box set ready (stings, bites)"}},
-		{"lasiodora-parahybana", "stage = \"young\"\n  }\n  animals \"mother\" {\n    count = 1\n    stage = \"adult\"", []string{"Gloves on, eyes covered (barbed hairs)", "Long forceps, a box set ready (stings, bites)"}},
+		{"lasiodora-parahybana", "stage = \"juvenile\"", []string{"Gloves on, eyes covered (barbed hairs)", "Long forceps, empty lidded box (stings, bites)"}},
+		{"lasiodora-parahybana", "", []string{"Gloves on, eyes covered (barbed hairs)", "Long forceps, empty lidded box (stings, bites)"}},
+		{"lasiodora-parahybana", "stage = \"young\"\n  }\n  animals \"mother\" {\n    count = 1\n    stage = \"adult\"", []string{"Gloves on, eyes covered (barbed hairs)", "Long forceps, empty lidded box (stings, bites)"}},
 		{"avicularia-avicularia", "stage = \"young\"", nil},
 		{"pandinus-imperator", "stage = \"young\"", nil},
-		{"leiurus-quinquestriatus", "stage = \"young\"", []string{"Long forceps, a box set ready (stings, bites)"}},
+		{"leiurus-quinquestriatus", "stage = \"young\"", []string{"Long forceps, empty lidded box (stings, bites)"}},
 		{"eublepharis-macularius", "stage = \"young\"", []string{"Hands washed with soap afterwards (salmonella)"}},
 		{"archispirostreptus-gigas", "stage = \"young\"", []string{"Gloves on, hands off eyes and mouth (fluid)"}},
 	} {

@@ -70,11 +70,11 @@ var Cautions = []*Caution{
 		Why:    "Its fluid stains the skin, and harms eyes and mouth.",
 		Source: "K96, K98, OK25",
 		For:    []Trait{{FigureTouch, []string{"fluid"}, handsIn, false}}},
-	{Name: "spray", Text: "eyes covered (may spray)",
+	{Name: "spray", Text: "eyes covered (it may spray)",
 		Why:    "Venom or acid is sprayed at the eyes as soon as the box is open, from as far as 3 m.",
 		Source: "C22, C133, N13, OS4",
 		For:    []Trait{{FigureSpray, []string{"venom", "acid"}, opened, false}}},
-	{Name: "tools", Text: "long forceps, a box set ready (stings, bites)",
+	{Name: "tools", Text: "long forceps, empty lidded box (stings, bites)",
 		Why:    "Fingers are stung and bitten where they look for what forceps can reach, and an animal that has run out is caught in a box and never by hand.",
 		Source: "common practice, no source",
 		For: []Trait{

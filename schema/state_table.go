@@ -7,7 +7,7 @@ package schema
 
 // Words that several states share.
 const (
-	readOutside = "only if it shows outside"
+	readOutside = "if readable from outside"
 	heatBack    = "heat off at most 15 minutes"
 	onlyEmpty   = "only if seen empty, by bottle"
 	farEnd      = "far end only"

@@ -164,8 +164,8 @@ func TestStandInWithoutACalendar(t *testing.T) {
 func TestCareSaysItsCautions(t *testing.T) {
 	_, all := standIn(t, "calendar \"by-care\" {\n  entry = \"per care\"\n}\n")
 	for _, want := range []string{
-		"Spot clean, look for mould and mites: Hairs\nGloves on, eyes covered (barbed hairs)\nLong forceps, a box set ready (stings, bites)\n",
-		"Fresh water: Spray\nEyes covered (may spray)\n",
+		"Spot clean, look for mould and mites: Hairs\nGloves on, eyes covered (barbed hairs)\nLong forceps, empty lidded box (stings, bites)\n",
+		"Fresh water: Spray\nEyes covered (it may spray)\n",
 		"Fresh water: Hairs\n\n",
 		"Lid shut? Animals seen or hidden: Spray\n\n",
 		"Spot clean, look for mould and mites: Gecko\nHands washed with soap afterwards (salmonella)\n",

@@ -161,8 +161,8 @@ func (r *reader) firstMeal(t *track, first civil.Date) {
 	a.Short, a.Aside = "young, no meal logged: crushed prey now, get help; log "+t.called()+" fed, or died", r.young(t)+", due by "+by.Words()
 	if !t.of.first.ok {
 		due := ", first moult due by " + (first - 1).Words()
-		a.Text = r.young(t) + due + ": white: leave them; light brown: crushed prey now, get help; log first_moult, " + t.called() + " fed, or died"
-		a.Short, a.Aside = "first moult due: white: leave them; light brown: crushed prey now, get help; log first_moult, "+t.called()+" fed, or died", r.young(t)
+		a.Text = r.young(t) + due + ": white: no food today, leave them; light brown: crushed prey now, get help; log first_moult, " + t.called() + " fed, or died"
+		a.Short, a.Aside = "first moult due: white: no food today, leave them; light brown: crushed prey now, get help; log first_moult, "+t.called()+" fed, or died", r.young(t)
 	}
 	if !t.Bears() {
 		a.Text, a.Short = strings.Replace(a.Text, "crushed", "small", 1), strings.Replace(a.Short, "crushed", "small", 1)

@@ -64,7 +64,7 @@ Fri 2027-01-08 19:30
 Sat 2027-01-09 19:30
   - Ash, Birch, Cedar: lid shut? animals seen or hidden
 Sun 2027-01-10 19:30
-  - Ash, Birch, Cedar: lid shut? animals seen or hidden; feed 1 small cricket each (2 for 2 animals)
+  - Ash, Birch, Cedar: lid shut? animals seen or hidden; feed 1 small cricket each (2 in all, for 2 animals)
 Mon 2027-01-11 19:30
   - Ash, Birch, Cedar: lid shut? animals seen or hidden; fresh water; take out leftovers
 `

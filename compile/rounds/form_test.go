@@ -124,8 +124,8 @@ func TestPrey(t *testing.T) {
 	}{
 		{2, 1, false, false, "Feed 2 adult crickets"},
 		{1, 1, false, false, "Feed 1 adult cricket"},
-		{2, 3, false, false, "Feed 2 adult crickets each (6 for 3 animals)"},
-		{1, 3, false, false, "Feed 1 adult cricket each (3 for 3 animals)"},
+		{2, 3, false, false, "Feed 2 adult crickets each (6 in all, for 3 animals)"},
+		{1, 3, false, false, "Feed 1 adult cricket each (3 in all, for 3 animals)"},
 		{0.5, 6, false, false, "Feed 3 adult crickets for 6 animals"},
 		{0.5, 5, false, false, "Feed 3 adult crickets for 5 animals"},
 		{0.5, 2, false, false, "Feed 1 adult cricket for 2 animals"},
@@ -134,7 +134,7 @@ func TestPrey(t *testing.T) {
 		{1.5, 2, false, false, "Feed 3 adult crickets for 2 animals"},
 		{0.3, 1, false, false, "Feed 0.3 adult cricket"},
 		{0.1, 30, false, false, "Feed 3 adult crickets for 30 animals"},
-		{2, 3, true, false, "Feed 2 killed adult crickets each (6 for 3 animals)"},
+		{2, 3, true, false, "Feed 2 killed adult crickets each (6 in all, for 3 animals)"},
 		{2, 1, true, true, "Feed 2 killed, dusted adult crickets"},
 		{1, 1, false, true, "Feed 1 dusted adult cricket"},
 	} {
@@ -146,7 +146,7 @@ func TestPrey(t *testing.T) {
 	}
 	task := feed(0, 2, 3).Task
 	task.Group, task.Note = "adults", "last done 3 Nov"
-	if got, want := task.String(), "feed 2 adult crickets each (adults, 6 for 3 animals, last done 3 Nov)"; got != want {
+	if got, want := task.String(), "feed 2 adult crickets each (adults, 6 in all, for 3 animals, last done 3 Nov)"; got != want {
 		t.Errorf("%q, want %q", got, want)
 	}
 	own := rounds.Task{Phrase: "UV lamp\non? Note it", Own: true}
@@ -199,18 +199,18 @@ func TestForms(t *testing.T) {
 	}{
 		{"one enclosure", titled("Burrow A"), []rounds.Item{do(schema.KindLook, 0), feed(0, 4, 3)}, nil,
 			"Feed 1 · Evening round\n" +
-				"Burrow A\n- Lid shut? Animals seen or hidden\n- Feed 4 adult crickets each (12 for 3 animals)\n\nAbout 3 min"},
+				"Burrow A\n- Lid shut? Animals seen or hidden\n- Feed 4 adult crickets each (12 in all, for 3 animals)\n\nAbout 3 min"},
 		{"one enclosure apart", []rounds.Place{{Name: "new", Title: "Arrival", Apart: 9}}, []rounds.Item{do(schema.KindLook, 0)}, nil,
 			"Look · Evening round\n" +
 				"Last, with tools of their own:\n\nArrival\n- Lid shut? Animals seen or hidden\n\nAbout 1 min"},
 		{"by enclosure, with neighbours", titled("Burrow A", "Tub 1", "Tub 2", "Tub 3"),
 			append(all(schema.KindLook, 4), do(schema.KindMist, 0), feed(0, 4, 3), feed(1, 2, 1), feed(2, 2, 1), feed(3, 2, 1), do(schema.KindDish, 3)), nil,
 			"Feed 4, dish 1 · Evening round\n" +
-				"- All 4: lid shut? animals seen or hidden\n- Burrow A: mist; feed 4 adult crickets each (12 for 3 animals)\n" +
-				"- Tub 1 and 2: feed 2 adult crickets\n- Tub 3: feed 2 adult crickets; scrub the dish\n\nAbout 15 min"},
+				"- All 4: lid shut? animals seen or hidden\n- Burrow A: mist; feed 4 adult crickets each (12 in all, for 3 animals)\n" +
+				"- Tub 1 and 2: feed 2 adult crickets\n- Tub 3: feed 2 adult crickets; scrub, fill the dish\n\nAbout 15 min"},
 		{"several groups", titled("Terrace", "Dune"), []rounds.Item{group(feed(0, 1, 2), "adults"), group(feed(0, 1, 1), "young"), do(schema.KindWater, 0), do(schema.KindWater, 1)}, nil,
 			"Feed 1 · Evening round\n" +
-				"- Terrace: fresh water; feed 1 adult cricket (young); feed 1 adult cricket each (adults, 2 for 2 animals)\n- Dune: fresh water\n\nAbout 6 min"},
+				"- Terrace: fresh water; feed 1 adult cricket (young); feed 1 adult cricket each (adults, 2 in all, for 2 animals)\n- Dune: fresh water\n\nAbout 6 min"},
 		{"sixty tubs", tubs(60), crowd, nil,
 			"Feed 12, clean 2 · Evening round\n" +
 				"- All 60: lid shut? animals seen or hidden\n- All but Tub 3 and 7: fresh water\n" +
@@ -222,7 +222,7 @@ func TestForms(t *testing.T) {
 			[]rounds.Hold{{0, -3, 9, "cool rest: no food (until Sat 21 Feb)", "", false}, {4, -3, 9, "moulted: open nothing", "young", false}, {1, -3, 9, "cool rest: no food (until Sat 21 Feb)", "", false}, {3, 1, 9, "cool rest: no food (until Sat 21 Feb)", "", false}},
 			"1 FIRST, dish 1, 3 held · Evening round\n" +
 				"FIRST: fresh water (last done 3 Nov): Tub 2\nTub 1 and 2: cool rest: no food (until Sat 21 Feb)\nTub 5 (young): moulted: open nothing\n\n" +
-				"- All 5 here: lid shut? animals seen or hidden\n- Scrub the dish: Tub 5\n\n" +
+				"- All 5 here: lid shut? animals seen or hidden\n- Scrub, fill the dish: Tub 5\n\n" +
 				"Last, with tools of their own:\n- Tub 3: lid shut? animals seen or hidden; mist\n\nAbout 10 min"},
 		{"half are named by who they are", titled("A", "B", "C", "D", "Somebody else", "Nobody else", "Everybody else"), append(all(schema.KindWater, 4), do(schema.KindMist, 5)), nil,
 			"Water, mist · Evening round\n" +
@@ -232,25 +232,25 @@ func TestForms(t *testing.T) {
 			"Dish 1, weigh 2, 3 held · Evening round\n" +
 				"East Tub 1, West Tub 1: moulted: no food\nWest Tub 2: young: lift nothing\n\n" +
 				"- All 7 here: lid shut? animals seen or hidden\n- All here but East Tub 2: fresh water\n- Mist: East: Tub 1 to 3; West: Tub 1 and 2\n\n" +
-				"East\n- Tub 3: weigh\n\nWest\n- Tub 2: scrub the dish\n\n" +
+				"East\n- Tub 3: weigh\n\nWest\n- Tub 2: scrub, fill the dish\n\n" +
 				"Last, with tools of their own:\n- West Tub 4: lid shut? animals seen or hidden; fresh water; weigh\n\nAbout 32 min"},
 		{"all but a number", numbers, append(all(schema.KindLook, 5), all(schema.KindWater, 5, 2)...), nil,
 			"Look, water · Evening round\n- All 5: lid shut? animals seen or hidden\n- All but No. 8: fresh water\n\nAbout 9 min"},
 		{"the last water before leaving", apart, append(all(schema.KindLook, 6), fill(0, "Tue 13 Jul"), fill(1, "Tue 13 Jul"), fill(2, "Tue 13 Jul"), fill(3, "Sat 10 Jul"), pressing, do(schema.KindDish, 4)), nil,
 			"1 FIRST, fill up 4, dish 1 · Evening round\nFIRST: fresh water (last done 3 Nov): Tub 2\n" +
 				"Before leaving, fill to the brim: Tub 4 (nobody comes until Sat 10 Jul)\nBefore leaving, fill to the brim: Tub 1 and 2 (nobody comes until Tue 13 Jul)\n\n" +
-				"- All 5 here: lid shut? animals seen or hidden\n- Scrub the dish: Tub 5\n\nLast, with tools of their own:\n" +
+				"- All 5 here: lid shut? animals seen or hidden\n- Scrub, fill the dish: Tub 5\n\nLast, with tools of their own:\n" +
 				"Before leaving, fill to the brim: Tub 3 (nobody comes until Tue 13 Jul)\n- Tub 3: lid shut? animals seen or hidden\n\nAbout 13 min"},
 		{"filled up on a day of routine", tubs(2), []rounds.Item{do(schema.KindLook, 0), fill(0, "Sat 10 Jul")}, nil,
 			"Fill up 1 · Evening round\nBefore leaving, fill to the brim: Tub 1 (nobody comes until Sat 10 Jul)\n\n- Lid shut? Animals seen or hidden: Tub 1\n\nAbout 2 min"},
 		{"a task of one's own", tubs(3), []rounds.Item{do(schema.KindDish, 0), own(1, "UV lamp on? Note it"), own(2, "UV lamp on? Note it")}, nil,
-			"Dish 1, UV lamp on 2 · Evening round\n- Scrub the dish: Tub 1\n- UV lamp on? Note it: Tub 2 and 3\n\nAbout 12 min"},
+			"Dish 1, UV lamp on 2 · Evening round\n- Scrub, fill the dish: Tub 1\n- UV lamp on? Note it: Tub 2 and 3\n\nAbout 12 min"},
 		{"several tasks of one's own", tubs(3), []rounds.Item{do(schema.KindDish, 0), own(1, "Wipe the glass of the long tank"), own(2, "Oil the lock")}, nil,
-			"Dish 1, 2 more · Evening round\n- Tub 1: scrub the dish\n- Tub 2: wipe the glass of the long tank\n- Tub 3: oil the lock\n\nAbout 12 min"},
+			"Dish 1, 2 more · Evening round\n- Tub 1: scrub, fill the dish\n- Tub 2: wipe the glass of the long tank\n- Tub 3: oil the lock\n\nAbout 12 min"},
 		{"one of one's own", tubs(1), []rounds.Item{own(0, "Wipe the glass of the long tank")}, nil,
 			"Wipe the glass 1 · Evening round\nTub 1\n- Wipe the glass of the long tank\n\nAbout 5 min"},
 		{"some are in no room", []rounds.Place{{Name: "a", Title: "A", Room: "East"}, {Name: "b", Title: "B"}}, append(all(schema.KindMist, 2), do(schema.KindDish, 0), do(schema.KindDish, 1)), nil,
-			"Dish 2 · Evening round\nEast\n- A: mist; scrub the dish\n\nElsewhere\n- B: mist; scrub the dish\n\nAbout 6 min"},
+			"Dish 2 · Evening round\nEast\n- A: mist; scrub, fill the dish\n\nElsewhere\n- B: mist; scrub, fill the dish\n\nAbout 6 min"},
 		{"the same twice is one", tubs(2), append(all(schema.KindWater, 2), do(schema.KindWater, 1)), nil,
 			"Water · Evening round\n- Fresh water: Tub 1 and 2\n\nAbout 2 min"},
 	} {

@@ -59,7 +59,7 @@ func prepare(s *roster.Roster, r *plan.Round, picks []roster.Pick, done func(*ro
 			empty.Subtract(g.items[i].Days)
 		}
 	}
-	out := Make(r, s.Horizon, g.places, g.items, g.holds)
+	out := laid(r, s.Horizon, g.places, g.items, g.holds, done != nil)
 	out.ring = g.rings(picks)
 	return out
 }

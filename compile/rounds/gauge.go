@@ -313,7 +313,7 @@ func (r *Round) amissText(all []*schema.Amiss, harms []alike) string {
 		parts = append(parts, r.harmText(harms)+".")
 		say("Above it", heat.Over)
 		say("Below it", heat.Under)
-		parts = append(parts, "The lid stays shut"+r.rung()+".")
+		parts = append(parts, "Open no lid for it"+r.rung()+".")
 	}
 	return strings.Join(append(parts, "Log it (measured)."), " ")
 }

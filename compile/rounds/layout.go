@@ -14,14 +14,14 @@ func (r *Round) layout() {
 	c := r.lasting()
 	for i := range r.sections {
 		s := &r.sections[i]
-		s.byTask = c.tasks[i] < len(s.places)
+		s.byTask = !r.each && c.tasks[i] < len(s.places)
 		if len(r.places) == 1 {
 			s.title, s.alone, s.byTask = r.names[0].text, true, true
 		}
 	}
 	for i := range r.tasks {
 		t := &r.tasks[i]
-		t.common = !t.high && !t.leaving && len(r.places) > 1 && r.common(t, c)
+		t.common = !t.high && !t.leaving && len(r.places) > 1 && r.common(t, c) && !(r.each && r.showsDiffer(t))
 	}
 	for i := range r.lines {
 		if t := &r.tasks[r.lines[i].task]; !t.high && !t.leaving && !t.common {
@@ -37,9 +37,28 @@ func (r *Round) layout() {
 func (r *Round) common(t *task, c *census) bool {
 	apart := &r.sections[r.apart()]
 	if t.apart {
-		return apart.byTask || c.often[t.said] && most(c.apart[t.said], len(apart.places))
+		return apart.byTask || c.often[t.said] && r.most(c.apart[t.said], len(apart.places))
 	}
-	return r.apart() == 1 && r.sections[0].byTask || c.often[t.said] && most(c.places[t.said], r.boxes())
+	return r.apart() == 1 && r.sections[0].byTask || c.often[t.said] && r.most(c.places[t.said], r.boxes())
+}
+
+// showsDiffer reports whether the gauges that a task reads should show at one place what
+// they should not at another.
+func (r *Round) showsDiffer(t *task) bool {
+	first, known := "", false
+	for i := range t.lines {
+		for k := range t.lines[i].cells {
+			text := ""
+			if s := r.show(r.kinds[t.kind], t.lines[i].cells[k].place, r.Horizon.Today); s != nil {
+				text = s.Text
+			}
+			if known && text != first {
+				return true
+			}
+			first, known = text, true
+		}
+	}
+	return false
 }
 
 // boxes is how many enclosures the round passes.
@@ -53,9 +72,14 @@ func (r *Round) boxes() int {
 	return n
 }
 
-// most is of how many enclosures a task is the same before it is said of all: of
-// more than three, and of half of those there are.
-func most(n, of int) bool { return n > few && 2*n >= of }
+// most reports whether a task that is the same at so many enclosures is said of all: at
+// more than three, and half of those there are; or at nearly all, where each has its line.
+func (r *Round) most(n, of int) bool {
+	if r.each {
+		return n > few && 10*n >= 9*of
+	}
+	return n > few && 2*n >= of
+}
 
 // few is of how many enclosures "all" is not said: their names are as short.
 const few = 3
@@ -118,7 +142,11 @@ func (r *Round) often(c *census) {
 		union[k].Union(days)
 		total[k] += days.Count()
 	}
+	of := 3
+	if r.each {
+		of = 9
+	}
 	for k := range total {
-		c.often[k] = union[k] != nil && 10*total[k] >= 3*union[k].Count()*c.places[k]
+		c.often[k] = union[k] != nil && 10*total[k] >= of*union[k].Count()*c.places[k]
 	}
 }

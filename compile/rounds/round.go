@@ -68,6 +68,7 @@ type Round struct {
 	// Days are the days on which anything is to be done.
 	Days horizon.Days
 
+	each     bool // it is written enclosure by enclosure, however long that is
 	places   []Place
 	room     []int   // of each place, among the sections
 	names    []name  // as they are told apart in the whole round
@@ -101,7 +102,12 @@ type span struct {
 // Make prepares a round from the places that it passes, in walking order, what is
 // to be done there and in which states the animals are.
 func Make(r *plan.Round, h horizon.Horizon, places []Place, items []Item, holds []Hold) *Round {
-	out := &Round{Plan: r, Horizon: h, Days: h.New(), places: places, items: walked(items)}
+	return laid(r, h, places, items, holds, false)
+}
+
+// laid is Make; each says that every enclosure is to have its line, however long that is.
+func laid(r *plan.Round, h horizon.Horizon, places []Place, items []Item, holds []Hold, each bool) *Round {
+	out := &Round{Plan: r, Horizon: h, Days: h.New(), each: each, places: places, items: walked(items)}
 	out.rooms()
 	out.name()
 	out.word()

@@ -209,6 +209,9 @@ func rule(s *schema.State) string {
 	if slices.Contains(apartFor, s.Name) {
 		return ""
 	}
+	if strings.HasPrefix(s.Rule, "water") {
+		return "at most " + s.Rule // it allows, and asks for nothing that the list does not
+	}
 	if s.Rule != "" {
 		return s.Rule
 	}

@@ -121,8 +121,8 @@ func TestMannerIsSaid(t *testing.T) {
 		"lid shut? animals seen or hidden (a display outside)",
 		"fresh water; take out",
 		"three strokes of the spray. (far end only)",
-		"feed 1 killed adult cricket each (adults, 3 for 3 animals, one small item at her door)",
-		"feed 2 adult crickets each (6 for 3 animals)",
+		"feed 1 killed adult cricket each (adults, 3 in all, for 3 animals, one small item at her door)",
+		"feed 2 adult crickets each (6 in all, for 3 animals)",
 	} {
 		if !strings.Contains(strings.ToLower(got), strings.ToLower(want)) {
 			t.Errorf("no %q in\n%s", want, got)

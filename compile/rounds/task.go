@@ -107,7 +107,7 @@ func (p *Prey) words() (dish, total string) {
 	case p.Each != math.Trunc(p.Each):
 		return p.items(all, p.Total() == 1) + herd, ""
 	}
-	return p.items(wording.ByHand(p.Each), p.Each == 1) + " each", all + herd
+	return p.items(wording.ByHand(p.Each), p.Each == 1) + " each", all + " in all," + herd
 }
 
 // items is a number of items: "2 killed adult crickets".

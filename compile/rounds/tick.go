@@ -10,7 +10,8 @@ import (
 
 // Ticked prepares a round as New does, of which some of today's entries are done: they stand
 // in no line of today, and Sheet names them apart. It is for lists that are printed now:
-// a calendar is read hours later, and would change with every line of the log.
+// a calendar is read hours later, and would change with every line of the log. Such a list
+// has room: it is written as it is walked, all that is due at an enclosure in one line.
 func Ticked(s *roster.Roster, r *plan.Round, picks []roster.Pick, done func(*roster.Entry) bool) *Round {
 	return prepare(s, r, picks, done)
 }

@@ -69,10 +69,10 @@ func said(stops []Stop) string {
 func TestRounds(t *testing.T) {
 	words := Words{"fresh water": "water", "mist": "mist", "spot clean, look for mould": "spot-clean", "look": "look"}
 	for text, want := range map[string]string{
-		"- Fresh water: Box 1, Box 3\n- Mist: all 4":                                                                        "mist a, water a, mist b, mist c, water c, mist d",
-		"FIRST: Fresh water (last done 3 May): Box 2 males\n- Feed 2, each: Box 3 ×6":                                       "water b, feed c",
-		"- All 4: look\n- All but Box 2 and 3: mist":                                                                        "look a, mist a, look b, look c, look d, mist d",
-		"East room\n- Box 1: mist; spot clean, look for mould\n- Box 2 to 4: feed 2 crickets each (males; 4 for 2 animals)": "mist a, spot-clean a, feed b, feed c, feed d",
+		"- Fresh water: Box 1, Box 3\n- Mist: all 4":                                                                                "mist a, water a, mist b, mist c, water c, mist d",
+		"FIRST: Fresh water (last done 3 May): Box 2 males\n- Feed 2, each: Box 3 ×6":                                               "water b, feed c",
+		"- All 4: look\n- All but Box 2 and 3: mist":                                                                                "look a, mist a, look b, look c, look d, mist d",
+		"East room\n- Box 1: mist; spot clean, look for mould\n- Box 2 to 4: feed 2 crickets each (males; 4 in all, for 2 animals)": "mist a, spot-clean a, feed b, feed c, feed d",
 		"Box 3\n- Fresh water": "water c",
 	} {
 		stops, unread, err := names.Rounds(words, []Occurrence{{Calendar: "c", At: "19:30", Description: text + "\n\nAbout 3 min"}}, map[string][]string{"c": {"a", "b", "c", "d"}})
