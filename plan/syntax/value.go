@@ -351,7 +351,7 @@ func (p *parser) quoteInside(from, to int) {
 	case m != nil:
 		edits = append(edits, p.edit(from, to, `"`+m[1]+" x "+m[2]+` in"`))
 	case len(typed) > 2 && typed[0] == '"' && typed[len(typed)-1] == '"' && !strings.Contains(typed, `\`):
-		for i := 1; i < len(typed)-1; i++ {
+		for i := 1; i < len(typed)-1 && len(edits) <= maxEdits; i++ {
 			if typed[i] == '"' {
 				edits = append(edits, p.edit(from+i, from+i, `\`))
 			}
