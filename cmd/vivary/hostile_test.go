@@ -8,6 +8,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 	"time"
@@ -15,6 +16,7 @@ import (
 	"github.com/spf13/afero"
 
 	"vivary/internal/hostile"
+	"vivary/plan"
 )
 
 var (
@@ -45,10 +47,7 @@ func TestHostile(t *testing.T) {
 		plain = plain.least(checkOf(t, hostile.Plain(*hostileSize)))
 	}
 	t.Logf("plain: %.2f s, %.0f MiB", plain.seconds, plain.mebi)
-	for in := range hostile.Inputs(*hostileSize) {
-		if !strings.Contains(in.Name, *hostileOnly) {
-			continue
-		}
+	for in := range hostile.Inputs(*hostileSize, func(name string) bool { return strings.Contains(name, *hostileOnly) }) {
 		took := checkOf(t, in)
 		for again := 0; again < 2 && took.over(plain); again++ {
 			took = took.least(checkOf(t, in)) // other work of the machine is no fault of the text
@@ -67,34 +66,49 @@ func (a taken) over(plain taken) bool {
 	return a.seconds > most*plain.seconds || a.mebi > most*plain.mebi
 }
 
+// whole are hostile texts that are cheap enough to be checked whole every time. Each has once
+// overflowed the stack, or taken half a minute or half a gigabyte.
+var whole = []string{`as a value "[*]"`, `outside "%{if a}"`, `as a value "@"`, `as a value "\""`, "as a value \"e\u0301\"", `in a block "a {"`, `in a list "“"`, `in a log "a"`, "many rooms", "many cares in an enclosure"}
+
 // hostileSmall checks in this process, where there is nothing to be measured.
 func hostileSmall(t *testing.T) {
 	n := 0
-	for in := range hostile.Inputs(*hostileSize) {
+	for in := range hostile.Inputs(*hostileSize, func(string) bool { return true }) {
 		n++
-		t.Run(in.Name, func(t *testing.T) {
-			var out, wrong bytes.Buffer
-			disk := afero.NewMemMapFs()
-			for name, text := range in.Files() {
-				if err := afero.WriteFile(disk, filepath.Join("c", name), []byte(text), 0o644); err != nil {
-					t.Fatal(err)
-				}
-			}
-			begin := time.Now()
-			code := run([]string{"check", "c"}, &world{disk: disk, out: &out, err: &wrong, clock: func() time.Time { return benchNow }})
-			if code != fine && code != refused {
-				t.Errorf("exit status %d:\n%s", code, wrong.String())
-			}
-			if out.Len() == 0 {
-				t.Error("nothing is said")
-			}
-			if took := time.Since(begin); took > 15*time.Second {
-				t.Errorf("took %s", took)
-			}
-		})
+		t.Run(in.Name, func(t *testing.T) { ends(t, in) })
 	}
 	if n < 272 {
 		t.Errorf("only %d inputs", n)
+	}
+	n = 0
+	for in := range hostile.Inputs(plan.MaxFile, func(name string) bool { return slices.Contains(whole, name) }) {
+		n++
+		t.Run("whole "+in.Name, func(t *testing.T) { ends(t, in) })
+	}
+	if n != len(whole) {
+		t.Errorf("%d of %d whole inputs", n, len(whole))
+	}
+}
+
+// ends checks that a check ends as it should.
+func ends(t *testing.T, in hostile.Input) {
+	var out, wrong bytes.Buffer
+	disk := afero.NewMemMapFs()
+	for name, text := range in.Files() {
+		if err := afero.WriteFile(disk, filepath.Join("c", name), []byte(text), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	begin := time.Now()
+	code := run([]string{"check", "c"}, &world{disk: disk, out: &out, err: &wrong, clock: func() time.Time { return benchNow }})
+	if code != fine && code != refused {
+		t.Errorf("exit status %d:\n%s", code, wrong.String())
+	}
+	if out.Len() == 0 {
+		t.Error("nothing is said")
+	}
+	if took := time.Since(begin); took > time.Minute {
+		t.Errorf("took %s", took)
 	}
 }
 

@@ -107,9 +107,9 @@ func letters(i int) string {
 	return string(out)
 }
 
-// Inputs are all inputs, each of about that many bytes; those that are small are the same
-// for every size.
-func Inputs(size int) iter.Seq[Input] {
+// Inputs are the inputs with a name that is wanted, each of about that many bytes; those that
+// are small are the same for every size.
+func Inputs(size int, wanted func(name string) bool) iter.Seq[Input] {
 	as := func(unit string, n int) string { return strings.Repeat(unit, max(n/len(unit), 1)) }
 	filled := func(repeat func(string, int) string, before, unit, after string) string {
 		return sound + before + repeat(unit, size-len(sound)-len(before)-len(after)) + after
@@ -117,29 +117,30 @@ func Inputs(size int) iter.Seq[Input] {
 	return func(yield func(Input) bool) {
 		for _, unit := range units {
 			for _, p := range places {
-				if !yield(Input{Name: fmt.Sprintf("%s %q", p.name, unit), Plan: filled(as, p.before, unit, p.after)}) {
+				name := fmt.Sprintf("%s %q", p.name, unit)
+				if wanted(name) && !yield(Input{Name: name, Plan: filled(as, p.before, unit, p.after)}) {
 					return
 				}
 			}
 			for _, p := range logPlaces {
-				log := p.before + as(unit, size-len(p.before)-len(p.after)) + p.after
-				if !yield(Input{Name: fmt.Sprintf("%s %q", p.name, unit), Plan: sound + one, Log: log}) {
+				name := fmt.Sprintf("%s %q", p.name, unit)
+				if wanted(name) && !yield(Input{Name: name, Plan: sound + one, Log: p.before + as(unit, size-len(p.before)-len(p.after)) + p.after}) {
 					return
 				}
 			}
 		}
 		for _, m := range many {
-			if !yield(Input{Name: "many " + m.name, Plan: filled(repeated, m.before, m.unit, m.after)}) {
+			if name := "many " + m.name; wanted(name) && !yield(Input{Name: name, Plan: filled(repeated, m.before, m.unit, m.after)}) {
 				return
 			}
 		}
 		for _, l := range lines {
-			if !yield(Input{Name: "log of " + l.name, Plan: sound + one + l.plan, Log: repeated(l.unit, size)}) {
+			if name := "log of " + l.name; wanted(name) && !yield(Input{Name: name, Plan: sound + one + l.plan, Log: repeated(l.unit, size)}) {
 				return
 			}
 		}
 		for _, name := range slices.Sorted(maps.Keys(small)) {
-			if !yield(Input{Name: "small: " + name, Plan: small[name], Log: "2026-11-02 one moult\n"}) {
+			if text := small[name]; wanted("small: "+name) && !yield(Input{Name: "small: " + name, Plan: text, Log: "2026-11-02 one moult\n"}) {
 				return
 			}
 		}
