@@ -195,35 +195,6 @@ func typeTables(b *strings.Builder, lib *plan.Library, figures []*plan.Figure, n
 	}
 }
 
-func feedersPage(lib *plan.Library) string {
-	var b strings.Builder
-	b.WriteString("# What is known of feeders\n\n" + generated + "\n")
-	for _, name := range lib.FeederNames() {
-		f := lib.Feeder(name)
-		fmt.Fprintf(&b, "\n## %s\n\n%s, *%s*.", name, f.Title.V, f.Latin.V)
-		names(&b, " Also", f.Also)
-		names(&b, " Hazards:", f.Hazards)
-		if f.Note.Set() {
-			b.WriteString(" " + f.Note.V)
-		}
-		b.WriteString("\n\n" + figureHead)
-		for _, s := range f.Sizes {
-			value := s.Mass.V.String()
-			if s.Length.Set() {
-				value += ", " + s.Length.V.String()
-			}
-			if s.Energy.Set() {
-				value += ", " + s.Energy.V.String()
-			}
-			fmt.Fprintf(&b, "| size `%s` | %s | %s | %s | %s |\n", s.Name.V, value, s.Quality.V, cell(lib.Cite(s.Cited)), cell(s.Note.V))
-		}
-		for _, x := range f.Figures {
-			figureRow(&b, lib, x)
-		}
-	}
-	return b.String()
-}
-
 func figureRow(b *strings.Builder, lib *plan.Library, f *plan.Figure) {
 	name := "`" + f.Name.V + "`" + of(f.Stages)
 	if f.Instar.Set() {
