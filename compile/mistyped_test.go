@@ -96,6 +96,9 @@ func with(block, lines string) string {
 		if name == "every" || name == "on" {
 			names = "every|on"
 		}
+		if name == "prey" || name == "rotate" {
+			names = "prey|rotate"
+		}
 		had := regexp.MustCompile(`(?m)^ *(?:` + names + `) *= .*\n`)
 		above = above[:open] + had.ReplaceAllString(above[open:], "")
 	}

@@ -204,6 +204,9 @@ func severalDays(s string) []Day {
 		first = time.Saturday
 	case "day", "daily":
 	default:
+		if all := eachWeekday(word); len(all) > 1 {
+			return all
+		}
 		from, to, two := strings.Cut(strings.NewReplacer("–", "-", "—", "-").Replace(word), "-")
 		f, ok1 := weekday(strings.TrimSpace(from))
 		l, ok2 := weekday(strings.TrimSpace(to))
@@ -213,6 +216,18 @@ func severalDays(s string) []Day {
 		return nil
 	}
 	return weekdaysBetween(first, last)
+}
+
+// eachWeekday reads weekdays with nothing but blanks between them, or nothing.
+func eachWeekday(s string) (all []Day) {
+	for _, w := range strings.Fields(s) {
+		day, ok := weekday(strings.TrimSuffix(w, "s"))
+		if !ok {
+			return nil
+		}
+		all = append(all, Day{Kind: EachWeekday, Weekday: day})
+	}
+	return all
 }
 
 func weekdaysBetween(first, last time.Weekday) (all []Day) {

@@ -15,6 +15,7 @@ import (
 	"vivary/plan/syntax"
 	"vivary/schema"
 	"vivary/schema/slip"
+	"vivary/schema/wording"
 )
 
 // decoder turns the syntax tree of one file into blocks. It belongs to one
@@ -380,7 +381,13 @@ func (d *decoder) label(blk *syntax.Block, b *schema.Block, h *Head) {
 		if want == 0 {
 			text = "block " + b.Name + " takes no name"
 		}
-		d.found.Add(finding.Finding{Rule: ruleValue, At: at, Text: text, Write: opening(b) + ", and no more"})
+		f := finding.Finding{Rule: ruleValue, At: at, Text: text, Write: opening(b) + ", and no more"}
+		if name := asName(allLabels(blk)); want == 1 && name != "" && d.own {
+			at.Start = blk.Labels[0].At.Start
+			at.End = blk.Labels[len(blk.Labels)-1].At.End
+			f.Write, f.Edits = quote(name), finding.Text(at, name)
+		}
+		d.found.Add(f)
 	}
 	if want == 0 {
 		return
@@ -402,6 +409,15 @@ func (d *decoder) label(blk *syntax.Block, b *schema.Block, h *Head) {
 	if !validName(h.Name.V) {
 		d.found.Add(d.noName(blk, b, h))
 	}
+}
+
+// allLabels are the words that stand where one name should.
+func allLabels(blk *syntax.Block) string {
+	var all []string
+	for _, l := range blk.Labels {
+		all = append(all, l.Text)
+	}
+	return strings.Join(all, " ")
 }
 
 // noName finds a name that cannot be one. A name is made of it, wherever it stands in the
@@ -503,16 +519,65 @@ func hasBlock(in *syntax.Block, kind string, labels []syntax.Label) bool {
 func (d *decoder) unknown(at source.Place, what, name, where string, known []string, fits func(string) bool) {
 	f := finding.Finding{Rule: ruleUnknownWord, At: at,
 		Text: "there is no " + what + " " + quote(name) + " in " + where}
-	if s := slip.Of(name, known); s != "" {
+	s, kind := slip.Of(name, known), schema.KindCalled(name)
+	in := homes(what, name)
+	switch {
+	case s != "":
 		f.Write = s
 		f.Text += ": did you mean " + s + "?"
 		if fits(s) {
 			f.Edits = finding.Instead(f.At, name, s)
 		}
-	} else {
+	case meant[name] != "" && slices.Contains(known, meant[name]):
+		f.Write = meant[name] + ", if that is what is meant; else one of: " + strings.Join(known, ", ")
+	case what == "block" && kind != nil && slices.Contains(known, "care"):
+		f.Write = "care, with the name " + quote(kind.Name) + ", if it is to be done; else one of: " + strings.Join(known, ", ")
+	case len(in) > 0 && len(in) <= maxHomes:
+		f.Text += ": it belongs " + wording.Or(in)
+		f.Write = "the same there, and not here"
+	default:
 		f.Write = "one of: " + strings.Join(known, ", ")
 	}
 	d.found.Add(f)
+}
+
+// meant are words of keepers for which the language has others.
+var meant = map[string]string{
+	"holiday": "away", "holidays": "away", "vacation": "away", "absence": "away", "trip": "away",
+	"tank": "enclosure", "vivarium": "enclosure", "terrarium": "enclosure", "cage": "enclosure", "tub": "enclosure", "box": "enclosure",
+	"person": "keeper", "carer": "keeper", "vet": "contact", "animal": "animals", "task": "care", "food": "feeding", "feed": "feeding", "meal": "feeding",
+	"rest": "season", "winter": "season", "brumation": "season", "hibernation": "season",
+	"amount": "per_animal", "quantity": "per_animal", "number_of_prey": "per_animal", "how_many": "per_animal", "feeder": "prey", "food_item": "prey",
+	"frequency": "every", "interval": "every", "schedule": "every", "days": "on", "time": "at", "start": "from", "end": "to", "sex": "count", "males": "count", "females": "count",
+	"size": "inside", "dimensions": "inside", "age": "stage", "heat": "climate", "wattage": "power", "watts": "power", "position": "place", "location": "room",
+}
+
+// maxHomes is of how many blocks it is said that a word belongs there.
+const maxHomes = 3
+
+// homes say in which blocks a word may stand.
+func homes(what, name string) (in []string) {
+	seen := map[*schema.Block]bool{}
+	var look func(b *schema.Block)
+	look = func(b *schema.Block) {
+		if seen[b] {
+			return
+		}
+		seen[b] = true
+		if what == "block" && b.Block(name) != nil || what == "attribute" && b.Attr(name) != nil {
+			if b == schema.Plan {
+				in = append(in, "outside of all blocks")
+			} else {
+				in = append(in, "in "+b.Name)
+			}
+		}
+		for _, c := range b.Blocks {
+			look(c)
+		}
+	}
+	look(schema.Plan)
+	slices.Sort(in)
+	return slices.Compact(in)
 }
 
 // headPlace is the first line of a block, without its brace.

@@ -30,6 +30,7 @@ func (d *decoder) elsewhere(a *syntax.Attr, b *binding, v reflect.Value, in *syn
 	}
 	if attr.Kind == schema.Prey || attr.Kind == schema.Menu {
 		d.perAnimal(a, f, x.Text, b, v, in)
+		d.inTurn(a, f, x.Text, b, v, in)
 		return
 	}
 	name, better, words := turned(attr, x.Text)
@@ -107,6 +108,21 @@ func (d *decoder) perAnimal(a *syntax.Attr, f *finding.Finding, typed string, b 
 	to, prey := b.attrs[a.Name], asText(strings.TrimSpace(rest))
 	if d.reads(prey, to.attr, v.FieldByIndex(to.field).Type()) {
 		f.Edits = finding.Plain(a.At, a.Name+" = "+prey.written()+"\n"+d.indent(a)+"per_animal = "+strconv.Itoa(n))
+	}
+}
+
+// inTurn makes several feeders of one text a list, which are given in turn.
+func (d *decoder) inTurn(a *syntax.Attr, f *finding.Finding, typed string, b *binding, v reflect.Value, in *syntax.Block) {
+	to, each := b.attrs["rotate"], parted(typed)
+	if to == nil || len(each) < 2 || len(f.Edits) > 0 || a.Name != "rotate" && in.Attr("rotate") != nil {
+		return
+	}
+	for i := range each {
+		each[i] = strings.TrimSpace(each[i])
+	}
+	if all := asTexts(each); d.reads(all, to.attr, v.FieldByIndex(to.field).Type()) {
+		f.Write = "rotate, with each by itself"
+		f.Edits = finding.Plain(a.At, "rotate = "+all.written())
 	}
 }
 

@@ -202,6 +202,9 @@ func (e earlyError) Error() string {
 
 func prey(s string) (Prey, error) {
 	w := strings.Fields(s)
+	if len(parted(s)) > 1 {
+		return Prey{}, errors.New(quote(s) + " is several feeders: what is given in turn stands in rotate, each by itself")
+	}
 	if len(w) == 0 || len(w) > maxPreyWords {
 		return Prey{}, errors.New(quote(s) + " is not prey")
 	}

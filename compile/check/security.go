@@ -181,7 +181,7 @@ func stingCard(r *Rule, e *Enclosure) {
 
 func lidLoose(r *Rule, e *Enclosure) {
 	h := e.Plan.Housing
-	if !h.Lid.Set() || h.LidIs("latched") || h.LidIs("locked") || e.word(schema.FigureLid) != "latched" {
+	if !h.Lid.Set() || h.Unread || h.LidIs("latched") || h.LidIs("locked") || e.word(schema.FigureLid) != "latched" {
 		return
 	}
 	f := e.figure(schema.FigureLid)

@@ -422,7 +422,7 @@ func dayOf(d plan.Day) (int, bool) {
 
 func noNightDrop(r *Rule, e *Enclosure) {
 	c, drop := e.Plan.Climate, e.figure(schema.FigureNightDrop)
-	if c == nil || drop == nil || c.Night.Set() || !e.Plan.Heated() || e.noCoolEnd() || c.CoolEnd.Set() && e.tooWarmByPlan() {
+	if c == nil || drop == nil || c.Unread || c.Night.Set() || !e.Plan.Heated() || e.noCoolEnd() || c.CoolEnd.Set() && e.tooWarmByPlan() {
 		return
 	}
 	for _, h := range c.Heaters {

@@ -32,6 +32,9 @@ func ParseCount(s string) (Count, error) {
 
 var sexes = regexp.MustCompile(`(?i)(\d+|a|one|two|three|four|five|six|seven|eight|nine|ten) ?(males?|females?|unsexed|m|f|u)\b`)
 
+// couples are a male and a female each.
+var couples = regexp.MustCompile(`(?i)^(?:(\d+|a|one|two|three|four|five|six|seven|eight|nine|ten) )?pairs?$`)
+
 // meantCount returns the texts that may be meant by one that is no count.
 func meantCount(s string) (all []string) {
 	s = folded(s)
@@ -40,8 +43,14 @@ func meantCount(s string) (all []string) {
 		all = append(all, strings.ReplaceAll(s, ",", "."), strings.ReplaceAll(s, ", ", "."))
 	}
 	all = append(all, strings.NewReplacer("/", ".", ":", ".").Replace(s))
-	if strings.EqualFold(s, "a pair") || strings.EqualFold(s, "pair") || strings.EqualFold(s, "one pair") {
-		all = append(all, "1.1")
+	if m := couples.FindStringSubmatch(s); m != nil {
+		n := 1
+		if v, _, ok := numeral(m[1]+" ", Duration); ok {
+			n = int(v)
+		} else if digits(m[1]) > 0 {
+			n = whole(m[1])
+		}
+		all = append(all, strconv.Itoa(n)+"."+strconv.Itoa(n))
 	}
 	if v, rest, ok := numeral(s+" ", Duration); ok && rest == "" {
 		all = append(all, strconv.Itoa(int(v)))

@@ -231,7 +231,7 @@ func howOften(s string) (n int, u IntervalUnit) {
 	rest, each := cutEach(strings.TrimSpace(rest))
 	for u := Day; u <= Year; u++ {
 		i := &intervals[u]
-		if rest == i.name && each || said && strings.Contains(i.once, " "+rest+" ") {
+		if rest == i.name && (each || said) || said && strings.Contains(i.once, " "+rest+" ") {
 			return n, u
 		}
 	}
