@@ -166,6 +166,7 @@ type About struct {
 	Altitude   Written[quantity.Quantity] `care:"altitude"`
 	Units      Written[string]            `care:"units"`
 	Clock      Written[string]            `care:"clock"`
+	Week       Written[string]            `care:"week"`
 	Web        Written[string]            `care:"web"`
 	Quarantine Written[quantity.Quantity] `care:"quarantine"`
 	Note       Written[string]            `care:"note"`

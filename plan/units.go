@@ -130,6 +130,10 @@ func unitsOf(files []*file, about *About) quantity.Units {
 		}
 	}
 	out.TwelveHours = mostly(clocks, here)
+	out.SundayFirst = here
+	if about.Week.Set() {
+		out.SundayFirst = about.Week.V == schema.WeekSunday
+	}
 	if about.Clock.Set() {
 		out.TwelveHours = about.Clock.V == schema.Clock12
 	}

@@ -200,7 +200,7 @@ func byWeekday(r *compile.Result, on []int) string {
 	}
 	var out []string
 	for k := range 7 {
-		w := time.Weekday((k + 1) % 7) // a week begins on Monday
+		w := (r.Plan.Units.Week() + time.Weekday(k)) % 7
 		switch {
 		case most[w] == 0:
 		default:

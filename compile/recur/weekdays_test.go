@@ -3,7 +3,9 @@ package recur_test
 import (
 	"math/rand/v2"
 	"testing"
+	"time"
 
+	"vivary/compile/recur"
 	"vivary/schema/civil"
 )
 
@@ -42,5 +44,17 @@ func TestOnWeekdays(t *testing.T) {
 	}
 	if narrowed < 300 || once == 0 {
 		t.Errorf("%d rules of weekdays, %d of one day: too few to show anything", narrowed, once)
+	}
+}
+
+// The days of a week are told from the one with which the keeper's week begins, and are the
+// same days.
+func TestWeekBegins(t *testing.T) {
+	set := civil.Weekdays(0).With(time.Sunday).With(time.Wednesday).With(time.Saturday)
+	for every, want := range map[int][2]string{1: {"Wed, Sat and Sun", "Sun, Wed and Sat"}, 2: {"every 2 weeks on Wed, Sat and Sun", "every 2 weeks on Sun, Wed and Sat"}} {
+		r := recur.Weekly(set, every, civil.Must(2027, time.March, 1))
+		if got := [2]string{r.Words(), r.WordsFrom(time.Sunday)}; got != want {
+			t.Errorf("%q, want %q", got, want)
+		}
 	}
 }

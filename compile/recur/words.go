@@ -12,7 +12,10 @@ import (
 // Words returns the rule as a keeper would say it, without its bounds: "every
 // 3 days", "Tue and Fri", "every 2 weeks on Tue", "the 1st and 15th", "the last
 // Fri of the month", "1 Apr each year".
-func (r Rule) Words() string {
+func (r Rule) Words() string { return r.WordsFrom(time.Monday) }
+
+// WordsFrom is Words with the days of a week from one of them on.
+func (r Rule) WordsFrom(first time.Weekday) string {
 	n := strconv.Itoa(int(r.every))
 	switch r.unit {
 	case inDays:
@@ -26,19 +29,19 @@ func (r Rule) Words() string {
 		}
 		return "every " + n + " days"
 	case inWeeks:
-		days := wording.And(pick(r.weekdays, dayNames))
+		days := wording.And(daysFrom(r.weekdays, first))
 		if r.every == 1 {
 			return days
 		}
 		return "every " + n + " weeks on " + days
 	case inMonths:
-		return r.monthWords()
+		return r.monthWords(first)
 	}
 	return "never"
 }
 
-func (r Rule) monthWords() string {
-	what := r.dayWords()
+func (r Rule) monthWords(first time.Weekday) string {
+	what := r.dayWords(first)
 	months := r.monthNames()
 	day, single := strings.CutPrefix(what, "the ")
 	single = single && r.days&(r.days-1) == 0 && r.weekdays == 0 && r.short == skipShort
@@ -65,7 +68,7 @@ func (r Rule) monthWords() string {
 }
 
 // dayWords is the days without the months: "the 1st and 15th".
-func (r Rule) dayWords() string {
+func (r Rule) dayWords(first time.Weekday) string {
 	if r.days == allDays {
 		return "every day"
 	}
@@ -75,7 +78,7 @@ func (r Rule) dayWords() string {
 			the = append(the, civil.Ordinal(d))
 		}
 	}
-	for _, name := range pick(r.weekdays, dayNames) {
+	for _, name := range daysFrom(r.weekdays, first) {
 		switch {
 		case r.nth == 0:
 			every = append(every, "every "+name)
@@ -116,3 +119,15 @@ func (r Rule) monthNames() []string {
 }
 
 var dayNames = [7]string{"Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"}
+
+// daysFrom names the weekdays of a set, from one of them on.
+func daysFrom(set uint8, first time.Weekday) []string {
+	from := (int(first) + 6) % 7
+	var out []string
+	for k := range dayNames {
+		if i := (from + k) % 7; set>>i&1 == 1 {
+			out = append(out, dayNames[i])
+		}
+	}
+	return out
+}

@@ -246,7 +246,7 @@ func (e *Entry) Words() string {
 	}
 	var parts []string
 	for _, r := range rules {
-		parts = append(parts, r.Words())
+		parts = append(parts, r.WordsFrom(e.Plan().Units.Week()))
 	}
 	return strings.Join(parts, " and ")
 }

@@ -1,5 +1,7 @@
 package quantity
 
+import "time"
+
 // Units are the units in which values are told to a keeper, whatever they are stated in.
 // The zero Units are metric, with a clock of 24 hours.
 type Units struct {
@@ -9,13 +11,15 @@ type Units struct {
 	Mass        Unit // Gram or Ounce
 	// TwelveHours says that times of day are told as 7:30 pm.
 	TwelveHours bool
+	// SundayFirst says that days of the week are told from Sunday on.
+	SundayFirst bool
 }
 
 // Metric and Customary are the units of the international system and those that are usual
 // in the United States.
 var (
-	Metric    = Units{Celsius, Centimetre, Millilitre, Gram, false}
-	Customary = Units{Fahrenheit, Inch, FluidOunce, Ounce, true}
+	Metric    = Units{Celsius, Centimetre, Millilitre, Gram, false, false}
+	Customary = Units{Fahrenheit, Inch, FluidOunce, Ounce, true, true}
 )
 
 // pairs are units of one size of thing, metric and customary. A unit that stands in none
@@ -27,6 +31,14 @@ var pairs = [][2]Unit{
 	{Millilitre, FluidOunce}, {Litre, Gallon}, {Litre, Quart}, {Millilitre, Pint}, {Millilitre, Cup},
 	{Gram, Ounce}, {Milligram, Ounce}, {Kilogram, Pound},
 	{KilojoulePerGram, KilocaloriePerGram},
+}
+
+// Week is the day with which a week is told to begin.
+func (s Units) Week() time.Weekday {
+	if s.SundayFirst {
+		return time.Sunday
+	}
+	return time.Monday
 }
 
 // Of returns the unit in which a value is told that is stated in u.
