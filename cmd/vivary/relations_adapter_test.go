@@ -23,6 +23,7 @@ import (
 	"vivary/plan/source"
 	"vivary/schema"
 	"vivary/schema/civil"
+	"vivary/schema/wording"
 )
 
 // What the relations between plans and feeds ask of the program stands in this file
@@ -149,7 +150,7 @@ func reasons(t testing.TB, p *randomplan.Plan, until civil.Date) (shown []byte, 
 		word := e.Plan().Name.V + "/" + e.Name
 		for d := r.Today; d < until; d++ {
 			for _, a := range explain.On(r, word, d) {
-				if !strings.HasSuffix(a.Title, " at "+e.At().String()) {
+				if !strings.HasSuffix(a.Title, " at "+wording.Clock(e.At(), r.Plan.Units)) {
 					continue
 				}
 				_, said, _ := strings.Cut(a.Parts[0].Lines[0].Text, ": ")
@@ -241,26 +242,32 @@ func listed(t testing.TB, p *randomplan.Plan, keeper string, days int) ([]feedor
 	if status != fine {
 		return nil, fmt.Errorf("the list for %s: status %d, %s", keeper, status, errs)
 	}
-	var rounds []struct {
-		Date  string
-		Lines []struct {
-			Kind       string
-			Enclosures []struct{ Enclosure, Animals string }
+	var list struct {
+		Days []struct {
+			Date   string
+			Rounds []struct {
+				Lines []struct {
+					Kind       string
+					Enclosures []struct{ Enclosure, Animals string }
+				}
+			}
 		}
 	}
-	if err := json.Unmarshal([]byte(out), &rounds); err != nil {
+	if err := json.Unmarshal([]byte(out), &list); err != nil {
 		return nil, err
 	}
 	var all []feedoracle.Stop
-	for _, r := range rounds {
-		day, err := civil.Parse(r.Date)
+	for _, d := range list.Days {
+		day, err := civil.Parse(d.Date)
 		if err != nil {
 			return nil, err
 		}
-		for _, l := range r.Lines {
-			for _, e := range l.Enclosures {
-				to := feedoracle.Target{Box: e.Enclosure, Animals: animals(p.Box(e.Enclosure), e.Animals)}
-				all = append(all, feedoracle.Stop{Day: day, Target: to, Kind: l.Kind})
+		for _, r := range d.Rounds {
+			for _, l := range r.Lines {
+				for _, e := range l.Enclosures {
+					to := feedoracle.Target{Box: e.Enclosure, Animals: animals(p.Box(e.Enclosure), e.Animals)}
+					all = append(all, feedoracle.Stop{Day: day, Target: to, Kind: l.Kind})
+				}
 			}
 		}
 	}
