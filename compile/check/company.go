@@ -174,7 +174,7 @@ func fixed(t *plan.Timing) bool {
 func groupLarge(r *Rule, e *Enclosure) {
 	f := e.figure(schema.FigureGroupMax)
 	if n := e.total(); f != nil && float64(n) > f.Range.High && !e.compartments() {
-		e.Add(finding.Finding{Rule: &r.Rule, At: e.together(), Text: strconv.Itoa(n) + " animals are together", Limit: e.limit(strconv.Itoa(int(f.Range.High))+" at the most", f), Source: e.Cite(f), Write: "two groups"})
+		e.Add(finding.Finding{Rule: &r.Rule, At: e.together(), Text: strconv.Itoa(n) + " animals are together", Limit: e.limit(strconv.Itoa(int(f.Range.High))+" at the most", f), Source: e.Cite(f), Write: "two groups, each in an enclosure of its own"})
 	}
 }
 

@@ -267,7 +267,7 @@ func portionOdd(r *Rule, e *Enclosure) {
 			text += ", about " + quantity.Format(grams, e.in(quantity.Gram))
 			limit += ", about " + quantity.FormatRange(low, high, e.in(quantity.Gram))
 		}
-		x := finding.Finding{Rule: &r.Rule, At: own.At, Limit: limit, Source: e.Cite(usual), Write: "per_animal or the days so that it comes nearer"}
+		x := finding.Finding{Rule: &r.Rule, At: own.At, Limit: limit, Source: e.Cite(usual), Write: "more or fewer for each (per_animal), or other days, so that it comes nearer"}
 		switch {
 		case got > 2*high:
 			x.Text = text + ": more than twice the most that is usual"

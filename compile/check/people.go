@@ -71,7 +71,7 @@ func keeperUnsaid(r *Rule, c *Collection) {
 					at = s.Origin
 				}
 				c.Add(finding.Finding{Rule: &r.Rule, At: at, Text: "who does the " + round.Shown() + " is not said, so whether the absence of " + a.Name.V + " matters cannot be told",
-					Source: r.Source, Write: "keeper, with whoever does it", Also: []finding.Related{{At: a.At, Text: "the absence"}}})
+					Source: r.Source, Write: "who does it, as keeper", Also: []finding.Related{{At: a.At, Text: "the absence"}}})
 				break
 			}
 		}
@@ -121,7 +121,7 @@ func overBudget(r *Rule, c *Collection) {
 			c.Add(finding.Finding{Rule: &r.Rule, At: k.Budget.At, Source: r.Source,
 				Text:  strings.TrimSpace("up to about "+strconv.Itoa(worst)+" min a day "+c.Horizon.Often(over)) + ": too long for " + k.Shown(),
 				Limit: k.Budget.V.String() + " a day, as the plan says",
-				Write: "from or on for weekly care, so that it falls on other days"})
+				Write: "other days for weekly care (from, or on), so that less falls on one"})
 		}
 	}
 }
@@ -157,7 +157,7 @@ func contactUnsaid(r *Rule, c *Collection) {
 	for _, a := range c.aways() {
 		for _, name := range []string{a.Name.V, a.Cover.V} {
 			if p := c.Plan.Keeper(name); p != nil && a.Cover.Set() && !p.Phone.Set() {
-				c.Add(finding.Finding{Rule: &r.Rule, At: a.At, Source: r.Source, Text: "how to reach " + p.Shown() + " is not said, and " + a.Cover.V + " stands in", Write: "phone in keeper \"" + name + "\""})
+				c.Add(finding.Finding{Rule: &r.Rule, At: a.At, Source: r.Source, Text: "how to reach " + p.Shown() + " is not said, and " + a.Cover.V + " stands in", Write: "the number, or where it stands, as phone of keeper \"" + name + "\""})
 			}
 		}
 	}
@@ -179,7 +179,7 @@ func livePrey(r *Rule, e *Enclosure) {
 			who, _ := e.Roster.Doer(s, d)
 			e.Add(finding.Finding{Rule: &r.Rule, At: s.Meal.Killed.At, Source: r.Source,
 				Text:  "the meal of " + e.Horizon.Date(d).Words() + " is left out: " + who + " stands in, and is not said to be trained in feeding live prey",
-				Write: "killed prey on those days; or trained with feeding in it, in keeper \"" + who + "\", once shown"})
+				Write: "killed prey on those days; or feeding under trained of keeper \"" + who + "\", once shown"})
 			break
 		}
 	}

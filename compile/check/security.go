@@ -166,7 +166,7 @@ func painUntrained(r *Rule, e *Enclosure) {
 		for _, k := range who {
 			if k != "" && inside(s) && !e.trained(k, schema.SkillVenom) {
 				e.Add(finding.Finding{Rule: &r.Rule, At: e.Plan.Species.At, Text: k + " works inside with " + e.Sheet.Name.V + " (" + s.Name + ") and is not said to be trained for venom",
-					Limit: e.limit("venom: "+f.Value.V, f), Source: r.Source, Write: "once shown, trained with venom in it, in keeper " + strconv.Quote(k)})
+					Limit: e.limit("venom: "+f.Value.V, f), Source: r.Source, Write: "once shown, venom under trained of keeper " + strconv.Quote(k)})
 				return
 			}
 		}
@@ -258,7 +258,7 @@ func hairsUntrained(r *Rule, e *Enclosure) {
 		}
 		f := e.figure(schema.FigureHairs)
 		e.Add(finding.Finding{Rule: &r.Rule, At: e.Plan.Species.At, Text: s.Keeper + " works inside with " + e.Sheet.Name.V + " (" + s.Name + ") and is not said to be trained for its hairs",
-			Limit: e.limit("throws barbed hairs", f), Source: r.Source, Write: "once shown, trained with hairs in it, in keeper " + strconv.Quote(s.Keeper)})
+			Limit: e.limit("throws barbed hairs", f), Source: r.Source, Write: "once shown, hairs under trained of keeper " + strconv.Quote(s.Keeper)})
 		return
 	}
 }

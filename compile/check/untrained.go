@@ -158,7 +158,7 @@ func (e *Enclosure) whoCould(x *roster.Entry, n need, i int) string {
 		}
 	}
 	if who, there := e.Roster.Doer(x, i); there && who != "" {
-		return "once they are, trained with " + n.skills[0] + " in it, in keeper \"" + who + "\"; or a later day to leave"
+		return "once they are, " + n.skills[0] + " under trained of keeper \"" + who + "\"; or a later day to leave"
 	}
 	return "as cover somebody who is trained in " + wording.Or(n.skills) + ", or a later day to leave"
 }
