@@ -257,12 +257,46 @@ func (r *resolver) joinedRack(e *Event, k *Rack) {
 	}
 }
 
+// maxSpread is how many lines are made of measurements in racks, for each enclosure that
+// stands there: those of more than a year in a rack of 400, read every day.
+const maxSpread = 200_000
+
+// measuredRack returns the rack in which a line is a measurement, or nil.
+func (r *resolver) measuredRack(e *Event) *Rack {
+	if e.Word != schema.WordMeasured || r.c.enclosures[e.Enclosure.V] != nil {
+		return nil
+	}
+	return r.c.racks[e.Enclosure.V]
+}
+
+// spreadFrom returns the place in the log, which is in order, from which on measurements in
+// racks are those of every enclosure there: of more than are spread the youngest tell most.
+func (r *resolver) spreadFrom(all []Event) int {
+	n, older, first := 0, 0, 0
+	for i := range slices.Backward(all) {
+		k := r.measuredRack(&all[i])
+		if k == nil {
+			continue
+		}
+		if n += len(k.Enclosures); n > maxSpread {
+			if older++; older == 1 {
+				first = i + 1
+			}
+		}
+	}
+	if older > 0 {
+		r.found.Add(*wrongLine(all[first-1].At, "this and "+strconv.Itoa(older-1)+" older measurements in racks are not taken for those of every enclosure there: there are more than are read so", "older logs out of the folder"))
+	}
+	return first
+}
+
 // forRacks adds to each measurement in a rack one for every enclosure that stands there.
 func (r *resolver) forRacks(all []Event) []Event {
 	var out []Event
+	from := r.spreadFrom(all)
 	for i, e := range all {
-		k := r.c.racks[e.Enclosure.V]
-		if k == nil || e.Word != schema.WordMeasured || r.c.enclosures[e.Enclosure.V] != nil {
+		k := r.measuredRack(&e)
+		if k == nil || i < from {
 			if out != nil {
 				out = append(out, e)
 			}

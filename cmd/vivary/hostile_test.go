@@ -8,6 +8,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"regexp"
 	"slices"
 	"strings"
 	"testing"
@@ -21,7 +22,7 @@ import (
 
 var (
 	hostileSize = flag.Int("hostile", 16<<10, "how many bytes a hostile text has; from a MiB on its time and memory are held against those of a plain plan")
-	hostileOnly = flag.String("hostile-only", "", "of large hostile texts only those that have this in their names")
+	hostileOnly = flag.String("hostile-only", "", "of large hostile texts only those whose names match this expression")
 )
 
 // taken is what a check took, as a process of its own.
@@ -47,7 +48,7 @@ func TestHostile(t *testing.T) {
 		plain = plain.least(checkOf(t, hostile.Plain(*hostileSize)))
 	}
 	t.Logf("plain: %.2f s, %.0f MiB", plain.seconds, plain.mebi)
-	for in := range hostile.Inputs(*hostileSize, func(name string) bool { return strings.Contains(name, *hostileOnly) }) {
+	for in := range hostile.Inputs(*hostileSize, regexp.MustCompile(*hostileOnly).MatchString) {
 		took := checkOf(t, in)
 		for again := 0; again < 2 && took.over(plain); again++ {
 			took = took.least(checkOf(t, in)) // other work of the machine is no fault of the text
