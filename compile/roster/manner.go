@@ -47,6 +47,10 @@ const beside = "beside the hides, out the same evening"
 // further for them than for her (common practice, no source).
 const atDoor = "in pieces at her door"
 
+// onceBrown stands before it as long as their first moult is not logged: white young do not
+// eat, and prey that lies about harms them (as in the first look after the brood).
+const onceBrown = "light brown ones only, "
+
 // inHand says, once it is known which days stand, how they are done: it takes out what
 // was put on days on which it must not be done, has prey killed where live prey would
 // harm, and says the manner of what may be done only so and so.
@@ -219,7 +223,11 @@ func (b *builder) manners(e *Entry) {
 		for k := range e.Group.Mother.Holds {
 			x := &e.Group.Mother.Holds[k]
 			if m := x.State.May[schema.RowKilled].Manner; m == schema.Hatch || m == schema.Outside {
-				each(x.From, x.Until, func(i int) { add(x, schema.May{Manner: m, Words: atDoor}, i) })
+				words := atDoor
+				if x.State == schema.StateBrood && e.Group.Bears() {
+					words = onceBrown + atDoor
+				}
+				each(x.From, x.Until, func(i int) { add(x, schema.May{Manner: m, Words: words}, i) })
 			}
 		}
 	}
