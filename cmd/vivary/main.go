@@ -42,7 +42,7 @@ func program() int {
 		color: terminal(os.Stdout) && os.Getenv("NO_COLOR") == "" && os.Getenv("TERM") != "dumb",
 		live:  terminal(os.Stderr),
 		lock: publish.Waiting(patience, time.Now, func(who string) {
-			fmt.Fprintf(screen.New(os.Stderr, false), "Another build has the folder of the calendars (%s): waiting for it.\n", who)
+			fmt.Fprintf(screen.New(os.Stderr, false), "Another vivary is at work in that folder (%s): waiting for it.\n", who)
 		}),
 	})
 }

@@ -23,6 +23,12 @@ import (
 // written.
 func note(w *world, f *flags, args []string) int {
 	root, _ := w.root(f, nil)
+	release, err := w.alone(root)
+	if err != nil {
+		fmt.Fprintf(w.err, "vivary note: %v. Nothing was written.\n", wording.Plain(err))
+		return refused
+	}
+	defer release()
 	before, status := w.compiled(f, root, f.calendars(root))
 	if status != fine {
 		return status
@@ -72,6 +78,24 @@ func note(w *world, f *flags, args []string) int {
 	w.wrote(path, &n)
 	w.follows(before, t.after, bad, n.word)
 	return fine
+}
+
+// alone waits until nobody else notes in a collection: of two who note the same at the same
+// moment the second is to see that it stands already. Where no lock can be made, on some
+// disks of others, it goes on: a line that stands twice counts once.
+func (w *world) alone(root string) (release func(), err error) {
+	nothing := func() {}
+	if w.lock == nil {
+		return nothing, nil
+	}
+	if there, err := afero.DirExists(w.disk, root); err != nil || !there {
+		return nothing, nil // it is said in a moment
+	}
+	release, err = w.lock(root)
+	if errors.Is(err, errors.ErrUnsupported) || errors.Is(err, os.ErrPermission) {
+		return nothing, nil
+	}
+	return release, err
 }
 
 // wrote says what was written, and how it is taken back where that was more than a line.

@@ -9,9 +9,13 @@ import (
 	"path/filepath"
 	"strings"
 	"sync"
+	"sync/atomic"
 	"testing"
+	"time"
 
 	"github.com/spf13/afero"
+
+	"vivary/cmd/internal/publish"
 )
 
 // unsynced is a disk that finds out at a sync only that it is full.
@@ -142,5 +146,44 @@ func TestManyNotesAtOnce(t *testing.T) {
 		if line := fmt.Sprintf("\n2026-11-25 burrow-a remark \"note %d\"\n", i); strings.Count(string(text), strings.Repeat(line[:len(line)-1], 3)+"\n") != 1 {
 			t.Errorf("%q is not in\n%s", line, text)
 		}
+	}
+}
+
+// Two who note the same at the same moment write it once; what is not the same stays twice.
+func TestTheSameNotedAtOnce(t *testing.T) {
+	dir := t.TempDir()
+	disk := afero.NewOsFs()
+	if s, _, e := at(disk, noon, "start", dir); s != fine {
+		t.Fatal(e)
+	}
+	lock := publish.Waiting(time.Minute, time.Now, func(string) {})
+	var wg sync.WaitGroup
+	var written atomic.Int32
+	for i := range 12 {
+		wg.Go(func() {
+			var o, e strings.Builder
+			w := &world{disk: disk, out: &o, err: &e, clock: func() time.Time { return noon }, lock: lock}
+			line := []string{"note", "--in", dir, "burrow-a", "refused"}
+			if i%4 == 3 {
+				line = append(line[:4], "measured", fmt.Sprint(20+i), "C")
+			}
+			if run(line, w) == fine {
+				written.Add(1)
+			}
+		})
+	}
+	wg.Wait()
+	text, err := afero.ReadFile(disk, filepath.Join(dir, "records", "2026.care.log"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if n := strings.Count(string(text), "burrow-a refused\n"); n != 1 {
+		t.Errorf("it stands %d times:\n%s", n, text)
+	}
+	if n := strings.Count(string(text), "burrow-a measured 2"); n != 2 || written.Load() != 4 {
+		t.Errorf("%d of 3 others stand, %d said that they wrote:\n%s", n, written.Load(), text)
+	}
+	if left, _ := afero.Exists(disk, filepath.Join(dir, ".vivary-lock")); left {
+		t.Error("the lock stays")
 	}
 }

@@ -49,7 +49,7 @@ func Waiting(patience time.Duration, clock func() time.Time, say func(who string
 				}
 			}
 			if waited >= patience {
-				return nil, fmt.Errorf("another build has the folder %q (%s)", dir, holder(path))
+				return nil, fmt.Errorf("another vivary has the folder %q (%s)", dir, holder(path))
 			}
 			if waited >= time.Second && !said {
 				said = true
@@ -84,7 +84,7 @@ func try(path string) (*flock.Flock, error) {
 	case unlockable(err):
 		return nil, fmt.Errorf("%w: %w", err, errors.ErrUnsupported)
 	case err != nil:
-		return nil, fmt.Errorf("the folder cannot be held for this build: %w", err)
+		return nil, fmt.Errorf("the folder cannot be held: %w", err)
 	case !ok:
 		return nil, nil
 	}

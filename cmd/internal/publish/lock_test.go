@@ -23,7 +23,7 @@ func TestLockWaits(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if _, err := Waiting(50*time.Millisecond, clock, nil)(dir); err == nil || !strings.Contains(err.Error(), "another build has the folder") || !strings.Contains(err.Error(), "since 19:30:00") {
+	if _, err := Waiting(50*time.Millisecond, clock, nil)(dir); err == nil || !strings.Contains(err.Error(), "another vivary has the folder") || !strings.Contains(err.Error(), "since 19:30:00") {
 		t.Errorf("it is held: %v", err)
 	}
 	done := make(chan error)
