@@ -364,13 +364,11 @@ func TestLinks(t *testing.T) {
 // The README and the how-to list what they hold, all of it and in its order.
 func TestContents(t *testing.T) {
 	for _, name := range []string{"README.md", "examples/HOWTO.md"} {
-		var want, got []string
+		var want []string
 		for _, h := range regexp.MustCompile(`(?m)^## (.+)$`).FindAllStringSubmatch(page(t, name), -1) {
 			want = append(want, "["+h[1]+"](#"+anchor(h[1])+")")
 		}
-		for _, l := range regexp.MustCompile(`\[[^\]]+\]\(#[^)]+\)`).FindAllString(page(t, name), -1) {
-			got = append(got, l)
-		}
+		got := regexp.MustCompile(`\[[^\]]+\]\(#[^)]+\)`).FindAllString(page(t, name), -1)
 		if len(want) < 5 || !slices.Equal(want, got) {
 			t.Errorf("%s lists\n%s\nand holds\n%s", name, strings.Join(got, "\n"), strings.Join(want, "\n"))
 		}
