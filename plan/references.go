@@ -8,6 +8,7 @@ import (
 	"vivary/plan/finding"
 	"vivary/plan/source"
 	"vivary/schema"
+	"vivary/schema/civil"
 	"vivary/schema/slip"
 )
 
@@ -143,6 +144,9 @@ func (r *resolver) noDay(d Written[Day]) {
 	}
 	f := finding.Finding{Rule: ruleUnknownName, At: d.At, Text: quote(d.V.Name) + " is neither a day nor the name of a dates block", Write: DayForms}
 	if s := r.slip(d.V.Name, slices.Concat(keysOf(r, "dates", r.c.dates), weekdayNames)); s != "" {
+		if w, ok := civil.ParseWeekday(s); ok && len(s) > 3 {
+			s = strings.ToLower(w.String()[:3])
+		}
 		f.Text += ": did you mean " + quote(s) + "?"
 		f.Write = quote(s)
 		f.Edits = finding.Instead(d.At, d.V.Name, s)
@@ -167,8 +171,8 @@ func (r *resolver) ofDates(x *Dates) {
 	}
 }
 
-// weekdayNames are the weekdays as they are written.
-var weekdayNames = []string{"mon", "tue", "wed", "thu", "fri", "sat", "sun"}
+// weekdayNames are the weekdays as they are written, and in full, as many begin to.
+var weekdayNames = []string{"mon", "tue", "wed", "thu", "fri", "sat", "sun", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"}
 
 // within returns a word of a text at its own place, or at that of the text where it
 // is not plain which part is meant.
