@@ -13,7 +13,8 @@ func TestLeftInAtABirth(t *testing.T) {
 	plan := strings.Replace(rightly, "count  = 1", "count  = \"0.1\"", 1)
 	plan = strings.Replace(plan, `on   = ["tue", "fri"]`, "every = \"2 days\"\n    from = \"2026-11-28\"", 1)
 	n := 0
-	for _, f := range on(t, "2026-11-29", plan, "2026-06-01 box adult gravid\n2026-11-29 box adult born 12\n").Findings {
+	r := on(t, "2026-11-29", plan, "2026-06-01 box adult gravid\n2026-11-29 box adult born 12\n")
+	for _, f := range r.Findings {
 		if f.Rule.ID != "leftovers-late" {
 			continue
 		}
@@ -24,5 +25,8 @@ func TestLeftInAtABirth(t *testing.T) {
 	}
 	if n != 1 {
 		t.Errorf("it is found %d times", n)
+	}
+	if said := r.Verdict(); !strings.Contains(said, "1 need is not met in time: box adult has a look for leftovers only 7 days after a meal; every other") {
+		t.Error(said)
 	}
 }
