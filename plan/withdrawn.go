@@ -38,6 +38,7 @@ func (r *resolver) takenBack(all []Event) []Event {
 		return all
 	}
 	gone := make([]bool, len(all))
+	by, copies := r.sayings(all), r.copies(all)
 	worked := map[string]bool{} // lines that took something back, by their text
 	for i := len(all) - 1; i >= 0; i-- {
 		w := &all[i]
@@ -46,11 +47,11 @@ func (r *resolver) takenBack(all []Event) []Event {
 		}
 		gone[i] = true
 		line := r.c.Files.Of(w.At)
-		hit := r.meant(all, gone, i)
+		hit := r.meant(all, gone, i, by)
 		switch {
 		case hit >= 0:
 			worked[line] = true
-			r.strike(all, gone, i, hit)
+			r.strike(all, gone, i, hit, copies)
 		case !worked[line]:
 			r.found.Add(finding.Finding{Rule: ruleLogWithdrawn, At: w.At, Text: "nothing is taken back: no line about these animals says " + quote(strings.Join(takesBack(w).words, " ")),
 				Write: "the word as it stands in the log, and its day: withdrawn moult 2026-11-02"})
@@ -68,9 +69,9 @@ func (r *resolver) takenBack(all []Event) []Event {
 // meant returns which line the line at i takes back: the last that matches of those
 // before it, else the last of all; -1 for none. What takes back is only taken back by
 // what stands after it.
-func (r *resolver) meant(all []Event, gone []bool, i int) int {
+func (r *resolver) meant(all []Event, gone []bool, i int, by sayings) int {
 	b, other := takesBack(&all[i]), -1
-	for j := len(all) - 1; j >= 0; j-- {
+	for _, j := range slices.Backward(by.like(&all[i], b, gone)) {
 		if j == i || gone[j] || !r.matches(&all[i], &all[j], b) {
 			continue
 		}
@@ -95,14 +96,78 @@ func before(a, b *Event) bool {
 
 // strike leaves out a line that is taken back, with the copies of it that merging left.
 // One that was noted again after it was taken back stands.
-func (r *resolver) strike(all []Event, gone []bool, by, hit int) {
-	line := r.c.Files.Of(all[hit].At)
+func (r *resolver) strike(all []Event, gone []bool, by, hit int, copies map[string][]int) {
 	gone[hit] = true
-	for j := range all {
-		if !gone[j] && all[j].Date == all[hit].Date && before(&all[j], &all[by]) && r.c.Files.Of(all[j].At) == line {
+	for _, j := range copies[r.c.Files.Of(all[hit].At)] {
+		if !gone[j] && all[j].Date == all[hit].Date && before(&all[j], &all[by]) {
 			gone[j] = true
 		}
 	}
+}
+
+// copies are the places of all lines of one text.
+func (r *resolver) copies(all []Event) map[string][]int {
+	out := make(map[string][]int, len(all))
+	for i := range all {
+		line := r.c.Files.Of(all[i].At)
+		out[line] = append(out[line], i)
+	}
+	return out
+}
+
+// saying is what a line that is taken back has in common with the one that does: of whom it
+// speaks, and its first word as it is written or as it is meant. A line is looked for among
+// those alone.
+type saying struct{ enclosure, keeper, word string }
+
+type sayings map[saying][]int
+
+func (r *resolver) sayings(all []Event) sayings {
+	out := sayings{}
+	for i := range all {
+		e := &all[i]
+		words := []string{""}
+		if e.Word != nil {
+			words = append(words, e.Word.Name+" ")
+		}
+		if said := wordsFrom(r.c.Files.Text(e.At.File), e); len(said) > 0 {
+			words = append(words, strings.ToLower(said[0]))
+		}
+		for _, w := range words {
+			k := saying{e.Enclosure.V, e.Keeper.V, w}
+			out[k] = append(out[k], i)
+		}
+	}
+	return out
+}
+
+// like returns the places of the lines among which one is that a line may take back, in
+// order. Those at the end that are gone are forgotten.
+func (s sayings) like(w *Event, b back, gone []bool) []int {
+	among := func(word string) []int {
+		k := saying{w.Enclosure.V, w.Keeper.V, word}
+		all := s[k]
+		for len(all) > 0 && gone[all[len(all)-1]] {
+			all = all[:len(all)-1]
+		}
+		s[k] = all
+		return all
+	}
+	if len(b.words) == 0 {
+		return among("")
+	}
+	all := among(strings.ToLower(b.words[0]))
+	meant, _ := schema.Spelled(b.words)
+	if meant == nil || meant.Word == nil {
+		return all
+	}
+	others := among(meant.Word.Name + " ")
+	if len(all) == 0 || len(all) == len(others) && all[0] == others[0] && all[len(all)-1] == others[len(others)-1] && strings.EqualFold(b.words[0], meant.Word.Name) {
+		return others
+	}
+	both := slices.Concat(all, others)
+	slices.Sort(both)
+	return slices.Compact(both)
 }
 
 func (r *resolver) matches(w, e *Event, b back) bool {
