@@ -59,7 +59,11 @@ func prepare(s *roster.Roster, r *plan.Round, picks []roster.Pick, done func(*ro
 			empty.Subtract(g.items[i].Days)
 		}
 	}
-	out := laid(r, s.Horizon, g.places, g.items, g.holds, done != nil)
+	lay := Make
+	if done != nil {
+		lay = Walked
+	}
+	out := lay(r, s.Horizon, g.places, g.items, g.holds)
 	out.ring = g.rings(picks)
 	return out
 }

@@ -105,7 +105,11 @@ func Make(r *plan.Round, h horizon.Horizon, places []Place, items []Item, holds 
 	return laid(r, h, places, items, holds, false)
 }
 
-// laid is Make; each says that every enclosure is to have its line, however long that is.
+// Walked is Make for a list that has room: every enclosure has its line, however long that is.
+func Walked(r *plan.Round, h horizon.Horizon, places []Place, items []Item, holds []Hold) *Round {
+	return laid(r, h, places, items, holds, true)
+}
+
 func laid(r *plan.Round, h horizon.Horizon, places []Place, items []Item, holds []Hold, each bool) *Round {
 	out := &Round{Plan: r, Horizon: h, Days: h.New(), each: each, places: places, items: walked(items)}
 	out.rooms()
