@@ -71,10 +71,10 @@ func (l *Library) onceIn(genus string) (found Namesakes) {
 
 // SoldAs returns the species that are sold by a name which is another's, or are taken for it.
 func (l *Library) SoldAs(written string) (all []*SpeciesSheet) {
-	name := spokenAs(written)
-	for _, of := range l.SpeciesNames() {
-		if s := l.Species(of); slices.ContainsFunc(s.Mistaken, func(w Written[string]) bool { return name.same(spokenAs(w.V)) }) {
-			all = append(all, s)
+	name, last := spokenAs(written), ""
+	for _, n := range l.otherNames().same[name.sameKey()] { // in the order of the sheets
+		if n.as == NameMistaken && n.of != last && name.same(n.words) {
+			all, last = append(all, l.Species(n.of)), n.of
 		}
 	}
 	return all
