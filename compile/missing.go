@@ -233,7 +233,7 @@ func (m *search) sayAbsent() {
 		f.Write = "its block again; or, where the " + wording.Noun(n, "animal is", "animals are") + " not there any more, what became of " + wording.Noun(n, "it", "them") + ": " + gone
 	} else {
 		f.Text = wording.Count(len(rest), "enclosure", "enclosures") + " had " + animals(n) + " " + m.built(first) + ", and the plan has them no more: " + listed(shown)
-		f.Write = "their blocks again; or, for each where they are not there any more, what became of them: " + gone
+		f.Write = "their blocks again; where they only have other names now, formerly in them; or, for each where they are not there any more, what became of them: " + gone
 	}
 	m.found.Add(f)
 }

@@ -10,11 +10,12 @@ func walks(a, b Written[int], an, bn string) bool {
 	if a.V != b.V {
 		return a.V < b.V
 	}
-	return naturally(an, bn)
+	return Naturally(an, bn)
 }
 
-// naturally orders names as people number things: tub-2 before tub-10.
-func naturally(a, b string) bool {
+// Naturally reports whether a name stands before another as people number things: tub-2
+// before tub-10.
+func Naturally(a, b string) bool {
 	i, j := 0, 0
 	for i < len(a) && j < len(b) {
 		if digit(a[i]) && digit(b[j]) {

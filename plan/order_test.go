@@ -12,9 +12,9 @@ func TestNaturally(t *testing.T) {
 	slices.Sort(got)
 	slices.SortFunc(got, func(a, b string) int {
 		switch {
-		case naturally(a, b):
+		case Naturally(a, b):
 			return -1
-		case naturally(b, a):
+		case Naturally(b, a):
 			return 1
 		}
 		return 0
