@@ -38,6 +38,8 @@ type Event struct {
 	// said is what is wrong with the line though it is used; it is not said of a line
 	// that is taken back.
 	said []finding.Finding
+	// quiet says that it is one of so many lines that nothing is said of it.
+	quiet bool
 }
 
 // Where returns where the quantity at a place of Args was measured: one of
@@ -63,7 +65,7 @@ func (e *Event) Where(i int) string {
 func parseLog(id source.ID, text []byte) ([]Event, []finding.Finding) {
 	var events []Event
 	var found finding.List
-	start, more := 0, 0
+	start, more, unsure := 0, 0, 0
 	if bytes.HasPrefix(text, byteOrderMark) {
 		start = len(byteOrderMark)
 	}
@@ -80,17 +82,28 @@ func parseLog(id source.ID, text []byte) ([]Event, []finding.Finding) {
 			end = start + i
 		}
 		line := strings.TrimRight(string(text[start:end]), "\r")
-		if e, wrong := readLine(id, start, line, nil); wrong != nil {
+		e, wrong := readLine(id, start, line, unsure > MaxFound, nil)
+		switch {
+		case wrong != nil:
 			if more++; more <= MaxFound {
 				found.Add(*wrong)
 			}
-		} else if e != nil {
+		case e != nil && e.Word == schema.WordRemark && (unsure > MaxFound || e.said != nil):
+			if unsure++; unsure > MaxFound {
+				e.said, e.quiet = nil, true
+			}
+			events = append(events, *e)
+		case e != nil:
 			events = append(events, *e)
 		}
 		start = end + 1
 	}
 	if more > MaxFound {
 		found.Add(*wrongLine(found.All[len(found.All)-1].At, strconv.Itoa(more-MaxFound)+" more lines of this log cannot be read; all others count", logForm))
+	}
+	if unsure > MaxFound {
+		last := events[len(events)-1].At
+		found.Add(finding.Finding{Rule: ruleLogWord, At: last, Text: "many more lines of this log are taken as remarks, from which nothing follows: put right those that are told, and look again", Write: logForm})
 	}
 	return events, found.All
 }
@@ -101,7 +114,7 @@ var byteOrderMark = []byte("\ufeff")
 // ParseLogLine reads one line as the first of a file. The text of the finding says
 // what is wrong with it.
 func ParseLogLine(id source.ID, line string) (Event, []finding.Finding) {
-	e, wrong := readLine(id, 0, line, nil)
+	e, wrong := readLine(id, 0, line, false, nil)
 	switch {
 	case wrong != nil:
 		return Event{}, []finding.Finding{*wrong}

@@ -1,8 +1,11 @@
 package plan
 
 import (
+	"fmt"
 	"strings"
 	"testing"
+
+	"vivary/schema"
 )
 
 func TestLog(t *testing.T) {
@@ -92,5 +95,35 @@ func TestMisread(t *testing.T) {
 		if want == "" && got != "" || !strings.Contains(got, want) {
 			t.Errorf("%s: %q, want %q", line, got, want)
 		}
+	}
+}
+
+// Of so many lines with words that are none of the log nothing more is said than that there
+// are more, and all of them are kept as remarks.
+func TestManyUnknownWords(t *testing.T) {
+	var log strings.Builder
+	const lines = 3 * MaxFound
+	for i := range lines {
+		fmt.Fprintf(&log, "2026-11-02 den moulx%d\n", i)
+	}
+	events, found := parseLog(1, []byte(log.String()))
+	said := len(found)
+	for i := range events {
+		if said += len(events[i].said); events[i].Word != schema.WordRemark {
+			t.Fatalf("line %d is no remark", i)
+		}
+	}
+	if len(events) != lines || said != MaxFound+1 || !strings.Contains(found[0].Text, "many more lines") {
+		t.Errorf("%d lines, %d findings", len(events), said)
+	}
+	c, all := load(t, map[string]string{"a.care.hcl": sound + "enclosure \"den\" {" + box, "b.care.log": log.String()})
+	n := 0
+	for i := range all {
+		if all[i].Rule == ruleLogWord {
+			n++
+		}
+	}
+	if n != MaxFound+1 || len(c.Log) != lines {
+		t.Errorf("%d findings of %d lines", n, len(c.Log))
 	}
 }

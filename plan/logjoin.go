@@ -96,10 +96,13 @@ func (r *resolver) joined(e *Event) bool {
 		return false
 	}
 	if e.either.Set() && enclosure.called(e.either.V) != nil && !e.Group.Set() {
-		again, wrong := readLine(e.At.File, int(e.At.Start), r.c.Files.Of(e.At), func(name string) bool { return enclosure.called(name) != nil })
+		again, wrong := readLine(e.At.File, int(e.At.Start), r.c.Files.Of(e.At), e.quiet, func(name string) bool { return enclosure.called(name) != nil })
 		if wrong != nil {
 			r.found.Add(*wrong)
 			return false
+		}
+		if e.quiet && again.Word == schema.WordRemark {
+			again.said, again.quiet = nil, true
 		}
 		*e = *again
 		r.nowCalled(e)

@@ -20,18 +20,21 @@ type lineReader struct {
 	start int // of the line in its file
 	line  string
 	words []logWord
+	// brief says that enough has been told of the log: what is meant by a word is not looked for.
+	brief bool
 	// animals reports whether the enclosure has animals of that name; nil where that is
 	// not known yet.
 	animals func(string) bool
 }
 
 // readLine reads a line that begins at start. It returns nothing for a line that says
-// nothing, and what is wrong for one that cannot be used.
-func readLine(id source.ID, start int, line string, animals func(string) bool) (*Event, *finding.Finding) {
+// nothing, and what is wrong for one that cannot be used. brief says that nobody will be told
+// what is said of it.
+func readLine(id source.ID, start int, line string, brief bool, animals func(string) bool) (*Event, *finding.Finding) {
 	if Blank(line) {
 		return nil, nil
 	}
-	l := &lineReader{id: id, start: start, line: line, animals: animals}
+	l := &lineReader{id: id, start: start, line: line, brief: brief, animals: animals}
 	words, note, noteAt := logWords(line)
 	l.words = words
 	whole := l.place(0, len(line))
@@ -203,6 +206,10 @@ func (l *lineReader) asked(e *Event, s *schema.Spelling) {
 // which one may be the animals. What it may be a slip for is said in words, and never
 // written in its place: a word that is taken changes calendars for months.
 func (l *lineReader) unknown(e *Event, at int) {
+	if l.brief {
+		e.WordAt, e.Word = l.span(at, at+1), schema.WordRemark
+		return
+	}
 	word := l.words[at].text
 	near := nearWord(word)
 	text := quote(word) + " is not a word of the log"

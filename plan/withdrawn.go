@@ -205,10 +205,10 @@ func prefix(words, start []string) bool {
 // collection, such as "burrow-a young withdrawn moult 1 2026-11-02". The line may be
 // one that takes back another.
 func (c *Collection) Withdrawal(line string) (string, error) {
-	e, wrong := readLine(1, 0, line, nil)
+	e, wrong := readLine(1, 0, line, false, nil)
 	if e != nil && e.either.Set() {
 		if enclosure := c.Enclosure(e.Enclosure.V); enclosure != nil {
-			e, wrong = readLine(1, 0, line, func(name string) bool { return enclosure.Group(name) != nil })
+			e, wrong = readLine(1, 0, line, false, func(name string) bool { return enclosure.Group(name) != nil })
 		}
 	}
 	switch {
