@@ -14,12 +14,12 @@ func TestParse(t *testing.T) {
 	for line, want := range map[string]commandLine{
 		"--in house due --days 7":          {word: "due", flags: &flags{in: "house", days: 7, format: "text"}},
 		"due --days=7 house":               {word: "due", flags: &flags{days: 7, format: "text"}, rest: []string{"house"}},
-		"—in house –format JSON check":     {word: "check", flags: &flags{in: "house", days: 3, format: "json"}},
-		"note --undo --by lead":            {word: "note", flags: &flags{undo: true, by: "lead", days: 3, format: "text"}},
-		"note tub moult -- --in - —undo x": {word: "note", flags: &flags{days: 3, format: "text"}, rest: []string{"tub", "moult", "--in", "-", "—undo", "x"}},
-		"note tub –left-alone":             {word: "note", flags: &flags{days: 3, format: "text"}, rest: []string{"tub", "–left-alone"}},
-		"-- check house":                   {word: "check", flags: &flags{days: 3, format: "text"}, rest: []string{"house"}},
-		"check --in -":                     {word: "check", flags: &flags{in: "-", days: 3, format: "text"}},
+		"—in house –format JSON check":     {word: "check", flags: &flags{in: "house", days: notGiven, format: "json"}},
+		"note --undo --by lead":            {word: "note", flags: &flags{undo: true, by: "lead", days: notGiven, format: "text"}},
+		"note tub moult -- --in - —undo x": {word: "note", flags: &flags{days: notGiven, format: "text"}, rest: []string{"tub", "moult", "--in", "-", "—undo", "x"}},
+		"note tub –left-alone":             {word: "note", flags: &flags{days: notGiven, format: "text"}, rest: []string{"tub", "–left-alone"}},
+		"-- check house":                   {word: "check", flags: &flags{days: notGiven, format: "text"}, rest: []string{"house"}},
+		"check --in -":                     {word: "check", flags: &flags{in: "-", days: notGiven, format: "text"}},
 	} {
 		got, err := parse(strings.Fields(line))
 		if err != nil || got.word != want.word || got.command == nil || *got.flags != *want.flags || !slices.Equal(got.rest, want.rest) {
@@ -40,7 +40,7 @@ func TestUnclear(t *testing.T) {
 		"due --days --in house":           `after --days stands its N`,
 		"due --days= house":               `after --days stands its N`,
 		"check --in house --in=house":     `--in stands here twice`,
-		"--out feeds check":               `vivary check: --out goes with build, not with check`,
+		"--out feeds note":                `vivary note: --out goes with check, build and due, not with note`,
 		"check --undo":                    `--undo goes with note, not with check`,
 		"note --undo=yes":                 `--undo stands alone`,
 		"--in house":                      `there are flags here and no command`,

@@ -2,6 +2,7 @@ package main
 
 import (
 	"errors"
+	"fmt"
 	"slices"
 	"strconv"
 	"strings"
@@ -23,10 +24,11 @@ type noted struct {
 func (w *world) noteLines(c *plan.Collection, today civil.Date, f *flags, args []string) (noted, error) {
 	var head []string
 	if f.at != "" {
-		if _, err := civil.ParseClock(f.at); err != nil {
-			return noted{}, err
+		at, err := civil.ReadClock(f.at)
+		if err != nil {
+			return noted{}, fmt.Errorf("--at: %w", err)
 		}
-		head = append(head, f.at)
+		head = append(head, at.String())
 	}
 	if f.by != "" {
 		head = append(head, "by", f.by)

@@ -44,7 +44,12 @@ func takeDay(c *plan.Collection, today civil.Date, words []string) (day civil.Da
 			return day, words[1:], err
 		}
 	}
-	if day, err := civil.Parse(words[0]); err == nil {
+	if len(words) > 3 { // 2 Dec 2026
+		if day, err := civil.Read(strings.Join(words[:3], " ")); err == nil {
+			return day, words[3:], nil
+		}
+	}
+	if day, err := civil.Read(words[0]); err == nil {
 		return day, words[1:], nil
 	} else if likeADay.MatchString(words[0]) {
 		return 0, nil, err
