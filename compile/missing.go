@@ -127,9 +127,9 @@ func (m *search) fewer(t *told, l *life.Enclosure) {
 	name := l.Plan.Name.V
 	f.Text = fmt.Sprintf("%s had %s %s, and by the plan it has %d: nothing says what became of %d", quoted(t.Shown, name), animals(t.Animals), m.built(t), now, lost)
 	if planned < t.Planned {
-		f.Write = fmt.Sprintf("the number again that stood here, %d in all, and what happened into the log, which takes them off: vivary note %s died %d; or, where it was written wrongly, gone %q with animals = %d and because", t.Planned, named(l.Plan), lost, name, lost)
+		f.Write = fmt.Sprintf("the number again that stood here, %d in all, and what happened into the log, which takes them off: vivary note %s died %d; or, where it was written wrongly, a gone block of the name %q, with %d as animals and the reason as because", t.Planned, named(l.Plan), lost, name, lost)
 	} else {
-		f.Write = fmt.Sprintf("the lines of the log again that told of them; or gone %q with animals = %d and because", name, lost)
+		f.Write = fmt.Sprintf("the lines of the log again that told of them; or a gone block of the name %q, with %d as animals and the reason as because", name, lost)
 	}
 	m.found.Add(f)
 }
@@ -226,7 +226,7 @@ func (m *search) sayAbsent() {
 	if name == "" {
 		name = "NAME"
 	}
-	gone := "gone " + strconv.Quote(name) + " { because = \"…\" }"
+	gone := "a gone block of the name " + strconv.Quote(name) + ", with that as because"
 	f := finding.Finding{Rule: ruleMissing, At: m.r.Plan.About.At}
 	if len(rest) == 1 {
 		f.Text = shown[0] + " had " + animals(n) + " " + m.built(first) + ", and the plan has it no more"
@@ -291,7 +291,7 @@ func (m *search) sayRenamed(t *told, name string, l *life.Enclosure) {
 	e := l.Plan
 	f := finding.Finding{Rule: ruleMissing, At: e.Name.At, In: e.Box(),
 		Text: quoted(t.Shown, name) + " had " + animals(t.Animals) + " " + m.built(t) + ", and the plan has it no more. " + strconv.Quote(e.Name.V) + " is new and may be the same under another name",
-		Also: []finding.Related{{Text: "where it is another, put the old block back, or say what became of its animals: gone " + strconv.Quote(name) + " { because = \"…\" }"}}}
+		Also: []finding.Related{{Text: "where it is another, put the old block back, or say in a gone block of the name " + strconv.Quote(name) + " what became of its animals"}}}
 	line := "formerly = " + strconv.Quote(name)
 	f.Write = line + " in its block"
 	text := m.r.Plan.Files.Text(e.At.File)
