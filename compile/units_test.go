@@ -178,9 +178,6 @@ func TestSameInEitherUnits(t *testing.T) {
 
 // What why explains of rules, figures, feeders, types and all else is told so too.
 func TestExplainedInEitherUnits(t *testing.T) {
-	if testing.Short() {
-		t.Skip("all that can be explained")
-	}
 	text := setupHead + setups(t)[0].text
 	metric, us := on(t, "2027-03-02", text, ""), on(t, "2027-03-02", inUS(t, text), "")
 	var about []string
