@@ -125,7 +125,7 @@ func (m *search) fewer(t *told, l *life.Enclosure) {
 	}
 	f := finding.Finding{Rule: ruleMissing, At: place(l.Plan), In: l.Plan.Box()}
 	name := l.Plan.Name.V
-	f.Text = fmt.Sprintf("%s had %s %s, and by the plan it has %d: nothing says what became of %d", quoted(t.Shown, name), animals(t.Animals), m.built(t), now, lost)
+	f.Text = fmt.Sprintf("%s had %s %s, and by the plan it has %d: nothing says what became of %d", quoted(t.Shown, name), wording.Animals(t.Animals), m.built(t), now, lost)
 	if planned < t.Planned {
 		f.Write = fmt.Sprintf("the number again that stood here, %d in all, and what happened into the log, which takes them off: vivary note %s died %d; or, where it was written wrongly, a gone block of the name %q, with %d as animals and the reason as because", t.Planned, named(l.Plan), lost, name, lost)
 	} else {
@@ -150,8 +150,6 @@ func named(e *plan.Enclosure) string {
 	}
 	return e.Name.V
 }
-
-func animals(n int) string { return wording.Count(n, "animal", "animals") }
 
 // quoted is what people call an enclosure, with its name where that is another.
 func quoted(shown, name string) string {
@@ -229,10 +227,10 @@ func (m *search) sayAbsent() {
 	gone := "a gone block of the name " + strconv.Quote(name) + ", with that as because"
 	f := finding.Finding{Rule: ruleMissing, At: m.r.Plan.About.At}
 	if len(rest) == 1 {
-		f.Text = shown[0] + " had " + animals(n) + " " + m.built(first) + ", and the plan has it no more"
+		f.Text = shown[0] + " had " + wording.Animals(n) + " " + m.built(first) + ", and the plan has it no more"
 		f.Write = "its block again; or, where the " + wording.Noun(n, "animal is", "animals are") + " not there any more, what became of " + wording.Noun(n, "it", "them") + ": " + gone
 	} else {
-		f.Text = wording.Count(len(rest), "enclosure", "enclosures") + " had " + animals(n) + " " + m.built(first) + ", and the plan has them no more: " + listed(shown)
+		f.Text = wording.Count(len(rest), "enclosure", "enclosures") + " had " + wording.Animals(n) + " " + m.built(first) + ", and the plan has them no more: " + listed(shown)
 		f.Write = "their blocks again; where they only have other names now, formerly in them; or, for each where they are not there any more, what became of them: " + gone
 	}
 	m.found.Add(f)
@@ -290,7 +288,7 @@ func (m *search) renamed(t *told) *life.Enclosure {
 func (m *search) sayRenamed(t *told, name string, l *life.Enclosure) {
 	e := l.Plan
 	f := finding.Finding{Rule: ruleMissing, At: e.Name.At, In: e.Box(),
-		Text: quoted(t.Shown, name) + " had " + animals(t.Animals) + " " + m.built(t) + ", and the plan has it no more. " + strconv.Quote(e.Name.V) + " is new and may be the same under another name",
+		Text: quoted(t.Shown, name) + " had " + wording.Animals(t.Animals) + " " + m.built(t) + ", and the plan has it no more. " + strconv.Quote(e.Name.V) + " is new and may be the same under another name",
 		Also: []finding.Related{{Text: "where it is another, put the old block back, or say in a gone block of the name " + strconv.Quote(name) + " what became of its animals"}}}
 	line := "formerly = " + strconv.Quote(name)
 	f.Write = line + " in its block"
