@@ -9,7 +9,6 @@ import (
 	"vivary/compile/roster"
 	"vivary/compile/rounds"
 	"vivary/internal/randomplan"
-	"vivary/schema"
 )
 
 // dueToday are the entries of today that a line of the log can say to be done.
@@ -40,14 +39,7 @@ func TestWhatIsNotedIsTicked(t *testing.T) {
 			if ticks.Has(e, before.Horizon.Today) {
 				t.Errorf("seed %d: %s is ticked, and no line says so", seed, e.ID)
 			}
-			switch box := e.Plan().Name.V; {
-			case e.Group == nil:
-				fmt.Fprintf(&log, "%s %s %s done %s\n", p.Today, e.At(), box, e.Name)
-			case e.Kind == schema.KindFeed:
-				fmt.Fprintf(&log, "%s %s %s %s fed\n", p.Today, e.At(), box, e.Group.Animals.Name.V)
-			default:
-				fmt.Fprintf(&log, "%s %s %s %s done %s\n", p.Today, e.At(), box, e.Group.Animals.Name.V, e.Kind.Name)
-			}
+			fmt.Fprintf(&log, "%s %s %s %s\n", p.Today, e.At(), e.Plan().Name.V, e.Said())
 		}
 		files["all.care.log"] = log.String()
 		r := after(t, files, p.Today, nil)

@@ -31,7 +31,7 @@ var layers = []string{
 	"compile/food compile/prove compile/rounds",
 	"compile/check",
 	"compile",
-	"compile/explain compile/feeds compile/picture",
+	"compile/daylist compile/explain compile/feeds compile/picture",
 	"cmd/internal/publish cmd/internal/screen",
 	"cmd/internal/lastlist",
 	"cmd/vivary",

@@ -6,8 +6,8 @@ import (
 	"strings"
 
 	"vivary/compile"
+	"vivary/compile/daylist"
 	"vivary/compile/roster"
-	"vivary/compile/rounds"
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema"
@@ -40,7 +40,7 @@ func dueRounds(w *world, f *flags, args []string) int {
 		fmt.Fprintf(w.err, "vivary due: --days is from 1 to %d\n", r.Horizon.Ahead())
 		return usage
 	}
-	sheets := sheetsOf(r, f)
+	sheets := daylist.Of(r, f.asked())
 	if f.format == "json" {
 		return dueJSON(w, r, f, sheets)
 	}
@@ -74,11 +74,11 @@ func (f *flags) daysShown() int {
 
 // printDays prints each day that asks something of anybody: a round, or an absence. Today is
 // printed in full, and so are the others where so many days are asked for.
-func printDays(w *world, r *compile.Result, f *flags, sheets []sheet) {
+func printDays(w *world, r *compile.Result, f *flags, sheets []daylist.List) {
 	any := pressingUnpassed(w, r, f, sheets)
 	for on := r.Today; on < r.Today+civil.Date(f.daysShown()); on++ {
-		leaves := leavesOn(r, on, f.keeper)
-		due := slices.DeleteFunc(slices.Clone(sheets), func(s sheet) bool { return s.Date != on })
+		leaves := daylist.Leaves(r, on, f.keeper)
+		due := slices.DeleteFunc(slices.Clone(sheets), func(s daylist.List) bool { return s.Date != on })
 		if len(leaves)+len(due) == 0 {
 			continue
 		}
@@ -98,7 +98,7 @@ func printDays(w *world, r *compile.Result, f *flags, sheets []sheet) {
 	}
 }
 
-func printDay(w *world, r *compile.Result, on civil.Date, leaves []roster.Leave, due []sheet) {
+func printDay(w *world, r *compile.Result, on civil.Date, leaves []roster.Leave, due []daylist.List) {
 	fmt.Fprintln(w.out, dayTitle(r, on))
 	for _, l := range leaves {
 		fmt.Fprintf(w.out, "  %s: %s\n", l.Title, strings.Join(l.Lines, "; "))
@@ -114,116 +114,46 @@ func printDay(w *world, r *compile.Result, on civil.Date, leaves []roster.Leave,
 }
 
 // printBrief prints a coming day, a line for each round or absence.
-func printBrief(w *world, c *plan.Collection, on civil.Date, leaves []roster.Leave, due []sheet) {
+func printBrief(w *world, c *plan.Collection, on civil.Date, leaves []roster.Leave, due []daylist.List) {
 	for _, l := range leaves {
 		fmt.Fprintf(w.out, "%s  %s\n", on.Short(), l.Title)
 	}
 	for i := range due {
 		s := &due[i]
-		fmt.Fprintf(w.out, "%s  %s %s, about %d min\n", on.Short(), wording.Clock(s.Round.Clock.V, c.Units), s.summary, max(1, s.Minutes))
+		fmt.Fprintf(w.out, "%s  %s %s, about %d min\n", on.Short(), wording.Clock(s.Round.Clock.V, c.Units), s.Summary, max(1, s.Minutes))
 	}
 }
 
 // pressingUnpassed prints what is urgent today in enclosures that no round passes today,
 // and reports whether there is any: nobody would be told of it.
-func pressingUnpassed(w *world, r *compile.Result, f *flags, sheets []sheet) bool {
+func pressingUnpassed(w *world, r *compile.Result, f *flags, sheets []daylist.List) bool {
 	if f.round != "" || f.keeper != "" {
 		return false
 	}
-	any := false
-	for _, l := range r.Lives {
-		if slices.ContainsFunc(sheets, func(s sheet) bool { return s.Date == r.Today && s.Passes(l.Plan.Name.V) }) {
-			continue
-		}
-		for _, first := range r.Roster.Pressing[l] {
-			if first.On(r.Today) {
-				any = true
-				fmt.Fprintf(w.out, "FIRST: %s: %s (no round passes it today)\n", first.Text, l.Plan.Shown())
-			}
-		}
+	all := daylist.Unpassed(r, sheets)
+	for _, first := range all {
+		fmt.Fprintf(w.out, "FIRST: %s: %s (no round passes it today)\n", first.Text, first.Enclosure.Shown())
 	}
-	return any
-}
-
-// leavesOn returns who is away, and what that asks of people on a day.
-func leavesOn(r *compile.Result, on civil.Date, keeper string) []roster.Leave {
-	return slices.DeleteFunc(r.Roster.Leaves(), func(x roster.Leave) bool {
-		return on < x.From || on >= x.From+civil.Date(max(1, x.Days)) || keeper != "" && x.For != "" && x.For != keeper
-	})
+	return len(all) > 0
 }
 
 func hasRound(r *compile.Result, name string) bool {
 	return slices.ContainsFunc(r.Roster.Rounds, func(x *plan.Round) bool { return x.Name.V == name })
 }
 
-// sheet is a round on a day, with those who do it; none where nobody is named.
-type sheet struct {
-	rounds.Sheet
-	summary string // as a month shows it
-	keepers []string
-	ring    []string // numbers, for who stands in and for lists on paper
+// asked are the lists that the flags ask for.
+func (f *flags) asked() daylist.Asked {
+	return daylist.Asked{Days: f.daysShown(), Round: f.round, Keeper: f.keeper}
 }
 
-// sheetsOf returns the rounds of the days asked for, by day and time: all of them, or
-// what one keeper does.
-func sheetsOf(r *compile.Result, f *flags) []sheet {
-	type walk struct {
-		round *rounds.Round
-		picks []roster.Pick
-	}
-	ticks := r.Roster.Ticks()
-	done := func(e *roster.Entry) bool { return ticks.Has(e, r.Horizon.Today) }
-	var walks []walk
-	for _, round := range r.Roster.Rounds {
-		if f.round != "" && round.Name.V != f.round {
-			continue
-		}
-		if picks := r.Roster.Picks(round, f.keeper); len(picks) > 0 {
-			walks = append(walks, walk{rounds.Ticked(r.Roster, round, picks, done), picks})
-		}
-	}
-	var out []sheet
-	for day := r.Horizon.Today; day < r.Horizon.Today+f.daysShown(); day++ {
-		for _, x := range walks {
-			if x.round.Days.Has(day) {
-				s := sheet{Sheet: x.round.On(day), keepers: doers(r, x.picks, day), ring: ring(r, x.round.Plan, x.picks, day)}
-				if s.Open {
-					s.summary = string(x.round.Summary(nil, day))
-				}
-				out = append(out, s)
-			}
-		}
-	}
-	return out
-}
-
-// doers names those who do something of a round on a day, by name.
-func doers(r *compile.Result, picks []roster.Pick, day int) []string {
-	var out []string
-	for _, p := range picks {
-		if who, _ := r.Roster.Doer(p.Entry, day); p.Days.Has(day) && who != "" && !slices.Contains(out, who) {
-			out = append(out, who)
-		}
-	}
-	slices.Sort(out)
-	return out
-}
-
-func shownKeeper(c *plan.Collection, name string) string {
-	if k := c.Keeper(name); k != nil {
-		return k.Shown()
-	}
-	return name
-}
-
-func printSheet(w *world, c *plan.Collection, s *sheet) {
+func printSheet(w *world, c *plan.Collection, s *daylist.List) {
 	fmt.Fprintf(w.out, "  %s %s", wording.Clock(s.Round.Clock.V, c.Units), s.Round.Shown())
 	if !s.Open {
 		fmt.Fprintln(w.out, ": done")
 		return
 	}
-	for _, k := range s.keepers {
-		fmt.Fprintf(w.out, ", %s", shownKeeper(c, k))
+	for _, k := range s.Keepers {
+		fmt.Fprintf(w.out, ", %s", daylist.Shown(c, k))
 	}
 	fmt.Fprintf(w.out, ", about %d min\n", max(1, s.Minutes))
 	for _, l := range s.Lines {
@@ -232,7 +162,7 @@ func printSheet(w *world, c *plan.Collection, s *sheet) {
 	if len(s.Ticked) > 0 {
 		fmt.Fprintf(w.out, "    Done: %s\n", strings.Join(s.Ticked, "; "))
 	}
-	if len(s.ring) > 0 {
-		fmt.Fprintf(w.out, "    Ring: %s\n", strings.Join(s.ring, "; "))
+	if len(s.Ring) > 0 {
+		fmt.Fprintf(w.out, "    Ring: %s\n", strings.Join(s.Ring, "; "))
 	}
 }

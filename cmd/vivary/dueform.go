@@ -3,6 +3,7 @@ package main
 import (
 	"vivary/cmd/internal/lastlist"
 	"vivary/compile"
+	"vivary/compile/daylist"
 	"vivary/compile/roster"
 	"vivary/compile/rounds"
 	"vivary/schema/civil"
@@ -89,10 +90,10 @@ func newDueForm(r *compile.Result) dueForm {
 	return dueForm{envelope: begin("due"), Today: r.Today.String(), Refused: r.Refused(), From: "plan", Days: []dayForm{}}
 }
 
-func dueJSON(w *world, r *compile.Result, f *flags, sheets []sheet) int {
+func dueJSON(w *world, r *compile.Result, f *flags, sheets []daylist.List) int {
 	out := newDueForm(r)
 	for on := r.Today; on < r.Today+civil.Date(f.daysShown()); on++ {
-		d := dayForm{Date: on.String(), Away: awayForms(leavesOn(r, on, f.keeper))}
+		d := dayForm{Date: on.String(), Away: awayForms(daylist.Leaves(r, on, f.keeper))}
 		for i := range sheets {
 			if sheets[i].Date == on {
 				d.Rounds = append(d.Rounds, roundOf(&sheets[i]))
@@ -113,8 +114,8 @@ func awayForms(leaves []roster.Leave) (out []awayForm) {
 	return out
 }
 
-func roundOf(s *sheet) roundForm {
-	j := roundForm{At: s.Round.Clock.V.String(), Round: s.Round.Name.V, Title: s.Round.Shown(), Done: !s.Open, Keepers: s.keepers, Ring: s.ring,
+func roundOf(s *daylist.List) roundForm {
+	j := roundForm{At: s.Round.Clock.V.String(), Round: s.Round.Name.V, Title: s.Round.Shown(), Done: !s.Open, Keepers: s.Keepers, Ring: s.Ring,
 		Minutes: s.Minutes, Before: s.Before, Holds: s.Held, Lines: []taskForm{}}
 	for _, d := range s.Due {
 		j.Lines = append(j.Lines, taskForm{Kind: d.Kind.Name, Text: d.Text, First: d.First, Last: d.Last, Enclosures: stopsOf(d.Stops)})

@@ -7,6 +7,7 @@ import (
 
 	"vivary/cmd/internal/lastlist"
 	"vivary/compile"
+	"vivary/compile/daylist"
 	"vivary/plan/finding"
 	"vivary/schema"
 	"vivary/schema/civil"
@@ -22,7 +23,7 @@ func (w *world) dueRefused(r *compile.Result, f *flags, dir string) int {
 	last := lastlist.Read(w.disk, dir, r.Today, until)
 	switch {
 	case f.format == "json" && last.Found == 0 && r.Roster != nil:
-		dueJSON(w, r, f, sheetsOf(r, f))
+		dueJSON(w, r, f, daylist.Of(r, f.asked()))
 	case f.format == "json":
 		lastJSON(w, r, &last)
 	case last.Found > 0:
@@ -31,7 +32,7 @@ func (w *world) dueRefused(r *compile.Result, f *flags, dir string) int {
 	case r.Roster != nil:
 		fmt.Fprintf(w.out, "The plan is refused, and no calendars were built before. This list is from what can be read of the plan: it may lack something, and it may be wrong.\n\n")
 		w.pressingNow(r)
-		printDays(w, r, f, sheetsOf(r, f))
+		printDays(w, r, f, daylist.Of(r, f.asked()))
 		mains(w, r)
 	default:
 		fmt.Fprintln(w.out, "The plan is refused and cannot be read, and no calendars were built before: there is no list. Look at every animal, and fill every dish.")
@@ -95,7 +96,7 @@ func madeOn(r *compile.Result, last *lastlist.List) civil.Date {
 func (w *world) doneToday(r *compile.Result, f *flags) {
 	var done []string
 	if r.Roster != nil {
-		for _, s := range sheetsOf(r, f) {
+		for _, s := range daylist.Of(r, f.asked()) {
 			if s.Date == r.Today && len(s.Ticked) > 0 {
 				done = append(done, s.Round.Shown()+": "+strings.Join(s.Ticked, "; "))
 			}

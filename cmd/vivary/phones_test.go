@@ -13,6 +13,7 @@ import (
 	"github.com/spf13/afero"
 
 	"vivary/compile"
+	"vivary/compile/daylist"
 	"vivary/compile/feeds"
 	"vivary/internal/randomplan"
 	"vivary/plan"
@@ -168,21 +169,21 @@ enclosure "box" {
 			t.Error("the feed has a number")
 		}
 	}
-	sheets := sheetsOf(r, &flags{keeper: "relief", days: 3})
+	sheets := daylist.Of(r, daylist.Asked{Keeper: "relief", Days: 3})
 	if len(sheets) == 0 {
 		t.Fatal("no list for who stands in")
 	}
 	for _, s := range sheets {
-		if got := strings.Join(s.ring, "; "); got != "Lead keeper 01632 960157; Vet 01632 960159" {
+		if got := strings.Join(s.Ring, "; "); got != "Lead keeper 01632 960157; Vet 01632 960159" {
 			t.Errorf("%s: rings %q", s.Date, got)
 		}
 		if lines := strings.Join(s.Lines, "\n"); !strings.Contains(lines, shut) {
 			t.Errorf("%s:\n%s", s.Date, lines)
 		}
 	}
-	for _, s := range sheetsOf(r, &flags{keeper: "lead", days: 1}) {
-		if len(s.ring) > 0 {
-			t.Errorf("the keeper's own list has numbers: %v", s.ring)
+	for _, s := range daylist.Of(r, daylist.Asked{Keeper: "lead", Days: 1}) {
+		if len(s.Ring) > 0 {
+			t.Errorf("the keeper's own list has numbers: %v", s.Ring)
 		}
 	}
 }

@@ -39,6 +39,25 @@ func (d *Ticks) Has(e *Entry, today int) bool {
 	return e.Logged == today || slices.ContainsFunc(d.events[e.Plan().Name.V], e.doneBy)
 }
 
+// Said returns the words of the log that say of an entry that it was done, as they stand
+// behind the enclosure: "done water", "adults fed". It returns "" for a question, which only
+// the line that it asks for answers.
+func (e *Entry) Said() string {
+	group := ""
+	if e.Group != nil {
+		group = e.Group.Animals.Name.V + " "
+	}
+	switch {
+	case e.Ask != nil:
+		return ""
+	case e.isMeal(), e.Once != nil && e.Once.Meal:
+		return group + schema.WordFed.Name
+	case e.Group == nil && e.Once == nil:
+		return schema.WordDone.Name + " " + e.Name
+	}
+	return group + schema.WordDone.Name + " " + e.Kind.Name
+}
+
 // doneBy reports whether a line says that an entry was done.
 func (e *Entry) doneBy(l *plan.Event) bool {
 	if l.Group.V != "" && e.Group != nil && l.Group.V != e.Group.Animals.Name.V {

@@ -136,7 +136,9 @@ func (g *gatherer) entry(x *roster.Entry, place int, days horizon.Days) {
 // comes.
 func (g *gatherer) entryOn(x *roster.Entry, place int, p telling) {
 	it := Item{Task: taskOf(x), Place: place, Days: p.days, Rank: x.Kind.Rank, Minutes: x.Minutes, High: x.High, Passing: x.Once != nil, Cautions: roster.Cautions(x.Life, x.Kind, g.roster.Horizon.Now())}
-	it.Done = g.done != nil && g.done(x)
+	if g.done != nil { // a calendar is told of neither
+		it.Done, it.Said = g.done(x), x.Said()
+	}
 	if p.on != 0 {
 		it.Task = Told(x, it.Task, p.on)
 	}
