@@ -17,6 +17,7 @@ require (
 	github.com/zclconf/go-cty v1.19.0
 	golang.org/x/text v0.31.0
 	gonum.org/v1/gonum v0.17.0
+	rsc.io/qr v0.2.0
 )
 
 require (

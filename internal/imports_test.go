@@ -23,7 +23,7 @@ var layers = []string{
 	"plan/finding",
 	"plan/finding/example plan/syntax",
 	"plan",
-	"compile/climate compile/horizon compile/ical compile/vtimezone",
+	"compile/climate compile/horizon compile/ical compile/qrcode compile/vtimezone",
 	"compile/recur",
 	"compile/identity",
 	"compile/life",
