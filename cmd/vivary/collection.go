@@ -40,23 +40,31 @@ func quoted(name string) string {
 	return shown
 }
 
-// compiled reads and compiles a collection. A status other than fine ends the
-// command; what is wrong has been printed.
+// compiled reads and compiles a collection, as compile does. A status other than fine ends
+// the command; what is wrong has been printed.
+func (w *world) compiled(f *flags, root, dir string) (*compile.Result, int) {
+	r, err := w.compile(f, root, dir)
+	if err != nil {
+		fmt.Fprintf(w.err, "vivary: %v\n", wording.Plain(err))
+		return nil, usage
+	}
+	return r, fine
+}
+
+// compile reads and compiles a collection.
 //
 // What the last feeds showed people is evidence of the days before today: dir is the
 // folder in which they are.
-func (w *world) compiled(f *flags, root, dir string) (*compile.Result, int) {
+func (w *world) compile(f *flags, root, dir string) (*compile.Result, error) {
 	c, found, err := plan.Load(w.disk, root)
 	if err != nil {
-		fmt.Fprintf(w.err, "vivary: %v\n", wording.Plain(err))
-		return nil, usage
+		return nil, err
 	}
 	now, err := w.moment(f, c.Location)
 	if err != nil {
-		fmt.Fprintf(w.err, "vivary: %v\n", wording.Plain(err))
-		return nil, usage
+		return nil, err
 	}
-	return compile.From(compile.Input{Plan: c, Loaded: found, Now: now, Told: w.told(c, dir), Known: w.known(c, root, dir)}), fine
+	return compile.From(compile.Input{Plan: c, Loaded: found, Now: now, Told: w.told(c, dir), Known: w.known(c, root, dir)}), nil
 }
 
 // calendars is the folder of a collection's calendars.

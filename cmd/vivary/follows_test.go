@@ -5,24 +5,7 @@ import (
 	"testing"
 
 	"github.com/spf13/afero"
-
-	"vivary/compile/life"
-	"vivary/schema"
 )
-
-// Each state is said of one animal, of some of a group, and when it is over. What is
-// put before its words must fit all of them: "some are may be gravid" did not.
-func TestStatesAreSaidInSentences(t *testing.T) {
-	for _, s := range schema.States {
-		for _, got := range []string{over(s), held(&life.Hold{State: s, Part: true})} {
-			for _, bad := range []string{"longer may", "are may", "are young", "are after"} {
-				if strings.Contains(got, bad) {
-					t.Errorf("%s: %q", s.Name, got)
-				}
-			}
-		}
-	}
-}
 
 // A line from which nothing follows says so, and one of which something does says what.
 func TestWhatFollowsIsSaid(t *testing.T) {

@@ -7,8 +7,6 @@ import (
 	"testing"
 
 	"github.com/spf13/afero"
-
-	"vivary/plan/finding"
 )
 
 // Of notes that are written at once none is lost, and no line is cut.
@@ -46,15 +44,6 @@ func TestNoteOnFullDisk(t *testing.T) {
 		text, _ := afero.ReadFile(disk, "c/records/2026.care.log")
 		if s != refused || !strings.Contains(e, "no space") || string(text) != "2026-11-25 burrow-a refused\n" {
 			t.Fatalf("%d bytes left: status %d, %s, the log is %q", left, s, e, text)
-		}
-	}
-}
-
-// What cannot be so is not written; what is only bad is.
-func TestSlips(t *testing.T) {
-	for want, rule := range map[bool]*finding.Rule{true: {ID: "x", Severity: finding.Caution, Slip: true}, false: {ID: "y", Severity: finding.Error}} {
-		if got := slips(finding.Finding{Rule: rule}); got != want {
-			t.Errorf("%s: %v", rule.ID, got)
 		}
 	}
 }

@@ -14,6 +14,7 @@ import (
 
 // noted is what a note makes of what was typed.
 type noted struct {
+	day   civil.Date
 	lines []string // of the log
 	of    []string // the enclosures or racks that they are about
 	taken []string // the lines that these take back
@@ -34,7 +35,9 @@ func (w *world) noteLines(c *plan.Collection, today civil.Date, f *flags, args [
 		head = append(head, "by", f.by)
 	}
 	if f.undo {
-		return w.undo(c, strings.Join(append([]string{today.String()}, head...), " "), f.by, args)
+		out, err := w.undo(c, strings.Join(append([]string{today.String()}, head...), " "), f.by, args)
+		out.day = today
+		return out, err
 	}
 	short := errors.New("write an enclosure, the animals where there are several, a word and a note, for example:\n  vivary note burrow-a young moult \"left alone\"\nSeveral enclosures: vivary note tub-1,tub-2,tub-7 to 12 fed")
 	if len(args) < 2 {
@@ -49,7 +52,7 @@ func (w *world) noteLines(c *plan.Collection, today civil.Date, f *flags, args [
 	}
 	begin := strings.Join(append([]string{day.String()}, head...), " ") + " "
 	if args[0] == schema.LogKeeper && called(c, args[0]) == "" {
-		return noted{lines: []string{begin + asTyped(args)}}, nil
+		return noted{day: day, lines: []string{begin + asTyped(args)}}, nil
 	}
 	of, rest, err := takeWho(c, args)
 	if err != nil {
@@ -64,7 +67,7 @@ func (w *world) noteLines(c *plan.Collection, today civil.Date, f *flags, args [
 			return noted{}, err
 		}
 	}
-	out := noted{word: t.word, of: of.names}
+	out := noted{day: day, word: t.word, of: of.names}
 	for _, name := range of.names {
 		out.lines = append(out.lines, begin+name+" "+t.text)
 	}

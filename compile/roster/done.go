@@ -128,6 +128,33 @@ func (d *Ticks) close(all []*Entry, l *plan.Event) {
 	delete(d.open, best)
 }
 
+// SameTurn reports whether two lines of one day, about one care of one enclosure, are of the
+// same round: of care that is in several rounds of that day a line is of the round that is
+// nearest to its time.
+func (r *Roster) SameTurn(a, b *plan.Event) bool {
+	says := *a
+	if says.Word == schema.WordSkipped {
+		says.Word = schema.WordDone
+	}
+	day, within := r.Horizon.Index(a.Date)
+	var turns []*Entry
+	for e := range r.All() {
+		if within && e.Plan().Name.V == a.Enclosure.V && e.Days.Has(day) && e.Once == nil && e.doneBy(&says) {
+			turns = append(turns, e)
+		}
+	}
+	nearest := func(l *plan.Event) *Entry {
+		return slices.MinFunc(turns, func(x, y *Entry) int { return cmp.Or(minutesTo(x, l)-minutesTo(y, l), int(x.At()-y.At())) })
+	}
+	switch {
+	case len(turns) == 0:
+		return true
+	case !a.Clock.Set() || !b.Clock.Set():
+		return !slices.ContainsFunc(turns, func(e *Entry) bool { return e.At() != turns[0].At() })
+	}
+	return nearest(a).At() == nearest(b).At()
+}
+
 // later puts a line without a time behind those that have one.
 func later(l *plan.Event) int {
 	if l.Clock.Set() {

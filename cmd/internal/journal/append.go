@@ -1,7 +1,8 @@
-package main
+package journal
 
 import (
 	"errors"
+	"io"
 	"os"
 	"path/filepath"
 
@@ -12,7 +13,8 @@ import (
 // is lost. What a full disk took of it is taken away again, or half a line would stand
 // before the next; so is a file that was made for it.
 func appendTo(disk afero.Fs, path string, text []byte) error {
-	if err := disk.MkdirAll(filepath.Dir(path), 0o755); err != nil {
+	dir := filepath.Dir(path)
+	if err := disk.MkdirAll(dir, 0o755); err != nil {
 		return err
 	}
 	_, err := disk.Stat(path)
@@ -21,26 +23,36 @@ func appendTo(disk afero.Fs, path string, text []byte) error {
 	if err != nil {
 		return err
 	}
-	size := int64(-1)
-	if info, e := file.Stat(); e == nil {
-		size = info.Size()
-	}
-	n, err := file.Write(text)
-	if err == nil {
-		err = file.Sync()
-	}
-	if err != nil {
-		err = errors.Join(err, takeAway(file, size, n))
-	}
-	if e := file.Close(); err == nil {
-		err = e
-	}
-	if err != nil && made {
+	err = put(file, text)
+	_ = file.Close() // what was written is on the disk by now, and what was not is gone
+	switch {
+	case err == nil && made:
+		syncFolder(disk, dir)
+	case made:
 		if info, e := disk.Stat(path); e == nil && info.Size() == 0 {
 			_ = disk.Remove(path)
 		}
 	}
 	return err
+}
+
+// put writes to the end of a file, all or nothing.
+func put(file afero.File, text []byte) error {
+	size := int64(-1)
+	if info, err := file.Stat(); err == nil {
+		size = info.Size()
+	}
+	n, err := file.Write(text)
+	if err == nil && n < len(text) {
+		err = io.ErrShortWrite
+	}
+	if err == nil {
+		err = file.Sync()
+	}
+	if err != nil {
+		return errors.Join(err, takeAway(file, size, n))
+	}
+	return nil
 }
 
 // takeAway takes the last n bytes away from a file that had size before them. Where somebody
@@ -51,4 +63,12 @@ func takeAway(file afero.File, size int64, n int) error {
 		return nil
 	}
 	return file.Truncate(size)
+}
+
+// syncFolder makes the name of a new file as safe as the disk can: some cannot.
+func syncFolder(disk afero.Fs, dir string) {
+	if file, err := disk.Open(dir); err == nil {
+		_ = file.Sync()
+		_ = file.Close()
+	}
 }
