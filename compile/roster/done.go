@@ -129,17 +129,13 @@ func (d *Ticks) close(all []*Entry, l *plan.Event) {
 }
 
 // SameTurn reports whether two lines of one day, about one care of one enclosure, are of the
-// same round: of care that is in several rounds of that day a line is of the round that is
-// nearest to its time.
+// same round: of care that is in several rounds of that day a line that says that it was done
+// is of the round that is nearest to its time. What was skipped is so for the whole day.
 func (r *Roster) SameTurn(a, b *plan.Event) bool {
-	says := *a
-	if says.Word == schema.WordSkipped {
-		says.Word = schema.WordDone
-	}
 	day, within := r.Horizon.Index(a.Date)
 	var turns []*Entry
 	for e := range r.All() {
-		if within && e.Plan().Name.V == a.Enclosure.V && e.Days.Has(day) && e.Once == nil && e.doneBy(&says) {
+		if within && e.Plan().Name.V == a.Enclosure.V && e.Days.Has(day) && e.Once == nil && e.doneBy(a) {
 			turns = append(turns, e)
 		}
 	}

@@ -14,146 +14,9 @@ import (
 	"testing"
 
 	"github.com/spf13/afero"
+
+	"vivary/internal/faulty"
 )
-
-// faults is a disk that fails one call of its own and its files, or that one and all that
-// come after, as a machine does that is switched off there.
-type faults struct {
-	afero.Fs
-	at    int // the call that fails, from 1; 0 for none
-	dead  bool
-	short bool // a write takes a half and does not say so
-
-	calls int
-	what  string // failed
-}
-
-var errBroken = errors.New("input/output error")
-
-func (d *faults) fail(what string) error {
-	d.calls++
-	if d.at == 0 || d.calls < d.at || d.calls > d.at && !d.dead {
-		return nil
-	}
-	if d.what == "" {
-		d.what = what
-	}
-	return &os.PathError{Op: what, Path: "disk", Err: errBroken}
-}
-
-func (d *faults) Open(name string) (afero.File, error) { return d.OpenFile(name, os.O_RDONLY, 0) }
-
-func (d *faults) OpenFile(name string, flag int, mode os.FileMode) (afero.File, error) {
-	if err := d.fail("open " + name); err != nil {
-		return nil, err
-	}
-	file, err := d.Fs.OpenFile(name, flag, mode)
-	if err != nil {
-		return nil, err
-	}
-	return &faultFile{file, d}, nil
-}
-
-func (d *faults) Rename(from, to string) error {
-	if err := d.fail("rename to " + to); err != nil {
-		return err
-	}
-	return d.Fs.Rename(from, to)
-}
-
-func (d *faults) Remove(name string) error {
-	if err := d.fail("remove " + name); err != nil {
-		return err
-	}
-	return d.Fs.Remove(name)
-}
-
-func (d *faults) MkdirAll(name string, mode os.FileMode) error {
-	if err := d.fail("mkdir"); err != nil {
-		return err
-	}
-	return d.Fs.MkdirAll(name, mode)
-}
-
-func (d *faults) Stat(name string) (os.FileInfo, error) {
-	if err := d.fail("stat " + name); err != nil {
-		return nil, err
-	}
-	return d.Fs.Stat(name)
-}
-
-func (d *faults) Chmod(name string, mode os.FileMode) error {
-	if err := d.fail("chmod"); err != nil {
-		return err
-	}
-	return d.Fs.Chmod(name, mode)
-}
-
-func (d *faults) Chown(name string, uid, gid int) error {
-	if err := d.fail("chown"); err != nil {
-		return err
-	}
-	return d.Fs.Chown(name, uid, gid)
-}
-
-func (d *faults) LstatIfPossible(name string) (os.FileInfo, bool, error) {
-	if err := d.fail("lstat " + name); err != nil {
-		return nil, false, err
-	}
-	return d.Fs.(afero.Lstater).LstatIfPossible(name)
-}
-
-func (d *faults) ReadlinkIfPossible(name string) (string, error) {
-	if err := d.fail("readlink"); err != nil {
-		return "", err
-	}
-	return d.Fs.(afero.LinkReader).ReadlinkIfPossible(name)
-}
-
-type faultFile struct {
-	afero.File
-	d *faults
-}
-
-func (f *faultFile) Write(p []byte) (int, error) {
-	if err := f.d.fail("write"); err != nil {
-		n, _ := f.File.Write(p[:len(p)/2])
-		if f.d.short {
-			err = nil
-		}
-		return n, err
-	}
-	return f.File.Write(p)
-}
-
-func (f *faultFile) Read(p []byte) (int, error) {
-	if err := f.d.fail("read"); err != nil {
-		return 0, err
-	}
-	return f.File.Read(p)
-}
-
-func (f *faultFile) Sync() error {
-	if err := f.d.fail("sync"); err != nil {
-		return err
-	}
-	return f.File.Sync()
-}
-
-func (f *faultFile) Close() error {
-	err := f.d.fail("close")
-	if e := f.File.Close(); err == nil {
-		err = e
-	}
-	return err
-}
-
-func (f *faultFile) Readdir(n int) ([]os.FileInfo, error) {
-	if err := f.d.fail("readdir"); err != nil {
-		return nil, err
-	}
-	return f.File.Readdir(n)
-}
 
 // house is a folder with a file, one that is a link into another folder, a folder where a
 // file is to be, and room for one that is new.
@@ -231,21 +94,20 @@ const (
 // build, as far as what is said of them goes; and the next build puts all in place and
 // leaves nothing behind.
 func TestEveryCallFails(t *testing.T) {
-	for _, kind := range []faults{{}, {dead: true}, {short: true}} {
+	for _, kind := range []struct{ dead, short bool }{{}, {dead: true}, {short: true}} {
 		failed := map[string]bool{}
 		for n := 1; ; n++ {
 			dir := house(t)
-			disk := kind
-			disk.Fs, disk.at = afero.NewOsFs(), n
-			err := build(&disk, dir, "new")
-			if disk.what == "" {
+			disk := &faulty.Disk{Fs: afero.NewOsFs(), At: n, Dead: kind.dead, Short: kind.short}
+			err := build(disk, dir, "new")
+			if disk.What == "" {
 				if err != nil {
 					t.Fatal(err)
 				}
 				break
 			}
-			failed[strings.Fields(disk.what)[0]] = true
-			say := fmt.Sprintf("call %d (%s), dead %t: %v: ", n, disk.what, kind.dead, err)
+			failed[strings.Fields(disk.What)[0]] = true
+			say := fmt.Sprintf("call %d (%s), dead %t: %v: ", n, disk.What, kind.dead, err)
 			known, seen := stands(t, dir)
 			var part *Partial
 			switch {
