@@ -127,7 +127,7 @@ func judged(in *Input) (*Result, []finding.Finding) {
 }
 
 // live works out the animals and the entries of every enclosure, each alone.
-func (r *Result) live(shared *roster.Shared, k kept) {
+func (r *Result) live(shared *roster.Shared, k *kept) {
 	houses := life.Households(r.Plan)
 	r.boxes = make([]box, len(r.Plan.Enclosures))
 	roster.Each(len(houses), func(i int) { r.read(&houses[i], k, shared) })
@@ -164,7 +164,7 @@ func (r *Result) racks(shared *roster.Shared) []*roster.Rack {
 }
 
 // judge checks and proves.
-func (r *Result) judge(k kept, last *Result) []finding.Finding {
+func (r *Result) judge(k *kept, last *Result) []finding.Finding {
 	r.checks = &check.Collection{Plan: r.Plan, Today: r.Today, Horizon: r.Horizon, Lives: r.Lives, Roster: r.Roster}
 	all := r.checks.Whole()
 	if !r.Plan.Complete() {

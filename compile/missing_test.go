@@ -34,7 +34,7 @@ func after(t *testing.T, files map[string]string, day civil.Date, was [][]byte) 
 	c, found := planned.Files(t, files)
 	var known []compile.Known
 	if c.About != nil {
-		known = feeds.ReadKnown(c, was, true)
+		known = feeds.KnownOf(c, feeds.ReadHeads(was), true)
 	}
 	return compile.From(compile.Input{Plan: c, Loaded: found, Now: day.At(12*60, time.UTC), Known: known})
 }

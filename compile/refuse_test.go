@@ -322,7 +322,7 @@ func compiledTold(t *testing.T, files map[string]string, day civil.Date, heads [
 	c, found := planned.Files(t, files)
 	in := compile.Input{Plan: c, Loaded: found, Now: day.At(12*60, c.Location)}
 	if heads != nil {
-		in.Told = feeds.ReadTold(c.About.Name.V, heads)
+		in.Told = feeds.ToldBy(c.About.Name.V, feeds.ReadHeads(heads))
 	}
 	return compile.From(in)
 }

@@ -33,7 +33,7 @@ var layers = []string{
 	"compile",
 	"compile/daylist compile/explain compile/feeds compile/picture",
 	"cmd/internal/publish cmd/internal/screen",
-	"cmd/internal/journal cmd/internal/lastlist",
+	"cmd/internal/builder cmd/internal/journal cmd/internal/lastlist",
 	"cmd/vivary",
 }
 

@@ -13,7 +13,7 @@ func checkPlan(w *world, f *flags, args []string) int {
 		fmt.Fprintf(w.err, "vivary check: %v\n", wording.Plain(err))
 		return usage
 	}
-	r, status := w.compiled(f, root, f.calendars(root))
+	r, status := w.compiled(f, root)
 	if status != fine {
 		return status
 	}

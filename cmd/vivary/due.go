@@ -21,7 +21,7 @@ func dueRounds(w *world, f *flags, args []string) int {
 		fmt.Fprintf(w.err, "vivary due: %v\n", wording.Plain(err))
 		return usage
 	}
-	r, status := w.compiled(f, root, f.calendars(root))
+	r, status := w.compiled(f, root)
 	if status != fine {
 		return status
 	}

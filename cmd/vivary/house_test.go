@@ -141,7 +141,7 @@ func (j *judge) build() bool {
 		j.Fatal(err)
 	}
 	now := j.w.Today.At(12*60, time.UTC)
-	j.r = compile.From(compile.Input{Plan: c, Loaded: found, Now: now, Told: feeds.ReadTold("house", slices.Collect(maps.Values(j.last)))})
+	j.r = compile.From(compile.Input{Plan: c, Loaded: found, Now: now, Told: feeds.ToldBy("house", feeds.ReadHeads(slices.Collect(maps.Values(j.last))))})
 	if j.r.Refused() {
 		for _, f := range j.r.Findings {
 			if f.Severity.Refuses() {

@@ -35,7 +35,7 @@ func TestAHouseBuiltLater(t *testing.T) {
 			heads = append(heads, b)
 		}
 		out := map[string][]byte{}
-		for _, f := range feeds.Of(compile.From(compile.Input{Plan: c, Loaded: found, Now: on.At(12*60, c.Location), Told: feeds.ReadTold(nameOf(c), heads)})) {
+		for _, f := range feeds.Of(compile.From(compile.Input{Plan: c, Loaded: found, Now: on.At(12*60, c.Location), Told: feeds.ToldBy(nameOf(c), feeds.ReadHeads(heads))})) {
 			var last *ical.Memory
 			if b := before[f.Name]; b != nil {
 				if last, err = ical.Remember(b); err != nil {

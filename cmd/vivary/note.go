@@ -6,10 +6,7 @@ import (
 	"path/filepath"
 	"strings"
 
-	"github.com/spf13/afero"
-
 	"vivary/cmd/internal/journal"
-	"vivary/compile"
 	"vivary/schema/wording"
 )
 
@@ -49,11 +46,7 @@ func note(w *world, f *flags, args []string) int {
 
 // journal is the logs of a collection.
 func (w *world) journal(f *flags, root string) *journal.Journal {
-	return &journal.Journal{Disk: w.disk, Root: root, Lock: w.lock, Compile: func(disk afero.Fs) (*compile.Result, error) {
-		inner := *w
-		inner.disk = disk
-		return inner.compile(f, root, f.calendars(root))
-	}}
+	return &journal.Journal{Disk: w.disk, Root: root, Lock: w.lock, Compile: w.builder(f, root).Compile}
 }
 
 // unheld says why the log cannot be written at all, and returns the exit status.

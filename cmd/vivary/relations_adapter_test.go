@@ -99,7 +99,7 @@ func builtOn(t testing.TB, p *randomplan.Plan, on civil.Date, before map[string]
 	for _, text := range before {
 		heads = append(heads, text)
 	}
-	r := compile.From(compile.Input{Plan: c, Loaded: found, Now: noonOf(p, on), Told: feeds.ReadTold(nameOf(c), heads)})
+	r := compile.From(compile.Input{Plan: c, Loaded: found, Now: noonOf(p, on), Told: feeds.ToldBy(nameOf(c), feeds.ReadHeads(heads))})
 	m := &made{refused: r.Refused(), feeds: map[string][]byte{}}
 	for i := range r.Findings {
 		m.found = append(m.found, tell(c, &r.Findings[i]))

@@ -22,7 +22,7 @@ func why(w *world, f *flags, args []string) int {
 		return usage
 	}
 	root, _ := w.root(f, nil)
-	r, status := w.compiled(f, root, f.calendars(root))
+	r, status := w.compiled(f, root)
 	switch {
 	case status != fine:
 		return status

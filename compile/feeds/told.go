@@ -69,33 +69,55 @@ func (f *Feed) here() (out []ical.Here) {
 	return out
 }
 
-// ReadKnown reads what feeds told of the animals from the beginnings of their files. Those of
-// another collection count only where there are none of this one and all that is in the
-// folder is this one's: it had another name then.
-func ReadKnown(c *plan.Collection, heads [][]byte, own bool) []compile.Known {
+// Head is what the beginning of a feed tells of what it showed and of the animals that lived
+// there, as far as its first component.
+type Head struct {
+	ours  bool
+	told  []ical.Told
+	known compile.Known
+}
+
+// ReadHead reads the beginning of a file; of what is no feed of ours it tells nothing.
+func ReadHead(text []byte) *Head {
+	h := &Head{ours: ical.Ours(text)}
+	if !h.ours {
+		return h
+	}
+	h.known.Salt, h.known.Here, h.known.Made = ical.ReadHere(text)
+	if bytes.HasPrefix(text, []byte("BEGIN:VCALENDAR\r\n")) {
+		h.told = ical.ReadTold(text)
+	}
+	return h
+}
+
+// ReadHeads reads the beginnings of several.
+func ReadHeads(texts [][]byte) []*Head {
+	out := make([]*Head, len(texts))
+	for i, text := range texts {
+		out[i] = ReadHead(text)
+	}
+	return out
+}
+
+// KnownOf returns what feeds told of the animals. Those of another collection count only
+// where there are none of this one and all that is in the folder is this one's: it had
+// another name then.
+func KnownOf(c *plan.Collection, heads []*Head, own bool) []compile.Known {
 	var mine, others []compile.Known
 	salt := compile.Salt(c)
-	for _, head := range heads {
-		if !ical.Ours(head) {
-			continue
-		}
-		switch k := known(head); {
-		case len(k.Here) == 0:
-		case k.Salt == salt:
-			mine = append(mine, k)
+	for _, h := range heads {
+		switch {
+		case len(h.known.Here) == 0:
+		case h.known.Salt == salt:
+			mine = append(mine, h.known)
 		default:
-			others = append(others, k)
+			others = append(others, h.known)
 		}
 	}
 	if len(mine) > 0 || !own {
 		return mine
 	}
 	return others
-}
-
-func known(head []byte) (k compile.Known) {
-	k.Salt, k.Here, k.Made = ical.ReadHere(head)
-	return k
 }
 
 // month returns the first day of a day's month.
@@ -135,17 +157,13 @@ type Told struct {
 	of         map[string][]*ical.Told // by id; several where care is shared by calendars
 }
 
-// ReadTold reads what feeds showed from the beginnings of their files, as far as the
-// first component of each. It returns nil where they say nothing.
-func ReadTold(collection string, heads [][]byte) roster.Told {
+// ToldBy is what feeds of a collection showed. It returns nil where they say nothing.
+func ToldBy(collection string, heads []*Head) roster.Told {
 	t := &Told{collection: collection, of: map[string][]*ical.Told{}}
-	for _, head := range heads {
-		if !bytes.HasPrefix(head, []byte("BEGIN:VCALENDAR\r\n")) || !ical.Ours(head) {
-			continue
-		}
-		for _, x := range ical.ReadTold(head) {
-			for _, id := range x.IDs {
-				t.of[id] = append(t.of[id], &x)
+	for _, h := range heads {
+		for i := range h.told {
+			for _, id := range h.told[i].IDs {
+				t.of[id] = append(t.of[id], &h.told[i])
 			}
 		}
 	}
@@ -153,6 +171,26 @@ func ReadTold(collection string, heads [][]byte) roster.Told {
 		return nil
 	}
 	return t
+}
+
+// Same reports whether others told the same of a care.
+func (t *Told) Same(others roster.Told, id identity.Identity) bool {
+	o, ok := others.(*Told)
+	if !ok || o.collection != t.collection {
+		return false
+	}
+	for _, name := range []string{id.String(), id.Told()} {
+		key := toldID(t.collection, name)
+		if !slices.EqualFunc(t.of[key], o.of[key], func(a, b *ical.Told) bool {
+			return a == b || a.From == b.From && slices.Equal(a.Days, b.Days)
+		}) {
+			return false
+		}
+		if id.Round == "" {
+			break // the two are one
+		}
+	}
+	return true
 }
 
 // Days returns the days on which a care was shown in its round, or where that was

@@ -46,7 +46,7 @@ calendar "all" {
 	if err != nil {
 		t.Fatal(err)
 	}
-	told := feeds.ReadTold("fixtures", [][]byte{head})
+	told := feeds.ToldBy("fixtures", feeds.ReadHeads([][]byte{head}))
 	if told == nil {
 		t.Fatal("the feed tells nothing")
 	}
@@ -73,12 +73,12 @@ calendar "all" {
 	if _, _, _, ok := told.Days(identity.Identity{Enclosure: "beta", Care: "look"}); ok {
 		t.Error("it tells of an enclosure that there was not")
 	}
-	if _, _, _, ok := feeds.ReadTold("others", [][]byte{head}).Days(identity.Identity{Enclosure: "alpha", Care: "look"}); ok {
+	if _, _, _, ok := feeds.ToldBy("others", feeds.ReadHeads([][]byte{head})).Days(identity.Identity{Enclosure: "alpha", Care: "look"}); ok {
 		t.Error("it tells of another collection")
 	}
 	foreign := bytes.Replace(head, []byte("PRODID:"), []byte("PRODID:-//Somebody else//"), 1)
 	for name, file := range map[string][]byte{"of another program": foreign, "that is no calendar": head[1:], "that is empty": nil} {
-		if feeds.ReadTold("fixtures", [][]byte{file}) != nil {
+		if feeds.ToldBy("fixtures", feeds.ReadHeads([][]byte{file})) != nil {
 			t.Errorf("a file %s tells something", name)
 		}
 	}

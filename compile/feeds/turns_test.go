@@ -315,7 +315,7 @@ func TestWhatOthersWereShown(t *testing.T) {
 	at := today.At(12*60, c.Location)
 	first := compile.Compile(c, found, at)
 	heads := [][]byte{built(t, first, "lead", nil), built(t, first, "relief", nil)}
-	again := compile.From(compile.Input{Plan: c, Loaded: found, Now: at, Told: feeds.ReadTold("fixtures", heads)})
+	again := compile.From(compile.Input{Plan: c, Loaded: found, Now: at, Told: feeds.ToldBy("fixtures", feeds.ReadHeads(heads))})
 	for k, name := range []string{"lead", "relief"} {
 		if got := built(t, again, name, remembered(t, heads[k])); !bytes.Equal(got, heads[k]) {
 			t.Errorf("the feed of %s is another:\n%s", name, got)

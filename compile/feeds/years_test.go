@@ -71,7 +71,7 @@ func TestSixYearsOfBuilds(t *testing.T) {
 				heads = append(heads, last[zone+name])
 			}
 			c, found := planned.Sound(t, planned.With(yearsPlan(zone), ""))
-			r := compile.From(compile.Input{Plan: c, Loaded: found, Now: on.At(12*60, c.Location), Told: feeds.ReadTold(c.About.Name.V, heads)})
+			r := compile.From(compile.Input{Plan: c, Loaded: found, Now: on.At(12*60, c.Location), Told: feeds.ToldBy(c.About.Name.V, feeds.ReadHeads(heads))})
 			for k, name := range names {
 				if k == 2 && i > 0 {
 					continue

@@ -16,6 +16,8 @@ type Told interface {
 	// Days returns the days on which a care was shown, in whichever of its rounds, and
 	// from which day until which that is known; false where nothing is.
 	Days(identity.Identity) (on func(civil.Date) bool, from, until civil.Date, ok bool)
+	// Same reports whether others told the same of a care.
+	Same(others Told, id identity.Identity) bool
 }
 
 // plan fills in the days as planned. What the log says was done, was.

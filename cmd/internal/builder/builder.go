@@ -1,0 +1,122 @@
+// Package builder compiles a collection and makes its calendars, once for a command or again
+// and again for a server: what has not changed since the last time is not worked out anew.
+// What it concludes is the same either way.
+package builder
+
+import (
+	"bytes"
+	"path/filepath"
+	"slices"
+	"sync"
+	"time"
+
+	"github.com/spf13/afero"
+
+	"vivary/cmd/internal/publish"
+	"vivary/compile"
+	"vivary/compile/feeds"
+	"vivary/plan"
+)
+
+// Feeds is the folder of a collection's calendars, where no other was named.
+func Feeds(root string) string { return filepath.Join(root, "feeds") }
+
+// Moment returns the present where the animals are; loc is nil where the plan does not say
+// where that is.
+type Moment func(loc *time.Location) (time.Time, error)
+
+// Builder builds one collection. Its methods may be called by several goroutines; they wait
+// for each other.
+type Builder struct {
+	Root string // the folder of the collection
+	Out  string // the folder of its calendars
+	Now  Moment
+
+	mu     sync.Mutex
+	reader plan.Reader
+	last   *compile.Result
+	heads  map[string]head
+	made   map[string]calendar
+}
+
+// head is the beginning of a feed as it was read last.
+type head struct {
+	text []byte
+	read *feeds.Head
+}
+
+// Compile compiles the collection as it stands on a disk. The error is for a root that is no
+// folder, and for a moment that is none; all else is in the findings.
+func (b *Builder) Compile(disk afero.Fs) (*compile.Result, error) {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	c, found, err := b.reader.Load(disk, b.Root)
+	if err != nil {
+		return nil, err
+	}
+	now, err := b.Now(c.Location)
+	if err != nil {
+		return nil, err
+	}
+	in := compile.Input{Plan: c, Loaded: found, Now: now, Last: b.last}
+	if c.About != nil {
+		b.readHeads(disk)
+		in.Told, in.Known = feeds.ToldBy(c.About.Name.V, b.headsOf(c)), feeds.KnownOf(c, b.allHeads(), filepath.Clean(b.Out) == filepath.Clean(Feeds(b.Root)))
+	}
+	b.last = compile.From(in)
+	return b.last, nil
+}
+
+// readHeads reads the beginnings of the feeds that were built last: what they showed people
+// is evidence of the days before today, and what they told of the animals too.
+func (b *Builder) readHeads(disk afero.Fs) {
+	was := b.heads
+	b.heads = map[string]head{}
+	files, err := afero.ReadDir(disk, b.Out)
+	if err != nil {
+		return // there are none
+	}
+	for _, f := range files {
+		name := f.Name()
+		if filepath.Ext(name) != ".ics" {
+			continue
+		}
+		text, err := publish.Head(disk, b.Out, name)
+		if err != nil || text == nil {
+			continue
+		}
+		if old, there := was[name]; there && bytes.Equal(old.text, text) {
+			b.heads[name] = old
+			continue
+		}
+		b.heads[name] = head{text, feeds.ReadHead(text)}
+	}
+}
+
+// headsOf returns those of the calendars that a plan has, under their names before too.
+func (b *Builder) headsOf(c *plan.Collection) (out []*feeds.Head) {
+	names := []string{c.About.Name.V}
+	for _, x := range c.Calendars {
+		names = append(names, x.Name.V, x.Formerly.V)
+	}
+	for _, name := range names {
+		if h, there := b.heads[name+".ics"]; there && name != "" {
+			out = append(out, h.read)
+		}
+	}
+	return out
+}
+
+// allHeads returns all of them, whichever calendars the plan has now.
+func (b *Builder) allHeads() []*feeds.Head {
+	var names []string
+	for name := range b.heads {
+		names = append(names, name)
+	}
+	slices.Sort(names)
+	out := make([]*feeds.Head, len(names))
+	for i, name := range names {
+		out[i] = b.heads[name].read
+	}
+	return out
+}
