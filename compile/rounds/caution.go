@@ -90,6 +90,7 @@ func (r *Round) beforehand() {
 		}
 		d.begin("")
 		d.dst = r.appendCaution(d.dst, &r.cautions[i])
+		d.next.Sort = Ready
 		d.end()
 	}
 }

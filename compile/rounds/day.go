@@ -21,6 +21,10 @@ type day struct {
 	kinds  []int
 	// lengths are nil but where nothing else is asked for.
 	lengths *lengths
+	// walk is where each line is kept with what it asks for; nil where nobody wants it. next
+	// is the line that is being written.
+	walk *[]Line
+	next Line
 }
 
 func (d *day) init(r *Round) {
@@ -45,12 +49,14 @@ func (r *Round) write(dst []byte, on, limit int) []byte {
 	r.part(false)
 	if !d.full && r.any(true) {
 		d.gap = true
+		d.next.Sort = Heading
 		d.line(lastOfAll)
 		d.gap = false
 		r.pressing(true)
 		r.leaving(true)
 		r.part(true)
 	}
+	d.next.Sort = Amiss
 	d.once(len(r.tasks)+len(r.sections), r.amiss)
 	return d.dst
 }
@@ -95,6 +101,7 @@ func (r *Round) leaving(apart bool) {
 		d.begin(what.Sentence())
 		d.add(": ")
 		d.list(r, t.places(d.on, d.due[:0]))
+		r.asks(Leaving, i, d.due)
 		if note != "" {
 			d.add(" (" + note + ")")
 		}
@@ -113,6 +120,7 @@ func (r *Round) held() {
 		}
 		d.begin("")
 		d.dst = h.append(d.dst, r, d.due)
+		d.next.Sort, d.next.Of = States, r.of(d.due)
 		d.end()
 	}
 }
@@ -125,6 +133,7 @@ func (r *Round) shared(apart bool) {
 		if t := &r.tasks[i]; t.common && t.apart == apart && !d.full {
 			d.once(i, func() {
 				if d.due = t.places(d.on, d.due[:0]); len(d.due) > 0 {
+					r.asks(Todo, i, d.due)
 					r.all(t, of, here[yes(others > 0)])
 				}
 			})
@@ -141,9 +150,12 @@ func (r *Round) all(t *task, of int, here string) {
 	d := &r.day
 	all := of > few && !slices.ContainsFunc(d.due, func(p int32) bool { return r.places[p].Rack })
 	if len(d.due) == of && all {
-		d.begin("- All ")
+		d.begin("- ")
+		from := len(d.dst)
+		d.add("All ")
 		d.dst = strconv.AppendInt(d.dst, int64(of), 10)
 		d.add(here)
+		d.named(from)
 		d.add(": ")
 		d.add(t.text)
 		r.shows(t)
@@ -157,6 +169,7 @@ func (r *Round) all(t *task, of int, here string) {
 		if len(d.b) <= len(d.a) {
 			d.begin("- ")
 			d.dst = append(d.dst, d.b...)
+			d.named(len(d.dst) - len(d.b))
 			d.add(": ")
 			d.add(t.text)
 			r.shows(t)
@@ -168,6 +181,7 @@ func (r *Round) all(t *task, of int, here string) {
 	d.add(t.first)
 	d.add(": ")
 	d.dst = append(d.dst, d.a...)
+	d.named(len(d.dst) - len(d.a))
 	r.shows(t)
 	d.end()
 }
@@ -208,6 +222,7 @@ func (r *Round) section(s *section) {
 	head := func() {
 		if title != "" {
 			r.day.gap = true
+			r.day.next.Sort = Heading
 			r.day.line(title)
 			r.day.gap = false
 			title = ""
@@ -234,11 +249,14 @@ func (r *Round) byTask(s *section, head func()) {
 		if !s.alone {
 			d.add(": ")
 			d.due = l.places(d.on, d.due[:0])
+			from := len(d.dst)
 			d.dst = appendNames(d.dst, r.short, d.due)
+			d.named(from)
 		} else {
 			d.due = l.places(d.on, d.due[:0])
 		}
 		d.dst = r.appendShows(d.dst, &r.tasks[l.task], d.due, r.shortNames)
+		r.asks(Todo, l.task, d.due)
 		d.end()
 	}
 }
@@ -283,13 +301,16 @@ func (r *Round) neighbours(names []name, head func()) {
 	}
 	head()
 	d.begin("- ")
+	from := len(d.dst)
 	d.dst = appendNames(d.dst, names, d.due)
+	d.named(from)
 	for k, t := range d.todo[d.due[0]] {
 		d.add(separator[min(k, 1)])
 		d.add(r.tasks[t].text)
 		if show := r.showText(&r.tasks[t], d.due[0]); show != "" {
 			d.add(": " + should + " " + show)
 		}
+		r.asks(Todo, int(t), d.due)
 	}
 	d.end()
 	d.due = d.due[:0]
@@ -349,6 +370,7 @@ func (d *day) list(r *Round, places []int32) {
 
 // end ends a line. Once the text is full nothing more is written.
 func (d *day) end() {
+	d.keep()
 	d.dst = append(d.dst, '\n')
 	d.full = len(d.dst)-d.start > d.limit
 }

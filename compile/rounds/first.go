@@ -17,14 +17,23 @@ func (r *Round) pressing(apart bool) {
 	lines, _ := r.firsts(apart, 1<<30)
 	for _, l := range lines {
 		d.begin("")
-		d.dst = append(d.dst, l...)
+		d.dst = append(d.dst, l.text...)
+		for _, i := range l.tasks {
+			r.asks(Pressing, i, r.tasks[i].places(d.on, nil))
+		}
 		d.end()
 	}
 }
 
+// pressing is a line of what is done before everything else, with its tasks.
+type pressing struct {
+	text  []byte
+	tasks []int
+}
+
 // firsts returns the lines of what is done before everything else, as many as have room
 // in so many bytes, and how many have not.
-func (r *Round) firsts(apart bool, room int) (lines [][]byte, left int) {
+func (r *Round) firsts(apart bool, room int) (lines []pressing, left int) {
 	var done map[int]bool
 	for i := range r.tasks {
 		if done[i] || !r.first(i, apart) {
@@ -34,11 +43,12 @@ func (r *Round) firsts(apart bool, room int) (lines [][]byte, left int) {
 			done = map[int]bool{}
 		}
 		l := r.firstLine(i, done)
-		switch n := len(l) + 1; {
+		switch n := len(l.text) + 1; {
 		case n <= room:
 			lines, room = append(lines, l), room-n
 		case n > MaxText && room > MaxText/4: // so many names: as many of them as there is room for
-			lines, room = append(lines, append(cut(l, room-len(cutShort)), " …"...)), 0
+			l.text = append(cut(l.text, room-len(cutShort)), " …"...)
+			lines, room = append(lines, l), 0
 		default:
 			left++
 		}
@@ -54,7 +64,7 @@ func (r *Round) first(i int, apart bool) bool {
 
 // firstLine writes the line of a task, with those that differ only in what is said of
 // each place; it marks the tasks that are in it.
-func (r *Round) firstLine(i int, done map[int]bool) []byte {
+func (r *Round) firstLine(i int, done map[int]bool) pressing {
 	t, short := &r.tasks[i], r.item(i).Short
 	same := []int{i}
 	for k := i + 1; k < len(r.tasks) && short != ""; k++ {
@@ -71,7 +81,7 @@ func (r *Round) firstLine(i int, done map[int]bool) []byte {
 	if len(same) == 1 {
 		out = append(append(out, t.text...), ": "...)
 		places := t.places(on, nil)
-		return r.appendShows(r.list(out, places), t, places, r.list)
+		return pressing{r.appendShows(r.list(out, places), t, places, r.list), same}
 	}
 	out = append(append(out, short...), ": "...)
 	for n, k := range same {
@@ -83,7 +93,7 @@ func (r *Round) firstLine(i int, done map[int]bool) []byte {
 			out = append(append(append(out, " ("...), a...), ')')
 		}
 	}
-	return out
+	return pressing{out, same}
 }
 
 // item is the first item of a task: all of them have its words.
@@ -127,7 +137,7 @@ func (r *Round) bounded(apart bool, room int) (out []byte) {
 	const told = " more, for which there is no room here: see the list of the day\n"
 	lines, left := r.firsts(apart, room-len(told)-len("FIRST: 100000"))
 	for _, l := range lines {
-		out = append(append(out, l...), '\n')
+		out = append(append(out, l.text...), '\n')
 	}
 	if left > 0 {
 		out = append(out, "FIRST: "+strconv.Itoa(left)+told...)

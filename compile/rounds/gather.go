@@ -151,6 +151,9 @@ func (g *gatherer) entryOn(x *roster.Entry, place int, p telling) {
 	if x.Group != nil {
 		it.Animals = x.Group.Animals.Name.V
 	}
+	if x.Ask != nil {
+		it.Answer = x.Ask.Write
+	}
 	if a := x.Ask; a != nil && x.High {
 		it.Rank += harm(a.Harm)
 		if it.Short, it.Aside = aside(x, it.Group); p.on != 0 {

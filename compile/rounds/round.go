@@ -40,7 +40,9 @@ type Item struct {
 	Done    bool // the log says that it was done today
 	// Said are the words of the log, behind the enclosure, that say that it was done; "" of
 	// a question, which only the line that it asks for answers.
-	Said    string
+	Said string
+	// Answer are the words to log where it is a question: "born and how many; or not-gravid".
+	Answer  string
 	Leaving bool // the last before days when nobody comes; before the round
 	// Passing says that the log or an absence brought it, for a time. It stands in the
 	// round like any other, and says nothing of how the round is best walked.

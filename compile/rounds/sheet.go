@@ -13,6 +13,7 @@ type Sheet struct {
 	Round   *plan.Round
 	Date    civil.Date
 	Lines   []string // as they are printed, without the minutes; an empty one is a gap
+	Walk    []Line   // the same without the gaps, each with what is ticked off there
 	Due     []Due    // everything that is to be done, by task
 	Before  []string // the lines among Lines that say what to put on, have ready or switch off
 	Held    []string // the lines among Lines that say what may be done in which state
@@ -50,7 +51,9 @@ func (r *Round) On(i int) Sheet {
 	if s.Ticked, s.Open = r.ticks(i), r.Open(i); len(s.Ticked) > 0 {
 		s.Ticks = r.ticked
 	}
+	r.day.walk = &s.Walk
 	s.Lines = strings.Split(strings.TrimSuffix(string(r.write(nil, i, 1<<30)), "\n"), "\n")
+	r.day.walk = nil
 	for k := range r.tasks {
 		t := &r.tasks[k]
 		d := Due{Kind: r.kinds[t.kind], Text: t.first, First: t.high, Last: t.apart}
