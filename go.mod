@@ -15,6 +15,7 @@ require (
 	github.com/spf13/afero v1.15.0
 	github.com/teambition/rrule-go v1.8.2
 	github.com/zclconf/go-cty v1.19.0
+	golang.org/x/net v0.47.0
 	golang.org/x/text v0.31.0
 	gonum.org/v1/gonum v0.17.0
 	rsc.io/qr v0.2.0

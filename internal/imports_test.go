@@ -34,6 +34,7 @@ var layers = []string{
 	"compile/daylist compile/explain compile/feeds compile/picture",
 	"cmd/internal/publish cmd/internal/screen",
 	"cmd/internal/builder cmd/internal/journal cmd/internal/lastlist",
+	"cmd/internal/page",
 	"cmd/vivary",
 }
 

@@ -54,6 +54,11 @@ func explainEnclosure(r *compile.Result, word string) []Answer {
 	return out
 }
 
+// Enclosure explains r.Lives[i], whatever else its name means.
+func Enclosure(r *compile.Result, i int) Answer {
+	return inUnits([]Answer{enclosure(r, i)}, r.Plan.Units)[0]
+}
+
 func enclosure(r *compile.Result, i int) Answer {
 	l := r.Lives[i]
 	parts := part(nil, "Where it is written", writtenAs(r, l.Plan))

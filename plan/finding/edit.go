@@ -142,6 +142,10 @@ func inOrder(edits []Edit) []Edit {
 	}))
 }
 
+// Edited returns the lines to write that edits make; none where they cannot be made, or are
+// too long to be copied from a page.
+func Edited(files *source.Set, edits []Edit) []string { return edited(files, edits, width) }
+
 // edited returns the lines that edits change as they are once the edits are made,
 // without what indents them. It returns none where the edits cannot be made, or where
 // a line would be longer than width bytes: a part of it would not be what to write.

@@ -1,0 +1,167 @@
+package page
+
+import (
+	"bytes"
+	"crypto/sha256"
+	"embed"
+	"encoding/hex"
+	"html/template"
+	"net/http"
+	"strconv"
+	"strings"
+
+	"vivary/plan/finding"
+)
+
+//go:embed templates style.css
+var files embed.FS
+
+// StylePath is where every page asks for the style sheet, which ServeStyle answers.
+const StylePath = "/style.css"
+
+var (
+	style     = must(files.ReadFile("style.css"))
+	styleMark = `"` + sum(string(style)) + `"`
+	styleLink = StylePath + "?" + sum(string(style))
+)
+
+// ServeStyle answers for StylePath. The sheet is the same for everybody, and its address
+// changes with it, so that a phone asks once.
+func ServeStyle(w http.ResponseWriter, r *http.Request) {
+	h := w.Header()
+	h.Set("Content-Type", "text/css; charset=utf-8")
+	h.Set("Cache-Control", "public, max-age=31536000, immutable")
+	h.Set("ETag", styleMark)
+	if r.Header.Get("If-None-Match") == styleMark {
+		w.WriteHeader(http.StatusNotModified)
+		return
+	}
+	_, _ = w.Write(style) // whoever asked has gone, if it fails
+}
+
+func must[T any](x T, err error) T {
+	if err != nil {
+		panic(err)
+	}
+	return x
+}
+
+// sum is a short name for a text, the same for the same text.
+func sum(text string) string {
+	h := sha256.Sum256([]byte(text))
+	return hex.EncodeToString(h[:6])
+}
+
+// frame is what every page has.
+type frame struct {
+	Title  string // of the page, without anything private
+	House  string // the collection
+	Home   string
+	Here   string // which of the links of the head is this page's: "day", "week"
+	Style  string
+	Who    string // the keeper, as people call them
+	Banner *banner
+	Urgent int // how many findings are urgent
+	Found  int // how many there are
+}
+
+// banner says on each page that the plan is refused.
+type banner struct {
+	Since string // "since Tue 3 Mar, 19:40", or ""
+	Lists string // where the day's list is from
+}
+
+func (q *request) frame(title, here string) frame {
+	h := q.h
+	f := frame{Title: title, House: h.Result.Plan.Title(), Home: q.v.Home, Here: here, Style: styleLink, Found: len(h.Result.Findings), Urgent: h.Result.Urgent()}
+	if k := h.Result.Plan.Keeper(q.v.Keeper); k != nil {
+		f.Who = k.Shown()
+	}
+	if h.Result.Refused() {
+		f.Banner = &banner{Lists: q.shutWords()}
+		if !h.Refused.IsZero() {
+			f.Banner.Since = "since " + q.moment(h.Refused)
+		}
+	}
+	return f
+}
+
+// moment words a time: "Tue 3 Mar, 19:40".
+func (q *request) moment(t interface{ Unix() int64 }) string {
+	return momentIn(q.h, t.Unix())
+}
+
+// templates are the pages by their names, each with the frame around it.
+var templates = parse("day", "whole", "tank", "log", "tanks", "findings", "message", "public")
+
+func parse(names ...string) map[string]*template.Template {
+	out := map[string]*template.Template{}
+	base := template.Must(template.New("").Funcs(template.FuncMap{"dict": dict, "add": func(a, b int) int { return a + b }}).ParseFS(files, "templates/frame.html", "templates/parts.html"))
+	for _, name := range names {
+		out[name] = template.Must(template.Must(base.Clone()).ParseFS(files, "templates/"+name+".html"))
+	}
+	return out
+}
+
+// dict puts values together for a part of a page: dict "A" a "B" b.
+func dict(pairs ...any) map[string]any {
+	out := map[string]any{}
+	for i := 0; i+1 < len(pairs); i += 2 {
+		out[pairs[i].(string)] = pairs[i+1]
+	}
+	return out
+}
+
+// page makes a page.
+func render(name string, data any) []byte {
+	var b bytes.Buffer
+	if err := templates[name].ExecuteTemplate(&b, "frame", data); err != nil {
+		panic(err) // a template that does not go with its data, which tests find
+	}
+	return b.Bytes()
+}
+
+// show answers with a page.
+func (q *request) show(status int, name string, data any) { q.send(status, render(name, data)) }
+
+func (q *request) send(status int, page []byte) {
+	h := q.w.Header()
+	h.Set("Content-Type", "text/html; charset=utf-8")
+	h.Set("Cache-Control", "no-store")
+	h.Set("Content-Length", strconv.Itoa(len(page)))
+	q.w.WriteHeader(status)
+	if q.r.Method != http.MethodHead {
+		_, _ = q.w.Write(page) // whoever asked has gone, if it fails
+	}
+}
+
+// message is a page that says one thing.
+type message struct {
+	frame
+	Text  string
+	Lines []string
+	Back  string // where to go from here
+	Word  string // what that is called
+}
+
+func (q *request) fail(status int, text string, lines ...string) {
+	q.show(status, "message", message{q.frame(http.StatusText(status), ""), text, lines, q.v.Home + "/", "What is due today"})
+}
+
+func (q *request) lost() {
+	q.fail(http.StatusNotFound, "There is no such page. What it was about may have another name now.")
+}
+
+// see sends a browser on to a page with another request, so that going back or loading it
+// again sends no form twice.
+func (q *request) see(path string) {
+	h := q.w.Header()
+	h.Set("Location", q.v.Home+path)
+	h.Set("Cache-Control", "no-store")
+	q.w.WriteHeader(http.StatusSeeOther)
+}
+
+// found is how much was found, in words.
+func found(all []finding.Finding) string { return strings.TrimSpace(finding.Summary(all)) }
+
+func itoa(n int) string { return strconv.Itoa(n) }
