@@ -21,22 +21,26 @@ const StylePath = "/style.css"
 
 var (
 	style     = must(files.ReadFile("style.css"))
-	styleMark = `"` + sum(string(style)) + `"`
 	styleLink = StylePath + "?" + sum(string(style))
 )
 
-// ServeStyle answers for StylePath. The sheet is the same for everybody, and its address
-// changes with it, so that a phone asks once.
-func ServeStyle(w http.ResponseWriter, r *http.Request) {
+// Style answers for StylePath. The sheet is the same for everybody, and the address by which
+// pages ask for it changes with it, so that a phone asks once.
+func Style(w http.ResponseWriter) {
 	h := w.Header()
 	h.Set("Content-Type", "text/css; charset=utf-8")
 	h.Set("Cache-Control", "public, max-age=31536000, immutable")
-	h.Set("ETag", styleMark)
-	if r.Header.Get("If-None-Match") == styleMark {
-		w.WriteHeader(http.StatusNotModified)
-		return
-	}
 	_, _ = w.Write(style) // whoever asked has gone, if it fails
+}
+
+// Nothing answers where there is nothing: at the front of the server, or at an address that
+// leads nowhere. It tells nobody whose animals are here.
+func Nothing(w http.ResponseWriter, front bool) {
+	m := message{frame: frame{Title: "Nothing here", House: "vivary", Style: styleLink}, Text: "This address leads nowhere, or no longer. Ask whoever gave it to you for the one that holds now."}
+	if front {
+		m.Title, m.Text = "Care of animals", "Everybody who has to do with the animals here has an address of their own, which is longer than this one. Ask whoever keeps them for yours."
+	}
+	reply(w, http.StatusNotFound, render("message", m))
 }
 
 func must[T any](x T, err error) T {
@@ -92,7 +96,7 @@ func (q *request) moment(t interface{ Unix() int64 }) string {
 }
 
 // templates are the pages by their names, each with the frame around it.
-var templates = parse("day", "whole", "tank", "log", "tanks", "findings", "message", "public")
+var templates = parse("day", "whole", "week", "tank", "log", "tanks", "calendars", "findings", "message", "public")
 
 func parse(names ...string) map[string]*template.Template {
 	out := map[string]*template.Template{}
@@ -124,15 +128,14 @@ func render(name string, data any) []byte {
 // show answers with a page.
 func (q *request) show(status int, name string, data any) { q.send(status, render(name, data)) }
 
-func (q *request) send(status int, page []byte) {
-	h := q.w.Header()
+func (q *request) send(status int, page []byte) { reply(q.w, status, page) }
+
+func reply(w http.ResponseWriter, status int, page []byte) {
+	h := w.Header()
 	h.Set("Content-Type", "text/html; charset=utf-8")
-	h.Set("Cache-Control", "no-store")
-	h.Set("Content-Length", strconv.Itoa(len(page)))
-	q.w.WriteHeader(status)
-	if q.r.Method != http.MethodHead {
-		_, _ = q.w.Write(page) // whoever asked has gone, if it fails
-	}
+	h.Set("Cache-Control", "private, no-store")
+	w.WriteHeader(status)
+	_, _ = w.Write(page) // whoever asked has gone, if it fails; of a HEAD nothing is sent
 }
 
 // message is a page that says one thing.
@@ -157,7 +160,7 @@ func (q *request) lost() {
 func (q *request) see(path string) {
 	h := q.w.Header()
 	h.Set("Location", q.v.Home+path)
-	h.Set("Cache-Control", "no-store")
+	h.Set("Cache-Control", "private, no-store")
 	q.w.WriteHeader(http.StatusSeeOther)
 }
 

@@ -82,6 +82,10 @@ func (q *request) get(part, name string) {
 		q.day()
 	case part == "round" && strings.HasSuffix(name, "/all"):
 		q.wholeRound(strings.TrimSuffix(name, "/all"))
+	case part == "week" && name == "":
+		q.week()
+	case part == "calendars":
+		q.calendars(name)
 	case part == "tanks" && name == "":
 		q.tanks()
 	case part == "tank":
@@ -139,7 +143,7 @@ func (q *request) mayWrite() bool {
 // and this is the second bolt.
 var sameSite = http.NewCrossOriginProtection()
 
-// today is the time at which a request is answered, in the collection's zone.
+// now is the time at which a request is answered, in the collection's zone.
 func (q *request) now() time.Time {
 	t := q.Now()
 	if loc := q.h.Result.Plan.Location; loc != nil {
@@ -151,7 +155,8 @@ func (q *request) now() time.Time {
 // cache keeps what takes long to make, for as long as a House is shown.
 type cache struct {
 	mu   sync.Mutex
-	days map[string]*list
-	html map[Visitor][]byte
+	days map[string]*list     // what is due today, by keeper
+	html map[Visitor][]byte   // the page of it
+	week map[string][]weekDay // the coming days, by keeper
 	shut shut
 }

@@ -65,6 +65,9 @@ func (s *site) build() {
 		s.t.Fatal(err)
 	}
 	h := &House{Result: r, Good: r, Built: s.now, Base: "https://care.example", Label: func(tank string) string { return "/t/key/" + tank }}
+	for _, x := range r.Plan.Calendars {
+		h.Calendars = append(h.Calendars, Calendar{Name: x.Name.V, Title: x.Shown(), Path: "/c/key-of-" + x.Name.V + "/" + x.Name.V + ".ics"})
+	}
 	if r.Refused() {
 		h.Good, h.Refused = nil, s.now
 		if s.house != nil {
@@ -77,7 +80,7 @@ func (s *site) build() {
 func (s *site) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	switch path := r.URL.Path; {
 	case path == StylePath:
-		ServeStyle(w, r)
+		Style(w)
 	case strings.HasPrefix(path, "/t/key/"):
 		s.pages.Public(w, r, s.house, strings.TrimPrefix(path, "/t/key/"))
 	default:

@@ -393,12 +393,15 @@ func (q *request) year(r *compile.Result, i int) {
 		q.lost()
 		return
 	}
+	q.picture(b.Bytes())
+}
+
+// picture answers with a drawing.
+func (q *request) picture(svg []byte) {
 	h := q.w.Header()
 	h.Set("Content-Type", "image/svg+xml")
-	h.Set("Cache-Control", "no-store")
-	if q.r.Method != http.MethodHead {
-		_, _ = q.w.Write(b.Bytes())
-	}
+	h.Set("Cache-Control", "private, no-store")
+	_, _ = q.w.Write(svg) // whoever asked has gone, if it fails
 }
 
 // tanksPage lists the enclosures by room.
