@@ -32,6 +32,7 @@ var layers = []string{
 	"compile/check",
 	"compile",
 	"compile/daylist compile/explain compile/feeds compile/picture",
+	"compile/paper",
 	"cmd/internal/publish cmd/internal/screen",
 	"cmd/internal/builder cmd/internal/journal cmd/internal/lastlist",
 	"cmd/internal/page",

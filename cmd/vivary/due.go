@@ -7,6 +7,7 @@ import (
 
 	"vivary/compile"
 	"vivary/compile/daylist"
+	"vivary/compile/paper"
 	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/plan/finding"
@@ -25,6 +26,9 @@ func dueRounds(w *world, f *flags, args []string) int {
 	if status != fine {
 		return status
 	}
+	if r.Refused() && f.paper != "" {
+		return w.refuse(r, "Nothing was written, since the plan is refused; vivary due prints the list of the last calendars")
+	}
 	if r.Refused() {
 		return w.dueRefused(r, f, f.calendars(root))
 	}
@@ -39,6 +43,9 @@ func dueRounds(w *world, f *flags, args []string) int {
 	if f.days != notGiven && (f.days < 1 || f.days > r.Horizon.Ahead()) {
 		fmt.Fprintf(w.err, "vivary due: --days is from 1 to %d\n", r.Horizon.Ahead())
 		return usage
+	}
+	if f.paper != "" {
+		return w.print(f, "due", paper.Round(r, daylist.Of(r, f.asked())))
 	}
 	sheets := daylist.Of(r, f.asked())
 	if f.format == "json" {
@@ -143,6 +150,9 @@ func hasRound(r *compile.Result, name string) bool {
 
 // asked are the lists that the flags ask for.
 func (f *flags) asked() daylist.Asked {
+	if f.paper != "" && f.days == notGiven {
+		return daylist.Asked{Days: 1, Round: f.round, Keeper: f.keeper}
+	}
 	return daylist.Asked{Days: f.daysShown(), Round: f.round, Keeper: f.keeper}
 }
 

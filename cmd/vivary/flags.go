@@ -13,9 +13,9 @@ import (
 
 // flags are the values of all flags of all commands.
 type flags struct {
-	in, now, format, out, round, keeper, on, svg, at, by, sheet, kind string
-	days                                                              int
-	undo, urgentFails                                                 bool
+	in, now, format, out, round, keeper, on, svg, at, by, sheet, kind, paper, address string
+	days                                                                              int
+	undo, urgentFails                                                                 bool
 }
 
 // notGiven is a number of days where none is said.
@@ -33,6 +33,8 @@ var flagTable = []struct {
 	{"out", "FOLDER", "the folder of the calendars (default: feeds, in the collection's folder)", func(f *flags) any { return &f.out }},
 	{"days", "N", "so many days in full (default: today, and two more in a line each)", func(f *flags) any { return &f.days }},
 	{"round", "NAME", "only this round", func(f *flags) any { return &f.round }},
+	{"paper", "FILE", "write it as pages to be printed into this file: today.html", func(f *flags) any { return &f.paper }},
+	{"address", "ADDRESS", "where the pages are to which codes lead: https://…", func(f *flags) any { return &f.address }},
 	{"keeper", "NAME", "only what this keeper does", func(f *flags) any { return &f.keeper }},
 	{"on", "DAY", "the day to explain", func(f *flags) any { return &f.on }},
 	{"at", "TIME", "the time of day of what is noted: 19:42", func(f *flags) any { return &f.at }},

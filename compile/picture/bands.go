@@ -19,7 +19,7 @@ func (p *page) seasons() []stripe {
 	var out []stripe
 	for _, s := range p.plan.Seasons {
 		p.eachTime(s, func(from, until civil.Date) {
-			label := clean(s.Name.V) + ", " + p.dates(from, until)
+			label := wording.Printed(s.Name.V) + ", " + p.dates(from, until)
 			state := p.heldIn(s, from, until)
 			var changes []string
 			if state != nil {

@@ -6,6 +6,7 @@ import (
 
 	"vivary/schema"
 	"vivary/schema/quantity"
+	"vivary/schema/wording"
 )
 
 // swatch is one line of the key at the left of a chart.
@@ -27,7 +28,7 @@ func (p *page) frame(s scale, x0, x1 float64) {
 // key writes a heading at the left of a chart, and below it what is drawn how,
 // as far as the height allows.
 func (p *page) key(y, height float64, heading string, items []swatch) {
-	p.text(left, y+11, size, "start", fit(heading, size, keyWidth, true), bold)
+	p.text(left, y+11, size, "start", wording.Fit(heading, size, keyWidth, true), bold)
 	y += 29
 	for _, it := range items {
 		if height -= 17; height < 15 {
@@ -39,7 +40,7 @@ func (p *page) key(y, height float64, heading string, items []swatch) {
 		if it.line != nil {
 			p.draw.line(left, y-4, left+18, y-4, it.line...)
 		}
-		p.text(left+24, y, small, "start", fit(it.words, small, keyWidth-24, false))
+		p.text(left+24, y, small, "start", wording.Fit(it.words, small, keyWidth-24, false))
 		y += 17
 	}
 }
@@ -74,7 +75,7 @@ func (p *page) limits(s scale, hard, soft *quantity.Range) {
 	}
 	apart(notes, 13, s.y+4, s.y+s.height)
 	for _, n := range notes {
-		p.text(noteLeft, n.y+4, small, "start", fit(n.text, small, right-noteLeft, false))
+		p.text(noteLeft, n.y+4, small, "start", wording.Fit(n.text, small, right-noteLeft, false))
 		p.say(n.text + ".")
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"vivary/schema/civil"
+	"vivary/schema/wording"
 )
 
 // stripe is a stretch of days with a label.
@@ -66,21 +67,21 @@ func (l lane) free(it laid) bool {
 // label finds the place of a stripe's label: on it, else behind it, else before
 // it; where it fits nowhere it is shortened for the widest of these.
 func (p *page) label(s stripe) laid {
-	it := laid{stripe: s, x0: p.x(s.from), x1: p.x(s.until), text: clean(s.label)}
+	it := laid{stripe: s, x0: p.x(s.from), x1: p.x(s.until), text: wording.Printed(s.label)}
 	it.x1 = max(it.x1, it.x0+2.5)
 	if it.x1 > plotRight {
 		it.x0, it.x1 = plotRight-2.5, plotRight
 	}
 	const pad = 5
-	w := width(it.text, small, false) + 2*pad
+	w := wording.Width(it.text, small, false) + 2*pad
 	inside, behind, before := it.x1-it.x0, plotRight-it.x1, it.x0-plotLeft
 	if len(s.ticks) > 0 {
 		inside = 0 // the label would hide them
 	}
 	most := max(inside, behind, before)
 	if w > most {
-		it.text = fit(it.text, small, most-2*pad, false)
-		w = width(it.text, small, false) + 2*pad
+		it.text = wording.Fit(it.text, small, most-2*pad, false)
+		w = wording.Width(it.text, small, false) + 2*pad
 	}
 	it.a, it.b = it.x0, it.x1
 	switch {
@@ -110,7 +111,7 @@ func (p *page) lanes(y float64, name string, all []lane, left int) {
 			}
 			p.draw.rect(s.x0, y, s.x1-s.x0, laneHeight, append([]string{`fill="none"`}, stroke(frameLine, 0.9)...)...)
 			if s.boxed && len(s.fills) > 1 {
-				w := width(s.text, small, false)
+				w := wording.Width(s.text, small, false)
 				p.draw.rect(s.textX-w/2-3, y+0.8, w+6, laneHeight-1.6, `fill="white"`)
 			}
 			p.text(s.textX, y+10.2, small, s.anchor, s.text)
@@ -120,5 +121,5 @@ func (p *page) lanes(y float64, name string, all []lane, left int) {
 }
 
 func (p *page) rowName(y float64, name string) {
-	p.text(left, y, small, "start", fit(name, small, rowWidth, false))
+	p.text(left, y, small, "start", wording.Fit(name, small, rowWidth, false))
 }

@@ -1,6 +1,9 @@
 package picture
 
-import "vivary/schema"
+import (
+	"vivary/schema"
+	"vivary/schema/wording"
+)
 
 // legend says what lines, hatchings and marks mean, at the lower right.
 func (p *page) legend(y float64) {
@@ -11,7 +14,7 @@ func (p *page) legend(y float64) {
 	item := func(words string, draw func(x, y float64)) {
 		x, at := float64(tellLeft+n/5*column), y+float64(n%5+1)*rowStep
 		draw(x, at)
-		p.text(x+30, at, small, "start", fit(words, small, column-36, false))
+		p.text(x+30, at, small, "start", wording.Fit(words, small, column-36, false))
 		n++
 	}
 	item("harmful beyond this line", func(x, y float64) {

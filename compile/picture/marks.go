@@ -179,5 +179,5 @@ func (d *density) draw(p *page, y float64) {
 			p.draw.rect(x0+0.5, y-h, max(x1-x0-1, 0.5), h, `fill="`+cool+`"`)
 		}
 	}
-	p.text(noteLeft, y-2, small, "start", fit(d.often(), small, right-noteLeft, false))
+	p.text(noteLeft, y-2, small, "start", wording.Fit(d.often(), small, right-noteLeft, false))
 }

@@ -28,7 +28,7 @@ func (p *page) powerCut(y float64) {
 		p.text(tellLeft, at, size, "start", heading+":", bold)
 		for _, l := range lines {
 			p.say(heading + ": " + l + ".")
-			for _, part := range wrap(l, small, right-tellLeft, 2) {
+			for _, part := range wording.Wrap(l, small, right-tellLeft, false, 2) {
 				at += 15
 				p.text(tellLeft, at, small, "start", part)
 			}
@@ -102,7 +102,7 @@ func (p *page) cutChart(y float64, c, cold *climate.Cooldown) {
 	p.reach(banded.Substrate, span, x, limit+4, cool)
 	apart(notes, 13, s.y+4, s.y+s.height)
 	for _, n := range notes {
-		p.text(cutRight+6, n.y+4, small, "start", fit(n.text, small, tellLeft-cutRight-10, false))
+		p.text(cutRight+6, n.y+4, small, "start", wording.Fit(n.text, small, tellLeft-cutRight-10, false))
 	}
 }
 

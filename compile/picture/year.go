@@ -15,6 +15,7 @@ import (
 	"vivary/plan"
 	"vivary/schema/civil"
 	"vivary/schema/quantity"
+	"vivary/schema/wording"
 )
 
 // The page is A4 landscape, ISO 216, with four units to the millimetre.
@@ -67,8 +68,8 @@ func Year(w io.Writer, r *compile.Result, i int) error {
 	var all canvas
 	all.out.WriteString(mark)
 	all.begin("svg", `width="297mm"`, `height="210mm"`, fmt.Sprintf(`viewBox="0 0 %d %d"`, pageWidth, pageHeight), `xmlns="http://www.w3.org/2000/svg"`)
-	all.words("title", clean(p.title()))
-	all.words("desc", clean(strings.Join(p.said, " ")))
+	all.words("title", wording.Printed(p.title()))
+	all.words("desc", wording.Printed(strings.Join(p.said, " ")))
 	patterns(&all)
 	all.out.Write(p.draw.out.Bytes())
 	all.end("svg")
@@ -99,7 +100,7 @@ func (p *page) page() {
 }
 
 func (p *page) heading() {
-	p.text(left, 46, big, "start", fit(p.title(), big, right-left, true), bold)
+	p.text(left, 46, big, "start", wording.Fit(p.title(), big, right-left, true), bold)
 	var parts []string
 	if s := p.plan.Sheet; s != nil {
 		parts = append(parts, s.Shown())
@@ -119,7 +120,7 @@ func (p *page) heading() {
 	}
 	parts = append(parts, p.r.Plan.Title())
 	line := strings.Join(parts, " · ")
-	p.text(left, 66, 13, "start", fit(line, 13, right-left, false))
+	p.text(left, 66, 13, "start", wording.Fit(line, 13, right-left, false))
 	p.say(line + ".")
 }
 

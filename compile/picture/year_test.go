@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/xml"
 	"errors"
+	"github.com/spf13/afero"
 	"io"
 	"math"
 	"os"
@@ -13,14 +14,13 @@ import (
 	"testing"
 	"time"
 
-	"github.com/spf13/afero"
-
 	"vivary/compile"
 	"vivary/internal/planned"
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema/civil"
 	"vivary/schema/quantity"
+	"vivary/schema/wording"
 )
 
 var now = time.Date(2026, 11, 25, 12, 0, 0, 0, time.UTC)
@@ -227,7 +227,7 @@ func dejavu(s string) float64 {
 
 func TestWidthIsEnough(t *testing.T) {
 	for r := ' '; r <= '~'; r++ {
-		if got, want := width(string(r), 1, false), advance[r-' ']/1000; got < want {
+		if got, want := wording.Width(string(r), 1, false), advance[r-' ']/1000; got < want {
 			t.Errorf("%q is taken to be %.3f wide, and is %.3f in DejaVu Sans", r, got, want)
 		}
 	}

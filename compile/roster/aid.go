@@ -32,19 +32,15 @@ func (r *Roster) Aid(x *Leave) []string {
 	}
 	var out []string
 	if x.For == "" {
-		out = slices.Clone(manners)
+		out = slices.Clone(schema.StandIn)
 	}
 	stings, begun := false, len(out)
-	for _, a := range schema.Aids {
-		names := saying(lives, a)
-		if len(names) == 0 {
-			continue
-		}
-		if a.Stings && !stings {
+	for _, h := range Helps(lives) {
+		if h.Stings && !stings {
 			stings = true
 			out = append(out, schema.AidAlways...)
 		}
-		out = append(out, a.Title+" ("+listedNames(names)+"): "+a.Text)
+		out = append(out, h.Title+" ("+listedNames(h.Species)+"): "+h.Text)
 	}
 	other := schema.AidOther
 	if len(out) == begun {

@@ -6,6 +6,7 @@ import (
 
 	"vivary/compile/identity"
 	"vivary/plan"
+	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/wording"
 )
@@ -64,7 +65,7 @@ func (s *Shared) leaves(d *Duty, r *Run) []Leave {
 			Leave{Away: d.Keeper, Name: id + "/stand-in-eve" + suffix, Title: "You stand in for " + keeper + " from " + first.Short(), From: r.since(name) - 1, Days: 1, For: name,
 				Lines: slices.Concat(line(told(visits, "Your days: ")), []string{"Have keys, portions and numbers at hand", "Ask now what is not clear"})},
 			Leave{Away: d.Keeper, Name: id + "/stand-in" + suffix, Title: "You stand in for " + keeper, From: first, Days: 1, For: name,
-				Lines:  slices.Concat(line(told(visits, "Your days: ")), manners),
+				Lines:  slices.Concat(line(told(visits, "Your days: ")), schema.StandIn),
 				begins: &begins{d, r, []string{name}}},
 			Leave{Away: d.Keeper, Name: id + "/handed-back" + suffix, Title: "Handed back to " + keeper, From: r.until(name), Days: 1, For: name,
 				Lines: []string{keeper + " does the rounds again from today"}})
@@ -91,9 +92,6 @@ func (s *Shared) leaves(d *Duty, r *Run) []Leave {
 	}
 	return append(out, Leave{Away: d.Keeper, Name: id + "/return", Title: "Back today", Lines: back, From: r.Ends, Days: 1, For: d.Keeper})
 }
-
-// manners are how anybody stands in.
-var manners = []string{"Do what each round says, and no more", "Lift no animal; open no lid that need not be opened", "Write down what looks wrong, and ring"}
 
 // listedVisits is how many visits are listed; of more, the first of them and the last.
 const listedVisits = 14

@@ -8,6 +8,7 @@ import (
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/plan/source"
+	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/wording"
 )
@@ -128,7 +129,7 @@ func (s *Shared) steps(d *Duty, r *Run, name string) Leave {
 		}
 	}
 	return Leave{Away: d.Keeper, Sudden: true, Name: had(s.Plan, d.Keeper) + "/" + r.Begun.String() + "/stand-in/" + had(s.Plan, name), Title: "You stand in for " + shown(s.Plan, d.Keeper),
-		From: from, Days: int(until - from), For: name, Lines: manners, begins: &begins{d, r, []string{name}}}
+		From: from, Days: int(until - from), For: name, Lines: schema.StandIn, begins: &begins{d, r, []string{name}}}
 }
 
 // inRun are those who stand in on any day of a run.

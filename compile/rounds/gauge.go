@@ -369,3 +369,11 @@ func (r *Round) showsLength(on int) int {
 	}
 	return n
 }
+
+// Shows are what the thermometer of an enclosure should show, with the air where the plan
+// aims for a humidity, by days of the horizon.
+func Shows(s *roster.Roster, l *life.Enclosure) []Show {
+	var p Place
+	(&gatherer{roster: s}).shows(&p, l)
+	return p.Heat
+}

@@ -1,0 +1,147 @@
+package main
+
+import (
+	"bytes"
+	"errors"
+	"fmt"
+	"net/url"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"vivary/cmd/internal/publish"
+	"vivary/compile"
+	"vivary/compile/life"
+	"vivary/compile/paper"
+	"vivary/compile/roster"
+	"vivary/schema/wording"
+)
+
+// coverSheet makes the sheet of somebody who stands in.
+func coverSheet(w *world, f *flags, args []string) int {
+	r, status := w.toPrint("cover", f, args)
+	if status != fine {
+		return status
+	}
+	stint, err := stintOf(r, f.keeper)
+	var doc *paper.Document
+	if err == nil {
+		doc, err = paper.Cover(r, stint, f.address)
+	}
+	if err != nil {
+		fmt.Fprintf(w.err, "vivary cover: %v\n", wording.Plain(err))
+		return usage
+	}
+	return w.print(f, "cover", doc)
+}
+
+// stintOf is the next time in which a keeper stands in, "" for whoever does.
+func stintOf(r *compile.Result, keeper string) (*roster.Stint, error) {
+	if keeper != "" && r.Plan.Keeper(keeper) == nil {
+		return nil, fmt.Errorf("there is no keeper %q", keeper)
+	}
+	all := r.Roster.Stints()
+	k := slices.IndexFunc(all, func(x roster.Stint) bool { return keeper == "" || x.Keeper == keeper })
+	switch {
+	case k >= 0:
+		return &all[k], nil
+	case keeper != "":
+		return nil, fmt.Errorf("%s stands in for nobody: write an away block with cover = %q, or while somebody is ill vivary note keeper NAME away", keeper, keeper)
+	}
+	return nil, errors.New("nobody stands in for anybody: write an away block with a cover, or while somebody is ill vivary note keeper NAME away")
+}
+
+// tankLabels makes labels for tanks.
+func tankLabels(w *world, f *flags, args []string) int {
+	r, status := w.toPrint("labels", f, nil)
+	if status != fine {
+		return status
+	}
+	lives, err := livesOf(r, args)
+	var doc *paper.Document
+	if err == nil {
+		doc, err = paper.Labels(r, lives, f.pageOf)
+	}
+	if err != nil {
+		fmt.Fprintf(w.err, "vivary labels: %v\n", wording.Plain(err))
+		return usage
+	}
+	return w.print(f, "labels", doc)
+}
+
+// pageOf is the address of an enclosure's page; "" where nobody said where the pages are.
+func (f *flags) pageOf(enclosure string) string {
+	if f.address == "" {
+		return ""
+	}
+	return strings.TrimRight(f.address, "/") + "/enclosure/" + url.PathEscape(enclosure)
+}
+
+// livesOf are the enclosures that are named, all where none is.
+func livesOf(r *compile.Result, args []string) ([]*life.Enclosure, error) {
+	if len(args) == 0 {
+		return r.Lives, nil
+	}
+	of, rest, err := takeWho(r.Plan, args)
+	if err != nil {
+		return nil, err
+	}
+	for _, word := range append(slices.Clone(of.names), rest...) {
+		if r.Plan.Enclosure(word) == nil {
+			return nil, fmt.Errorf("there is no enclosure %q", word)
+		}
+	}
+	return slices.DeleteFunc(slices.Clone(r.Lives), func(l *life.Enclosure) bool { return !slices.Contains(of.names, l.Plan.Name.V) }), nil
+}
+
+// toPrint reads the collection of which something is printed. A plan that is refused is no
+// ground for what somebody else is to rely on.
+func (w *world) toPrint(name string, f *flags, args []string) (*compile.Result, int) {
+	root, err := w.root(f, args)
+	if err == nil && f.address != "" {
+		err = isAddress(f.address)
+	}
+	if err != nil {
+		fmt.Fprintf(w.err, "vivary %s: %v\n", name, wording.Plain(err))
+		return nil, usage
+	}
+	r, status := w.compiled(f, root)
+	if status == fine && r.Refused() {
+		return nil, w.refuse(r, "Nothing is printed until this is put right")
+	}
+	return r, status
+}
+
+// isAddress reports what is wrong with an address to which a code is to lead.
+func isAddress(text string) error {
+	u, err := url.Parse(text)
+	if err != nil || u.Scheme != "https" && u.Scheme != "http" || u.Host == "" {
+		return fmt.Errorf("--address is where the pages are, such as https://house.example/key, and not %q", text)
+	}
+	return nil
+}
+
+// print prints a document as text, or writes it into a file to be printed: whole or not at
+// all, and never over what it did not write.
+func (w *world) print(f *flags, name string, doc *paper.Document) int {
+	if f.paper == "" {
+		_ = doc.Text(w.out) // run sees a failure when it flushes
+		return fine
+	}
+	shown := filepath.ToSlash(f.paper)
+	if !strings.EqualFold(filepath.Ext(shown), ".html") {
+		fmt.Fprintf(w.err, "vivary %[1]s: the name of pages to be printed ends in .html: --paper %[2]s.html\n", name, shown)
+		return usage
+	}
+	var b bytes.Buffer
+	err := doc.HTML(&b, paper.Options{})
+	if err == nil {
+		err = publish.Replace(w.disk, f.paper, b.Bytes(), paper.Ours)
+	}
+	if err != nil {
+		fmt.Fprintf(w.err, "vivary %s: %v. Nothing was written: give the pages another name.\n", name, wording.Plain(err))
+		return refused
+	}
+	fmt.Fprintln(w.out, shown)
+	return fine
+}

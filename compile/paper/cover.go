@@ -1,0 +1,272 @@
+package paper
+
+import (
+	"slices"
+	"strings"
+
+	"vivary/compile"
+	"vivary/compile/daylist"
+	"vivary/compile/life"
+	"vivary/compile/qrcode"
+	"vivary/compile/roster"
+	"vivary/compile/rounds"
+	"vivary/plan"
+	"vivary/schema"
+	"vivary/schema/civil"
+	"vivary/schema/wording"
+)
+
+// mostVisits is how many lists stand on the sheet of somebody who stands in: more paper is not
+// carried along, and the lists of a day months ahead will have changed.
+const mostVisits = 60
+
+// cover is what the sheet of somebody who stands in is made from.
+type cover struct {
+	r     *compile.Result
+	stint *roster.Stint
+	lives []*life.Enclosure
+	lists []daylist.List
+	after bool // there are more lists than stand here
+}
+
+// Cover is the sheet of somebody who stands in for a keeper, one of r.Roster.Stints: when they
+// come, whom to ring, what to do when something goes wrong, what is normal, and the list of
+// each visit. Address is where their own page is, "" for none; one of which no code can be made
+// is an error.
+func Cover(r *compile.Result, stint *roster.Stint, address string) (*Document, error) {
+	c := &cover{r: r, stint: stint, lives: r.Roster.CaredFor(stint)}
+	c.find()
+	d := document(r, "Standing in for "+c.shown(stint.For)+", "+r.Plan.Title())
+	head := "Standing in for " + c.shown(stint.For) + " · " + c.shown(stint.Keeper) + " · " + r.Plan.Title()
+	first := c.front()
+	if address != "" {
+		code, err := coded(address, "Your own page, for a phone", 40, qrcode.Clean)
+		if err != nil {
+			return nil, err
+		}
+		first = append(first, code)
+	}
+	d.add(head, first...)
+	d.add(head, c.emergencies()...)
+	if outage := c.outage(); outage != nil {
+		d.add(head, outage...)
+	}
+	d.add(head, c.usual()...)
+	for lists := range byDay(c.lists) {
+		d.day(r, lists, false)
+	}
+	d.add(head, c.back()...)
+	return d, nil
+}
+
+// coded is a code for an address that is no wider than so many millimetres.
+func coded(address, words string, millimetres float64, wear qrcode.Wear) (Code, error) {
+	code, err := qrcode.Of(address, wear)
+	if err != nil {
+		return Code{}, err
+	}
+	svg, readable := code.Print(millimetres, words)
+	if !readable && wear == qrcode.Worn {
+		return coded(address, words, millimetres, qrcode.Clean)
+	}
+	return Code{Words: words, Address: address, svg: svg}, nil
+}
+
+func (c *cover) shown(keeper string) string { return daylist.Shown(c.r.Plan, keeper) }
+
+// find finds the lists of the visits that are still to come.
+func (c *cover) find() {
+	h := c.r.Horizon
+	last := h.Today
+	for i := c.stint.Next(h.Today); i >= 0; i = c.stint.Next(i + 1) {
+		last = i
+	}
+	lists := daylist.Of(c.r, daylist.Asked{Days: last - h.Today + 1, Keeper: c.stint.Keeper})
+	for _, l := range lists {
+		if i, ok := h.Index(l.Date); !ok || !c.stint.Days.Has(i) {
+			continue
+		}
+		if len(c.lists) == mostVisits {
+			c.after = true
+			return
+		}
+		c.lists = append(c.lists, l)
+	}
+}
+
+// front is the first page: when, whom to ring, how.
+func (c *cover) front() []Part {
+	out := []Part{
+		Title{Text: "Standing in for " + c.shown(c.stint.For), Under: []string{c.shown(c.stint.Keeper) + " · " + c.r.Plan.Title()}},
+		Head{Text: "Whom to ring"}, c.numbers(),
+		Head{Text: "How"}, List{Look: Alarm, Items: items(schema.StandIn...)},
+		Head{Text: "Your visits"}, List{Look: Ticks, Items: items(c.visits()...)},
+		Para{Text: c.until()},
+	}
+	if c.after {
+		out = append(out, Para{Text: "The lists of the days after " + c.lists[len(c.lists)-1].Date.Words() + " do not stand here: print this again by then."})
+	}
+	out = append(out, Head{Text: "What you never do"}, List{Look: Points, Items: items(schema.Never...)})
+	if held := c.held(); len(held) > 0 {
+		out = append(out, Head{Text: "At these boxes, for now"}, List{Look: Points, Items: items(held...)})
+	}
+	return out
+}
+
+// numbers are whom to ring. What no plan has is filled in by hand before the sheet is handed
+// over: a number that is looked for in an emergency is looked for too long.
+func (c *cover) numbers() Part {
+	n := Numbers{[]Number{{Who: "Emergency number here"}, {Who: "Poison centre"}}}
+	if k := c.r.Plan.Keeper(c.stint.For); k != nil {
+		n.Of = append(n.Of, Number{k.Shown(), k.Phone.V})
+	}
+	for _, x := range c.r.Plan.Contacts {
+		n.Of = append(n.Of, Number{x.Shown(), x.Phone.V})
+	}
+	for _, k := range c.r.Plan.Keepers {
+		if k.Name.V != c.stint.For && k.Name.V != c.stint.Keeper && k.Phone.Set() {
+			n.Of = append(n.Of, Number{k.Shown(), k.Phone.V})
+		}
+	}
+	return n
+}
+
+// visits are the days on which they come, each with its rounds.
+func (c *cover) visits() (out []string) {
+	for i := range c.lists {
+		l := &c.lists[i]
+		what := wording.Clock(l.Round.Clock.V, c.r.Plan.Units) + " " + l.Round.Shown()
+		if i > 0 && c.lists[i-1].Date == l.Date {
+			out[len(out)-1] += ", " + what
+			continue
+		}
+		out = append(out, l.Date.Words()+": "+what)
+	}
+	return out
+}
+
+func (c *cover) until() string {
+	if c.stint.Open {
+		return "It is not known yet until when. Go on until " + c.shown(c.stint.For) + " has told you that the rounds are theirs again."
+	}
+	return c.shown(c.stint.For) + " does the rounds again from " + c.stint.Back.Words() + ", and tells you so. Until you have heard it, go on."
+}
+
+// held are the lines of the states and of what may not be opened, each once, with the day
+// from which it holds where that is not the first.
+func (c *cover) held() (out []string) {
+	seen := map[string]bool{}
+	for i := range c.lists {
+		for _, line := range c.lists[i].Held {
+			if seen[line] {
+				continue
+			}
+			seen[line] = true
+			if c.lists[i].Date > c.lists[0].Date {
+				line = "From " + c.lists[i].Date.Short() + ": " + line
+			}
+			out = append(out, line)
+		}
+	}
+	return out
+}
+
+// usual is what is normal and what is not.
+func (c *cover) usual() []Part {
+	out := []Part{Title{Text: "What is normal, and what is not"}, Head{Text: "Who lives where"}, c.animals()}
+	if expected := c.expected(); len(expected) > 0 {
+		out = append(out, Head{Text: "How they are, and what may happen"}, List{Look: Points, Items: items(expected...)})
+	}
+	out = append(out, Head{Text: "It looks bad, and is normal"}, signs(c.normal()))
+	wrong := slices.Clone(schema.WrongSigns)
+	if upright := c.sheets(func(s *plan.SpeciesSheet) bool { return !hardens(s) }); len(upright) > 0 {
+		wrong = append(wrong, schema.UprightSign+" ("+strings.Join(upright, "; ")+")")
+	}
+	out = append(out, Head{Text: "Not normal: ring"}, List{Look: Points, Items: items(wrong...)})
+	if gauges := c.gauges(); len(gauges.Rows) > 0 {
+		out = append(out, Head{Text: "What the thermometer should show"}, gauges)
+	}
+	if amiss := c.amiss(); len(amiss) > 0 {
+		out = append(out, Head{Text: "It shows something else"}, List{Look: Points, Items: items(amiss...)})
+	}
+	if meals := c.meals(); len(meals.Rows) > 0 {
+		out = append(out, Head{Text: "What is fed, by visit"}, meals)
+	}
+	return out
+}
+
+func signs(all []schema.Sign) Part {
+	t := Table{Columns: []string{"You see", "What it is"}}
+	for _, s := range all {
+		t.Rows = append(t.Rows, []string{s.Seen, s.Does})
+	}
+	return t
+}
+
+func (c *cover) normal() []schema.Sign {
+	out := slices.Clone(schema.NormalSigns)
+	if len(c.sheets(hardens)) > 0 {
+		out = append(out, schema.MoultSigns...)
+	}
+	return out
+}
+
+// hardens reports whether a species is soft for days after a moult: it is one of those that
+// moult on their backs or hanging.
+func hardens(s *plan.SpeciesSheet) bool {
+	some := false
+	s.Each(schema.FigureWaitAfterMoult, func(f *plan.Figure) { some = some || f.Range.High > 0 })
+	return some
+}
+
+// sheets names the species in their care of which something holds.
+func (c *cover) sheets(is func(*plan.SpeciesSheet) bool) (names []string) {
+	for _, s := range roster.SheetsOf(c.lives) {
+		if is(s) {
+			names = append(names, roster.NamedTwice(s))
+		}
+	}
+	return names
+}
+
+// back is the last page.
+func (c *cover) back() []Part {
+	return []Part{
+		Title{Text: "Handing back to " + c.shown(c.stint.For)},
+		Blank{Head: "What is so now", Lines: 4},
+		Blank{Head: "What happened, and when", Lines: 6},
+		Blank{Head: "What I think, and what has to be done soon", Lines: 4},
+		List{Look: Ticks, Items: items("Keys handed back", "Notes read together", "Animals counted together")},
+		Sign{Fields: []string{"Stood in", "Took over", "Day and time"}},
+	}
+}
+
+// span is the days from the first visit that is to come to the last.
+func (c *cover) span() (first, last civil.Date) {
+	h := c.r.Horizon
+	from := c.stint.Next(h.Today)
+	to := from
+	for i := from; i >= 0; i = c.stint.Next(i + 1) {
+		to = i
+	}
+	return h.Date(from), h.Date(to)
+}
+
+// amiss is what to do first where a gauge shows something else, as the lists have it, each
+// sentence once. What harms stands in the table.
+func (c *cover) amiss() (out []string) {
+	for i := range c.lists {
+		for _, x := range c.lists[i].Walk {
+			if x.Sort != rounds.Amiss {
+				continue
+			}
+			for _, s := range sentences(x.Text) {
+				s = strings.NewReplacer("Above it: ", "Above what harms: ", "Below it: ", "Below what harms: ").Replace(s)
+				if !strings.HasPrefix(s, "Harm outside") && !slices.Contains(out, s) {
+					out = append(out, s)
+				}
+			}
+		}
+	}
+	return out
+}
