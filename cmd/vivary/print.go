@@ -74,7 +74,7 @@ func (f *flags) pageOf(enclosure string) string {
 	if f.address == "" {
 		return ""
 	}
-	return strings.TrimRight(f.address, "/") + "/enclosure/" + url.PathEscape(enclosure)
+	return strings.TrimRight(f.address, "/") + "/tank/" + url.PathEscape(enclosure)
 }
 
 // livesOf are the enclosures that are named, all where none is.
