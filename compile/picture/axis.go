@@ -10,7 +10,7 @@ import (
 
 // axis draws the months and the years behind all charts from y to end.
 func (p *page) axis(y, end float64) {
-	p.draw.rect(plotLeft, y, p.x(p.r.Today)-plotLeft, end-y, `fill="`+past+`"`)
+	p.draw.rect(p.x0, y, p.x(p.r.Today)-p.x0, end-y, `fill="`+past+`"`)
 	for m := 0; m <= 13; m++ {
 		year, month, _ := p.from.AddMonths(m).YMD()
 		first := civil.Must(year, month, 1)
@@ -28,7 +28,7 @@ func (p *page) axis(y, end float64) {
 			p.draw.line(p.x(middle), end, p.x(middle), end+4, `stroke="`+frameLine+`"`, `stroke-width="0.8"`)
 		}
 	}
-	p.draw.line(plotLeft, end, plotRight, end, `stroke="`+frameLine+`"`, `stroke-width="0.8"`)
+	p.draw.line(p.x0, end, p.x1, end, `stroke="`+frameLine+`"`, `stroke-width="0.8"`)
 	p.say("The days from " + wording.Dates(p.from, p.until()-1) + " are shown; today is " + p.r.Today.Words() + ".")
 }
 

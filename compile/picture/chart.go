@@ -46,20 +46,19 @@ func (p *page) key(y, height float64, heading string, items []swatch) {
 }
 
 // limits draws what the species bears: where it is harmed, and where its keeper is
-// asked for a reason. Either may be nil. What they say is noted at the right.
-func (p *page) limits(s scale, hard, soft *quantity.Range) {
-	var notes []note
+// asked for a reason. Either may be nil. It returns what they say.
+func (p *page) limits(s scale, hard, soft *quantity.Range) (notes []note) {
 	line := func(v float64, words string, style ...string) {
 		y := s.at(v)
-		p.draw.line(plotLeft, y, plotRight, y, style...)
+		p.draw.line(p.x0, y, p.x1, y, style...)
 		notes = append(notes, note{y, words})
 	}
 	beyond := func(r *quantity.Range, style ...string) {
 		if y := s.at(r.High); y > s.y {
-			p.draw.rect(plotLeft, s.y, plotRight-plotLeft, y-s.y, style...)
+			p.draw.rect(p.x0, s.y, p.x1-p.x0, y-s.y, style...)
 		}
 		if y := s.at(r.Low); y < s.y+s.height {
-			p.draw.rect(plotLeft, y, plotRight-plotLeft, s.y+s.height-y, style...)
+			p.draw.rect(p.x0, y, p.x1-p.x0, s.y+s.height-y, style...)
 		}
 	}
 	low := func(r *quantity.Range) string { return quantity.FormatAtLeast(r.Low, s.unit) }
@@ -73,7 +72,46 @@ func (p *page) limits(s scale, hard, soft *quantity.Range) {
 		line(soft.High, "unusual above "+high(soft), softLine...)
 		line(soft.Low, "unusual below "+low(soft), softLine...)
 	}
-	apart(notes, 13, s.y+4, s.y+s.height)
+	return notes
+}
+
+// chart is temperature or humidity over the days shown, before it is drawn.
+type chart struct {
+	heading    string
+	unit       quantity.Unit
+	low, high  float64         // of the scale
+	hard, soft *quantity.Range // what the species bears; nil where nobody says
+	room       *quantity.Range // drawn behind all else, nil for not
+	bands      []band
+	items      []swatch // what is drawn how
+}
+
+// band is a course in its styles, drawn over each other.
+type band struct {
+	course
+	styles [][]string
+}
+
+// plot draws a chart without its key, and returns what stands at its lines.
+func (p *page) plot(c *chart, y, height float64) []note {
+	s := newScale(c.low, c.high, y, height, c.unit)
+	if c.room != nil {
+		p.draw.rect(p.x0, s.at(c.room.High), p.x1-p.x0, s.at(c.room.Low)-s.at(c.room.High), roomStyles[0]...)
+	}
+	p.frame(s, p.x0, p.x1)
+	for _, b := range c.bands {
+		for _, style := range b.styles {
+			p.band(b.course, s.at, style...)
+		}
+	}
+	return p.limits(s, c.hard, c.soft)
+}
+
+// chart draws a chart with its key at the left and what stands at its lines at the right.
+func (p *page) chart(c *chart, y, height float64) {
+	notes := p.plot(c, y, height)
+	p.key(y, height, c.heading, c.items)
+	apart(notes, 13, y+4, y+height)
 	for _, n := range notes {
 		p.text(noteLeft, n.y+4, small, "start", wording.Fit(n.text, small, right-noteLeft, false))
 		p.say(n.text + ".")

@@ -69,12 +69,12 @@ func (l lane) free(it laid) bool {
 func (p *page) label(s stripe) laid {
 	it := laid{stripe: s, x0: p.x(s.from), x1: p.x(s.until), text: wording.Printed(s.label)}
 	it.x1 = max(it.x1, it.x0+2.5)
-	if it.x1 > plotRight {
-		it.x0, it.x1 = plotRight-2.5, plotRight
+	if it.x1 > p.x1 {
+		it.x0, it.x1 = p.x1-2.5, p.x1
 	}
 	const pad = 5
 	w := wording.Width(it.text, small, false) + 2*pad
-	inside, behind, before := it.x1-it.x0, plotRight-it.x1, it.x0-plotLeft
+	inside, behind, before := it.x1-it.x0, p.x1-it.x1, it.x0-p.x0
 	if len(s.ticks) > 0 {
 		inside = 0 // the label would hide them
 	}

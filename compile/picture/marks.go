@@ -93,7 +93,7 @@ const (
 // pieces for prey that is killed first, a stub for what is left out.
 func (r *marked) draw(p *page, y float64) {
 	p.rowName(y-1, r.name)
-	p.draw.line(plotLeft, y, plotRight, y, stroke(gridLine, 0.6)...)
+	p.draw.line(p.x0, y, p.x1, y, stroke(gridLine, 0.6)...)
 	var given, left path
 	for i := range p.r.Horizon.Days {
 		x := p.x(p.r.Horizon.Date(i)) + 1
@@ -169,7 +169,7 @@ const (
 
 func (d *density) draw(p *page, y float64) {
 	p.rowName(y-2, d.name)
-	p.draw.line(plotLeft, y, plotRight, y, stroke(gridLine, 0.6)...)
+	p.draw.line(p.x0, y, p.x1, y, stroke(gridLine, 0.6)...)
 	most := max(slices.Max(d.weeks), 7)
 	for k, n := range d.weeks {
 		from := p.r.Today

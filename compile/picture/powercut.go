@@ -20,48 +20,61 @@ const (
 // powerCut draws how air and substrate cool after a power cut, and says in words
 // how long each stays above what harms, always with the ends of its band.
 func (p *page) powerCut(y float64) {
-	b, ok := balance.Of(p.r.Plan, p.plan, p.life)
-	heading := "After a power cut"
-	tell := func(heads []swatch, lines ...string) {
-		p.key(y, cutHeight, heading, heads)
-		at := y + 11
-		p.text(tellLeft, at, size, "start", heading+":", bold)
-		for _, l := range lines {
-			p.say(heading + ": " + l + ".")
-			for _, part := range wording.Wrap(l, small, right-tellLeft, false, 2) {
-				at += 15
-				p.text(tellLeft, at, small, "start", part)
-			}
+	cut := p.cut()
+	if cut.known {
+		p.cutChart(y, &cut.stays, &cut.cools, p.x0, cutRight, tellLeft)
+	}
+	p.key(y, cutHeight, cutHeading, cut.items)
+	at := y + 11
+	p.text(tellLeft, at, size, "start", cutHeading+":", bold)
+	for _, l := range cut.lines {
+		p.say(cutHeading + ": " + l + ".")
+		for _, part := range wording.Wrap(l, small, right-tellLeft, false, 2) {
+			at += 15
+			p.text(tellLeft, at, small, "start", part)
 		}
 	}
+}
+
+const cutHeading = "After a power cut"
+
+// powerCut is what becomes of an enclosure in a power cut, in a room that stays as it is and in
+// a house that cools; not known where the plan does not say enough.
+type powerCut struct {
+	known        bool
+	stays, cools climate.Cooldown
+	items        []swatch
+	lines        []string
+}
+
+func (p *page) cut() (out powerCut) {
+	b, ok := balance.Of(p.r.Plan, p.plan, p.life)
 	if !ok || !b.Limited() {
-		tell(nil, "for this the plan has to say inside, room temperature and species")
-		return
+		out.lines = []string{"for this the plan has to say inside, room temperature and species"}
+		return out
 	}
-	likely, frost := b.Cooldown(), b.ColdHouse()
-	c, cold := &likely, &frost
-	p.cutChart(y, c, cold)
+	out.known, out.stays, out.cools = true, b.Cooldown(), b.ColdHouse()
+	c, cold := &out.stays, &out.cools
 	t := func(v climate.Celsius) string { return quantity.Format(float64(v), p.deg) }
 	low := quantity.FormatAtLeast(float64(c.Limit), p.deg)
 	first := "from " + t(c.Start) + " in a room that stays at " + t(c.Room) + ", air " + reaches(c.Air, low) + "; substrate " + reaches(c.Substrate, low)
 	if len(b.Heaters) == 0 {
 		first = "without a heater the inside stays as the room is, " + t(c.Room) + " at the coldest"
 	}
-	tell([]swatch{
+	out.lines = []string{first, "if the house cools too, with " + t(0) + " outside, air " + reaches(cold.Air, low) + "; substrate " + reaches(cold.Substrate, low)}
+	out.items = []swatch{
 		{words: "air, likely course", line: airLine(2.6)},
 		{words: "substrate, likely course", line: substrateLine(2.6)},
 		{words: "thin: the house cools too"},
 		{words: "box: harmful from then on;"},
 		{words: "upper air, lower substrate"},
-	},
-		first,
-		"if the house cools too, with "+t(0)+" outside, air "+reaches(cold.Air, low)+"; substrate "+reaches(cold.Substrate, low),
-	)
+	}
+	return out
 }
 
 // cutChart draws the courses: thick in a room that stays as it is, thin in one
-// that cools.
-func (p *page) cutChart(y float64, c, cold *climate.Cooldown) {
+// that cools. What each is stands between the right end and where there is something else.
+func (p *page) cutChart(y float64, c, cold *climate.Cooldown, left, right, next float64) {
 	banded := c // whose bands are drawn
 	if math.IsInf(float64(c.Air.Likely), 1) {
 		banded = cold
@@ -73,13 +86,13 @@ func (p *page) cutChart(y float64, c, cold *climate.Cooldown) {
 	highest := float64(max(c.Start, c.SubstrateStart, c.Limit))
 	margin := max((highest-lowest)/12, 0.5)
 	s := newScale(lowest-margin, highest+margin, y+4, cutHeight-4, p.deg)
-	x := func(m climate.Minute) float64 { return plotLeft + (cutRight-plotLeft)*float64(m/span) }
+	x := func(m climate.Minute) float64 { return left + (right-left)*float64(m/span) }
 	limit := s.at(float64(c.Limit))
 
-	p.draw.rect(plotLeft, limit, cutRight-plotLeft, s.y+s.height-limit, fill("harm"), `fill-opacity="0.45"`)
-	p.frame(s, plotLeft, cutRight)
-	p.minutes(span, x, s.y+s.height)
-	p.draw.line(plotLeft, limit, cutRight, limit, hardLine...)
+	p.draw.rect(left, limit, right-left, s.y+s.height-limit, fill("harm"), `fill-opacity="0.45"`)
+	p.frame(s, left, right)
+	p.minutes(span, x, s.y+s.height, right)
+	p.draw.line(left, limit, right, limit, hardLine...)
 	notes := []note{{limit, "harmful"}}
 	for _, one := range []struct {
 		points     []climate.Point
@@ -102,7 +115,7 @@ func (p *page) cutChart(y float64, c, cold *climate.Cooldown) {
 	p.reach(banded.Substrate, span, x, limit+4, cool)
 	apart(notes, 13, s.y+4, s.y+s.height)
 	for _, n := range notes {
-		p.text(cutRight+6, n.y+4, small, "start", wording.Fit(n.text, small, tellLeft-cutRight-10, false))
+		p.text(right+6, n.y+4, small, "start", wording.Fit(n.text, small, next-right-10, false))
 	}
 }
 
@@ -135,7 +148,7 @@ func cutSpan(c *climate.Cooldown) climate.Minute {
 }
 
 // minutes draws the axis of time since the power cut.
-func (p *page) minutes(span climate.Minute, x func(climate.Minute) float64, y float64) {
+func (p *page) minutes(span climate.Minute, x func(climate.Minute) float64, y, right float64) {
 	step := climate.Minute(30)
 	for _, step = range []climate.Minute{30, 60, 120, 180, 240, 360, 480} {
 		if span/step <= 8 {
@@ -154,7 +167,7 @@ func (p *page) minutes(span climate.Minute, x func(climate.Minute) float64, y fl
 	if span > 360 {
 		unit = ""
 	}
-	p.text(cutRight+24, y+16, small, "start", unit)
+	p.text(right+24, y+16, small, "start", unit)
 }
 
 // reach draws the band of a time along the limit line: a box from its low to its high

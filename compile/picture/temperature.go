@@ -85,70 +85,67 @@ func written(w plan.Written[quantity.Range]) *quantity.Range {
 	return &w.V
 }
 
-// temperatures draws what is aimed for by day and by night against what the
-// species bears.
-func (p *page) temperatures(y, height float64) {
+// temperatures is what is aimed for by day and by night against what the species bears.
+func (p *page) temperatures() *chart {
 	hard, soft := p.species(schema.FigureTemperatureHard), p.species(schema.FigureTemperatureSoft)
 	list, room := p.targets(), p.room()
+	out := &chart{heading: "Temperature, " + p.deg.String(), unit: p.deg, hard: hard, soft: soft}
 	lowest, highest := 1e9, -1e9
 	for _, r := range []*quantity.Range{hard, soft, room} {
 		if r != nil {
 			lowest, highest = min(lowest, r.Low), max(highest, r.High)
 		}
 	}
-	courses := make([]course, len(list))
-	for i, t := range list {
-		courses[i] = p.course(t.base, true, func(s *plan.Season) *quantity.Range { return t.in(s, room) })
-		courses[i].span(&lowest, &highest)
+	for _, t := range list {
+		c := p.course(t.base, true, func(s *plan.Season) *quantity.Range { return t.in(s, room) })
+		c.span(&lowest, &highest)
+		out.bands = append(out.bands, band{c, t.styles})
 	}
 	if lowest > highest {
 		lowest, highest = 15, 30
 	}
 	margin := max((highest-lowest)/18, 1)
-	s := newScale(lowest-margin, highest+margin, y, height, p.deg)
-
-	var items []swatch
-	p.say("Temperatures:")
+	out.low, out.high = lowest-margin, highest+margin
 	if room != nil && list[0].words != asRoom {
-		p.draw.rect(plotLeft, s.at(room.High), plotRight-plotLeft, s.at(room.Low)-s.at(room.High), roomStyles[0]...)
+		out.room = room
 	}
-	p.frame(s, plotLeft, plotRight)
-	for i, t := range list {
-		for _, style := range t.styles {
-			p.band(courses[i], s.at, style...)
-		}
+	for _, t := range list {
 		if t.base != nil {
-			items = append(items, swatch{words: t.words + " " + shown(*t.base, p.deg), styles: t.styles})
+			out.items = append(out.items, swatch{words: t.words + " " + shown(*t.base, p.deg), styles: t.styles})
 		}
 		for _, season := range p.plan.Seasons {
 			if r := t.in(season, room); r != nil {
 				words := "in " + season.Name.V + ": " + shown(*r, p.deg)
 				if t.base == nil {
-					items = append(items, swatch{words: t.words + " " + words, styles: t.styles})
+					out.items = append(out.items, swatch{words: t.words + " " + words, styles: t.styles})
 				} else {
-					items = append(items, swatch{words: words})
+					out.items = append(out.items, swatch{words: words})
 				}
 			}
 		}
 	}
 	switch {
 	case list[0].base == nil:
-		items = append(items, swatch{words: "no temperature planned"})
+		out.items = append(out.items, swatch{words: "no temperature planned"})
 	case list[2].base == nil && list[0].words != asRoom:
-		items = append(items, swatch{words: "night as day: none planned"})
+		out.items = append(out.items, swatch{words: "night as day: none planned"})
 	}
-	if room != nil && list[0].words != asRoom {
-		items = append(items, swatch{words: "room " + shown(*room, p.deg), styles: roomStyles})
+	if out.room != nil {
+		out.items = append(out.items, swatch{words: "room " + shown(*room, p.deg), styles: roomStyles})
 	}
-	for _, it := range items {
-		p.say(it.words + ".")
-	}
-	p.key(y, height, "Temperature, "+p.deg.String(), items)
-	p.limits(s, hard, soft)
+	p.say("Temperatures:")
+	p.sayItems(out)
+	return out
 }
 
-// humidity draws the humidity that is planned against what the species bears.
-func (p *page) humidity(y, height float64) {
+func (p *page) sayItems(c *chart) {
+	for _, it := range c.items {
+		p.say(it.words + ".")
+	}
+}
+
+// humidity is the humidity that is planned against what the species bears.
+func (p *page) humidity() *chart {
 	base, words := p.species(schema.FigureHumidityTarget), "species sheet"
 	if p.plan.Climate != nil && p.plan.Climate.Humidity.Set() {
 		base, words = written(p.plan.Climate.Humidity), "planned"
@@ -159,23 +156,19 @@ func (p *page) humidity(y, height float64) {
 		}
 		return written(s.Climate.Humidity)
 	}
-	s := newScale(0, 100, y, height, quantity.PercentRH)
-	p.say("Humidity:")
-	p.frame(s, plotLeft, plotRight)
 	style := outlined(fill("cool"), cool)
-	p.band(p.course(base, false, season), s.at, style...)
-	var items []swatch
+	out := &chart{heading: "Humidity, %", unit: quantity.PercentRH, low: 0, high: 100,
+		hard: p.species(schema.FigureHumidityHard), soft: p.species(schema.FigureHumiditySoft),
+		bands: []band{{p.course(base, false, season), [][]string{style}}}}
 	if base != nil {
-		items = append(items, swatch{words: words + " " + shown(*base, quantity.PercentRH), styles: [][]string{style}})
+		out.items = append(out.items, swatch{words: words + " " + shown(*base, quantity.PercentRH), styles: [][]string{style}})
 	}
 	for _, x := range p.plan.Seasons {
 		if r := season(x); r != nil {
-			items = append(items, swatch{words: "in " + x.Name.V + ": " + shown(*r, quantity.PercentRH)})
+			out.items = append(out.items, swatch{words: "in " + x.Name.V + ": " + shown(*r, quantity.PercentRH)})
 		}
 	}
-	for _, it := range items {
-		p.say(it.words + ".")
-	}
-	p.key(y, height, "Humidity, %", items)
-	p.limits(s, p.species(schema.FigureHumidityHard), p.species(schema.FigureHumiditySoft))
+	p.say("Humidity:")
+	p.sayItems(out)
+	return out
 }

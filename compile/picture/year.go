@@ -23,8 +23,8 @@ const (
 	pageWidth, pageHeight = 1188, 840
 
 	left, right      = 28, 1164   // of everything
-	plotLeft         = 252        // of everything that has days
-	plotRight        = 1016       //
+	plotLeft         = 252.0      // of everything that has days
+	plotRight        = 1016.0     //
 	noteLeft         = 1024       // of what is said at the right of a line
 	top              = 104        // of the first chart
 	bottom           = 626        // of the last part, the power cut
@@ -44,6 +44,7 @@ type page struct {
 	series []roster.Entry
 	from   civil.Date // the first day shown
 	days   int
+	x0, x1 float64       // of everything that has days
 	deg    quantity.Unit // in which the keeper writes temperatures
 	said   []string      // the whole picture in sentences, for those who do not see it
 }
@@ -57,17 +58,27 @@ func Year(w io.Writer, r *compile.Result, i int) error {
 	if i < 0 || i >= len(r.Lives) {
 		return fmt.Errorf("there is no enclosure %d: the collection has %d", i, len(r.Lives))
 	}
+	p := newPage(r, i)
+	p.page()
+	return p.write(w, `width="297mm"`, `height="210mm"`, fmt.Sprintf(`viewBox="0 0 %d %d"`, pageWidth, pageHeight))
+}
+
+// newPage begins the picture of an enclosure.
+func newPage(r *compile.Result, i int) *page {
 	l := r.Lives[i]
-	p := &page{r: r, life: l, plan: l.Plan, deg: l.Plan.Degrees(), from: r.Today - daysBack}
+	p := &page{r: r, life: l, plan: l.Plan, deg: l.Plan.Degrees(), from: r.Today - daysBack, x0: plotLeft, x1: plotRight}
 	p.days = int(r.Today.AddMonths(12) - p.from)
 	if i < len(r.Roster.Of) {
 		p.series = r.Roster.Of[i]
 	}
-	p.page()
+	return p
+}
 
+// write writes what was drawn, in a picture of a size.
+func (p *page) write(w io.Writer, size ...string) error {
 	var all canvas
 	all.out.WriteString(mark)
-	all.begin("svg", `width="297mm"`, `height="210mm"`, fmt.Sprintf(`viewBox="0 0 %d %d"`, pageWidth, pageHeight), `xmlns="http://www.w3.org/2000/svg"`)
+	all.begin("svg", append(size, `xmlns="http://www.w3.org/2000/svg"`)...)
 	all.words("title", wording.Printed(p.title()))
 	all.words("desc", wording.Printed(strings.Join(p.said, " ")))
 	patterns(&all)
@@ -90,8 +101,8 @@ func (p *page) page() {
 	end := bottom - 30.0
 	heat := end - rows.height() - humidity - 2*gap
 	p.axis(top, end)
-	p.temperatures(top, heat-top)
-	p.humidity(heat+gap, humidity)
+	p.chart(p.temperatures(), top, heat-top)
+	p.chart(p.humidity(), heat+gap, humidity)
 	p.today(top, end)
 	rows.draw(p, heat+humidity+2*gap)
 	p.powerCut(bottom)
@@ -101,6 +112,13 @@ func (p *page) page() {
 
 func (p *page) heading() {
 	p.text(left, 46, big, "start", wording.Fit(p.title(), big, right-left, true), bold)
+	line := p.inhabitants()
+	p.text(left, 66, 13, "start", wording.Fit(line, 13, right-left, false))
+	p.say(line + ".")
+}
+
+// inhabitants are who lives there, and where that is.
+func (p *page) inhabitants() string {
 	var parts []string
 	if s := p.plan.Sheet; s != nil {
 		parts = append(parts, s.Shown())
@@ -119,9 +137,7 @@ func (p *page) heading() {
 		parts = append(parts, p.plan.Place.Shown())
 	}
 	parts = append(parts, p.r.Plan.Title())
-	line := strings.Join(parts, " · ")
-	p.text(left, 66, 13, "start", wording.Fit(line, 13, right-left, false))
-	p.say(line + ".")
+	return strings.Join(parts, " · ")
 }
 
 // say adds to what is said to those who do not see the picture.
@@ -130,7 +146,7 @@ func (p *page) say(sentence string) { p.said = append(p.said, sentence) }
 // x is where a day begins, cut to the days shown.
 func (p *page) x(d civil.Date) float64 {
 	i := min(max(int(d-p.from), 0), p.days)
-	return plotLeft + (plotRight-plotLeft)*float64(i)/float64(p.days)
+	return p.x0 + (p.x1-p.x0)*float64(i)/float64(p.days)
 }
 
 // until is the first day that is not shown.
