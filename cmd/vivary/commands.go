@@ -40,7 +40,7 @@ func init() {
 			long: "Prints all that somebody needs who stands in for a keeper: their visits, whom to ring, what to do when something goes wrong, what is normal, and the list of each visit. It is for the next absence; with --keeper for the next one in which that keeper stands in. With --paper it is written as pages to be printed."},
 		{name: "labels", also: "label qr stickers tags", args: "[ENCLOSURE…]", short: "make labels for tanks", run: tankLabels, flags: "paper address out",
 			long: "Prints a label for each enclosure, or for those that are named: tub-1,tub-2 or tub-7 to 12. With --paper they are written as pages to be printed and cut out, and with --address each has a code by which a phone finds its page."},
-		{name: "why", also: "describe explain info show", args: "[NAME | ENCLOSURE/CARE]", short: "say why something is as it is", run: why, flags: "on svg format",
+		{name: "why", also: "describe explain info show", args: "[NAME | ENCLOSURE/CARE]", short: "say why something is as it is", run: why, flags: "on svg narrow format",
 			long: "Explains a rule, a species, a figure, a source, a feeder, a need, a kind of care, a round, an enclosure with its whole proof, or one care and why it is, or is not, on a day. A name that means several things is explained in each. Without a name it lists what can be explained."},
 		{name: "version", short: "say which vivary this is", run: version, flags: "format",
 			long: "Prints the version, the revision of the source, and which time zones are built in."},

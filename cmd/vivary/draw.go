@@ -24,7 +24,11 @@ func draw(w *world, f *flags, r *compile.Result, i int) int {
 		return usage
 	}
 	var b bytes.Buffer
-	err := picture.Year(&b, r, i)
+	drawn := picture.Year
+	if f.narrow {
+		drawn = picture.YearNarrow
+	}
+	err := drawn(&b, r, i)
 	if err == nil {
 		err = publish.Replace(w.disk, f.svg, b.Bytes(), picture.Ours)
 	}

@@ -15,7 +15,7 @@ import (
 type flags struct {
 	in, now, format, out, round, keeper, on, svg, at, by, sheet, kind, paper, address string
 	days                                                                              int
-	undo, urgentFails                                                                 bool
+	undo, urgentFails, narrow                                                         bool
 }
 
 // notGiven is a number of days where none is said.
@@ -44,6 +44,7 @@ var flagTable = []struct {
 	{"undo", "", "take back the last line", func(f *flags) any { return &f.undo }},
 	{"urgent-fails", "", "exit status 3 while anything is urgent", func(f *flags) any { return &f.urgentFails }},
 	{"svg", "FILE", "draw the enclosure's year into this file", func(f *flags) any { return &f.svg }},
+	{"narrow", "", "draw it as wide as a phone", func(f *flags) any { return &f.narrow }},
 }
 
 // form is the form in which something is printed.

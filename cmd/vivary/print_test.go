@@ -82,3 +82,26 @@ func TestCoverOfSomebodyIll(t *testing.T) {
 		t.Errorf("status %d, %s%.600s", s, e, out)
 	}
 }
+
+// A picture for a phone is another than the one to be printed, and each may take the other's
+// place.
+func TestNarrowPicture(t *testing.T) {
+	inside := quillmoorWith(t)
+	var before string
+	for _, line := range []string{"why dune-1 --svg year.svg", "why dune-1 --svg year.svg --narrow"} {
+		if s, _, e := at(inside, noon, strings.Fields(line)...); s != fine {
+			t.Fatalf("vivary %s: %s", line, e)
+		}
+		text, _ := afero.ReadFile(inside, "year.svg")
+		if string(text) == before {
+			t.Errorf("vivary %s draws the same", line)
+		}
+		before = string(text)
+	}
+	if !strings.Contains(before, `width="360"`) {
+		t.Errorf("not as wide as a phone: %.200s", before)
+	}
+	if s, _, e := at(inside, noon, "why", "dune-1", "--narrow"); s != usage || !strings.Contains(e, "--narrow goes with --svg") {
+		t.Errorf("status %d, %s", s, e)
+	}
+}

@@ -65,6 +65,9 @@ func asked(f *flags, args []string) (string, error) {
 	if f.svg != "" && word == "" {
 		return "", errors.New("--svg draws an enclosure: name it")
 	}
+	if f.narrow && f.svg == "" {
+		return "", errors.New("--narrow goes with --svg: it is about what is drawn")
+	}
 	if f.on == "" {
 		return word, nil
 	}

@@ -93,6 +93,12 @@ const (
 // pieces for prey that is killed first, a stub for what is left out.
 func (r *marked) draw(p *page, y float64) {
 	p.rowName(y-1, r.name)
+	r.strokes(p, y)
+	p.text(noteLeft, y-1, small, "start", wording.Count(r.given.Count(), "time", "times"))
+}
+
+// strokes draws the marks.
+func (r *marked) strokes(p *page, y float64) {
 	p.draw.line(p.x0, y, p.x1, y, stroke(gridLine, 0.6)...)
 	var given, left path
 	for i := range p.r.Horizon.Days {
@@ -116,7 +122,6 @@ func (r *marked) draw(p *page, y float64) {
 			p.draw.path(marks.String(), append(stroke(ink, 1.7), `fill="none"`)...)
 		}
 	}
-	p.text(noteLeft, y-1, small, "start", wording.Count(r.given.Count(), "time", "times"))
 }
 
 // density is a row of bars: how often something is done in each whole week.
@@ -169,15 +174,23 @@ const (
 
 func (d *density) draw(p *page, y float64) {
 	p.rowName(y-2, d.name)
+	d.weekly(p, y)
+	p.text(noteLeft, y-2, small, "start", wording.Fit(d.often(), small, right-noteLeft, false))
+}
+
+// weekly draws the bars of the weeks shown.
+func (d *density) weekly(p *page, y float64) {
 	p.draw.line(p.x0, y, p.x1, y, stroke(gridLine, 0.6)...)
 	most := max(slices.Max(d.weeks), 7)
 	for k, n := range d.weeks {
 		from := p.r.Today
+		if !p.shows(from+7*civil.Date(k), from+7*civil.Date(k+1)) {
+			continue
+		}
 		x0, x1 := p.x(from+7*civil.Date(k)), p.x(from+7*civil.Date(k+1))
 		h := barTall * float64(n) / float64(most)
 		if n > 0 {
 			p.draw.rect(x0+0.5, y-h, max(x1-x0-1, 0.5), h, `fill="`+cool+`"`)
 		}
 	}
-	p.text(noteLeft, y-2, small, "start", wording.Fit(d.often(), small, right-noteLeft, false))
 }

@@ -115,6 +115,9 @@ func (p *page) cutChart(y float64, c, cold *climate.Cooldown, left, right, next 
 	p.reach(banded.Substrate, span, x, limit+4, cool)
 	apart(notes, 13, s.y+4, s.y+s.height)
 	for _, n := range notes {
+		if next == 0 {
+			return // there is no room: the key says it
+		}
 		p.text(right+6, n.y+4, small, "start", wording.Fit(n.text, small, next-right-10, false))
 	}
 }
