@@ -33,9 +33,10 @@ var layers = []string{
 	"compile",
 	"compile/daylist compile/explain compile/feeds compile/picture",
 	"compile/paper",
+	"compile/tasks",
 	"cmd/internal/publish cmd/internal/screen",
 	"cmd/internal/builder cmd/internal/journal cmd/internal/lastlist",
-	"cmd/internal/page",
+	"cmd/internal/caldav cmd/internal/page",
 	"cmd/vivary",
 }
 

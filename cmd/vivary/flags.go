@@ -16,6 +16,10 @@ type flags struct {
 	in, now, format, out, round, keeper, on, svg, at, by, sheet, kind, paper, address string
 	days                                                                              int
 	undo, urgentFails, narrow                                                         bool
+
+	// How a server is asked.
+	login       string
+	unencrypted bool
 }
 
 // notGiven is a number of days where none is said.
@@ -43,6 +47,8 @@ var flagTable = []struct {
 	{"type", "TYPE", "its care type (default: the one that has its genus)", func(f *flags) any { return &f.kind }},
 	{"undo", "", "take back the last line", func(f *flags) any { return &f.undo }},
 	{"urgent-fails", "", "exit status 3 while anything is urgent", func(f *flags) any { return &f.urgentFails }},
+	{"login", "FILE", "a file that only you can read, with the user on its first line and the password on its second", func(f *flags) any { return &f.login }},
+	{"unencrypted", "", "ask over http too, in a network that is yours alone", func(f *flags) any { return &f.unencrypted }},
 	{"svg", "FILE", "draw the enclosure's year into this file", func(f *flags) any { return &f.svg }},
 	{"narrow", "", "draw it as wide as a phone", func(f *flags) any { return &f.narrow }},
 }

@@ -9,18 +9,22 @@ import (
 	"vivary/schema/quantity"
 )
 
-// Ticks are what the log says was done today.
+// Ticks are what the log says was done on a day.
 type Ticks struct {
-	events map[string][]*plan.Event // of today, by enclosure or rack
-	open   map[*Entry]bool          // of a care in several rounds of today, those that are still to be done
+	day    int
+	events map[string][]*plan.Event // of that day, by enclosure or rack
+	open   map[*Entry]bool          // of a care in several rounds of that day, those that are still to be done
 }
 
 // Ticks reads which of today's entries the log says were done.
-func (r *Roster) Ticks() *Ticks {
-	d := &Ticks{map[string][]*plan.Event{}, map[*Entry]bool{}}
+func (r *Roster) Ticks() *Ticks { return r.TicksOn(r.Horizon.Today) }
+
+// TicksOn reads which entries of a day of the window the log says were done.
+func (r *Roster) TicksOn(day int) *Ticks {
+	d := &Ticks{day, map[string][]*plan.Event{}, map[*Entry]bool{}}
 	log := r.Plan.Log
 	for i := len(log) - 1; i >= 0; i-- {
-		if e := &log[i]; e.Date == r.Horizon.Now() && e.Enclosure.Set() {
+		if e := &log[i]; e.Date == r.Horizon.Date(day) && e.Enclosure.Set() {
 			d.events[e.Enclosure.V] = append(d.events[e.Enclosure.V], e)
 		}
 	}
@@ -30,13 +34,13 @@ func (r *Roster) Ticks() *Ticks {
 	return d
 }
 
-// Has reports whether the log says that an entry was done today. A question is answered by
-// the line that it asks for, and stands no more then.
-func (d *Ticks) Has(e *Entry, today int) bool {
+// Has reports whether the log says that an entry was done on that day. A question is answered
+// by the line that it asks for, and stands no more then.
+func (d *Ticks) Has(e *Entry, day int) bool {
 	if e.Ask != nil || d.open[e] {
 		return false
 	}
-	return e.Logged == today || slices.ContainsFunc(d.events[e.Plan().Name.V], e.doneBy)
+	return e.Logged == day || slices.ContainsFunc(d.events[e.Plan().Name.V], e.doneBy)
 }
 
 // Said returns the words of the log that say of an entry that it was done, as they stand
@@ -85,7 +89,7 @@ func (d *Ticks) severalTimes(r *Roster) {
 	type care struct{ enclosure, name, group string }
 	of := map[care][]*Entry{}
 	for e := range r.All() {
-		if d.events[e.Plan().Name.V] != nil && e.Days.Has(r.Horizon.Today) && e.Once == nil {
+		if d.events[e.Plan().Name.V] != nil && e.Days.Has(d.day) && e.Once == nil {
 			k := care{enclosure: e.Plan().Name.V, name: e.Name}
 			if e.Group != nil {
 				k.group = e.Group.Animals.Name.V
