@@ -39,6 +39,9 @@ func keepTasks(w *world, f *flags, args []string) int {
 		return fail(refused, err)
 	}
 	fmt.Fprintf(w.out, "%s: %s%s.\n", s.Client.Address(), wording.Count(out.Wanted, "task", "tasks"), changed(&out))
+	if len(out.Wrong)+len(out.Untold)+len(out.Unread) > 0 {
+		return refused
+	}
 	return fine
 }
 

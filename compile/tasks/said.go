@@ -65,7 +65,13 @@ func (l *List) Said(seen []ical.Seen, by string) (facts []Fact, untold []Untold)
 
 // said is what one task says.
 func (l *List) said(s *ical.Seen, day civil.Date, by string) (facts []Fact, untold []Untold) {
-	not := func(why Why, places ...string) { untold = append(untold, Untold{why, *s, places}) }
+	not := func(why Why, places ...string) {
+		if n := len(untold); n > 0 && untold[n-1].Why == why {
+			untold[n-1].Places = append(untold[n-1].Places, places...)
+			return
+		}
+		untold = append(untold, Untold{why, *s, places})
+	}
 	on, within := l.r.Horizon.Index(day)
 	t, found := l.find(s.UID, day)
 	switch {
@@ -91,7 +97,9 @@ func (l *List) said(s *ical.Seen, day civil.Date, by string) (facts []Fact, unto
 				f.By, _ = l.r.Roster.Doer(e, on)
 			}
 			if s.Cancelled && len(l.turns(e, on)) > 1 {
-				not(OneOfSeveral, place)
+				if day == l.r.Today {
+					not(OneOfSeveral, place)
+				}
 				continue
 			}
 			at, within := l.r.Horizon.Index(f.Day)
@@ -147,23 +155,27 @@ func (l *List) fact(s *ical.Seen, e *roster.Entry, day civil.Date, on int) Fact 
 		f.Word = schema.WordSkipped
 		return f
 	}
+	f.Day, f.Clock = l.when(s, f.Day, day)
+	if turns := l.turns(e, on); f.Day == day && len(turns) > 1 && (f.Clock == nil || nearest(turns, *f.Clock) != e.At()) {
+		at := e.At() // the log takes it by its time for the round that is nearest
+		f.Clock = &at
+	}
+	return f
+}
+
+// when is the day and the time of day of which a tick is that says when it was made, if it can
+// be so; else known, without a time. day is that of the task.
+func (l *List) when(s *ical.Seen, known, day civil.Date) (civil.Date, *civil.Clock) {
 	if s.At.IsZero() || s.At.After(l.r.Now.Add(ahead)) {
-		return f
+		return known, nil
 	}
 	local := s.At.In(l.r.Plan.Location)
-	if done := civil.FromTime(local); done > day || done < day-early {
-		return f
-	} else if done < f.Day {
-		f.Day = done
-	} else if done > f.Day {
-		return f // the clock of the phone is a little ahead of ours, at midnight
+	done := civil.FromTime(local)
+	if done > known || done < day-early {
+		return known, nil
 	}
 	clock := civil.Clock(local.Hour()*60 + local.Minute())
-	if turns := l.turns(e, on); f.Day == day && len(turns) > 1 && nearest(turns, clock) != e.At() {
-		clock = e.At() // the log takes it by its time for the round that is nearest
-	}
-	f.Clock = &clock
-	return f
+	return done, &clock
 }
 
 const (

@@ -39,6 +39,8 @@ func TestStanding(t *testing.T) {
 		{"2026-11-25 08:01 tub-1 skipped water", "2026-11-25 20:03 tub-1 skipped water", false},
 		{"2026-11-25 20:00 tub-1 fed 2 crickets", "2026-11-25 20:01 tub-1 fed 2 crickets", false},
 		{"2026-11-25 20:00 tub-1 fed 2 crickets", "2026-11-25 20:01 tub-1 fed 3 crickets", true},
+		{"2026-11-25 20:00 tub-1 fed 2 crickets", "2026-11-25 20:01 tub-1 fed", false},
+		{"2026-11-25 20:00 tub-1 fed", "2026-11-25 20:01 tub-1 fed 2 crickets", true},
 		{"2026-11-25 20:00 tub-1 remark \"x\"", "2026-11-25 20:01 tub-1 remark \"x\"", true},
 		{"2026-11-25 20:00 tub-1 measured 25 C", "2026-11-25 20:01 tub-1 measured 25 C", true}, // it is so again
 		{"2026-11-25 20:00 tub-1 moult", "2026-11-25 20:01 tub-1 moult", true},
