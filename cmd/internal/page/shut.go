@@ -22,7 +22,6 @@ type shutDay struct {
 	Text   string
 	Urgent []string
 	Logged []string // lines since the last good plan
-	None   bool     // there is no list
 }
 
 // listed returns what the day's list is made from. Of a refused plan it is the last good one,
@@ -34,17 +33,16 @@ func (q *request) listed() (*compile.Result, *shutDay) {
 		return r, nil
 	}
 	s := &shutDay{Text: q.shutWords()}
+	if q.h.Good == nil && r.Roster != nil {
+		return r, s // what is urgent stands in it
+	}
 	for i := range r.Findings {
 		if f := &r.Findings[i]; f.Severity == finding.Urgent {
 			s.Urgent = append(s.Urgent, f.Said())
 		}
 	}
 	if q.h.Good == nil {
-		s.None = r.Roster == nil
-		if s.None {
-			return nil, s
-		}
-		return r, s
+		return nil, s
 	}
 	for i := range r.Plan.Log {
 		if e := &r.Plan.Log[i]; e.Date >= q.h.Good.Today && !slices.ContainsFunc(q.h.Good.Plan.Log, func(o plan.Event) bool { return q.h.Good.Plan.Files.Of(o.At) == r.Plan.Files.Of(e.At) }) {
@@ -56,9 +54,6 @@ func (q *request) listed() (*compile.Result, *shutDay) {
 	defer c.mu.Unlock()
 	if !c.shut.made {
 		c.shut = shut{true, moved(q.h.Good, r)}
-	}
-	if c.shut.with == nil {
-		s.None = true
 	}
 	return c.shut.with, s
 }

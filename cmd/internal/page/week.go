@@ -178,6 +178,13 @@ func bandsOf(r *compile.Result) (out []bandLine) {
 			}
 		}
 	}
+	told := map[bandLine]bool{} // a season that comes in two steps is one
+	out = slices.DeleteFunc(out, func(x bandLine) bool {
+		x.from, x.From = 0, ""
+		again := told[x]
+		told[x] = true
+		return again
+	})
 	slices.SortStableFunc(out, func(a, b bandLine) int { return cmp.Compare(a.from, b.from) })
 	return out
 }
