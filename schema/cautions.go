@@ -130,6 +130,9 @@ const AidOther = "Any other bite, pinch or scratch: wash with soap and water; a 
 // AidAny is the same where nothing else is said.
 const AidAny = "A bite, pinch or scratch: wash with soap and water; a doctor if it is deep or turns red"
 
+// AidDanger is that of them for a danger to life: it comes before everything else.
+var AidDanger = Aids[0]
+
 // Aids are what to do for each class of venom, and for hairs and spray; the most urgent
 // first.
 var Aids = []*Aid{

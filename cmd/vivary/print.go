@@ -23,6 +23,9 @@ func coverSheet(w *world, f *flags, args []string) int {
 	if status != fine {
 		return status
 	}
+	if r.Refused() {
+		return w.refuse(r, "Nobody is handed the lists of a plan that is refused: put this right, or print what vivary due says")
+	}
 	stint, err := stintOf(r, f.keeper)
 	var doc *paper.Document
 	if err == nil {
@@ -94,8 +97,7 @@ func livesOf(r *compile.Result, args []string) ([]*life.Enclosure, error) {
 	return slices.DeleteFunc(slices.Clone(r.Lives), func(l *life.Enclosure) bool { return !slices.Contains(of.names, l.Plan.Name.V) }), nil
 }
 
-// toPrint reads the collection of which something is printed. A plan that is refused is no
-// ground for what somebody else is to rely on.
+// toPrint reads the collection of which something is printed, which has to be understood.
 func (w *world) toPrint(name string, f *flags, args []string) (*compile.Result, int) {
 	root, err := w.root(f, args)
 	if err == nil && f.address != "" {
@@ -106,8 +108,8 @@ func (w *world) toPrint(name string, f *flags, args []string) (*compile.Result, 
 		return nil, usage
 	}
 	r, status := w.compiled(f, root)
-	if status == fine && r.Refused() {
-		return nil, w.refuse(r, "Nothing is printed until this is put right")
+	if status == fine && r.Roster == nil {
+		return nil, w.refuse(r, "Nothing can be printed until this is put right")
 	}
 	return r, status
 }

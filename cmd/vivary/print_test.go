@@ -63,11 +63,19 @@ func TestPrint(t *testing.T) {
 func TestNothingIsPrintedOfWhatIsRefused(t *testing.T) {
 	inside := quillmoorWith(t)
 	_ = afero.WriteFile(inside, "broken.care.hcl", []byte("enclosure \"x\" {\n  species = \"pandinus-imperator\"\n  climate {\n    warm_end = \"60 C\"\n  }\n}\n"), 0o644)
-	for _, line := range []string{"cover --paper c.html", "labels --paper c.html", "due --paper c.html"} {
+	for _, line := range []string{"cover --paper c.html", "due --paper c.html"} {
 		s, out, e := at(inside, noon, strings.Fields(line)...)
 		if there, _ := afero.Exists(inside, "c.html"); s != refused || there || out != "" || e == "" {
 			t.Errorf("vivary %s: status %d, %s%s", line, s, out, e)
 		}
+	}
+	// A label says who lives there, which is true all the same.
+	if s, _, e := at(inside, noon, "labels", "--paper", "l.html"); s != fine {
+		t.Errorf("labels: status %d, %s", s, e)
+	}
+	_ = afero.WriteFile(inside, "torn.care.hcl", []byte("collection \"other\" {\n"), 0o644)
+	if s, _, e := at(inside, noon, "labels", "--paper", "l.html"); s == fine || e == "" {
+		t.Errorf("labels of a plan that is not understood: status %d, %s", s, e)
 	}
 }
 

@@ -34,8 +34,7 @@ type cover struct {
 // each visit. Address is where their own page is, "" for none; one of which no code can be made
 // is an error.
 func Cover(r *compile.Result, stint *roster.Stint, address string) (*Document, error) {
-	c := &cover{r: r, stint: stint, lives: r.Roster.CaredFor(stint)}
-	c.find()
+	c := covering(r, stint)
 	d := document(r, "Standing in for "+c.shown(stint.For)+", "+r.Plan.Title())
 	head := "Standing in for " + c.shown(stint.For) + " · " + c.shown(stint.Keeper) + " · " + r.Plan.Title()
 	first := c.front()
@@ -57,6 +56,21 @@ func Cover(r *compile.Result, stint *roster.Stint, address string) (*Document, e
 	}
 	d.add(head, c.back()...)
 	return d, nil
+}
+
+// covering finds the lists of a stint, and whom they are about: those for whom somebody stands
+// in, and those of their own rounds on these days.
+func covering(r *compile.Result, stint *roster.Stint) *cover {
+	c := &cover{r: r, stint: stint}
+	c.find()
+	cared := r.Roster.CaredFor(stint)
+	for _, l := range r.Lives {
+		passed := func(x daylist.List) bool { return x.Passes(l.Plan.Name.V) }
+		if slices.Contains(cared, l) || slices.ContainsFunc(c.lists, passed) {
+			c.lives = append(c.lives, l)
+		}
+	}
+	return c
 }
 
 // coded is a code for an address that is no wider than so many millimetres.
@@ -100,9 +114,11 @@ func (c *cover) front() []Part {
 		Title{Text: "Standing in for " + c.shown(c.stint.For), Under: []string{c.shown(c.stint.Keeper) + " · " + c.r.Plan.Title()}},
 		Head{Text: "Whom to ring"}, c.numbers(),
 		Head{Text: "How"}, List{Look: Alarm, Items: items(schema.StandIn...)},
-		Head{Text: "Your visits"}, List{Look: Ticks, Items: items(c.visits()...)},
-		Para{Text: c.until()},
 	}
+	if visits := c.visits(); len(visits) > 0 {
+		out = append(out, Head{Text: "Your visits"}, List{Look: Ticks, Items: items(visits...)})
+	}
+	out = append(out, Para{Text: c.until()})
 	if c.after {
 		out = append(out, Para{Text: "The lists of the days after " + c.lists[len(c.lists)-1].Date.Words() + " do not stand here: print this again by then."})
 	}
@@ -252,21 +268,38 @@ func (c *cover) span() (first, last civil.Date) {
 	return h.Date(from), h.Date(to)
 }
 
-// amiss is what to do first where a gauge shows something else, as the lists have it, each
-// sentence once. What harms stands in the table.
+// amiss is what to do first where a gauge shows something else, by the table of that.
 func (c *cover) amiss() (out []string) {
-	for i := range c.lists {
-		for _, x := range c.lists[i].Walk {
-			if x.Sort != rounds.Amiss {
-				continue
-			}
-			for _, s := range sentences(x.Text) {
-				s = strings.NewReplacer("Above it: ", "Above what harms: ", "Below it: ", "Below what harms: ").Replace(s)
-				if !strings.HasPrefix(s, "Harm outside") && !slices.Contains(out, s) {
-					out = append(out, s)
-				}
-			}
+	var all []*schema.Amiss
+	harms := false
+	for _, l := range c.lives {
+		for _, s := range c.showing(l) {
+			all, harms = append(all, s.Amiss...), harms || s.Harm != ""
 		}
 	}
-	return out
+	say := func(a *schema.Amiss, begin, text string) {
+		if text != "" && slices.Contains(all, a) {
+			out = append(out, begin+": "+text)
+		}
+	}
+	heat, no, damp := schema.AmissHeated, schema.AmissUnheated, schema.AmissDamp
+	say(heat, "Box with a heater, too warm", heat.More)
+	say(heat, "Box with a heater, too cold", heat.Less)
+	say(no, "Box without a heater", no.Either)
+	say(damp, "Air too damp", damp.More)
+	say(damp, "Air too dry", damp.Less)
+	if harms {
+		say(heat, "Hotter than what harms", heat.Over)
+		out = append(out, "Colder than what harms: "+heat.Under, "Then ring. Open no lid for it")
+	}
+	return append(out, "Write down what it showed")
+}
+
+// showing are what the gauges of an enclosure should show while somebody stands in.
+func (c *cover) showing(l *life.Enclosure) []rounds.Show {
+	first, last := c.span()
+	h := c.r.Horizon
+	return slices.DeleteFunc(rounds.Shows(c.r.Roster, l), func(s rounds.Show) bool {
+		return s.Until <= int(first-h.From) || s.From > int(last-h.From) || s.Text == "" && s.Harm == ""
+	})
 }

@@ -34,24 +34,28 @@ func emergency(e *schema.Emergency) []Part {
 func stung(lives []*life.Enclosure) []Part {
 	helps := roster.Helps(lives)
 	stings := slices.ContainsFunc(helps, func(h roster.Help) bool { return h.Stings })
-	var out []Part
-	if stings {
-		first, steps, _ := strings.Cut(schema.AidAlways[0], ": ")
-		out = append(out, Head{Text: first},
-			List{Look: Alarm, Items: items(sentences(schema.AidAlways[1])...)},
-			List{Look: Steps, Items: items(pieces(steps)...)})
-	}
+	var deadly, milder []Part
 	for _, h := range helps {
 		l := List{Head: h.Title, Look: Points, Items: items(pieces(h.Text)...)}
-		switch {
-		case h.Aid == schema.Aids[0]:
-			l.Look = Alarm
-		case h.Stings:
+		if h.Stings && h.Aid != schema.AidDanger {
 			l.Head += " sting or bite"
 		}
 		l.Head += ": " + strings.Join(h.Species, "; ")
-		out = append(out, l)
+		if h.Aid == schema.AidDanger {
+			l.Look = Alarm
+			deadly = append(deadly, l)
+			continue
+		}
+		milder = append(milder, l)
 	}
+	var out []Part
+	if stings {
+		first, steps, _ := strings.Cut(schema.AidAlways[0], ": ")
+		out = append(append(out, Head{Text: first}), deadly...)
+		out = append(out, List{Look: Alarm, Items: items(sentences(schema.AidAlways[1])...)},
+			List{Look: Steps, Items: items(pieces(steps)...)})
+	}
+	out = append(out, milder...)
 	other := schema.AidOther
 	if len(helps) == 0 {
 		other = schema.AidAny
@@ -86,11 +90,14 @@ func (c *cover) escape() []Part {
 	if len(danger) == len(roster.SheetsOf(c.lives)) && len(danger) > 0 {
 		return out
 	}
+	e := schema.Escape
+	if len(danger) > 0 {
+		e.Title = "Any other animal is out of its box"
+	}
 	var more []string
 	if glow := c.sheets(func(s *plan.SpeciesSheet) bool { return !deadly(s) && s.Figure(schema.FigureGlow, "") != nil }); len(glow) > 0 {
 		more = append(more, schema.EscapeGlow+": "+strings.Join(glow, "; "))
 	}
-	e := schema.Escape
 	last := len(e.Steps) - 1
 	e.Steps = slices.Concat(e.Steps[:last], more, e.Steps[last:])
 	return append(out, emergency(&e)...)

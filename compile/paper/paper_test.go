@@ -228,7 +228,7 @@ func TestStingsInTheirCare(t *testing.T) {
 			got := asHTML(t, doc, Options{})
 			for _, a := range schema.Aids {
 				want := false
-				for _, s := range roster.SheetsOf(r.Roster.CaredFor(x)) {
+				for _, s := range roster.SheetsOf(covering(r, x).lives) {
 					want = want || roster.Says(s, a.Figure, a.Words...)
 				}
 				said := slices.IndexFunc(got.lines, func(line string) bool {
@@ -264,8 +264,7 @@ func TestNumbersAreKnown(t *testing.T) {
 				t.Fatal(err)
 			}
 			var known strings.Builder
-			c := &cover{r: r, stint: x, lives: r.Roster.CaredFor(x)}
-			c.find()
+			c := covering(r, x)
 			for _, l := range c.lists {
 				known.WriteString(strings.Join(l.Lines, "\n") + strings.Join(l.Ring, " ") + " " + l.Date.Words() + " " + wording.Clock(l.Round.Clock.V, r.Plan.Units) + l.Round.Shown() + "\n")
 			}

@@ -108,7 +108,7 @@ func codes(t *testing.T, pdf string) []string {
 
 func TestPrintedCover(t *testing.T) {
 	t.Parallel()
-	r := collection(t, "examples/quillmoor", "2027-07-20")
+	r := collection(t, "examples/quillmoor", "2027-07-22")
 	stints := r.Roster.Stints()
 	const address = "https://house.example/key/4e1f0c2b9d7a46d8/stand-in"
 	d, err := Cover(r, &stints[0], address)

@@ -132,18 +132,14 @@ func (c *cover) expected() (out []string) {
 
 // gauges is what the thermometers should show while somebody stands in.
 func (c *cover) gauges() Table {
-	first, last := c.span()
+	first, _ := c.span()
 	h := c.r.Horizon
-	from, to := int(first-h.From), int(last-h.From)
 	var g gathered
 	const between = "\x00"
 	for _, l := range c.lives {
-		for _, s := range rounds.Shows(c.r.Roster, l) {
-			if s.Until <= from || s.From > to || s.Text == "" && s.Harm == "" {
-				continue
-			}
+		for _, s := range c.showing(l) {
 			since := ""
-			if s.From > from {
+			if s.From > int(first-h.From) {
 				since = "from " + h.Date(s.From).Short() + ": "
 			}
 			g.add(since+s.Text+between+s.Harm, l)
