@@ -71,6 +71,9 @@ func (w *world) tasks(f *flags, args []string) (*caldav.Sync, error) {
 	if err != nil {
 		return nil, err
 	}
+	if r.Plan.About == nil {
+		return nil, fmt.Errorf("no plan in %s or above it has a collection block, so that it has no tasks", quoted(root))
+	}
 	for _, k := range []string{f.keeper, f.by} {
 		if k != "" && r.Plan.Keeper(k) == nil {
 			return nil, fmt.Errorf("there is no keeper %q", k)

@@ -123,6 +123,25 @@ func TestTasksOfARefusedPlan(t *testing.T) {
 	}
 }
 
+// Of a plan that cannot be understood nothing is put up, and nothing is taken away.
+func TestTasksOfNoPlan(t *testing.T) {
+	for _, text := range []string{"collection \"c\" {\n}\n", "collection \"c\" {\n  time_zone = \"x\"\n}\n", "collection \"c\" {", ""} {
+		s := &shelf{objects: map[string]string{}}
+		server := httptest.NewServer(s)
+		disk := afero.NewMemMapFs()
+		at(disk, noon, "start", "c")
+		at(disk, noon, "caldav", "c", server.URL+"/list/")
+		n := len(s.objects)
+		_ = disk.RemoveAll("c")
+		_ = afero.WriteFile(disk, "c/a.care.hcl", []byte(text), 0o644)
+		status, out, wrong := at(disk, noon, "caldav", "c", server.URL+"/list/")
+		if status == fine || out != "" || wrong == "" || n == 0 || len(s.objects) != n {
+			t.Errorf("%q: %d, %s%s, %d of %d", text, status, out, wrong, len(s.objects), n)
+		}
+		server.Close()
+	}
+}
+
 // A password is read from a file that nobody else can read, or from the environment, and is
 // told to nobody but the server.
 func TestLogin(t *testing.T) {
@@ -164,6 +183,9 @@ func TestLogin(t *testing.T) {
 			}
 		}
 	}
+	if err := disk.MkdirAll("empty", 0o755); err != nil {
+		t.Fatal(err)
+	}
 	t.Setenv("VIVARY_USER", "relief")
 	t.Setenv("VIVARY_PASSWORD", "hunter3")
 	s.asked = nil
@@ -179,6 +201,7 @@ func TestLogin(t *testing.T) {
 		"caldav c " + server.URL + "/ --keeper nobody": `there is no keeper "nobody"`,
 		"caldav c " + server.URL + "/ --days 0":        "--days is from 1 to 31",
 		"caldav c " + server.URL + "/ --days 900":      "--days is from 1 to 31",
+		"caldav empty " + server.URL + "/list/":        "no plan in empty or above it has a collection block",
 		"caldav nowhere " + server.URL + "/":           "there is no folder",
 		"caldav c " + server.URL + "/ --login no":      "no",
 		"caldav c c " + server.URL + "/":               "one folder is named here",

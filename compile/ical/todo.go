@@ -9,6 +9,7 @@ import (
 	"time"
 
 	ics "github.com/arran4/golang-ical"
+	"golang.org/x/text/unicode/norm"
 
 	"vivary/schema/zone"
 )
@@ -187,11 +188,12 @@ func (s *Seen) Same(t *Todo) bool {
 	return even(s.Summary) == even((&Entry{Summary: t.Summary}).title()) && strings.HasPrefix(even(s.Description), even(t.Description)) && (s.Start.IsZero() || s.Start.Equal(t.Start.Truncate(time.Second)))
 }
 
-// even is a text without the blanks that apps add and take away.
+// even is a text without the blanks that apps add and take away, and with letters put together
+// in one way.
 func even(text string) string {
 	var all []string
 	for line := range strings.Lines(strings.TrimSpace(text)) {
 		all = append(all, strings.TrimRight(line, " \t\r\n"))
 	}
-	return strings.Join(all, "\n")
+	return norm.NFC.String(strings.Join(all, "\n"))
 }

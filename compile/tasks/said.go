@@ -117,7 +117,7 @@ func (l *List) said(s *ical.Seen, day civil.Date, by string) (facts []Fact, unto
 // placesIn are the places that stand in the text of a task, each once.
 func placesIn(text string) (all []string) {
 	for line := range strings.Lines(text) {
-		if place, is := strings.CutPrefix(strings.TrimSpace(line), mark); is && !slices.Contains(all, place) {
+		if place, is := strings.CutPrefix(oneLine(line), mark); is && !slices.Contains(all, place) {
 			all = append(all, place)
 		}
 	}

@@ -9,6 +9,8 @@ import (
 	"strings"
 	"time"
 
+	"golang.org/x/text/unicode/norm"
+
 	"vivary/compile"
 	"vivary/compile/daylist"
 	"vivary/compile/ical"
@@ -71,16 +73,21 @@ func gather(x *daylist.List) (all []*task) {
 				all = append(all, &task{words: words})
 			}
 			t := all[k]
-			if n := len(t.blocks); n == 0 || t.blocks[n-1].Text != d.Text || t.blocks[n-1].First != d.First {
-				one := d
-				one.Stops = nil
-				t.blocks = append(t.blocks, one)
-			}
-			last := &t.blocks[len(t.blocks)-1]
-			last.Stops = append(last.Stops, stop)
+			t.add(&d, stop)
 		}
 	}
 	return all
+}
+
+// add adds a place at which a task is due, to those of the same words.
+func (t *task) add(d *rounds.Due, stop rounds.Stop) {
+	k := slices.IndexFunc(t.blocks, func(b rounds.Due) bool { return b.Text == d.Text && b.First == d.First && b.Last == d.Last })
+	if k < 0 {
+		k = len(t.blocks)
+		t.blocks = append(t.blocks, *d)
+		t.blocks[k].Stops = nil
+	}
+	t.blocks[k].Stops = append(t.blocks[k].Stops, stop)
 }
 
 // wordsOf are the words of the log by which something is ticked, without the animals.
@@ -141,13 +148,7 @@ func (l *List) summary(t *task, first bool) string {
 func (l *List) description(x *daylist.List, t *task) string {
 	var b strings.Builder
 	for _, d := range t.blocks {
-		b.WriteString(strings.TrimLeft(oneLine(d.Text), mark) + ":\n")
-		for _, s := range d.Stops {
-			b.WriteString(mark + l.label(s.Place.Name, s.Item.Animals) + "\n")
-			if s.Should != "" {
-				b.WriteString("  should show " + oneLine(s.Should) + "\n")
-			}
-		}
+		l.block(&b, &d)
 	}
 	if t.words == "" {
 		b.WriteString("A tick is no answer: note what is so.\n")
@@ -160,6 +161,26 @@ func (l *List) description(x *daylist.List, t *task) string {
 		b.WriteString(", " + daylist.Shown(l.r.Plan, k))
 	}
 	return b.String()
+}
+
+// block writes a task with its places.
+func (l *List) block(b *strings.Builder, d *rounds.Due) {
+	if d.Last {
+		b.WriteString("Last, with tools of their own: ")
+	}
+	b.WriteString(strings.TrimLeft(oneLine(d.Text), mark))
+	should := d.Stops[0].Should
+	same := !slices.ContainsFunc(d.Stops, func(s rounds.Stop) bool { return s.Should != should })
+	if same && should != "" {
+		b.WriteString(", should show " + oneLine(should))
+	}
+	b.WriteString(":\n")
+	for _, s := range d.Stops {
+		b.WriteString(mark + l.label(s.Place.Name, s.Item.Animals) + "\n")
+		if !same && s.Should != "" {
+			b.WriteString("  should show " + oneLine(s.Should) + "\n")
+		}
+	}
 }
 
 // mark stands before each place.
@@ -186,7 +207,8 @@ func (l *List) label(place, group string) string {
 	return title
 }
 
-func oneLine(text string) string { return strings.Join(strings.Fields(text), " ") }
+// oneLine is a text on one line, with letters put together in one way: apps change both.
+func oneLine(text string) string { return norm.NFC.String(strings.Join(strings.Fields(text), " ")) }
 
 // Mark begins the UID of every task that was ever put up.
 const Mark = "vivary-"

@@ -86,6 +86,10 @@ func (c *Client) Do(req *http.Request) (*http.Response, error) {
 		if errors.As(err, &sent) {
 			err = sent.Err // without the address: it is said by whoever knows what was asked
 		}
+		var way *net.OpError
+		if errors.As(err, &way) {
+			return nil, fmt.Errorf("%s cannot be reached: %w", c.base.Host, way.Err)
+		}
 		return nil, fmt.Errorf("%s: %w", c.base.Host, err)
 	}
 	answer.Body = &bounded{answer.Body, most}
