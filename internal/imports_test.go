@@ -34,9 +34,10 @@ var layers = []string{
 	"compile/daylist compile/explain compile/feeds compile/picture",
 	"compile/paper",
 	"compile/tasks",
-	"cmd/internal/publish cmd/internal/screen",
+	"cmd/internal/keys cmd/internal/publish cmd/internal/screen cmd/internal/served",
 	"cmd/internal/builder cmd/internal/journal cmd/internal/lastlist",
 	"cmd/internal/caldav cmd/internal/page",
+	"cmd/internal/serve",
 	"cmd/vivary",
 }
 

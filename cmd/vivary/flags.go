@@ -14,8 +14,11 @@ import (
 // flags are the values of all flags of all commands.
 type flags struct {
 	in, now, format, out, round, keeper, on, svg, at, by, sheet, kind, paper, address string
-	days                                                                              int
-	undo, urgentFails, narrow                                                         bool
+
+	listen, certificate, privateKey, keys, renew, measures, noticeAfter string
+
+	days                            int
+	undo, urgentFails, narrow, unit bool
 
 	// How a server is asked.
 	login       string
@@ -38,7 +41,6 @@ var flagTable = []struct {
 	{"days", "N", "so many days in full (default: today, and two more in a line each)", func(f *flags) any { return &f.days }},
 	{"round", "NAME", "only this round", func(f *flags) any { return &f.round }},
 	{"paper", "FILE", "write it as pages to be printed into this file: today.html", func(f *flags) any { return &f.paper }},
-	{"address", "ADDRESS", "where the pages are to which codes lead: https://…", func(f *flags) any { return &f.address }},
 	{"keeper", "NAME", "only what this keeper does", func(f *flags) any { return &f.keeper }},
 	{"on", "DAY", "the day to explain", func(f *flags) any { return &f.on }},
 	{"at", "TIME", "the time of day of what is noted: 19:42", func(f *flags) any { return &f.at }},
@@ -49,6 +51,15 @@ var flagTable = []struct {
 	{"urgent-fails", "", "exit status 3 while anything is urgent", func(f *flags) any { return &f.urgentFails }},
 	{"login", "FILE", "a file that only you can read, with the user on its first line and the password on its second", func(f *flags) any { return &f.login }},
 	{"unencrypted", "", "ask over http too, in a network that is yours alone", func(f *flags) any { return &f.unencrypted }},
+	{"listen", "ADDRESS", "where to listen (default: 127.0.0.1:8424, this machine only)", func(f *flags) any { return &f.listen }},
+	{"address", "ADDRESS", "how it is reached from outside: https://care.example", func(f *flags) any { return &f.address }},
+	{"certificate", "FILE", "a certificate, to encrypt what is sent", func(f *flags) any { return &f.certificate }},
+	{"private-key", "FILE", "the key of the certificate", func(f *flags) any { return &f.privateKey }},
+	{"keys", "FILE", "the file of private addresses (default: in the folder of your settings)", func(f *flags) any { return &f.keys }},
+	{"renew", "NAME", "another address for a calendar or a keeper, for page or labels", func(f *flags) any { return &f.renew }},
+	{"measures", "ADDRESS", "where counts and times are served, for whoever watches the server", func(f *flags) any { return &f.measures }},
+	{"notice-after", "TIME", "how long a plan is refused until calendars say so (default: 1 day)", func(f *flags) any { return &f.noticeAfter }},
+	{"unit", "", "print a unit for systemd, to start with the machine", func(f *flags) any { return &f.unit }},
 	{"svg", "FILE", "draw the enclosure's year into this file", func(f *flags) any { return &f.svg }},
 	{"narrow", "", "draw it as wide as a phone", func(f *flags) any { return &f.narrow }},
 }

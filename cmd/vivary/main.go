@@ -5,6 +5,7 @@ package main
 
 import (
 	"bufio"
+	"context"
 	"errors"
 	"fmt"
 	"io"
@@ -60,6 +61,17 @@ type world struct {
 	color    bool // standard output shows colours
 	live     bool // standard error is a terminal
 	lock     publish.Lock
+	until    context.Context // that ends what goes on for ever; nil for none
+
+	flush func() // what was printed is to be seen now
+}
+
+// context ends what goes on for ever.
+func (w *world) context() context.Context {
+	if w.until == nil {
+		return context.Background()
+	}
+	return w.until
 }
 
 // patience is how long a build waits for another.
@@ -76,6 +88,7 @@ func run(args []string, outside *world) int {
 	w := *outside
 	out := bufio.NewWriter(outside.out)
 	w.out, w.err = screen.New(out, w.color), screen.New(outside.err, w.color && w.live)
+	w.flush = func() { _ = out.Flush() } // the last time it is looked at
 	status := w.obey(args)
 	if err := out.Flush(); err != nil {
 		fmt.Fprintf(w.err, "vivary: what is said here could not all be printed: %v\n", wording.Plain(err))

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"context"
 	"errors"
 	"io"
 	"os"
@@ -37,7 +38,9 @@ func TestCommands(t *testing.T) {
 // at runs a command on a disk as of a moment and returns what it printed.
 func at(disk afero.Fs, now time.Time, args ...string) (status int, out, err string) {
 	var o, e strings.Builder
-	status = run(args, &world{disk: disk, out: &o, err: &e, clock: func() time.Time { return now }})
+	over, end := context.WithCancel(context.Background())
+	end() // what goes on until it is told to end has been told
+	status = run(args, &world{disk: disk, out: &o, err: &e, clock: func() time.Time { return now }, until: over})
 	return status, o.String(), e.String()
 }
 

@@ -265,6 +265,7 @@ func checked(text, log string) (status int, out, errs string) {
 // areDone runs the commands of a page one after another: those that begin with go run in
 // the repository and leave nothing there that git would ask about, others in Quillmoor.
 func areDone(t *testing.T, commands []*fence) {
+	t.Setenv("XDG_CONFIG_HOME", "/.settings") // for the keys; a folder that no plan is looked for in
 	inside := quillmoorWith(t)
 	repo, written := copied("")
 	for _, f := range commands {

@@ -19,7 +19,7 @@ import (
 
 // coverSheet makes the sheet of somebody who stands in.
 func coverSheet(w *world, f *flags, args []string) int {
-	r, status := w.toPrint("cover", f, args)
+	r, root, status := w.toPrint("cover", f, args)
 	if status != fine {
 		return status
 	}
@@ -29,7 +29,10 @@ func coverSheet(w *world, f *flags, args []string) int {
 	stint, err := stintOf(r, f.keeper)
 	var doc *paper.Document
 	if err == nil {
-		doc, err = paper.Cover(r, stint, f.address)
+		var own string
+		if own, err = w.ownPage(f, root, r, stint.Keeper); err == nil {
+			doc, err = paper.Cover(r, stint, own)
+		}
 	}
 	if err != nil {
 		fmt.Fprintf(w.err, "vivary cover: %v\n", wording.Plain(err))
@@ -56,14 +59,17 @@ func stintOf(r *compile.Result, keeper string) (*roster.Stint, error) {
 
 // tankLabels makes labels for tanks.
 func tankLabels(w *world, f *flags, args []string) int {
-	r, status := w.toPrint("labels", f, nil)
+	r, root, status := w.toPrint("labels", f, nil)
 	if status != fine {
 		return status
 	}
 	lives, err := livesOf(r, args)
 	var doc *paper.Document
 	if err == nil {
-		doc, err = paper.Labels(r, lives, f.pageOf)
+		var pageOf func(string) string
+		if pageOf, err = w.pagesOf(f, root, r); err == nil {
+			doc, err = paper.Labels(r, lives, pageOf)
+		}
 	}
 	if err != nil {
 		fmt.Fprintf(w.err, "vivary labels: %v\n", wording.Plain(err))
@@ -72,12 +78,30 @@ func tankLabels(w *world, f *flags, args []string) int {
 	return w.print(f, "labels", doc)
 }
 
-// pageOf is the address of an enclosure's page; "" where nobody said where the pages are.
-func (f *flags) pageOf(enclosure string) string {
+// pagesOf returns the address of the page that the label of an enclosure opens; "" where
+// nobody said where the pages are.
+func (w *world) pagesOf(f *flags, root string, r *compile.Result) (func(enclosure string) string, error) {
 	if f.address == "" {
-		return ""
+		return func(string) string { return "" }, nil
 	}
-	return strings.TrimRight(f.address, "/") + "/tank/" + url.PathEscape(enclosure)
+	ring, err := w.ring(f, root, r)
+	if err != nil {
+		return nil, err
+	}
+	base, labels := strings.TrimRight(f.address, "/"), ring.Labels
+	return func(name string) string { return base + "/t/" + string(labels.Of(name)) + "/" + url.PathEscape(name) }, nil
+}
+
+// ownPage is the address of a keeper's pages; "" where nobody said where the pages are.
+func (w *world) ownPage(f *flags, root string, r *compile.Result, keeper string) (string, error) {
+	if f.address == "" {
+		return "", nil
+	}
+	ring, err := w.ring(f, root, r)
+	if err != nil {
+		return "", err
+	}
+	return strings.TrimRight(f.address, "/") + "/k/" + string(ring.Keepers[keeper].Key) + "/", nil
 }
 
 // livesOf are the enclosures that are named, all where none is.
@@ -98,29 +122,20 @@ func livesOf(r *compile.Result, args []string) ([]*life.Enclosure, error) {
 }
 
 // toPrint reads the collection of which something is printed, which has to be understood.
-func (w *world) toPrint(name string, f *flags, args []string) (*compile.Result, int) {
+func (w *world) toPrint(name string, f *flags, args []string) (*compile.Result, string, int) {
 	root, err := w.root(f, args)
-	if err == nil && f.address != "" {
-		err = isAddress(f.address)
+	if err == nil {
+		err = f.reached()
 	}
 	if err != nil {
 		fmt.Fprintf(w.err, "vivary %s: %v\n", name, wording.Plain(err))
-		return nil, usage
+		return nil, root, usage
 	}
 	r, status := w.compiled(f, root)
 	if status == fine && r.Roster == nil {
-		return nil, w.refuse(r, "Nothing can be printed until this is put right")
+		return nil, root, w.refuse(r, "Nothing can be printed until this is put right")
 	}
-	return r, status
-}
-
-// isAddress reports what is wrong with an address to which a code is to lead.
-func isAddress(text string) error {
-	u, err := url.Parse(text)
-	if err != nil || u.Scheme != "https" && u.Scheme != "http" || u.Host == "" {
-		return fmt.Errorf("--address is where the pages are, such as https://house.example/key, and not %q", text)
-	}
-	return nil
+	return r, root, status
 }
 
 // print prints a document as text, or writes it into a file to be printed: whole or not at

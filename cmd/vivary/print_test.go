@@ -15,7 +15,7 @@ func TestPrint(t *testing.T) {
 	for _, x := range []struct{ line, file string }{
 		{"cover --paper cover.html", "cover.html"},
 		{"cover --paper cover.html --keeper relief", "cover.html"},
-		{"labels --paper labels.html --address https://house.example/key/", "labels.html"},
+		{"labels --paper labels.html --address https://house.example/ --keys /.keys/house", "labels.html"},
 		{"labels burrow-a,tub-1 to 3 --paper labels.HTML", "labels.HTML"},
 		{"due --paper due.html --days 3", "due.html"},
 	} {
@@ -34,22 +34,19 @@ func TestPrint(t *testing.T) {
 	const mine = "<!DOCTYPE html>\n<html>mine"
 	_ = afero.WriteFile(inside, "mine.html", []byte(mine), 0o644)
 	for line, want := range map[string]string{
-		"cover --paper mine.html":               "mine.html",
-		"labels --paper labels.pdf":             "ends in .html: --paper labels.pdf.html",
-		"cover --paper .":                       "ends in .html",
-		"cover --keeper nobody":                 `there is no keeper "nobody"`,
-		"cover --keeper lead":                   "lead stands in for nobody: write an away block",
-		"labels nothing":                        `there is no enclosure "nothing"`,
-		"labels tub-1 to 99":                    "there is no enclosure",
-		"labels --address house":                "--address is where the pages are",
-		"labels --address javascript:alert(1)":  "--address is where the pages are",
-		"cover --address https://h.example/a|b": "",
-		"due --round nothing --paper x.html":    `there is no round "nothing"`,
+		"cover --paper mine.html":              "mine.html",
+		"labels --paper labels.pdf":            "ends in .html: --paper labels.pdf.html",
+		"cover --paper .":                      "ends in .html",
+		"cover --keeper nobody":                `there is no keeper "nobody"`,
+		"cover --keeper lead":                  "lead stands in for nobody: write an away block",
+		"labels nothing":                       `there is no enclosure "nothing"`,
+		"labels tub-1 to 99":                   "there is no enclosure",
+		"labels --address house":               "--address is how the server is reached",
+		"labels --address javascript:alert(1)": "--address is how the server is reached",
+		"cover --address https://h.example/a":  "--address is how the server is reached",
+		"due --round nothing --paper x.html":   `there is no round "nothing"`,
 	} {
 		s, out, e := at(inside, noon, strings.Fields(line)...)
-		if want == "" {
-			continue
-		}
 		if s == fine || out != "" || !strings.Contains(e, want) {
 			t.Errorf("vivary %s: status %d, %s%s", line, s, out, e)
 		}

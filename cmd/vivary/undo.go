@@ -8,7 +8,6 @@ import (
 	"time"
 
 	"vivary/plan"
-	"vivary/plan/source"
 )
 
 // undo makes the lines that take back the last line of the log, or the last about each of
@@ -61,7 +60,7 @@ func (w *world) logsByAge(c *plan.Collection) (texts []string) {
 		when time.Time
 	}
 	var all []log
-	for id := source.ID(1); c.Files.Name(id) != ""; id++ {
+	for _, id := range c.Files.Files() {
 		name := c.Files.Name(id)
 		if !strings.HasSuffix(name, plan.LogSuffix) {
 			continue

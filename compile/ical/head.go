@@ -89,3 +89,34 @@ func (m *Memory) Ends() (last civil.Date, ok bool) {
 	}
 	return last, ok
 }
+
+// refreshName is the property that says how often a feed is to be fetched (RFC 7986, 5.7).
+const refreshName = "REFRESH-INTERVAL"
+
+// RefreshOf returns how often a feed asks to be fetched anew; 0 where it does not say, or
+// says more than a year.
+func RefreshOf(feed []byte) time.Duration {
+	text := headOf(feed, refreshName+";VALUE=DURATION")
+	if !ValidDuration(text) {
+		return 0
+	}
+	const most = 366 * 24 * time.Hour
+	units := map[byte]time.Duration{'W': 7 * 24 * time.Hour, 'D': 24 * time.Hour, 'H': time.Hour, 'M': time.Minute, 'S': time.Second}
+	var sum time.Duration
+	n := time.Duration(0)
+	for i := range len(text) {
+		switch c := text[i]; {
+		case '0' <= c && c <= '9':
+			n = n*10 + time.Duration(c-'0')
+		case c != 'P' && c != 'T':
+			if sum += n * units[c]; n > most/units[c] || sum > most {
+				return 0
+			}
+			n = 0
+		}
+		if n > most {
+			return 0
+		}
+	}
+	return sum
+}

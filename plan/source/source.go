@@ -91,6 +91,16 @@ func (s *Set) Name(id ID) string {
 	return f.name
 }
 
+// Files are the set's own files.
+func (s *Set) Files() (ids []ID) {
+	for i := range s.files {
+		if s.files[i].name != "" {
+			ids = append(ids, ID(i+1))
+		}
+	}
+	return ids
+}
+
 // Text returns the text of a file.
 func (s *Set) Text(id ID) []byte {
 	if id > 0 && int(id) <= len(s.files) {

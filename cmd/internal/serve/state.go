@@ -1,0 +1,166 @@
+package serve
+
+import (
+	"crypto/sha256"
+	"crypto/subtle"
+	"maps"
+	"path/filepath"
+	"slices"
+	"strings"
+	"time"
+
+	"github.com/spf13/afero"
+
+	"vivary/cmd/internal/keys"
+	"vivary/cmd/internal/page"
+	"vivary/cmd/internal/publish"
+	"vivary/compile"
+	"vivary/compile/ical"
+	"vivary/schema/civil"
+)
+
+// state is what is served. It is not changed once it is: a change is another state.
+type state struct {
+	house  *page.House
+	feeds  map[string]*stored // by the name of the file
+	ring   *keys.Ring
+	doors  map[[sha256.Size]byte]door
+	failed string    // why the calendars could not be written, "" where they could
+	since  time.Time // since when they could not
+}
+
+// stored is a feed with the file from which it was made.
+type stored struct {
+	*feed
+	written time.Time
+	size    int64
+	noticed civil.Date // the day of the entry that says that the plan is refused, 0 for none
+}
+
+// door is what an address leads to.
+type door struct {
+	sum     [sha256.Size]byte
+	feed    *feed
+	visitor *page.Visitor
+}
+
+// open returns what a key leads to. Where it is looked for depends on a sum over it, so that
+// how long that takes tells nothing of how much of it is right.
+func (s *state) open(key string) (door, bool) {
+	sum := sha256.Sum256([]byte(key))
+	d, ok := s.doors[sum]
+	return d, ok && subtle.ConstantTimeCompare(sum[:], d.sum[:]) == 1
+}
+
+// hang makes the doors.
+func (s *state) hang() {
+	s.doors = make(map[[sha256.Size]byte]door, len(s.feeds)+len(s.ring.Keepers)+1)
+	put := func(k keys.Key, d door) {
+		if k != "" {
+			d.sum = sha256.Sum256([]byte(k))
+			s.doors[d.sum] = d
+		}
+	}
+	for file, f := range s.feeds {
+		put(s.ring.Calendars[strings.TrimSuffix(file, ".ics")], door{feed: f.feed})
+	}
+	c := s.house.Result.Plan
+	for name, k := range s.ring.Keepers {
+		// A keeper whom the plan no longer knows has no address: nobody else is meant by it. A
+		// plan that cannot be read takes nobody's.
+		if c.Keeper(name) != nil || !understood(s.house.Result) {
+			put(k.Key, door{visitor: &page.Visitor{Keeper: name, Writes: true, Home: "/k/" + string(k.Key)}})
+		}
+	}
+	put(s.ring.Page, door{visitor: &page.Visitor{Writes: understood(s.house.Result) && len(c.Keepers) == 0, Home: "/k/" + string(s.ring.Page)}})
+}
+
+func understood(r *compile.Result) bool { return r.Roster != nil }
+
+// files are the calendars of ours that stand in a folder, by the names of their files.
+func files(disk afero.Fs, dir string) []string {
+	all, err := afero.ReadDir(disk, dir)
+	if err != nil {
+		return nil // there are none yet
+	}
+	var out []string
+	for _, x := range all {
+		if filepath.Ext(x.Name()) == ".ics" && !strings.HasPrefix(x.Name(), ".") {
+			out = append(out, x.Name())
+		}
+	}
+	return out
+}
+
+// notice is what each calendar says while the plan is refused: on which day, since when, and
+// what to do; nil for nothing.
+type notice struct {
+	day   civil.Date
+	since time.Time
+	after time.Duration
+	where string // of the collection
+}
+
+// entry is the all-day entry of a calendar. It stands on today, or nobody would see it.
+func (n *notice) entry(name string) *ical.Entry {
+	return &ical.Entry{UID: ical.UID("refused", name), Date: n.day, AllDay: true, Days: 1,
+		Summary:     "Care plan refused since " + civil.FromTime(n.since).Short() + ": this calendar is old",
+		Description: "The plan of " + n.where + " has had a mistake since " + civil.FromTime(n.since).Words() + ". Until it is put right this calendar stays as it was, and knows nothing of what was planned or logged since. What is wrong stands on the page of the keepers, and is printed by: vivary check. The animals need their care all the same."}
+}
+
+// load reads the calendars anew that are not as they were read last.
+func load(disk afero.Fs, dir string, was map[string]*stored, n *notice) map[string]*stored {
+	out := map[string]*stored{}
+	for _, name := range files(disk, dir) {
+		info, err := disk.Stat(filepath.Join(dir, name))
+		if err != nil {
+			continue
+		}
+		noticed := civil.Date(0)
+		if n != nil {
+			noticed = n.day
+		}
+		if old := was[name]; old != nil && old.size == info.Size() && old.written.Equal(info.ModTime()) && old.noticed == noticed {
+			out[name] = old
+			continue
+		}
+		text, err := publish.Last(disk, dir, name)
+		if err != nil || !ical.Ours(text) {
+			if old := was[name]; old != nil {
+				out[name] = old // a good one is better than none
+			}
+			continue
+		}
+		modified := info.ModTime()
+		if n != nil {
+			at := n.since.Add(n.after)
+			if day := n.day.At(0, at.Location()); day.After(at) {
+				at = day
+			}
+			text, modified = ical.With(text, n.entry(name), int(n.day-civil.FromTime(n.since)), at), at
+		}
+		out[name] = &stored{newFeed(name, text, modified), info.ModTime(), info.Size(), noticed}
+	}
+	return out
+}
+
+// calendars are the feeds as the page lists them.
+func (s *state) calendars(r *compile.Result) (out []page.Calendar) {
+	titles := map[string]string{}
+	for _, c := range r.Plan.Calendars {
+		titles[c.Name.V] = c.Shown()
+	}
+	for _, file := range slices.Sorted(maps.Keys(s.feeds)) {
+		name := strings.TrimSuffix(file, ".ics")
+		k := s.ring.Calendars[name]
+		if k == "" {
+			continue
+		}
+		title := titles[name]
+		if title == "" {
+			title = name
+		}
+		out = append(out, page.Calendar{Name: name, Title: title, Path: "/c/" + string(k) + "/" + file})
+	}
+	return out
+}
