@@ -103,13 +103,14 @@ func listOf(r *compile.Result, keeper string) *list {
 			l.Coming = append(l.Coming, coming{s.Date.Short(), wording.Clock(s.Round.Clock.V, r.Plan.Units), s.Summary})
 		}
 	}
-	all := sheets
-	if keeper != "" {
-		all = daylist.Of(r, daylist.Asked{Days: 1})
-		l.Others = stops(all) > stops(slices.DeleteFunc(slices.Clone(sheets), func(s daylist.List) bool { return s.Date != r.Today }))
-	}
-	for _, f := range daylist.Unpassed(r, all) {
-		l.Urgent = append(l.Urgent, urgent{f.Text, f.Enclosure.Shown(), f.Enclosure.Name.V})
+	l.Others = keeper != "" && others(r, keeper)
+	if len(r.Roster.Pressing) > 0 {
+		if l.Others {
+			sheets = daylist.Of(r, daylist.Asked{Days: 1}) // somebody else may pass it
+		}
+		for _, f := range daylist.Unpassed(r, sheets) {
+			l.Urgent = append(l.Urgent, urgent{f.Text, f.Enclosure.Shown(), f.Enclosure.Name.V})
+		}
 	}
 	for _, x := range daylist.Leaves(r, r.Today, keeper) {
 		v := leave{Title: x.Title, Lines: slices.Clone(x.Lines)}
@@ -121,13 +122,14 @@ func listOf(r *compile.Result, keeper string) *list {
 	return l
 }
 
-func stops(all []daylist.List) (n int) {
-	for _, s := range all {
-		for _, d := range s.Due {
-			n += len(d.Stops)
+// others reports whether anybody else has something to do today.
+func others(r *compile.Result, keeper string) bool {
+	for e := range r.Roster.All() {
+		if who, there := r.Roster.Doer(e, r.Horizon.Today); e.Days.Has(r.Horizon.Today) && there && who != "" && who != keeper {
+			return true
 		}
 	}
-	return n
+	return false
 }
 
 func (l *list) round(r *compile.Result, s *daylist.List) round {

@@ -86,6 +86,8 @@ func (q *request) get(part, name string) {
 		q.week()
 	case part == "calendars":
 		q.calendars(name)
+	case part == "paper":
+		q.print(name)
 	case part == "tanks" && name == "":
 		q.tanks()
 	case part == "tank":

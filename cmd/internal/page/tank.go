@@ -2,6 +2,7 @@ package page
 
 import (
 	"bytes"
+	"io"
 	"net/http"
 	"slices"
 	"strconv"
@@ -34,7 +35,9 @@ func (q *request) tank(rest string) {
 	case what == "":
 		q.show(http.StatusOK, "tank", q.tankPage(r, i))
 	case what == "year.svg":
-		q.year(r, i)
+		q.year(r, i, picture.Year)
+	case what == "year-narrow.svg":
+		q.year(r, i, picture.YearNarrow)
 	case form && q.v.Writes && logWord(word) != nil:
 		q.show(http.StatusOK, "log", q.logPage(r, i, logWord(word), q.r.URL.Query(), nil))
 	default:
@@ -185,7 +188,7 @@ func each(l *life.Enclosure, use func(asks []life.Ask, who string)) {
 	for _, g := range l.Groups {
 		who := ""
 		if len(l.Groups) > 1 {
-			who = g.Animals.Name.V
+			who = calledGroup(g)
 		}
 		use(g.Asks, who)
 	}
@@ -332,7 +335,7 @@ func nextOf(r *compile.Result, i int) (out []next) {
 		on := r.Horizon.Date(at)
 		text := e.Task
 		if e.Group != nil && len(e.Life.Groups) > 1 {
-			text += ", " + e.Group.Animals.Name.V
+			text += ", " + calledGroup(e.Group)
 		}
 		n := next{Text: text, Day: on.Short(), At: wording.Clock(e.At(), r.Plan.Units), Often: e.Words(), Today: on == r.Today, on: on}
 		if n.Today {
@@ -386,10 +389,10 @@ func behind(line, name string) string {
 	return line
 }
 
-// year answers with the picture of an enclosure's year.
-func (q *request) year(r *compile.Result, i int) {
+// year answers with a picture of an enclosure's year.
+func (q *request) year(r *compile.Result, i int, draw func(io.Writer, *compile.Result, int) error) {
 	var b bytes.Buffer
-	if err := picture.Year(&b, r, i); err != nil {
+	if err := draw(&b, r, i); err != nil {
 		q.lost()
 		return
 	}

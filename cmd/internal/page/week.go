@@ -19,6 +19,7 @@ type weekPage struct {
 	Shut   *shutDay
 	Mine   string // as on the day's page
 	Days   []weekDay
+	Covers []coverLine
 	Away   []awayLine
 	States []bandLine
 	More   int // how many states have no room here
@@ -27,6 +28,7 @@ type weekPage struct {
 // weekDay is a day with its rounds.
 type weekDay struct {
 	Title  string
+	Day    string // as an address has it
 	Today  bool
 	Leaves []leave
 	Rounds []weekRound
@@ -44,6 +46,22 @@ type weekRound struct {
 type textLine struct {
 	Text string
 	Head bool
+}
+
+// coverLine is somebody who stands in, with the sheet for them.
+type coverLine struct{ Who, For, Until, ForName, ByName, Back string }
+
+func coversOf(r *compile.Result) (out []coverLine) {
+	stints := r.Roster.Stints()
+	for i := range stints {
+		s := &stints[i]
+		until := (s.Back - 1).Words()
+		if s.Open {
+			until = "nobody knows yet"
+		}
+		out = append(out, coverLine{daylist.Shown(r.Plan, s.Keeper), daylist.Shown(r.Plan, s.For), until, s.For, s.Keeper, s.Back.String()})
+	}
+	return out
 }
 
 // awayLine is somebody's absence.
@@ -69,6 +87,7 @@ func (q *request) week() {
 		}
 		out.Days = q.weekOf(r, keeper)
 		out.Away = awayOf(r)
+		out.Covers = coversOf(r)
 		out.States = bandsOf(r)
 		if n := len(out.States); n > maxBands {
 			out.States, out.More = out.States[:maxBands], n-maxBands
@@ -93,7 +112,7 @@ func (q *request) weekOf(r *compile.Result, keeper string) []weekDay {
 	var out []weekDay
 	sheets := daylist.Of(r, daylist.Asked{Days: min(weekDays, r.Horizon.Ahead()), Keeper: keeper})
 	for on := r.Today; on < r.Today+weekDays; on++ {
-		d := weekDay{Title: on.Words(), Today: on == r.Today}
+		d := weekDay{Title: on.Words(), Day: on.String(), Today: on == r.Today}
 		for _, x := range daylist.Leaves(r, on, keeper) {
 			d.Leaves = append(d.Leaves, leave{x.Title, x.Lines})
 		}
@@ -168,7 +187,7 @@ func bandsOf(r *compile.Result) (out []bandLine) {
 		for _, g := range l.Groups {
 			who := ""
 			if len(l.Groups) > 1 {
-				who = g.Animals.Name.V
+				who = calledGroup(g)
 			}
 			holds(g.Holds, who)
 			for _, x := range g.Windows {
@@ -202,6 +221,15 @@ func whose(l *life.Enclosure, who string) string {
 		return l.Plan.Shown()
 	}
 	return l.Plan.Shown() + ", " + who
+}
+
+// calledGroup is how a group is called: as the plan names it, and one that the log made by its
+// title.
+func calledGroup(g *life.Group) string {
+	if g.Logged {
+		return g.Animals.Shown()
+	}
+	return g.Animals.Name.V
 }
 
 func ruled(h *life.Hold) string {
