@@ -27,12 +27,16 @@ type List struct {
 	r      *compile.Result
 	keeper string
 	titles map[string]int // how many enclosures and racks are called so
+	walked map[string]int // the places of enclosures in walking order
 }
 
 // Of returns the tasks of a collection: only what a keeper does where one is named. The plan
 // must have been understood: r has a roster.
 func Of(r *compile.Result, keeper string) *List {
-	l := &List{r: r, keeper: keeper, titles: map[string]int{}}
+	l := &List{r: r, keeper: keeper, titles: map[string]int{}, walked: map[string]int{}}
+	for i, x := range r.Roster.Lives {
+		l.walked[x.Plan.Name.V] = i
+	}
 	for _, e := range r.Plan.Enclosures {
 		l.titles[e.Shown()]++
 	}
@@ -99,15 +103,18 @@ func (l *List) todo(x *daylist.List, t *task) ical.Todo {
 	if x.Round.Within.Set() {
 		length = time.Duration(max(x.Round.Within.V.Value, 1)) * time.Minute
 	}
-	first := slices.ContainsFunc(t.blocks, func(d rounds.Due) bool { return d.First })
-	return ical.Todo{UID: l.uid(x.Date, x.Round, t.words), Start: start, Due: start.Add(length), First: first, Summary: l.summary(t, first), Description: l.description(x, t)}
+	pressing := slices.ContainsFunc(t.blocks, func(d rounds.Due) bool { return d.First })
+	return ical.Todo{UID: l.uid(x.Date, x.Round, t.words), Start: start, Due: start.Add(length), First: pressing, Summary: l.summary(t, pressing), Description: l.description(x, t)}
 }
 
+// first begins what comes before all else.
+const first = "FIRST: "
+
 // longest is how many bytes a title has at most: beyond it the enclosures stand in the text.
-const longest = 200
+const longest = 120
 
 // summary is the title: what to do, and where.
-func (l *List) summary(t *task, first bool) string {
+func (l *List) summary(t *task, pressing bool) string {
 	what := t.blocks[0].Text
 	switch {
 	case t.words == "":
@@ -115,8 +122,8 @@ func (l *List) summary(t *task, first bool) string {
 	case len(t.blocks) > 1:
 		what = t.blocks[0].Kind.Phrase
 	}
-	if first {
-		what = "FIRST: " + what
+	if pressing {
+		what = first + what
 	}
 	var at []*plan.Enclosure
 	var racks []string
@@ -134,6 +141,7 @@ func (l *List) summary(t *task, first bool) string {
 			}
 		}
 	}
+	slices.SortFunc(at, func(a, b *plan.Enclosure) int { return l.walked[a.Name.V] - l.walked[b.Name.V] })
 	if len(at) > 0 {
 		racks = append([]string{rounds.Named(at)}, racks...)
 	}
@@ -165,6 +173,9 @@ func (l *List) description(x *daylist.List, t *task) string {
 
 // block writes a task with its places.
 func (l *List) block(b *strings.Builder, d *rounds.Due) {
+	if d.First {
+		b.WriteString(first)
+	}
 	if d.Last {
 		b.WriteString("Last, with tools of their own: ")
 	}

@@ -140,6 +140,10 @@ func TestSaid(t *testing.T) {
 		"after midnight":              {"Spot clean", evening.Add(5 * time.Hour), evening.Add(6 * time.Hour), "", "2026-11-25 by lead tub-N done spot-clean"},
 		"a phone that is years ahead": {"Spot clean", evening.Add(2000 * day), evening, "", "2026-11-25 by lead tub-N done spot-clean"},
 		"a phone that is years back":  {"Spot clean", evening.Add(-2000 * day), evening, "", "2026-11-25 by lead tub-N done spot-clean"},
+		"a phone that is ahead":       {"Spot clean", evening.Add(time.Hour), evening, "", "2026-11-25 by lead tub-N done spot-clean"},
+		"called off":                  {"-Spot clean", evening, evening, "", "2026-11-25 by lead tub-N skipped spot-clean"},
+		"a meal called off":           {"-Feed", evening, evening, "", "2026-11-25 by lead tub-N adult skipped feed"},
+		"called off, and noted":       {"-Spot clean", evening, evening, "2026-11-25 tub-1 done spot-clean\n2026-11-25 tub-2 done spot-clean\n2026-11-25 tub-3 done spot-clean\n", ""},
 		"done before its day":         {"Spot clean", evening.Add(-day), evening, "", "2026-11-24 20:00 by lead tub-N done spot-clean"},
 		"read in the morning":         {"Spot clean", evening.Add(-18 * time.Minute), evening.Add(12 * time.Hour), "", "2026-11-25 19:42 by lead tub-N done spot-clean"},
 		"of two rounds":               {"25 19:30 Fresh water", evening.Add(-18 * time.Minute), evening, "", "2026-11-25 19:42 by lead tub-N done water"},
@@ -156,7 +160,9 @@ func TestSaid(t *testing.T) {
 			for i := range put {
 				put[i].Summary = put[i].Start.Format("02 15:04 ") + put[i].Summary
 			}
-			tick := ticked(t, put, x.title, x.at)
+			title, off := strings.CutPrefix(x.title, "-")
+			tick := ticked(t, put, title, x.at)
+			tick.Done, tick.Cancelled = !off, off
 			facts, untold := tasks.Of(compiled(t, house, x.log, x.now), "").Said([]ical.Seen{tick}, "")
 			var want []string
 			for _, n := range []string{"1", "2", "3"} {
