@@ -23,6 +23,10 @@ type flags struct {
 	// How a server is asked.
 	login       string
 	unencrypted bool
+
+	// Where calendars are sent, and what of them.
+	sshKey, knownHosts, endpoint string
+	try, remove, gzip            bool
 }
 
 // notGiven is a number of days where none is said.
@@ -60,6 +64,12 @@ var flagTable = []struct {
 	{"measures", "ADDRESS", "where counts and times are served, for whoever watches the server", func(f *flags) any { return &f.measures }},
 	{"notice-after", "TIME", "how long a plan is refused until calendars say so (default: 1 day)", func(f *flags) any { return &f.noticeAfter }},
 	{"unit", "", "print a unit for systemd, to start with the machine", func(f *flags) any { return &f.unit }},
+	{"try", "", "only say what would be sent and removed", func(f *flags) any { return &f.try }},
+	{"remove", "", "take away what was published there once and is no calendar any more", func(f *flags) any { return &f.remove }},
+	{"gzip", "", "store calendars compressed in object storage; every reader has to understand it", func(f *flags) any { return &f.gzip }},
+	{"endpoint", "URL", "the object storage (default: AWS_ENDPOINT_URL, else Amazon's)", func(f *flags) any { return &f.endpoint }},
+	{"ssh-key", "FILE", "the private key for SFTP (default: those of ssh-agent)", func(f *flags) any { return &f.sshKey }},
+	{"known-hosts", "FILE", "the keys of servers (default: ~/.ssh/known_hosts)", func(f *flags) any { return &f.knownHosts }},
 	{"svg", "FILE", "draw the enclosure's year into this file", func(f *flags) any { return &f.svg }},
 	{"narrow", "", "draw it as wide as a phone", func(f *flags) any { return &f.narrow }},
 }

@@ -47,6 +47,7 @@ func program() int {
 		disk: afero.NewOsFs(), out: os.Stdout, err: os.Stderr, clock: time.Now,
 		color: terminal(os.Stdout) && os.Getenv("NO_COLOR") == "" && os.Getenv("TERM") != "dumb",
 		live:  terminal(os.Stderr),
+		env:   os.Getenv,
 		lock: publish.Waiting(patience, time.Now, func(who string) {
 			fmt.Fprintf(screen.New(os.Stderr, false), "Another vivary is at work in that folder (%s): waiting for it.\n", who)
 		}),
@@ -61,7 +62,8 @@ type world struct {
 	color    bool // standard output shows colours
 	live     bool // standard error is a terminal
 	lock     publish.Lock
-	until    context.Context // that ends what goes on for ever; nil for none
+	env      func(string) string // the environment; nil for none
+	until    context.Context     // that ends what goes on for ever; nil for none
 
 	flush func() // what was printed is to be seen now
 }

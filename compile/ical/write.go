@@ -163,7 +163,7 @@ func (w *lines) calendar(f *Feed) {
 		w.typed("SOURCE", "URI", f.Source)
 	}
 	if ValidDuration(f.Refresh) {
-		w.typed("REFRESH-INTERVAL", "DURATION", f.Refresh)
+		w.typed(refreshName, "DURATION", f.Refresh)
 		w.raw("X-PUBLISHED-TTL", f.Refresh)
 	}
 	w.some("COLOR", f.Color)

@@ -7,8 +7,10 @@ import (
 	"fmt"
 	"io"
 	"io/fs"
+	"maps"
 	"os"
 	"path/filepath"
+	"slices"
 	"strconv"
 
 	"github.com/spf13/afero"
@@ -162,4 +164,30 @@ func (f *Folder) free(path string) (string, error) {
 			return "", err
 		}
 	}
+}
+
+// Names returns the names of the calendars that count as published, in order, also of
+// those that are not in place yet.
+func Names(disk afero.Fs, dir string) ([]string, error) {
+	names := map[string]bool{}
+	staged, err := listed(disk, dir)
+	if err != nil {
+		return nil, err
+	}
+	for name := range staged {
+		names[name] = true
+	}
+	files, err := afero.ReadDir(disk, dir)
+	if err != nil {
+		return nil, err
+	}
+	for _, x := range files {
+		names[x.Name()] = true
+	}
+	for name := range names {
+		if filepath.Ext(name) != ".ics" || name[0] == '.' {
+			delete(names, name)
+		}
+	}
+	return slices.Sorted(maps.Keys(names)), nil
 }

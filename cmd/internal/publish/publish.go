@@ -314,18 +314,26 @@ func (f *Folder) sync(moves []move) error {
 		}
 	}
 	for _, d := range dirs {
-		dir, err := f.disk.Open(d)
-		if err != nil {
-			return err
-		}
-		err = dir.Sync()
-		if e := dir.Close(); err == nil {
-			err = e
-		}
-		// Some file systems cannot do it: there the names are as safe as they get.
-		if err != nil && !cannotSync(err) {
+		if err := Settle(f.disk, d); err != nil {
 			return err
 		}
 	}
 	return nil
+}
+
+// Settle makes sure that the disk knows of the new names in a folder. Some file systems
+// cannot do it: there they are as safe as they get.
+func Settle(disk afero.Fs, dir string) error {
+	d, err := disk.Open(dir)
+	if err != nil {
+		return err
+	}
+	err = d.Sync()
+	if e := d.Close(); err == nil {
+		err = e
+	}
+	if err != nil && cannotSync(err) {
+		return nil
+	}
+	return err
 }

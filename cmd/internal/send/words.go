@@ -1,0 +1,53 @@
+package send
+
+import (
+	"errors"
+	"fmt"
+	"net"
+	"os"
+	"strings"
+	"syscall"
+
+	"github.com/pkg/sftp"
+)
+
+// unreached says why a server could not be reached.
+func unreached(address string, err error) error {
+	var lookup *net.DNSError
+	var wait net.Error
+	switch {
+	case errors.As(err, &lookup):
+		return fmt.Errorf("no machine is called %q, as far as is known here: is it spelt right, and is this machine on the net?", lookup.Name)
+	case errors.Is(err, syscall.ECONNREFUSED):
+		return fmt.Errorf("nothing answers at %s: is that the right machine and port?", address)
+	case errors.As(err, &wait) && wait.Timeout(), errors.Is(err, syscall.EHOSTUNREACH), errors.Is(err, syscall.ENETUNREACH):
+		return fmt.Errorf("%s cannot be reached: is this machine on the net, and does a firewall let it through?", address)
+	}
+	return fmt.Errorf("%s cannot be reached: %w", address, err)
+}
+
+// Words is an error in a keeper's words, where only the words of a protocol are known of it.
+func Words(err error) error {
+	var status *sftp.StatusError
+	switch {
+	case err == nil:
+		return nil
+	case errors.As(err, &status):
+		// Of a full disk, too, SFTP says no more than that it failed.
+		return said{err, strings.Replace(err.Error(), status.Error(), "the server does not do it and does not say why; a full disk is one reason", 1)}
+	case errors.Is(err, sftp.ErrSSHFxConnectionLost), errors.Is(err, net.ErrClosed), errors.Is(err, syscall.EPIPE), errors.Is(err, syscall.ECONNRESET):
+		return said{err, "the connection was lost. What had come to stand there stands; publish again for the rest"}
+	case errors.Is(err, os.ErrDeadlineExceeded):
+		return said{err, "the server says nothing any more. What had come to stand there stands; publish again for the rest"}
+	}
+	return err
+}
+
+// said is an error in other words.
+type said struct {
+	error
+	words string
+}
+
+func (s said) Error() string { return s.words }
+func (s said) Unwrap() error { return s.error }
