@@ -5,6 +5,7 @@ import (
 	"errors"
 	"os"
 	"sync"
+	"time"
 
 	"github.com/spf13/afero"
 )
@@ -17,6 +18,9 @@ type Disk struct {
 	Dead  bool
 	Short bool // a write takes a half and does not say so
 
+	// Each is called before every call; nil for nothing.
+	Each func()
+
 	// What says which call failed first: what it does, and the name where it has one.
 	What string
 
@@ -27,6 +31,9 @@ type Disk struct {
 var errBroken = errors.New("input/output error")
 
 func (d *Disk) fail(what string) error {
+	if d.Each != nil {
+		d.Each()
+	}
 	d.mu.Lock()
 	defer d.mu.Unlock()
 	d.calls++
@@ -71,6 +78,20 @@ func (d *Disk) MkdirAll(name string, mode os.FileMode) error {
 		return err
 	}
 	return d.Fs.MkdirAll(name, mode)
+}
+
+func (d *Disk) Mkdir(name string, mode os.FileMode) error {
+	if err := d.fail("mkdir"); err != nil {
+		return err
+	}
+	return d.Fs.Mkdir(name, mode)
+}
+
+func (d *Disk) Chtimes(name string, a, m time.Time) error {
+	if err := d.fail("chtimes"); err != nil {
+		return err
+	}
+	return d.Fs.Chtimes(name, a, m)
 }
 
 func (d *Disk) Stat(name string) (os.FileInfo, error) {

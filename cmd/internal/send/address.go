@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"net/url"
 	"strings"
+	"time"
 
 	"github.com/spf13/afero"
 
@@ -21,6 +22,8 @@ type Access struct {
 	Agent      string // its socket; "" for none
 	KnownHosts string // the file of keys of servers
 
+	Patience time.Duration // how long a server that is silent is waited for; 0 for a minute
+
 	Endpoint string // of object storage, such as https://objects.example
 	Region   string
 	Gzip     bool // objects are stored compressed
@@ -31,6 +34,13 @@ const schemes = "a folder, sftp://USER@HOST/FOLDER or s3://BUCKET/PREFIX"
 
 // ErrAddress says that an address cannot be understood.
 var ErrAddress = errors.New("a target is " + schemes)
+
+func (a Access) patience() time.Duration {
+	if a.Patience > 0 {
+		return a.Patience
+	}
+	return time.Minute
+}
 
 // Open reaches the target of an address. An error that wraps ErrAddress is about the
 // address.

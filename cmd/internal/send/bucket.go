@@ -43,7 +43,7 @@ func bucketAt(at *url.URL, a Access) (Target, error) {
 	}
 	transport := http.DefaultTransport.(*http.Transport).Clone()
 	transport.DisableCompression = true // what is stored is read, as it is stored
-	transport.ResponseHeaderTimeout = patience
+	transport.ResponseHeaderTimeout = a.patience()
 	client, err := minio.New(to.Host, &minio.Options{Creds: keys, Secure: to.Scheme == "https", Region: a.Region, Transport: transport, MaxRetries: tries})
 	if err != nil {
 		return nil, fmt.Errorf("%w; %v", ErrAddress, err)
@@ -128,16 +128,16 @@ func (b *bucket) Remove(p string) error {
 
 // words says what storage answered, by its codes.
 func (b *bucket) words(what string, err error) error {
-	switch code := minio.ToErrorResponse(err).Code; code {
-	case "NoSuchBucket":
+	switch code := minio.ToErrorResponse(err).Code; strings.ToLower(code) {
+	case "nosuchbucket":
 		return fmt.Errorf("there is no bucket %q at %s: make it there, or name another", b.name, b.at)
-	case "InvalidAccessKeyId", "SignatureDoesNotMatch", "InvalidClientTokenId", "InvalidToken", "ExpiredToken":
+	case "invalidaccesskeyid", "signaturedoesnotmatch", "invalidclienttokenid", "invalidtoken", "expiredtoken", "xadminusernotfound":
 		return fmt.Errorf("%s does not take the key (it says %s): is it the key of that storage, whole, and still good?", b.at, code)
-	case "AccessDenied", "AllAccessDisabled", "AccountProblem":
+	case "accessdenied", "allaccessdisabled", "accountproblem":
 		return fmt.Errorf("%s: the key may not do that in the bucket %q; it has to be let list, read, put and delete there", what, b.name)
-	case "AuthorizationHeaderMalformed", "PermanentRedirect", "IllegalLocationConstraintException":
+	case "authorizationheadermalformed", "permanentredirect", "illegallocationconstraintexception":
 		return fmt.Errorf("%s: the bucket %q is in another region: set AWS_REGION to it", what, b.name)
-	case "QuotaExceeded", "XMinioStorageFull", "InsufficientStorage":
+	case "quotaexceeded", "xminiostoragefull", "insufficientstorage":
 		return fmt.Errorf("%s: the storage is full", what)
 	}
 	var u *url.Error

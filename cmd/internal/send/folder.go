@@ -1,6 +1,7 @@
 package send
 
 import (
+	"crypto/rand"
 	"errors"
 	"fmt"
 	"io/fs"
@@ -15,7 +16,7 @@ import (
 
 // folder is a target on this machine.
 func folder(on afero.Fs, dir string, lock publish.Lock) (Target, error) {
-	t := &tree{disk: local{on}, dir: filepath.ToSlash(filepath.Clean(dir)), shut: func() error { return nil }}
+	t := &tree{disk: local{on}, dir: filepath.ToSlash(filepath.Clean(dir)), shut: func() error { return nil }, token: rand.Text()}
 	switch info, err := on.Stat(dir); {
 	case err == nil && !info.IsDir():
 		return nil, fmt.Errorf("%q is no folder", dir)

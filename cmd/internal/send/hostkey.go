@@ -35,11 +35,11 @@ func ourKeys(a Access) (ssh.AuthMethod, error) {
 	if a.Agent == "" {
 		return nil, errors.New("there is no key to show to the server: start ssh-agent and hand it one with ssh-add, or name the file with --ssh-key")
 	}
-	conn, err := net.DialTimeout("unix", a.Agent, patience/10)
+	conn, err := net.DialTimeout("unix", a.Agent, a.patience())
 	if err != nil {
 		return nil, fmt.Errorf("the agent of SSH does not answer: start it again, or name a key with --ssh-key: %w", err)
 	}
-	return ssh.PublicKeysCallback(agent.NewClient(watched{conn, patience}).Signers), nil
+	return ssh.PublicKeysCallback(agent.NewClient(watched{conn, a.patience()}).Signers), nil
 }
 
 // host is a server, and what is known of its keys.
@@ -117,6 +117,8 @@ func (h *host) refused(err error, user string) error {
 		return fmt.Errorf("%s has none of the keys that %s has of it any more: ask whoever runs it for the one that it has now", h.address, h.file)
 	case errors.Is(err, os.ErrDeadlineExceeded):
 		return fmt.Errorf("%s answers and then says nothing: is it a server of SSH?", h.address)
+	case lost(err):
+		return fmt.Errorf("%s ended the connection before it let anybody in: try again, and if it stays so, ask whoever runs it", h.address)
 	}
 	return fmt.Errorf("%s lets nobody in: %w", h.address, err)
 }

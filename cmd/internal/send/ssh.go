@@ -1,6 +1,7 @@
 package send
 
 import (
+	"crypto/rand"
 	"errors"
 	"fmt"
 	"io/fs"
@@ -16,9 +17,6 @@ import (
 	"github.com/spf13/afero/sftpfs"
 	"golang.org/x/crypto/ssh"
 )
-
-// patience is how long a server may be silent while it is waited for.
-const patience = time.Minute
 
 // forgotten is how old what was written and never took its name has to be to be taken
 // away, by the clock of the server: another publish may still be at it.
@@ -52,7 +50,7 @@ func overSSH(at *url.URL, a Access) (Target, error) {
 	disk := remote{Fs: sftpfs.New(client), client: client}
 	_, disk.replaces = client.HasExtension("posix-rename@openssh.com")
 	_, disk.syncs = client.HasExtension("fsync@openssh.com")
-	t := &tree{disk: disk, dir: dir, shut: shut}
+	t := &tree{disk: disk, dir: dir, shut: shut, token: rand.Text()}
 	if !disk.replaces {
 		t.remarks = append(t.remarks, at.Host+" cannot replace a file by another at once: each calendar is away for a moment while it is replaced")
 	}
@@ -75,7 +73,7 @@ func folderOn(at *url.URL) (string, error) {
 		return "~/" + rest, nil
 	}
 	if dir == "/" {
-		return "", fmt.Errorf("the address names no folder: write sftp://%s/srv/www/feeds, or sftp://%s/~/feeds for one in your home there", at.Host, at.Host)
+		return "", fmt.Errorf("%w; this one names no folder: write sftp://%s/srv/www/feeds, or sftp://%s/~/feeds for one in your home there", ErrAddress, at.Host, at.Host)
 	}
 	return dir, nil
 }
@@ -180,12 +178,12 @@ func dialSSH(at *url.URL, a Access) (*ssh.Client, error) {
 	if err != nil {
 		return nil, err
 	}
-	plain, err := net.DialTimeout("tcp", address, patience/2)
+	plain, err := net.DialTimeout("tcp", address, a.patience())
 	if err != nil {
 		return nil, unreached(address, err)
 	}
-	conn, channels, requests, err := ssh.NewClientConn(watched{plain, patience}, address, &ssh.ClientConfig{
-		User: user, Auth: []ssh.AuthMethod{keys}, Timeout: patience / 2,
+	conn, channels, requests, err := ssh.NewClientConn(watched{plain, a.patience()}, address, &ssh.ClientConfig{
+		User: user, Auth: []ssh.AuthMethod{keys},
 		HostKeyCallback: host.check, HostKeyAlgorithms: host.algorithms,
 	})
 	if err != nil {

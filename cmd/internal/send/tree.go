@@ -23,6 +23,8 @@ type tree struct {
 	dir  string
 	hold func() (func(), error)
 	shut func() error
+	// token is in the names of what this publish stages: others may be at work there.
+	token string
 
 	remarks []string
 }
@@ -210,15 +212,10 @@ func markOf(info os.FileInfo, err error) (string, error) {
 // written whole goes again.
 func (t *tree) write(beside string, text []byte, mode fs.FileMode) (p string, err error) {
 	dir, base := path.Split(beside)
-	var file afero.File
-	for n := 0; ; n++ {
-		p = dir + "." + base + "." + strconv.Itoa(n) + ".new"
-		if file, err = t.disk.OpenFile(p, os.O_WRONLY|os.O_CREATE|os.O_EXCL, mode); err == nil {
-			break
-		}
-		if _, e := t.disk.Lstat(p); e != nil || n == 1000 {
-			return "", err
-		}
+	p = dir + "." + base + "." + t.token + ".new"
+	file, err := t.disk.OpenFile(p, os.O_WRONLY|os.O_CREATE|os.O_EXCL, mode)
+	if err != nil {
+		return "", err
 	}
 	n, err := file.Write(text)
 	if err == nil && n < len(text) {
@@ -278,7 +275,7 @@ func (t *tree) Remove(p string) error {
 }
 
 // staged is the form of the names of files that were written and have not taken their name.
-var staged = regexp.MustCompile(`^\.(?:[^/]+\.ics(?:\.gz)?|` + regexp.QuoteMeta(manifestName) + `)\.\d+\.new$`)
+var staged = regexp.MustCompile(`^\.(?:[^/]+\.ics(?:\.gz)?|` + regexp.QuoteMeta(manifestName) + `)\.[0-9A-Z]+\.new$`)
 
 // sweep takes away what publishes that were cut off left behind: what is older than
 // before.

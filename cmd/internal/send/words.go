@@ -3,6 +3,7 @@ package send
 import (
 	"errors"
 	"fmt"
+	"io"
 	"net"
 	"os"
 	"strings"
@@ -23,6 +24,9 @@ func unreached(address string, err error) error {
 	case errors.As(err, &wait) && wait.Timeout(), errors.Is(err, syscall.EHOSTUNREACH), errors.Is(err, syscall.ENETUNREACH):
 		return fmt.Errorf("%s cannot be reached: is this machine on the net, and does a firewall let it through?", address)
 	}
+	if lost(err) {
+		return fmt.Errorf("%s ended the connection. What had come to stand there stands; publish again for the rest", address)
+	}
 	return fmt.Errorf("%s cannot be reached: %w", address, err)
 }
 
@@ -35,12 +39,22 @@ func Words(err error) error {
 	case errors.As(err, &status):
 		// Of a full disk, too, SFTP says no more than that it failed.
 		return said{err, strings.Replace(err.Error(), status.Error(), "the server does not do it and does not say why; a full disk is one reason", 1)}
-	case errors.Is(err, sftp.ErrSSHFxConnectionLost), errors.Is(err, net.ErrClosed), errors.Is(err, syscall.EPIPE), errors.Is(err, syscall.ECONNRESET):
+	case lost(err):
 		return said{err, "the connection was lost. What had come to stand there stands; publish again for the rest"}
 	case errors.Is(err, os.ErrDeadlineExceeded):
 		return said{err, "the server says nothing any more. What had come to stand there stands; publish again for the rest"}
 	}
 	return err
+}
+
+// lost reports whether a connection ended in the midst of something.
+func lost(err error) bool {
+	for _, e := range []error{sftp.ErrSSHFxConnectionLost, net.ErrClosed, syscall.EPIPE, syscall.ECONNRESET, syscall.ECONNABORTED, io.EOF, io.ErrUnexpectedEOF} {
+		if errors.Is(err, e) {
+			return true
+		}
+	}
+	return false
 }
 
 // said is an error in other words.
