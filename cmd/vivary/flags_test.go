@@ -40,7 +40,7 @@ func TestUnclear(t *testing.T) {
 		"due --days --in house":           `after --days stands its N`,
 		"due --days= house":               `after --days stands its N`,
 		"check --in house --in=house":     `--in stands here twice`,
-		"--out feeds note":                `vivary note: --out goes with check, build, due`,
+		"--out feeds note":                `vivary note: --out goes with check, build, publish, due`,
 		"check --undo":                    `--undo goes with note, not with check`,
 		"note --undo=yes":                 `--undo stands alone`,
 		"--in house":                      `there are flags here and no command`,

@@ -84,6 +84,7 @@ func TestForms(t *testing.T) {
 		lines = append(lines, []string{"check", dir}, []string{"build", dir}, []string{"due", dir})
 	}
 	lines = append(lines, []string{"build", "../../examples/quillmoor", "--now", "2026-12-20"}, []string{"build", "../../examples/quillmoor", "--now", "2026-12-20"})
+	lines = append(lines, []string{"publish", "../../examples/quillmoor", "www"}, []string{"publish", "../../examples/quillmoor", "www", "--try"})
 	disk := afero.NewCopyOnWriteFs(afero.NewOsFs(), afero.NewMemMapFs())
 	for _, line := range lines {
 		want, _, _ := at(afero.NewCopyOnWriteFs(disk, afero.NewMemMapFs()), noon, line...)

@@ -1,3 +1,5 @@
+//go:build unix
+
 package send
 
 import (
@@ -93,7 +95,7 @@ func everyTarget(t *testing.T, test func(t *testing.T, open func() Target, raw a
 	})
 	t.Run("s3", func(t *testing.T) {
 		s := startStore(t)
-		test(t, func() Target { return s.open(t, "s3://care/house") }, afero.NewBasePathFs(afero.NewOsFs(), filepath.Join(s.dir, "care", "house")))
+		test(t, func() Target { return s.open(t, "s3://care/house") }, afero.NewBasePathFs(afero.NewOsFs(), filepath.Join(s.Dir, "care", "house")))
 	})
 }
 

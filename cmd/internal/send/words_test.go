@@ -15,6 +15,7 @@ import (
 
 	"github.com/spf13/afero"
 
+	"vivary/internal/servers"
 	"vivary/schema/wording"
 )
 
@@ -69,9 +70,10 @@ func saidOf(address string, a Access) string {
 
 // Why a server of SFTP takes nothing is said in words, with what to do.
 func TestSSHRefuses(t *testing.T) {
+	t.Parallel()
 	s := startSSH(t)
 	dir := t.TempDir()
-	at := "sftp://" + s.address + dir
+	at := "sftp://" + s.Address + dir
 	file := func(name, text string) string {
 		p := filepath.Join(dir, name)
 		if err := os.WriteFile(p, []byte(text), 0o600); err != nil {
@@ -89,7 +91,7 @@ func TestSSHRefuses(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		return "[127.0.0.1]:" + s.address[strings.LastIndex(s.address, ":")+1:] + " " + string(text)
+		return "[127.0.0.1]:" + s.Address[strings.LastIndex(s.Address, ":")+1:] + " " + string(text)
 	}
 	silent, err := net.Listen("tcp", "127.0.0.1:0")
 	if err != nil {
@@ -109,13 +111,13 @@ func TestSSHRefuses(t *testing.T) {
 		}},
 		"has none of the keys that": {at, func(a *Access) { a.KnownHosts = file("kind", public("ecdsa")) }},
 		"cannot be read":            {at, func(a *Access) { a.KnownHosts = file("bad", "one two\n") }},
-		`takes none of the keys that it was shown for the user "` + s.user + `"`: {at, func(a *Access) { a.KeyFile = dir + "/ecdsa" }},
+		`takes none of the keys that it was shown for the user "` + s.User + `"`: {at, func(a *Access) { a.KeyFile = dir + "/ecdsa" }},
 		"has a passphrase: hand it to the agent":                                 {at, func(a *Access) { a.KeyFile = dir + "/locked" }},
 		"name the file without .pub":                                             {at, func(a *Access) { a.KeyFile = dir + "/other.pub" }},
 		"the key \"" + dir + "/nokey\" cannot be read: it is not there":          {at, func(a *Access) { a.KeyFile = dir + "/nokey" }},
 		"start ssh-agent":                                             {at, func(a *Access) { a.KeyFile = "" }},
 		"the agent of SSH does not answer":                            {at, func(a *Access) { a.KeyFile, a.Agent = "", dir+"/nobody" }},
-		"nothing answers at 127.0.0.1:":                               {"sftp://" + freePort(t) + dir, func(*Access) {}},
+		"nothing answers at 127.0.0.1:":                               {"sftp://" + servers.FreePort(t) + dir, func(*Access) {}},
 		"no machine is called \"nowhere.invalid\"":                    {"sftp://nowhere.invalid/feeds", func(*Access) {}},
 		"answers and then says nothing":                               {"sftp://" + silent.Addr().String() + dir, func(a *Access) { a.Patience = 200 * time.Millisecond }},
 		"in which it is to be made, cannot be found: it is not there": {at + "/not/there", func(*Access) {}},
@@ -160,17 +162,17 @@ func TestAgent(t *testing.T) {
 		}
 		time.Sleep(10 * time.Millisecond)
 	}
-	add := exec.Command("ssh-add", s.key)
+	add := exec.Command("ssh-add", s.Key)
 	add.Env = append(os.Environ(), "SSH_AUTH_SOCK="+socket)
 	if out, err := add.CombinedOutput(); err != nil {
 		t.Fatal(string(out), err)
 	}
 	a := s.access()
 	a.KeyFile, a.Agent = "", socket
-	if got := saidOf("sftp://"+s.address+dir+"/www", a); got != "nothing" {
+	if got := saidOf("sftp://"+s.Address+dir+"/www", a); got != "nothing" {
 		t.Error(got)
 	}
-	if got := saidOf("sftp://"+s.user+"@"+s.address+"/~/"+strings.TrimPrefix(t.TempDir(), "/"), a); !strings.Contains(got, "in which it is to be made, cannot be found") {
+	if got := saidOf("sftp://"+s.User+"@"+s.Address+"/~/"+strings.TrimPrefix(t.TempDir(), "/"), a); !strings.Contains(got, "in which it is to be made, cannot be found") {
 		t.Errorf("home is the root: %s", got)
 	}
 }
@@ -178,14 +180,14 @@ func TestAgent(t *testing.T) {
 // Why object storage takes nothing is said in words.
 func TestStorageRefuses(t *testing.T) {
 	s := startStore(t)
-	a := Access{Endpoint: "http://" + s.address, Region: "us-east-1"}
+	a := Access{Endpoint: "http://" + s.Address, Region: "us-east-1"}
 	if got := saidOf("s3://care/x", a); got != "nothing" {
 		t.Error(got)
 	}
 	if got := saidOf("s3://nowhere/x", a); !strings.Contains(got, `there is no bucket "nowhere"`) {
 		t.Error(got)
 	}
-	if got := saidOf("s3://care", Access{Endpoint: "http://" + freePort(t), Region: "us-east-1"}); !strings.Contains(got, "nothing answers at 127.0.0.1:") {
+	if got := saidOf("s3://care", Access{Endpoint: "http://" + servers.FreePort(t), Region: "us-east-1"}); !strings.Contains(got, "nothing answers at 127.0.0.1:") {
 		t.Error(got)
 	}
 	t.Setenv("AWS_SECRET_ACCESS_KEY", "another")
@@ -204,7 +206,7 @@ func TestStorageRefuses(t *testing.T) {
 	}
 	// A file of keys does as well.
 	dir := t.TempDir()
-	if err := os.WriteFile(filepath.Join(dir, "credentials"), []byte("[default]\naws_access_key_id = "+testKey+"\naws_secret_access_key = "+testSecret+"\n"), 0o600); err != nil {
+	if err := os.WriteFile(filepath.Join(dir, "credentials"), []byte("[default]\naws_access_key_id = "+servers.StoreKey+"\naws_secret_access_key = "+servers.StoreSecret+"\n"), 0o600); err != nil {
 		t.Fatal(err)
 	}
 	t.Setenv("AWS_SHARED_CREDENTIALS_FILE", filepath.Join(dir, "credentials"))
