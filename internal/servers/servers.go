@@ -1,3 +1,5 @@
+//go:build unix
+
 // Package servers starts servers on this machine that others wrote, so that tests can send
 // to them and be served by them as the program will be. It is for tests only.
 package servers
@@ -10,6 +12,7 @@ import (
 	"os/user"
 	"path/filepath"
 	"strings"
+	"syscall"
 	"testing"
 	"time"
 
@@ -105,28 +108,41 @@ func FreePort(t testing.TB) string {
 // Started starts a server and waits until it answers; it ends with the test.
 func Started(t testing.TB, address string, cmd *exec.Cmd) {
 	t.Helper()
-	var said strings.Builder
-	cmd.Stdout, cmd.Stderr = &said, &said
+	// A file and no pipe: what a server leaves running would hold a pipe open.
+	said, err := os.Create(filepath.Join(t.TempDir(), "said"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer said.Close()
+	cmd.Stdout, cmd.Stderr = said, said
 	if err := cmd.Start(); err != nil {
 		t.Fatal(err)
 	}
-	done := make(chan error, 1)
-	go func() { done <- cmd.Wait() }()
-	t.Cleanup(func() {
-		_ = cmd.Process.Kill()
-		<-done
-	})
+	done := make(chan struct{})
+	go func() { _ = cmd.Wait(); close(done) }()
+	t.Cleanup(func() { end(cmd.Process, done) })
 	for range 500 {
 		if conn, err := net.Dial("tcp", address); err == nil {
 			conn.Close()
 			return
 		}
 		select {
-		case err := <-done:
-			done <- err
-			t.Fatalf("%s: %v: %s", cmd.Path, err, said.String())
+		case <-done:
+			text, _ := os.ReadFile(said.Name())
+			t.Fatalf("%s has ended: %s", cmd.Path, text)
 		case <-time.After(20 * time.Millisecond):
 		}
 	}
 	t.Fatalf("%s does not answer", cmd.Path)
+}
+
+// end asks a server to end, with what it started itself, and makes it end where it does not.
+func end(p *os.Process, done <-chan struct{}) {
+	_ = p.Signal(syscall.SIGTERM)
+	select {
+	case <-done:
+	case <-time.After(3 * time.Second):
+		_ = p.Kill()
+		<-done
+	}
 }

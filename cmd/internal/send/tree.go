@@ -187,11 +187,11 @@ func (t *tree) stage(f *File) (ready, error) {
 	return r, err
 }
 
-// newer gives a file another second than the one that it replaces, and returns its mark:
-// web servers tell files of one size apart by it, and so do their caches.
+// newer gives a file a later second than that of the one that it replaces, and returns its
+// mark: web servers tell files of one size apart by it, and so do all who keep copies.
 func (t *tree) newer(path string, old os.FileInfo) (string, error) {
 	info, err := t.disk.Lstat(path)
-	if err != nil || old == nil || info.ModTime().Unix() != old.ModTime().Unix() {
+	if err != nil || old == nil || info.ModTime().Unix() > old.ModTime().Unix() {
 		return markOf(info, err)
 	}
 	at := time.Unix(old.ModTime().Unix()+1, 0)
