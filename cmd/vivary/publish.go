@@ -31,7 +31,7 @@ func publishTo(w *world, f *flags, args []string) int {
 		return refused
 	}
 	if err := w.elsewhere(address, dir); err != nil {
-		fmt.Fprintf(w.err, "vivary publish: %v\n", err)
+		fmt.Fprintf(w.err, "vivary publish: %v\n", wording.Plain(err))
 		return usage
 	}
 	var names []string
@@ -40,7 +40,7 @@ func publishTo(w *world, f *flags, args []string) int {
 	}
 	paths, err := send.Paths(names, nil)
 	if err != nil {
-		fmt.Fprintf(w.err, "vivary publish: %v\n", err)
+		fmt.Fprintf(w.err, "vivary publish: %v\n", wording.Plain(err))
 		return refused
 	}
 	report, remarks, err := w.send(f, address, all, send.Order{Paths: paths, Remove: f.remove, Try: f.try})
@@ -48,7 +48,7 @@ func publishTo(w *world, f *flags, args []string) int {
 	case errors.Is(err, send.ErrAddress):
 		return w.unclear(findCommand("publish"), err)
 	case err != nil:
-		fmt.Fprintf(w.err, "vivary publish: %v\n%s\n", wording.Plain(send.Words(err)), whatStands(report))
+		fmt.Fprintf(w.err, "vivary publish: %v\n%s\n", wording.Plain(err), whatStands(report))
 		return refused
 	}
 	for _, r := range remarks {
@@ -110,7 +110,7 @@ func (w *world) send(f *flags, address string, all []send.Calendar, order send.O
 		done = w.progress(fmt.Sprintf("sending %s, %d of %d", send.Shown(path), n+1, of))
 	}
 	report, err := send.Publish(to, all, order)
-	return report, to.Remarks(), err
+	return report, to.Remarks(), send.Words(err)
 }
 
 // access is what this machine and the flags give to reach a target.
