@@ -136,13 +136,16 @@ func (s *Server) lastEdit(r *compile.Result) time.Time {
 func (s *Server) complete(now, was *state) error {
 	r := now.house.Result
 	want := keys.Wanted{Title: r.Plan.Title()}
-	for _, name := range files(s.Disk, s.Builder.Out) {
+	names, err := files(s.Disk, s.Builder.Out)
+	if err != nil {
+		return err
+	}
+	for _, name := range names {
 		want.Calendars = append(want.Calendars, strings.TrimSuffix(name, ".ics"))
 	}
 	for _, k := range r.Plan.Keepers {
 		want.Keepers = append(want.Keepers, k.Name.V)
 	}
-	var err error
 	if now.ring, _, err = keys.Fill(s.Disk, s.Keys, want, rand.Reader); err != nil {
 		return err
 	}
@@ -150,7 +153,7 @@ func (s *Server) complete(now, was *state) error {
 	if was != nil {
 		before = was.feeds
 	}
-	now.feeds = load(s.Disk, s.Builder.Out, before, s.notice(now.house))
+	now.feeds = load(s.Disk, s.Builder.Out, names, before, s.notice(now.house))
 	now.house.Calendars = now.calendars(r)
 	labels := now.ring.Labels
 	now.house.Label = func(enclosure string) string { return "/t/" + string(labels.Of(enclosure)) + "/" + enclosure }

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"compress/gzip"
 	"context"
+	"fmt"
 	"io"
 	"log/slog"
 	"maps"
@@ -22,6 +23,8 @@ import (
 
 	"vivary/cmd/internal/builder"
 	"vivary/cmd/internal/keys"
+	"vivary/cmd/internal/publish"
+	"vivary/internal/faulty"
 )
 
 // house is a collection that is served.
@@ -30,7 +33,7 @@ type house struct {
 	*Server
 	root string
 	disk afero.Fs
-	log  *bytes.Buffer
+	log  *locked
 
 	mu  sync.Mutex
 	now time.Time
@@ -79,11 +82,11 @@ const tub = `enclosure "tub-1" {
 
 func serving(t *testing.T) *house {
 	t.Helper()
-	h := &house{T: t, root: t.TempDir(), disk: afero.NewOsFs(), log: new(bytes.Buffer), now: time.Date(2026, 11, 25, 18, 0, 0, 0, time.UTC)}
+	h := &house{T: t, root: t.TempDir(), disk: afero.NewOsFs(), log: new(locked), now: time.Date(2026, 11, 25, 18, 0, 0, 0, time.UTC)}
 	h.put("collection.care.hcl", begin)
 	h.put("tub.care.hcl", tub)
 	h.Server = New(Options{Disk: h.disk, Keys: filepath.Join(t.TempDir(), "home.keys"), Base: "https://care.example", Clock: h.clock, NoticeAfter: 24 * time.Hour, Secure: true,
-		Log:     slog.New(slog.NewJSONHandler(&locked{w: h.log}, nil)),
+		Log:     slog.New(slog.NewJSONHandler(h.log, nil)),
 		Builder: &builder.Builder{Root: h.root, Out: filepath.Join(h.root, "feeds"), Now: func(*time.Location) (time.Time, error) { return h.clock(), nil }}})
 	h.Rebuild(t.Context())
 	if h.state.Load() == nil {
@@ -92,16 +95,31 @@ func serving(t *testing.T) *house {
 	return h
 }
 
-// locked is a writer for several goroutines.
+// locked is a log that several goroutines write and read.
 type locked struct {
 	mu sync.Mutex
-	w  io.Writer
+	w  bytes.Buffer
 }
 
 func (l *locked) Write(p []byte) (int, error) {
 	l.mu.Lock()
 	defer l.mu.Unlock()
 	return l.w.Write(p)
+}
+
+func (l *locked) String() string {
+	l.mu.Lock()
+	defer l.mu.Unlock()
+	return l.w.String()
+}
+
+func (h *house) logged() string { return h.log.String() }
+
+// forget begins the log anew.
+func (h *house) forget() {
+	h.log.mu.Lock()
+	defer h.log.mu.Unlock()
+	h.log.w.Reset()
 }
 
 func (h *house) clock() time.Time {
@@ -474,5 +492,75 @@ func TestTellsWhoWatches(t *testing.T) {
 	}
 	if got := slices.Sorted(maps.Keys(h.state.Load().feeds)); !slices.Equal(got, []string{"evening.ics", "morning.ics"}) {
 		t.Error(got)
+	}
+}
+
+// TestTwoServers: two that serve one folder and one file of keys agree, whatever is edited and
+// whoever of them builds it.
+func TestTwoServers(t *testing.T) {
+	a := serving(t)
+	other := a.Options
+	builds := a.Builder
+	other.Builder = &builder.Builder{Root: builds.Root, Out: builds.Out, Now: builds.Now}
+	lock := publish.Waiting(time.Minute, time.Now, func(string) {})
+	a.Lock, other.Lock = lock, lock
+	b := New(other)
+	ctx, cancel := context.WithCancel(t.Context())
+	var running sync.WaitGroup
+	for _, s := range []*Server{a.Server, b} {
+		s.Rebuild(ctx)
+		changes := s.Watch(ctx)
+		running.Go(func() { s.Run(ctx, changes) })
+	}
+	defer func() { cancel(); running.Wait() }()
+	path := a.calendar("evening")
+	time.Sleep(100 * time.Millisecond)
+	for i := range 4 {
+		at := fmt.Sprintf("20:%02d", 10+i)
+		a.put("collection.care.hcl", strings.Replace(begin, "19:30", at, 1))
+		want := "T" + strings.Replace(at, ":", "", 1) + "00"
+		a.await("both have the edit", func() bool {
+			w := httptest.NewRecorder()
+			b.ServeHTTP(w, httptest.NewRequest("GET", path, nil))
+			text := body(t, a.ask("GET", path))
+			return strings.Contains(text, want) && w.Body.String() == text
+		})
+	}
+}
+
+// TestEveryCallFails: whatever call of the disk fails while it is built anew, once, a calendar
+// is served whole, as it was or as it is to be, and the next build puts all right.
+func TestEveryCallFails(t *testing.T) {
+	for n := 1; ; n++ {
+		h := serving(t)
+		path := h.calendar("evening")
+		old := body(t, h.ask("GET", path))
+		h.put("collection.care.hcl", strings.Replace(begin, "19:30", "20:15", 1))
+		real := h.disk
+		bad := &faulty.Disk{Fs: real, At: n}
+		h.Disk, h.journal.Disk = bad, bad
+		h.Rebuild(t.Context())
+		h.Disk, h.journal.Disk = real, real
+		now := body(t, h.ask("GET", path))
+		if now != old && (!strings.Contains(now, "T201500") || strings.Contains(now, "T193000")) {
+			t.Fatalf("call %d, %s: a calendar is neither the old nor the new one", n, bad.What)
+		}
+		for _, page := range []string{"", "week", "findings", "tank/tub-1"} {
+			if got := h.ask("GET", "/k/"+string(h.state.Load().ring.Keepers["lead"].Key)+"/"+page); got.StatusCode != 200 {
+				t.Fatalf("call %d: the page %q is not there", n, page)
+			}
+		}
+		h.later(time.Minute)
+		h.Rebuild(t.Context())
+		if now := body(t, h.ask("GET", path)); !strings.Contains(now, "T201500") {
+			t.Fatalf("call %d: the next build does not put it right: %s", n, h.logged())
+		}
+		if got := h.ask("GET", "/healthz"); got.StatusCode != 200 {
+			t.Fatalf("call %d: %s", n, body(t, got))
+		}
+		if bad.What == "" {
+			t.Logf("%d calls", n-1)
+			return
+		}
 	}
 }

@@ -3,7 +3,9 @@ package serve
 import (
 	"crypto/sha256"
 	"crypto/subtle"
+	"errors"
 	"maps"
+	"os"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -77,19 +79,18 @@ func (s *state) hang() {
 
 func understood(r *compile.Result) bool { return r.Roster != nil }
 
-// files are the calendars of ours that stand in a folder, by the names of their files.
-func files(disk afero.Fs, dir string) []string {
+// files are the names of the calendars that stand in a folder.
+func files(disk afero.Fs, dir string) (out []string, err error) {
 	all, err := afero.ReadDir(disk, dir)
-	if err != nil {
-		return nil // there are none yet
+	if err != nil && !errors.Is(err, os.ErrNotExist) {
+		return nil, err
 	}
-	var out []string
 	for _, x := range all {
 		if filepath.Ext(x.Name()) == ".ics" && !strings.HasPrefix(x.Name(), ".") {
 			out = append(out, x.Name())
 		}
 	}
-	return out
+	return out, nil
 }
 
 // notice is what each calendar says while the plan is refused: on which day, since when, and
@@ -108,40 +109,56 @@ func (n *notice) entry(name string) *ical.Entry {
 		Description: "The plan of " + n.where + " has had a mistake since " + civil.FromTime(n.since).Words() + ". Until it is put right this calendar stays as it was, and knows nothing of what was planned or logged since. What is wrong stands on the page of the keepers, and is printed by: vivary check. The animals need their care all the same."}
 }
 
-// load reads the calendars anew that are not as they were read last.
-func load(disk afero.Fs, dir string, was map[string]*stored, n *notice) map[string]*stored {
+// load reads the calendars of some names anew that are not as they were read last. One that
+// cannot be read now is as it was.
+func load(disk afero.Fs, dir string, names []string, was map[string]*stored, n *notice) map[string]*stored {
 	out := map[string]*stored{}
-	for _, name := range files(disk, dir) {
-		info, err := disk.Stat(filepath.Join(dir, name))
+	for _, name := range names {
+		f, err := read(disk, dir, name, was[name], n)
 		if err != nil {
-			continue
+			f = was[name]
 		}
-		noticed := civil.Date(0)
-		if n != nil {
-			noticed = n.day
+		if f != nil {
+			out[name] = f
 		}
-		if old := was[name]; old != nil && old.size == info.Size() && old.written.Equal(info.ModTime()) && old.noticed == noticed {
-			out[name] = old
-			continue
-		}
-		text, err := publish.Last(disk, dir, name)
-		if err != nil || !ical.Ours(text) {
-			if old := was[name]; old != nil {
-				out[name] = old // a good one is better than none
-			}
-			continue
-		}
-		modified := info.ModTime()
-		if n != nil {
-			at := n.since.Add(n.after)
-			if day := n.day.At(0, at.Location()); day.After(at) {
-				at = day
-			}
-			text, modified = ical.With(text, n.entry(name), int(n.day-civil.FromTime(n.since)), at), at
-		}
-		out[name] = &stored{newFeed(name, text, modified), info.ModTime(), info.Size(), noticed}
 	}
 	return out
+}
+
+// read reads a calendar; nil for what is none of ours.
+func read(disk afero.Fs, dir, name string, was *stored, n *notice) (*stored, error) {
+	info, err := disk.Stat(filepath.Join(dir, name))
+	if err != nil {
+		return nil, err
+	}
+	noticed := civil.Date(0)
+	if n != nil {
+		noticed = n.day
+	}
+	if was != nil && was.size == info.Size() && was.written.Equal(info.ModTime()) && was.noticed == noticed {
+		return was, nil
+	}
+	text, err := publish.Last(disk, dir, name)
+	if err != nil {
+		return nil, err
+	}
+	if !ical.Ours(text) {
+		return was, nil // a good one is better than none
+	}
+	modified := info.ModTime()
+	if n != nil {
+		text, modified = n.put(text, name)
+	}
+	return &stored{newFeed(name, text, modified), info.ModTime(), info.Size(), noticed}, nil
+}
+
+// put puts the entry into a calendar, and returns since when it is there.
+func (n *notice) put(text []byte, name string) ([]byte, time.Time) {
+	at := n.since.Add(n.after)
+	if day := n.day.At(0, at.Location()); day.After(at) {
+		at = day
+	}
+	return ical.With(text, n.entry(name), int(n.day-civil.FromTime(n.since)), at), at
 }
 
 // calendars are the feeds as the page lists them.
