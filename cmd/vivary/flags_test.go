@@ -53,7 +53,7 @@ func TestUnclear(t *testing.T) {
 		"validate":                        `did you mean vivary check`,
 		"--days 7 agenda":                 `did you mean vivary due`,
 		"help biuld":                      `did you mean vivary build`,
-		"serve":                           `there is no command "serve".`,
+		"weather":                         `there is no command "weather".`,
 		"house":                           `"house" is a folder: say what to do with it, such as vivary check house`,
 		"check house --now 2027-02-30":    `is not a moment: write 2027-03-01`,
 		"check nowhere":                   `there is no folder "nowhere"`,
