@@ -26,7 +26,7 @@ type flags struct {
 
 	// Where calendars are sent, and what of them.
 	sshKey, knownHosts, endpoint string
-	try, remove, gzip            bool
+	try, remove, gzip, private   bool
 }
 
 // notGiven is a number of days where none is said.
@@ -66,6 +66,7 @@ var flagTable = []struct {
 	{"unit", "", "print a unit for systemd, to start with the machine", func(f *flags) any { return &f.unit }},
 	{"try", "", "only say what would be sent and removed", func(f *flags) any { return &f.try }},
 	{"remove", "", "take away what was published there once and is no calendar any more", func(f *flags) any { return &f.remove }},
+	{"private", "", "put each calendar where nobody guesses it, c/KEY/NAME.ics, as vivary keys has it", func(f *flags) any { return &f.private }},
 	{"gzip", "", "store calendars compressed in object storage; every reader has to understand it", func(f *flags) any { return &f.gzip }},
 	{"endpoint", "URL", "the object storage (default: AWS_ENDPOINT_URL, else Amazon's)", func(f *flags) any { return &f.endpoint }},
 	{"ssh-key", "FILE", "the private key for SFTP (default: those of ssh-agent)", func(f *flags) any { return &f.sshKey }},

@@ -10,6 +10,7 @@ import (
 
 	"vivary/cmd/internal/keys"
 	"vivary/compile"
+	"vivary/plan"
 	"vivary/schema/slip"
 	"vivary/schema/wording"
 )
@@ -32,11 +33,11 @@ func printKeys(w *world, f *flags, args []string) int {
 	if err := f.reached(); err != nil {
 		return fail(usage, err)
 	}
-	path, err := w.keysOf(f, root, r)
+	path, err := w.keysOf(f, root, r.Plan)
 	if err != nil {
 		return fail(usage, err)
 	}
-	ring, added, err := w.filled(path, r)
+	ring, added, err := w.filled(path, wanted(r))
 	if err != nil {
 		return fail(refused, err)
 	}
@@ -52,16 +53,16 @@ func printKeys(w *world, f *flags, args []string) int {
 
 // ring are the keys of a collection.
 func (w *world) ring(f *flags, root string, r *compile.Result) (*keys.Ring, error) {
-	path, err := w.keysOf(f, root, r)
+	path, err := w.keysOf(f, root, r.Plan)
 	if err != nil {
 		return nil, err
 	}
-	ring, _, err := w.filled(path, r)
+	ring, _, err := w.filled(path, wanted(r))
 	return ring, err
 }
 
-// filled reads a file of keys, and makes those in it that are lacking.
-func (w *world) filled(path string, r *compile.Result) (*keys.Ring, []string, error) {
+// wanted are the addresses that a collection has to have.
+func wanted(r *compile.Result) keys.Wanted {
 	want := keys.Wanted{Title: r.Plan.Title()}
 	if r.Roster != nil {
 		for i := range r.Roster.Calendars {
@@ -71,6 +72,11 @@ func (w *world) filled(path string, r *compile.Result) (*keys.Ring, []string, er
 	for _, k := range r.Plan.Keepers {
 		want.Keepers = append(want.Keepers, k.Name.V)
 	}
+	return want
+}
+
+// filled reads a file of keys, and makes those in it that are lacking.
+func (w *world) filled(path string, want keys.Wanted) (*keys.Ring, []string, error) {
 	if err := w.disk.MkdirAll(filepath.Dir(path), 0o700); err != nil {
 		return nil, nil, err
 	}
@@ -155,17 +161,17 @@ func (w *world) addresses(f *flags, path string, ring *keys.Ring) {
 }
 
 // keysOf is the file of keys of a collection: outside it, since a plan is shown to many.
-func (w *world) keysOf(f *flags, root string, r *compile.Result) (string, error) {
+func (w *world) keysOf(f *flags, root string, c *plan.Collection) (string, error) {
 	path := f.keys
 	if path == "" {
-		if r.Plan.About == nil || r.Plan.About.Name.V == "" {
+		if c.About == nil || c.About.Name.V == "" {
 			return "", errors.New("the collection has no name yet: put its plan right first, or name a file for the keys with --keys")
 		}
 		config, err := os.UserConfigDir()
 		if err != nil {
 			return "", fmt.Errorf("there is no folder for settings on this machine (%w): name a file for the keys with --keys", err)
 		}
-		path = filepath.Join(config, "vivary", r.Plan.About.Name.V+".keys")
+		path = filepath.Join(config, "vivary", c.About.Name.V+".keys")
 	}
 	whole, err := filepath.Abs(path)
 	if err != nil {

@@ -9,7 +9,9 @@ import (
 
 	"github.com/spf13/afero"
 
+	"vivary/cmd/internal/keys"
 	"vivary/cmd/internal/send"
+	"vivary/plan"
 	"vivary/schema/wording"
 )
 
@@ -34,11 +36,7 @@ func publishTo(w *world, f *flags, args []string) int {
 		fmt.Fprintf(w.err, "vivary publish: %v\n", wording.Plain(err))
 		return usage
 	}
-	var names []string
-	for _, c := range all {
-		names = append(names, c.Name)
-	}
-	paths, err := send.Paths(names, nil)
+	paths, err := w.paths(f, root, all)
 	if err != nil {
 		fmt.Fprintf(w.err, "vivary publish: %v\n", wording.Plain(err))
 		return refused
@@ -75,6 +73,39 @@ func (w *world) built(root, dir string) ([]send.Calendar, error) {
 		return nil, fmt.Errorf("there are no calendars in %q: build them first, with vivary build", filepath.ToSlash(dir))
 	}
 	return all, nil
+}
+
+// paths are where calendars are put below the target: by their names, or with --private by
+// their keys, of which those that are lacking are made.
+func (w *world) paths(f *flags, root string, all []send.Calendar) (map[string]string, error) {
+	var names []string
+	for _, c := range all {
+		names = append(names, c.Name)
+	}
+	if !f.private {
+		return send.Paths(names, nil)
+	}
+	c, _, err := plan.Load(w.disk, root)
+	if err != nil {
+		return nil, err
+	}
+	path, err := w.keysOf(f, root, c)
+	if err != nil {
+		return nil, err
+	}
+	var ring *keys.Ring
+	if f.try {
+		ring, err = keys.Read(w.disk, path)
+	} else {
+		ring, _, err = w.filled(path, keys.Wanted{Title: c.Title(), Calendars: names})
+	}
+	switch {
+	case errors.Is(err, os.ErrNotExist):
+		return nil, errors.New("the calendars have no private addresses yet: vivary keys makes them, and so does vivary publish --private without --try")
+	case err != nil:
+		return nil, err
+	}
+	return send.Paths(names, func(name string) string { return string(ring.Calendars[name]) })
 }
 
 // elsewhere refuses a target that is a folder of plans, or the one in which the calendars

@@ -40,7 +40,7 @@ func servePages(w *world, f *flags, args []string) int {
 	if status != fine {
 		return status
 	}
-	path, err := w.keysOf(f, root, r)
+	path, err := w.keysOf(f, root, r.Plan)
 	if err != nil {
 		return fail(usage, err)
 	}

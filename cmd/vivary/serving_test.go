@@ -15,6 +15,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -229,11 +230,12 @@ func TestServingNginx(t *testing.T) {
 	r.write(r.home+"/.ssh/known_hosts", string(known))
 	r.write(r.home+"/.ssh/care", string(key))
 	r.here = append([]string{"web@www.quillmoor.example", ssh.User + "@" + ssh.Address}, r.here...)
-	for _, text := range blocks(t, "A web server of your own, for some", "bash") {
-		out := r.done(text)
-		if !strings.Contains(out, "Sent 4 of 4 calendars to "+r.web+"/feeds: 8 files") || !strings.Contains(out, "Nothing to send: what is served from sftp://") {
-			t.Error(out)
-		}
+	commands := blocks(t, "A web server of your own, for some", "bash")
+	if len(commands) != 2 {
+		t.Fatalf("%d blocks", len(commands))
+	}
+	if out := r.done(commands[0]); !strings.Contains(out, "Sent 4 of 4 calendars to "+r.web+"/feeds: 8 files") || !strings.Contains(out, "Nothing to send: what is served from sftp://") {
+		t.Error(out)
 	}
 	address, plain, client := r.nginx()
 	built, err := os.ReadFile(filepath.Join(r.dir, "feeds/evening.ics"))
@@ -295,6 +297,34 @@ func TestServingNginx(t *testing.T) {
 		t.Errorf("http: %s, %v", answer.Status, answer.Header)
 	}
 	servesChanges(t, r, client, at)
+	servesPrivately(t, r, client, address, commands[1])
+}
+
+// privately finds the private address of a calendar in what is printed.
+var privately = regexp.MustCompile(`calendar evening +(https://\S+)`)
+
+// servesPrivately holds that the address that is printed is the one that is served, and that
+// a key that is renewed takes the old one away.
+func servesPrivately(t *testing.T, r *recipes, client *http.Client, address, commands string) {
+	t.Helper()
+	r.here = append(r.here, "care.quillmoor.example", address)
+	out := r.done(commands)
+	found := privately.FindStringSubmatch(out)
+	if found == nil {
+		t.Fatal(out)
+	}
+	answer, body := get(t, client, "GET", found[1])
+	if answer.StatusCode != 200 || !strings.HasPrefix(body, "BEGIN:VCALENDAR") || answer.Header.Get("Content-Type") != served.ContentType {
+		t.Errorf("%s: %s", found[1], answer.Status)
+	}
+	sent, _, _ := strings.Cut(out, "Whoever has one")
+	if key := strings.Split(found[1], "/"); strings.Contains(sent, key[len(key)-2]) {
+		t.Errorf("a publish prints a key: %s", sent)
+	}
+	out = r.done("vivary keys --renew evening; vivary publish /srv/www --private --remove")
+	if answer, _ := get(t, client, "GET", found[1]); answer.StatusCode != 404 || !strings.Contains(out, "…/evening.ics  removed") {
+		t.Errorf("the old address leads to it still: %s, %s", answer.Status, out)
+	}
 }
 
 // servesChanges holds that a reader who asks whether a calendar is still the same sees
