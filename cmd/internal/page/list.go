@@ -1,6 +1,7 @@
 package page
 
 import (
+	"net/url"
 	"slices"
 	"strings"
 
@@ -65,6 +66,7 @@ type job struct {
 	Text    string
 	Should  string
 	Tick    string   // what a button sends; "" where a question is among it
+	Asks    bool     // a question is among it
 	Tank    string   // of one place
 	Answers []answer // the words that answer it, of a question at one place
 }
@@ -204,9 +206,18 @@ func (m *maker) line(x *rounds.Line, text string) *line {
 		out.Jobs[0].Text = ""
 	}
 	if len(all) > 1 && len(all) == len(out.Jobs) {
-		out.All = strings.Join(all, "!")
+		out.All = sendable(strings.Join(all, "!"))
 	}
 	return out
+}
+
+// sendable is what a button sends, or "" where it would be longer than a form may be: then its
+// places are ticked off one by one, or the round as a whole.
+func sendable(tick string) string {
+	if len(url.QueryEscape(tick)) > maxBody-1024 {
+		return ""
+	}
+	return tick
 }
 
 // stops adds what a job is at each of its places.
@@ -269,11 +280,11 @@ func (m *maker) job(j *rounds.Job) job {
 		m.may[m.out.Name+" "+said+"*"+s.Place.Name] = true
 		m.out.Ticks++
 	}
-	if !asks {
+	if out.Asks = asks; !asks {
 		for i, said := range order {
 			order[i] = said + "*" + strings.Join(of[said], ".")
 		}
-		out.Tick = strings.Join(order, "!")
+		out.Tick = sendable(strings.Join(order, "!"))
 	}
 	if len(j.Stops) == 1 {
 		out.Tank, out.Answers = m.tank(first), answers(first)

@@ -15,18 +15,19 @@ import (
 
 // slip says what came of a form, on the page to which the browser is sent on.
 type slip struct {
-	Text    string
-	Notes   []string // what follows, what stood already
-	Bad     bool     // nothing was written
-	Lines   []string // what can be taken back
-	At      string   // with which time a line that takes them back is written
-	Before  string   // the id of what it stands before
-	of      Visitor
-	Back    string // where taking back leads
-	Sending string // where the form that takes back is sent
+	Text   string
+	Notes  []string // what follows, what stood already
+	Bad    bool     // nothing was written
+	Lines  []string // what can be taken back
+	At     string   // with which time a line that takes them back is written
+	Before string   // the id of what it stands before
+	Back   string   // where taking back leads
+	Number string   // by which it is known
+	of     Visitor
 }
 
-// said keeps the last slips. One that is no longer known is not shown: the log has it.
+// said keeps the last slips, with the lines that each can take back: a form of thousands of
+// them would be too long. One that is no longer known is not shown: the log has it.
 type said struct {
 	mu    sync.Mutex
 	next  int
@@ -38,7 +39,8 @@ func (s *said) put(x *slip) string {
 	defer s.mu.Unlock()
 	s.next++
 	s.slips[s.next%len(s.slips)] = x
-	return strconv.Itoa(s.next)
+	x.Number = strconv.Itoa(s.next)
+	return x.Number
 }
 
 // of returns the slip of that number, if it is the visitor's.
@@ -110,8 +112,16 @@ func (q *request) stamp() string {
 // shown, so that two taps write one line and not one that takes back more.
 func (q *request) undo() {
 	form := q.r.PostForm
-	lines := form["line"]
-	at, ok := stamped(form.Get("at"))
+	lines, when, to, before := form["line"], form.Get("at"), form.Get("back"), ""
+	if number := form.Get("noted"); number != "" {
+		x := q.said.of(q.v, number)
+		if x == nil {
+			q.fail(http.StatusConflict, "That is too long ago to be taken back at once. Each line can be taken back at its tank.")
+			return
+		}
+		lines, when, to, before = x.Lines, x.At, x.Back, x.Before
+	}
+	at, ok := stamped(when)
 	if !ok || len(lines) == 0 || len(lines) > maxLines {
 		q.lost()
 		return
@@ -133,16 +143,15 @@ func (q *request) undo() {
 		}
 		back = append(back, head+" "+words)
 	}
-	to := form.Get("back")
 	if !strings.HasPrefix(to, "/") || !strings.ContainsAny(to, "?") || strings.ContainsAny(to, "\r\n\\") || strings.HasPrefix(to, "//") {
 		to = "/?"
 	}
 	if len(back) == 0 {
-		x := &slip{of: q.v, Text: "That was taken back already, or is no line of yours.", Before: form.Get("before"), Bad: true}
+		x := &slip{of: q.v, Text: "That was taken back already, or is no line of yours.", Before: before, Bad: true}
 		q.see(to + "noted=" + q.said.put(x) + "#noted")
 		return
 	}
-	q.write(back, "taken back, "+wording.Count(len(back), "line", "lines"), to, form.Get("before"))
+	q.write(back, "taken back, "+wording.Count(len(back), "line", "lines"), to, before)
 }
 
 // own reports whether a line of the log is one that the visitor may take back: of these days,

@@ -59,8 +59,8 @@ func (q *request) tick() {
 			lines = append(lines, head+by+" "+tank+" "+words)
 		}
 	}
-	if len(lines) == 0 || len(lines) > maxLines {
-		q.lost()
+	if len(lines) > maxLines {
+		q.fail(http.StatusConflict, "These would be "+itoa(len(lines))+" lines of the log at once, which is too many: tick them off one task after another. Nothing was written.")
 		return
 	}
 	said := words(q, ticks)
