@@ -171,6 +171,11 @@ func (b *browser) look(t *testing.T) {
 			}
 		}
 	}
+	var found []string
+	b.run(t, chromedp.Evaluate(`document.querySelector("main").append(document.createElement("button")); 0`, nil), chromedp.Evaluate(judge, &found, awaited))
+	if len(found) == 0 {
+		t.Error("axe finds nothing wrong with a button that has no name: it looks at nothing")
+	}
 	b.mu.Lock()
 	defer b.mu.Unlock()
 	if len(b.foreign) > 0 {
