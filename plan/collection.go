@@ -228,6 +228,7 @@ type Round struct {
 	AlsoOn   []Written[Day]             `care:"also_on"`
 	People   Written[int]               `care:"people"`
 	List     Written[string]            `care:"list"`
+	Ticked   Written[bool]              `care:"ticked"`
 	Formerly Written[string]            `care:"formerly"`
 	Note     Written[string]            `care:"note"`
 }

@@ -144,6 +144,7 @@ var Round = &Block{
 		{Name: "also_on", Kind: On, Ref: "dates", Doc: "Days on which there is one besides, those of not_on among them.", Example: `["2027-08-04"]`},
 		{Name: "people", Kind: Whole, Default: "1", Doc: "How many people it takes. For a species of dangerous venom or thrown hairs only those count who are trained for it; for others any will do.", Example: `2`},
 		{Name: "list", Kind: Word, Choices: choices("calendar", "in the calendars that show it", "paper", "on paper: printed before the round", "terminal", "at the terminal"), Default: "calendar", Doc: "Where whoever does the round reads what is to be done. The proof counts only care that somebody is shown: a round that no calendar shows is worked from paper, or at the terminal, or not at all.", Example: `"paper"`},
+		{Name: "ticked", Kind: Truth, Default: "false", Doc: "Whether whoever does it ticks off what was done, on a page, on a list of tasks or with `vivary note`. Where `vivary serve` runs and sends mail, somebody is told when an hour after the end of the round nothing of it was ticked.", Example: `true`},
 		formerlyAttr, noteAttr,
 	},
 }
