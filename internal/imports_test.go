@@ -36,7 +36,7 @@ var layers = []string{
 	"compile/tasks",
 	"cmd/internal/keys cmd/internal/publish cmd/internal/screen cmd/internal/served",
 	"cmd/internal/builder cmd/internal/journal cmd/internal/lastlist cmd/internal/send",
-	"cmd/internal/caldav cmd/internal/page",
+	"cmd/internal/caldav cmd/internal/page cmd/internal/silence",
 	"cmd/internal/serve",
 	"cmd/vivary",
 }

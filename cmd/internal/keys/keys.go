@@ -222,7 +222,7 @@ func Fill(disk afero.Fs, path string, want Wanted, random io.Reader) (r *Ring, a
 	switch {
 	case errors.Is(err, os.ErrNotExist):
 		r = &Ring{Calendars: map[string]Key{}, Keepers: map[string]Keeper{}}
-		text = []byte("# The private addresses of " + strings.Map(shown, want.Title) + ". Whoever has one sees what it leads to.\n# Keep this file to yourself. To take an address away: vivary keys --renew NAME\n")
+		text = []byte("# The private addresses of " + strings.Map(shown, want.Title) + ". Whoever has one sees what it leads to.\n# Keep this file to yourself. To take an address away: vivary keys --renew NAME\n# Who is told by mail when nobody came, from where: mail { server from to user password urgent_at plain }, an attribute a line,\n# and mail = \"...\" in the block of a keeper.\n")
 	case err != nil:
 		return nil, nil, err
 	}
@@ -233,7 +233,7 @@ func Fill(disk afero.Fs, path string, want Wanted, random io.Reader) (r *Ring, a
 	if added, err = r.fill(file.Body(), want, random); err != nil || len(added) == 0 {
 		return r, nil, err
 	}
-	return r, added, write(disk, path, file.Bytes())
+	return r, added, Write(disk, path, file.Bytes())
 }
 
 func (r *Ring) fill(body *hclwrite.Body, want Wanted, random io.Reader) (added []string, err error) {
@@ -300,7 +300,7 @@ func Renew(disk afero.Fs, path, name string, random io.Reader) (renewed []string
 	if len(renewed) == 0 {
 		return nil, ErrNoName
 	}
-	return renewed, write(disk, path, file.Bytes())
+	return renewed, Write(disk, path, file.Bytes())
 }
 
 // Names are all that have an address, in words: "calendar evening".
@@ -314,8 +314,9 @@ func (r *Ring) Names() (out []string) {
 	return append(out, "page", "labels")
 }
 
-// write replaces the file at once. It is never there half, and never to be read by others.
-func write(disk afero.Fs, path string, text []byte) error {
+// Write replaces a file that only its owner can read, at once. It is never there half, and never
+// to be read by others.
+func Write(disk afero.Fs, path string, text []byte) error {
 	if err := disk.MkdirAll(filepath.Dir(path), 0o700); err != nil {
 		return err
 	}

@@ -64,6 +64,7 @@ func (s *Server) Rebuild(ctx context.Context) {
 		s.Log.LogAttrs(ctx, slog.LevelError, "not built", slog.String("why", now.failed))
 	}
 	if now.house == nil {
+		s.ended("failed", nil)
 		s.Measures.built("failed", time.Since(begun), nil)
 		return
 	}
@@ -73,6 +74,7 @@ func (s *Server) Rebuild(ctx context.Context) {
 			now.failed, now.since = wording.Plain(err).Error(), s.Clock()
 		}
 		if was == nil {
+			s.ended("failed", nil)
 			s.Measures.built("failed", time.Since(begun), nil)
 			return
 		}
@@ -82,6 +84,7 @@ func (s *Server) Rebuild(ctx context.Context) {
 	}
 	s.state.Store(now)
 	how := outcome(now)
+	s.ended(how, now)
 	s.Measures.built(how, time.Since(begun), now.house.Result)
 	s.Log.LogAttrs(ctx, slog.LevelInfo, "built", slog.String("outcome", how), slog.Int("calendars", len(now.feeds)), slog.Int("findings", len(now.house.Result.Findings)), slog.Duration("took", time.Since(begun)))
 }

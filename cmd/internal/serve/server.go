@@ -20,6 +20,7 @@ import (
 	"vivary/cmd/internal/builder"
 	"vivary/cmd/internal/page"
 	"vivary/cmd/internal/publish"
+	"vivary/cmd/internal/silence"
 )
 
 // Options are how a collection is served.
@@ -47,11 +48,15 @@ type Server struct {
 	mu      sync.Mutex // one state is made at a time
 	journal journaling
 	kick    chan struct{} // somebody wrote something: build
+	teller  *silence.Teller
+	good    time.Time // when a build succeeded last, or the server began
+	bad     time.Time // since when none does, zero where the last one did
 }
 
 // New makes a server that has nothing to serve until Rebuild.
 func New(o Options) *Server {
-	s := &Server{Options: o, Measures: newMeasures(), kick: make(chan struct{}, 1)}
+	s := &Server{Options: o, Measures: newMeasures(), kick: make(chan struct{}, 1), good: o.Clock()}
+	s.teller = silence.NewTeller(o.Disk, o.Keys+".told", o.Log)
 	s.journal.open(s)
 	s.pages = &page.Pages{Now: o.Clock, Note: s.note}
 	return s
@@ -238,8 +243,12 @@ func (s *Server) health(w http.ResponseWriter, now *state) {
 	}
 }
 
-// Run rebuilds whenever something changes, until the context ends.
+// Run rebuilds whenever something changes, and tells people of what nobody saw to, until the
+// context ends.
 func (s *Server) Run(ctx context.Context, changes <-chan struct{}) {
+	var telling sync.WaitGroup
+	telling.Go(func() { s.tell(ctx) })
+	defer telling.Wait()
 	for {
 		wake := time.NewTimer(s.untilNext())
 		select {

@@ -59,7 +59,7 @@ func (s *Server) watch(ctx context.Context, w *fsnotify.Watcher, out chan<- stru
 		case <-ctx.Done():
 			return
 		case e := <-events:
-			if s.concerns(e.Name) || e.Has(fsnotify.Create) && s.below(e.Name) {
+			if s.concerns(e.Name) || e.Has(fsnotify.Create) && s.below(e.Name) && filepath.Dir(e.Name) != filepath.Dir(s.Keys) {
 				changed()
 			}
 		case <-wrong: // of too much at once: what is missed is found by looking

@@ -1,0 +1,98 @@
+package silence
+
+import (
+	"context"
+	"errors"
+	"log/slog"
+	"strings"
+
+	"github.com/spf13/afero"
+
+	"vivary/schema/wording"
+)
+
+// Letter is a mail to one person.
+type Letter struct {
+	To, Subject, Text string
+}
+
+// Sender sends a letter. The error is ErrUnreachable where none can be sent now, whoever it
+// is to.
+type Sender interface {
+	Send(context.Context, Letter) error
+}
+
+// ErrUnreachable says that no mail can be sent now.
+var ErrUnreachable = errors.New("no mail can be sent now")
+
+// Teller tells people of causes, and remembers whom it told.
+type Teller struct {
+	memory memory
+	log    *slog.Logger
+}
+
+// NewTeller returns one that remembers in a file.
+func NewTeller(disk afero.Fs, path string, log *slog.Logger) *Teller {
+	return &Teller{memory{disk: disk, path: path}, log}
+}
+
+// Tell tells each person of each cause of which they were not told yet. What could not be
+// sent is not remembered, and is sent when it is asked for again. It is remembered first and
+// sent then: where it cannot be remembered nothing is sent, since it would be sent again and
+// again.
+func (t *Teller) Tell(ctx context.Context, by Sender, people []Person, causes []Cause) {
+	if len(causes) == 0 {
+		return
+	}
+	if err := t.memory.read(); err != nil {
+		t.say(ctx, slog.LevelError, "nobody told: it cannot be read who was told already", "", err)
+		return
+	}
+	for _, c := range causes {
+		for _, p := range people {
+			if t.memory.knows(c, p) {
+				continue
+			}
+			if !t.tell(ctx, by, c, p) {
+				return
+			}
+		}
+	}
+}
+
+// tell reports whether it is worth while to go on.
+func (t *Teller) tell(ctx context.Context, by Sender, c Cause, p Person) bool {
+	letter := letterOf(c, p, t.memory.since(c, p) < c.Day, t.memory.since(c, p).Short())
+	undo, err := t.memory.put(c, p)
+	if err != nil {
+		t.say(ctx, slog.LevelError, "nobody told: it cannot be written who was told", c.Name, err)
+		return false
+	}
+	if err = by.Send(ctx, letter); err == nil {
+		t.log.LogAttrs(ctx, slog.LevelInfo, "told", slog.String("cause", c.Name), slog.String("day", c.Day.String()), slog.String("keeper", p.Keeper))
+		return true
+	}
+	t.say(ctx, slog.LevelError, "not told, tried again later", c.Name, err)
+	if err := undo(); err != nil {
+		t.say(ctx, slog.LevelError, "it cannot be written that somebody was not told", c.Name, err)
+		return false
+	}
+	return !errors.Is(err, ErrUnreachable)
+}
+
+func (t *Teller) say(ctx context.Context, level slog.Level, what, cause string, err error) {
+	t.log.LogAttrs(ctx, level, what, slog.String("cause", cause), slog.String("why", wording.Plain(err).Error()))
+}
+
+// letterOf words a cause for one person.
+func letterOf(c Cause, p Person, again bool, since string) Letter {
+	parts := append([]string{}, c.Lines...)
+	if again {
+		parts = append(parts, "You are told of this each day since "+since+".")
+	}
+	if p.Page != "" {
+		parts = append(parts, "Your page, for you alone: "+p.Page)
+	}
+	parts = append(parts, "This is sent once a day while it lasts, by vivary serve.")
+	return Letter{p.Address, wording.Line(c.Subject), strings.Join(parts, "\n\n") + "\n"}
+}

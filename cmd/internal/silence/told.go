@@ -1,0 +1,100 @@
+package silence
+
+import (
+	"encoding/json"
+	"errors"
+	"maps"
+	"os"
+
+	"github.com/spf13/afero"
+
+	"vivary/cmd/internal/keys"
+	"vivary/schema/civil"
+)
+
+// remembered is for how many days it is known what was told.
+const remembered = 10
+
+// memory is who was told of which cause, in a file beside the keys: a program that begins
+// again tells nobody twice. It has addresses of people in it, and only its owner can read it.
+type memory struct {
+	disk afero.Fs
+	path string
+	told map[string]told // by cause and address; nil until it was read
+}
+
+// told is the day of which somebody was told last, and since when they were each day.
+type told struct{ Day, Since civil.Date }
+
+// written is it in the file.
+type written struct {
+	Day   string `json:"day"`
+	Since string `json:"since"`
+}
+
+// read reads what was told, once. What is no memory of ours counts as none: somebody is told
+// once more.
+func (m *memory) read() error {
+	if m.told != nil {
+		return nil
+	}
+	text, err := afero.ReadFile(m.disk, m.path)
+	if err != nil && !errors.Is(err, os.ErrNotExist) {
+		return err
+	}
+	m.told = map[string]told{}
+	all := map[string]written{}
+	if json.Unmarshal(text, &all) != nil {
+		return nil
+	}
+	for key, w := range all {
+		day, e1 := civil.Parse(w.Day)
+		since, e2 := civil.Parse(w.Since)
+		if e1 == nil && e2 == nil {
+			m.told[key] = told{day, since}
+		}
+	}
+	return nil
+}
+
+func keyOf(c Cause, p Person) string { return c.Name + " " + p.Address }
+
+// since is since when somebody is told of a cause day after day, with the day of the cause.
+func (m *memory) since(c Cause, p Person) civil.Date {
+	if was, ok := m.told[keyOf(c, p)]; ok && was.Day >= c.Day-1 && was.Day <= c.Day+1 {
+		return was.Since
+	}
+	return c.Day
+}
+
+// knows reports whether somebody was told of a cause. A day far ahead is that of a clock that
+// was wrong, or nobody would be told until then.
+func (m *memory) knows(c Cause, p Person) bool {
+	was, ok := m.told[keyOf(c, p)]
+	return ok && was.Day >= c.Day && was.Day <= c.Day+1
+}
+
+// put remembers that somebody is told of a cause, and returns what takes that back. Where it
+// cannot be written nothing is remembered.
+func (m *memory) put(c Cause, p Person) (undo func() error, err error) {
+	was := maps.Clone(m.told)
+	m.told[keyOf(c, p)] = told{c.Day, m.since(c, p)}
+	maps.DeleteFunc(m.told, func(_ string, t told) bool { return t.Day < c.Day-remembered })
+	if err := m.write(); err != nil {
+		m.told = was
+		return nil, err
+	}
+	return func() error { m.told = was; return m.write() }, nil
+}
+
+func (m *memory) write() error {
+	all := map[string]written{}
+	for key, t := range m.told {
+		all[key] = written{t.Day.String(), t.Since.String()}
+	}
+	text, err := json.MarshalIndent(all, "", "  ")
+	if err != nil {
+		return err
+	}
+	return keys.Write(m.disk, m.path, append(text, '\n'))
+}
