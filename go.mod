@@ -22,7 +22,6 @@ require (
 	github.com/rogpeppe/go-internal v1.16.0
 	github.com/santhosh-tekuri/jsonschema/v6 v6.0.3
 	github.com/spf13/afero v1.15.0
-	github.com/spf13/afero/sftpfs v1.15.0
 	github.com/teambition/rrule-go v1.8.2
 	github.com/wneessen/go-mail v0.7.2
 	github.com/zclconf/go-cty v1.19.0

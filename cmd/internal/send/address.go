@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"net/url"
+	"regexp"
 	"strings"
 	"time"
 
@@ -32,6 +33,9 @@ type Access struct {
 // schemes are the beginnings of addresses that are understood.
 const schemes = "a folder, sftp://USER@HOST/FOLDER or s3://BUCKET/PREFIX"
 
+// copied is how programs that copy files are told of another machine: HOST:/FOLDER.
+var copied = regexp.MustCompile(`^(?:[^/\\:]+@[^/\\:]+|[^/\\:]{2,}):(?:[^/]|/[^/])`)
+
 // ErrAddress says that an address cannot be understood.
 var ErrAddress = errors.New("a target is " + schemes)
 
@@ -45,6 +49,9 @@ func (a Access) patience() time.Duration {
 // Open reaches the target of an address. An error that wraps ErrAddress is about the
 // address.
 func Open(address string, a Access) (Target, error) {
+	if copied.MatchString(address) {
+		return nil, fmt.Errorf("%w; for a folder on another machine write sftp://USER@HOST/FOLDER", ErrAddress)
+	}
 	if !strings.Contains(address, "://") {
 		if a.Gzip {
 			return nil, fmt.Errorf("%w; in a folder each calendar has a compressed one beside it, and --gzip is for s3:// only", ErrAddress)

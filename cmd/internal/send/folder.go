@@ -4,6 +4,7 @@ import (
 	"crypto/rand"
 	"errors"
 	"fmt"
+	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -46,6 +47,12 @@ func folder(on afero.Fs, dir string, lock publish.Lock) (Target, error) {
 
 // local is the disk of this machine.
 type local struct{ afero.Fs }
+
+func (d local) Open(path string) (io.ReadCloser, error) { return d.Fs.Open(path) }
+
+func (d local) Make(path string, mode os.FileMode) (file, error) {
+	return d.Fs.OpenFile(path, os.O_WRONLY|os.O_CREATE|os.O_EXCL, mode)
+}
 
 func (d local) List(dir string) ([]os.FileInfo, error) { return afero.ReadDir(d.Fs, dir) }
 

@@ -4,6 +4,7 @@ import (
 	"crypto/rand"
 	"errors"
 	"fmt"
+	"io"
 	"io/fs"
 	"net"
 	"net/url"
@@ -13,8 +14,6 @@ import (
 	"time"
 
 	"github.com/pkg/sftp"
-	"github.com/spf13/afero"
-	"github.com/spf13/afero/sftpfs"
 	"golang.org/x/crypto/ssh"
 )
 
@@ -47,7 +46,7 @@ func overSSH(at *url.URL, a Access) (Target, error) {
 		}
 		dir = path.Join(home, dir[2:])
 	}
-	disk := remote{Fs: sftpfs.New(client), client: client}
+	disk := remote{Client: client}
 	_, disk.replaces = client.HasExtension("posix-rename@openssh.com")
 	_, disk.syncs = client.HasExtension("fsync@openssh.com")
 	t := &tree{disk: disk, dir: dir, shut: shut, token: rand.Text()}
@@ -88,42 +87,40 @@ func (t *tree) sweepForgotten() {
 
 // remote is the disk of another machine.
 type remote struct {
-	afero.Fs
-	client          *sftp.Client
+	*sftp.Client
 	replaces, syncs bool
 }
 
-func (d remote) List(dir string) ([]os.FileInfo, error)    { return d.client.ReadDir(dir) }
-func (d remote) Lstat(path string) (os.FileInfo, error)    { return d.client.Lstat(path) }
-func (d remote) Settle(string) error                       { return nil } // SFTP has no word for it
-func (d remote) Chtimes(path string, a, m time.Time) error { return d.client.Chtimes(path, a, m) }
+func (d remote) Open(path string) (io.ReadCloser, error) { return d.Client.Open(path) }
+func (d remote) Mkdir(path string, _ os.FileMode) error  { return d.Client.Mkdir(path) } // the mode is given after
+func (d remote) List(dir string) ([]os.FileInfo, error)  { return d.ReadDir(dir) }
+func (d remote) Settle(string) error                     { return nil } // SFTP has no word for it
 
-// OpenFile opens a file to be written. The library's own syncs nothing.
-func (d remote) OpenFile(name string, flag int, _ os.FileMode) (afero.File, error) {
-	file, err := d.client.OpenFile(name, flag)
+func (d remote) Make(path string, _ os.FileMode) (file, error) {
+	f, err := d.Client.OpenFile(path, os.O_WRONLY|os.O_CREATE|os.O_EXCL)
 	if err != nil {
 		return nil, err
 	}
-	return &remoteFile{File: file, syncs: d.syncs}, nil
+	return remoteFile{f, d.syncs}, nil
 }
 
 // Rename replaces what has the new name. Servers that have no word for that refuse it
 // while something has the name.
 func (d remote) Rename(from, to string) error {
 	if d.replaces {
-		return d.client.PosixRename(from, to)
+		return d.PosixRename(from, to)
 	}
-	err := d.client.Rename(from, to)
+	err := d.Client.Rename(from, to)
 	if err == nil {
 		return nil
 	}
-	if _, e := d.client.Lstat(to); e != nil {
+	if _, e := d.Lstat(to); e != nil {
 		return err
 	}
-	if err := d.client.Remove(to); err != nil && !errors.Is(err, fs.ErrNotExist) {
+	if err := d.Remove(to); err != nil && !errors.Is(err, fs.ErrNotExist) {
 		return err
 	}
-	return d.client.Rename(from, to)
+	return d.Client.Rename(from, to)
 }
 
 // remoteFile is a file there that is being written.
@@ -132,16 +129,12 @@ type remoteFile struct {
 	syncs bool
 }
 
-func (f *remoteFile) Sync() error {
+func (f remoteFile) Sync() error {
 	if !f.syncs {
 		return nil
 	}
 	return f.File.Sync()
 }
-
-func (f *remoteFile) Readdir(int) ([]os.FileInfo, error)   { return nil, errors.ErrUnsupported }
-func (f *remoteFile) Readdirnames(int) ([]string, error)   { return nil, errors.ErrUnsupported }
-func (f *remoteFile) WriteString(text string) (int, error) { return f.Write([]byte(text)) }
 
 // watched is a connection that ends when the server is silent for too long.
 type watched struct {

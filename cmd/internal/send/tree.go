@@ -10,8 +10,6 @@ import (
 	"regexp"
 	"strconv"
 	"time"
-
-	"github.com/spf13/afero"
 )
 
 // tree is a folder of this machine or of another one, from which a web server serves. A
@@ -31,13 +29,26 @@ type tree struct {
 
 // disk is what a tree needs of a file system.
 type disk interface {
-	afero.Fs
-	// List lists a folder.
-	List(dir string) ([]os.FileInfo, error)
+	Open(path string) (io.ReadCloser, error)
+	// Make makes a file that is not there yet.
+	Make(path string, mode os.FileMode) (file, error)
+	Mkdir(path string, mode os.FileMode) error
+	Rename(from, to string) error
+	Remove(path string) error
+	Chmod(path string, mode os.FileMode) error
+	Chtimes(path string, read, written time.Time) error
+	Stat(path string) (os.FileInfo, error)
 	// Lstat does not follow a link.
 	Lstat(path string) (os.FileInfo, error)
+	List(dir string) ([]os.FileInfo, error)
 	// Settle makes sure that the new names in a folder last.
 	Settle(dir string) error
+}
+
+// file is one that is being written.
+type file interface {
+	io.WriteCloser
+	Sync() error
 }
 
 // Forms are the calendar and, beside it, the calendar compressed: a web server hands out
@@ -213,7 +224,7 @@ func markOf(info os.FileInfo, err error) (string, error) {
 func (t *tree) write(beside string, text []byte, mode fs.FileMode) (p string, err error) {
 	dir, base := path.Split(beside)
 	p = dir + "." + base + "." + t.token + ".new"
-	file, err := t.disk.OpenFile(p, os.O_WRONLY|os.O_CREATE|os.O_EXCL, mode)
+	file, err := t.disk.Make(p, mode)
 	if err != nil {
 		return "", err
 	}

@@ -33,6 +33,8 @@ func TestAddresses(t *testing.T) {
 		"https://host/feeds":                  `"https://" is none of them`,
 		"sftp://host":                         "this one names no folder: write sftp://host/srv/www/feeds",
 		"sftp://host/":                        "names no folder",
+		"web@host:feeds":                      "write sftp://USER@HOST/FOLDER",
+		"www.quillmoor.example:/srv/www":      "write sftp://USER@HOST/FOLDER",
 		"webcal://care.example/feeds/one.ics": "is none of them",
 	} {
 		_, err := Open(address, Access{Disk: afero.NewMemMapFs(), KeyFile: "none"})
