@@ -83,6 +83,7 @@ func (s *Server) Rebuild(ctx context.Context) {
 		now.hang()
 	}
 	s.state.Store(now)
+	go collect()
 	how := outcome(now)
 	s.ended(how, now)
 	s.Measures.built(how, time.Since(begun), now.house.Result)

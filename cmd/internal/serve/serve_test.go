@@ -247,7 +247,7 @@ func TestDoors(t *testing.T) {
 	}
 	for _, path := range []string{"/k/" + lead + "/", "/k/" + string(ring.Page) + "/", "/t/" + string(ring.Labels.Of("tub-1")) + "/tub-1", "/style.css", "/healthz"} {
 		got := h.ask("GET", path)
-		if got.StatusCode != 200 || got.Header.Get("Referrer-Policy") != "no-referrer" || got.Header.Get("X-Robots-Tag") == "" || !strings.HasPrefix(got.Header.Get("Content-Security-Policy"), "default-src 'none'") {
+		if got.StatusCode != 200 || got.Header.Get("Referrer-Policy") != "same-origin" || got.Header.Get("X-Robots-Tag") == "" || !strings.HasPrefix(got.Header.Get("Content-Security-Policy"), "default-src 'none'") {
 			t.Errorf("%s: %d %v", path, got.StatusCode, got.Header)
 		}
 	}
@@ -455,7 +455,7 @@ func TestQuiet(t *testing.T) {
 	ctx, cancel := context.WithCancel(t.Context())
 	defer cancel()
 	changes := h.Watch(ctx)
-	time.Sleep(100 * time.Millisecond)
+	<-changes // it begins by saying that it has looked
 	for range 3 {
 		h.Rebuild(ctx)
 	}

@@ -198,6 +198,8 @@ func (p *recorder) send(w http.ResponseWriter, r *http.Request, secure bool) (st
 	}
 	common(h)
 	h.Set("Content-Security-Policy", policy)
+	// Forms of a page are taken from a page of ours only, which the browser has to say.
+	h.Set("Referrer-Policy", "same-origin")
 	h.Set("Cross-Origin-Resource-Policy", "same-origin")
 	h.Set("Vary", "Accept-Encoding, Cookie")
 	if h.Get("Cache-Control") == "" {

@@ -54,6 +54,7 @@ func (s *Server) watch(ctx context.Context, w *fsnotify.Watcher, out chan<- stru
 		}
 		settled = time.After(min(settle, max(0, patience-now.Sub(first))))
 	}
+	changed() // between the build before and the first look something may have been written
 	for {
 		select {
 		case <-ctx.Done():
