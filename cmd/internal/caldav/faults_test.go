@@ -47,15 +47,16 @@ func stand(t *testing.T, p *phone) *between {
 		if r.Method == "PUT" || r.Method == "DELETE" {
 			b.write++
 		}
+		before, die, heard := b.before, b.die, b.heard
 		b.mu.Unlock()
-		if b.before != nil {
-			b.before(n, r)
+		if before != nil {
+			before(n, r)
 		}
-		if b.die == 0 || n < b.die {
+		if die == 0 || n < die {
 			proxy.ServeHTTP(w, r)
 			return
 		}
-		if n == b.die && b.heard {
+		if n == die && heard {
 			proxy.ServeHTTP(httptest.NewRecorder(), r)
 		}
 		panic(http.ErrAbortHandler)
@@ -63,6 +64,21 @@ func stand(t *testing.T, p *phone) *between {
 	t.Cleanup(server.Close)
 	b.url = server.URL + target.Path
 	return b
+}
+
+// breaks has the line break at a request from now on; 0 mends it.
+func (b *between) breaks(at int, heard bool) {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	b.die, b.heard = at, heard
+}
+
+// writes returns how many requests wrote, and begins to count anew.
+func (b *between) writes() (n int) {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	n, b.write = b.write, 0
+	return n
 }
 
 // Wherever the server, the line or the program dies, nothing is lost and nothing is there
@@ -97,11 +113,11 @@ func TestDiesAtEachRequest(t *testing.T) {
 			for _, heard := range []bool{false, true} {
 				h, p := scene(t)
 				line := stand(t, p)
-				line.die, line.heard = n, heard
+				line.breaks(n, heard)
 				if out, err := h.sync(line.url).Run(context.Background()); err == nil {
 					t.Errorf("request %d: no error: %+v", n, out)
 				}
-				line.die = 0
+				line.breaks(0, false)
 				if n > 1 && h.log() != said {
 					t.Errorf("request %d: before anything is changed the log is\n%s", n, h.log())
 				}
@@ -114,9 +130,10 @@ func TestDiesAtEachRequest(t *testing.T) {
 				if h.log() != said {
 					t.Errorf("request %d: the log is\n%s", n, h.log())
 				}
-				line.write = 0
-				if _, err := h.sync(line.url).Run(context.Background()); err != nil || line.write > 0 {
-					t.Errorf("request %d: a third run writes %d times, %v", n, line.write, err)
+				line.writes()
+				_, err := h.sync(line.url).Run(context.Background())
+				if writes := line.writes(); err != nil || writes > 0 {
+					t.Errorf("request %d: a third run writes %d times, %v", n, writes, err)
 				}
 			}
 		}
