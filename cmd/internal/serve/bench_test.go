@@ -172,7 +172,7 @@ func BenchmarkTenThousand(b *testing.B) {
 		var text strings.Builder
 		text.WriteString("BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:-//vivary//care calendar//EN\r\nREFRESH-INTERVAL;VALUE=DURATION:PT6H\r\n")
 		var noise [48]byte
-		for range 200 {
+		for range 278 {
 			for k := range noise {
 				noise[k] = byte(rng.Uint32())
 			}
