@@ -67,7 +67,7 @@ func (w *world) tasks(f *flags, args []string) (*caldav.Sync, error) {
 	if f.days != notGiven && (f.days < 1 || f.days > maxTaskDays) {
 		return nil, fmt.Errorf("--days is from 1 to %d", maxTaskDays)
 	}
-	r, err := w.builder(f, root).Compile(w.disk)
+	r, err := s.Journal.Compile(w.disk)
 	if err != nil {
 		return nil, err
 	}

@@ -36,7 +36,11 @@ type Builder struct {
 	reader plan.Reader
 	last   *compile.Result
 	heads  map[string]head
-	made   map[string]calendar
+
+	// Calendars are written by one at a time, while others compile: who ticks something off
+	// does not wait for the calendars of the tick before.
+	writing sync.Mutex
+	made    map[string]calendar
 }
 
 // head is the beginning of a feed as it was read last.

@@ -71,8 +71,8 @@ func (b *Builder) Build(disk afero.Fs, lock publish.Lock, ask bool) (*Built, err
 	if out.Result, err = b.Compile(disk); err != nil || out.Result.Refused() {
 		return out, err
 	}
-	b.mu.Lock()
-	defer b.mu.Unlock()
+	b.writing.Lock()
+	defer b.writing.Unlock()
 	if out.Calendars, err = b.publish(disk, out.Result, folder, ask); err != nil {
 		return out, err
 	}

@@ -33,14 +33,10 @@ func Style(w http.ResponseWriter) {
 	_, _ = w.Write(style) // whoever asked has gone, if it fails
 }
 
-// Nothing answers where there is nothing: at the front of the server, or at an address that
-// leads nowhere. It tells nobody whose animals are here.
-func Nothing(w http.ResponseWriter, front bool) {
-	m := message{frame: frame{Title: "Nothing here", House: "vivary", Style: styleLink}, Text: "This address leads nowhere, or no longer. Ask whoever gave it to you for the one that holds now."}
-	if front {
-		m.Title, m.Text = "Care of animals", "Everybody who has to do with the animals here has an address of their own, which is longer than this one. Ask whoever keeps them for yours."
-	}
-	reply(w, http.StatusNotFound, render("message", m))
+// Nothing answers at an address that leads nowhere. It tells nobody whose animals are here.
+func Nothing(w http.ResponseWriter) {
+	reply(w, http.StatusNotFound, render("message", message{frame: frame{Title: "Nothing here", House: "vivary", Style: styleLink},
+		Text: "This address leads nowhere, or no longer. Everybody who has to do with the animals here has one of their own: ask whoever keeps them for yours."}))
 }
 
 func must[T any](x T, err error) T {

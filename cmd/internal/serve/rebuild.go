@@ -45,16 +45,27 @@ func (s *Server) untilNext() time.Duration {
 // says what went wrong in the log, and on the pages.
 func (s *Server) Rebuild(ctx context.Context) {
 	begun := time.Now()
+	s.mu.Lock()
+	shown := s.shown
+	s.mu.Unlock()
 	built, err := s.Builder.Build(s.Disk, s.Lock, true)
 	s.mu.Lock()
 	defer s.mu.Unlock()
 	was := s.state.Load()
 	now := &state{}
 	switch {
+	case was != nil && (built == nil || built.Result == nil || shown != s.shown):
+		// It cannot be read now, or what was noted meanwhile is not in what was built: a tick
+		// that is on the page stays there. Whoever showed it has asked for another build.
+		now.house = s.houseOf(was.house.Result, was)
 	case built != nil && built.Result != nil:
 		now.house = s.houseOf(built.Result, was)
-	case was != nil:
-		now.house = was.house // it cannot be read now: it is as it was
+	}
+	if err != nil && now.house != nil { // nothing was written
+		now.house.Built = time.Time{}
+		if was != nil {
+			now.house.Built = was.house.Built
+		}
 	}
 	if err != nil {
 		now.failed, now.since = wording.Plain(err).Error(), s.Clock()
@@ -211,10 +222,6 @@ func (s *Server) note(ctx context.Context, v page.Visitor, lines []string) (jour
 		s.Measures.noted("written")
 		s.show(out.With)
 		s.Log.LogAttrs(ctx, slog.LevelInfo, "noted", slog.String("keeper", v.Keeper), slog.Int("lines", len(out.Written)))
-		select {
-		case s.kick <- struct{}{}:
-		default:
-		}
 	default:
 		s.Measures.noted("not needed")
 		s.show(held.Now)
@@ -222,7 +229,7 @@ func (s *Server) note(ctx context.Context, v page.Visitor, lines []string) (jour
 	return out, err
 }
 
-// show puts a result on the pages; calendars stay as they are.
+// show puts a result on the pages, and asks for the calendars to be built.
 func (s *Server) show(r *compile.Result) {
 	s.mu.Lock()
 	defer s.mu.Unlock()
@@ -234,4 +241,9 @@ func (s *Server) show(r *compile.Result) {
 	now.house = s.houseOf(r, was)
 	now.house.Built, now.house.Calendars, now.house.Label = was.house.Built, was.house.Calendars, was.house.Label
 	s.state.Store(&now)
+	s.shown++
+	select {
+	case s.kick <- struct{}{}:
+	default: // somebody has asked already
+	}
 }

@@ -3,11 +3,8 @@ package serve
 import (
 	"bytes"
 	"compress/gzip"
-	"context"
-	"fmt"
 	"io"
 	"log/slog"
-	"maps"
 	"net/http"
 	"net/http/httptest"
 	"os"
@@ -22,9 +19,6 @@ import (
 	"github.com/spf13/afero"
 
 	"vivary/cmd/internal/builder"
-	"vivary/cmd/internal/keys"
-	"vivary/cmd/internal/publish"
-	"vivary/internal/faulty"
 )
 
 // house is a collection that is served.
@@ -389,178 +383,4 @@ func entriesOf(t *testing.T, text string) map[string]*ics.VEvent {
 		out[e.Id()] = e
 	}
 	return out
-}
-
-// await waits until something is so.
-func (h *house) await(what string, so func() bool) {
-	h.Helper()
-	for end := time.Now().Add(20 * time.Second); !so(); time.Sleep(10 * time.Millisecond) {
-		if time.Now().After(end) {
-			h.Fatalf("%s: not within 20 s", what)
-		}
-	}
-}
-
-// TestWatch: what is written into a plan, a log or the file of keys is served a moment later,
-// in files and folders that are new too, whichever way an editor writes it; a plan that was
-// saved half changes no calendar.
-func TestWatch(t *testing.T) {
-	h := serving(t)
-	ctx, cancel := context.WithCancel(t.Context())
-	ended := make(chan struct{})
-	go func() { h.Server.Run(ctx, h.Watch(ctx)); close(ended) }()
-	defer func() { cancel(); <-ended }()
-	path := h.calendar("evening")
-	text := func() string { return body(t, h.ask("GET", path)) }
-	time.Sleep(50 * time.Millisecond)
-
-	h.put("collection.care.hcl", strings.Replace(begin, "19:30", "20:15", 1))
-	h.await("an edit", func() bool { return strings.Contains(text(), "T201500") })
-	good := text()
-	h.put("tub.care.hcl", tub[:len(tub)/2])
-	h.await("half a plan", func() bool { return !h.state.Load().house.Refused.IsZero() })
-	if text() != good {
-		t.Error("half a plan changed a calendar")
-	}
-	if err := os.WriteFile(filepath.Join(h.root, ".tub.tmp"), []byte(strings.Replace(tub, "tub-1", "tub-one", 1)+"enclosure \"tub-9\" {\n  formerly = \"tub-1\"\n}\n"), 0o600); err != nil {
-		t.Fatal(err)
-	}
-	if err := os.WriteFile(filepath.Join(h.root, ".tub.tmp"), []byte(strings.Replace(tub, "species", "title = \"Big tub\"\n  species", 1)), 0o600); err != nil {
-		t.Fatal(err)
-	}
-	if err := os.Rename(filepath.Join(h.root, ".tub.tmp"), filepath.Join(h.root, "tub.care.hcl")); err != nil {
-		t.Fatal(err)
-	}
-	h.await("a file that takes another's place", func() bool { return strings.Contains(text(), "Big tub") })
-	if err := os.MkdirAll(filepath.Join(h.root, "more/deep"), 0o755); err != nil {
-		t.Fatal(err)
-	}
-	time.Sleep(300 * time.Millisecond) // a folder is watched once it is seen
-	h.put("more/deep/one.care.hcl", strings.ReplaceAll(tub, "tub-1", "tub-2"))
-	h.await("a folder that is new", func() bool { return len(h.state.Load().house.Result.Plan.Enclosures) == 2 })
-	h.put("more/deep/2026.care.log", "2026-11-25 tub-2 fed\n")
-	h.await("a log", func() bool { return len(h.state.Load().house.Result.Plan.Log) == 1 })
-	if _, err := keys.Renew(h.disk, h.Keys, "calendar evening", bytes.NewReader(bytes.Repeat([]byte("0123456789abcdef"), 4))); err != nil {
-		t.Fatal(err)
-	}
-	h.await("a renewed address", func() bool { return h.ask("GET", path).StatusCode == 404 })
-	if h.ask("GET", h.calendar("evening")).StatusCode != 200 {
-		t.Error("the new address leads nowhere")
-	}
-}
-
-// TestQuiet: a build causes no build, or it would go on for ever.
-func TestQuiet(t *testing.T) {
-	h := serving(t)
-	ctx, cancel := context.WithCancel(t.Context())
-	defer cancel()
-	changes := h.Watch(ctx)
-	<-changes // it begins by saying that it has looked
-	for range 3 {
-		h.Rebuild(ctx)
-	}
-	select {
-	case <-changes:
-		t.Error("building is taken for a change")
-	case <-time.After(600 * time.Millisecond):
-	}
-}
-
-// TestTellsWhoWatches: what a server says of itself: ready, and since when it cannot write.
-func TestTellsWhoWatches(t *testing.T) {
-	h := serving(t)
-	if got := h.ask("GET", "/healthz"); got.StatusCode != 200 {
-		t.Error(got.Status)
-	}
-	good := body(t, h.ask("GET", h.calendar("evening")))
-	h.Disk = afero.NewReadOnlyFs(h.disk)
-	h.put("collection.care.hcl", strings.Replace(begin, "19:30", "20:15", 1))
-	h.Rebuild(t.Context())
-	if got := h.ask("GET", "/healthz"); got.StatusCode != 503 || !strings.Contains(body(t, got), "no calendar could be written since 2026-11-25") {
-		t.Error(got.Status)
-	}
-	if body(t, h.ask("GET", h.calendar("evening"))) != good {
-		t.Error("what could not be written is served")
-	}
-	h.Disk = h.disk
-	h.Rebuild(t.Context())
-	if got := h.ask("GET", "/healthz"); got.StatusCode != 200 {
-		t.Error(got.Status)
-	}
-	if !strings.Contains(body(t, h.ask("GET", h.calendar("evening"))), "T201500") {
-		t.Error("it is not served once it can be written")
-	}
-	if got := slices.Sorted(maps.Keys(h.state.Load().feeds)); !slices.Equal(got, []string{"evening.ics", "morning.ics"}) {
-		t.Error(got)
-	}
-}
-
-// TestTwoServers: two that serve one folder and one file of keys agree, whatever is edited and
-// whoever of them builds it.
-func TestTwoServers(t *testing.T) {
-	a := serving(t)
-	other := a.Options
-	builds := a.Builder
-	other.Builder = &builder.Builder{Root: builds.Root, Out: builds.Out, Now: builds.Now}
-	lock := publish.Waiting(time.Minute, time.Now, func(string) {})
-	a.Lock, other.Lock = lock, lock
-	b := New(other)
-	ctx, cancel := context.WithCancel(t.Context())
-	var running sync.WaitGroup
-	for _, s := range []*Server{a.Server, b} {
-		s.Rebuild(ctx)
-		changes := s.Watch(ctx)
-		running.Go(func() { s.Run(ctx, changes) })
-	}
-	defer func() { cancel(); running.Wait() }()
-	path := a.calendar("evening")
-	time.Sleep(100 * time.Millisecond)
-	for i := range 4 {
-		at := fmt.Sprintf("20:%02d", 10+i)
-		a.put("collection.care.hcl", strings.Replace(begin, "19:30", at, 1))
-		want := "T" + strings.Replace(at, ":", "", 1) + "00"
-		a.await("both have the edit", func() bool {
-			w := httptest.NewRecorder()
-			b.ServeHTTP(w, httptest.NewRequest("GET", path, nil))
-			text := body(t, a.ask("GET", path))
-			return strings.Contains(text, want) && w.Body.String() == text
-		})
-	}
-}
-
-// TestEveryCallFails: whatever call of the disk fails while it is built anew, once, a calendar
-// is served whole, as it was or as it is to be, and the next build puts all right.
-func TestEveryCallFails(t *testing.T) {
-	for n := 1; ; n++ {
-		h := serving(t)
-		path := h.calendar("evening")
-		old := body(t, h.ask("GET", path))
-		h.put("collection.care.hcl", strings.Replace(begin, "19:30", "20:15", 1))
-		real := h.disk
-		bad := &faulty.Disk{Fs: real, At: n}
-		h.Disk, h.journal.Disk = bad, bad
-		h.Rebuild(t.Context())
-		h.Disk, h.journal.Disk = real, real
-		now := body(t, h.ask("GET", path))
-		if now != old && (!strings.Contains(now, "T201500") || strings.Contains(now, "T193000")) {
-			t.Fatalf("call %d, %s: a calendar is neither the old nor the new one", n, bad.What)
-		}
-		for _, page := range []string{"", "week", "findings", "tank/tub-1"} {
-			if got := h.ask("GET", "/k/"+string(h.state.Load().ring.Keepers["lead"].Key)+"/"+page); got.StatusCode != 200 {
-				t.Fatalf("call %d: the page %q is not there", n, page)
-			}
-		}
-		h.later(time.Minute)
-		h.Rebuild(t.Context())
-		if now := body(t, h.ask("GET", path)); !strings.Contains(now, "T201500") {
-			t.Fatalf("call %d: the next build does not put it right: %s", n, h.logged())
-		}
-		if got := h.ask("GET", "/healthz"); got.StatusCode != 200 {
-			t.Fatalf("call %d: %s", n, body(t, got))
-		}
-		if bad.What == "" {
-			t.Logf("%d calls", n-1)
-			return
-		}
-	}
 }

@@ -46,6 +46,7 @@ type Server struct {
 	pages   *page.Pages
 	state   atomic.Pointer[state]
 	mu      sync.Mutex // one state is made at a time
+	shown   int        // how many results came from elsewhere than a build
 	journal journaling
 	kick    chan struct{} // somebody wrote something: build
 	teller  *silence.Teller
@@ -136,7 +137,7 @@ func (s *Server) page(w *recorder, r *http.Request, now *state) (what, name stri
 			return "label", tank
 		}
 	}
-	page.Nothing(w, false)
+	page.Nothing(w)
 	return "nothing", ""
 }
 
