@@ -45,7 +45,7 @@ type Box struct {
 	l   net.Listener
 	mu  sync.Mutex
 	got []Letter
-	no  map[string]bool
+	no  map[string]int
 }
 
 // Open starts a server at an address, "" for a free one. With a certificate it offers to
@@ -59,7 +59,7 @@ func Open(t *testing.T, addr, password string, c *tls.Config) *Box {
 	if err != nil {
 		t.Fatal(err)
 	}
-	b := &Box{Addr: l.Addr().String(), l: l, Password: password, no: map[string]bool{}}
+	b := &Box{Addr: l.Addr().String(), l: l, Password: password, no: map[string]int{}}
 	b.srv = smtp.NewServer(b)
 	b.srv.Domain, b.srv.TLSConfig, b.srv.AllowInsecureAuth = "localhost", c, true
 	go func() { _ = b.srv.Serve(l) }() // it ends with Close
@@ -73,11 +73,12 @@ func (b *Box) Close() {
 	_ = b.l.Close() // the server may not have begun with it
 }
 
-// Refuse refuses mail to an address from now on.
-func (b *Box) Refuse(address string) {
+// Refuse refuses mail to an address from now on, with a code: 550 for good, 450 for a while
+// (RFC 5321, 4.2.1). 0 takes it again.
+func (b *Box) Refuse(address string, code int) {
 	b.mu.Lock()
 	defer b.mu.Unlock()
-	b.no[address] = true
+	b.no[address] = code
 }
 
 // Take returns what came since it was asked last.
@@ -127,8 +128,8 @@ func (s *session) Mail(from string, _ *smtp.MailOptions) error {
 func (s *session) Rcpt(to string, _ *smtp.RcptOptions) error {
 	s.box.mu.Lock()
 	defer s.box.mu.Unlock()
-	if s.box.no[to] {
-		return &smtp.SMTPError{Code: 550, EnhancedCode: smtp.EnhancedCode{5, 1, 1}, Message: "nobody of that name here"}
+	if code := s.box.no[to]; code > 0 {
+		return &smtp.SMTPError{Code: code, EnhancedCode: smtp.EnhancedCode{code / 100, 1, 1}, Message: "<" + to + "> is nobody here"}
 	}
 	s.to = to
 	return nil

@@ -54,7 +54,10 @@ func (s *Server) lookRound(ctx context.Context) {
 		wrong(errors.New("the mail block of " + s.Keys + ": " + err.Error()))
 		return
 	}
-	sight := s.sight()
+	sight, known := s.sight()
+	if known {
+		sight.Since = s.teller.Unbuilt(ctx, sight.Since, sight.Now)
+	}
 	sight.UrgentAt = post.UrgentClock()
 	causes := silence.Causes(sight)
 	if len(causes) == 0 {
@@ -64,11 +67,11 @@ func (s *Server) lookRound(ctx context.Context) {
 	s.teller.Tell(ctx, post, silence.People(sight.Result, ring, s.Base, day), causes)
 }
 
-// sight is what is looked at now.
-func (s *Server) sight() silence.Sight {
+// sight is what is looked at now. known says whether a build has ended, well or not.
+func (s *Server) sight() (out silence.Sight, known bool) {
 	s.mu.Lock()
 	defer s.mu.Unlock()
-	out := silence.Sight{Now: s.Clock(), Since: s.bad, After: s.NoticeAfter}
+	out = silence.Sight{Now: s.Clock(), Since: s.bad, After: s.NoticeAfter}
 	now := s.state.Load()
 	if now == nil {
 		out.Result, out.Why = &compile.Result{Plan: &plan.Collection{}}, "The folder cannot be read since the server was started."
@@ -84,7 +87,7 @@ func (s *Server) sight() silence.Sight {
 	if out.Since.IsZero() && out.Now.Sub(s.good) >= s.NoticeAfter+hourly { // it is built each hour
 		out.Since, out.Why = s.good, "The build does not come to its end; it may wait for another program that builds the same folder."
 	}
-	return out
+	return out, now != nil || !s.bad.IsZero()
 }
 
 // ended remembers how a build ended, and when. s.mu is held.

@@ -8,6 +8,7 @@ import (
 	"path/filepath"
 	"slices"
 	"strings"
+	"syscall"
 	"testing"
 	"time"
 
@@ -163,12 +164,19 @@ func TestToldLater(t *testing.T) {
 	}
 	bare.Close()
 	box = postbox.Open(t, addr, secret, withCertificate)
-	box.Refuse("lead@quillmoor.example")
+	box.Refuse("lead@quillmoor.example", 450)
 	if got := h.at(h.Server, box, "2026-11-25 21:40"); got != "round club" {
 		t.Error(got)
 	}
-	if got := h.at(h.Server, box, "2026-11-25 21:45"); got != "" {
-		t.Error(got)
+	h.forget()
+	box.Refuse("lead@quillmoor.example", 550)
+	for _, on := range []*Server{h.Server, h.Server, New(h.Options)} {
+		if got := h.at(on, box, "2026-11-25 21:45"); got != "" {
+			t.Error(got)
+		}
+	}
+	if n := strings.Count(h.logged(), "not tried again for this day"); n != 1 || strings.Contains(h.logged(), "quillmoor.example") {
+		t.Errorf("who is refused for good is told of %d times: %s", n, h.log)
 	}
 	h.edit("lead@quillmoor", "lead.keeper@quillmoor")
 	h.Disk = afero.NewReadOnlyFs(h.disk)
@@ -214,6 +222,48 @@ func TestToldUnread(t *testing.T) {
 	if got := h.at(h.Server, box, "2026-11-26 19:30"); got != "" {
 		t.Error(got)
 	}
+}
+
+// TestToldSince: since when nothing is built is known to a server that is started anew, and
+// forgotten once something is.
+func TestToldSince(t *testing.T) {
+	box := postbox.Open(t, "", secret, withCertificate)
+	h := mailed(t, box.Addr, "")
+	keep := h.disk
+	broken := func(when, want string) {
+		t.Helper()
+		o := h.Options
+		o.Disk = &withoutFeeds{keep}
+		on := New(o)
+		on.Rebuild(t.Context())
+		if got := h.at(on, box, when); got != want {
+			t.Errorf("%s: %q, not %q: %s", when, got, want, h.log)
+		}
+	}
+	h.put("collection.care.hcl", strings.Replace(begin, "19:30", "20:15", 1))
+	broken("2026-11-25 18:05", "")
+	broken("2026-11-26 09:00", "")
+	broken("2026-11-26 18:10", "build club, build lead")
+	broken("2026-11-26 18:15", "")
+	if got := h.at(New(h.Options), box, "2026-11-26 18:20"); got != "" {
+		t.Error(got)
+	}
+	h.put("collection.care.hcl", strings.Replace(begin, "19:30", "20:25", 1))
+	broken("2026-11-27 10:00", "")
+}
+
+// withoutFeeds is a disk on which no calendar can be written.
+type withoutFeeds struct{ afero.Fs }
+
+func (d *withoutFeeds) OpenFile(name string, flag int, mode os.FileMode) (afero.File, error) {
+	if flag&(os.O_WRONLY|os.O_RDWR) != 0 && strings.Contains(name, "feeds") {
+		return nil, &os.PathError{Op: "open", Path: name, Err: syscall.ENOSPC}
+	}
+	return d.Fs.OpenFile(name, flag, mode)
+}
+
+func (d *withoutFeeds) LstatIfPossible(name string) (os.FileInfo, bool, error) {
+	return d.Fs.(afero.Lstater).LstatIfPossible(name)
 }
 
 // TestToldWhileRunning: a server that runs tells by itself, also while others read, and ends

@@ -71,6 +71,9 @@ func loopback(host string) bool {
 	return strings.EqualFold(host, "localhost") || ip != nil && ip.IsLoopback()
 }
 
+// By names the server, and who sends by it.
+func (p *Post) By() string { return strings.Join([]string{p.Server, p.User, p.From}, " ") }
+
 // Send sends a letter.
 func (p *Post) Send(ctx context.Context, l Letter) error {
 	msg, err := p.message(l)
@@ -88,7 +91,24 @@ func (p *Post) Send(ctx context.Context, l Letter) error {
 		return fmt.Errorf("%w by %s: %w", ErrUnreachable, p.Server, p.veiled(err))
 	}
 	defer func() { _ = client.CloseWithSMTPClient(conn) }() // it is sent by then, or not
-	return p.veiled(client.SendWithSMTPClient(conn, msg))
+	err = client.SendWithSMTPClient(conn, msg)
+	switch {
+	case err == nil, msg.IsDelivered(): // what a server says once it has taken it does not matter
+		return nil
+	case forGood(err):
+		return fmt.Errorf("%w: %w", ErrRefused, p.veiled(err, l.To))
+	}
+	return p.veiled(err, l.To)
+}
+
+// forGood reports whether a server refuses whom a letter is to, or the letter, for good (RFC
+// 5321, 4.2.1). That it refuses who sends is about no letter, and may be put right any moment.
+func forGood(err error) bool {
+	var of *mail.SendError
+	if !errors.As(err, &of) || of.ErrorCode()/100 != 5 {
+		return false
+	}
+	return of.Reason == mail.ErrSMTPRcptTo || of.Reason == mail.ErrSMTPData || of.Reason == mail.ErrSMTPDataClose
 }
 
 func (p *Post) message(l Letter) (*mail.Msg, error) {
@@ -134,8 +154,9 @@ func (p *Post) dialled(whole context.Context) mail.DialContextFunc {
 	}
 }
 
-// veiled is an error without the password, whatever a server said, and not longer than a line.
-func (p *Post) veiled(err error) error {
+// veiled is an error without the password and without some addresses, whatever a server said,
+// and not longer than a line.
+func (p *Post) veiled(err error, addresses ...string) error {
 	if err == nil {
 		return nil
 	}
@@ -144,6 +165,11 @@ func (p *Post) veiled(err error) error {
 		coded := base64.StdEncoding.EncodeToString
 		for _, secret := range []string{p.Password, coded([]byte(p.Password)), coded([]byte("\x00" + p.User + "\x00" + p.Password))} {
 			text = strings.ReplaceAll(text, secret, "(password)")
+		}
+	}
+	for _, address := range addresses {
+		if a, err := netmail.ParseAddress(address); err == nil {
+			text = strings.ReplaceAll(text, a.Address, "(address)")
 		}
 	}
 	if r := []rune(text); len(r) > 300 {

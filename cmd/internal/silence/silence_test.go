@@ -1,12 +1,8 @@
 package silence
 
 import (
-	"bytes"
-	"context"
 	"crypto/tls"
-	"errors"
 	"fmt"
-	"log/slog"
 	"os"
 	"slices"
 	"strings"
@@ -313,91 +309,4 @@ func roundsOf(r *compile.Result, at time.Time, day civil.Date) (out []string) {
 		}
 	}
 	return out
-}
-
-// sends is a sender that fails where it is told to.
-type sends struct {
-	sent []string
-	fail map[string]error
-}
-
-func (s *sends) Send(_ context.Context, l Letter) error {
-	if err := s.fail[l.To]; err != nil {
-		return err
-	}
-	s.sent = append(s.sent, l.To+" "+l.Subject)
-	return nil
-}
-
-// TestTeller: each is told once of each day; what failed for one is tried again for that one
-// alone; where nothing can be remembered nothing is sent; what is damaged counts as nothing.
-func TestTeller(t *testing.T) {
-	var log bytes.Buffer
-	disk, path := afero.NewMemMapFs(), "keys/home.keys.told"
-	teller := func(disk afero.Fs) *Teller {
-		return NewTeller(disk, path, slog.New(slog.NewJSONHandler(&log, nil)))
-	}
-	people := []Person{{"lead", "lead@x.example", "https://care.example/k/secret-of-lead/"}, {"", "club@x.example", ""}}
-	day := civil.Must(2026, 11, 25)
-	cause := func(d civil.Date) []Cause { return []Cause{{Name: "round evening", Day: d, Subject: "s" + d.String()}} }
-	told := func(on *Teller, by *sends, causes []Cause, want int) {
-		t.Helper()
-		by.sent = nil
-		on.Tell(t.Context(), by, people, causes)
-		if len(by.sent) != want {
-			t.Errorf("sent %v, not %d", by.sent, want)
-		}
-	}
-	first, by := teller(disk), &sends{fail: map[string]error{}}
-	told(first, by, cause(day), 2)
-	told(first, by, cause(day), 0)
-	told(teller(disk), by, cause(day), 0)
-	told(teller(disk), by, cause(day-1), 0)
-	by.fail["club@x.example"] = errors.New("550 nobody of that name")
-	told(first, by, cause(day+1), 1)
-	told(teller(disk), by, cause(day+1), 0)
-	delete(by.fail, "club@x.example")
-	told(teller(disk), by, cause(day+1), 1)
-	told(teller(afero.NewReadOnlyFs(disk)), by, cause(day+2), 0)
-	by.fail["lead@x.example"] = ErrUnreachable
-	told(teller(disk), by, cause(day+2), 0)
-	delete(by.fail, "lead@x.example")
-	told(teller(disk), by, cause(day+2), 2)
-	told(teller(disk), by, cause(day+365), 2) // a clock that is wrong
-	told(teller(disk), by, cause(day+3), 2)
-	if info, err := disk.Stat(path); err != nil || info.Mode().Perm() != 0o600 {
-		t.Error("others can read whom it told", err)
-	}
-	if err := afero.WriteFile(disk, path, []byte("{\"round"), 0o600); err != nil {
-		t.Fatal(err)
-	}
-	told(teller(disk), by, cause(day+3), 2)
-	if strings.Contains(log.String(), "secret-of-lead") || strings.Contains(log.String(), "x.example") {
-		t.Error("an address stands in the log: " + log.String())
-	}
-	if !strings.Contains(log.String(), "nobody told: it cannot be written") || !strings.Contains(log.String(), "not told, tried again later") {
-		t.Error("the log does not say what went wrong: " + log.String())
-	}
-}
-
-// TestLetters: a letter says what is wrong, since when and what to do first; a number to ring
-// stands in none, and a page only in that of the keeper whose it is.
-func TestLetters(t *testing.T) {
-	now := london(t, "2026-11-25 21:30")
-	r := compiled(t, now, house, "2026-11-20 tub-1 fed\n2026-11-21 tub-1 escaped\n")
-	causes := Causes(Sight{Now: now, Result: r, UrgentAt: usualUrgentAt, Since: now.Add(-25 * time.Hour), Why: "Why: the disk is full.", After: 24 * time.Hour})
-	if len(causes) < 2 {
-		t.Fatal(causes)
-	}
-	for _, c := range causes {
-		for _, p := range []Person{{"lead", "lead@x.example", "https://care.example/k/secret/"}, {"", "club@x.example", ""}} {
-			l := letterOf(c, p, true, "Mon 23 Nov")
-			if strings.Contains(l.Text, "01632") || strings.Contains(l.Text, "secret") != (p.Keeper != "") || !strings.Contains(l.Text, "irst: ") || !strings.Contains(l.Text, "since Mon 23 Nov") || !strings.HasPrefix(l.Subject, "Quillmoor: ") {
-				t.Errorf("%s\n%s", l.Subject, l.Text)
-			}
-			if p.Keeper != "" {
-				t.Logf("%s\n\n%s", l.Subject, l.Text)
-			}
-		}
-	}
 }
