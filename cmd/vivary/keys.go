@@ -148,7 +148,7 @@ func (w *world) addresses(f *flags, path string, ring *keys.Ring) {
 		address := ""
 		switch word {
 		case "calendar":
-			address = "/c/" + string(ring.Calendars[own]) + "/" + own + ".ics"
+			address = ring.Feed(own)
 		case "keeper":
 			address = "/k/" + string(ring.Keepers[own].Key) + "/"
 		case "page":

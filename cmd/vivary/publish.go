@@ -11,6 +11,7 @@ import (
 
 	"vivary/cmd/internal/keys"
 	"vivary/cmd/internal/send"
+	"vivary/compile/ical"
 	"vivary/plan"
 	"vivary/schema/wording"
 )
@@ -19,6 +20,12 @@ import (
 func publishTo(w *world, f *flags, args []string) int {
 	if len(args) == 0 {
 		return w.unclear(findCommand("publish"), errors.New("say where to: a folder, sftp://USER@HOST/FOLDER or s3://BUCKET/PREFIX"))
+	}
+	if f.address != "" && !f.private {
+		return w.unclear(findCommand("publish"), errors.New("--address goes with --private: how calendars without a key are reached says web in the collection block"))
+	}
+	if err := f.reached(); err != nil {
+		return w.unclear(findCommand("publish"), err)
 	}
 	address := args[len(args)-1]
 	root, err := w.root(f, args[:len(args)-1])
@@ -76,7 +83,8 @@ func (w *world) built(root, dir string) ([]send.Calendar, error) {
 }
 
 // paths are where calendars are put below the target: by their names, or with --private by
-// their keys, of which those that are lacking are made.
+// their keys, of which those that are lacking are made. Of the latter each names that address
+// as its own, or none where it is not said how the place is reached: the public one is another.
 func (w *world) paths(f *flags, root string, all []send.Calendar) (map[string]string, error) {
 	var names []string
 	for _, c := range all {
@@ -104,6 +112,13 @@ func (w *world) paths(f *flags, root string, all []send.Calendar) (map[string]st
 		return nil, errors.New("the calendars have no private addresses yet: vivary keys makes them, and so does vivary publish --private without --try")
 	case err != nil:
 		return nil, err
+	}
+	for i, c := range all {
+		own := ""
+		if f.address != "" {
+			own = strings.TrimRight(f.address, "/") + ring.Feed(c.Name)
+		}
+		all[i].Text = ical.Sourced(c.Text, own)
 	}
 	return send.Paths(names, func(name string) string { return string(ring.Calendars[name]) })
 }

@@ -317,6 +317,9 @@ func servesPrivately(t *testing.T, r *recipes, client *http.Client, address, com
 	if answer.StatusCode != 200 || !strings.HasPrefix(body, "BEGIN:VCALENDAR") || answer.Header.Get("Content-Type") != served.ContentType {
 		t.Errorf("%s: %s", found[1], answer.Status)
 	}
+	if unfolded := strings.ReplaceAll(body, "\r\n ", ""); !strings.Contains(unfolded, "\r\nSOURCE;VALUE=URI:"+found[1]+"\r\n") {
+		t.Errorf("%s does not say its own address", found[1])
+	}
 	sent, _, _ := strings.Cut(out, "Whoever has one")
 	if key := strings.Split(found[1], "/"); strings.Contains(sent, key[len(key)-2]) {
 		t.Errorf("a publish prints a key: %s", sent)

@@ -17,6 +17,9 @@ const floorName = "X-VIVARY-SEQUENCE"
 // madeName is the property that says when the feed was last revised (RFC 7986, 5.4).
 const madeName = "LAST-MODIFIED"
 
+// sourceName is the property that says from where the feed is fetched (RFC 7986, 5.8).
+const sourceName = "SOURCE"
+
 // skew is how far the clock may be behind that of the last feed and count as the same.
 const skew = 24 * time.Hour
 

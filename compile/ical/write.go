@@ -160,7 +160,7 @@ func (w *lines) calendar(f *Feed) {
 	w.some("DESCRIPTION", f.Description)
 	w.some("X-WR-CALDESC", f.Description)
 	if ValidURI(f.Source) {
-		w.typed("SOURCE", "URI", f.Source)
+		w.typed(sourceName, "URI", f.Source)
 	}
 	if ValidDuration(f.Refresh) {
 		w.typed(refreshName, "DURATION", f.Refresh)

@@ -303,6 +303,14 @@ func Renew(disk afero.Fs, path, name string, random io.Reader) (renewed []string
 	return renewed, Write(disk, path, file.Bytes())
 }
 
+// Feed is the path of a calendar below the address of whoever serves it, "" for one without a key.
+func (r *Ring) Feed(name string) string {
+	if r.Calendars[name] == "" {
+		return ""
+	}
+	return "/c/" + string(r.Calendars[name]) + "/" + name + ".ics"
+}
+
 // Names are all that have an address, in words: "calendar evening".
 func (r *Ring) Names() (out []string) {
 	for _, name := range slices.Sorted(maps.Keys(r.Calendars)) {

@@ -189,7 +189,7 @@ func BenchmarkTenThousand(b *testing.B) {
 		runtime.GC()
 		var before, after runtime.MemStats
 		runtime.ReadMemStats(&before)
-		all := load(disk, dir, names, nil, nil)
+		all := load(disk, dir, names, nil, nil, func(string) string { return "" })
 		runtime.GC()
 		runtime.ReadMemStats(&after)
 		packed = 0

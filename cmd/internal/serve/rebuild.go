@@ -5,6 +5,8 @@ import (
 	"crypto/rand"
 	"errors"
 	"log/slog"
+	"net"
+	"net/url"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -168,12 +170,23 @@ func (s *Server) complete(now, was *state) error {
 	if was != nil {
 		before = was.feeds
 	}
-	now.feeds = load(s.Disk, s.Builder.Out, names, before, s.notice(now.house))
+	now.feeds = load(s.Disk, s.Builder.Out, names, before, s.notice(now.house), func(file string) string { return s.source(now.ring, file) })
 	now.house.Calendars = now.calendars(r)
 	labels := now.ring.Labels
 	now.house.Label = func(enclosure string) string { return "/t/" + string(labels.Of(enclosure)) + "/" + enclosure }
 	now.hang()
 	return nil
+}
+
+// source is the address at which a calendar is served, "" where it is not known: a server that
+// listens on all addresses of its machine does not know by which it is reached.
+func (s *Server) source(ring *keys.Ring, file string) string {
+	path := ring.Feed(strings.TrimSuffix(file, ".ics"))
+	u, err := url.Parse(s.Base)
+	if err != nil || u.Host == "" || path == "" || net.ParseIP(u.Hostname()).IsUnspecified() {
+		return ""
+	}
+	return s.Base + path
 }
 
 // notice is what the calendars say of a plan that is refused for long.

@@ -3,6 +3,7 @@ package serve
 import (
 	"bytes"
 	"compress/gzip"
+	"crypto/rand"
 	"io"
 	"log/slog"
 	"net/http"
@@ -19,6 +20,8 @@ import (
 	"github.com/spf13/afero"
 
 	"vivary/cmd/internal/builder"
+	"vivary/cmd/internal/keys"
+	"vivary/compile/ical"
 )
 
 // house is a collection that is served.
@@ -160,7 +163,8 @@ func body(t *testing.T, r *http.Response) string {
 	return string(text)
 }
 
-// TestFeed: a calendar goes out as it was built, whole or compressed, with a strong validator
+// TestFeed: a calendar goes out as it was built, but that it says its private address as its
+// own, of which the file knows nothing, whole or compressed, with a strong validator
 // for each of the two; whoever has it is told so (RFC 9110, 8.8.3, 13).
 func TestFeed(t *testing.T) {
 	h := serving(t)
@@ -169,6 +173,14 @@ func TestFeed(t *testing.T) {
 		t.Fatal(err)
 	}
 	path := h.calendar("evening")
+	key := string(h.state.Load().ring.Calendars["evening"])
+	if bytes.Contains(want, []byte(key)) {
+		t.Error("a key is in the folder of calendars")
+	}
+	want = ical.Sourced(want, "https://care.example"+path)
+	if !strings.Contains(strings.ReplaceAll(string(want), "\r\n ", ""), "\r\nSOURCE;VALUE=URI:https://care.example/c/"+key+"/evening.ics\r\n") {
+		t.Error("it does not say its address")
+	}
 	plain, packed := h.ask("GET", path), h.ask("GET", path, "Accept-Encoding", "br, gzip")
 	if plain.StatusCode != 200 || body(t, plain) != string(want) || plain.Header.Get("Content-Encoding") != "" {
 		t.Error("the plain calendar is not the one that was built")
@@ -222,6 +234,43 @@ func TestFeed(t *testing.T) {
 	}
 	if got := h.ask("POST", path); got.StatusCode != 405 || got.Header.Get("Allow") == "" {
 		t.Error(got.Status)
+	}
+}
+
+// TestSource: what a calendar says of its address is what leads to it: after a key is renewed
+// the new one, and nothing where the server does not know how it is reached.
+func TestSource(t *testing.T) {
+	h := serving(t)
+	h.put("collection.care.hcl", strings.Replace(begin, "{\n", "{\n  web = \"https://public.example/feeds\"\n", 1))
+	says := func() (source, tag string) {
+		t.Helper()
+		got := h.ask("GET", h.calendar("evening"))
+		text := strings.ReplaceAll(body(t, got), "\r\n ", "")
+		_, source, _ = strings.Cut(text, "\r\nSOURCE;VALUE=URI:")
+		source, _, _ = strings.Cut(source, "\r\n")
+		if strings.Contains(text, "public.example") {
+			t.Error("it says where it is not served from")
+		}
+		return source, got.Header.Get("Etag")
+	}
+	h.Rebuild(t.Context())
+	was, tag := says()
+	if was != "https://care.example"+h.calendar("evening") {
+		t.Error(was)
+	}
+	if _, err := keys.Renew(h.disk, h.Keys, "calendar evening", rand.Reader); err != nil {
+		t.Fatal(err)
+	}
+	h.Rebuild(t.Context())
+	if now, other := says(); now == was || now != "https://care.example"+h.calendar("evening") || other == tag {
+		t.Error(now, other)
+	}
+	for _, base := range []string{"http://[::]:8424", "http://0.0.0.0:8424"} {
+		h.Base = base
+		h.Rebuild(t.Context())
+		if now, _ := says(); now != "" {
+			t.Error(now)
+		}
 	}
 }
 

@@ -37,6 +37,7 @@ type stored struct {
 	written time.Time
 	size    int64
 	noticed civil.Date // the day of the entry that says that the plan is refused, 0 for none
+	source  string     // the address that it names as its own, "" for none
 }
 
 // door is what an address leads to.
@@ -110,11 +111,11 @@ func (n *notice) entry(name string) *ical.Entry {
 }
 
 // load reads the calendars of some names anew that are not as they were read last. One that
-// cannot be read now is as it was.
-func load(disk afero.Fs, dir string, names []string, was map[string]*stored, n *notice) map[string]*stored {
+// cannot be read now is as it was. source is the address at which each is served.
+func load(disk afero.Fs, dir string, names []string, was map[string]*stored, n *notice, source func(file string) string) map[string]*stored {
 	out := map[string]*stored{}
 	for _, name := range names {
-		f, err := read(disk, dir, name, was[name], n)
+		f, err := read(disk, dir, name, was[name], n, source(name))
 		if err != nil {
 			f = was[name]
 		}
@@ -126,7 +127,7 @@ func load(disk afero.Fs, dir string, names []string, was map[string]*stored, n *
 }
 
 // read reads a calendar; nil for what is none of ours.
-func read(disk afero.Fs, dir, name string, was *stored, n *notice) (*stored, error) {
+func read(disk afero.Fs, dir, name string, was *stored, n *notice, source string) (*stored, error) {
 	info, err := disk.Stat(filepath.Join(dir, name))
 	if err != nil {
 		return nil, err
@@ -135,7 +136,7 @@ func read(disk afero.Fs, dir, name string, was *stored, n *notice) (*stored, err
 	if n != nil {
 		noticed = n.day
 	}
-	if was != nil && was.size == info.Size() && was.written.Equal(info.ModTime()) && was.noticed == noticed {
+	if was != nil && was.size == info.Size() && was.written.Equal(info.ModTime()) && was.noticed == noticed && was.source == source {
 		return was, nil
 	}
 	text, err := publish.Last(disk, dir, name)
@@ -145,11 +146,12 @@ func read(disk afero.Fs, dir, name string, was *stored, n *notice) (*stored, err
 	if !ical.Ours(text) {
 		return was, nil // a good one is better than none
 	}
+	text = ical.Sourced(text, source)
 	modified := info.ModTime()
 	if n != nil {
 		text, modified = n.put(text, name)
 	}
-	return &stored{newFeed(name, text, modified), info.ModTime(), info.Size(), noticed}, nil
+	return &stored{newFeed(name, text, modified), info.ModTime(), info.Size(), noticed, source}, nil
 }
 
 // put puts the entry into a calendar, and returns since when it is there.
@@ -169,15 +171,15 @@ func (s *state) calendars(r *compile.Result) (out []page.Calendar) {
 	}
 	for _, file := range slices.Sorted(maps.Keys(s.feeds)) {
 		name := strings.TrimSuffix(file, ".ics")
-		k := s.ring.Calendars[name]
-		if k == "" {
+		path := s.ring.Feed(name)
+		if path == "" {
 			continue
 		}
 		title := titles[name]
 		if title == "" {
 			title = name
 		}
-		out = append(out, page.Calendar{Name: name, Title: title, Path: "/c/" + string(k) + "/" + file})
+		out = append(out, page.Calendar{Name: name, Title: title, Path: path})
 	}
 	return out
 }
