@@ -91,3 +91,42 @@ func TestPublishedSource(t *testing.T) {
 		t.Error(status, wrong)
 	}
 }
+
+// TestPublishedRenamed: whoever fetches a calendar by the name and the key that it had before
+// has what it is now, also after it was renamed again.
+func TestPublishedRenamed(t *testing.T) {
+	disk := afero.NewMemMapFs()
+	write := func(calendar string) {
+		text := strings.Replace(addressed, "calendar \"evening\" {\n", calendar, 1)
+		if err := afero.WriteFile(disk, "c/plan.care.hcl", []byte(text), 0o644); err != nil {
+			t.Fatal(err)
+		}
+		does(t, disk, "build c")
+		does(t, disk, "publish c www")
+		does(t, disk, "publish c secret --private --keys /k/home.keys --address https://care.example")
+	}
+	write("calendar \"evening\" {\n")
+	var old []string
+	for _, dir := range []string{"www", "secret"} {
+		for at := range published(t, disk, dir) {
+			old = append(old, dir+" "+at)
+		}
+	}
+	for _, name := range []string{"late", "night"} {
+		write("calendar \"" + name + "\" {\n  title = \"Now " + name + "\"\n  formerly = \"evening\"\n")
+		for _, x := range old {
+			dir, at, _ := strings.Cut(x, " ")
+			all := published(t, disk, dir)
+			now := path.Join(path.Dir(at), name+".ics")
+			if all[at] == "" || all[at] != all[now] || !strings.Contains(all[at], "Now "+name) {
+				t.Errorf("%s does not lead to %s", x, now)
+			}
+			if want := map[string]string{"www": "https://public.example/feeds/", "secret": "https://care.example/"}[dir] + now; !strings.Contains(all[at], "\r\nSOURCE;VALUE=URI:"+want+"\r\n") {
+				t.Errorf("%s does not say that it is at %s now", x, want)
+			}
+		}
+	}
+	if out := does(t, disk, "keys c --keys /k/home.keys"); strings.Contains(out, "New:") || strings.Count(out, "calendar") != 1 || !strings.Contains(out, "/night.ics") {
+		t.Error(out)
+	}
+}

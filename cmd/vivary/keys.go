@@ -63,16 +63,13 @@ func (w *world) ring(f *flags, root string, r *compile.Result) (*keys.Ring, erro
 
 // wanted are the addresses that a collection has to have.
 func wanted(r *compile.Result) keys.Wanted {
-	want := keys.Wanted{Title: r.Plan.Title()}
+	var calendars []string
 	if r.Roster != nil {
 		for i := range r.Roster.Calendars {
-			want.Calendars = append(want.Calendars, r.Roster.Calendars[i].Plan.Name.V)
+			calendars = append(calendars, r.Roster.Calendars[i].Plan.Name.V)
 		}
 	}
-	for _, k := range r.Plan.Keepers {
-		want.Keepers = append(want.Keepers, k.Name.V)
-	}
-	return want
+	return keys.For(r.Plan, calendars)
 }
 
 // filled reads a file of keys, and makes those in it that are lacking.

@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"errors"
 	"fmt"
-	"net/url"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -88,8 +87,8 @@ func (w *world) pagesOf(f *flags, root string, r *compile.Result) (func(enclosur
 	if err != nil {
 		return nil, err
 	}
-	base, labels := strings.TrimRight(f.address, "/"), ring.Labels
-	return func(name string) string { return base + "/t/" + string(labels.Of(name)) + "/" + url.PathEscape(name) }, nil
+	base := strings.TrimRight(f.address, "/")
+	return func(name string) string { return base + ring.Label(r.Plan, name) }, nil
 }
 
 // ownPage is the address of a keeper's pages; "" where nobody said where the pages are.

@@ -3,8 +3,10 @@ package main
 import (
 	"errors"
 	"fmt"
+	"maps"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"github.com/spf13/afero"
@@ -43,7 +45,7 @@ func publishTo(w *world, f *flags, args []string) int {
 		fmt.Fprintf(w.err, "vivary publish: %v\n", wording.Plain(err))
 		return usage
 	}
-	paths, err := w.paths(f, root, all)
+	all, paths, err := w.placed(f, root, all)
 	if err != nil {
 		fmt.Fprintf(w.err, "vivary publish: %v\n", wording.Plain(err))
 		return refused
@@ -82,45 +84,82 @@ func (w *world) built(root, dir string) ([]send.Calendar, error) {
 	return all, nil
 }
 
-// paths are where calendars are put below the target: by their names, or with --private by
-// their keys, of which those that are lacking are made. Of the latter each names that address
-// as its own, or none where it is not said how the place is reached: the public one is another.
-func (w *world) paths(f *flags, root string, all []send.Calendar) (map[string]string, error) {
+// placed returns what is put below the target and where: calendars by their names, or with
+// --private by their keys, of which those that are lacking are made. Of the latter each names
+// that address as its own, or none where it is not said how the place is reached: the public
+// one is another. One that is called otherwise now stands under its old name too.
+func (w *world) placed(f *flags, root string, all []send.Calendar) ([]send.Calendar, map[string]string, error) {
 	var names []string
-	for _, c := range all {
-		names = append(names, c.Name)
-	}
-	if !f.private {
-		return send.Paths(names, nil)
+	for _, x := range all {
+		names = append(names, x.Name)
 	}
 	c, _, err := plan.Load(w.disk, root)
-	if err != nil {
-		return nil, err
+	switch {
+	case err != nil && f.private:
+		return nil, nil, err
+	case err != nil: // then nothing is known of names
+		paths, err := send.Paths(names, nil)
+		return all, paths, err
 	}
+	want, ring := keys.For(c, names), (*keys.Ring)(nil)
+	if f.private {
+		if ring, err = w.ringOf(f, root, c, want); err != nil {
+			return nil, nil, err
+		}
+		for i, x := range all {
+			own := ""
+			if f.address != "" {
+				own = strings.TrimRight(f.address, "/") + ring.Feed(x.Name)
+			}
+			all[i].Text = ical.Sourced(x.Text, own)
+		}
+	}
+	led := want.Led(ring)
+	all = underOldNames(all, led)
+	names = names[:0]
+	for _, x := range all {
+		names = append(names, x.Name)
+	}
+	var key func(string) string
+	if f.private {
+		key = func(name string) string { return string(ring.Calendars[orElse(led[name], name)]) }
+	}
+	paths, err := send.Paths(names, key)
+	return all, paths, err
+}
+
+// underOldNames puts calendars under the names as well that led there once, in the place of
+// what was built last under these.
+func underOldNames(all []send.Calendar, led map[string]string) []send.Calendar {
+	texts := map[string][]byte{}
+	for _, x := range all {
+		texts[x.Name] = x.Text
+	}
+	for old, now := range led {
+		texts[old] = texts[now]
+	}
+	out := make([]send.Calendar, 0, len(texts))
+	for _, name := range slices.Sorted(maps.Keys(texts)) {
+		out = append(out, send.Calendar{Name: name, Text: texts[name]})
+	}
+	return out
+}
+
+// ringOf are the keys of calendars that are published; none are made where it is only tried.
+func (w *world) ringOf(f *flags, root string, c *plan.Collection, want keys.Wanted) (*keys.Ring, error) {
 	path, err := w.keysOf(f, root, c)
 	if err != nil {
 		return nil, err
 	}
-	var ring *keys.Ring
-	if f.try {
-		ring, err = keys.Read(w.disk, path)
-	} else {
-		ring, _, err = w.filled(path, keys.Wanted{Title: c.Title(), Calendars: names})
+	if !f.try {
+		ring, _, err := w.filled(path, want)
+		return ring, err
 	}
-	switch {
-	case errors.Is(err, os.ErrNotExist):
+	ring, err := keys.Read(w.disk, path)
+	if errors.Is(err, os.ErrNotExist) {
 		return nil, errors.New("the calendars have no private addresses yet: vivary keys makes them, and so does vivary publish --private without --try")
-	case err != nil:
-		return nil, err
 	}
-	for i, c := range all {
-		own := ""
-		if f.address != "" {
-			own = strings.TrimRight(f.address, "/") + ring.Feed(c.Name)
-		}
-		all[i].Text = ical.Sourced(c.Text, own)
-	}
-	return send.Paths(names, func(name string) string { return string(ring.Calendars[name]) })
+	return ring, err
 }
 
 // elsewhere refuses a target that is a folder of plans, or the one in which the calendars

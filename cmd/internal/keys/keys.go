@@ -16,6 +16,7 @@ import (
 	"fmt"
 	"io"
 	"maps"
+	"net/url"
 	"os"
 	"path/filepath"
 	"regexp"
@@ -27,6 +28,9 @@ import (
 	"github.com/hashicorp/hcl/v2/hclparse"
 	"github.com/hashicorp/hcl/v2/hclwrite"
 	"github.com/spf13/afero"
+
+	"vivary/compile/identity"
+	"vivary/plan"
 )
 
 // Bytes is how many random bytes a key has: 128 bits.
@@ -66,6 +70,8 @@ func (k Key) Is(text string) bool {
 type Ring struct {
 	Calendars map[string]Key
 	Keepers   map[string]Keeper
+	// Former is what calendars and keepers were called before, by what they are: "calendar late".
+	Former map[string]Former
 	// Page opens the pages to whoever only reads. Where a plan has no keepers whoever has it
 	// writes too.
 	Page Key
@@ -106,6 +112,9 @@ type named struct {
 	Name string `hcl:"name,label"`
 	Key  string `hcl:"key"`
 	Mail string `hcl:"mail,optional"`
+
+	Formerly []string `hcl:"formerly,optional"` // what it was called before, the first name first
+	Also     []string `hcl:"also,optional"`     // keys that lead there as well
 }
 
 type only struct {
@@ -154,7 +163,7 @@ func understood(text []byte, path string) (*Ring, error) {
 	if wrong.HasErrors() {
 		return nil, unread(path, wrong)
 	}
-	r := &Ring{Calendars: map[string]Key{}, Keepers: map[string]Keeper{}, Mail: f.Mail}
+	r := &Ring{Calendars: map[string]Key{}, Keepers: map[string]Keeper{}, Former: map[string]Former{}, Mail: f.Mail}
 	seen := map[string]string{}
 	take := func(what, key string) (Key, error) {
 		switch {
@@ -172,14 +181,27 @@ func understood(text []byte, path string) (*Ring, error) {
 			first = e
 		}
 	}
+	before := func(what string, n named) {
+		was := Former{Names: n.Formerly}
+		for _, k := range n.Also {
+			key, err := take(what, k)
+			keep(err)
+			was.Keys = append(was.Keys, key)
+		}
+		if len(was.Names)+len(was.Keys) > 0 {
+			r.Former[what] = was
+		}
+	}
 	for _, c := range f.Calendars {
 		r.Calendars[c.Name], err = take("calendar "+c.Name, c.Key)
 		keep(err)
+		before("calendar "+c.Name, c)
 	}
 	for _, k := range f.Keepers {
 		key, err := take("keeper "+k.Name, k.Key)
 		keep(err)
 		r.Keepers[k.Name] = Keeper{key, k.Mail}
+		before("keeper "+k.Name, k)
 	}
 	if f.Page != nil {
 		r.Page, err = take("page", f.Page.Key)
@@ -211,17 +233,19 @@ func unread(path string, wrong hcl.Diagnostics) error {
 // Wanted are the names for which a collection needs keys.
 type Wanted struct {
 	Title     string // of the collection, for whoever reads the file
-	Calendars []string
-	Keepers   []string
+	Calendars []Named
+	Keepers   []Named
+	Standing  []string // calendars of which the plan says nothing now
 }
 
 // Fill makes a key for each name that has none, and the file where there is none. It takes
-// none away: a calendar that comes back has the address that it had. added names what is new.
+// none away: a calendar that comes back has the address that it had, and what is called
+// otherwise keeps its own. added names what is new.
 func Fill(disk afero.Fs, path string, want Wanted, random io.Reader) (r *Ring, added []string, err error) {
 	text, r, err := read(disk, path)
 	switch {
 	case errors.Is(err, os.ErrNotExist):
-		r = &Ring{Calendars: map[string]Key{}, Keepers: map[string]Keeper{}}
+		r = &Ring{Calendars: map[string]Key{}, Keepers: map[string]Keeper{}, Former: map[string]Former{}}
 		text = []byte("# The private addresses of " + strings.Map(shown, want.Title) + ". Whoever has one sees what it leads to.\n# Keep this file to yourself. To take an address away: vivary keys --renew NAME\n# Who is told by mail when nobody came, from where: mail { server from to user password urgent_at plain }, an attribute a line,\n# and mail = \"...\" in the block of a keeper.\n")
 	case err != nil:
 		return nil, nil, err
@@ -230,7 +254,14 @@ func Fill(disk afero.Fs, path string, want Wanted, random io.Reader) (r *Ring, a
 	if wrong.HasErrors() {
 		return nil, nil, unread(path, wrong)
 	}
-	if added, err = r.fill(file.Body(), want, random); err != nil || len(added) == 0 {
+	moved := r.rename(file.Body(), "calendar", want.Calendars)
+	moved = r.rename(file.Body(), "keeper", want.Keepers) || moved
+	if moved {
+		if r, err = understood(file.Bytes(), path); err != nil {
+			return nil, nil, err
+		}
+	}
+	if added, err = r.fill(file.Body(), want, random); err != nil || len(added) == 0 && !moved {
 		return r, nil, err
 	}
 	return r, added, Write(disk, path, file.Bytes())
@@ -250,14 +281,19 @@ func (r *Ring) fill(body *hclwrite.Body, want Wanted, random io.Reader) (added [
 		added = append(added, strings.Join(append([]string{word}, labels...), " "))
 		return k
 	}
-	for _, name := range want.Calendars {
-		if r.Calendars[name] == "" {
+	for _, n := range want.Calendars {
+		if r.Calendars[n.Name] == "" {
+			r.Calendars[n.Name] = put("calendar", n.Name)
+		}
+	}
+	for _, name := range want.Standing {
+		if r.Calendars[name] == "" && !r.was("calendar", name) {
 			r.Calendars[name] = put("calendar", name)
 		}
 	}
-	for _, name := range want.Keepers {
-		if r.Keepers[name].Key == "" {
-			r.Keepers[name] = Keeper{put("keeper", name), r.Keepers[name].Mail}
+	for _, n := range want.Keepers {
+		if r.Keepers[n.Name].Key == "" {
+			r.Keepers[n.Name] = Keeper{put("keeper", n.Name), r.Keepers[n.Name].Mail}
 		}
 	}
 	if r.Page == "" {
@@ -295,6 +331,7 @@ func Renew(disk afero.Fs, path, name string, random io.Reader) (renewed []string
 			return nil, err
 		}
 		b.Body().SetAttributeValue("key", literal(k))
+		b.Body().RemoveAttribute("also")
 		renewed = append(renewed, whole)
 	}
 	if len(renewed) == 0 {
@@ -309,6 +346,16 @@ func (r *Ring) Feed(name string) string {
 		return ""
 	}
 	return "/c/" + string(r.Calendars[name]) + "/" + name + ".ics"
+}
+
+// Label is the path of the page that the label at an enclosure opens, below the address of
+// whoever serves it. It is made of the name that the enclosure had first: a label stays at a
+// tank for years.
+func (r *Ring) Label(c *plan.Collection, enclosure string) string {
+	if e := c.Enclosure(enclosure); e != nil {
+		enclosure = identity.Enclosure(e)
+	}
+	return "/t/" + string(r.Labels.Of(enclosure)) + "/" + url.PathEscape(enclosure)
 }
 
 // Names are all that have an address, in words: "calendar evening".

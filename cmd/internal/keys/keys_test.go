@@ -13,7 +13,15 @@ import (
 
 const path = "private/quillmoor.keys"
 
-var want = Wanted{Title: "Quillmoor", Calendars: []string{"evening", "morning"}, Keepers: []string{"lead"}}
+var want = Wanted{Title: "Quillmoor", Calendars: names("evening", "morning"), Keepers: names("lead")}
+
+// names are names that were never others.
+func names(all ...string) (out []Named) {
+	for _, name := range all {
+		out = append(out, Named{name, name})
+	}
+	return out
+}
 
 func filled(t *testing.T) (afero.Fs, *Ring) {
 	t.Helper()
@@ -47,7 +55,7 @@ func TestFill(t *testing.T) {
 		t.Error(added, err)
 	}
 	more := want
-	more.Calendars = []string{"night"}
+	more.Calendars = names("night")
 	again, added, err := Fill(disk, path, more, rand.Reader)
 	if err != nil || strings.Join(added, ",") != "calendar night" || again.Calendars["evening"] != r.Calendars["evening"] {
 		t.Error(added, err)

@@ -13,6 +13,7 @@ import (
 
 	"vivary/cmd/internal/journal"
 	"vivary/compile"
+	"vivary/compile/identity"
 )
 
 // House is what pages are made from. It is not changed once it is shown.
@@ -29,6 +30,19 @@ type House struct {
 	Label func(enclosure string) string
 
 	cache cache
+}
+
+// Called returns what the enclosure is called now that had a name first: labels and what was
+// kept of a page live longer than names. It is the name itself where none had it.
+func (h *House) Called(name string) string {
+	if r := h.readable(); r != nil {
+		for _, l := range r.Lives {
+			if identity.Enclosure(l.Plan) == name {
+				return l.Plan.Name.V
+			}
+		}
+	}
+	return name
 }
 
 // Calendar is a feed to which a phone subscribes.

@@ -27,6 +27,8 @@ func (q *request) tank(rest string) {
 	}
 	word, form := strings.CutPrefix(what, "log/")
 	switch {
+	case i < 0 && q.h.Called(name) != name:
+		q.see("/tank/" + q.h.Called(name))
 	case i < 0:
 		q.lost()
 	case what == "":
@@ -44,8 +46,10 @@ func (q *request) tank(rest string) {
 
 // readable is the plan of which enclosures can be shown: as it stands where it can be read,
 // else the last good one; nil for none.
-func (q *request) readable() *compile.Result {
-	switch h := q.h; {
+func (q *request) readable() *compile.Result { return q.h.readable() }
+
+func (h *House) readable() *compile.Result {
+	switch {
 	case h.Result.Roster != nil:
 		return h.Result
 	case h.Good != nil && h.Good.Roster != nil:

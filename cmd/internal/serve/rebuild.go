@@ -152,18 +152,15 @@ func (s *Server) lastEdit(r *compile.Result) time.Time {
 // complete fills in a state what is read from files: keys and calendars.
 func (s *Server) complete(now, was *state) error {
 	r := now.house.Result
-	want := keys.Wanted{Title: r.Plan.Title()}
 	names, err := files(s.Disk, s.Builder.Out)
 	if err != nil {
 		return err
 	}
+	var standing []string
 	for _, name := range names {
-		want.Calendars = append(want.Calendars, strings.TrimSuffix(name, ".ics"))
+		standing = append(standing, strings.TrimSuffix(name, ".ics"))
 	}
-	for _, k := range r.Plan.Keepers {
-		want.Keepers = append(want.Keepers, k.Name.V)
-	}
-	if now.ring, _, err = keys.Fill(s.Disk, s.Keys, want, rand.Reader); err != nil {
+	if now.ring, _, err = keys.Fill(s.Disk, s.Keys, keys.For(r.Plan, standing), rand.Reader); err != nil {
 		return err
 	}
 	var before map[string]*stored
@@ -172,8 +169,7 @@ func (s *Server) complete(now, was *state) error {
 	}
 	now.feeds = load(s.Disk, s.Builder.Out, names, before, s.notice(now.house), func(file string) string { return s.source(now.ring, file) })
 	now.house.Calendars = now.calendars(r)
-	labels := now.ring.Labels
-	now.house.Label = func(enclosure string) string { return "/t/" + string(labels.Of(enclosure)) + "/" + enclosure }
+	now.house.Label = func(enclosure string) string { return now.ring.Label(r.Plan, enclosure) }
 	now.hang()
 	return nil
 }

@@ -89,7 +89,7 @@ func (s *Server) answer(w http.ResponseWriter, r *http.Request) (what, name stri
 	path := r.URL.Path
 	if rest, ok := strings.CutPrefix(path, "/c/"); ok && now != nil {
 		key, file, _ := strings.Cut(rest, "/")
-		if d, ok := now.open(key); ok && d.feed != nil && file == d.feed.name {
+		if d, ok := now.open(key); ok && d.leads(file) {
 			common(w.Header())
 			if r.Method != http.MethodGet && r.Method != http.MethodHead {
 				w.Header().Set("Allow", "GET, HEAD")
@@ -152,6 +152,7 @@ const kept = 400 * 24 * 60 * 60
 // label answers for the code at a tank: with the keeper's own page of it where the phone is a
 // keeper's, else with what anybody in front of it may read.
 func (s *Server) label(w *recorder, r *http.Request, now *state, tank string) {
+	tank = now.house.Called(tank)
 	if c, err := r.Cookie(cookie); err == nil {
 		if d, ok := now.open(c.Value); ok && d.visitor != nil {
 			http.Redirect(w, r, d.visitor.Home+"/tank/"+tank, http.StatusSeeOther)

@@ -44,6 +44,7 @@ type stored struct {
 type door struct {
 	sum     [sha256.Size]byte
 	feed    *feed
+	named   []string // the names under which the calendar is fetched, that of now first
 	visitor *page.Visitor
 }
 
@@ -55,6 +56,29 @@ func (s *state) open(key string) (door, bool) {
 	return d, ok && subtle.ConstantTimeCompare(sum[:], d.sum[:]) == 1
 }
 
+// leads reports whether a door leads to a calendar under the name of a file: the one that it
+// has, or had once.
+func (d *door) leads(file string) bool {
+	name, ok := strings.CutSuffix(file, ".ics")
+	return ok && d.feed != nil && slices.Contains(d.named, name)
+}
+
+// fed returns the calendar to which those who subscribed to a name are led, with all names
+// under which they did; nil for none. One that the plan calls otherwise already and that was
+// not built since stands under a name of before.
+func (s *state) fed(name string) (*stored, []string) {
+	names := append([]string{name}, s.ring.Former["calendar "+name].Names...)
+	if f := s.feeds[name+".ics"]; f != nil {
+		return f, names
+	}
+	for _, was := range slices.Backward(names[1:]) {
+		if f := s.feeds[was+".ics"]; f != nil && s.ring.Calendars[was] == "" {
+			return f, names
+		}
+	}
+	return nil, nil
+}
+
 // hang makes the doors.
 func (s *state) hang() {
 	s.doors = make(map[[sha256.Size]byte]door, len(s.feeds)+len(s.ring.Keepers)+1)
@@ -64,15 +88,21 @@ func (s *state) hang() {
 			s.doors[d.sum] = d
 		}
 	}
-	for file, f := range s.feeds {
-		put(s.ring.Calendars[strings.TrimSuffix(file, ".ics")], door{feed: f.feed})
+	for name, key := range s.ring.Calendars {
+		if f, names := s.fed(name); f != nil {
+			for _, k := range append([]keys.Key{key}, s.ring.Former["calendar "+name].Keys...) {
+				put(k, door{feed: f.feed, named: names})
+			}
+		}
 	}
 	c := s.house.Result.Plan
 	for name, k := range s.ring.Keepers {
 		// A keeper whom the plan no longer knows has no address: nobody else is meant by it. A
 		// plan that cannot be read takes nobody's.
 		if c.Keeper(name) != nil || !understood(s.house.Result) {
-			put(k.Key, door{visitor: &page.Visitor{Keeper: name, Writes: true, Home: "/k/" + string(k.Key)}})
+			for _, k := range append([]keys.Key{k.Key}, s.ring.Former["keeper "+name].Keys...) {
+				put(k, door{visitor: &page.Visitor{Keeper: name, Writes: true, Home: "/k/" + string(k)}})
+			}
 		}
 	}
 	put(s.ring.Page, door{visitor: &page.Visitor{Writes: understood(s.house.Result) && len(c.Keepers) == 0, Home: "/k/" + string(s.ring.Page)}})
