@@ -4,7 +4,9 @@ package faulty
 import (
 	"errors"
 	"os"
+	"strings"
 	"sync"
+	"syscall"
 	"time"
 
 	"github.com/spf13/afero"
@@ -17,6 +19,9 @@ type Disk struct {
 	At    int // the call that fails, from 1; 0 for none
 	Dead  bool
 	Short bool // a write takes a half and does not say so
+
+	// Full is a folder in which there is no room for another file; "" for none.
+	Full string
 
 	// Each is called before every call; nil for nothing.
 	Each func()
@@ -51,6 +56,9 @@ func (d *Disk) Open(name string) (afero.File, error) { return d.OpenFile(name, o
 func (d *Disk) OpenFile(name string, flag int, mode os.FileMode) (afero.File, error) {
 	if err := d.fail("open " + name); err != nil {
 		return nil, err
+	}
+	if d.Full != "" && flag&(os.O_WRONLY|os.O_RDWR) != 0 && strings.HasPrefix(name, d.Full) {
+		return nil, &os.PathError{Op: "open", Path: name, Err: syscall.ENOSPC}
 	}
 	opened, err := d.Fs.OpenFile(name, flag, mode)
 	if err != nil {

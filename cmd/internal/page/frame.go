@@ -61,8 +61,9 @@ type frame struct {
 	Style  string
 	Who    string // the keeper, as people call them
 	Banner *banner
-	Urgent int // how many findings are urgent
-	Found  int // how many there are
+	Failed []string // that calendars cannot be written: since when, what that means, why
+	Urgent int      // how many findings are urgent
+	Found  int      // how many there are
 }
 
 // banner says on each page that the plan is refused.
@@ -83,7 +84,24 @@ func (q *request) frame(title, here string) frame {
 			f.Banner.Since = "since " + q.moment(h.Refused)
 		}
 	}
+	if h.Failed != "" {
+		f.Failed = q.failed()
+	}
 	return f
+}
+
+// failed says that calendars cannot be written: since when, what that means, and why.
+func (q *request) failed() []string {
+	last := "as they were last"
+	if !q.h.Built.IsZero() {
+		last = "as they were on " + q.moment(q.h.Built)
+	}
+	pages := "These pages show what was: go by them."
+	if q.h.Behind {
+		pages = "The plan cannot be read either: these pages are of before too, and ticks are not taken."
+	}
+	return []string{"since " + q.moment(q.h.Since), "Phones show them " + last + ", without what was planned or logged since. " + pages,
+		"It is tried again each minute. Whoever looks after the server has to see to it, which says: " + q.h.Failed + "."}
 }
 
 // moment words a time: "Tue 3 Mar, 19:40".

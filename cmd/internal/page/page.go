@@ -23,6 +23,9 @@ type House struct {
 	Good      *compile.Result
 	Refused   time.Time // since when the plan is refused; zero where it is not
 	Built     time.Time // when calendars were last written; zero for never
+	Failed    string    // why calendars cannot be written, "" where they can
+	Since     time.Time // since when they cannot
+	Behind    bool      // the plan cannot be read either: Result is of before
 	Base      string    // how the server is reached, without a slash at its end: "https://care.example"
 	Calendars []Calendar
 	// Label returns the path of the page that the label at an enclosure opens, "" for none. It

@@ -32,8 +32,6 @@ func (p *Pages) Public(w http.ResponseWriter, r *http.Request, h *House, enclosu
 	}
 	out := publicPage{frame: q.frame(c.Lives[i].Plan.Shown(), ""), about: aboutOf(c, i)}
 	out.Ring = daylist.Numbers(c.Plan, nil)
-	if out.Banner != nil {
-		out.Banner = nil // it is no business of visitors, and what is said here is from what can be read
-	}
+	out.Banner, out.Failed = nil, nil // it is no business of visitors, and what is said here is from what can be read
 	q.show(http.StatusOK, "public", out)
 }

@@ -3,6 +3,7 @@ package serve
 import (
 	"context"
 	"fmt"
+	"html"
 	"maps"
 	"net/http/httptest"
 	"slices"
@@ -158,5 +159,79 @@ func TestEveryCallFails(t *testing.T) {
 			t.Logf("%d calls", n-1)
 			return
 		}
+	}
+}
+
+// TestPagesSayWhatCannotBeWritten: while calendars cannot be written every page of a keeper
+// says so at once, since when and why, and goes on with the plan as it is; a visitor at a tank
+// is told nothing of it, and once there is room it is over.
+func TestPagesSayWhatCannotBeWritten(t *testing.T) {
+	h := serving(t)
+	real, ring := h.disk, h.state.Load().ring
+	home := "/k/" + string(ring.Keepers["lead"].Key) + "/"
+	label := h.state.Load().house.Label("tub-1")
+	says := func(path string) string {
+		t.Helper()
+		got := h.ask("GET", path)
+		text := body(t, got)
+		if got.StatusCode != 200 {
+			t.Errorf("%s: %s", path, got.Status)
+		}
+		_, said, ok := strings.Cut(text, "<b>Calendars cannot be written</b> ")
+		if said, _, _ = strings.Cut(said, "</aside>"); !ok {
+			return ""
+		}
+		return html.UnescapeString(said)
+	}
+	edit := func(at string) {
+		h.put("collection.care.hcl", strings.Replace(begin, "19:30", at, 1))
+		h.later(time.Hour)
+		h.Rebuild(t.Context())
+	}
+	for _, path := range []string{"", "week", "tanks", "tank/tub-1", "calendars", "findings"} {
+		if said := says(home + path); said != "" {
+			t.Errorf("%s: said of a good build: %s", path, said)
+		}
+	}
+	h.Disk = &faulty.Disk{Fs: real, Full: h.Builder.Out}
+	edit("20:15")
+	for _, path := range []string{"", "week", "tanks", "tank/tub-1", "calendars", "findings"} {
+		said := says(home + path)
+		for _, want := range []string{"since Wed 25 Nov, 19:00.", "Phones show them as they were on Wed 25 Nov, 18:00", "go by them", "the disk is full"} {
+			if !strings.Contains(said, want) {
+				t.Errorf("%s lacks %q: %s", path, want, said)
+			}
+		}
+	}
+	if text := body(t, h.ask("GET", home)); !strings.Contains(text, "20:15") {
+		t.Error("the page is not of the plan as it is")
+	}
+	if out, err := h.note(t.Context(), page.Visitor{Keeper: "lead", Writes: true}, []string{"2026-11-25 18:00 by lead tub-1 done water"}); err != nil || len(out.Written) != 1 || says(home) == "" {
+		t.Error("a tick is not taken, or the page is silent after it", err)
+	}
+	if text := body(t, h.ask("GET", label)); strings.Contains(text, "cannot be written") {
+		t.Error("a visitor is told of it")
+	}
+	if wait := h.untilNext(); wait > time.Minute {
+		t.Errorf("it is tried again after %v", wait)
+	}
+	h.Disk = &faulty.Disk{Fs: real, At: 1, Dead: true}
+	edit("20:45")
+	if said := says(home); !strings.Contains(said, "since Wed 25 Nov, 19:00.") || !strings.Contains(said, "these pages are of before too") || strings.Contains(said, "go by them") {
+		t.Errorf("nothing can be read: %s", said)
+	}
+	h.Disk = real
+	h.Rebuild(t.Context())
+	if said := says(home); said != "" || h.untilNext() <= time.Minute {
+		t.Errorf("it is over: %s", said)
+	}
+
+	// A server that begins then has pages too.
+	h.Disk = &faulty.Disk{Fs: real, Full: h.Builder.Out}
+	h.put("collection.care.hcl", begin)
+	h.Server = New(h.Options)
+	h.Rebuild(t.Context())
+	if said := says(home); !strings.Contains(said, "as they were last") {
+		t.Errorf("begun anew: %s", said)
 	}
 }

@@ -12,6 +12,7 @@ import (
 	"strings"
 	"time"
 
+	"vivary/cmd/internal/builder"
 	"vivary/cmd/internal/journal"
 	"vivary/cmd/internal/keys"
 	"vivary/cmd/internal/page"
@@ -25,11 +26,19 @@ import (
 // folder may miss something.
 const hourly = time.Hour
 
+// anew is after how long it is tried once more to write what could not be written: no change
+// of a plan tells that a disk has room.
+const anew = time.Minute
+
 // untilNext is how long it is until the next build that nothing causes but the time: a new
 // day where the animals are, the day on which calendars say that the plan is refused.
 func (s *Server) untilNext() time.Duration {
 	now, wait := s.Clock(), hourly
-	if st := s.state.Load(); st != nil {
+	st := s.state.Load()
+	if st == nil || st.house.Failed != "" {
+		wait = anew
+	}
+	if st != nil {
 		if loc := st.house.Result.Plan.Location; loc != nil {
 			midnight := (civil.FromTime(now.In(loc)) + 1).At(0, loc)
 			wait = min(wait, midnight.Sub(now)+2*time.Second)
@@ -51,6 +60,12 @@ func (s *Server) Rebuild(ctx context.Context) {
 	shown := s.shown
 	s.mu.Unlock()
 	built, err := s.Builder.Build(s.Disk, s.Lock, true)
+	if err != nil && (built == nil || built.Result == nil) {
+		// Where only the calendars cannot be written, pages show the plan as it is.
+		if r, e := s.Builder.Compile(s.Disk); e == nil {
+			built = &builder.Built{Result: r}
+		}
+	}
 	s.mu.Lock()
 	defer s.mu.Unlock()
 	was := s.state.Load()
@@ -62,30 +77,18 @@ func (s *Server) Rebuild(ctx context.Context) {
 		now.house = s.houseOf(was.house.Result, was)
 	case built != nil && built.Result != nil:
 		now.house = s.houseOf(built.Result, was)
-	}
-	if err != nil && now.house != nil { // nothing was written
-		now.house.Built = time.Time{}
-		if was != nil {
-			now.house.Built = was.house.Built
-		}
-	}
-	if err != nil {
-		now.failed, now.since = wording.Plain(err).Error(), s.Clock()
-		if was != nil && was.failed != "" {
-			now.since = was.since
-		}
-		s.Log.LogAttrs(ctx, slog.LevelError, "not built", slog.String("why", now.failed))
-	}
-	if now.house == nil {
+	default:
+		s.Log.LogAttrs(ctx, slog.LevelError, "not built", slog.String("why", wording.Plain(err).Error()))
 		s.ended("failed", nil)
 		s.Measures.built("failed", time.Since(begun), nil)
 		return
 	}
+	if err != nil { // nothing was written
+		s.failed(ctx, "not built", err, now.house, was)
+		now.house.Behind = built == nil || built.Result == nil
+	}
 	if err := s.complete(now, was); err != nil {
-		s.Log.LogAttrs(ctx, slog.LevelError, "not served", slog.String("why", wording.Plain(err).Error()))
-		if now.failed == "" {
-			now.failed, now.since = wording.Plain(err).Error(), s.Clock()
-		}
+		s.failed(ctx, "not served", err, now.house, was)
 		if was == nil {
 			s.ended("failed", nil)
 			s.Measures.built("failed", time.Since(begun), nil)
@@ -103,9 +106,27 @@ func (s *Server) Rebuild(ctx context.Context) {
 	s.Log.LogAttrs(ctx, slog.LevelInfo, "built", slog.String("outcome", how), slog.Int("calendars", len(now.feeds)), slog.Int("findings", len(now.house.Result.Findings)), slog.Duration("took", time.Since(begun)))
 }
 
+// failed says in the log and on the pages that calendars cannot be written, or served, and
+// since when. What failed first is what is said.
+func (s *Server) failed(ctx context.Context, what string, err error, h *page.House, was *state) {
+	why := wording.Plain(err).Error()
+	s.Log.LogAttrs(ctx, slog.LevelError, what, slog.String("why", why))
+	if h.Failed != "" {
+		return
+	}
+	h.Failed, h.Since, h.Built = why, s.Clock(), time.Time{}
+	if was == nil {
+		return
+	}
+	h.Built = was.house.Built
+	if was.house.Failed != "" {
+		h.Since = was.house.Since
+	}
+}
+
 func outcome(now *state) string {
 	switch {
-	case now.failed != "":
+	case now.house.Failed != "":
 		return "failed"
 	case now.house.Result.Refused():
 		return "refused"
@@ -249,6 +270,7 @@ func (s *Server) show(r *compile.Result) {
 	now := *was
 	now.house = s.houseOf(r, was)
 	now.house.Built, now.house.Calendars, now.house.Label = was.house.Built, was.house.Calendars, was.house.Label
+	now.house.Failed, now.house.Since = was.house.Failed, was.house.Since
 	s.state.Store(&now)
 	s.shown++
 	select {

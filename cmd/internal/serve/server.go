@@ -237,9 +237,9 @@ func (s *Server) health(w http.ResponseWriter, now *state) {
 	case now == nil:
 		w.WriteHeader(http.StatusServiceUnavailable)
 		_, _ = w.Write([]byte("not ready yet\n"))
-	case now.failed != "":
+	case now.house.Failed != "":
 		w.WriteHeader(http.StatusServiceUnavailable)
-		_, _ = w.Write([]byte("no calendar could be written since " + now.since.UTC().Format(time.RFC3339) + "\n"))
+		_, _ = w.Write([]byte("no calendar could be written since " + now.house.Since.UTC().Format(time.RFC3339) + "\n"))
 	case now.house.Result.Refused():
 		_, _ = w.Write([]byte("serving; the plan is refused since " + now.house.Refused.UTC().Format(time.RFC3339) + "\n"))
 	default:

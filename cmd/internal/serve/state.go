@@ -23,12 +23,10 @@ import (
 
 // state is what is served. It is not changed once it is: a change is another state.
 type state struct {
-	house  *page.House
-	feeds  map[string]*stored // by the name of the file
-	ring   *keys.Ring
-	doors  map[[sha256.Size]byte]door
-	failed string    // why the calendars could not be written, "" where they could
-	since  time.Time // since when they could not
+	house *page.House
+	feeds map[string]*stored // by the name of the file
+	ring  *keys.Ring
+	doors map[[sha256.Size]byte]door
 }
 
 // stored is a feed with the file from which it was made.

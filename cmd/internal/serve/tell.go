@@ -78,8 +78,8 @@ func (s *Server) sight() (out silence.Sight, known bool) {
 	} else {
 		out.Result = now.house.Result
 		switch {
-		case now.failed != "":
-			out.Why = "Why: " + now.failed + "."
+		case now.house.Failed != "":
+			out.Why = "Why: " + now.house.Failed + "."
 		case out.Result.Refused():
 			out.Why = "The plan has a mistake."
 		}
