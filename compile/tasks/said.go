@@ -128,7 +128,7 @@ func placesIn(text string) (all []string) {
 // since what was planned when it was put up may have been held meanwhile, and was done.
 func (l *List) at(of []*roster.Entry, place string, on int) (meant *roster.Entry) {
 	for _, e := range of {
-		if l.label(e.Plan().Name.V, group(e)) == place && (meant == nil || e.Days.Has(on) && !meant.Days.Has(on)) {
+		if l.means(place, e) && (meant == nil || e.Days.Has(on) && !meant.Days.Has(on)) {
 			meant = e
 		}
 	}

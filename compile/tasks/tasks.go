@@ -194,30 +194,6 @@ func (l *List) block(b *strings.Builder, d *rounds.Due) {
 	}
 }
 
-// mark stands before each place.
-const mark = "- "
-
-// label names animals at a place in a way that means no others: by the titles that people
-// know, unless two are called so.
-func (l *List) label(place, group string) string {
-	c := l.r.Plan
-	title, alone := place, false
-	if e := c.Enclosure(place); e != nil {
-		title = e.Shown()
-		alone = len(e.Animals) == 1 && e.Animals[0].Name.V == group
-	} else if k := c.Rack(place); k != nil {
-		title = k.Shown()
-	}
-	same := l.titles[title] > 1
-	if title = oneLine(title); same {
-		title += " (" + place + ")"
-	}
-	if group != "" && !alone {
-		title += ", " + group
-	}
-	return title
-}
-
 // oneLine is a text on one line, with letters put together in one way: apps change both.
 func oneLine(text string) string { return norm.NFC.String(strings.Join(strings.Fields(text), " ")) }
 

@@ -145,6 +145,7 @@ func TestSaid(t *testing.T) {
 		"a meal called off":           {"-Feed", evening, evening, "", "2026-11-25 by lead tub-N adult skipped feed"},
 		"called off, and noted":       {"-Spot clean", evening, evening, "2026-11-25 tub-1 done spot-clean\n2026-11-25 tub-2 done spot-clean\n2026-11-25 tub-3 done spot-clean\n", ""},
 		"done before its day":         {"Spot clean", evening.Add(-day), evening, "", "2026-11-24 20:00 by lead tub-N done spot-clean"},
+		"long before its day":         {"Spot clean", evening.Add(-60 * day), evening.Add(7 * day), "", "2026-09-26 21:00 by lead tub-N done spot-clean"},
 		"read in the morning":         {"Spot clean", evening.Add(-18 * time.Minute), evening.Add(12 * time.Hour), "", "2026-11-25 19:42 by lead tub-N done spot-clean"},
 		"of two rounds":               {"25 19:30 Fresh water", evening.Add(-18 * time.Minute), evening, "", "2026-11-25 19:42 by lead tub-N done water"},
 		"of two rounds, late":         {"25 08:00 Fresh water", evening.Add(-18 * time.Minute), evening, "", "2026-11-25 08:00 tub-N done water"},
@@ -182,12 +183,19 @@ func TestSaid(t *testing.T) {
 func TestSameTask(t *testing.T) {
 	before := tasks.Of(compiled(t, house, "", evening), "").Wanted(1)
 	for name, x := range map[string]struct{ text, log, want, untold string }{
-		"one more":     {strings.Replace(house, "1 to 3", "1 to 4", 1), "", "tub-1 tub-2 tub-3", ""},
-		"one less":     {strings.Replace(house, "1 to 3", "1 to 2", 1), "", "tub-1 tub-2", "Tub 3, adult"},
-		"another meal": {strings.Replace(house, "per_animal = 2", "per_animal = 1", 1), "", "tub-1 tub-2 tub-3", ""},
-		"held":         {house, "2026-11-25 tub-2 moult\n", "tub-1 tub-2 tub-3", ""},
-		"another hour": {strings.Replace(house, "19:30", "18:00", 1), "", "tub-1 tub-2 tub-3", ""},
-		"a new keeper": {strings.Replace(house, `= "lead"`, `= "relief"`, 1), "", "tub-1 tub-2 tub-3", ""},
+		"one more":                 {strings.Replace(house, "1 to 3", "1 to 4", 1), "", "tub-1 tub-2 tub-3", ""},
+		"one less":                 {strings.Replace(house, "1 to 3", "1 to 2", 1), "", "tub-1 tub-2", "Tub 3, adult"},
+		"another meal":             {strings.Replace(house, "per_animal = 2", "per_animal = 1", 1), "", "tub-1 tub-2 tub-3", ""},
+		"held":                     {house, "2026-11-25 tub-2 moult\n", "tub-1 tub-2 tub-3", ""},
+		"another hour":             {strings.Replace(house, "19:30", "18:00", 1), "", "tub-1 tub-2 tub-3", ""},
+		"another title":            {strings.Replace(house, `"Tub"`, `"Sling box"`, 1), "", "tub-1 tub-2 tub-3", ""},
+		"a title that another had": {strings.Replace(house, `"1 to 3"`, "\"1 to 3\"\n  number \"1\" {\n    title = \"Tub 2\"\n  }\n  number \"2\" {\n    title = \"Tub 1\"\n  }", 1), "", "tub-1 tub-2 tub-3", ""},
+		"another name":             {strings.Replace(house, "enclosure \"tub\" {", "enclosure \"box\" {\n  formerly = \"tub\"", 1), "", "box-1 box-2 box-3", ""},
+		"a name that another has by now": {strings.Replace(house, "enclosure \"tub\" {", "enclosure \"box\" {\n  formerly = \"tub\"", 1) +
+			strings.Replace(house[strings.Index(house, "enclosure"):], "feeding", "  feeding", 1), "", "tub-1 tub-2 tub-3", ""},
+		"animals of another name": {strings.NewReplacer("feeding \"adult\" {", "feeding \"grown\" {\n    formerly = \"adult\"", "animals \"adult\" {", "animals \"grown\" {\n    formerly = \"adult\"").Replace(house), "", "tub-1 tub-2 tub-3", ""},
+		"more animals":            {house[:strings.LastIndex(house, "}")] + "  animals \"other\" {\n    count = 1\n    stage = \"adult\"\n    origin = \"captive bred\"\n    paper = \"invoice 119\"\n  }\n}\n", "", "", "Tub 1 Tub 2 Tub 3"},
+		"a new keeper":            {strings.Replace(house, `= "lead"`, `= "relief"`, 1), "", "tub-1 tub-2 tub-3", ""},
 	} {
 		r := compiled(t, x.text, x.log, evening)
 		facts, untold := tasks.Of(r, "").Said([]ical.Seen{ticked(t, before, "Feed", evening)}, "")
@@ -228,6 +236,9 @@ func TestUntold(t *testing.T) {
 		"of another list": {seen: change("Feed", func(s *ical.Seen) { s.UID = "vivary-00000000" + s.UID[15:] }), none: true},
 		"of somebody":     {seen: change("Feed", func(s *ical.Seen) { s.UID = "x" }), none: true},
 		"no day":          {seen: change("Feed", func(s *ical.Seen) { s.UID = strings.Replace(s.UID, "20261125", "20261325", 1) }), none: true},
+		"a date alone":    {seen: change("Feed", func(s *ical.Seen) { s.UID = "20261125-x" }), none: true},
+		"cut short":       {seen: change("Feed", func(s *ical.Seen) { s.UID = s.UID[:len("vivary-00000000-2026")] }), none: true},
+		"another sign":    {seen: change("Feed", func(s *ical.Seen) { s.UID = strings.Replace(s.UID, "20261125-", "20261125+", 1) }), none: true},
 		"called off tomorrow": {seen: change("Feed", func(s *ical.Seen) {
 			s.UID = strings.Replace(s.UID, "1125", "1126", 1)
 			s.Done, s.Cancelled = false, true

@@ -52,6 +52,9 @@ func TestText(t *testing.T) {
 	if got := put(t, house+pit, "", evening); !strings.Contains(got, "- Tub 1 (pit)\n- Tub 1 (tub-1)\n- Tub 2\n") {
 		t.Errorf("two of one title are not told apart:\n%s", got)
 	}
+	if got := put(t, strings.Replace(house, `"Tub"`, `"Sling box"`, 1), "", evening); !strings.Contains(got, "Feed 2 adult crickets: Sling box 1 to 3\n") || !strings.Contains(got, "- Sling box 1 (tub-1)\n- Sling box 2 (tub-2)\n") {
+		t.Errorf("a title that is not the name stands alone:\n%s", got)
+	}
 	var numbers []string
 	for n := 1; n < 80; n += 2 {
 		numbers = append(numbers, fmt.Sprint(n))
@@ -59,6 +62,32 @@ func TestText(t *testing.T) {
 	got = put(t, strings.Replace(house, `"1 to 3"`, `"`+strings.Join(numbers, ", ")+`"`, 1), "", evening)
 	if !strings.Contains(got, "Fresh water: 40 enclosures\n") || strings.Count(got, "\n- Tub 79\n") < 5 {
 		t.Errorf("%.3000s", got)
+	}
+}
+
+// TestTitles: a title names each place once, and a rack by its title; a task is due when its
+// round is over.
+func TestTitles(t *testing.T) {
+	racked := strings.NewReplacer(`  room    = "east"`, `  rack    = "wall"`, `at = "08:00"`, "at = \"08:00\"\n  within = \"40 min\"").Replace(house) +
+		"rack \"wall\" {\n  room        = \"east\"\n  thermometer = true\n}\n"
+	two := house[:strings.LastIndex(house, "}")] + "  animals \"other\" {\n    count  = 1\n    stage  = \"adult\"\n    origin = \"captive bred\"\n    paper  = \"invoice 119\"\n  }\n\n  feeding \"other\" {\n    on         = [\"wed\"]\n    prey       = \"cricket adult\"\n    per_animal = 2\n    round      = \"evening\"\n  }\n}\n"
+	for name, x := range map[string]struct{ text, want string }{
+		"a rack":     {racked, "reset: Wall\n"},
+		"two groups": {two, "Feed: Tub 1 to 3\nFeed 2 adult crickets (adult):\n"},
+	} {
+		got := put(t, x.text, "", evening)
+		if !strings.Contains(got, x.want) {
+			t.Errorf("%s: nowhere stands %q in\n%s", name, x.want, got)
+		}
+	}
+	for _, todo := range tasks.Of(compiled(t, racked, "", evening), "").Wanted(1) {
+		want := time.Hour
+		if todo.Start.Hour() == 8 {
+			want = 40 * time.Minute
+		}
+		if got := todo.Due.Sub(todo.Start); got != want {
+			t.Errorf("%s is due %s after its beginning", todo.Summary, got)
+		}
 	}
 }
 
