@@ -36,6 +36,10 @@ const (
 // else changed it meanwhile.
 var ErrConflict = errors.New("it was changed by somebody else meanwhile")
 
+// errLate is the error of a server that is there and gives no whole answer. What was asked may
+// have been done all the same.
+var errLate = errors.New("gives no whole answer within a minute: try again later")
+
 // New makes a client of the list at an address, or of the server that has it. Where the way
 // there is not encrypted, and leaves this machine, bare has to say that this is meant.
 func New(address string, login Login, bare bool) (*Client, error) {
@@ -82,6 +86,9 @@ func (c *Client) Do(req *http.Request) (*http.Response, error) {
 	req.Header.Set("User-Agent", "vivary")
 	answer, err := c.http.Do(req)
 	if err != nil {
+		if late(err) {
+			return nil, c.late()
+		}
 		var sent *url.Error
 		if errors.As(err, &sent) {
 			err = sent.Err // without the address: it is said by whoever knows what was asked
@@ -92,13 +99,22 @@ func (c *Client) Do(req *http.Request) (*http.Response, error) {
 		}
 		return nil, fmt.Errorf("%s: %w", c.base.Host, err)
 	}
-	answer.Body = &bounded{answer.Body, most}
+	answer.Body = &bounded{answer.Body, c, most}
 	return answer, nil
 }
+
+// late reports whether it is an error of having waited for too long.
+func late(err error) bool {
+	var of net.Error
+	return errors.As(err, &of) && of.Timeout()
+}
+
+func (c *Client) late() error { return fmt.Errorf("%s %w", c.base.Host, errLate) }
 
 // bounded is an answer of which only so much is read.
 type bounded struct {
 	io.ReadCloser
+	of   *Client
 	left int
 }
 
@@ -108,6 +124,9 @@ func (b *bounded) Read(p []byte) (int, error) {
 	}
 	n, err := b.ReadCloser.Read(p[:min(len(p), b.left)])
 	b.left -= n
+	if late(err) {
+		err = b.of.late()
+	}
 	return n, err
 }
 
@@ -128,7 +147,10 @@ func (c *Client) ask(ctx context.Context, method, path string, head map[string]s
 	}
 	defer answer.Body.Close()
 	text, err := io.ReadAll(answer.Body)
-	if err != nil {
+	switch {
+	case errors.Is(err, errLate):
+		return 0, nil, err
+	case err != nil:
 		return 0, nil, fmt.Errorf("%s: the answer breaks off: %w", c.base.Host, err)
 	}
 	return answer.StatusCode, text, nil

@@ -6,10 +6,12 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"io"
 	"net/http"
 	"net/http/httptest"
 	"strings"
 	"testing"
+	"time"
 )
 
 // Neither server lets an object be written over that is no more as it was read, nor one be made
@@ -184,6 +186,64 @@ func TestOddServers(t *testing.T) {
 	}
 	if asked {
 		t.Error("another server was asked")
+	}
+}
+
+// A server that is there and says nothing, or begins an answer and does not end it, is waited
+// for once and no longer, whatever it was asked, and that is said in words.
+func TestHangs(t *testing.T) {
+	for name, answer := range map[string]http.HandlerFunc{
+		"nothing": func(http.ResponseWriter, *http.Request) {},
+		"a head": func(w http.ResponseWriter, _ *http.Request) {
+			w.WriteHeader(http.StatusMultiStatus)
+			_ = http.NewResponseController(w).Flush()
+		},
+		"half": func(w http.ResponseWriter, _ *http.Request) {
+			w.WriteHeader(http.StatusMultiStatus)
+			fmt.Fprint(w, `<multistatus xmlns="DAV:"><response>`)
+			_ = http.NewResponseController(w).Flush()
+		},
+		"a byte at a time": func(w http.ResponseWriter, r *http.Request) {
+			w.WriteHeader(http.StatusMultiStatus)
+			for r.Context().Err() == nil {
+				fmt.Fprint(w, " ")
+				_ = http.NewResponseController(w).Flush()
+				time.Sleep(5 * time.Millisecond)
+			}
+		},
+	} {
+		ended := make(chan struct{})
+		server := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+			_, _ = io.Copy(io.Discard, r.Body)
+			answer(w, r)
+			<-ended
+		}))
+		c, err := New(server.URL+"/list/", login, false)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if c.http.Timeout != patience {
+			t.Error("nobody ends it")
+		}
+		c.http.Timeout = 300 * time.Millisecond
+		ctx := context.Background()
+		for what, ask := range map[string]func() error{
+			"find":   func() error { return c.Find(ctx) },
+			"list":   func() error { _, err := c.List(ctx); return err },
+			"put":    func() error { return c.Put(ctx, c.path("a"), "", []byte("x")) },
+			"delete": func() error { return c.Delete(ctx, c.path("a"), "e") },
+		} {
+			begun := time.Now()
+			err := ask()
+			if err == nil || !strings.HasSuffix(err.Error(), c.base.Host+" gives no whole answer within a minute: try again later") {
+				t.Errorf("%s, %s: %v", name, what, err)
+			}
+			if took := time.Since(begun); took > 2*c.http.Timeout {
+				t.Errorf("%s, %s: it is waited for %s", name, what, took)
+			}
+		}
+		close(ended)
+		server.Close()
 	}
 }
 

@@ -71,6 +71,9 @@ func (c *Client) named(path string) string {
 
 // notFound says why there is no list, in words where the server gave a status.
 func (c *Client) notFound(ctx context.Context, err error) error {
+	if errors.Is(err, errLate) {
+		return c.late() // it would be waited for once more
+	}
 	status, _, e := c.ask(ctx, "PROPFIND", c.base.Path, map[string]string{"Depth": "0", "Content-Type": "application/xml; charset=utf-8"}, `<propfind xmlns="DAV:"><prop><resourcetype/></prop></propfind>`)
 	switch {
 	case e != nil:
