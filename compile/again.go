@@ -86,9 +86,10 @@ func sameNurseries(a, b *plan.Collection) bool {
 }
 
 // checked reports whether what was checked before may stand: thermostats that several
-// enclosures share say something of each.
+// enclosures share say something of each, and so do the sheets of the collection's own, of
+// which one is mistaken for another.
 func (k *kept) checked(c, last *check.Collection) bool {
-	return k != nil && last != nil && maps.Equal(c.Plan.Outlets(), last.Plan.Outlets())
+	return k != nil && last != nil && maps.Equal(c.Plan.Outlets(), last.Plan.Outlets()) && c.Plan.Library.SameSheets(last.Plan.Library)
 }
 
 // read reads the lives of a household and makes their entries, or takes them from
@@ -109,6 +110,6 @@ func (r *Result) read(of *life.Household, k *kept, shared *roster.Shared) {
 		for n := range b.lived {
 			b.lived[n].In = r.Plan.Enclosures[i].Box()
 		}
-		b.sheet.Entries, b.sheet.Findings = shared.Enclosure(b.life)
+		b.sheet = shared.Enclosure(b.life)
 	}
 }

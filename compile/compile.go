@@ -56,6 +56,7 @@ type box struct {
 	lived  []finding.Finding
 	sheet  roster.Sheet
 	checks []finding.Finding
+	first  bool // the one that speaks of what is said once of a species
 	proofs []prove.Proof
 	proved []finding.Finding
 	stands bool // it was taken from the compilation before
@@ -74,6 +75,13 @@ type Input struct {
 	// Last is the compilation before of the same folder by the same Reader, or nil. What
 	// did not change since is taken from it; the result is the same.
 	Last *Result
+}
+
+// At is the same result as of another moment of the same day.
+func (r *Result) At(now time.Time) *Result {
+	out := *r
+	out.Now = now.In(r.Now.Location())
+	return &out
 }
 
 // Compile compiles a collection as of a moment, without knowing what was published
@@ -166,6 +174,9 @@ func (r *Result) racks(shared *roster.Shared) []*roster.Rack {
 // judge checks and proves.
 func (r *Result) judge(k *kept, last *Result) []finding.Finding {
 	r.checks = &check.Collection{Plan: r.Plan, Today: r.Today, Horizon: r.Horizon, Lives: r.Lives, Roster: r.Roster}
+	if k != nil {
+		r.checks.After(last.checks)
+	}
 	all := r.checks.Whole()
 	if !r.Plan.Complete() {
 		all = nil // what could not be read is missing everywhere
@@ -174,8 +185,8 @@ func (r *Result) judge(k *kept, last *Result) []finding.Finding {
 	r.Proofs = make([][]prove.Proof, len(r.Lives))
 	roster.Each(len(r.boxes), func(i int) {
 		b := &r.boxes[i]
-		if !b.stands || !stands {
-			b.checks = r.checks.One(i)
+		if first := r.checks.First(i); !b.stands || !stands || b.first != first {
+			b.checks, b.first = r.checks.One(i), first
 		}
 		if (!b.stands || b.life.Plan.Rack.Set()) && len(r.Roster.Of) > 0 { // others who stand in a rack may have changed
 			b.proofs = prove.Of(r.Roster, i)

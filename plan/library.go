@@ -141,6 +141,12 @@ func (l *Library) layers(name string) (from []layer) {
 	return from
 }
 
+// SameSheets reports whether the sheets of species and care types that two collections of
+// one Reader have of their own are the very same.
+func (l *Library) SameSheets(o *Library) bool {
+	return maps.Equal(l.own.species, o.own.species) && maps.Equal(l.own.types, o.own.types)
+}
+
 // Own reports whether a species is known by a sheet of the collection alone.
 func (l *Library) Own(name string) bool {
 	return l.own.species[name] != nil && builtIn().species[name] == nil

@@ -6,6 +6,7 @@ import (
 	"os"
 	"path/filepath"
 	"runtime"
+	"slices"
 	"strconv"
 	"strings"
 	"sync"
@@ -59,14 +60,17 @@ type Reader struct {
 	// ids are of all paths ever read: a path has the same id in every collection.
 	ids   map[string]source.ID
 	files map[string]*file // of the last load, by path
+	read  []*file          // those of the last load, in order, where nothing else was found
 	last  *Collection
+	found []finding.Finding
 }
 
 // maxIDs bounds the paths that are remembered. Beyond it all is begun anew.
 const maxIDs = 4 * MaxFiles
 
 // Load is as the function Load. Files, enclosures and sheets that are made from
-// the same text as in the last load are the same values.
+// the same text as in the last load are the same values, and where nothing has changed the
+// collection is.
 func (r *Reader) Load(disk afero.Fs, root string) (*Collection, []finding.Finding, error) {
 	info, err := disk.Stat(root)
 	if err != nil {
@@ -89,7 +93,11 @@ func (r *Reader) Load(disk afero.Fs, root string) (*Collection, []finding.Findin
 		l.paths = l.paths[:MaxFiles]
 	}
 	l.bound()
-	files := r.read(l)
+	files := r.readAll(l)
+	plain := len(l.found.All) == 0 && len(l.odd) == 0
+	if plain && r.read != nil && slices.Equal(files, r.read) {
+		return r.last, slices.Clone(r.found), nil
+	}
 	c := &Collection{Files: source.Over(&builtIn().files), Library: NewLibrary(), files: files, unread: &unread{}}
 	for _, x := range l.odd {
 		x.found.At.File = r.id(x.path)
@@ -103,13 +111,17 @@ func (r *Reader) Load(disk afero.Fs, root string) (*Collection, []finding.Findin
 	}
 	l.gather(files, resolver)
 	resolver.resolve()
-	r.last = c
-	return c, finding.Sort(c.Files, append(l.found.All, resolver.found.All...)), nil
+	r.last, r.read = c, nil
+	r.found = finding.Sort(c.Files, append(l.found.All, resolver.found.All...))
+	if plain {
+		r.read = files
+	}
+	return c, slices.Clone(r.found), nil
 }
 
-// read reads and decodes the files, several at a time, those that are as they were
+// readAll reads and decodes the files, several at a time, those that are as they were
 // excepted.
-func (r *Reader) read(l *loader) []*file {
+func (r *Reader) readAll(l *loader) []*file {
 	if len(r.ids) > maxIDs {
 		*r = Reader{}
 	}

@@ -180,8 +180,8 @@ func (r *resolver) enclosure(own *Enclosure, templates map[string]*Template) *En
 	}
 	if e.Template.Set() && t == nil {
 		r.unknownName(e.Template, "template", keysOf(r, "template", templates)) // which may hold what seems missing
-	} else {
-		r.complete(e)
+	} else if e != before {
+		e.complete()
 	}
 	r.found.All = append(r.found.All, e.found...)
 	sheet, place := r.species(e), r.place(e)
@@ -323,31 +323,33 @@ func (r *resolver) noStages(stages []Written[string], write string) {
 }
 
 // complete looks for attributes that must be there once templates are taken in.
-func (r *resolver) complete(e *Enclosure) {
-	r.required(reflect.ValueOf(e))
+func (e *Enclosure) complete() {
+	found := finding.List{All: slices.Clip(e.found)}
+	required(&found, reflect.ValueOf(e))
 	if e.Housing == nil {
-		r.found.Add(finding.Finding{Rule: ruleMissing, At: e.At, Text: "enclosure" + named(&e.Head) + " has no housing block: the box itself",
+		found.Add(finding.Finding{Rule: ruleMissing, At: e.At, Text: "enclosure" + named(&e.Head) + " has no housing block: the box itself",
 			Write: "a housing block in it, with the size inside and how the lid shuts"})
 	}
 	if len(e.Animals) == 0 && !(e.Housing != nil && e.Housing.Places.Set()) {
-		r.found.Add(finding.Finding{Rule: ruleMissing, At: e.At, Text: "enclosure" + named(&e.Head) + " has no animals block",
+		found.Add(finding.Finding{Rule: ruleMissing, At: e.At, Text: "enclosure" + named(&e.Head) + " has no animals block",
 			Write: "an animals block in it, with how many they are and their stage"})
 	}
+	e.found = found.All
 }
 
 // required finds attributes that must be written and are not, in a block and those in it.
-func (r *resolver) required(block reflect.Value) {
+func required(found *finding.List, block reflect.Value) {
 	v := block.Elem()
 	b := bindings[v.Type()]
 	for _, a := range b.order {
 		if a.attr.Required && !tried(v.FieldByIndex(a.field)) {
-			r.found.Add(missing(b.block, a.attr, headOf(block)))
+			found.Add(missing(b.block, a.attr, headOf(block)))
 		}
 	}
 	for _, ib := range b.inner {
 		if ib.binding.requires {
 			for _, x := range each(v.FieldByIndex(ib.field)) {
-				r.required(x.Addr())
+				required(found, x.Addr())
 			}
 		}
 	}

@@ -26,9 +26,12 @@ type Collection struct {
 	Roster  *roster.Roster
 	found   finding.List
 	facts   map[*plan.SpeciesSheet]facts
-	sheets  []*plan.SpeciesSheet       // those of the enclosures, each once, in walking order
-	less    []Weaker                   // nil until it is asked
-	byName  map[string]*life.Enclosure // Lives by name; nil until it is asked
+	sheets  []*plan.SpeciesSheet                   // those of the enclosures, each once, in walking order
+	firsts  map[*plan.SpeciesSheet]*life.Enclosure // the first enclosure of each
+	took    map[*plan.Round]walked                 // how long rounds take
+	before  map[*plan.Round]walked                 // how long they took in the compilation before
+	less    []Weaker                               // nil until it is asked
+	byName  map[string]*life.Enclosure             // Lives by name; nil until it is asked
 }
 
 // Add adds a finding.

@@ -129,7 +129,7 @@ func originUnsaid(r *Rule, e *Enclosure) {
 // Of those bred in captivity the breeder knows the parents: there it speaks only of a danger
 // to life. Other look-alikes stand on the page of the species, and why tells them.
 func lookAlike(r *Rule, e *Enclosure) {
-	if first := slices.IndexFunc(e.Collection.Lives, func(l *life.Enclosure) bool { return l.Plan.Sheet == e.Sheet }); e.Collection.Lives[first] != e.Life {
+	if e.firsts[e.Sheet] != e.Life {
 		return
 	}
 	bred := !slices.ContainsFunc(e.Life.Groups, func(g *life.Group) bool { return !g.Logged && g.Animals.Origin.V != "captive bred" })

@@ -1,8 +1,10 @@
 package check
 
 import (
+	"slices"
 	"strconv"
 
+	"vivary/compile/horizon"
 	"vivary/compile/roster"
 	"vivary/compile/rounds"
 	"vivary/plan"
@@ -55,27 +57,49 @@ func roundLong(r *Rule, c *Collection) {
 	}
 }
 
-// minutes returns how long a round takes on each day from today on.
+// walked is how long a round takes on each day, with what is done in it.
+type walked struct {
+	entries []*roster.Entry
+	minutes []int
+}
+
+// After takes over from the compilation before how long those rounds took in which the same
+// is done now. It is of the same days.
+func (c *Collection) After(last *Collection) { c.before = last.took }
+
+// minutes returns how long a round takes on each day.
 func (c *Collection) minutes(x *plan.Round) []int {
-	out := make([]int, c.Horizon.Days)
-	always := 0 // of what is done every day, as most is
+	if c.took == nil {
+		c.took = map[*plan.Round]walked{}
+	}
 	all := c.Roster.In[x]
+	w, known := c.before[x]
+	if !known || !slices.Equal(w.entries, all) {
+		w = walked{all, c.worked(all)}
+	}
+	c.took[x] = w
+	return w.minutes
+}
+
+// worked adds up what entries take on each day.
+func (c *Collection) worked(all []*roster.Entry) []int {
+	taking := map[int]*horizon.Tally{} // by minutes
 	for k, e := range all {
 		days := e.Days
 		if before := sameLook(all[:k], e); before != nil {
 			days = days.Clone()
 			days.Subtract(before.Days)
 		}
-		if days.CountFrom(c.Horizon.Today) == c.Horizon.Ahead() {
-			always += e.Minutes
-			continue
+		t := taking[e.Minutes]
+		if t == nil {
+			t = new(horizon.Tally)
+			taking[e.Minutes] = t
 		}
-		for d := days.Next(c.Horizon.Today); d >= 0; d = days.Next(d + 1) {
-			out[d] += e.Minutes
-		}
+		t.Add(days)
 	}
-	for d := range out {
-		out[d] += always
+	out := make([]int, len(c.Horizon.New())*64)
+	for minutes, t := range taking {
+		t.Each(func(day, times int) { out[day] += times * minutes })
 	}
 	return out
 }

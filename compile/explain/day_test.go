@@ -28,7 +28,7 @@ func TestStateIsExplained(t *testing.T) {
 	s, _ := roster.Share(r.Plan, r.Horizon, nil)
 	sheets := make([]roster.Sheet, len(r.Lives))
 	for i, l := range r.Lives {
-		sheets[i].Entries, _ = s.Enclosure(l)
+		sheets[i] = s.Enclosure(l)
 	}
 	r.Roster = roster.Make(s, r.Lives, sheets, nil)
 	said := map[string]bool{}

@@ -30,8 +30,7 @@ func fed(t testing.TB, species, animals, climate, meal string) (*roster.Roster, 
 	lives, _ := life.Read(c, life.Households(c)[0], h)
 	l := lives[0]
 	shared, _ := roster.Share(c, h, nil)
-	entries, _ := shared.Enclosure(l)
-	return roster.Make(shared, []*life.Enclosure{l}, []roster.Sheet{{Entries: entries}}, nil), l.Groups[0]
+	return roster.Make(shared, []*life.Enclosure{l}, []roster.Sheet{shared.Enclosure(l)}, nil), l.Groups[0]
 }
 
 const (

@@ -10,32 +10,34 @@ import (
 	"vivary/plan/source"
 )
 
-// clashes finds entries of one identity: their UIDs would be the same. Of a name that an
+// clashes finds blocks of one identity: the UIDs of their entries would be the same. Of a name that an
 // enclosure, a round, a calendar, a care or animals had formerly and another has now
 // identity-clash speaks, and it is not said twice; here are keepers, racks, and what came to
 // one identity in another way.
-func (r *Roster) clashes() []finding.Finding {
+func clashes(c *plan.Collection) []finding.Finding {
 	var found finding.List
-	what, stops := "enclosure", slices.Clip(r.Plan.Enclosures)
-	for _, k := range r.Plan.Racks {
-		if r.Plan.Enclosure(k.Name.V) == nil { // else it has been said
+	what, stops := "enclosure", slices.Clip(c.Enclosures)
+	for _, k := range c.Racks {
+		if c.Enclosure(k.Name.V) == nil { // else it has been said
 			what, stops = "enclosure or rack", append(stops, k.Stop)
 		}
 	}
-	known := func(e *plan.Enclosure) bool { return r.Plan.Enclosure(e.Name.V) == e }
+	known := func(e *plan.Enclosure) bool { return c.Enclosure(e.Name.V) == e }
 	apart(&found, what, stops, known, func(e *plan.Enclosure) (n, f plan.Written[string]) { return e.Name, e.Formerly })
-	apart(&found, "keeper", r.Plan.Keepers, func(*plan.Keeper) bool { return false }, func(e *plan.Keeper) (n, f plan.Written[string]) { return e.Name, e.Formerly })
-	for i := range r.Of {
-		byID := map[identity.Identity]*Entry{}
-		for k := range r.Of[i] {
-			e := &r.Of[i][k]
-			if o := byID[e.ID]; o != nil && !renamed(e, o) {
-				found.Add(clash(e.Plan().Name.V+" "+e.Name, o.Plan().Name.V+" "+o.Name, e.Origin, o.Origin))
-			}
-			byID[e.ID] = e
-		}
-	}
+	apart(&found, "keeper", c.Keepers, func(*plan.Keeper) bool { return false }, func(e *plan.Keeper) (n, f plan.Written[string]) { return e.Name, e.Formerly })
 	return found.All
+}
+
+// clash finds entries of the enclosure that would be the same to a phone.
+func (b *builder) clash() {
+	byID := make(map[identity.Identity]*Entry, len(b.entries))
+	for i := range b.entries {
+		e := &b.entries[i]
+		if o := byID[e.ID]; o != nil && !renamed(e, o) {
+			b.found.Add(clash(e.Plan().Name.V+" "+e.Name, o.Plan().Name.V+" "+o.Name, e.Origin, o.Origin))
+		}
+		byID[e.ID] = e
+	}
 }
 
 // renamed reports whether one of two entries has a former name of the plan, which is told of

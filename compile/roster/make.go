@@ -82,16 +82,17 @@ func (s *Shared) SameRounds(o *Shared) bool {
 
 // Enclosure makes the entries of one enclosure: a function of what is shared and of
 // that enclosure's own plan and log, so that one can be worked out alone.
-func (s *Shared) Enclosure(l *life.Enclosure) ([]Entry, []finding.Finding) {
+func (s *Shared) Enclosure(l *life.Enclosure) Sheet {
 	b := builder{Shared: s, life: l}
 	b.enclosure()
-	return b.entries, b.found.All
+	return Sheet{b.entries, b.found.All, s.shows.falls(b.entries)}
 }
 
 // Sheet is what was worked out for one enclosure.
 type Sheet struct {
 	Entries  []Entry
 	Findings []finding.Finding
+	falls    []fall
 }
 
 // Make puts the entries of all enclosures together. sheets are those of the lives, in
@@ -112,12 +113,12 @@ func Make(s *Shared, lives []*life.Enclosure, sheets []Sheet, racks []*Rack) *Ro
 	for i := range sheets {
 		r.Of[i] = sheets[i].Entries
 	}
-	r.Findings = append(r.Findings, r.clashes()...)
+	r.Findings = append(r.Findings, clashes(s.Plan)...)
 	r.In = make(map[*plan.Round][]*Entry, len(s.Rounds))
 	for e := range r.All() {
 		r.In[e.Round] = append(r.In[e.Round], e)
 	}
-	r.Calendars = s.shows.gather(r)
+	r.Calendars = s.shows.gather(r, sheets)
 	return r
 }
 
@@ -181,6 +182,7 @@ func (b *builder) enclosure() {
 	for i := range b.entries {
 		b.show(&b.entries[i])
 	}
+	b.clash()
 	clear(all)
 	left.entries, left.slab = all[:0], b.slab
 	benches.Put(left)

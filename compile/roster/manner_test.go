@@ -22,7 +22,7 @@ func lived(t testing.TB, text, now string, change func(*life.Enclosure)) *compil
 	s, _ := roster.Share(r.Plan, r.Horizon, nil)
 	sheets := make([]roster.Sheet, len(r.Lives))
 	for i, l := range r.Lives {
-		sheets[i].Entries, sheets[i].Findings = s.Enclosure(l)
+		sheets[i] = s.Enclosure(l)
 	}
 	r.Roster = roster.Make(s, r.Lives, sheets, nil)
 	return r

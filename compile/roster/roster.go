@@ -171,10 +171,7 @@ type Shared struct {
 // All yields every entry, by enclosure in walking order, then by kind. What is done for a
 // rack comes before its first enclosure.
 func (r *Roster) All() iter.Seq[*Entry] {
-	at := map[int]*Rack{}
-	for _, k := range r.Racks {
-		at[k.first] = k
-	}
+	at := r.before()
 	return func(yield func(*Entry) bool) {
 		for i := range r.Of {
 			if x := at[i]; x != nil {
@@ -191,6 +188,15 @@ func (r *Roster) All() iter.Seq[*Entry] {
 			}
 		}
 	}
+}
+
+// before returns the racks by the place of their first enclosure.
+func (r *Roster) before() map[int]*Rack {
+	at := make(map[int]*Rack, len(r.Racks))
+	for _, k := range r.Racks {
+		at[k.first] = k
+	}
+	return at
 }
 
 // Doer returns who does an entry on day i, and whether anybody does: "" and true

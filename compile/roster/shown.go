@@ -222,20 +222,45 @@ func of(c *plan.Calendar) func(string) bool {
 	return func(who string) bool { return plan.Lists(c.Keepers, who) }
 }
 
-// gather makes the calendars: what falls into each, in walking order.
-func (x *shows) gather(r *Roster) []Calendar {
-	out := make([]Calendar, len(x.all))
-	for i, c := range x.all {
-		out[i].Plan = c
-	}
-	for e := range r.All() {
+// fall is a pick that falls into a calendar.
+type fall struct {
+	calendar int
+	pick     Pick
+}
+
+// falls says into which calendars entries fall.
+func (x *shows) falls(entries []Entry) (out []fall) {
+	for k := range entries {
+		e := &entries[k]
 		x.candidates(e, func(i int) {
 			// What is held for longer than the window is still in the calendar of its
 			// enclosure, which shows the hold.
 			if days := x.within(i, e); x.days[i] == nil || !days.Empty() {
-				out[i].Picks = append(out[i].Picks, Pick{e, days})
+				out = append(out, fall{i, Pick{e, days}})
 			}
 		})
+	}
+	return out
+}
+
+// gather makes the calendars: what falls into each, in walking order. What is done for a
+// rack comes before its first enclosure.
+func (x *shows) gather(r *Roster, sheets []Sheet) []Calendar {
+	out := make([]Calendar, len(x.all))
+	for i, c := range x.all {
+		out[i].Plan = c
+	}
+	put := func(all []fall) {
+		for _, f := range all {
+			out[f.calendar].Picks = append(out[f.calendar].Picks, f.pick)
+		}
+	}
+	racks := r.before()
+	for i := range sheets {
+		if k := racks[i]; k != nil {
+			put(x.falls(k.Entries))
+		}
+		put(sheets[i].falls)
 	}
 	return out
 }

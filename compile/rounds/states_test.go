@@ -51,7 +51,7 @@ func inState(t *testing.T, change func(*life.Enclosure)) (*compile.Result, round
 	s, _ := roster.Share(r.Plan, r.Horizon, nil)
 	sheets := make([]roster.Sheet, len(r.Lives))
 	for i, l := range r.Lives {
-		sheets[i].Entries, _ = s.Enclosure(l)
+		sheets[i] = s.Enclosure(l)
 	}
 	r.Roster = roster.Make(s, r.Lives, sheets, nil)
 	round := r.Roster.Rounds[0]

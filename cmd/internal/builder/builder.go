@@ -5,6 +5,7 @@ package builder
 
 import (
 	"bytes"
+	"maps"
 	"path/filepath"
 	"slices"
 	"sync"
@@ -16,6 +17,7 @@ import (
 	"vivary/compile"
 	"vivary/compile/feeds"
 	"vivary/plan"
+	"vivary/schema/civil"
 )
 
 // Feeds is the folder of a collection's calendars, where no other was named.
@@ -49,6 +51,14 @@ type head struct {
 	read *feeds.Head
 }
 
+// compiled reports whether the last compilation was of this very collection on the day of a
+// moment.
+func (b *Builder) compiled(c *plan.Collection, now time.Time) bool {
+	return b.last != nil && b.last.Plan == c && b.last.Roster != nil && b.last.Today == civil.FromTime(now.In(c.Location))
+}
+
+func sameHead(a, b head) bool { return a.read == b.read }
+
 // Compile compiles the collection as it stands on a disk. The error is for a root that is no
 // folder, and for a moment that is none; all else is in the findings.
 func (b *Builder) Compile(disk afero.Fs) (*compile.Result, error) {
@@ -64,7 +74,12 @@ func (b *Builder) Compile(disk afero.Fs) (*compile.Result, error) {
 	}
 	in := compile.Input{Plan: c, Loaded: found, Now: now, Last: b.last}
 	if c.About != nil {
+		was := b.heads
 		b.readHeads(disk)
+		if b.compiled(c, now) && maps.EqualFunc(was, b.heads, sameHead) {
+			b.last = b.last.At(now)
+			return b.last, nil
+		}
 		in.Told, in.Known = feeds.ToldBy(c.About.Name.V, b.headsOf(c)), feeds.KnownOf(c, b.allHeads(), filepath.Clean(b.Out) == filepath.Clean(Feeds(b.Root)))
 	}
 	b.last = compile.From(in)
