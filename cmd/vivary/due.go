@@ -81,11 +81,11 @@ func (f *flags) daysShown() int {
 
 // printDays prints each day that asks something of anybody: a round, or an absence. Today is
 // printed in full, and so are the others where so many days are asked for.
-func printDays(w *world, r *compile.Result, f *flags, sheets []daylist.List) {
+func printDays(w *world, r *compile.Result, f *flags, sheets []*daylist.List) {
 	any := pressingUnpassed(w, r, f, sheets)
 	for on := r.Today; on < r.Today+civil.Date(f.daysShown()); on++ {
 		leaves := daylist.Leaves(r, on, f.keeper)
-		due := slices.DeleteFunc(slices.Clone(sheets), func(s daylist.List) bool { return s.Date != on })
+		due := slices.DeleteFunc(slices.Clone(sheets), func(s *daylist.List) bool { return s.Date != on })
 		if len(leaves)+len(due) == 0 {
 			continue
 		}
@@ -105,7 +105,7 @@ func printDays(w *world, r *compile.Result, f *flags, sheets []daylist.List) {
 	}
 }
 
-func printDay(w *world, r *compile.Result, on civil.Date, leaves []roster.Leave, due []daylist.List) {
+func printDay(w *world, r *compile.Result, on civil.Date, leaves []roster.Leave, due []*daylist.List) {
 	fmt.Fprintln(w.out, dayTitle(r, on))
 	for _, l := range leaves {
 		fmt.Fprintf(w.out, "  %s: %s\n", l.Title, strings.Join(l.Lines, "; "))
@@ -116,24 +116,24 @@ func printDay(w *world, r *compile.Result, on civil.Date, leaves []roster.Leave,
 		}
 	}
 	for i := range due {
-		printSheet(w, r.Plan, &due[i])
+		printSheet(w, r.Plan, due[i])
 	}
 }
 
 // printBrief prints a coming day, a line for each round or absence.
-func printBrief(w *world, c *plan.Collection, on civil.Date, leaves []roster.Leave, due []daylist.List) {
+func printBrief(w *world, c *plan.Collection, on civil.Date, leaves []roster.Leave, due []*daylist.List) {
 	for _, l := range leaves {
 		fmt.Fprintf(w.out, "%s  %s\n", on.Short(), l.Title)
 	}
 	for i := range due {
-		s := &due[i]
+		s := due[i]
 		fmt.Fprintf(w.out, "%s  %s %s, about %d min\n", on.Short(), wording.Clock(s.Round.Clock.V, c.Units), s.Summary, max(1, s.Minutes))
 	}
 }
 
 // pressingUnpassed prints what is urgent today in enclosures that no round passes today,
 // and reports whether there is any: nobody would be told of it.
-func pressingUnpassed(w *world, r *compile.Result, f *flags, sheets []daylist.List) bool {
+func pressingUnpassed(w *world, r *compile.Result, f *flags, sheets []*daylist.List) bool {
 	if f.round != "" || f.keeper != "" {
 		return false
 	}

@@ -90,13 +90,13 @@ func newDueForm(r *compile.Result) dueForm {
 	return dueForm{envelope: begin("due"), Today: r.Today.String(), Refused: r.Refused(), From: "plan", Days: []dayForm{}}
 }
 
-func dueJSON(w *world, r *compile.Result, f *flags, sheets []daylist.List) int {
+func dueJSON(w *world, r *compile.Result, f *flags, sheets []*daylist.List) int {
 	out := newDueForm(r)
 	for on := r.Today; on < r.Today+civil.Date(f.daysShown()); on++ {
 		d := dayForm{Date: on.String(), Away: awayForms(daylist.Leaves(r, on, f.keeper))}
 		for i := range sheets {
 			if sheets[i].Date == on {
-				d.Rounds = append(d.Rounds, roundOf(&sheets[i]))
+				d.Rounds = append(d.Rounds, roundOf(sheets[i]))
 			}
 		}
 		if len(d.Away)+len(d.Rounds) > 0 {

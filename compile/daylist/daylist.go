@@ -30,34 +30,20 @@ type List struct {
 
 // Of returns the rounds of the days asked for, by day and time. The plan must have been
 // understood: r has a roster.
-func Of(r *compile.Result, asked Asked) []List {
-	type walk struct {
-		round *rounds.Round
-		picks []roster.Pick
-	}
-	ticks := r.Roster.Ticks()
-	done := func(e *roster.Entry) bool { return ticks.Has(e, r.Horizon.Today) }
-	var walks []walk
-	for _, round := range r.Roster.Rounds {
-		if asked.Round != "" && round.Name.V != asked.Round {
+func Of(r *compile.Result, asked Asked) []*List { return new(Memory).Of(r, asked) }
+
+// listed makes the lists of one round.
+func listed(r *compile.Result, round *plan.Round, picks []roster.Pick, asked Asked, done func(*roster.Entry) bool) (out []*List) {
+	x := rounds.Ticked(r.Roster, round, picks, done)
+	for day := r.Horizon.Today; day < r.Horizon.Today+asked.Days; day++ {
+		if !x.Days.Has(day) {
 			continue
 		}
-		if picks := r.Roster.Picks(round, asked.Keeper); len(picks) > 0 {
-			walks = append(walks, walk{rounds.Ticked(r.Roster, round, picks, done), picks})
+		l := &List{Sheet: x.On(day), Keepers: doers(r, picks, day), Ring: ring(r, x.Plan, picks, day)}
+		if l.Open {
+			l.Summary = string(x.Summary(nil, day))
 		}
-	}
-	var out []List
-	for day := r.Horizon.Today; day < r.Horizon.Today+asked.Days; day++ {
-		for _, x := range walks {
-			if !x.round.Days.Has(day) {
-				continue
-			}
-			l := List{Sheet: x.round.On(day), Keepers: doers(r, x.picks, day), Ring: ring(r, x.round.Plan, x.picks, day)}
-			if l.Open {
-				l.Summary = string(x.round.Summary(nil, day))
-			}
-			out = append(out, l)
-		}
+		out = append(out, l)
 	}
 	return out
 }
@@ -78,9 +64,9 @@ type First struct {
 
 // Unpassed returns what is urgent today in enclosures that none of the lists passes today:
 // nobody would be told of it.
-func Unpassed(r *compile.Result, lists []List) (out []First) {
+func Unpassed(r *compile.Result, lists []*List) (out []First) {
 	for _, l := range r.Lives {
-		if slices.ContainsFunc(lists, func(s List) bool { return s.Date == r.Today && s.Passes(l.Plan.Name.V) }) {
+		if slices.ContainsFunc(lists, func(s *List) bool { return s.Date == r.Today && s.Passes(l.Plan.Name.V) }) {
 			continue
 		}
 		for _, first := range r.Roster.Pressing[l] {

@@ -25,7 +25,7 @@ type cover struct {
 	r     *compile.Result
 	stint *roster.Stint
 	lives []*life.Enclosure
-	lists []daylist.List
+	lists []*daylist.List
 	after bool // there are more lists than stand here
 }
 
@@ -65,7 +65,7 @@ func covering(r *compile.Result, stint *roster.Stint) *cover {
 	c.find()
 	cared := r.Roster.CaredFor(stint)
 	for _, l := range r.Lives {
-		passed := func(x daylist.List) bool { return x.Passes(l.Plan.Name.V) }
+		passed := func(x *daylist.List) bool { return x.Passes(l.Plan.Name.V) }
 		if slices.Contains(cared, l) || slices.ContainsFunc(c.lists, passed) {
 			c.lives = append(c.lives, l)
 		}
@@ -150,7 +150,7 @@ func (c *cover) numbers() Part {
 // visits are the days on which they come, each with its rounds.
 func (c *cover) visits() (out []string) {
 	for i := range c.lists {
-		l := &c.lists[i]
+		l := c.lists[i]
 		what := wording.Clock(l.Round.Clock.V, c.r.Plan.Units) + " " + l.Round.Shown()
 		if i > 0 && c.lists[i-1].Date == l.Date {
 			out[len(out)-1] += ", " + what

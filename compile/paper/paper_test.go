@@ -156,7 +156,7 @@ func TestEveryLineStandsOnTheSheet(t *testing.T) {
 		doc := Round(r, lists)
 		got := asHTML(t, doc, Options{})
 		for i := range lists {
-			l := &lists[i]
+			l := lists[i]
 			for _, x := range l.Walk {
 				holdsLine(t, &got, &x)
 				boxes += len(x.Jobs)

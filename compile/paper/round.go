@@ -16,7 +16,7 @@ import (
 // Round is the sheet of the rounds of some days, as daylist.Of returns them: each day begins on
 // a page of its own, with a box before everything that is to be done. Where there are none it
 // says so. The collection must have been understood.
-func Round(r *compile.Result, lists []daylist.List) *Document {
+func Round(r *compile.Result, lists []*daylist.List) *Document {
 	d := document(r, "Round sheet, "+r.Plan.Title())
 	for of := range byDay(lists) {
 		d.day(r, of, true)
@@ -28,8 +28,8 @@ func Round(r *compile.Result, lists []daylist.List) *Document {
 }
 
 // byDay are lists that stand by day, those of each day together.
-func byDay(lists []daylist.List) func(yield func([]daylist.List) bool) {
-	return func(yield func([]daylist.List) bool) {
+func byDay(lists []*daylist.List) func(yield func([]*daylist.List) bool) {
+	return func(yield func([]*daylist.List) bool) {
 		for from, to := 0, 0; from < len(lists); from = to {
 			for to = from; to < len(lists) && lists[to].Date == lists[from].Date; to++ {
 			}
@@ -42,12 +42,12 @@ func byDay(lists []daylist.List) func(yield func([]daylist.List) bool) {
 
 // day adds the sheet of a day. Alone says that nothing else is printed with it: then it has
 // whom to ring, and what to do about a gauge.
-func (d *Document) day(r *compile.Result, lists []daylist.List, alone bool) {
+func (d *Document) day(r *compile.Result, lists []*daylist.List, alone bool) {
 	on := lists[0].Date.Words()
 	parts := []Part{Title{Text: on}}
 	there := slices.Clone(lists[0].Keepers) // at all of these rounds: nobody rings themselves
 	for i := range lists {
-		parts = append(parts, round(r, &lists[i], alone)...)
+		parts = append(parts, round(r, lists[i], alone)...)
 		there = slices.DeleteFunc(there, func(k string) bool { return !slices.Contains(lists[i].Keepers, k) })
 	}
 	if alone && heated(r.Plan) {

@@ -157,7 +157,7 @@ func (c *cover) gauges() Table {
 func (c *cover) meals() Table {
 	t := Table{Columns: []string{"Visit", "For", "Portion"}}
 	for i := range c.lists {
-		l := &c.lists[i]
+		l := c.lists[i]
 		visit := l.Date.Short() + ", " + wording.Clock(l.Round.Clock.V, c.r.Plan.Units)
 		for _, d := range l.Due {
 			if !d.Kind.Meal {

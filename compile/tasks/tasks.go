@@ -50,8 +50,8 @@ func Of(r *compile.Result, keeper string) *List {
 // round.
 func (l *List) Wanted(days int) (out []ical.Todo) {
 	lists := daylist.Of(l.r, daylist.Asked{Days: days, Keeper: l.keeper})
-	for i := range lists {
-		if x := &lists[i]; x.Open {
+	for _, x := range lists {
+		if x.Open {
 			for _, t := range gather(x) {
 				out = append(out, l.todo(x, t))
 			}

@@ -59,13 +59,14 @@ var inRounds = []*schema.LogWord{schema.WordDone, schema.WordSkipped, schema.Wor
 // sameTurn reports whether a line, whose time nobody typed, says of one and the same round no
 // more than another does. A meal without what was given is the one of which that is told.
 func (t *trial) sameTurn(e, o *plan.Event) bool {
-	if !slices.Contains(inRounds, e.Word) || t.after.Roster != nil && !t.after.Roster.SameTurn(e, o) {
+	if !slices.Contains(inRounds, e.Word) {
 		return false
 	}
+	line := e
 	if e.Word == schema.WordFed && !e.Number.Set() && len(e.Args) == 0 {
 		told := *e
 		told.Number, told.Args = o.Number, o.Args
 		e = &told
 	}
-	return saysNoMore(e, o)
+	return saysNoMore(e, o) && (t.after.Roster == nil || t.after.Roster.SameTurn(line, o))
 }

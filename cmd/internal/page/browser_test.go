@@ -346,7 +346,7 @@ func (b *browser) paper(t *testing.T) {
 		t.Fatal(err)
 	}
 	printed := strings.Join(strings.Fields(string(out)), " ")
-	l := listOf(b.site.house.Result, "lead")
+	l := new(kept).listOf(b.site.house.Result, "lead")
 	for i := range l.Rounds {
 		for _, x := range l.Rounds[i].lines() {
 			for _, j := range x.Jobs {

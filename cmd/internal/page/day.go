@@ -25,36 +25,11 @@ type dayPage struct {
 	Print  bool
 }
 
-// day shows what is due today. A page without news is made once for each visitor.
+// day shows what is due today.
 func (q *request) day() {
 	query := q.r.URL.Query()
-	plain := len(query) == 0
-	h := q.h
-	if plain {
-		h.cache.mu.Lock()
-		page := h.cache.html[q.v]
-		h.cache.mu.Unlock()
-		if page != nil {
-			q.send(http.StatusOK, page)
-			return
-		}
-	}
-	page := render("day", q.dayPage(query.Get("who") == "all", q.said.of(q.v, query.Get("noted"))))
-	if plain {
-		h.cache.mu.Lock()
-		if h.cache.html == nil {
-			h.cache.html = map[Visitor][]byte{}
-		}
-		if len(h.cache.html) < maxKept {
-			h.cache.html[q.v] = page
-		}
-		h.cache.mu.Unlock()
-	}
-	q.send(http.StatusOK, page)
+	q.show(http.StatusOK, "day", q.dayPage(query.Get("who") == "all", q.said.of(q.v, query.Get("noted"))))
 }
-
-// maxKept is for how many visitors a page is kept.
-const maxKept = 50
 
 func (q *request) dayPage(everybody bool, s *slip) dayPage {
 	r, shut := q.listed()
@@ -117,7 +92,7 @@ func (q *request) list(r *compile.Result, keeper string) *list {
 	}
 	l := c.days[keeper]
 	if l == nil {
-		l = listOf(r, keeper)
+		l = q.kept.list(r, keeper)
 		c.days[keeper] = l
 	}
 	return l

@@ -23,22 +23,22 @@ func (q *request) found(r *compile.Result, name string, ticks []string, sum stri
 			}
 			continue
 		}
-		if l.has(name, ticks) {
+		if x.has(ticks) {
 			return l, &place{x, x.lineOf(ticks)}
 		}
 	}
 	return nil, nil
 }
 
-// has reports whether all of some ticks stand in a round of the list.
-func (l *list) has(name string, ticks []string) bool {
+// has reports whether all of some ticks stand in the round.
+func (x *round) has(ticks []string) bool {
 	for _, t := range ticks {
 		said, names, ok := strings.Cut(t, "*")
 		if !ok {
 			return false
 		}
 		for tank := range strings.SplitSeq(names, ".") {
-			if !l.ticks[name+" "+said+"*"+tank] {
+			if !x.may[said+"*"+tank] {
 				return false
 			}
 		}

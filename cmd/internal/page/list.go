@@ -20,7 +20,6 @@ type list struct {
 	Leaves []leave
 	Coming []coming
 	Others bool // others have something to do that is not in it
-	ticks  map[string]bool
 }
 
 // round is a round of today.
@@ -42,6 +41,9 @@ type round struct {
 	Ring      []string
 	Ticks     int // how many stops can be ticked off at once
 	Questions int
+
+	may  map[string]bool // what may be ticked: words and enclosure
+	html *fragments
 }
 
 // section is what is done in one room.
@@ -93,22 +95,37 @@ type leave struct {
 // coming is a round of a day to come, in a line.
 type coming struct{ Day, At, Summary string }
 
-// listOf makes the list of a keeper, or of all for "".
-func listOf(r *compile.Result, keeper string) *list {
+// listOf makes the list of a keeper, or of all for "". What has not changed since the last
+// list is kept.
+func (k *kept) listOf(r *compile.Result, keeper string) *list {
 	const ahead = 3
-	l := &list{ticks: map[string]bool{}}
-	sheets := daylist.Of(r, daylist.Asked{Days: ahead, Keeper: keeper})
-	for i := range sheets {
-		if s := &sheets[i]; s.Date == r.Today {
-			l.Rounds = append(l.Rounds, l.round(r, s))
-		} else {
+	l := &list{}
+	sheets := k.lists.Of(r, daylist.Asked{Days: ahead, Keeper: keeper})
+	before, now := k.rounds[keeper], map[*daylist.List]round{}
+	log := eventsOf(r.Plan, r.Today)
+	for _, s := range sheets {
+		if s.Date != r.Today {
 			l.Coming = append(l.Coming, coming{s.Date.Short(), wording.Clock(s.Round.Clock.V, r.Plan.Units), s.Summary})
+			continue
 		}
+		x, made := before[s]
+		if !made {
+			x = roundOf(r, s)
+		}
+		if done := doneOf(r.Plan, s, log); !made || !slices.Equal(done, x.Done) {
+			x.Done, x.html = done, new(fragments)
+		}
+		now[s] = x
+		l.Rounds = append(l.Rounds, x)
 	}
+	if k.rounds == nil {
+		k.rounds = map[string]map[*daylist.List]round{}
+	}
+	k.rounds[keeper] = now
 	l.Others = keeper != "" && others(r, keeper)
 	if len(r.Roster.Pressing) > 0 {
 		if l.Others {
-			sheets = daylist.Of(r, daylist.Asked{Days: 1}) // somebody else may pass it
+			sheets = k.lists.Of(r, daylist.Asked{Days: 1}) // somebody else may pass it
 		}
 		for _, f := range daylist.Unpassed(r, sheets) {
 			l.Urgent = append(l.Urgent, urgent{f.Text, f.Enclosure.Shown(), f.Enclosure.Name.V})
@@ -134,17 +151,23 @@ func others(r *compile.Result, keeper string) bool {
 	return false
 }
 
-func (l *list) round(r *compile.Result, s *daylist.List) round {
-	out := round{Name: s.Round.Name.V, ID: "r-" + s.Round.Name.V, Title: s.Round.Shown(), Minutes: max(1, s.Minutes), Open: s.Open, Ring: s.Ring, Clock: s.Round.Clock.V}
+func roundOf(r *compile.Result, s *daylist.List) round {
+	out := round{may: map[string]bool{}, Name: s.Round.Name.V, ID: "r-" + s.Round.Name.V, Title: s.Round.Shown(), Minutes: max(1, s.Minutes), Open: s.Open, Ring: s.Ring, Clock: s.Round.Clock.V}
 	out.At, out.Half, _ = strings.Cut(wording.Clock(s.Round.Clock.V, r.Plan.Units), " ")
 	for _, k := range s.Keepers {
 		out.Who = append(out.Who, daylist.Shown(r.Plan, k))
 	}
-	m := maker{r.Plan, &out, l.ticks, map[string]bool{}}
+	m := maker{r.Plan, &out, map[string]bool{}}
 	if s.Open {
 		m.walk(s.Walk)
 	}
-	m.done(r.Plan, s, r.Today)
+	for _, t := range s.Ticks {
+		for k := range t.Stops {
+			if words := t.Stops[k].Item.Said; words != "" {
+				m.out.may[words+"*"+t.Stops[k].Place.Name] = true
+			}
+		}
+	}
 	return out
 }
 
@@ -152,7 +175,6 @@ func (l *list) round(r *compile.Result, s *daylist.List) round {
 type maker struct {
 	plan *plan.Collection
 	out  *round
-	may  map[string]bool // what may be ticked: round, words and enclosure
 	ids  map[string]bool
 }
 
@@ -277,7 +299,7 @@ func (m *maker) job(j *rounds.Job) job {
 			order = append(order, said)
 		}
 		of[said] = append(of[said], s.Place.Name)
-		m.may[m.out.Name+" "+said+"*"+s.Place.Name] = true
+		m.out.may[said+"*"+s.Place.Name] = true
 		m.out.Ticks++
 	}
 	if out.Asks = asks; !asks {
@@ -298,15 +320,9 @@ type done struct {
 	By   string
 }
 
-// done lists what the log says was done of the round.
-func (m *maker) done(c *plan.Collection, s *daylist.List, today civil.Date) {
-	log := eventsOf(c, today)
+// doneOf lists what the log says was done of a round.
+func doneOf(c *plan.Collection, s *daylist.List, log events) (all []done) {
 	for i, t := range s.Ticks {
-		for k := range t.Stops {
-			if words := t.Stops[k].Item.Said; words != "" {
-				m.may[m.out.Name+" "+words+"*"+t.Stops[k].Place.Name] = true
-			}
-		}
 		out := done{Text: s.Ticked[i]}
 		var who []string
 		for k := range t.Stops {
@@ -315,6 +331,7 @@ func (m *maker) done(c *plan.Collection, s *daylist.List, today civil.Date) {
 			}
 		}
 		out.By = strings.Join(who, "; ")
-		m.out.Done = append(m.out.Done, out)
+		all = append(all, out)
 	}
+	return all
 }

@@ -72,6 +72,7 @@ type Pages struct {
 	Note Note // nil where nobody writes
 
 	said said
+	kept kept
 }
 
 // maxBody is how many bytes of a form are read.
@@ -175,7 +176,6 @@ func (q *request) now() time.Time {
 type cache struct {
 	mu   sync.Mutex
 	days map[string]*list     // what is due today, by keeper
-	html map[Visitor][]byte   // the page of it
 	week map[string][]weekDay // the coming days, by keeper
 	shut shut
 }

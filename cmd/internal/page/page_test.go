@@ -25,6 +25,9 @@ type site struct {
 	disk    afero.Fs
 	now     time.Time
 	visitor Visitor
+
+	reader plan.Reader
+	last   *compile.Result
 }
 
 const home = "/k/secret"
@@ -50,12 +53,14 @@ func open(t testing.TB, disk afero.Fs, now time.Time) *site {
 	return s
 }
 
+// compile compiles the collection after what was compiled before, as a server does.
 func (s *site) compile(disk afero.Fs) (*compile.Result, error) {
-	c, found, err := plan.Load(disk, "c")
+	c, found, err := s.reader.Load(disk, "c")
 	if err != nil {
 		return nil, err
 	}
-	return compile.Compile(c, found, s.now), nil
+	s.last = compile.From(compile.Input{Plan: c, Loaded: found, Now: s.now, Last: s.last})
+	return s.last, nil
 }
 
 // build compiles the collection anew, as a server does when a file has changed.

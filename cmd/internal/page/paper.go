@@ -59,7 +59,7 @@ func (q *request) sheet(what string) (doc *paper.Document, back string, err erro
 			return nil, "", nil
 		}
 		lists := daylist.Of(r, daylist.Asked{Days: int(day-r.Today) + 1, Round: query.Get("round")})
-		lists = slices.DeleteFunc(lists, func(l daylist.List) bool { return l.Date != day })
+		lists = slices.DeleteFunc(lists, func(l *daylist.List) bool { return l.Date != day })
 		return paper.Round(r, lists), "/", nil
 	case "cover":
 		stints := r.Roster.Stints()

@@ -85,7 +85,7 @@ func (l *list) when(name, tick string, now civil.Clock) civil.Clock {
 		if x.Name == name {
 			own = x
 		}
-		if l.ticks[x.Name+" "+tick] && (best == nil || apart(x.Clock, now) < apart(best.Clock, now)) {
+		if x.may[tick] && (best == nil || apart(x.Clock, now) < apart(best.Clock, now)) {
 			best = x
 		}
 	}

@@ -17,7 +17,7 @@ func left(s *site, keeper string) []string {
 	return stopsOf(daylist.Of(s.house.Result, daylist.Asked{Days: 1, Keeper: keeper}))
 }
 
-func stopsOf(lists []daylist.List) (all []string) {
+func stopsOf(lists []*daylist.List) (all []string) {
 	for _, l := range lists {
 		for _, d := range l.Due {
 			for _, x := range d.Stops {
@@ -31,7 +31,7 @@ func stopsOf(lists []daylist.List) (all []string) {
 
 // ticks are the buttons of a page, with the round in whose form each stands.
 func ticks(s *site) (all [][2]string) {
-	l := listOf(s.house.Result, s.visitor.Keeper)
+	l := new(kept).listOf(s.house.Result, s.visitor.Keeper)
 	for i := range l.Rounds {
 		x := &l.Rounds[i]
 		add := func(tick string) {

@@ -117,7 +117,7 @@ func (q *request) weekOf(r *compile.Result, keeper string) []weekDay {
 			d.Leaves = append(d.Leaves, leave{x.Title, x.Lines})
 		}
 		for i := range sheets {
-			if s := &sheets[i]; s.Date == on {
+			if s := sheets[i]; s.Date == on {
 				d.Rounds = append(d.Rounds, weekRoundOf(r, s))
 			}
 		}

@@ -1,0 +1,75 @@
+package daylist
+
+import (
+	"cmp"
+	"slices"
+	"sync"
+
+	"vivary/compile"
+	"vivary/compile/roster"
+	"vivary/plan/finding"
+	"vivary/schema/civil"
+)
+
+// Memory makes lists again and again, from one compilation after another by the same Reader.
+// What it made it keeps until the next time: the list of a round in which nothing has changed
+// is the same value. The zero Memory is ready to use, by any number at once.
+type Memory struct {
+	mu   sync.Mutex
+	kept map[Asked]map[string]*kept // by what was asked for, and by round
+}
+
+// kept are the lists of a round, with all that they were made from.
+type kept struct {
+	today civil.Date
+	picks []roster.Pick
+	done  []bool            // those of the picks that are done
+	press [][]finding.First // what is urgent where each of them is
+	lists []*List
+}
+
+// Of is as the function Of. Nobody changes what it returns.
+func (m *Memory) Of(r *compile.Result, asked Asked) []*List {
+	m.mu.Lock()
+	defer m.mu.Unlock()
+	before, now := m.kept[asked], map[string]*kept{}
+	ticks := r.Roster.Ticks()
+	done := func(e *roster.Entry) bool { return ticks.Has(e, r.Horizon.Today) }
+	var out []*List
+	for _, round := range r.Roster.Rounds {
+		name := round.Name.V
+		if asked.Round != "" && name != asked.Round {
+			continue
+		}
+		picks := r.Roster.Picks(round, asked.Keeper)
+		if len(picks) == 0 {
+			continue
+		}
+		k := &kept{today: r.Today, picks: picks}
+		for _, p := range picks {
+			k.done = append(k.done, done(p.Entry))
+			k.press = append(k.press, r.Roster.Pressing[p.Entry.Life])
+		}
+		if was := before[name]; k.same(was) {
+			k.lists = was.lists
+		} else {
+			k.lists = listed(r, round, picks, asked, done)
+		}
+		now[name] = k
+		out = append(out, k.lists...)
+	}
+	if m.kept == nil {
+		m.kept = map[Asked]map[string]*kept{}
+	}
+	m.kept[asked] = now
+	slices.SortStableFunc(out, func(a, b *List) int { return cmp.Compare(a.Date, b.Date) })
+	return out
+}
+
+// same reports whether lists would be made from the very same as before. An entry that is the
+// same is one of which all that it depends on is.
+func (k *kept) same(o *kept) bool {
+	return o != nil && k.today == o.today && slices.Equal(k.done, o.done) &&
+		slices.EqualFunc(k.press, o.press, slices.Equal) &&
+		slices.EqualFunc(k.picks, o.picks, func(a, b roster.Pick) bool { return a.Entry == b.Entry && slices.Equal(a.Days, b.Days) })
+}
