@@ -17,6 +17,13 @@ import (
 type Memory struct {
 	mu   sync.Mutex
 	kept map[Asked]map[string]*kept // by what was asked for, and by round
+	last map[Asked]made
+}
+
+// made are the lists that were made last.
+type made struct {
+	of    *roster.Roster
+	lists []*List
 }
 
 // kept are the lists of a round, with all that they were made from.
@@ -24,7 +31,7 @@ type kept struct {
 	today civil.Date
 	picks []roster.Pick
 	done  []bool            // those of the picks that are done
-	press [][]finding.First // what is urgent where each of them is
+	press [][]finding.First // what is urgent in each enclosure of them
 	lists []*List
 }
 
@@ -32,6 +39,9 @@ type kept struct {
 func (m *Memory) Of(r *compile.Result, asked Asked) []*List {
 	m.mu.Lock()
 	defer m.mu.Unlock()
+	if last := m.last[asked]; last.of == r.Roster {
+		return slices.Clone(last.lists)
+	}
 	before, now := m.kept[asked], map[string]*kept{}
 	ticks := r.Roster.Ticks()
 	done := func(e *roster.Entry) bool { return ticks.Has(e, r.Horizon.Today) }
@@ -46,9 +56,11 @@ func (m *Memory) Of(r *compile.Result, asked Asked) []*List {
 			continue
 		}
 		k := &kept{today: r.Today, picks: picks}
-		for _, p := range picks {
+		for i, p := range picks {
 			k.done = append(k.done, done(p.Entry))
-			k.press = append(k.press, r.Roster.Pressing[p.Entry.Life])
+			if i == 0 || p.Entry.Life != picks[i-1].Entry.Life {
+				k.press = append(k.press, r.Roster.Pressing[p.Entry.Life])
+			}
 		}
 		if was := before[name]; k.same(was) {
 			k.lists = was.lists
@@ -59,11 +71,11 @@ func (m *Memory) Of(r *compile.Result, asked Asked) []*List {
 		out = append(out, k.lists...)
 	}
 	if m.kept == nil {
-		m.kept = map[Asked]map[string]*kept{}
+		m.kept, m.last = map[Asked]map[string]*kept{}, map[Asked]made{}
 	}
-	m.kept[asked] = now
 	slices.SortStableFunc(out, func(a, b *List) int { return cmp.Compare(a.Date, b.Date) })
-	return out
+	m.kept[asked], m.last[asked] = now, made{r.Roster, out}
+	return slices.Clone(out)
 }
 
 // same reports whether lists would be made from the very same as before. An entry that is the

@@ -37,10 +37,10 @@ func (r *Roster) TicksOn(day int) *Ticks {
 // Has reports whether the log says that an entry was done on that day. A question is answered
 // by the line that it asks for, and stands no more then.
 func (d *Ticks) Has(e *Entry, day int) bool {
-	if e.Ask != nil || d.open[e] {
+	if e.Ask != nil || len(d.open) > 0 && d.open[e] {
 		return false
 	}
-	return e.Logged == day || slices.ContainsFunc(d.events[e.Plan().Name.V], e.doneBy)
+	return e.Logged == day || len(d.events) > 0 && slices.ContainsFunc(d.events[e.Plan().Name.V], e.doneBy)
 }
 
 // Said returns the words of the log that say of an entry that it was done, as they stand

@@ -24,6 +24,24 @@ func (k *kept) list(r *compile.Result, keeper string) *list {
 	return k.listOf(r, keeper)
 }
 
+// Ready makes the lists of a House that were asked for of the one before, so that whoever asks
+// next does not wait for them.
+func (p *Pages) Ready(h *House) {
+	p.kept.mu.Lock()
+	var keepers []string
+	for keeper := range p.kept.rounds {
+		keepers = append(keepers, keeper)
+	}
+	p.kept.mu.Unlock()
+	q := &request{Pages: p, h: h}
+	r, _ := q.listed()
+	for _, keeper := range keepers {
+		if r != nil {
+			q.list(r, keeper)
+		}
+	}
+}
+
 // fragments are a round as it stands on pages, by whose page it is.
 type fragments struct {
 	mu sync.Mutex

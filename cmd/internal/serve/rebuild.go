@@ -99,7 +99,10 @@ func (s *Server) Rebuild(ctx context.Context) {
 		now.hang()
 	}
 	s.state.Store(now)
-	go collect()
+	go func() {
+		s.pages.Ready(now.house)
+		collect()
+	}()
 	how := outcome(now)
 	s.ended(how, now)
 	s.Measures.built(how, time.Since(begun), now.house.Result)
