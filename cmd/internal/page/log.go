@@ -16,6 +16,7 @@ import (
 	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/quantity"
+	"vivary/schema/wording"
 )
 
 // wordGroup are words of the log that are looked for together.
@@ -183,7 +184,11 @@ func (q *request) note(rest string) {
 		return
 	}
 	out, err := q.Note(q.r.Context(), q.v, []string{line})
-	if err == nil && out.Slips {
+	if err != nil { // what was typed stays in the form, for when there is room again
+		q.show(http.StatusServiceUnavailable, "log", q.logPage(r, i, w, q.r.PostForm, []string{wording.Plain(err).Error()}))
+		return
+	}
+	if out.Slips {
 		var wrong []string
 		for k := range out.Findings {
 			text := out.Findings[k].Said()
@@ -195,7 +200,7 @@ func (q *request) note(rest string) {
 		q.show(http.StatusUnprocessableEntity, "log", q.logPage(r, i, w, q.r.PostForm, wrong))
 		return
 	}
-	q.came(out, err, l.Plan.Shown()+": "+behind(line, name), "/tank/"+url.PathEscape(name)+"?", "")
+	q.came(out, nil, l.Plan.Shown()+": "+behind(line, name), "/tank/"+url.PathEscape(name)+"?", "")
 }
 
 // line is the line of the log that a form means.

@@ -79,7 +79,13 @@ const tub = `enclosure "tub-1" {
 
 func serving(t *testing.T) *house {
 	t.Helper()
-	h := &house{T: t, root: t.TempDir(), disk: afero.NewOsFs(), log: new(locked), now: time.Date(2026, 11, 25, 18, 0, 0, 0, time.UTC)}
+	return servingIn(t, t.TempDir())
+}
+
+// servingIn serves a collection that is made in a folder.
+func servingIn(t *testing.T, root string) *house {
+	t.Helper()
+	h := &house{T: t, root: root, disk: afero.NewOsFs(), log: new(locked), now: time.Date(2026, 11, 25, 18, 0, 0, 0, time.UTC)}
 	h.put("collection.care.hcl", begin)
 	h.put("tub.care.hcl", tub)
 	h.Server = New(Options{Disk: h.disk, Keys: filepath.Join(t.TempDir(), "home.keys"), Base: "https://care.example", Clock: h.clock, NoticeAfter: 24 * time.Hour, Secure: true,
