@@ -9,6 +9,7 @@ import (
 	"vivary/compile/roster"
 	"vivary/plan/finding"
 	"vivary/plan/source"
+	"vivary/schema/wording"
 )
 
 // press tells the roster what is urgent in each enclosure, so that it stands first in its
@@ -67,4 +68,30 @@ func (r *Result) catchesUp(l *life.Enclosure, at source.Place) bool {
 	}
 	i := slices.Index(r.Lives, l)
 	return i < len(r.Roster.Of) && slices.ContainsFunc(r.Roster.Of[i], caught)
+}
+
+// Alone are the findings that are urgent, a line each, as they are said where nothing beside
+// them tells which enclosure they are about.
+func (r *Result) Alone() (out []string) {
+	for i := range r.Findings {
+		f := &r.Findings[i]
+		if f.Severity != finding.Urgent {
+			continue
+		}
+		of, names := f.Of, []string(nil)
+		if len(of) == 0 && f.In.Name != "" {
+			of = []string{f.In.Name}
+		}
+		for _, name := range of {
+			if e := r.Plan.Enclosure(name); e != nil && !strings.Contains(f.Text, e.Shown()) && !strings.HasPrefix(f.Text, name+": ") {
+				names = append(names, e.Shown())
+			}
+		}
+		said := f.Said()
+		if f.Where == "" && len(names) > 0 {
+			said = wording.And(names) + ": " + said
+		}
+		out = append(out, said)
+	}
+	return out
 }

@@ -26,9 +26,6 @@ func dueRounds(w *world, f *flags, args []string) int {
 	if status != fine {
 		return status
 	}
-	if r.Refused() && f.paper != "" {
-		return w.refuse(r, "Nothing was written, since the plan is refused; vivary due prints the list of the last calendars")
-	}
 	if r.Refused() {
 		return w.dueRefused(r, f, f.calendars(root))
 	}

@@ -8,7 +8,7 @@ import (
 	"vivary/cmd/internal/lastlist"
 	"vivary/compile"
 	"vivary/compile/daylist"
-	"vivary/plan/finding"
+	"vivary/compile/paper"
 	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/quantity"
@@ -19,9 +19,13 @@ import (
 // wrong with it. The list is that of the calendars last built, and what was logged since;
 // where there are none, what can be read of the plan. What is wrong goes to standard error.
 func (w *world) dueRefused(r *compile.Result, f *flags, dir string) int {
-	until := r.Today + civil.Date(f.daysShown())
+	until := r.Today + civil.Date(f.asked().Days)
 	last := lastlist.Read(w.disk, dir, r.Today, until)
 	switch {
+	case f.paper != "":
+		if status := w.duePaper(r, f, &last, dir); status != fine {
+			return status
+		}
 	case f.format == "json" && last.Found == 0 && r.Roster != nil:
 		dueJSON(w, r, f, daylist.Of(r, f.asked()))
 	case f.format == "json":
@@ -30,12 +34,12 @@ func (w *world) dueRefused(r *compile.Result, f *flags, dir string) int {
 		w.lastDue(r, f, &last, filepath.ToSlash(dir))
 		mains(w, r)
 	case r.Roster != nil:
-		fmt.Fprintf(w.out, "The plan is refused, and no calendars were built before. This list is from what can be read of the plan: it may lack something, and it may be wrong.\n\n")
+		fmt.Fprintf(w.out, "%s\n\n", isUnsure)
 		w.pressingNow(r)
 		printDays(w, r, f, daylist.Of(r, f.asked()))
 		mains(w, r)
 	default:
-		fmt.Fprintln(w.out, "The plan is refused and cannot be read, and no calendars were built before: there is no list. Look at every animal, and fill every dish.")
+		fmt.Fprintln(w.out, isNone)
 	}
 	for _, x := range last.Wrong {
 		fmt.Fprintf(w.err, "%s\n", x)
@@ -43,17 +47,52 @@ func (w *world) dueRefused(r *compile.Result, f *flags, dir string) int {
 	return w.refuse(r, "The plan is refused; put this right, and the list is up to date again")
 }
 
+// What a list of a refused plan is, where no calendars were built before.
+const (
+	isUnsure = "The plan is refused, and no calendars were built before. This list is from what can be read of the plan: it may lack something, and it may be wrong."
+	isNone   = "The plan is refused and cannot be read, and no calendars were built before: there is no list. Look at every animal, and fill every dish."
+)
+
+// isOld says what such a list is that is from calendars.
+func isOld(dir string, since civil.Date) string {
+	return "The plan is refused. This list is from the calendars in " + filepath.ToSlash(dir) + ", last built on " + since.Words() + ": nothing that was written or logged since is in it."
+}
+
+// duePaper prints the sheet of such a list.
+func (w *world) duePaper(r *compile.Result, f *flags, last *lastlist.List, dir string) int {
+	switch {
+	case last.Found > 0:
+		return w.print(f, "due", paper.OldRound(r, oldOf(r, f, last, dir)))
+	case r.Roster != nil:
+		doc := paper.Round(r, daylist.Of(r, f.asked()))
+		doc.Warn(isUnsure, r.Alone()...)
+		return w.print(f, "due", doc)
+	}
+	fmt.Fprintln(w.out, isNone)
+	return fine
+}
+
+// oldOf is what is printed of calendars, on paper.
+func oldOf(r *compile.Result, f *flags, last *lastlist.List, dir string) *paper.Old {
+	since := madeOn(r, last)
+	old := &paper.Old{Warning: isOld(dir, since), First: r.Alone(), Logged: loggedSince(r, since), Done: doneToday(r, f)}
+	for _, x := range last.Items {
+		old.Items = append(old.Items, paper.OldItem{Day: x.Day, Clock: clockOf(x.At, r.Plan.Units), Text: x.Summary + " (" + x.Calendar + ")", Lines: strings.Split(x.Text, "\n")})
+	}
+	return old
+}
+
 // lastDue prints what calendars ask, with what they cannot know yet.
 func (w *world) lastDue(r *compile.Result, f *flags, last *lastlist.List, dir string) {
 	since := madeOn(r, last)
-	fmt.Fprintf(w.out, "The plan is refused. This list is from the calendars in %s, last built on %s: nothing that was written or logged since is in it.\n", dir, since.Words())
+	fmt.Fprintln(w.out, isOld(dir, since))
 	if f.round != "" || f.keeper != "" {
 		fmt.Fprintln(w.out, "Calendars do not tell rounds and keepers apart: all of it is shown.")
 	}
 	fmt.Fprintln(w.out)
 	w.pressingNow(r)
-	w.loggedSince(r, since)
-	w.doneToday(r, f)
+	w.listed("Logged since, and not in the list: after a moult, a birth or an illness leave the animals alone.", loggedSince(r, since))
+	w.listed("Done today, by the log, and still in the list below:", doneToday(r, f))
 	day := r.Today - 1
 	for i := range last.Items {
 		x := &last.Items[i]
@@ -91,31 +130,23 @@ func madeOn(r *compile.Result, last *lastlist.List) civil.Date {
 	return civil.FromTime(made)
 }
 
-// doneToday prints what the log says was done of what the calendars ask: their text is as it
-// was when they were built. Of a plan that cannot be read at all it prints the lines.
-func (w *world) doneToday(r *compile.Result, f *flags) {
-	var done []string
+// doneToday is what the log says was done of what the calendars ask: their text is as it was
+// when they were built. Of a plan that cannot be read at all it is the lines.
+func doneToday(r *compile.Result, f *flags) (done []string) {
 	if r.Roster != nil {
 		for _, s := range daylist.Of(r, f.asked()) {
 			if s.Date == r.Today && len(s.Ticked) > 0 {
 				done = append(done, s.Round.Shown()+": "+strings.Join(s.Ticked, "; "))
 			}
 		}
-	} else {
-		for i := range r.Plan.Log {
-			if e := &r.Plan.Log[i]; e.Date == r.Today && (e.Word == schema.WordDone || e.Word.Feeds || len(e.Word.Does) > 0) {
-				done = append(done, r.Plan.Files.Of(e.At))
-			}
+		return done
+	}
+	for i := range r.Plan.Log {
+		if e := &r.Plan.Log[i]; e.Date == r.Today && (e.Word == schema.WordDone || e.Word.Feeds || len(e.Word.Does) > 0) {
+			done = append(done, r.Plan.Files.Of(e.At))
 		}
 	}
-	if len(done) == 0 {
-		return
-	}
-	fmt.Fprintln(w.out, "Done today, by the log, and still in the list below:")
-	for _, line := range done {
-		fmt.Fprintln(w.out, "  "+line)
-	}
-	fmt.Fprintln(w.out)
+	return done
 }
 
 // clockOf is a time of a calendar by the keeper's clock.
@@ -135,29 +166,32 @@ func dayTitle(r *compile.Result, day civil.Date) string {
 
 // pressingNow prints what is urgent.
 func (w *world) pressingNow(r *compile.Result) {
-	for i := range r.Findings {
-		if f := &r.Findings[i]; f.Severity == finding.Urgent {
-			fmt.Fprintf(w.out, "FIRST: %s\n", f.Said())
-		}
+	for _, line := range r.Alone() {
+		fmt.Fprintf(w.out, "FIRST: %s\n", line)
 	}
 	if r.Urgent() > 0 {
 		fmt.Fprintln(w.out)
 	}
 }
 
-// loggedSince prints the lines of the log from a day on: what calendars cannot know.
-func (w *world) loggedSince(r *compile.Result, since civil.Date) {
-	any := false
+// loggedSince are the lines of the log from a day on: what calendars cannot know.
+func loggedSince(r *compile.Result, since civil.Date) (out []string) {
 	for i := range r.Plan.Log {
 		if e := &r.Plan.Log[i]; e.Date >= since {
-			if !any {
-				fmt.Fprintln(w.out, "Logged since, and not in the list: after a moult, a birth or an illness leave the animals alone.")
-			}
-			any = true
-			fmt.Fprintln(w.out, "  "+r.Plan.Files.Of(e.At))
+			out = append(out, r.Plan.Files.Of(e.At))
 		}
 	}
-	if any {
-		fmt.Fprintln(w.out)
+	return out
+}
+
+// listed prints lines below a heading, and nothing where there are none.
+func (w *world) listed(head string, lines []string) {
+	if len(lines) == 0 {
+		return
 	}
+	fmt.Fprintln(w.out, head)
+	for _, line := range lines {
+		fmt.Fprintln(w.out, "  "+line)
+	}
+	fmt.Fprintln(w.out)
 }

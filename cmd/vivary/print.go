@@ -8,6 +8,7 @@ import (
 	"slices"
 	"strings"
 
+	"vivary/cmd/internal/lastlist"
 	"vivary/cmd/internal/publish"
 	"vivary/compile"
 	"vivary/compile/life"
@@ -22,23 +23,53 @@ func coverSheet(w *world, f *flags, args []string) int {
 	if status != fine {
 		return status
 	}
-	if r.Refused() {
-		return w.refuse(r, "Nobody is handed the lists of a plan that is refused: put this right, or print what vivary due says")
-	}
 	stint, err := stintOf(r, f.keeper)
-	var doc *paper.Document
+	var own string
 	if err == nil {
-		var own string
-		if own, err = w.ownPage(f, root, r, stint.Keeper); err == nil {
-			doc, err = paper.Cover(r, stint, own)
-		}
+		own, err = w.ownPage(f, root, r, stint.Keeper)
 	}
+	if err != nil {
+		fmt.Fprintf(w.err, "vivary cover: %v\n", wording.Plain(err))
+		return usage
+	}
+	if r.Refused() {
+		return w.coverRefused(r, f, f.calendars(root), stint, own)
+	}
+	doc, err := paper.Cover(r, stint, own)
 	if err != nil {
 		fmt.Fprintf(w.err, "vivary cover: %v\n", wording.Plain(err))
 		return usage
 	}
 	return w.print(f, "cover", doc)
 }
+
+// coverRefused makes that sheet while the plan is refused, with the lists of the calendars last
+// built: whoever stands in comes all the same. What is wrong goes to standard error.
+func (w *world) coverRefused(r *compile.Result, f *flags, dir string, stint *roster.Stint, own string) int {
+	h := r.Horizon
+	first := h.Date(stint.Next(h.Today))
+	last := lastlist.Read(w.disk, dir, first, first+mostDays)
+	if last.Found == 0 {
+		return w.refuse(r, "Nobody is handed the lists of a plan that is refused, and no calendars were built before: put this right")
+	}
+	last.Items = slices.DeleteFunc(last.Items, func(x lastlist.Item) bool {
+		i, ok := h.Index(x.Day)
+		return !ok || !stint.Days.Has(i)
+	})
+	doc, err := paper.OldCover(r, stint, own, oldOf(r, f, &last, dir))
+	if err != nil {
+		fmt.Fprintf(w.err, "vivary cover: %v\n", wording.Plain(err))
+		return usage
+	}
+	if status := w.print(f, "cover", doc); status != fine {
+		return status
+	}
+	return w.refuse(r, "The plan is refused; put this right, and print the sheet again before it is handed over")
+}
+
+// mostDays is for how many days calendars are read for somebody who stands in: more paper is
+// not carried along.
+const mostDays = 60
 
 // stintOf is the next time in which a keeper stands in, "" for whoever does.
 func stintOf(r *compile.Result, keeper string) (*roster.Stint, error) {

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"html"
 	"strings"
 	"testing"
 
@@ -56,14 +57,64 @@ func TestPrint(t *testing.T) {
 	}
 }
 
-// Nobody is handed the sheet of a plan that is refused.
-func TestNothingIsPrintedOfWhatIsRefused(t *testing.T) {
+// TestPrintedWhileRefused: animals are hungry whatever is wrong with a plan. What is printed
+// says on each page that the plan is refused and from when its lists are; they are those of the
+// calendars last built, with what was logged since, and no figure of the plan that was refused.
+func TestPrintedWhileRefused(t *testing.T) {
 	inside := quillmoorWith(t)
-	_ = afero.WriteFile(inside, "broken.care.hcl", []byte("enclosure \"x\" {\n  species = \"pandinus-imperator\"\n  climate {\n    warm_end = \"60 C\"\n  }\n}\n"), 0o644)
-	for _, line := range []string{"cover --paper c.html", "due --paper c.html"} {
+	bad := func() {
+		plan, err := afero.ReadFile(inside, "enclosures/burrow-a.care.hcl")
+		if err != nil || !strings.Contains(string(plan), "warm_end    = \"28 to 30 C\"") {
+			t.Fatal(string(plan), err)
+		}
+		_ = afero.WriteFile(inside, "enclosures/burrow-a.care.hcl", []byte(strings.Replace(string(plan), "warm_end    = \"28 to 30 C\"", "warm_end    = \"61 C\"", 1)), 0o644)
+	}
+	printed := func(line, file string, want int) string {
+		t.Helper()
 		s, out, e := at(inside, noon, strings.Fields(line)...)
-		if there, _ := afero.Exists(inside, "c.html"); s != refused || there || out != "" || e == "" {
-			t.Errorf("vivary %s: status %d, %s%s", line, s, out, e)
+		text, _ := afero.ReadFile(inside, file)
+		if s != refused || e == "" || want > 0 && out != file+"\n" || (want > 0) != paper.Ours(text) {
+			t.Fatalf("vivary %s: status %d, %s%s", line, s, out, e)
+		}
+		if n := strings.Count(string(text), "<li>The plan is refused"); n < want || n != strings.Count(string(text), `class="sheet"`) {
+			t.Errorf("vivary %s: %d pages say that it is refused", line, n)
+		}
+		return html.UnescapeString(string(text))
+	}
+	if s, _, e := at(inside, noon, "check"); s != fine {
+		t.Fatal(e)
+	}
+	good, _ := afero.ReadFile(inside, "enclosures/burrow-a.care.hcl")
+	bad()
+	if text := printed("due --paper first.html", "first.html", 1); !strings.Contains(text, "no calendars were built before") || !strings.Contains(text, "Evening round") {
+		t.Error("without calendars there is no sheet of what can be read")
+	}
+	printed("cover --paper none.html", "none.html", 0) // nobody is handed that
+	_ = afero.WriteFile(inside, "enclosures/burrow-a.care.hcl", good, 0o644)
+	if s, _, e := at(inside, noon.AddDate(0, 0, -1), "build"); s != fine {
+		t.Fatal(e)
+	}
+	bad()
+	for _, line := range []string{"burrow-a done water", "burrow-a measured 45 C"} {
+		if s, _, e := at(inside, noon, append([]string{"note"}, strings.Fields(line)...)...); s == usage {
+			t.Fatal(e)
+		}
+	}
+	due := printed("due --paper due.html --days 2", "due.html", 2)
+	for _, want := range []string{"last built on Tue 24 Nov 2026", "Wed 25 Nov 2026", "Thu 26 Nov 2026", "Logged since", "burrow-a done water", "Done today, by the log", "Evening round (evening)", "Burrow A: 45 C was measured", "Practice on the green"} {
+		if !strings.Contains(due, want) {
+			t.Errorf("the sheet lacks %q", want)
+		}
+	}
+	cover := printed("cover --paper cover.html", "cover.html", 8)
+	for _, want := range []string{"last built on Tue 24 Nov 2026", "Standing in for Lead keeper", "Whom to ring", "After a sting", "Mon 12 Jul 2027", "Evening round (", "Burrow A: 45 C was measured", "burrow-a done water", "Handing back"} {
+		if !strings.Contains(cover, want) {
+			t.Errorf("the sheet of the stand-in lacks %q", want)
+		}
+	}
+	for name, text := range map[string]string{"due": due, "cover": cover} {
+		if strings.Contains(text, "61 C") || strings.Contains(text, ">Plan of ") {
+			t.Errorf("%s: what is refused is printed", name)
 		}
 	}
 	// A label says who lives there, which is true all the same.
@@ -73,6 +124,9 @@ func TestNothingIsPrintedOfWhatIsRefused(t *testing.T) {
 	_ = afero.WriteFile(inside, "torn.care.hcl", []byte("collection \"other\" {\n"), 0o644)
 	if s, _, e := at(inside, noon, "labels", "--paper", "l.html"); s == fine || e == "" {
 		t.Errorf("labels of a plan that is not understood: status %d, %s", s, e)
+	}
+	if text := printed("due --paper torn.html", "torn.html", 1); !strings.Contains(text, "Evening round (evening)") {
+		t.Error("of a plan that cannot be read there is no sheet")
 	}
 }
 

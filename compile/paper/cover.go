@@ -27,6 +27,7 @@ type cover struct {
 	lives []*life.Enclosure
 	lists []*daylist.List
 	after bool // there are more lists than stand here
+	old   *Old // the lists instead, of a plan that is refused
 }
 
 // Cover is the sheet of somebody who stands in for a keeper, one of r.Roster.Stints: when they
@@ -34,8 +35,15 @@ type cover struct {
 // each visit. Address is where their own page is, "" for none; one of which no code can be made
 // is an error.
 func Cover(r *compile.Result, stint *roster.Stint, address string) (*Document, error) {
-	c := covering(r, stint)
+	return covering(r, stint).document(address)
+}
+
+func (c *cover) document(address string) (*Document, error) {
+	r, stint := c.r, c.stint
 	d := document(r, "Standing in for "+c.shown(stint.For)+", "+r.Plan.Title())
+	if c.old != nil {
+		d.refused()
+	}
 	head := "Standing in for " + c.shown(stint.For) + " · " + c.shown(stint.Keeper) + " · " + r.Plan.Title()
 	first := c.front()
 	if address != "" {
@@ -51,8 +59,14 @@ func Cover(r *compile.Result, stint *roster.Stint, address string) (*Document, e
 		d.add(head, outage...)
 	}
 	d.add(head, c.usual()...)
-	for lists := range byDay(c.lists) {
-		d.day(r, lists, false)
+	if c.old != nil {
+		for items := range c.old.days() {
+			d.oldDay(r, items[0].Day, append(c.old.known(r, items[0].Day), asked(items)...))
+		}
+	} else {
+		for lists := range byDay(c.lists) {
+			d.day(r, lists, false)
+		}
 	}
 	d.add(head, c.back()...)
 	return d, nil
@@ -199,6 +213,9 @@ func (c *cover) usual() []Part {
 		wrong = append(wrong, schema.UprightSign+" ("+strings.Join(upright, "; ")+")")
 	}
 	out = append(out, Head{Text: "Not normal: ring"}, List{Look: Points, Items: items(wrong...)})
+	if c.old != nil {
+		return out
+	}
 	if gauges := c.gauges(); len(gauges.Rows) > 0 {
 		out = append(out, Head{Text: "What the thermometer should show"}, gauges)
 	}

@@ -117,6 +117,9 @@ func (c *cover) outage() []Part {
 		return nil
 	}
 	out := []Part{Title{Text: schema.Outage.Title}, List{Look: Steps, Items: items(schema.Outage.Steps...)}}
+	if c.old != nil {
+		return out
+	}
 	t := Table{Columns: []string{"Box", "Harmed below", "So cold, if the room stays as warm as it is", "So cold, if the house cools, with " + c.degrees(0) + " outside"}}
 	for _, f := range c.falls() {
 		t.Rows = append(t.Rows, append([]string{named(f.of)}, strings.Split(f.text, "\x00")...))

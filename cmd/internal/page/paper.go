@@ -35,6 +35,13 @@ func (q *request) print(what string) {
 		q.lost()
 		return
 	}
+	if _, shut := q.listed(); shut != nil {
+		more := slices.Clone(shut.Urgent)
+		for _, line := range shut.Logged {
+			more = append(more, "Logged since, and not in the lists: "+line)
+		}
+		doc.Warn("The plan is refused. "+shut.Text, more...)
+	}
 	var b bytes.Buffer
 	err = doc.HTML(&b, paper.Options{Style: q.v.Home + paperStyle, Before: `<p><a href="` + html.EscapeString(q.v.Home+back) + `">Back</a></p>`})
 	if err != nil {

@@ -6,7 +6,6 @@ import (
 
 	"vivary/compile"
 	"vivary/plan"
-	"vivary/plan/finding"
 	"vivary/schema/civil"
 	"vivary/schema/wording"
 )
@@ -36,11 +35,7 @@ func (q *request) listed() (*compile.Result, *shutDay) {
 	if q.h.Good == nil && r.Roster != nil {
 		return r, s // what is urgent stands in it
 	}
-	for i := range r.Findings {
-		if f := &r.Findings[i]; f.Severity == finding.Urgent {
-			s.Urgent = append(s.Urgent, f.Said())
-		}
-	}
+	s.Urgent = r.Alone()
 	if q.h.Good == nil {
 		return nil, s
 	}

@@ -53,6 +53,9 @@ func TestRefused(t *testing.T) {
 				t.Errorf("%s does not say that the plan is refused", path)
 			}
 		}
+		if sheet := s.get(home + "/paper/round?day=2026-11-26&round=evening"); sheet.Code != 200 || !strings.Contains(sheet.Body.String(), "<li>The plan is refused. ") {
+			t.Errorf("a sheet that is printed does not say it: %d", sheet.Code)
+		}
 		q := &request{Pages: s.pages, h: s.house, v: s.visitor}
 		r, shut := q.listed()
 		if r == nil || shut == nil {
