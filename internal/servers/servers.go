@@ -12,9 +12,7 @@ import (
 	"os/user"
 	"path/filepath"
 	"strings"
-	"syscall"
 	"testing"
-	"time"
 
 	"vivary/internal/oracles"
 )
@@ -92,57 +90,4 @@ func Objects(t testing.TB, bucket string) *Store {
 	cmd.Env = []string{"ROOT_ACCESS_KEY=" + StoreKey, "ROOT_SECRET_KEY=" + StoreSecret, "HOME=" + s.Dir}
 	Started(t, s.Address, cmd)
 	return s
-}
-
-// FreePort is an address on this machine at which nobody listens.
-func FreePort(t testing.TB) string {
-	t.Helper()
-	l, err := net.Listen("tcp", "127.0.0.1:0")
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer l.Close()
-	return l.Addr().String()
-}
-
-// Started starts a server and waits until it answers; it ends with the test.
-func Started(t testing.TB, address string, cmd *exec.Cmd) {
-	t.Helper()
-	// A file and no pipe: what a server leaves running would hold a pipe open.
-	said, err := os.Create(filepath.Join(t.TempDir(), "said"))
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer said.Close()
-	cmd.Stdout, cmd.Stderr = said, said
-	if err := cmd.Start(); err != nil {
-		t.Fatal(err)
-	}
-	done := make(chan struct{})
-	go func() { _ = cmd.Wait(); close(done) }()
-	t.Cleanup(func() { end(cmd.Process, done) })
-	for range 500 {
-		if conn, err := net.Dial("tcp", address); err == nil {
-			conn.Close()
-			return
-		}
-		select {
-		case <-done:
-			text, _ := os.ReadFile(said.Name())
-			t.Fatalf("%s has ended: %s", cmd.Path, text)
-		case <-time.After(20 * time.Millisecond):
-		}
-	}
-	t.Fatalf("%s does not answer", cmd.Path)
-}
-
-// end asks a server to end, with what it started itself, and makes it end where it does not.
-func end(p *os.Process, done <-chan struct{}) {
-	_ = p.Signal(syscall.SIGTERM)
-	select {
-	case <-done:
-	case <-time.After(3 * time.Second):
-		_ = p.Kill()
-		<-done
-	}
 }

@@ -65,7 +65,7 @@ func TestPreconditions(t *testing.T) {
 // A list is found by its own address and by that of its server, and what is no list of tasks is
 // told in words.
 func TestFind(t *testing.T) {
-	radicale, xandikos := servers[0], servers[1]
+	radicale, xandikos := both[0], both[1]
 	for range 2 {
 		radicale.list(t)
 	}

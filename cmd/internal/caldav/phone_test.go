@@ -120,7 +120,7 @@ var apps = map[string]func(string) string{
 
 // onServers runs a test on each server.
 func onServers(t *testing.T, test func(t *testing.T, s *server)) {
-	for _, s := range servers {
+	for _, s := range both {
 		t.Run(s.name, func(t *testing.T) { test(t, s) })
 	}
 }

@@ -3,13 +3,10 @@
 package caldav
 
 import (
-	"bytes"
 	"fmt"
 	"io"
-	"net"
 	"net/http"
 	"os"
-	"os/exec"
 	"path/filepath"
 	"strings"
 	"sync"
@@ -21,6 +18,7 @@ import (
 	"vivary/cmd/internal/journal"
 	"vivary/cmd/internal/publish"
 	"vivary/compile"
+	"vivary/internal/servers"
 	"vivary/plan"
 )
 
@@ -33,8 +31,8 @@ type server struct {
 
 var login = Login{"lead", "secret"}
 
-// servers are two that share no code; both must be there.
-var servers []*server
+// both are two that share no code; both must be there.
+var both []*server
 
 func TestMain(m *testing.M) {
 	dir, err := os.MkdirTemp("", "caldav")
@@ -43,82 +41,22 @@ func TestMain(m *testing.M) {
 	}
 	os.Exit(func() int {
 		defer os.RemoveAll(dir)
-		radicale, stopRadicale, err := startRadicale(dir)
-		if err == nil {
-			defer stopRadicale()
-			var xandikos *server
-			var stopXandikos func()
-			if xandikos, stopXandikos, err = startXandikos(dir); err == nil {
-				defer stopXandikos()
-				servers = []*server{radicale, xandikos}
+		for _, start := range []func() (*servers.Lists, func(), error){
+			func() (*servers.Lists, func(), error) {
+				return servers.Radicale(dir, [2]string{login.User, login.Password}, [2]string{"only", "secret"})
+			},
+			func() (*servers.Lists, func(), error) { return servers.Xandikos(dir) },
+		} {
+			s, end, err := start()
+			if err != nil {
+				fmt.Println("the CalDAV servers to compare with do not run: testdata/oracles/setup installs them:", err)
+				return 1
 			}
-		}
-		if err != nil {
-			fmt.Println("the CalDAV servers to compare with do not run: testdata/oracles/setup installs them:", err)
-			return 1
+			defer end()
+			both = append(both, &server{name: s.Name, url: s.URL})
 		}
 		return m.Run()
 	}())
-}
-
-func startRadicale(dir string) (*server, func(), error) {
-	port, err := freePort()
-	if err != nil {
-		return nil, nil, err
-	}
-	config := filepath.Join(dir, "radicale.conf")
-	text := fmt.Sprintf("[server]\nhosts = 127.0.0.1:%s\n[auth]\ntype = htpasswd\nhtpasswd_filename = %s/users\nhtpasswd_encryption = plain\n[storage]\nfilesystem_folder = %[2]s/radicale\n", port, dir)
-	err = os.WriteFile(filepath.Join(dir, "users"), []byte(login.User+":"+login.Password+"\nonly:secret\n"), 0o600)
-	if err == nil {
-		err = os.WriteFile(config, []byte(text), 0o600)
-	}
-	if err != nil {
-		return nil, nil, err
-	}
-	return started("Radicale", "http://127.0.0.1:"+port+"/lead/", "radicale", "--config", config)
-}
-
-func startXandikos(dir string) (*server, func(), error) {
-	port, err := freePort()
-	if err != nil {
-		return nil, nil, err
-	}
-	return started("Xandikos", "http://127.0.0.1:"+port+"/user/calendars/", "xandikos", "-d", filepath.Join(dir, "xandikos"), "--defaults", "-l", "127.0.0.1", "-p", port, "--current-user-principal", "/user/")
-}
-
-// started starts a server and waits until it answers.
-func started(name, url, program string, args ...string) (*server, func(), error) {
-	cmd := exec.Command(program, args...)
-	var said bytes.Buffer
-	cmd.Stdout, cmd.Stderr = &said, &said
-	if err := cmd.Start(); err != nil {
-		return nil, nil, err
-	}
-	ended := make(chan error, 1)
-	go func() { ended <- cmd.Wait() }()
-	stop := func() { _ = cmd.Process.Kill(); <-ended }
-	for range 300 {
-		select {
-		case err := <-ended:
-			return nil, nil, fmt.Errorf("%s ended: %v\n%s", program, err, said.String())
-		case <-time.After(100 * time.Millisecond):
-		}
-		if status, _, _, err := request("OPTIONS", url, nil, ""); err == nil && status < 500 {
-			return &server{name: name, url: url}, stop, nil
-		}
-	}
-	stop()
-	return nil, nil, fmt.Errorf("%s does not answer:\n%s", program, said.String())
-}
-
-func freePort() (string, error) {
-	l, err := net.Listen("tcp", "127.0.0.1:0")
-	if err != nil {
-		return "", err
-	}
-	defer l.Close()
-	_, port, err := net.SplitHostPort(l.Addr().String())
-	return port, err
 }
 
 // request asks a server as an app does.
