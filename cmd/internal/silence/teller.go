@@ -36,17 +36,24 @@ var (
 type Teller struct {
 	memory memory
 	log    *slog.Logger
+	// unwritten is how many times in a row it could not be written who was told.
+	unwritten int
 }
+
+// stubborn is how many looks in a row it may not be written who was told, until that is told
+// all the same: an hour, so that a program that begins again and again sends little.
+const stubborn = 12
 
 // NewTeller returns one that remembers in a file.
 func NewTeller(disk afero.Fs, path string, log *slog.Logger) *Teller {
-	return &Teller{memory{disk: disk, path: path}, log}
+	return &Teller{memory: memory{disk: disk, path: path}, log: log}
 }
 
 // Tell tells each person of each cause of which they were not told yet. What could not be
 // sent is not remembered, and is sent when it is asked for again; what is refused for good is
-// not tried again that day with that server. It is remembered first and sent then: where it cannot be remembered nothing is sent, since it would be sent again and
-// again.
+// not tried again that day with that server. It is remembered first and sent then: where it cannot be written nothing is sent at first, since it would be sent again
+// and again. Where that lasts it is remembered by this process alone: a disk that is full is one
+// of the things to be told of.
 func (t *Teller) Tell(ctx context.Context, by Sender, people []Person, causes []Cause) {
 	if len(causes) == 0 {
 		return
@@ -71,9 +78,16 @@ func (t *Teller) Tell(ctx context.Context, by Sender, people []Person, causes []
 func (t *Teller) tell(ctx context.Context, by Sender, c Cause, p Person) bool {
 	letter := letterOf(c, p, t.memory.since(c, p) < c.Day, t.memory.since(c, p).Short())
 	undo, err := t.memory.put(c, p)
-	if err != nil {
+	switch {
+	case err == nil:
+		t.unwritten = 0
+	case t.unwritten < stubborn:
+		t.unwritten++
 		t.say(ctx, slog.LevelError, "nobody told: it cannot be written who was told", c.Name, p.Keeper, err)
 		return false
+	default:
+		t.say(ctx, slog.LevelError, "it cannot be written who is told, who may be told again after a restart", c.Name, p.Keeper, err)
+		undo = t.memory.hold(c, p)
 	}
 	if err = by.Send(ctx, letter); err == nil {
 		t.log.LogAttrs(ctx, slog.LevelInfo, "told", slog.String("cause", c.Name), slog.String("day", c.Day.String()), slog.String("keeper", p.Keeper))

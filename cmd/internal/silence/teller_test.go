@@ -126,6 +126,41 @@ func TestRefusedForGood(t *testing.T) {
 	}
 }
 
+// TestToldOnAFullDisk: where it cannot be written for an hour who was told, it is told all the
+// same, once; what could not be sent is tried again; and once it can be written it is known to
+// the next process.
+func TestToldOnAFullDisk(t *testing.T) {
+	var log bytes.Buffer
+	disk := afero.NewMemMapFs()
+	teller := func(disk afero.Fs) *Teller {
+		return NewTeller(disk, "told", slog.New(slog.NewJSONHandler(&log, nil)))
+	}
+	on, by := teller(afero.NewReadOnlyFs(disk)), &sends{fail: map[string]error{"lead@x.example": errors.New("450 later")}}
+	people := []Person{{"lead", "lead@x.example", ""}, {"", "club@x.example", ""}}
+	day := civil.Must(2026, 11, 25)
+	look := func(on *Teller, day civil.Date, looks, want int) {
+		t.Helper()
+		by.sent = nil
+		for range looks {
+			on.Tell(t.Context(), by, people, []Cause{{Name: "build", Day: day, Subject: "s"}})
+		}
+		if len(by.sent) != want {
+			t.Errorf("%s: after %d looks %v is sent", day, looks, by.sent)
+		}
+	}
+	look(on, day, stubborn, 0)
+	look(on, day, 20, 1)
+	delete(by.fail, "lead@x.example")
+	look(on, day, 20, 1)
+	on.memory.disk = disk
+	look(on, day+1, 1, 2)
+	look(teller(disk), day+1, 1, 0)
+	look(teller(disk), day, 1, 0)
+	if !strings.Contains(log.String(), "may be told again after a restart") {
+		t.Error(log.String())
+	}
+}
+
 // TestUnbuiltSince: since when nothing is built is known to the next process, until something is;
 // a time that is still to come is that of a clock that was wrong.
 func TestUnbuiltSince(t *testing.T) {

@@ -92,13 +92,26 @@ func (m *memory) knows(c Cause, p Person, server string) bool {
 // cannot be written nothing is remembered.
 func (m *memory) put(c Cause, p Person) (undo func() error, err error) {
 	was := maps.Clone(m.told)
-	m.told[keyOf(c, p)] = told{c.Day, m.since(c, p), ""}
+	m.hold(c, p)
 	maps.DeleteFunc(m.told, func(_ string, t told) bool { return t.Day < c.Day-remembered })
 	if err := m.write(); err != nil {
 		m.told = was
 		return nil, err
 	}
 	return func() error { m.told = was; return m.write() }, nil
+}
+
+// hold remembers it for as long as this process goes on, and returns what takes that back.
+func (m *memory) hold(c Cause, p Person) (undo func() error) {
+	key := keyOf(c, p)
+	was, known := m.told[key]
+	m.told[key] = told{c.Day, m.since(c, p), ""}
+	return func() error {
+		if delete(m.told, key); known {
+			m.told[key] = was
+		}
+		return nil
+	}
 }
 
 // refused remembers that a server refused for good what was to be told.
