@@ -79,17 +79,22 @@ func tooMuch() finding.Finding {
 
 // bound leaves out the files that are beyond what is read of all together. What is in
 // the others is looked at.
-func (l *loader) bound() {
+func (w *walker) bound() {
+	if len(w.paths) > MaxFiles {
+		w.bounds.Add(finding.Finding{Rule: ruleTooMany, Text: "there are " + strconv.Itoa(len(w.paths)) + " files",
+			Limit: strconv.Itoa(MaxFiles) + " files in a collection", Write: "put several enclosures into one file, or split the collection"})
+		w.paths = w.paths[:MaxFiles]
+	}
 	size := int64(0)
-	for i, path := range l.paths {
-		info, err := l.disk.Stat(path)
+	for i, path := range w.paths {
+		info, err := w.disk.Stat(path)
 		if err != nil {
 			continue // that it cannot be read is said when it is read
 		}
 		if size += min(info.Size(), MaxFile); size > MaxBytes {
-			l.found.Add(finding.Finding{Rule: ruleTooMany, Text: "the files are larger than what is read: " + quote(filepath.ToSlash(path)) + " and those behind it are left out",
+			w.bounds.Add(finding.Finding{Rule: ruleTooMany, Text: "the files are larger than what is read: " + quote(filepath.ToSlash(path)) + " and those behind it are left out",
 				Limit: strconv.Itoa(MaxBytes>>20) + " MiB in all files together", Write: "move old logs out of the folder, or split the collection"})
-			l.paths, l.broken = l.paths[:i], true
+			w.paths, w.broken = w.paths[:i], true
 			return
 		}
 	}

@@ -40,10 +40,18 @@ type file struct {
 // it is that file: the texts themselves are compared, which is quicker than a sum
 // over them and never wrong.
 func readFile(disk afero.Fs, path string, id source.ID, was *file) *file {
+	text, found := readText(disk, path)
+	return fileOf(path, id, was, text, found)
+}
+
+// fileOf decodes the text of a file. found is why there is none.
+func fileOf(path string, id source.ID, was *file, text []byte, found *finding.Finding) *file {
 	f := &file{id: id, name: filepath.ToSlash(path)}
 	f.mentions = sync.OnceValue(f.everyName)
 	f.units = sync.OnceValue(f.countUnits)
-	text, found := readText(disk, path)
+	if found == nil && len(text) > MaxFile {
+		found = tooLarge()
+	}
 	if found == nil && was != nil && was.text != nil && bytes.Equal(text, was.text) {
 		return was
 	}
@@ -85,10 +93,14 @@ func readText(disk afero.Fs, path string) ([]byte, *finding.Finding) {
 	case err != nil:
 		return unreadable(err)
 	case n > MaxFile:
-		return nil, found(finding.Finding{Rule: ruleTooLarge, Text: "the file is larger than what is read",
-			Limit: strconv.Itoa(MaxFile>>20) + " MiB a file", Write: "split it into several files"})
+		return nil, tooLarge()
 	}
 	return buf.Bytes(), nil
+}
+
+func tooLarge() *finding.Finding {
+	return found(finding.Finding{Rule: ruleTooLarge, Text: "the file is larger than what is read",
+		Limit: strconv.Itoa(MaxFile>>20) + " MiB a file", Write: "split it into several files"})
 }
 
 // unfit says why a text is not given to the parser, or returns nil.

@@ -57,6 +57,12 @@ func Standing(disk afero.Fs, root string) string {
 // Reader is ready to use, by one goroutine at a time; what it has returned may be
 // read by any number meanwhile.
 type Reader struct {
+	// Open are the texts of files that somebody is editing, by their paths as Load forms
+	// them, below the root: each is read in place of what the disk has, if anything.
+	Open map[string][]byte
+
+	root   string
+	walked *walker // of the last load
 	// ids are of all paths ever read: a path has the same id in every collection.
 	ids   map[string]source.ID
 	files map[string]*file // of the last load, by path
@@ -82,21 +88,31 @@ func (r *Reader) Load(disk afero.Fs, root string) (*Collection, []finding.Findin
 	if !info.IsDir() {
 		return nil, nil, errors.New(quote(root) + " is a file: name the folder that holds the collection")
 	}
-	l := &loader{walker: walk(disk, root)}
+	r.root, r.walked = root, walk(disk, root)
+	r.walked.bound()
+	c, found := r.load(func(path string, was *file) *file { return readFile(disk, path, r.ids[path], was) })
+	return c, found, nil
+}
+
+// Again is as Load, of the same root, where since the last load nothing has changed but Open:
+// it does not look at the disk. What was opened or closed since is for Load.
+func (r *Reader) Again() (*Collection, []finding.Finding) {
+	return r.load(func(_ string, was *file) *file { return was })
+}
+
+// load makes a collection of what was walked. read reads a file that nobody is editing.
+func (r *Reader) load(read func(path string, was *file) *file) (*Collection, []finding.Finding) {
+	root := r.root
+	l := &loader{walker: r.walked.with(r.Open)}
+	l.found.All = slices.Clone(l.bounds.All)
 	if len(l.paths) == 0 && !l.broken {
 		l.found.Add(finding.Finding{Rule: ruleEmpty, Text: "no file below " + quote(root) + " has a name that ends in " + PlanSuffix,
 			Write: "vivary start, in an empty folder, for a first plan"})
 	}
-	if len(l.paths) > MaxFiles {
-		l.found.Add(finding.Finding{Rule: ruleTooMany, Text: "there are " + strconv.Itoa(len(l.paths)) + " files",
-			Limit: strconv.Itoa(MaxFiles) + " files in a collection", Write: "put several enclosures into one file, or split the collection"})
-		l.paths = l.paths[:MaxFiles]
-	}
-	l.bound()
-	files := r.readAll(l)
+	files := r.readAll(l, read)
 	plain := len(l.found.All) == 0 && len(l.odd) == 0
 	if plain && r.read != nil && slices.Equal(files, r.read) {
-		return r.last, slices.Clone(r.found), nil
+		return r.last, slices.Clone(r.found)
 	}
 	c := &Collection{Files: source.Over(&builtIn().files), Library: NewLibrary(), files: files, unread: &unread{}}
 	for _, x := range l.odd {
@@ -116,14 +132,14 @@ func (r *Reader) Load(disk afero.Fs, root string) (*Collection, []finding.Findin
 	if plain {
 		r.read = files
 	}
-	return c, slices.Clone(r.found), nil
+	return c, slices.Clone(r.found)
 }
 
 // readAll reads and decodes the files, several at a time, those that are as they were
 // excepted.
-func (r *Reader) readAll(l *loader) []*file {
+func (r *Reader) readAll(l *loader, read func(path string, was *file) *file) []*file {
 	if len(r.ids) > maxIDs {
-		*r = Reader{}
+		*r = Reader{Open: r.Open, root: r.root, walked: r.walked}
 	}
 	if r.ids == nil {
 		r.ids = make(map[string]source.ID, len(l.paths))
@@ -134,7 +150,12 @@ func (r *Reader) readAll(l *loader) []*file {
 	files := make([]*file, len(l.paths))
 	parallel(len(l.paths), func(i int) {
 		path := l.paths[i]
-		files[i] = readFile(l.disk, path, r.ids[path], r.files[path])
+		was := r.files[path]
+		if text, open := r.Open[path]; open {
+			files[i] = fileOf(path, r.ids[path], was, text, nil)
+		} else {
+			files[i] = read(path, was)
+		}
 	})
 	r.files = make(map[string]*file, len(files))
 	for i, path := range l.paths {

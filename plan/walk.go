@@ -3,6 +3,7 @@ package plan
 import (
 	"io/fs"
 	"path/filepath"
+	"slices"
 	"sort"
 	"strconv"
 	"strings"
@@ -24,12 +25,27 @@ type walker struct {
 	entries int             // looked at
 	seen    map[string]bool // folders and files, by their paths without links
 	links   []link
+	bounds  finding.List // how much more there is than is read
 }
 
 // oddity is what is found of an entry, mostly that it is not read.
 type oddity struct {
 	path  string
 	found finding.Finding
+}
+
+// with is what was walked with files that somebody is editing, where they are not there yet.
+func (w *walker) with(open map[string][]byte) *walker {
+	out := *w
+	for path := range open {
+		if _, there := slices.BinarySearch(w.paths, path); !there {
+			out.paths = append(slices.Clip(out.paths), path)
+		}
+	}
+	if len(out.paths) > len(w.paths) {
+		sort.Strings(out.paths)
+	}
+	return &out
 }
 
 // say says something of an entry. Where it refuses, the entry may hold a plan.

@@ -16,7 +16,9 @@ import (
 	"vivary/cmd/internal/publish"
 	"vivary/compile"
 	"vivary/compile/feeds"
+	"vivary/compile/roster"
 	"vivary/plan"
+	"vivary/plan/finding"
 	"vivary/schema/civil"
 )
 
@@ -38,6 +40,11 @@ type Builder struct {
 	reader plan.Reader
 	last   *compile.Result
 	heads  map[string]head
+	told   struct {
+		name  string
+		heads []*feeds.Head
+		by    roster.Told
+	}
 
 	// Calendars are written by one at a time, while others compile: who ticks something off
 	// does not wait for the calendars of the tick before.
@@ -72,18 +79,61 @@ func (b *Builder) Compile(disk afero.Fs) (*compile.Result, error) {
 	if err != nil {
 		return nil, err
 	}
-	in := compile.Input{Plan: c, Loaded: found, Now: now, Last: b.last}
+	same := true
 	if c.About != nil {
 		was := b.heads
 		b.readHeads(disk)
-		if b.compiled(c, now) && maps.EqualFunc(was, b.heads, sameHead) {
-			b.last = b.last.At(now)
-			return b.last, nil
-		}
-		in.Told, in.Known = feeds.ToldBy(c.About.Name.V, b.headsOf(c)), feeds.KnownOf(c, b.allHeads(), filepath.Clean(b.Out) == filepath.Clean(Feeds(b.Root)))
+		same = maps.EqualFunc(was, b.heads, sameHead)
+	}
+	return b.from(c, found, now, same), nil
+}
+
+// Open says which files somebody is editing: their texts are compiled in place of what the
+// disk has, from the next Compile on.
+func (b *Builder) Open(texts map[string][]byte) {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	b.reader.Open = texts
+}
+
+// Typed compiles the collection as it was when Compile read it last, with other texts of the
+// files that were open then. It does not look at the disk.
+func (b *Builder) Typed(texts map[string][]byte) (*compile.Result, error) {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	b.reader.Open = texts
+	c, found := b.reader.Again()
+	now, err := b.Now(c.Location)
+	if err != nil {
+		return nil, err
+	}
+	return b.from(c, found, now, true), nil
+}
+
+// from compiles a collection as of a moment. same says that the last feeds are those of the
+// compilation before.
+func (b *Builder) from(c *plan.Collection, found []finding.Finding, now time.Time, same bool) *compile.Result {
+	in := compile.Input{Plan: c, Loaded: found, Now: now, Last: b.last}
+	switch {
+	case c.About == nil:
+	case same && b.compiled(c, now):
+		b.last = b.last.At(now)
+		return b.last
+	default:
+		in.Told, in.Known = b.toldBy(c), feeds.KnownOf(c, b.allHeads(), filepath.Clean(b.Out) == filepath.Clean(Feeds(b.Root)))
 	}
 	b.last = compile.From(in)
-	return b.last, nil
+	return b.last
+}
+
+// toldBy is what the last feeds of a collection told, the same value as long as they are the
+// same.
+func (b *Builder) toldBy(c *plan.Collection) roster.Told {
+	name, heads := c.About.Name.V, b.headsOf(c)
+	if b.told.by == nil || b.told.name != name || !slices.Equal(b.told.heads, heads) {
+		b.told.name, b.told.heads, b.told.by = name, heads, feeds.ToldBy(name, heads)
+	}
+	return b.told.by
 }
 
 // readHeads reads the beginnings of the feeds that were built last: what they showed people
