@@ -32,11 +32,14 @@ require (
 	rsc.io/qr v0.2.0
 )
 
+require github.com/creachadair/mds v0.26.1 // indirect
+
 require (
 	github.com/apparentlymart/go-textseg/v17 v17.0.1 // indirect
 	github.com/beorn7/perks v1.0.1 // indirect
 	github.com/cespare/xxhash/v2 v2.3.0 // indirect
 	github.com/chromedp/sysutil v1.1.0 // indirect
+	github.com/creachadair/jrpc2 v1.3.5
 	github.com/dustin/go-humanize v1.0.1 // indirect
 	github.com/emersion/go-ical v0.0.0-20240127095438-fc1c9d8fb2b6 // indirect
 	github.com/go-json-experiment/json v0.0.0-20250725192818-e39067aee2d2 // indirect

@@ -34,9 +34,9 @@ var layers = []string{
 	"compile/daylist compile/explain compile/feeds compile/picture",
 	"compile/paper",
 	"compile/tasks",
-	"cmd/internal/keys cmd/internal/publish cmd/internal/screen cmd/internal/served",
+	"cmd/internal/keys cmd/internal/protocol cmd/internal/publish cmd/internal/screen cmd/internal/served",
 	"cmd/internal/builder cmd/internal/journal cmd/internal/lastlist cmd/internal/send",
-	"cmd/internal/caldav cmd/internal/page cmd/internal/silence",
+	"cmd/internal/caldav cmd/internal/editor cmd/internal/page cmd/internal/silence",
 	"cmd/internal/serve",
 	"cmd/vivary",
 }

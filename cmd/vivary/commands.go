@@ -50,6 +50,8 @@ func init() {
 			long: "Prints the private addresses of the calendars and of each keeper's pages, and makes those that are lacking. They are kept in a file outside the collection that only you can read. With --renew NAME a calendar, a keeper, page or labels has another address from then on, and whoever has the old one sees nothing any more."},
 		{name: "why", also: "describe explain info show", args: "[NAME | ENCLOSURE/CARE]", short: "say why something is as it is", run: why, flags: "on svg narrow format",
 			long: "Explains a rule, a species, a figure, a source, a feeder, a need, a kind of care, a round, an enclosure with its whole proof, or one care and why it is, or is not, on a day. A name that means several things is explained in each. Without a name it lists what can be explained."},
+		{name: "editor", also: "language-server lsp server", short: "tell a text editor what is found while a plan is typed", run: serveEditor,
+			long: "Speaks with a text editor on standard input and output, by the Language Server Protocol 3.17: what is found in plans and logs as they are typed, what may stand at a place and what it means, where a name is given, and the changes that findings would make. An editor starts it; examples/EDITORS.md says how."},
 		{name: "version", short: "say which vivary this is", run: version, flags: "format",
 			long: "Prints the version, the revision of the source, and which time zones are built in."},
 		{name: "help", args: "[COMMAND]", short: "say what a command does and which flags it takes", run: help,

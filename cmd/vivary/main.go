@@ -44,7 +44,7 @@ func program() int {
 		debug.SetGCPercent(50)
 	}
 	return run(os.Args[1:], &world{
-		disk: afero.NewOsFs(), out: os.Stdout, err: os.Stderr, clock: time.Now,
+		disk: afero.NewOsFs(), in: os.Stdin, out: os.Stdout, err: os.Stderr, clock: time.Now,
 		color: terminal(os.Stdout) && os.Getenv("NO_COLOR") == "" && os.Getenv("TERM") != "dumb",
 		live:  terminal(os.Stderr),
 		env:   os.Getenv,
@@ -57,7 +57,9 @@ func program() int {
 // world is everything that a command has to do with outside the program.
 type world struct {
 	disk     afero.Fs
+	in       io.Reader // nil for nothing
 	out, err io.Writer
+	raw      io.Writer // standard output as it is, for a program that reads it; set by run
 	clock    func() time.Time
 	color    bool // standard output shows colours
 	live     bool // standard error is a terminal
@@ -88,6 +90,7 @@ func terminal(f *os.File) bool {
 // that is printed goes over a screen, so that nothing of what was read steers a terminal.
 func run(args []string, outside *world) int {
 	w := *outside
+	w.raw = outside.out
 	out := bufio.NewWriter(outside.out)
 	w.out, w.err = screen.New(out, w.color), screen.New(outside.err, w.color && w.live)
 	w.flush = func() { _ = out.Flush() } // the last time it is looked at

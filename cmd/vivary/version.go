@@ -71,3 +71,12 @@ func (v *versionForm) number() string {
 	}
 	return v.Module
 }
+
+// number is the version of the program.
+func number() string {
+	var v versionForm
+	if info, ok := debug.ReadBuildInfo(); ok {
+		v.read(info)
+	}
+	return v.number()
+}
