@@ -37,11 +37,17 @@ var (
 		Instead: "Look at the year of the return."}
 )
 
-// accept takes out the findings that accept blocks silence and adds those about
-// the blocks themselves.
-func accept(c *plan.Collection, all []finding.Finding, today civil.Date) []finding.Finding {
+// Accepted is a finding that an accept block silences.
+type Accepted struct {
+	finding.Finding
+	By *plan.Accept
+}
+
+// accept takes out the findings that accept blocks silence, and adds those about the blocks
+// themselves. It returns what was taken out too, in the order in which findings are printed.
+func accept(c *plan.Collection, all []finding.Finding, today civil.Date) (left []finding.Finding, accepted []Accepted) {
 	var about finding.List
-	silenced, over := map[silence]bool{}, map[silence]*plan.Accept{}
+	silenced, over := map[silence]*plan.Accept{}, map[silence]*plan.Accept{}
 	for _, e := range c.Enclosures {
 		for _, a := range e.Accepts {
 			r := FindRule(a.Name.V)
@@ -72,21 +78,29 @@ func accept(c *plan.Collection, all []finding.Finding, today civil.Date) []findi
 				about.Add(finding.Finding{Rule: ruleAcceptLong, At: a.Until.At, Text: r.ID + " would be accepted until " + a.Until.V.Words(),
 					Limit: "a year and a month ahead", Write: by + ", or sooner", Edits: finding.Instead(a.Until.At, a.Until.V.String(), by)})
 			case accepts(a, today):
-				silenced[silence{e.Box(), r}] = true
+				silenced[silence{e.Box(), r}] = a
 			}
 		}
 	}
+	var taken []finding.Finding
 	if len(silenced) > 0 {
 		all = slices.DeleteFunc(all, func(f finding.Finding) bool {
-			return silenced[silence{f.In, f.Rule}] && f.Silenced()
+			out := silenced[silence{f.In, f.Rule}] != nil && f.Silenced()
+			if out {
+				taken = append(taken, f)
+			}
+			return out
 		})
+	}
+	for _, f := range inUnits(finding.Sort(c.Files, taken), c.Units) {
+		accepted = append(accepted, Accepted{f, silenced[silence{f.In, f.Rule}]})
 	}
 	for i := range all {
 		if a := over[silence{all[i].In, all[i].Rule}]; a != nil && all[i].Silenced() {
 			back(&all[i], a)
 		}
 	}
-	return append(all, about.All...)
+	return append(all, about.All...), accepted
 }
 
 // accepts reports whether an accept block silences its rule today.

@@ -38,6 +38,8 @@ type Result struct {
 	Roster   *roster.Roster  // nil where the plan was not understood
 	Proofs   [][]prove.Proof // of each of Lives
 	Findings []finding.Finding
+	// Accepted are the findings that accept blocks silence, each by itself, by place.
+	Accepted []Accepted
 
 	// Remembers reports whether calendars of before told which animals there were.
 	Remembers bool
@@ -99,7 +101,7 @@ func From(in Input) *Result {
 	r.Remembers = len(in.Known) > 0
 	if r.Roster != nil {
 		all = append(all, r.missing(in.Known)...)
-		all = accept(in.Plan, all, r.Today)
+		all, r.Accepted = accept(in.Plan, all, r.Today)
 		r.press(all)
 	}
 	r.Findings = inUnits(finding.Sort(in.Plan.Files, together(in.Plan, all)), in.Plan.Units)

@@ -31,7 +31,7 @@ var layers = []string{
 	"compile/food compile/prove compile/rounds",
 	"compile/check",
 	"compile",
-	"compile/daylist compile/explain compile/feeds compile/picture",
+	"compile/daylist compile/explain compile/feeds compile/picture compile/sarif",
 	"compile/paper",
 	"compile/tasks",
 	"cmd/internal/keys cmd/internal/protocol cmd/internal/publish cmd/internal/screen cmd/internal/served",

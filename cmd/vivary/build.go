@@ -13,6 +13,7 @@ import (
 	"vivary/cmd/internal/builder"
 	"vivary/cmd/internal/publish"
 	"vivary/cmd/internal/screen"
+	"vivary/compile/sarif"
 	"vivary/plan/finding"
 	"vivary/schema/wording"
 )
@@ -48,8 +49,12 @@ func build(w *world, f *flags, args []string) int {
 		return refused
 	}
 	r, found := built.Result, built.Findings()
-	if f.format == "json" {
-		printJSON(w, builtForm(built, found, dir))
+	if f.format != "text" {
+		if f.format == "json" {
+			printJSON(w, builtForm(built, found, dir))
+		} else {
+			printJSON(w, sarif.Of(r, found, ourselves(root)))
+		}
 		if r.Refused() {
 			return refused
 		}

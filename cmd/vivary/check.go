@@ -2,8 +2,10 @@ package main
 
 import (
 	"fmt"
+	"runtime/debug"
 
 	"vivary/compile"
+	"vivary/compile/sarif"
 	"vivary/schema/wording"
 )
 
@@ -17,9 +19,12 @@ func checkPlan(w *world, f *flags, args []string) int {
 	if status != fine {
 		return status
 	}
-	if f.format == "json" {
+	switch f.format {
+	case "json":
 		printJSON(w, checkForm{begin("check"), howItStands(r), findingForms(r.Plan.Files, r.Findings)})
-	} else {
+	case "sarif":
+		printJSON(w, sarif.Of(r, r.Findings, ourselves(root)))
+	default:
 		_ = r.Printer().Print(w.out, r.Findings)
 		if len(r.Findings) > 0 {
 			fmt.Fprintln(w.out)
@@ -34,6 +39,16 @@ func checkPlan(w *world, f *flags, args []string) int {
 		return pressing
 	}
 	return fine
+}
+
+// ourselves is what a log of findings says of the program, and of the folder of the
+// collection.
+func ourselves(root string) sarif.Tool {
+	v := versionForm{}
+	if info, ok := debug.ReadBuildInfo(); ok {
+		v.read(info)
+	}
+	return sarif.Tool{Version: v.Module, Folder: root}
 }
 
 // inForce names the limits that the collection sets aside.

@@ -18,6 +18,7 @@ type command struct {
 	long  string
 	run   func(*world, *flags, []string) int
 	flags string // the names of the flags it takes, besides in and now
+	finds bool   // what it prints is findings, which have a form of their own
 }
 
 // commands are in the order in which help lists them. They are put in place before main
@@ -28,9 +29,9 @@ func init() {
 	commands = []command{
 		{name: "start", also: "begin create init new", args: "[FOLDER]", short: "write a first collection to learn from", run: start, flags: "sheet type",
 			long: "Writes a small collection that compiles, with comments that teach. The folder must not hold a plan yet. With --sheet it writes a sheet of a species that is not built in, to be filled in, beside the plan that is there."},
-		{name: "check", also: "lint test validate verify", args: "[FOLDER]", short: "look for mistakes", run: checkPlan, flags: "format out urgent-fails",
+		{name: "check", also: "lint test validate verify", args: "[FOLDER]", short: "look for mistakes", run: checkPlan, flags: "format out urgent-fails", finds: true,
 			long: "Reads all plans and logs below the folder and prints what it finds. Exit status 1 if a finding would keep the plan from being built. What is urgent never does; with --urgent-fails the exit status is 3 while anything is."},
-		{name: "build", also: "calendar calendars compile make", args: "[FOLDER]", short: "write the calendars", run: build, flags: "out format",
+		{name: "build", also: "calendar calendars compile make", args: "[FOLDER]", short: "write the calendars", run: build, flags: "out format", finds: true,
 			long: "Checks, and writes one calendar file for each calendar of the plan. If anything refuses the plan, nothing is written and the last good calendars stay."},
 		{name: "publish", also: "deploy push send sync upload", args: "[FOLDER] TARGET", short: "put the calendars where they are served from", run: publishTo, flags: "out format try remove private keys address gzip endpoint ssh-key known-hosts",
 			long: "Sends the calendars that vivary build has written to a folder, to sftp://USER@HOST/FOLDER or to s3://BUCKET/PREFIX, and of them only what changed there. It builds nothing. With --private each calendar is put under its private address, the same as with vivary serve, and with --address, how the place is reached, it says that address as its own. Readers see each calendar whole, as it was or as it is now. What was published once and is no calendar any more stays until --remove is said; what vivary did not put there is never touched. How it is served from there: examples/SERVING.md."},

@@ -40,7 +40,7 @@ var flagTable = []struct {
 }{
 	{"in", "FOLDER", "the folder of the collection (default: this folder)", func(f *flags) any { return &f.in }},
 	{"now", "MOMENT", "take this for the present: 2027-03-01, or 2027-03-01T08:00", func(f *flags) any { return &f.now }},
-	{"format", "FORM", "text or json", func(f *flags) any { return (*form)(&f.format) }},
+	{"format", "FORM", "text or json; of findings sarif too", func(f *flags) any { return (*form)(&f.format) }},
 	{"out", "FOLDER", "the folder of the calendars (default: feeds, in the collection's folder)", func(f *flags) any { return &f.out }},
 	{"days", "N", "so many days in full (default: today, and two more in a line each)", func(f *flags) any { return &f.days }},
 	{"round", "NAME", "only this round", func(f *flags) any { return &f.round }},
@@ -77,6 +77,9 @@ var flagTable = []struct {
 
 // form is the form in which something is printed.
 type form string
+
+// printed are the forms that there are. What is no finding has no SARIF.
+var printed = []string{"text", "json", "sarif"}
 
 // commandLine is what the words of a command line say.
 type commandLine struct {
@@ -131,6 +134,9 @@ func parse(args []string) (commandLine, error) {
 			if !c.has(name) {
 				failed = cmp.Or(failed, notOf(c, name))
 			}
+		}
+		if l.flags.format == "sarif" && !c.finds {
+			failed = cmp.Or(failed, fmt.Errorf("--format sarif is of findings: it goes with check and build, not with %s", c.name))
 		}
 	}
 	return l, failed
@@ -190,8 +196,8 @@ func (l *commandLine) set(flag int, value string, given bool) error {
 	case *string:
 		*to = value
 	case *form:
-		if *to = form(strings.ToLower(value)); *to != "text" && *to != "json" {
-			return fmt.Errorf("--%s is text or json, not %q", f.name, value)
+		if *to = form(strings.ToLower(value)); !slices.Contains(printed, string(*to)) {
+			return fmt.Errorf("--%s is %s, not %q", f.name, wording.Or(printed), value)
 		}
 	case *int:
 		n, err := strconv.Atoi(value)

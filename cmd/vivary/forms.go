@@ -112,7 +112,7 @@ func printJSON(w *world, form any) {
 		switch {
 		case wording.Seen(r):
 			out.WriteRune(r)
-		default:
+		default: // none of these is beyond what four digits tell
 			fmt.Fprintf(&out, `\u%04x`, r)
 		}
 	}

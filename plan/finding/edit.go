@@ -117,7 +117,7 @@ func Inside(text []byte, head, whole source.Place, line string) []Edit {
 // Apply returns a text as it is once the edits are made. All of them belong to that
 // text, and no two change the same part of it; one that is there twice is made once.
 func Apply(text []byte, edits []Edit) ([]byte, error) {
-	sorted := inOrder(edits)
+	sorted := InOrder(edits)
 	var out []byte
 	done := int32(0)
 	for _, e := range sorted {
@@ -136,7 +136,9 @@ func Apply(text []byte, edits []Edit) ([]byte, error) {
 	return append(out, text[done:]...), nil
 }
 
-func inOrder(edits []Edit) []Edit {
+// InOrder returns edits in the order in which they are made: by file and place, those of one
+// place as they were given. One that is there twice is left out.
+func InOrder(edits []Edit) []Edit {
 	return slices.Compact(slices.SortedStableFunc(slices.Values(edits), func(a, b Edit) int {
 		return cmp.Or(cmp.Compare(a.At.File, b.At.File), cmp.Compare(a.At.Start, b.At.Start), cmp.Compare(a.At.End, b.At.End))
 	}))
@@ -155,7 +157,7 @@ func edited(files *source.Set, edits []Edit, width int) []string {
 		text := files.Text(e.At.File)
 		return e.Text == "" && 0 < e.At.End && int(e.At.End) <= len(text) && text[e.At.End-1] == '\n'
 	}
-	for left := slices.DeleteFunc(inOrder(edits), gone); len(left) > 0; { // of lines taken out nothing is left to show
+	for left := slices.DeleteFunc(InOrder(edits), gone); len(left) > 0; { // of lines taken out nothing is left to show
 		text := files.Text(left[0].At.File)
 		start, end := wholeLines(text, left[0].At)
 		n := 1

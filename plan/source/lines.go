@@ -33,7 +33,7 @@ func newLines(text []byte) *lines {
 		if i := bytes.LastIndexByte(part, '\n'); i >= 0 {
 			m.begin = at + i + 1
 		}
-		m.runes += utf8.RuneCount(part)
+		m.runes += utf8.RuneCount(text[whole(text, at):whole(text, at+step)])
 	}
 }
 
@@ -53,11 +53,7 @@ func (l *lines) characters(text []byte, from, to int) int {
 	if to-from <= far {
 		return characters(text[from:to])
 	}
-	runes := func(at int) int {
-		i := min(at/step, len(l.marks)-1)
-		return l.marks[i].runes + utf8.RuneCount(text[i*step:at])
-	}
-	return runes(to) - runes(from)
+	return l.runes(text, to) - l.runes(text, from)
 }
 
 // characters counts what a reader takes for one character each: a letter with
