@@ -81,6 +81,8 @@ const (
 // dimension stand together, commonest first. Factors are the exact definitions
 // behind NIST Special Publication 811 (2008), appendix B.8.
 var units = [...]unitInfo{
+	None: {factor: 1}, // of plain numbers
+
 	Celsius:    {dim: Temperature, name: "C", factor: 1, decimals: 1, also: celsius},
 	Fahrenheit: {dim: Temperature, name: "F", factor: 5. / 9, offset: -160. / 9, decimals: 1, also: fahrenheit},
 
