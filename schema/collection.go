@@ -67,13 +67,13 @@ var Room = &Block{
 var Rack = &Block{
 	Name: "rack", Label: "name", Once: true,
 	Doc:     "A rack of boxes that share a heater, its thermostat and a thermometer, said once. An enclosure that names it takes from it what it does not say itself, after its template: the room, the heaters with their part of the power, the thermometer, `shelf_rise`, `stands_on` and what was measured. Power, size and length of a heater are those of the whole rack: each box has its part of them. Where the rack has a thermometer it is read once in a round, for all who stand there, and its heaters are tested once for all.",
-	Example: "rack \"baby-rack\" {\n  room        = \"east\"\n  thermometer = true\n  places      = 20\n\n  heater \"cable\" {\n    power      = \"60 W\"\n    place      = \"back\"\n    thermostat = \"29 C\"\n    contact    = \"gap\"\n  }\n}",
+	Example: "rack \"baby-rack\" {\n  room        = \"east\"\n  thermometer = true\n  places      = 20\n\n  heater \"cable\" {\n    power      = \"60 W\"\n    place      = \"back\"\n    contact    = \"gap\"\n    thermostat = \"29 C\"\n  }\n}",
 	Attrs: []Attr{
 		titleAttr,
 		{Name: "room", Kind: Ref, Ref: "room", Default: "that of its enclosures", Doc: "Where it stands, and with it all that stand in it.", Example: `"east"`},
 		{Name: "round", Kind: Refs, Ref: "round", Default: "the round of its first enclosure; else that of its room", Doc: "The round in which its thermometer is read and its heaters are tested. Several take turns: no two of them on one day.", Example: `"evening"`},
-		{Name: "places", Kind: Whole, Default: "as many as name it", Doc: "How many boxes it holds. The power of its heaters is shared by so many.", Example: `20`},
 		{Name: "thermometer", Kind: Truth, Default: "false", Doc: "Whether there is a thermometer, one for all, that does not belong to the thermostat.", Example: `true`},
+		{Name: "places", Kind: Whole, Default: "as many as name it", Doc: "How many boxes it holds. The power of its heaters is shared by so many.", Example: `20`},
 		housingAttr("stands_on"), housingAttr("shelf_rise"),
 		formerlyAttr, noteAttr,
 	},

@@ -76,16 +76,16 @@ var Heater = &Block{
 	Attrs: []Attr{
 		{Name: "kind", Kind: Word, Choices: HeaterKinds, Unclear: UnclearHeaters, Default: "the name", Doc: "What it is.", Example: `"mat"`},
 		{Name: "power", Kind: Quantity, Dimension: quantity.Power, Required: true, Doc: "The rated power.", Example: `"28 W"`},
+		{Name: "size", Kind: Face2D, Doc: "Length and width of a mat or panel. With the power it decides how hot it gets.", Example: `"28 x 43 cm"`},
+		{Name: "length", Kind: Quantity, Dimension: quantity.Length, Doc: "How much of a cable lies at the enclosure.", Example: `"40 cm"`},
 		{Name: "place", Kind: Word, Required: true, Choices: HeaterPlaces, Doc: "Where it is.", Example: `"side"`},
+		{Name: "covers", Kind: Quantity, Dimension: quantity.Ratio, Doc: "How much of the wall or floor it covers, where its size is not written.", Example: `"30 %"`},
+		{Name: "contact", Kind: Word, Choices: Contacts, Default: "not known", Doc: "How a mat or cable lies on the wall or beneath the floor.", Example: `"full"`},
+		{Name: "hours", Kind: Quantity, Dimension: quantity.Duration, In: []quantity.Unit{quantity.Hours}, Default: "24 h", Doc: "How long it is on in a day, where a timer switches it.", Example: `"12 h"`},
 		{Name: "thermostat", Kind: Quantity, Dimension: quantity.Temperature, Band: keptAt, Doc: "The temperature at which its thermostat switches it off.", Example: `"30 C"`},
 		{Name: "probe", Kind: Word, Choices: Probes, Default: "spot", Doc: "Where the thermostat's probe is: it holds the temperature of that place and of no other.", Example: `"spot"`},
 		{Name: "swing", Kind: Quantity, Dimension: quantity.TemperatureStep, Default: "1 C", Doc: "How far past its setting the thermostat lets the temperature go.", Example: `"2 C"`},
 		{Name: "channel", Kind: Text, Doc: "The outlet of a thermostat that several heaters share.", Example: `"rack 1"`},
-		{Name: "size", Kind: Face2D, Doc: "Length and width of a mat or panel. With the power it decides how hot it gets.", Example: `"28 x 43 cm"`},
-		{Name: "length", Kind: Quantity, Dimension: quantity.Length, Doc: "How much of a cable lies at the enclosure.", Example: `"40 cm"`},
-		{Name: "covers", Kind: Quantity, Dimension: quantity.Ratio, Doc: "How much of the wall or floor it covers, where its size is not written.", Example: `"30 %"`},
-		{Name: "contact", Kind: Word, Choices: Contacts, Default: "not known", Doc: "How a mat or cable lies on the wall or beneath the floor.", Example: `"full"`},
-		{Name: "hours", Kind: Quantity, Dimension: quantity.Duration, In: []quantity.Unit{quantity.Hours}, Default: "24 h", Doc: "How long it is on in a day, where a timer switches it.", Example: `"12 h"`},
 		{Name: "guarded", Kind: Truth, Default: "false", Doc: "Whether a guard keeps animals off its surface.", Example: `true`},
 		{Name: "uv", Kind: Truth, Default: "false", Doc: "Whether it gives off ultraviolet light. A lamp for it of up to 26 W hardly warms, and is asked for no thermostat.", Example: `true`},
 	},
@@ -172,11 +172,13 @@ var Care = &Block{
 	Attrs: join([]Attr{
 		{Name: "kind", Kind: Text, Ref: NamesKind, Default: "the name", Doc: "What is done: one of the kinds of care.", Example: `"mist"`},
 		{Name: "task", Kind: Text, Default: "the words of its kind", Doc: "What to do, in the keeper's words.", Example: `"mist the left half"`},
-		{Name: "amount", Kind: Quantity, Dimension: quantity.Volume, Positive: true, Doc: "How much water, each time. Left out, it is watered until the substrate is damp.", Example: `"150 ml"`},
-		{Name: "off", Kind: Truth, Default: "false", Doc: "Leaves out a care that the species sheet brings.", Example: `true`},
-		{Name: "because", Kind: Text, Doc: "Why it is done, where somebody may ask.", Example: `"measured 62 % at noon"`},
 		{Name: "stages", Kind: Texts, Doc: "In a species sheet: the stages it is for.", Example: `["adult"]`},
-	}, scheduleAttrs, []Attr{formerlyAttr}, sourceAttrs),
+		{Name: "off", Kind: Truth, Default: "false", Doc: "Leaves out a care that the species sheet brings.", Example: `true`},
+	}, scheduleAttrs, []Attr{
+		{Name: "amount", Kind: Quantity, Dimension: quantity.Volume, Positive: true, Doc: "How much water, each time. Left out, it is watered until the substrate is damp.", Example: `"150 ml"`},
+		{Name: "because", Kind: Text, Doc: "Why it is done, where somebody may ask.", Example: `"measured 62 % at noon"`},
+		formerlyAttr,
+	}, sourceAttrs),
 }
 
 // Feeding is a meal for one group of animals.
@@ -185,6 +187,9 @@ var Feeding = &Block{
 	Doc:     "Meals for the animals named by the label. Each live meal brings a look for leftovers. It takes the place of the species sheet's feeding for those animals; what it does not say of how often, how many and which prey is taken from there.",
 	Example: "feeding \"adults\" {\n  on         = [\"tue\", \"fri\"]\n  round      = \"evening\"\n  per_animal = 4\n  rotate     = [\"cricket adult\", \"roach medium\"]\n}",
 	Attrs: join([]Attr{
+		{Name: "stages", Kind: Texts, Doc: "In a species sheet: the stages it is for.", Example: `["adult"]`},
+		{Name: "off", Kind: Truth, Default: "false", Doc: "Leaves out the meals that the species sheet brings.", Example: `true`},
+	}, scheduleAttrs, []Attr{
 		{Name: "per_animal", Kind: Number, Doc: "Prey items for each animal at each meal.", Example: `4`},
 		{Name: "prey", Kind: Prey, Doc: "The prey: a feeder and its size.", Example: `"cricket adult"`},
 		{Name: "rotate", Kind: Menu, Doc: "Prey taken in turn, one after another.", Example: `["cricket adult", "roach medium"]`},
@@ -194,10 +199,9 @@ var Feeding = &Block{
 		{Name: "gut_load", Kind: Truth, Default: "false", Doc: "Whether the prey is fed well for a day before.", Example: `true`},
 		{Name: "dusted", Kind: Truth, Default: "false", Doc: "Whether the prey is dusted with minerals.", Example: `true`},
 		{Name: "wild", Kind: Truth, Default: "false", Doc: "Whether the prey was caught outdoors.", Example: `true`},
-		{Name: "off", Kind: Truth, Default: "false", Doc: "Leaves out the meals that the species sheet brings.", Example: `true`},
 		{Name: "because", Kind: Text, Doc: "Why, where somebody may ask.", Example: `"regaining weight"`},
-		{Name: "stages", Kind: Texts, Doc: "In a species sheet: the stages it is for.", Example: `["adult"]`},
-	}, scheduleAttrs, []Attr{formerlyAttr}, sourceAttrs),
+		formerlyAttr,
+	}, sourceAttrs),
 }
 
 // Accept silences one rule for a while.
@@ -254,9 +258,10 @@ var Enclosure = &Block{
 	Example: "enclosure \"burrow-a\" {\n  species = \"pandinus-imperator\"\n  room    = \"east\"\n\n  housing {\n    inside = \"76 x 46 x 41 cm\"\n    lid    = \"solid, latched\"\n    depth  = \"16 cm\"\n    hides  = 3\n  }\n\n  animals \"adults\" {\n    count = 3\n    stage = \"adult\"\n  }\n}",
 	Attrs: join([]Attr{
 		titleAttr,
-		templateAttr,
+		formerlyAttr,
 		{Name: "numbers", Kind: Spans, Default: "it is one enclosure", Doc: "Which enclosures of this kind there are: each of them is one of its own, named for the block and its number, `tub-1` and `tub-2`, as if it were written out. What differs in one stands in a `number` block.", Example: `"1 to 40"`},
-	}, common[:len(common)-1], []Attr{formerlyAttr, noteAttr}),
+		templateAttr,
+	}, common),
 	Blocks: append(slices.Clone(inBox), NumberBlock),
 }
 

@@ -37,11 +37,12 @@ var FigureBlock = &Block{
 		{Name: "harm", Kind: Word, Choices: choices("kills", "beyond wrong the plan is refused, between it is cautioned", "harms", "beyond wrong it is cautioned, between it is advised", "comfort", "beyond wrong it is advised"), Default: "kills", Doc: "In a type: what comes of it.", Example: `"comfort"`},
 		{Name: "stages", Kind: Texts, Default: "all", Doc: "The stages it holds for.", Example: `["adult", "subadult"]`},
 		{Name: "instar", Kind: Whole, Doc: "The instar it holds for.", Example: `2`},
+	}, sourceAttrs, []Attr{
 		{Name: "disputed", Kind: Text, Doc: "What others say.", Example: `"24 to 28 C (K4), 27 to 37 C (K1)"`},
 		noteAttr,
 		{Name: "because", Kind: Text, Doc: "In a collection's own sheet: the reason for a figure of its own.", Example: `"measured in this building for three years"`},
 		{Name: "review", Kind: Date, Doc: "In a collection's own sheet: when the reason is looked at again.", Example: `"2027-09-01"`},
-	}, sourceAttrs),
+	}),
 }
 
 // UsualSurfaceMax is how hot a surface that animals can touch may get where their sheet does
@@ -54,18 +55,19 @@ const UsualSurfaceMax = 40.0
 var Need = &Block{
 	Name: "need", Label: "need",
 	Doc:     "Something that an animal must not go without for longer than a stated time. Only a need has the force of the proof: on every day of the horizon somebody who is there has met it in time.",
-	Example: "need \"water\" {\n  longest  = \"2 days\"\n  source   = [\"R18\"]\n  quality  = \"practice\"\n  seen     = \"2026-11-25\"\n  because  = \"the room is dry and warm\"\n  review   = \"2027-11-01\"\n}",
+	Example: "need \"water\" {\n  longest = \"2 days\"\n  source  = [\"R18\"]\n  quality = \"practice\"\n  seen    = \"2026-11-25\"\n  because = \"the room is dry and warm\"\n  review  = \"2027-11-01\"\n}",
 	Attrs: join([]Attr{
-		{Name: "stages", Kind: Texts, Default: "all", Doc: "The stages it holds for.", Example: `["young"]`},
 		{Name: "longest", Kind: Quantity, Dimension: quantity.Duration, Required: true, Doc: "The longest time between two occasions.", Example: `"2 days"`},
 		{Name: "wrong", Kind: Quantity, Dimension: quantity.Duration, Doc: "In a type: what is too long for every member. The longest suits every member; between them it is not known for a species.", Example: `"30 days"`},
+		{Name: "stages", Kind: Texts, Default: "all", Doc: "The stages it holds for.", Example: `["young"]`},
 		{Name: "shortest", Kind: Quantity, Dimension: quantity.Duration, Doc: "The shortest sensible time between two occasions.", Example: `"3 days"`},
 		{Name: "severity", Kind: Word, Choices: choices("error", "the plan is refused", "caution", "the plan is built, with a warning"), Default: "error", Doc: "What a breach is.", Example: `"caution"`},
+	}, sourceAttrs, []Attr{
 		{Name: "disputed", Kind: Text, Doc: "What others say."},
 		noteAttr,
 		{Name: "because", Kind: Text, Doc: "In a collection's own sheet: the reason for a need of its own.", Example: `"this locality drinks daily"`},
 		{Name: "review", Kind: Date, Doc: "In a collection's own sheet: when the reason is looked at again.", Example: `"2027-09-01"`},
-	}, sourceAttrs),
+	}),
 }
 
 // StateBlock is how a species differs from the table of states.
@@ -81,11 +83,12 @@ var StateBlock = &Block{
 		{Name: "from", Kind: Quantity, Dimension: quantity.Duration, Default: "from the first day", Doc: "Not before the state has lasted so long.", Example: `"3 days"`},
 		{Name: "is", Kind: Text, Doc: "What the animals are in, as it is said for this species.", Example: `"eggs in the soil"`},
 		{Name: "rule", Kind: Text, Doc: "What may be done in this state, in one short line that begins without a capital.", Example: `"look first: a sac? do nothing, log laid"`},
+	}, sourceAttrs, []Attr{
 		{Name: "disputed", Kind: Text, Doc: "What others say.", Example: `"others go on feeding her"`},
 		noteAttr,
 		{Name: "because", Kind: Text, Doc: "In a collection's own sheet: the reason for allowing more.", Example: `"each of nine females here kept her sac when fed"`},
 		{Name: "review", Kind: Date, Doc: "In a collection's own sheet: when the reason is looked at again.", Example: `"2027-09-01"`},
-	}, sourceAttrs),
+	}),
 }
 
 // Species is a species sheet.
@@ -97,11 +100,11 @@ var Species = &Block{
 		{Name: "title", Kind: Text, Doc: "The common name.", Example: `"emperor scorpion"`},
 		{Name: "latin", Kind: Text, Doc: "The scientific name with its author.", Example: `"Pandinus imperator (C. L. Koch, 1841)"`},
 		{Name: "family", Kind: Text, Doc: "The family.", Example: `"Scorpionidae"`},
+		{Name: "type", Kind: Ref, Ref: "type", Doc: "The care type that it belongs to: what is common practice for all of its members holds where this sheet says nothing. What only the species itself can state is asked for.", Example: `"desert-burrowing-scorpion"`},
+		{Name: "like", Kind: Ref, Ref: "species", Doc: "A species whose sheet lends what this one does not say itself: needs, care, meals, moults, broods. Names, size, heat, company, danger and law are lent by none; what follows from size is lent by animals of that size.", Example: `"pandinus-imperator"`},
 		{Name: "also", Kind: Texts, Doc: "Other names that mean this species.", Example: `["imperial scorpion"]`},
 		{Name: "former", Kind: Texts, Doc: "Names it had before, which older texts use.", Example: `["Buthus imperator"]`},
 		{Name: "mistaken", Kind: Texts, Doc: "Names of other animals that it is sold as or taken for, or that are sold as it.", Example: `["Heterometrus"]`},
-		{Name: "type", Kind: Ref, Ref: "type", Doc: "The care type that it belongs to: what is common practice for all of its members holds where this sheet says nothing. What only the species itself can state is asked for.", Example: `"desert-burrowing-scorpion"`},
-		{Name: "like", Kind: Ref, Ref: "species", Doc: "A species whose sheet lends what this one does not say itself: needs, care, meals, moults, broods. Names, size, heat, company, danger and law are lent by none; what follows from size is lent by animals of that size.", Example: `"pandinus-imperator"`},
 		noteAttr,
 	}, sheetSourceAttrs),
 	Blocks: []*Block{Stage, FigureBlock, StateBlock, Need, Care, Feeding},
@@ -115,10 +118,10 @@ var Type = &Block{
 	Example: "type \"desert-burrowing-scorpion\" {\n  title = \"burrowing desert scorpions\"\n\n  figure \"floor-first\" {\n    value = \"3 x 2 length\"\n    wrong = \"2 x 1.5 length\"\n    harm  = \"comfort\"\n  }\n}",
 	Attrs: join([]Attr{
 		{Name: "title", Kind: Text, Required: true, Doc: "What its members are called, all of them.", Example: `"burrowing desert scorpions"`},
+		{Name: "of", Kind: Ref, Ref: "type", Doc: "A wider type, whose blocks it takes that it does not have itself.", Example: `"scorpion"`},
 		{Name: "genera", Kind: Texts, Doc: "The genera whose species belong to it.", Example: `["Hadrurus", "Parabuthus"]`},
 		{Name: "grown", Kind: Range, Dimension: quantity.Length, Doc: "How long the grown members are, as far as the library has them. A species far outside is asked about: a body length may stand for a leg span, or mm for cm.", Example: `"5 to 15 cm"`},
 		{Name: "venomous", Kind: Truth, Default: "false", Doc: "Whether every member has venom. A species that calls it none is refused.", Example: `true`},
-		{Name: "of", Kind: Ref, Ref: "type", Doc: "A wider type, whose blocks it takes that it does not have itself.", Example: `"scorpion"`},
 		noteAttr,
 	}, sheetSourceAttrs),
 	Blocks: []*Block{Stage, FigureBlock, StateBlock, Need, Care, Feeding, Except},
