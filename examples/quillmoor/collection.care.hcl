@@ -8,16 +8,16 @@ collection "quillmoor" {
 
 keeper "lead" {
   title   = "Lead keeper"
+  phone   = "the office"
   trained = "venom, hairs, breeding, feeding"
   budget  = "110 min"
-  phone   = "the office"
 }
 
 keeper "relief" {
   title   = "Relief keeper"
+  phone   = "the farm shop"
   trained = "hairs, feeding"
   budget  = "90 min"
-  phone   = "the farm shop"
 }
 
 contact "vet" {

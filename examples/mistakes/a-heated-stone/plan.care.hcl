@@ -19,12 +19,12 @@ enclosure "box" {
     kind      = "glass"
     inside    = "90 x 45 x 40 cm"
     lid       = "part mesh, latched"
+    gap       = "3 mm"
     vents     = "cross"
     substrate = "loam and sand"
     moisture  = "dry"
     depth     = "4 cm"
     hides     = 3
-    gap       = "3 mm"
   }
 
   animals "one" {
@@ -35,8 +35,8 @@ enclosure "box" {
   }
 
   climate {
-    thermometer = true
     night       = "20 to 22 C"
+    thermometer = true
 
     heater "rock" {
       power      = "10 W"

@@ -34,8 +34,8 @@ enclosure "box" {
   }
 
   climate {
-    thermometer = true
     night       = "20 to 24 C"
+    thermometer = true
 
     heater "mat" {
       power      = "60 W"

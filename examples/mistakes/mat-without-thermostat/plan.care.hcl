@@ -41,9 +41,9 @@ enclosure "box" {
     thermometer = true
 
     heater "mat" {
-      power  = "25 W"
-      size   = "28 x 43 cm"
-      place  = "side"
+      power = "25 W"
+      size  = "28 x 43 cm"
+      place = "side"
     }
   }
 

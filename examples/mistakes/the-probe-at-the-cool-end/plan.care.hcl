@@ -39,8 +39,8 @@ enclosure "box" {
   }
 
   climate {
-    thermometer = true
     night       = "20 to 22 C"
+    thermometer = true
 
     heater "mat" {
       power      = "22 W"

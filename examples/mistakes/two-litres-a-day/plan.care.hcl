@@ -35,6 +35,6 @@ enclosure "box" {
 
   care "mist" {
     every  = "day"
-    amount = "2 l"
+    amount = "2 L"
   }
 }

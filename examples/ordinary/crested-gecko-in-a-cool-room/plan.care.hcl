@@ -19,12 +19,12 @@ enclosure "box" {
     kind      = "glass"
     inside    = "45 x 45 x 60 cm"
     lid       = "part mesh, latched"
+    gap       = "3 mm"
     vents     = "cross"
     substrate = "coir and topsoil"
     moisture  = "damp below"
     depth     = "5 cm"
     hides     = 3
-    gap       = "3 mm"
     perches   = true
   }
 

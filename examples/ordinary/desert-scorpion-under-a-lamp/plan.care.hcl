@@ -19,12 +19,12 @@ enclosure "box" {
     kind      = "glass"
     inside    = "60 x 40 x 40 cm"
     lid       = "part mesh, latched"
+    gap       = "2 mm"
     vents     = "some"
     substrate = "sand and clay"
     moisture  = "dry"
     depth     = "20 cm"
     hides     = 1
-    gap       = "2 mm"
     water     = "dish"
   }
 
@@ -42,8 +42,8 @@ enclosure "box" {
     heater "lamp" {
       power      = "40 W"
       place      = "above"
-      thermostat = "31 C"
       hours      = "12 h"
+      thermostat = "31 C"
     }
   }
 }

@@ -19,12 +19,12 @@ enclosure "box" {
     kind      = "glass"
     inside    = "60 x 45 x 45 cm"
     lid       = "part mesh, latched"
+    gap       = "3 mm"
     vents     = "some"
     substrate = "coir and topsoil"
     moisture  = "damp"
     depth     = "16 cm"
     hides     = 1
-    gap       = "3 mm"
   }
 
   animals "one" {
@@ -35,8 +35,8 @@ enclosure "box" {
   }
 
   climate {
-    thermometer = true
     night       = "20 to 23 C"
+    thermometer = true
 
     heater "ceramic" {
       power      = "60 W"

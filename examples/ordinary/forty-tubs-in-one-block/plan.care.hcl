@@ -41,8 +41,8 @@ enclosure "tub" {
   number "41"       { brood = "2024-04 heath" }
 
   number "19" {
+    stage  = "subadult"
     inside = "35 x 30 x 22 cm"
     depth  = "16 cm"
-    stage  = "subadult"
   }
 }

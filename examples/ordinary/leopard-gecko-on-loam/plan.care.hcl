@@ -19,12 +19,12 @@ enclosure "box" {
     kind      = "glass"
     inside    = "90 x 45 x 45 cm"
     lid       = "part mesh, latched"
+    gap       = "3 mm"
     vents     = "cross"
     substrate = "packed loam"
     moisture  = "dry"
     depth     = "3 cm"
     hides     = 3
-    gap       = "3 mm"
     stands_on = "feet"
   }
 

@@ -39,9 +39,9 @@ enclosure "tub-1" {
     title  = "Bracken"
     count  = 1
     instar = 4
-    brood  = "2024 moss"
     origin = "captive bred"
     paper  = "bred here, 2024 moss"
+    brood  = "2024 moss"
   }
 }
 
@@ -52,9 +52,9 @@ enclosure "tub-2" {
     title  = "Sedge"
     count  = 1
     instar = 5
-    brood  = "2024 moss"
     origin = "captive bred"
     paper  = "bred here, 2024 moss"
+    brood  = "2024 moss"
   }
 }
 
@@ -65,8 +65,8 @@ enclosure "tub-3" {
     title  = "Rush"
     count  = 1
     instar = 6
-    brood  = "2023 moss"
     origin = "captive bred"
     paper  = "bred here, 2023 moss"
+    brood  = "2023 moss"
   }
 }
