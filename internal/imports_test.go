@@ -23,6 +23,7 @@ var layers = []string{
 	"plan/finding",
 	"plan/finding/example plan/syntax",
 	"plan",
+	"plan/tidy",
 	"compile/climate compile/horizon compile/ical compile/qrcode compile/vtimezone",
 	"compile/recur",
 	"compile/identity",

@@ -74,7 +74,7 @@ const cloudSuffix = ".icloud"
 // hidden one may also have letters by chance behind it while it is written.
 var (
 	left      = regexp.MustCompile(`^(~|#|\.~\d+~|\.(bak|bk|backup|old|orig|save|sw[a-p]|tmp|temp|part|rej|kate-swp)\d*)$`)
-	temporary = regexp.MustCompile(`^\.([a-z0-9]{6}|tmp\..+)$`)
+	temporary = regexp.MustCompile(`^\.([a-z0-9]{6}|tmp\..+|\d+\.new)$`)
 )
 
 // joints are what parts of a name are put together with.

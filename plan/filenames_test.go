@@ -68,6 +68,7 @@ func TestFileNames(t *testing.T) {
 		"a.care.hcl.save":         {none, ""},
 		"a.care.hcl.tmp":          {none, ""},
 		".a.care.hcl.swp":         {none, ""},
+		".a.care.hcl.0.new":       {none, ""},
 		".a.care.hcl.swo":         {none, ""},
 		".a.care.hcl.kate-swp":    {none, ""},
 		".a.care.hcl.x7Gw2q":      {none, ""},

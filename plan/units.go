@@ -1,7 +1,6 @@
 package plan
 
 import (
-	"bytes"
 	"reflect"
 	"strings"
 
@@ -75,7 +74,7 @@ func (t *tally) add(u quantity.Unit, set bool) {
 func (t *tally) clock(c Written[civil.Clock], text []byte) {
 	switch {
 	case !c.Set():
-	case bytes.ContainsAny(text[c.At.Start:c.At.End], "mM"):
+	case byTwelve(string(text[c.At.Start:c.At.End])):
 		t.twelve++
 	case c.V >= 13*60 || c.V < 60:
 		t.twofold++

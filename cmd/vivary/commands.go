@@ -53,6 +53,8 @@ func init() {
 			long: "Explains a rule, a species, a figure, a source, a feeder, a need, a kind of care, a round, an enclosure with its whole proof, or one care and why it is, or is not, on a day. A name that means several things is explained in each. Without a name it lists what can be explained."},
 		{name: "editor", also: "language-server lsp server", short: "tell a text editor what is found while a plan is typed", run: serveEditor,
 			long: "Speaks with a text editor on standard input and output, by the Language Server Protocol 3.17: what is found in plans and logs as they are typed, what may stand at a place and what it means, where a name is given, and the changes that findings would make. An editor starts it; examples/EDITORS.md says how."},
+		{name: "tidy", also: "fmt format layout", args: "[FOLDER | FILE…]", short: "lay out plans in one way", run: tidyPlans, flags: "check name",
+			long: "Puts what stands in plans into the order of the reference page, aligns it, and spells units, days and times in one way: whole files or none of them, without another meaning, and with every comment. A block that cannot be read stays as it is. With --check nothing is written: it says what would change, and the exit status is 1 if anything would. A hyphen in place of a name reads standard input and writes standard output, for editors. Logs are never rewritten: lines that cannot be read are named."},
 		{name: "version", short: "say which vivary this is", run: version, flags: "format",
 			long: "Prints the version, the revision of the source, and which time zones are built in."},
 		{name: "help", args: "[COMMAND]", short: "say what a command does and which flags it takes", run: help,

@@ -20,6 +20,10 @@ type flags struct {
 	days                            int
 	undo, urgentFails, narrow, unit bool
 
+	// What is only looked at, and the name of what is read from standard input.
+	check bool
+	name  string
+
 	// How a server is asked.
 	login       string
 	unencrypted bool
@@ -72,6 +76,8 @@ var flagTable = []struct {
 	{"ssh-key", "FILE", "the private key for SFTP (default: those of ssh-agent)", func(f *flags) any { return &f.sshKey }},
 	{"known-hosts", "FILE", "the keys of servers (default: ~/.ssh/known_hosts)", func(f *flags) any { return &f.knownHosts }},
 	{"svg", "FILE", "draw the enclosure's year into this file", func(f *flags) any { return &f.svg }},
+	{"check", "", "write nothing, and say what would change; exit status 1 if anything would", func(f *flags) any { return &f.check }},
+	{"name", "FILE", "the name of what is read from standard input, for what is found in it", func(f *flags) any { return &f.name }},
 	{"narrow", "", "draw it as wide as a phone", func(f *flags) any { return &f.narrow }},
 }
 

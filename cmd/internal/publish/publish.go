@@ -13,6 +13,7 @@
 package publish
 
 import (
+	"bytes"
 	"errors"
 	"fmt"
 	"io/fs"
@@ -287,6 +288,29 @@ func Replace(disk afero.Fs, path string, text []byte, ours func([]byte) bool) er
 	b := f.Begin()
 	if err := b.Stage(filepath.Base(path), text); err != nil {
 		return err
+	}
+	return b.Commit()
+}
+
+// ErrChanged says that a file is no longer what was read of it.
+var ErrChanged = errors.New("it has been changed meanwhile, by somebody else")
+
+// Swap writes a file in place of what was read of it, whole or not at all, and only while it is
+// still that. What a link leads to is written, and the link stays.
+func Swap(disk afero.Fs, path string, was, text []byte) error {
+	dir, name := filepath.Split(path)
+	f := &Folder{disk: disk, dir: filepath.Dir(path)}
+	b := f.Begin()
+	if err := b.Stage(name, text); err != nil {
+		return err
+	}
+	now, err := Last(disk, dir, name) // as late as can be: there is no lock that editors heed
+	if err == nil && !bytes.Equal(now, was) {
+		err = ErrChanged
+	}
+	if err != nil {
+		b.Abandon()
+		return fmt.Errorf("%q cannot be written: %w", path, err)
 	}
 	return b.Commit()
 }
