@@ -71,7 +71,8 @@ const cloudSuffix = ".icloud"
 
 // left is what editors put behind the name of a file that they keep a copy of, write anew
 // or have open: "burrow.care.hcl~", "burrow.care.hcl.bak", ".burrow.care.hcl.swp". A
-// hidden one may also have letters by chance behind it while it is written.
+// hidden one may also have letters by chance behind it while it is written, or the number
+// that this program puts there.
 var (
 	left      = regexp.MustCompile(`^(~|#|\.~\d+~|\.(bak|bk|backup|old|orig|save|sw[a-p]|tmp|temp|part|rej|kate-swp)\d*)$`)
 	temporary = regexp.MustCompile(`^\.([a-z0-9]{6}|tmp\..+|\d+\.new)$`)
