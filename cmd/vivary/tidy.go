@@ -223,6 +223,9 @@ func (t *tidier) done() int {
 // told prints what was found, and returns the exit status.
 func (t *tidier) told() int {
 	_ = finding.Printer{Files: &t.set}.Print(t.err, finding.Sort(&t.set, t.found))
+	if finding.Refuses(t.found) {
+		fmt.Fprintln(t.err, "\nWhat cannot be read stays as it is.")
+	}
 	if t.failed || finding.Refuses(t.found) || t.check && t.changed > 0 {
 		return refused
 	}
