@@ -60,8 +60,9 @@ func (w *world) tidyInput(f *flags) int {
 	}
 	id := t.set.Add(name, text)
 	if strings.HasSuffix(name, plan.LogSuffix) {
-		t.found = plan.Unread(id, text)
-		t.write(text)
+		if t.found = plan.Unread(id, text); !f.check {
+			t.write(text)
+		}
 		return t.told()
 	}
 	out, found := tidy.Text(id, text)
