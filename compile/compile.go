@@ -222,6 +222,15 @@ func tooFar(c *plan.Collection, today civil.Date) []finding.Finding {
 	return found.All
 }
 
+// Minutes returns how long a round of the plan takes on each day of the horizon; nil for one
+// of which the plan does not say within how long it is to be done.
+func (r *Result) Minutes(x *plan.Round) []int {
+	if r.checks == nil {
+		return nil
+	}
+	return r.checks.Took(x)
+}
+
 // Late returns how many needs are not met in time.
 func (r *Result) Late() int {
 	n := 0

@@ -67,6 +67,10 @@ type walked struct {
 // is done now. It is of the same days.
 func (c *Collection) After(last *Collection) { c.before = last.took }
 
+// Took returns how long a round that has a time to be done in takes on each day, in minutes,
+// as the rule counted it; nil for one that has none.
+func (c *Collection) Took(x *plan.Round) []int { return c.took[x].minutes }
+
 // minutes returns how long a round takes on each day.
 func (c *Collection) minutes(x *plan.Round) []int {
 	if c.took == nil {

@@ -106,18 +106,21 @@ func absences(r *compile.Result, x *plan.Round) []string {
 		if a.Name.V != keeper(r, x) || a.To.V < r.Today {
 			continue
 		}
-		text := "From " + a.From.V.Words() + ", back on " + a.To.V.Words() + ": "
-		switch {
-		case !a.Cover.Set():
-			text += "nobody"
-		case len(a.Visits) == 0:
-			text += person(r, a.Cover.V)
-		default:
-			text += person(r, a.Cover.V) + " on " + spoken(a.Visits)
-		}
-		out = append(out, text)
+		out = append(out, "From "+Absence(r, a))
 	}
 	return out
+}
+
+// Absence says from when to when somebody is away, and who does their care then.
+func Absence(r *compile.Result, a *plan.Away) string {
+	text := a.From.V.Words() + ", back on " + a.To.V.Words() + ": "
+	switch {
+	case !a.Cover.Set():
+		return text + "nobody"
+	case len(a.Visits) == 0:
+		return text + person(r, a.Cover.V)
+	}
+	return text + person(r, a.Cover.V) + " on " + spoken(a.Visits)
 }
 
 // passed says which enclosures the round passes, and what is done there; those with

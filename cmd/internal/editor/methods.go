@@ -38,6 +38,7 @@ func (s *Server) methods() handler.Map {
 		"workspace/symbol":               handler.New(s.symbolsEverywhere),
 		"textDocument/foldingRange":      handler.New(s.folds),
 		"textDocument/codeAction":        handler.New(s.actions),
+		"textDocument/codeLens":          handler.New(s.lenses),
 	}
 }
 
@@ -52,6 +53,7 @@ func (s *Server) capabilities() protocol.ServerCapabilities {
 		DocumentSymbolProvider:    true,
 		WorkspaceSymbolProvider:   true,
 		FoldingRangeProvider:      true,
+		CodeLensProvider:          &protocol.CodeLensOptions{},
 		CodeActionProvider:        &protocol.CodeActionOptions{CodeActionKinds: []string{protocol.ActionQuickFix, protocol.ActionRewrite, protocol.ActionFixAll}},
 	}
 }
