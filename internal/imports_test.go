@@ -33,7 +33,7 @@ var layers = []string{
 	"compile/check",
 	"compile",
 	"compile/daylist compile/explain compile/feeds compile/picture compile/sarif",
-	"compile/margin compile/paper",
+	"compile/assist compile/margin compile/paper",
 	"compile/tasks",
 	"cmd/internal/keys cmd/internal/protocol cmd/internal/publish cmd/internal/screen cmd/internal/served",
 	"cmd/internal/builder cmd/internal/journal cmd/internal/lastlist cmd/internal/send",

@@ -73,6 +73,7 @@ type Collection struct {
 	Dates      []*Dates       // by name
 	Aways      []*Away        // by first day
 	Calendars  []*Calendar    // by name
+	Templates  []*Template    // by name
 	Enclosures []*Enclosure   // in walking order
 	Gone       []*Gone        // in the order of files and lines
 	Log        []Event        // by day

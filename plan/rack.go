@@ -241,6 +241,9 @@ func (r *resolver) roomOfRack(e *Enclosure) bool {
 	return true
 }
 
+// OfRack reports whether a line of that word may be about a rack.
+func OfRack(w *schema.LogWord) bool { return slices.Contains(ofRack, w) }
+
 // ofRack are the words of the log that may be about a rack.
 var ofRack = []*schema.LogWord{schema.WordDone, schema.WordSkipped, schema.WordMeasured, schema.WordRemark, schema.WordWithdrawn}
 

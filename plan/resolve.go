@@ -54,7 +54,8 @@ func (r *resolver) resolve() {
 	c.Dates, c.dates = byName(r, r.blocks.dates, "dates block")
 	c.Calendars, _ = byName(r, r.blocks.calendars, "calendar")
 	r.number()
-	_, templates := byName(r, r.blocks.templates, "template")
+	var templates map[string]*Template
+	c.Templates, templates = byName(r, r.blocks.templates, "template")
 	c.Enclosures, c.enclosures = byName(r, r.blocks.enclosures, "enclosure")
 	c.Aways = r.blocks.aways
 	r.library()

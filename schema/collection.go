@@ -30,7 +30,7 @@ var Collection = &Block{
 		{Name: "clock", Kind: Word, Choices: choices(Clock24+" | 24 h | 24", "as in 19:30", Clock12+" | 12 h | 12", "as in 7:30 pm"), Default: "that in which the plan mostly writes times; where it writes none, that of the time zone's place", Doc: "By which clock times of day are told.", Example: `"12 hours"`},
 		{Name: "week", Kind: Word, Choices: choices(WeekMonday+" | monday", "from Monday on", WeekSunday+" | sunday", "from Sunday on"), Default: "that of the time zone's place", Doc: "With which day a week is told to begin, where days of the week are listed. What is done every other week goes by weeks from Monday on in either.", Example: `"sun"`},
 		{Name: "web", Kind: Link, Doc: "The folder on the web from which the feeds are served. It goes into each feed as its own address.", Example: `"https://care.quillmoor.example/feeds"`},
-		{Name: "quarantine", Kind: Quantity, Dimension: quantity.Duration, In: []quantity.Unit{quantity.Days}, Default: "that of the species sheet, and quarantine-wild for one caught in the wild", Doc: "How long an animal that arrives is kept apart, whatever its species. There is no good source for a length: the sheets have what is in use.", Example: `"60 days"`},
+		{Name: "quarantine", Kind: Quantity, Dimension: quantity.Duration, In: []quantity.Unit{quantity.Days}, Default: "that of the species sheet, and quarantine-wild for one caught in the wild", Beside: []string{"quarantine", "quarantine-wild"}, Doc: "How long an animal that arrives is kept apart, whatever its species. There is no good source for a length: the sheets have what is in use.", Example: `"60 days"`},
 		noteAttr,
 	},
 }

@@ -42,6 +42,18 @@ func (a *Attr) Form() string {
 	return i.doc + ", such as " + i.example
 }
 
+// Sort says in a few words what sort of value the attribute has: "range of temperature".
+func (a *Attr) Sort() string {
+	sort := kindInfo[a.Kind].name
+	if a.Dimension != 0 {
+		sort += " of " + a.Dimension.String()
+	}
+	if a.Kind == Ref || a.Kind == Refs {
+		sort += " of a " + a.Ref
+	}
+	return sort
+}
+
 // rangeOf are examples of the form of a range.
 var rangeOf = map[quantity.Dimension]string{
 	quantity.Temperature: `"27 to 32 C"`, quantity.TemperatureStep: `"1 to 3 C"`, quantity.Humidity: `"75 to 85 %"`, quantity.Length: `"10 to 12 cm"`,

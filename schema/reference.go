@@ -134,13 +134,7 @@ func reference(b *strings.Builder, block *Block, within string, seen map[*Block]
 		b.WriteString("\n| attribute | kind | where nothing is written | | example |\n|---|---|---|---|---|\n")
 	}
 	for _, a := range block.Attrs {
-		kind := kindInfo[a.Kind].name
-		if a.Dimension != 0 {
-			kind += " of " + a.Dimension.String()
-		}
-		if a.Kind == Ref || a.Kind == Refs {
-			kind += " of a " + a.Ref
-		}
+		kind := a.Sort()
 		def := a.Default
 		if a.Required {
 			def = "**must be written**"

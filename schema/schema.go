@@ -92,6 +92,7 @@ type Attr struct {
 	Band    quantity.Range
 	In      []quantity.Unit // what a number without a unit can be in, where that is not as usual
 	Default string          // what holds where nothing is written, in words
+	Beside  []string        // the figures of a species sheet that are about the same, the nearest first
 	Doc     string
 	Example string // as written in a plan, quotes included
 }

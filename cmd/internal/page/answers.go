@@ -2,7 +2,6 @@ package page
 
 import (
 	"regexp"
-	"slices"
 
 	"vivary/compile/rounds"
 	"vivary/schema"
@@ -16,10 +15,6 @@ type answer struct {
 	Group string
 }
 
-// word finds what may be a word of the log in the words for what to write, with what stands
-// before it: "when it is seen" is no answer.
-var word = regexp.MustCompile(`(\bis |\bwhat |\bthe )?\b([a-z]+(?:[_-][a-z]+)*)\b`)
-
 // toLog finds the word that a task asks to be logged: "log first_moult".
 var toLog = regexp.MustCompile(`\blog ([a-z]+(?:[_-][a-z]+)*)\b`)
 
@@ -29,12 +24,10 @@ func answers(s *rounds.Stop) (out []answer) {
 	if m := toLog.FindStringSubmatch(s.Item.Phrase); m != nil && text == "" {
 		text = m[1]
 	}
-	for _, m := range word.FindAllStringSubmatch(text, -1) {
-		w := logWord(m[2])
-		if m[1] != "" || w == nil || slices.ContainsFunc(out, func(a answer) bool { return a.Word == w.Name }) {
-			continue
+	for _, w := range schema.LogWordsIn(text) {
+		if w != schema.WordWithdrawn {
+			out = append(out, answer{w.Name, w.Doc, s.Place.Name, s.Item.Animals})
 		}
-		out = append(out, answer{w.Name, w.Doc, s.Place.Name, s.Item.Animals})
 	}
 	return out
 }
