@@ -39,6 +39,9 @@ func (s *Server) methods() handler.Map {
 		"textDocument/foldingRange":      handler.New(s.folds),
 		"textDocument/codeAction":        handler.New(s.actions),
 		"textDocument/codeLens":          handler.New(s.lenses),
+
+		"textDocument/semanticTokens/full":  handler.New(s.tokensOf),
+		"textDocument/semanticTokens/range": handler.New(s.tokensOfRange),
 	}
 }
 
@@ -54,6 +57,7 @@ func (s *Server) capabilities() protocol.ServerCapabilities {
 		WorkspaceSymbolProvider:   true,
 		FoldingRangeProvider:      true,
 		CodeLensProvider:          &protocol.CodeLensOptions{},
+		SemanticTokensProvider:    &protocol.SemanticTokensOptions{Legend: legend, Full: true, Range: true},
 		CodeActionProvider:        &protocol.CodeActionOptions{CodeActionKinds: []string{protocol.ActionQuickFix, protocol.ActionRewrite, protocol.ActionFixAll}},
 	}
 }
