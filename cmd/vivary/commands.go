@@ -16,6 +16,8 @@ type command struct {
 	args  string // what follows the name, in words
 	short string // what it does, in one line
 	long  string
+	try   string // a line that does something useful in the example's collection
+	many  bool   // enclosures stand in it with commas
 	run   func(*world, *flags, []string) int
 	flags string // the names of the flags it takes, besides in and now
 	finds bool   // what it prints is findings, which have a form of their own
@@ -28,36 +30,58 @@ var commands []command
 func init() {
 	commands = []command{
 		{name: "start", also: "begin create init new", args: "[FOLDER]", short: "write a first collection to learn from", run: start, flags: "sheet type",
+			try:  "vivary start spare-room",
 			long: "Writes a small collection that compiles, with comments that teach. The folder must not hold a plan yet. With --sheet it writes a sheet of a species that is not built in, to be filled in, beside the plan that is there."},
 		{name: "check", also: "lint test validate verify", args: "[FOLDER]", short: "look for mistakes", run: checkPlan, flags: "format out urgent-fails", finds: true,
+			try:  "vivary check --urgent-fails",
 			long: "Reads all plans and logs below the folder and prints what it finds. Exit status 1 if a finding would keep the plan from being built. What is urgent never does; with --urgent-fails the exit status is 3 while anything is."},
 		{name: "build", also: "calendar calendars compile make", args: "[FOLDER]", short: "write the calendars", run: build, flags: "out format", finds: true,
+			try:  "vivary build",
 			long: "Checks, and writes one calendar file for each calendar of the plan. If anything refuses the plan, nothing is written and the last good calendars stay."},
 		{name: "publish", also: "deploy push send sync upload", args: "[FOLDER] TARGET", short: "put the calendars where they are served from", run: publishTo, flags: "out format try remove private keys address gzip endpoint ssh-key known-hosts",
+			try:  "vivary publish /srv/www/care",
 			long: "Sends the calendars that vivary build has written to a folder, to sftp://USER@HOST/FOLDER or to s3://BUCKET/PREFIX, and of them only what changed there. It builds nothing. With --private each calendar is put under its private address, the same as with vivary serve, and with --address, how the place is reached, it says that address as its own. Readers see each calendar whole, as it was or as it is now. What was published once and is no calendar any more stays until --remove is said; what vivary did not put there is never touched. How it is served from there: examples/SERVING.md."},
 		{name: "due", also: "agenda day list todo today", args: "[FOLDER]", short: "show what is due today and in the coming days", run: dueRounds, flags: "days format out round keeper paper",
+			try:  "vivary due --days 3 --keeper lead",
 			long: "Prints the rounds of today, without what the log says was done, and the coming days in a line each, or so many days in full. With --paper it writes today's rounds, or those of so many days, as sheets to be printed and ticked off. Calendars on phones lag by hours; this never does. While the plan is refused the list is that of the calendars last built, and the exit status is 1."},
 		{name: "note", also: "add log record write", args: "[DAY] ENCLOSURE… [ANIMALS] WORD … [NOTE]", short: "append a line to the log", run: note, flags: "at by undo",
+			many: true, try: `vivary note yesterday burrow-a refused "left the cricket, belly round"`,
 			long: "Checks a line, appends it to records/YEAR.care.log and says what follows from it. Without a day it is today; yesterday, monday and 2 days ago are days too. Of several enclosures, tub-1,tub-2 or tub-7 to 12, it appends a line each. What was seen can be noted while the plan is refused too. With --undo it appends the line that takes back the last one, or the last one by the keeper named with --by, or the last about each enclosure that is named. After -- everything is taken as it stands, so that a note may begin with a hyphen."},
 		{name: "cover", also: "handover sitter stand-in standin", args: "[FOLDER]", short: "make the sheet of somebody who stands in", run: coverSheet, flags: "keeper paper address keys out",
+			try:  "vivary cover --paper relief.html",
 			long: "Prints all that somebody needs who stands in for a keeper: their visits, whom to ring, what to do when something goes wrong, what is normal, and the list of each visit. It is for the next absence; with --keeper for the next one in which that keeper stands in. With --paper it is written as pages to be printed."},
 		{name: "labels", also: "label qr stickers tags", args: "[ENCLOSURE…]", short: "make labels for tanks", run: tankLabels, flags: "paper address keys out",
+			many: true, try: "vivary labels burrow-a,burrow-b --paper labels.html",
 			long: "Prints a label for each enclosure, or for those that are named: tub-1,tub-2 or tub-7 to 12. With --paper they are written as pages to be printed and cut out, and with --address each has a code by which a phone finds its page."},
 		{name: "caldav", also: "sync tasks reminders tick", args: "[FOLDER] ADDRESS", short: "keep the tasks of the coming days in a list on a phone", run: keepTasks, flags: "days keeper by login unencrypted",
+			try:  "vivary caldav https://tasks.example/list/ --days 3 --by lead",
 			long: "Puts what is due today and in the coming days (default: two) into a list of tasks on a CalDAV server, and writes what was ticked there into the log, with the time. The address is that of the list, or of a server whose user has one. Run it again and again, from a timer: a run with nothing new changes nothing. The user and the password are in a file that --login names, or in VIVARY_USER and VIVARY_PASSWORD. A tick is written by the keeper named with --by, else by whoever does it by the plan."},
 		{name: "serve", also: "daemon run server web watch", args: "[FOLDER]", short: "serve calendars and pages to phones", run: servePages, flags: "out listen address certificate private-key keys measures notice-after unit",
+			try:  "vivary serve --listen 127.0.0.1:8424",
 			long: "Serves the calendars, and pages on which is what is due and on which it is ticked off, by private addresses that vivary keys prints. Plans and logs are watched, and the calendars are built when they change; while the plan is refused the last good ones stay, the pages say so at once, and each calendar after a day. Without --listen only this machine can reach it."},
 		{name: "keys", also: "addresses secrets urls", args: "[FOLDER]", short: "print the private addresses, or renew one", run: printKeys, flags: "out address keys renew",
+			try:  "vivary keys --address https://care.example",
 			long: "Prints the private addresses of the calendars and of each keeper's pages, and makes those that are lacking. They are kept in a file outside the collection that only you can read. With --renew NAME a calendar, a keeper, page or labels has another address from then on, and whoever has the old one sees nothing any more."},
 		{name: "why", also: "describe explain info show", args: "[NAME | ENCLOSURE/CARE]", short: "say why something is as it is", run: why, flags: "on svg narrow format",
+			try:  "vivary why burrow-b/mist --on 2026-12-01",
 			long: "Explains a rule, a species, a figure, a source, a feeder, a need, a kind of care, a round, an enclosure with its whole proof, or one care and why it is, or is not, on a day. A name that means several things is explained in each. Without a name it lists what can be explained."},
 		{name: "editor", also: "language-server lsp server", short: "tell a text editor what is found while a plan is typed", run: serveEditor,
+			try:  "vivary editor",
 			long: "Speaks with a text editor on standard input and output, by the Language Server Protocol 3.17: what is found in plans and logs as they are typed, what may stand at a place and what it means, where a name is given, and the changes that findings would make. An editor starts it; examples/EDITORS.md says how."},
 		{name: "tidy", also: "fmt format layout", args: "[FOLDER | FILE…]", short: "lay out plans in one way", run: tidyPlans, flags: "check name",
+			try:  "vivary tidy enclosures",
 			long: "Puts what stands in plans into the order of the reference page, aligns it, and spells units, days and times in one way: whole files or none of them, without another meaning, and with every comment. A block that cannot be read stays as it is. With --check nothing is written: it says what would change, and the exit status is 1 if anything would. A hyphen in place of a name reads standard input and writes standard output, for editors. Logs are never rewritten: lines that cannot be read are named."},
+		{name: "completion", also: "complete tab shell", args: "SHELL", short: "print what makes a shell complete commands and names", run: completion,
+			try:  "vivary completion bash",
+			long: "Prints the script by which bash, zsh or fish completes what is typed after vivary: commands, flags, and the names of your collection, as it stands at that moment. In its first lines stands where it goes."},
+		{name: "man", also: "manual manpage manpages", args: "FOLDER", short: "write pages for man", run: writeManual,
+			try:  "vivary man share/man/man1",
+			long: "Writes a page for vivary and one for each command into the folder, vivary.1 and vivary-COMMAND.1, for man and apropos: where it is below a folder of MANPATH, man vivary-note shows one. Pages that it wrote before are replaced, and nothing else."},
 		{name: "version", short: "say which vivary this is", run: version, flags: "format",
+			try:  "vivary version",
 			long: "Prints the version, the revision of the source, and which time zones are built in."},
 		{name: "help", args: "[COMMAND]", short: "say what a command does and which flags it takes", run: help,
+			try:  "vivary help note",
 			long: "Lists the commands, or says what one of them does."},
 	}
 }
@@ -106,12 +130,13 @@ func help(w *world, _ *flags, args []string) int {
 			fmt.Fprintf(w.out, "  --%-12s %-8s %s\n", f.name, f.value, f.doc)
 		}
 	}
+	fmt.Fprintf(w.out, "\nFor example:\n\n  %s\n", c.try)
 	return fine
 }
 
 func listCommands(out io.Writer) {
 	for i := range commands {
-		fmt.Fprintf(out, "  %-8s %s\n", commands[i].name, commands[i].short)
+		fmt.Fprintf(out, "  %-10s %s\n", commands[i].name, commands[i].short)
 	}
 	fmt.Fprint(out, "\nMore: vivary help COMMAND\n")
 }

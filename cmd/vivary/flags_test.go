@@ -34,7 +34,7 @@ func TestUnclear(t *testing.T) {
 	for line, want := range map[string]string{
 		"check --formt json":              `"--formt" means nothing here: did you mean --format?`,
 		"check --format":                  `after --format stands its FORM: text or json`,
-		"check --format xml":              `--format is text or json, not "xml"`,
+		"check --format xml":              `--format is text, json or sarif, not "xml"`,
 		"due --days x":                    `--days is a whole number, such as --days 7, and not "x"`,
 		"due --days 99999999999999999999": `--days is a whole number, such as`,
 		"due --days --in house":           `after --days stands its N`,

@@ -104,6 +104,9 @@ func run(args []string, outside *world) int {
 
 // obey finds the command and its flags, and runs it.
 func (w *world) obey(args []string) int {
+	if len(args) > 0 && args[0] == hidden {
+		return complete(w, args[1:])
+	}
 	line, err := parse(args)
 	c := line.command
 	switch {

@@ -5,6 +5,7 @@
 package explain
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -120,6 +121,43 @@ func Index(r *compile.Result) Answer {
 		lines = append(lines, Line{Name: t.Name, Text: strconv.Itoa(len(all)) + ": " + examples(all)})
 	}
 	return Answer{Title: "What can be explained", Parts: []Part{{Lines: lines}}}
+}
+
+// Names are the names that begin so of what can be explained, with a few words on what each
+// is, for somebody who is typing one. It takes no time to speak of: cares have to be worked
+// out and are left out, and of species and sources, which have to be read, only those are
+// there of which something is typed. The collection may be one that is not compiled.
+func Names(r *compile.Result, begin string) []Line {
+	var all []Line
+	for _, t := range Topics {
+		all = append(all, Line{Name: t.Name, Text: "all of them"})
+		switch {
+		case t.Name == "cares" || t.Name == "sources" && (begin == "" || begin[0] > 'Z'):
+		case t.Name == "species":
+			all = append(all, speciesNames(r, begin)...)
+		default:
+			all = append(all, t.list(r)...)
+		}
+	}
+	return slices.DeleteFunc(all, func(l Line) bool { return !strings.HasPrefix(l.Name, begin) })
+}
+
+// speciesNames are the species whose names begin so. Of many it is not said what each is.
+func speciesNames(r *compile.Result, begin string) (all []Line) {
+	if begin == "" {
+		return nil
+	}
+	for _, name := range r.Plan.Library.SpeciesNames() {
+		if strings.HasPrefix(name, begin) {
+			all = append(all, Line{Name: name})
+		}
+	}
+	for i := range all {
+		if len(all) <= 5 {
+			all[i].Text = r.Plan.Library.Species(all[i].Name).Shown()
+		}
+	}
+	return all
 }
 
 // examples names a few of a list, from all along it.
