@@ -54,12 +54,17 @@ var errEnded = errors.New("the editor went without saying so")
 
 // Run speaks with an editor until it ends, or the context does. The error is of the connection,
 // or says that the editor went without a word.
-func Run(ctx context.Context, o Options) error {
-	s := &Server{Options: o, encoding: protocol.UTF16, houses: map[string]*house{}, rooted: map[string]string{}}
+func Run(ctx context.Context, o Options) error { return newServer(o).run(ctx) }
+
+func newServer(o Options) *Server {
+	return &Server{Options: o, encoding: protocol.UTF16, houses: map[string]*house{}, rooted: map[string]string{}}
+}
+
+func (s *Server) run(ctx context.Context) error {
 	s.until, s.end = context.WithCancel(ctx)
 	defer s.end()
 	s.rpc = jrpc2.NewServer(s.methods(), &jrpc2.ServerOptions{AllowPush: true, Concurrency: 4})
-	s.rpc.Start(channel.LSP(o.In, o.Out))
+	s.rpc.Start(channel.LSP(s.In, s.Out))
 	stopped := make(chan error, 1)
 	go func() { stopped <- s.rpc.Wait() }()
 	select {

@@ -27,16 +27,10 @@ type Lines struct {
 // NewLines finds the lines of a text.
 func NewLines(text []byte, e Encoding) *Lines {
 	l := &Lines{text, e, make([]int, 1, bytes.Count(text, []byte{'\n'})+1)}
-	for i := 0; i < len(text); {
-		n := bytes.IndexAny(text[i:], "\r\n")
-		if n < 0 {
-			break
+	for i, b := range text {
+		if b == '\n' || b == '\r' && (i+1 == len(text) || text[i+1] != '\n') {
+			l.begin = append(l.begin, i+1)
 		}
-		i += n + 1
-		if text[i-1] == '\r' && i < len(text) && text[i] == '\n' {
-			i++
-		}
-		l.begin = append(l.begin, i)
 	}
 	return l
 }
