@@ -3,6 +3,7 @@ package editor
 import (
 	"context"
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/creachadair/jrpc2"
@@ -109,7 +110,7 @@ func (s *Server) rename(ctx context.Context, p *protocol.RenameParams) (*protoco
 	keeps, had := v.formerly(use, old)
 	edits := map[source.ID][]protocol.TextEdit{}
 	for _, u := range all {
-		if strings.HasSuffix(v.files.Name(u.At.File), plan.LogSuffix) && len(keeps) > 0 && !had {
+		if strings.HasSuffix(v.files.Name(u.At.File), plan.LogSuffix) && keeps != nil && !had {
 			continue // what it had first is known there
 		}
 		tail, ok := strings.CutPrefix(v.files.Of(u.At), old)
@@ -145,13 +146,20 @@ func (v *view) formerly(use plan.Use, old string) (edits []finding.Edit, had boo
 		return nil, false
 	}
 	x := v.blockAt(use.Defined)
-	switch {
-	case x == nil:
+	if x == nil {
 		return nil, false
-	case x.Attr("formerly") != nil:
-		return nil, true
 	}
-	return finding.Inside(v.files.Text(use.Defined.File), head(x), x.Whole, fmt.Sprintf("formerly = %q", old)), false
+	var lines []string
+	if had = x.Attr("formerly") != nil; !had {
+		lines = append(lines, fmt.Sprintf("formerly = %q", old))
+	}
+	if b == schema.Care && x.Attr("kind") == nil && schema.FindKind(old) != nil { // its name said what it is
+		lines = append(lines, fmt.Sprintf("kind = %q", old))
+	}
+	for _, line := range slices.Backward(lines) {
+		edits = append(edits, finding.Inside(v.files.Text(use.Defined.File), head(x), x.Whole, line)...)
+	}
+	return edits, had
 }
 
 // blockOf is the description of a type of block, wherever it stands.
