@@ -47,7 +47,7 @@ func Tokens(r *compile.Result, id source.ID) []Token {
 	if strings.HasSuffix(r.Plan.Files.Name(id), plan.LogSuffix) {
 		t.log(r.Plan)
 	} else {
-		blocks, _ := plan.Outline(id, t.text)
+		blocks := plan.TreeOf(id, t.text).Blocks
 		for _, b := range blocks {
 			t.block(b, schema.Plan.Block(b.Type))
 		}

@@ -29,6 +29,7 @@ func (s *Server) methods() handler.Map {
 		"textDocument/didSave":             handler.New(s.saved),
 		"textDocument/didClose":            handler.New(s.closed),
 
+		"textDocument/completion":        handler.New(s.completion),
 		"textDocument/definition":        handler.New(s.definition),
 		"textDocument/references":        handler.New(s.references),
 		"textDocument/documentHighlight": handler.New(s.highlights),
@@ -39,6 +40,8 @@ func (s *Server) methods() handler.Map {
 		"textDocument/foldingRange":      handler.New(s.folds),
 		"textDocument/codeAction":        handler.New(s.actions),
 		"textDocument/codeLens":          handler.New(s.lenses),
+		"textDocument/formatting":        handler.New(s.layOut),
+		"textDocument/rangeFormatting":   handler.New(s.layOutRange),
 
 		"textDocument/semanticTokens/full":  handler.New(s.tokensOf),
 		"textDocument/semanticTokens/range": handler.New(s.tokensOfRange),
@@ -47,18 +50,21 @@ func (s *Server) methods() handler.Map {
 
 func (s *Server) capabilities() protocol.ServerCapabilities {
 	return protocol.ServerCapabilities{
-		PositionEncoding:          string(s.encoding),
-		TextDocumentSync:          &protocol.TextDocumentSyncOptions{OpenClose: true, Change: protocol.SyncIncremental, Save: true},
-		DefinitionProvider:        true,
-		ReferencesProvider:        true,
-		DocumentHighlightProvider: true,
-		RenameProvider:            &protocol.RenameOptions{PrepareProvider: true},
-		DocumentSymbolProvider:    true,
-		WorkspaceSymbolProvider:   true,
-		FoldingRangeProvider:      true,
-		CodeLensProvider:          &protocol.CodeLensOptions{},
-		SemanticTokensProvider:    &protocol.SemanticTokensOptions{Legend: legend, Full: true, Range: true},
-		CodeActionProvider:        &protocol.CodeActionOptions{CodeActionKinds: []string{protocol.ActionQuickFix, protocol.ActionRewrite, protocol.ActionFixAll}},
+		PositionEncoding:                string(s.encoding),
+		TextDocumentSync:                &protocol.TextDocumentSyncOptions{OpenClose: true, Change: protocol.SyncIncremental, Save: true},
+		CompletionProvider:              &protocol.CompletionOptions{TriggerCharacters: []string{"\"", " ", "="}},
+		DefinitionProvider:              true,
+		ReferencesProvider:              true,
+		DocumentHighlightProvider:       true,
+		RenameProvider:                  &protocol.RenameOptions{PrepareProvider: true},
+		DocumentSymbolProvider:          true,
+		WorkspaceSymbolProvider:         true,
+		FoldingRangeProvider:            true,
+		DocumentFormattingProvider:      true,
+		DocumentRangeFormattingProvider: true,
+		CodeLensProvider:                &protocol.CodeLensOptions{},
+		CodeActionProvider:              &protocol.CodeActionOptions{CodeActionKinds: []string{protocol.ActionQuickFix, protocol.ActionRewrite, protocol.ActionFixAll}},
+		SemanticTokensProvider:          &protocol.SemanticTokensOptions{Legend: legend, Full: true, Range: true},
 	}
 }
 

@@ -19,7 +19,7 @@ func (v *view) outlineOf() []*syntax.Block {
 	if !strings.HasSuffix(v.path, plan.PlanSuffix) {
 		return nil
 	}
-	blocks, _ := plan.Outline(v.id, v.files.Text(v.id))
+	blocks := plan.TreeOf(v.id, v.files.Text(v.id)).Blocks
 	return blocks
 }
 
@@ -42,7 +42,7 @@ func called(b *syntax.Block) string {
 
 // blockAt returns the block in which a place is its name, in whichever file; nil for none.
 func (v *view) blockAt(name source.Place) *syntax.Block {
-	blocks, _ := plan.Outline(name.File, v.files.Text(name.File))
+	blocks := plan.TreeOf(name.File, v.files.Text(name.File)).Blocks
 	return find(blocks, func(b *syntax.Block) bool {
 		return slices.ContainsFunc(b.Labels, func(l syntax.Label) bool { return l.At.Start <= name.Start && name.End <= l.At.End })
 	})
@@ -50,7 +50,7 @@ func (v *view) blockAt(name source.Place) *syntax.Block {
 
 // blockOf returns the block that writes an enclosure, or nil.
 func (v *view) blockOf(box finding.Box) *syntax.Block {
-	blocks, _ := plan.Outline(box.Whole.File, v.files.Text(box.Whole.File))
+	blocks := plan.TreeOf(box.Whole.File, v.files.Text(box.Whole.File)).Blocks
 	return find(blocks, func(b *syntax.Block) bool { return b.Whole == box.Whole })
 }
 

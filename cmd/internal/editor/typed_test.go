@@ -132,7 +132,7 @@ func (c *client) differs(now time.Time) string {
 	}
 	h := c.server.everywhere()[0]
 	got := h.settled(context.Background())
-	if a, b := told(got.result), told(fresh); a != b {
+	if a, b := follows(got.result), follows(fresh); a != b {
 		return apart(a, b)
 	}
 	want := c.server.diagnostics(fresh)
@@ -151,8 +151,8 @@ func (c *client) differs(now time.Time) string {
 	return ""
 }
 
-// told is all that follows from a collection, in words.
-func told(r *compile.Result) string {
+// follows is all that follows from a collection, in words.
+func follows(r *compile.Result) string {
 	var out strings.Builder
 	for i := range r.Findings {
 		f := &r.Findings[i]
