@@ -1,6 +1,7 @@
 package assist
 
 import (
+	"strings"
 	"testing"
 
 	"vivary/internal/generated"
@@ -42,6 +43,35 @@ func BenchmarkComplete(b *testing.B) {
 			}
 			b.ReportMetric(float64(n), "offers")
 			b.ReportMetric(float64(len(text)), "bytes")
+		})
+	}
+}
+
+// BenchmarkHover measures what takes longest to be told.
+func BenchmarkHover(b *testing.B) {
+	files := generated.Collection(1000, "Europe/London")
+	r := compiled(b, files)
+	page := files["rooms/room-20.care.hcl"]
+	for _, c := range []struct{ name, file, text, at string }{
+		{"attribute", "rooms/room-20.care.hcl", page, "warm_end"},
+		{"quantity", "rooms/room-20.care.hcl", page, "27 to"},
+		{"enclosure", "rooms/room-20.care.hcl", page, "tub-800"},
+		{"care", "rooms/room-20.care.hcl", page, "mist\" {"},
+		{"species", "rooms/room-20.care.hcl", page, "pandinus"},
+		{"round", "rooms/room-20.care.hcl", page, "round-20\" {"},
+		{"room", "rooms/room-20.care.hcl", page, "room-20\" {"},
+		{"feeder", "rooms/room-20.care.hcl", page, "cricket"},
+		{"log word", "a.care.log", "2026-11-30 tub-800 died", "died"},
+		{"log enclosure", "a.care.log", "2026-11-30 tub-800 died", "tub-800"},
+	} {
+		p := &Page{Name: c.file, Text: []byte(c.text), Result: r}
+		at := strings.Index(c.text, c.at)
+		b.Run(c.name, func(b *testing.B) {
+			for b.Loop() {
+				if _, _, said := p.Hover(at); said == "" {
+					b.Fatal("nothing is said")
+				}
+			}
 		})
 	}
 }

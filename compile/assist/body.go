@@ -15,11 +15,13 @@ func (p *Page) names(o *offers, w *where) {
 	rest := strings.TrimLeft(string(p.Text[w.to:lineEnd(p.Text, w.to)]), " \t")
 	bare := strings.HasPrefix(rest, "=") || strings.HasPrefix(rest, "\"") || strings.HasPrefix(rest, "{")
 	n := counted(w.tree.root, b.typ)
+	shown := counted(newTree(b.is.Example, nil).root, b.typ)
+	often := func(name string) int { return n[name] + inExample*shown[name] }
 	for _, a := range mayStand(b.is) {
 		if x := b.attr(a.Name); x != nil && x.at.from != w.from || inBlock(b, a) {
 			continue
 		}
-		usual := n[a.Name]
+		usual := often(a.Name)
 		if a.Required {
 			usual = required
 		}
@@ -35,7 +37,7 @@ func (p *Page) names(o *offers, w *where) {
 		if c.Once && c.Label == "" && stands(b, c, w.from) {
 			continue
 		}
-		x := offer{Offer: Offer{Label: c.Name, Detail: headOf(c), Doc: c.Doc, Kind: KindBlock}, usual: n[c.Name]}
+		x := offer{Offer: Offer{Label: c.Name, Detail: headOf(c), Doc: c.Doc, Kind: KindBlock}, usual: often(c.Name)}
 		text := c.Name
 		if !bare {
 			s := &snippet{}
@@ -46,8 +48,12 @@ func (p *Page) names(o *offers, w *where) {
 	}
 }
 
-// required is more than anything is usual.
-const required = 1 << 20
+// How usual something is that a block must have, and what stands in its example: that is what
+// a block of its type mostly has.
+const (
+	required  = 1 << 20
+	inExample = 1 << 10
+)
 
 // named is an attribute that may stand in a body, and the inner block whose it is where it
 // stands there without it.

@@ -139,6 +139,9 @@ func TestHostile(t *testing.T) {
 			for _, at := range []int{0, len(text), rng.IntN(len(text) + 1)} {
 				begin := time.Now()
 				all := p.Complete(at)
+				if start, end, said := p.Hover(at); said != "" && (start > at || end <= at || end > len(text)) {
+					t.Fatalf("%s: at %d something is said of %d to %d", in.Name, at, start, end)
+				}
 				if took := time.Since(begin); took > slowest {
 					slowest, which = took, fmt.Sprintf("%s %s at %d", in.Name, name, at)
 				}
@@ -173,6 +176,7 @@ func FuzzComplete(f *testing.F) {
 	f.Fuzz(func(t *testing.T, text string, at int) {
 		for _, name := range []string{"a.care.hcl", "a.care.log"} {
 			p := &Page{name, []byte(text), r}
+			p.Hover(at)
 			for _, x := range p.Complete(at) {
 				if e := x.Edit; e.Start < 0 || e.Start > e.End || e.End > len(text) {
 					t.Fatalf("the edit goes from %d to %d", e.Start, e.End)

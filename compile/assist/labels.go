@@ -1,6 +1,7 @@
 package assist
 
 import (
+	"slices"
 	"strings"
 
 	"vivary/schema"
@@ -135,9 +136,14 @@ func (p *Page) labelFor(w *where, b *schema.Block, example *block) string {
 		}
 	}
 	for _, x := range example.blocks {
-		if x.typ == b.Name && x.label != "" {
+		if x.typ == b.Name && x.label != "" && !p.taken(w, b, x.label) {
 			return x.label
 		}
 	}
 	return b.Label
+}
+
+// taken reports whether the collection has a block of that type and name.
+func (p *Page) taken(w *where, b *schema.Block, label string) bool {
+	return w.in.is == schema.Plan && slices.ContainsFunc(p.known(w, b.Name), func(n name) bool { return n.name == label })
 }

@@ -18,6 +18,7 @@ type logLine struct {
 	typed    string
 	noted    bool // the cursor stands in the note, in a remark, or behind it
 
+	next      next
 	enclosure string
 	life      *life.Enclosure // nil where there is none of that name, or the plan is not understood
 	group     string
@@ -26,7 +27,24 @@ type logLine struct {
 	args      []string // what stands behind the word
 }
 
-// logLine cuts the line of a byte into words.
+// next is what stands next in a line.
+type next uint8
+
+const (
+	aDay        next = iota
+	aHead            // a time, by, or the enclosure
+	aBy              // by, or the enclosure
+	aWriter          // the keeper behind by
+	aPlace           // the enclosure
+	aKeeper          // the keeper of whom the line is
+	aKeeperWord      // what is said of them
+	aSubject         // the animals, or the word
+	aWord            // the word
+	anAfter          // what stands behind the word
+	nothing
+)
+
+// logLine cuts the line of a byte into words, and goes along them to where the cursor stands.
 func (p *Page) logLine(at int) *logLine {
 	l := &logLine{from: at, to: at}
 	start := lineStart(p.Text, at)
@@ -42,72 +60,80 @@ func (p *Page) logLine(at int) *logLine {
 		l.to++
 	}
 	l.words = strings.Fields(string(p.Text[start:l.from]))
+	p.along(l, l.words)
 	return l
+}
+
+// along goes along the words before the enclosure, and that.
+func (p *Page) along(l *logLine, words []string) {
+	if len(words) == 0 {
+		return
+	}
+	words, l.next = words[1:], aHead
+	if len(words) > 0 && strings.Contains(words[0], ":") {
+		words, l.next = words[1:], aBy
+	}
+	if len(words) > 0 && words[0] == "by" {
+		words, l.next = words[1:], aWriter
+		if len(words) > 0 {
+			words, l.next = words[1:], aPlace
+		}
+	}
+	if len(words) == 0 {
+		return
+	}
+	if words[0] == schema.LogKeeper && p.Result.Plan.Enclosure(schema.LogKeeper) == nil {
+		l.args, l.next = words[1:], min(aKeeper+next(len(words)-1), aKeeperWord)
+		if len(words) > 2 && words[2] != schema.WordWithdrawn.Name || len(words) > 3 {
+			l.next = nothing
+		}
+		return
+	}
+	l.enclosure, l.next = words[0], aSubject
+	l.life = p.life(l.enclosure)
+	p.behind(l, words[1:])
+}
+
+// behind goes on behind the enclosure.
+func (p *Page) behind(l *logLine, words []string) {
+	if len(words) > 0 && p.isGroup(l, words[0]) {
+		l.group, words, l.next = words[0], words[1:], aWord
+	}
+	if len(words) == 0 {
+		return
+	}
+	l.next = nothing
+	if s, n := schema.Spelled(words); s != nil && s.Word != nil {
+		l.next, l.word, l.care, l.args = anAfter, s.Word, s.Care != nil, words[n:]
+	}
 }
 
 // completeLog offers what may stand next in a line of a log.
 func (p *Page) completeLog(at int) []Offer {
 	l := p.logLine(at)
 	o := &offers{page: p, from: l.from, to: l.to, typed: l.typed}
-	if l.noted {
-		return nil
-	}
-	p.next(o, l)
-	return o.best()
-}
-
-// next goes along the line, word by word, to where the cursor stands.
-func (p *Page) next(o *offers, l *logLine) {
-	words := l.words
-	if len(words) == 0 {
+	switch {
+	case l.noted:
+	case l.next == aDay:
 		p.logDates(o)
-		return
-	}
-	words = words[1:]
-	timed := len(words) > 0 && strings.Contains(words[0], ":")
-	if timed {
-		words = words[1:]
-	}
-	if len(words) > 0 && words[0] == "by" {
-		if len(words) == 1 {
-			p.people(o)
-			return
-		}
-		words = words[2:]
-	} else if len(words) == 0 {
-		p.heads(o, timed)
-	}
-	if len(words) == 0 {
+	case l.next == aHead, l.next == aBy:
+		p.heads(o, l.next == aBy)
 		p.places(o)
-		return
-	}
-	if words[0] == schema.LogKeeper && p.Result.Plan.Enclosure(schema.LogKeeper) == nil {
-		p.ofKeeper(o, words[1:])
-		return
-	}
-	l.enclosure, words = words[0], words[1:]
-	l.life = p.life(l.enclosure)
-	p.said(o, l, words)
-}
-
-// said goes on behind the enclosure.
-func (p *Page) said(o *offers, l *logLine, words []string) {
-	if len(words) > 0 && p.isGroup(l, words[0]) {
-		l.group, words = words[0], words[1:]
-	}
-	if len(words) == 0 {
-		if l.group == "" {
-			p.groups(o, l)
-		}
+	case l.next == aWriter, l.next == aKeeper:
+		p.people(o)
+	case l.next == aPlace:
+		p.places(o)
+	case l.next == aKeeperWord:
+		ofKeeper(o, len(l.args) > 1)
+	case l.next == aSubject:
+		p.groups(o, l)
 		p.logWords(o, l)
-		return
+	case l.next == aWord:
+		p.logWords(o, l)
+	case l.next == anAfter:
+		p.after(o, l)
 	}
-	s, n := schema.Spelled(words)
-	if s == nil || s.Word == nil {
-		return
-	}
-	l.word, l.care, l.args = s.Word, s.Care != nil, words[n:]
-	p.after(o, l)
+	return o.best()
 }
 
 // life returns what is known of the animals of an enclosure, or nil.
@@ -176,21 +202,13 @@ func (p *Page) places(o *offers) {
 	}
 }
 
-// ofKeeper offers the people, and the words about them.
-func (p *Page) ofKeeper(o *offers, words []string) {
-	switch len(words) {
-	case 0:
-		p.people(o)
-	case 1:
-		for _, w := range append(schema.KeeperWords[:len(schema.KeeperWords):len(schema.KeeperWords)], schema.WordWithdrawn) {
-			o.put(offer{Offer: Offer{Label: w.Name, Doc: w.Doc, Kind: KindLogWord}}, w == schema.WordWithdrawn)
-		}
-	case 2:
-		if words[1] == schema.WordWithdrawn.Name {
-			for _, w := range schema.KeeperWords {
-				o.put(offer{Offer: Offer{Label: w.Name, Doc: w.Doc, Kind: KindLogWord}}, false)
-			}
-		}
+// ofKeeper offers the words about people: what is taken back, behind the word for that.
+func ofKeeper(o *offers, back bool) {
+	for _, w := range schema.KeeperWords {
+		o.put(offer{Offer: Offer{Label: w.Name, Detail: w.Doc, Kind: KindLogWord}}, false)
+	}
+	if w := schema.WordWithdrawn; !back {
+		o.put(offer{Offer: Offer{Label: w.Name, Detail: w.Doc, Kind: KindLogWord}}, true)
 	}
 }
 
@@ -233,7 +251,7 @@ func (p *Page) logWords(o *offers, l *logLine) {
 	usual := p.usualWords(l)
 	also := spelledAlso()
 	for _, w := range schema.LogWords {
-		x := offer{Offer: Offer{Label: w.Name, Detail: w.After.String(), Doc: w.Doc, Kind: KindLogWord}, also: also[w], usual: usual[w]}
+		x := offer{Offer: Offer{Label: w.Name, Detail: w.Doc, Doc: aboutWord(w), Kind: KindLogWord}, also: also[w], usual: usual[w]}
 		if _, rack := p.rackOf(l); rack && !plan.OfRack(w) {
 			continue
 		}
@@ -260,6 +278,7 @@ func spelledAlso() map[*schema.LogWord][]string {
 // How usual a word is, by why.
 const (
 	askedNow   = 1 << 20 // a question stands that it answers
+	askedHere  = 1 << 18 // one of others in the enclosure does
 	endsState  = 1 << 16 // a state lasts until it is logged
 	mostOfLogs = 1 << 12
 	mustName   = 1 << 29 // the line has to say which animals
@@ -274,8 +293,11 @@ func (p *Page) usualWords(l *logLine) map[*schema.LogWord]int {
 	if l.life == nil {
 		return usual
 	}
+	for _, w := range p.asked(l.life, "") { // of a brood its mother is asked
+		usual[w] |= askedHere
+	}
 	for _, w := range p.asked(l.life, l.group) {
-		usual[w] += askedNow
+		usual[w] |= askedNow
 	}
 	for _, g := range l.life.Groups {
 		if l.group != "" && g.Animals.Name.V != l.group || g.Count(p.Result.Today) == 0 {

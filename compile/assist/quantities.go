@@ -4,6 +4,7 @@ import (
 	"regexp"
 	"slices"
 
+	"vivary/compile/explain"
 	"vivary/plan"
 	"vivary/schema"
 	"vivary/schema/quantity"
@@ -36,15 +37,7 @@ func (p *Page) quantities(v *valued) {
 
 // figure says what a sheet states of a figure, on whose word, and what others say.
 func (p *Page) figure(f *plan.Figure) string {
-	u := p.Result.Plan.Units
-	text := "`" + f.What.Name + "`: " + f.Told(u) + "\n\n" + f.What.Doc
-	if by := p.Result.Plan.Library.Cite(f.Cited); by != "" {
-		text += "\n\nSource: " + by
-	}
-	if f.Disputed.Set() {
-		text += "\n\nOthers: " + f.Disputed.V
-	}
-	return text
+	return f.What.Doc + "\n\n" + lineOf(explain.Stated(p.Result, f))
 }
 
 // numbered finds a number at the end of what is typed, and the unit that is begun behind it.

@@ -144,3 +144,46 @@ func TestVocabularies(t *testing.T) {
 		}
 	}
 }
+
+// Of every block, attribute and word of a choice it is said what it means.
+func TestHovers(t *testing.T) {
+	r := empty(t)
+	says := func(text, of, doc string) {
+		t.Helper()
+		at := strings.Index(text, mark)
+		p := &Page{"b.care.hcl", []byte(text[:at] + text[at+len(mark):]), r}
+		if start, end, got := p.Hover(at); !strings.Contains(got, doc) || string(p.Text[start:end]) != of {
+			t.Errorf("at %q: %q of %q, want %q of %q", text, got, p.Text[start:end], doc, of)
+		}
+	}
+	for _, b := range bodies() {
+		for _, a := range mayStand(b.is) {
+			says(b.open+mark+a.Name+" = \"x\"\n"+b.shut, a.Name, a.Doc)
+			for _, c := range a.Choices {
+				if a.Kind == schema.Word || a.Kind == schema.Words {
+					says(b.open+a.Name+" = \""+mark+c.Name+"\"\n"+b.shut, c.Name, c.Doc)
+				}
+			}
+		}
+		for _, c := range b.is.Blocks {
+			says(b.open+mark+c.Name+" {}\n"+b.shut, c.Name, c.Doc)
+		}
+	}
+	for _, w := range schema.LogWords {
+		p := &Page{"b.care.log", []byte("2026-11-30 one " + w.Name), r}
+		if _, _, got := p.Hover(len("2026-11-30 one ")); !strings.Contains(got, w.Doc) {
+			t.Errorf("%s: %q", w.Name, got)
+		}
+	}
+}
+
+// Every word of the log is offered, also for an enclosure of which nothing is known.
+func TestLogWords(t *testing.T) {
+	line := "2026-11-30 one "
+	got := labels((&Page{"b.care.log", []byte(line), empty(t)}).Complete(len(line)))
+	for _, w := range schema.LogWords {
+		if !slices.Contains(got, w.Name) {
+			t.Errorf("%s is not offered", w.Name)
+		}
+	}
+}

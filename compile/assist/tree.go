@@ -70,8 +70,10 @@ type tree struct {
 	beyond int
 	// tokens are those of all statements, one behind another.
 	tokens []token
-	lines  int // how many { stand on this line
-	last   token
+	// attributes is room for those of blocks to come.
+	attributes []attr
+	lines      int // how many { stand on this line
+	last       token
 }
 
 // newTree reads a whole page. watch may be nil.
@@ -133,9 +135,23 @@ func (t *tree) take(x token) {
 func (t *tree) finish() {
 	if s := &t.st; s.equals > 0 {
 		name := s.tokens[s.equals-1]
+		if t.in.attrs == nil {
+			t.in.attrs = t.some()
+		}
 		t.in.attrs = append(t.in.attrs, attr{name: name.of(t.src), at: name, values: s.tokens[s.equals:], list: s.listed})
 	}
 	t.st = t.none()
+}
+
+// some is room for the attributes of a block, out of a larger one.
+func (t *tree) some() []attr {
+	const usual = 6
+	if len(t.attributes) < usual {
+		t.attributes = make([]attr, 64*usual)
+	}
+	out := t.attributes[:0:usual]
+	t.attributes = t.attributes[usual:]
+	return out
 }
 
 // open opens a block. Where a block of that type has no place in those that are open and has

@@ -172,6 +172,9 @@ func (v *valued) names(p *Page) {
 		v.text(offer{Offer: Offer{Label: c.Name, Detail: c.Doc, Kind: KindChoice}, also: c.Also})
 	}
 	for _, n := range p.known(v.w, v.a.Ref) {
+		if v.a.Ref != "" && v.w.in.is.Names == v.a.Ref && v.w.in.label == n.name {
+			continue // nobody stands in for themselves
+		}
 		v.text(offer{Offer: Offer{Label: n.name, Detail: n.detail, Doc: n.doc, Kind: n.kind}, also: n.also, usual: n.usual})
 	}
 	if v.a.Ref == "" {

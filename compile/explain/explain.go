@@ -57,6 +57,8 @@ var Topics = []*Topic{
 	{Name: "racks", list: listRacks, of: explainRack},
 	{Name: "cares", list: listCares, of: explainCare},
 	{Name: "rounds", list: listRounds, of: explainRound},
+	{Name: "rooms", list: listRooms, of: explainRoom},
+	{Name: "keepers", list: listKeepers, of: explainKeeper},
 	{Name: "rules", list: listRules, of: explainRule},
 	{Name: "species", list: listSpecies, of: explainSpecies, animals: true},
 	{Name: "types", list: listTypes, of: explainType},
@@ -95,6 +97,16 @@ func inUnits(all []Answer, u quantity.Units) []Answer {
 		}
 	}
 	return all
+}
+
+// As explains a word as one of a sort of Topics, such as "rounds", whatever else it means.
+func As(r *compile.Result, sort, word string) []Answer {
+	for _, t := range Topics {
+		if t.Name == sort {
+			return inUnits(t.of(r, word), r.Plan.Units)
+		}
+	}
+	return nil
 }
 
 // On says why a care, ENCLOSURE/CARE, is or is not done on a day. It returns nothing

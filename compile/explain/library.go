@@ -150,6 +150,12 @@ func toldBeside(f *plan.Figure, u quantity.Units) string {
 	return f.Value.V
 }
 
+// Stated says what a sheet states of a figure, and on whose word.
+func Stated(r *compile.Result, f *plan.Figure) Line {
+	all := []Answer{{Parts: []Part{{Lines: []Line{figureLine(r.Plan.Library, r.Plan.Units, f.Name.V, f)}}}}}
+	return inUnits(all, r.Plan.Units)[0].Parts[0].Lines[0]
+}
+
 // figureLine says what a sheet states for a figure, under the name given.
 func figureLine(l *plan.Library, u quantity.Units, name string, f *plan.Figure) Line {
 	name = holding(name, f.Stages)

@@ -43,6 +43,14 @@ func explainRound(r *compile.Result, word string) []Answer {
 }
 
 func round(r *compile.Result, x *plan.Round) Answer {
+	parts := part([]Part{{Lines: roundHead(r, x)}}, "Enclosures", passed(r, x))
+	return Answer{Title: roundTitle(x), Parts: part(parts, "Minutes", minutes(r, x))}
+}
+
+func roundTitle(x *plan.Round) string { return "Round " + x.Name.V + ": " + x.Shown() }
+
+// roundHead says when a round is, who does it, and who else while they are away.
+func roundHead(r *compile.Result, x *plan.Round) []Line {
 	first := []Line{{Text: "When: " + held(x) + " at " + wording.Clock(x.Clock.V, r.Plan.Units)}, {Text: "Who: " + who(r, x)}}
 	for _, a := range absences(r, x) {
 		first = append(first, Line{Text: a})
@@ -50,8 +58,7 @@ func round(r *compile.Result, x *plan.Round) Answer {
 	if x.Note.Set() {
 		first = append(first, Line{Text: x.Note.V})
 	}
-	parts := part([]Part{{Lines: first}}, "Enclosures", passed(r, x))
-	return Answer{Title: "Round " + x.Name.V + ": " + x.Shown(), Parts: part(parts, "Minutes", minutes(r, x))}
+	return first
 }
 
 // held says on which days there is a round.

@@ -2,6 +2,7 @@ package explain
 
 import (
 	"strings"
+	"unicode/utf8"
 
 	"vivary/plan"
 )
@@ -13,11 +14,39 @@ func heading(word string) string { return strings.ToUpper(word[:1]) + word[1:] }
 // its capitals, and with spaces or hyphens.
 func means(word string, names ...string) bool {
 	for _, n := range names {
-		if n != "" && plain(word) == plain(n) {
+		if n != "" && alike(word, n) {
 			return true
 		}
 	}
 	return false
+}
+
+// alike reports whether plain makes the same of two words.
+func alike(a, b string) bool {
+	if len(a) != len(b) {
+		return plain(a) == plain(b) // letters beyond ASCII have small ones of other lengths
+	}
+	for i := range len(a) {
+		x, y := a[i], b[i]
+		switch {
+		case x >= utf8.RuneSelf || y >= utf8.RuneSelf:
+			return plain(a) == plain(b)
+		case x == y, plainByte(x) == plainByte(y):
+		default:
+			return false
+		}
+	}
+	return true
+}
+
+func plainByte(c byte) byte {
+	switch {
+	case c == ' ':
+		return '-'
+	case 'A' <= c && c <= 'Z':
+		return c + 'a' - 'A'
+	}
+	return c
 }
 
 func plain(s string) string { return strings.ReplaceAll(strings.ToLower(s), " ", "-") }

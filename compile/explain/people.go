@@ -1,0 +1,125 @@
+package explain
+
+import (
+	"strings"
+
+	"vivary/compile"
+	"vivary/plan"
+	"vivary/schema/wording"
+)
+
+func listKeepers(r *compile.Result) []Line {
+	var out []Line
+	for _, k := range r.Plan.Keepers {
+		out = append(out, Line{Name: k.Name.V, Text: k.Shown()})
+	}
+	return out
+}
+
+// explainKeeper says what a keeper may do and does, and when they are away. A number to ring
+// is for lists on paper.
+func explainKeeper(r *compile.Result, word string) []Answer {
+	var out []Answer
+	for _, k := range r.Plan.Keepers {
+		if !means(word, k.Name.V, k.Shown()) {
+			continue
+		}
+		trained := "Trained in nothing special"
+		if k.Trained.Set() {
+			trained = "Trained in " + wording.And(k.Trained.V)
+		}
+		first := []Line{{Text: trained}}
+		if k.Budget.Set() {
+			first = append(first, Line{Text: "Has " + k.Budget.V.String() + " on one day"})
+		}
+		if rounds := doneBy(r, k); len(rounds) > 0 {
+			first = append(first, Line{Text: "Does the " + wording.And(rounds)})
+		}
+		first = append(first, plainly(awayOf(r, k))...)
+		if k.Note.Set() {
+			first = append(first, Line{Text: k.Note.V})
+		}
+		out = append(out, Answer{Title: "Keeper " + k.Name.V + ": " + k.Shown(), Parts: []Part{{Lines: first}}})
+	}
+	return out
+}
+
+// doneBy names the rounds of a keeper.
+func doneBy(r *compile.Result, k *plan.Keeper) (names []string) {
+	if !worked(r) {
+		return nil
+	}
+	for _, x := range r.Roster.Rounds {
+		if keeper(r, x) == k.Name.V {
+			names = append(names, x.Shown()+" at "+wording.Clock(x.Clock.V, r.Plan.Units))
+		}
+	}
+	return names
+}
+
+// awayOf says when a keeper is away, and for whom they stand in.
+func awayOf(r *compile.Result, k *plan.Keeper) (out []string) {
+	for _, a := range r.Plan.Aways {
+		of := "From " + a.From.V.Words() + ", back on " + a.To.V.Words()
+		switch {
+		case a.To.V < r.Today:
+		case a.Name.V == k.Name.V && a.Cover.Set():
+			out = append(out, of+": away, and "+person(r, a.Cover.V)+" stands in")
+		case a.Name.V == k.Name.V:
+			out = append(out, of+": away, and nobody stands in")
+		case a.Cover.V == k.Name.V:
+			out = append(out, of+": stands in for "+person(r, a.Name.V))
+		}
+	}
+	return out
+}
+
+func listRooms(r *compile.Result) []Line {
+	var out []Line
+	for _, x := range r.Plan.Rooms {
+		out = append(out, Line{Name: x.Name.V, Text: x.Shown()})
+	}
+	return out
+}
+
+// explainRoom says what a thermometer and a hygrometer show in a room, and what stands there.
+func explainRoom(r *compile.Result, word string) []Answer {
+	var out []Answer
+	for _, x := range r.Plan.Rooms {
+		if !means(word, x.Name.V, x.Shown()) {
+			continue
+		}
+		var first []Line
+		if x.Temperature.Set() {
+			first = append(first, Line{Text: "Temperature: " + x.Temperature.V.String()})
+		}
+		if x.Winter.Set() {
+			first = append(first, Line{Text: "In winter: " + x.Winter.V.String()})
+		}
+		if x.Summer.Set() {
+			first = append(first, Line{Text: "In summer: " + x.Summer.V.String()})
+		}
+		if x.Humidity.Set() {
+			first = append(first, Line{Text: "Humidity: " + x.Humidity.V.String()})
+		}
+		if len(x.Round) > 0 {
+			first = append(first, Line{Text: "Round: " + strings.Join(texts(x.Round), ", ")})
+		}
+		if x.Note.Set() {
+			first = append(first, Line{Text: x.Note.V})
+		}
+		parts := part(nil, "", first)
+		out = append(out, Answer{Title: "Room " + x.Name.V + ": " + x.Shown(), Parts: part(parts, "Enclosures", standing(r, x))})
+	}
+	return out
+}
+
+// standing are the enclosures of a room, in walking order.
+func standing(r *compile.Result, x *plan.Room) (out []Line) {
+	for _, e := range r.Plan.Enclosures {
+		if e.Place == x {
+			out = append(out, Line{Name: e.Name.V, Text: describe(e)})
+		}
+	}
+	return out
+}
