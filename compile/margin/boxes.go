@@ -7,6 +7,7 @@ import (
 	"strconv"
 	"strings"
 
+	"vivary/compile"
 	"vivary/compile/life"
 	"vivary/compile/prove"
 	"vivary/compile/roster"
@@ -154,7 +155,7 @@ func (l *lenses) held(i int) (out []string) {
 	}
 	for _, g := range l.r.Lives[i].Groups {
 		of := ""
-		if l.mixed(l.r.Lives[i]) {
+		if mixed(l.r, l.r.Lives[i]) {
 			of = " of " + g.Animals.Name.V
 		}
 		hold(g.Holds, of)
@@ -164,10 +165,10 @@ func (l *lenses) held(i int) (out []string) {
 }
 
 // mixed reports whether an enclosure has several groups of animals today.
-func (l *lenses) mixed(x *life.Enclosure) bool {
+func mixed(r *compile.Result, x *life.Enclosure) bool {
 	n := 0
 	for _, g := range x.Groups {
-		if g.Count(l.r.Today) > 0 {
+		if g.Count(r.Today) > 0 {
 			n++
 		}
 	}
@@ -216,7 +217,7 @@ func (l *lenses) soonest(all []*entry, n int, wanted func(*entry) bool) *due {
 		case d < out.day || out.day < 0:
 			*out = due{day: d}
 		}
-		out.add(l.called(e, n), e.Plan().Name.V)
+		out.add(called(l.r, e, n), e.Plan().Name.V)
 		out.meal = out.meal || e.Kind.Meal
 	}
 	if out.day < 0 {
@@ -256,13 +257,13 @@ const longTask = 40
 
 // called is an entry by as few words as tell which it is: its kind, with the animals where
 // the enclosure has several, and its own name or task where its kind says nothing.
-func (l *lenses) called(e *entry, n int) string {
+func called(r *compile.Result, e *entry, n int) string {
 	switch {
 	case e.Once != nil && len(e.Task) <= longTask:
 		return e.Task
 	case e.Once != nil:
 		return e.Kind.Short()
-	case e.Group != nil && n == 1 && l.mixed(e.Life):
+	case e.Group != nil && n == 1 && mixed(r, e.Life):
 		return e.Name
 	case e.Group != nil:
 		return e.Kind.Short()
@@ -277,7 +278,7 @@ func (l *lenses) unmet(p *prove.Proof) string {
 
 // need names the need of a proof, with the animals where the enclosure has several.
 func (l *lenses) need(p *prove.Proof) string {
-	if p.Group != nil && l.mixed(p.Life) {
+	if p.Group != nil && mixed(l.r, p.Life) {
 		return p.Name.Name + " of " + p.Group.Animals.Name.V
 	}
 	return p.Name.Name

@@ -40,6 +40,7 @@ func (s *Server) methods() handler.Map {
 		"textDocument/foldingRange":      handler.New(s.folds),
 		"textDocument/codeAction":        handler.New(s.actions),
 		"textDocument/codeLens":          handler.New(s.lenses),
+		"textDocument/inlayHint":         handler.New(s.hints),
 		"textDocument/formatting":        handler.New(s.layOut),
 		"textDocument/rangeFormatting":   handler.New(s.layOutRange),
 
@@ -63,6 +64,7 @@ func (s *Server) capabilities() protocol.ServerCapabilities {
 		DocumentFormattingProvider:      true,
 		DocumentRangeFormattingProvider: true,
 		CodeLensProvider:                &protocol.CodeLensOptions{},
+		InlayHintProvider:               true,
 		CodeActionProvider:              &protocol.CodeActionOptions{CodeActionKinds: []string{protocol.ActionQuickFix, protocol.ActionRewrite, protocol.ActionFixAll}},
 		SemanticTokensProvider:          &protocol.SemanticTokensOptions{Legend: legend, Full: true, Range: true},
 	}
