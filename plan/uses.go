@@ -311,6 +311,7 @@ func (m *mentions) line(e *Event) {
 		m.add(schema.Animals.Name, e.either, at, true)
 	}
 	m.add(schema.Keeper.Name, e.By, within{}, false)
+	m.add(schema.Keeper.Name, e.Keeper, within{}, false)
 	if len(e.Args) == 0 {
 		return
 	}
