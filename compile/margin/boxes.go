@@ -252,16 +252,17 @@ func (d *due) said(l *lenses, n int) string {
 	return strings.Join(words, ", ") + " " + day(l.r, l.r.Horizon.Date(d.day))
 }
 
-// longTask is how long a task of the log may be, in bytes, to be told whole.
+// longTask is how long the beginning of a task of the log may be, in bytes, to be told.
 const longTask = 40
 
 // called is an entry by as few words as tell which it is: its kind, with the animals where
 // the enclosure has several, and its own name or task where its kind says nothing.
 func called(r *compile.Result, e *entry, n int) string {
 	switch {
-	case e.Once != nil && len(e.Task) <= longTask:
-		return e.Task
 	case e.Once != nil:
+		if end := strings.IndexAny(e.Task+":", ":;,"); end > 0 && end <= longTask {
+			return e.Task[:end]
+		}
 		return e.Kind.Short()
 	case e.Group != nil && n == 1 && mixed(r, e.Life):
 		return e.Name

@@ -27,8 +27,7 @@ func Hints(r *compile.Result, id source.ID, in source.Place) []Note {
 		return nil
 	}
 	h := &hints{r: r, id: id, in: in, by: map[int32]*hint{}}
-	blocks, _ := plan.Outline(id, r.Plan.Files.Text(id))
-	for _, b := range blocks {
+	for _, b := range plan.TreeOf(id, r.Plan.Files.Text(id)).Blocks {
 		if b.Whole.Start < in.End && in.Start < b.Whole.End {
 			h.values(b, schema.Plan.Block(b.Type))
 		}

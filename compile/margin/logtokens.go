@@ -50,8 +50,11 @@ func (t *tokens) logLine(from, end int, e *plan.Event) {
 		t.add(source.Place{File: t.id, Start: int32(from), End: int32(from + n)}, When)
 	}
 	at(e.Clock.At, When)
-	if e.Clock.At.Written() || e.By.At.Written() {
-		t.by(body, from)
+	if e.By.At.Written() {
+		t.between(body, from, "by")
+	}
+	if e.Keeper.At.Written() {
+		t.between(body, from, schema.LogKeeper)
 	}
 	if n := bytes.IndexByte(body, '"'); n >= 0 && e.Note != "" {
 		t.add(source.Place{File: t.id, Start: int32(from + n), End: int32(from + len(bytes.TrimRight(body, " \t")))}, Text)
@@ -70,9 +73,9 @@ func (t *tokens) logLine(from, end int, e *plan.Event) {
 	}
 }
 
-// by takes in the word before whoever wrote a line.
-func (t *tokens) by(body []byte, from int) {
-	if n := bytes.Index(body, []byte(" by ")); n >= 0 && n < len("2026-11-02 19:42 ") {
-		t.add(source.Place{File: t.id, Start: int32(from + n + 1), End: int32(from + n + 3)}, BlockType)
+// between takes in the word before somebody's name, which stands behind day and time.
+func (t *tokens) between(body []byte, from int, word string) {
+	if n := bytes.Index(body, []byte(" "+word+" ")); n >= 0 && n < len("2026-11-02 19:42 by whoever ") {
+		t.add(source.Place{File: t.id, Start: int32(from + n + 1), End: int32(from + n + 1 + len(word))}, BlockType)
 	}
 }

@@ -43,8 +43,14 @@ func (l *lenses) round(x *plan.Round) (parts []string) {
 	return parts
 }
 
-// keeper says when somebody is away next, and who does their care then.
+// keeper says since when somebody is away of whom nobody knew it before, or when they are away
+// next, and who does their care then.
 func (l *lenses) keeper(k *plan.Keeper) []string {
+	for i := range l.r.Plan.Sudden {
+		if s := &l.r.Plan.Sudden[i]; s.Keeper == k.Name.V && s.From <= l.r.Today && (s.Back == 0 || s.Back > l.r.Today) {
+			return []string{"away since " + day(l.r, s.From) + ", as the log says"}
+		}
+	}
 	for _, a := range l.r.Plan.Aways {
 		if a.Name.V == k.Name.V && a.To.V > l.r.Today && !a.Unread {
 			return []string{"away: " + explain.Absence(l.r, a)}

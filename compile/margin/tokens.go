@@ -47,8 +47,7 @@ func Tokens(r *compile.Result, id source.ID) []Token {
 	if strings.HasSuffix(r.Plan.Files.Name(id), plan.LogSuffix) {
 		t.log(r.Plan)
 	} else {
-		blocks := plan.TreeOf(id, t.text).Blocks
-		for _, b := range blocks {
+		for _, b := range plan.TreeOf(id, t.text).Blocks {
 			t.block(b, schema.Plan.Block(b.Type))
 		}
 		t.remarks()

@@ -95,7 +95,7 @@ lines */
 }
 calendar "k" { kinds = ["feed"] }
 `
-	const log = "# seen\n2026-11-02 19:42 by lead a moult \"left alone\"\n2026-11-03 a counted 4\n2026-11-04 what is this\n"
+	const log = "# seen\n2026-11-02 19:42 by lead a moult \"left alone\"\n2026-11-03 a counted 4\n2026-11-04 what is this\n2026-11-05 keeper lead away \"ill\"\n"
 	c, found := planned.Files(t, planned.With(text, log))
 	r := compile.Compile(c, found, monday)
 	for _, id := range r.Plan.Files.Files() {
@@ -166,6 +166,11 @@ block counted
 amount 4
 when 2026-11-04
 enclosure what
+when 2026-11-05
+block keeper
+keeper lead
+block away
+text "ill"
 `
 
 // Whatever is typed, nothing breaks, and what stands beside the lines stands in the file.
