@@ -172,7 +172,7 @@ var Care = &Block{
 	Attrs: join([]Attr{
 		{Name: "kind", Kind: Text, Ref: NamesKind, Default: "the name", Doc: "What is done: one of the kinds of care.", Example: `"mist"`},
 		{Name: "task", Kind: Text, Default: "the words of its kind", Doc: "What to do, in the keeper's words.", Example: `"mist the left half"`},
-		{Name: "stages", Kind: Texts, Doc: "In a species sheet: the stages it is for.", Example: `["adult"]`},
+		{Name: "stages", Kind: Texts, Choices: Stages, Doc: "In a species sheet: the stages it is for.", Example: `["adult"]`},
 		{Name: "off", Kind: Truth, Default: "false", Doc: "Leaves out a care that the species sheet brings.", Example: `true`},
 	}, scheduleAttrs, []Attr{
 		{Name: "amount", Kind: Quantity, Dimension: quantity.Volume, Positive: true, Doc: "How much water, each time. Left out, it is watered until the substrate is damp.", Example: `"150 ml"`},
@@ -187,7 +187,7 @@ var Feeding = &Block{
 	Doc:     "Meals for the animals named by the label. Each live meal brings a look for leftovers. It takes the place of the species sheet's feeding for those animals; what it does not say of how often, how many and which prey is taken from there.",
 	Example: "feeding \"adults\" {\n  on         = [\"tue\", \"fri\"]\n  round      = \"evening\"\n  per_animal = 4\n  rotate     = [\"cricket adult\", \"roach medium\"]\n}",
 	Attrs: join([]Attr{
-		{Name: "stages", Kind: Texts, Doc: "In a species sheet: the stages it is for.", Example: `["adult"]`},
+		{Name: "stages", Kind: Texts, Choices: Stages, Doc: "In a species sheet: the stages it is for.", Example: `["adult"]`},
 		{Name: "off", Kind: Truth, Default: "false", Doc: "Leaves out the meals that the species sheet brings.", Example: `true`},
 	}, scheduleAttrs, []Attr{
 		{Name: "per_animal", Kind: Number, Beside: []string{"items-a-week"}, Doc: "Prey items for each animal at each meal.", Example: `4`},

@@ -35,7 +35,7 @@ var FigureBlock = &Block{
 		{Name: "value", Kind: Text, Required: true, Doc: "The figure, with its unit. In a type also a multiple of the animal: of its length as the sheet has it, or of its leg span.", Example: `"15 to 35 C"`},
 		{Name: "wrong", Kind: Text, Doc: "In a type: from where on it is wrong for every member. The value suits every member; between them it is not known for a species.", Example: `"2 x 1.5 length"`},
 		{Name: "harm", Kind: Word, Choices: choices("kills", "beyond wrong the plan is refused, between it is cautioned", "harms", "beyond wrong it is cautioned, between it is advised", "comfort", "beyond wrong it is advised"), Default: "kills", Doc: "In a type: what comes of it.", Example: `"comfort"`},
-		{Name: "stages", Kind: Texts, Default: "all", Doc: "The stages it holds for.", Example: `["adult", "subadult"]`},
+		{Name: "stages", Kind: Texts, Choices: Stages, Default: "all", Doc: "The stages it holds for.", Example: `["adult", "subadult"]`},
 		{Name: "instar", Kind: Whole, Doc: "The instar it holds for.", Example: `2`},
 	}, sourceAttrs, []Attr{
 		{Name: "disputed", Kind: Text, Doc: "What others say.", Example: `"24 to 28 C (K4), 27 to 37 C (K1)"`},
@@ -59,7 +59,7 @@ var Need = &Block{
 	Attrs: join([]Attr{
 		{Name: "longest", Kind: Quantity, Dimension: quantity.Duration, Required: true, Doc: "The longest time between two occasions.", Example: `"2 days"`},
 		{Name: "wrong", Kind: Quantity, Dimension: quantity.Duration, Doc: "In a type: what is too long for every member. The longest suits every member; between them it is not known for a species.", Example: `"30 days"`},
-		{Name: "stages", Kind: Texts, Default: "all", Doc: "The stages it holds for.", Example: `["young"]`},
+		{Name: "stages", Kind: Texts, Choices: Stages, Default: "all", Doc: "The stages it holds for.", Example: `["young"]`},
 		{Name: "shortest", Kind: Quantity, Dimension: quantity.Duration, Doc: "The shortest sensible time between two occasions.", Example: `"3 days"`},
 		{Name: "severity", Kind: Word, Choices: choices("error", "the plan is refused", "caution", "the plan is built, with a warning"), Default: "error", Doc: "What a breach is.", Example: `"caution"`},
 	}, sourceAttrs, []Attr{

@@ -82,7 +82,7 @@ type Attr struct {
 	Name      string
 	Kind      Kind
 	Dimension quantity.Dimension // of Quantity and Range
-	Choices   []Choice           // of Word and Words
+	Choices   []Choice           // of Word and Words; of texts those that are known
 	Unclear   []Question         // of Word and Words: what keepers write that is asked back
 	Ref       string             // what is named: of Ref and Refs always, of texts where it may be
 	Required  bool

@@ -126,6 +126,39 @@ func TestCutAway(t *testing.T) {
 	}
 }
 
+// TestCutAwayOfLogs does the same with the words of logs, which know enclosures, animals and what
+// may be said of them.
+func TestCutAwayOfLogs(t *testing.T) {
+	rng := rand.New(rand.NewPCG(5, 6))
+	files := examples(t)["quillmoor"]
+	r := compiled(t, files)
+	said, first := 0, 0
+	for name, src := range files {
+		if !strings.HasSuffix(name, plan.LogSuffix) {
+			continue
+		}
+		for text := range strings.Lines(src) {
+			words, _, _ := strings.Cut(strings.TrimSpace(text), `"`)
+			for i, word := range strings.Fields(words) {
+				if i == 0 || text[0] == '#' || strings.Trim(word, "0123456789") == "" {
+					continue
+				}
+				from := strings.Index(text, word)
+				at := from + rng.IntN(len(word)+1)
+				got := labels((&Page{name, []byte(text[:at]), r}).Complete(at))
+				n := slices.Index(got, word)
+				if n < 0 {
+					t.Errorf("%q is not offered at %q: %.5q", word, text[:at], got)
+				}
+				if said++; n < 5 {
+					first++
+				}
+			}
+		}
+	}
+	t.Logf("of %d words of logs all are offered, %d among the first five", said, first)
+}
+
 func line(src string, at int) string { return src[lineStart(src, at):at] }
 
 // TestHostile holds that no text makes it fail, or take long, wherever the cursor stands.

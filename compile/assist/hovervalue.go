@@ -34,7 +34,7 @@ func (p *Page) aboutValue(w *where, a *schema.Attr) string {
 	}
 	switch a.Ref {
 	case "":
-		return ""
+		return choice(a.Choices, w.whole)
 	case "template", "dates", "calendar":
 		for _, n := range p.known(w, a.Ref) {
 			if n.name == w.whole {

@@ -54,10 +54,14 @@ func (p *Page) line(w *where, a *schema.Attr) *snippet {
 // stands there.
 func (p *Page) column(w *where) int {
 	from := lineStart(p.Text, w.from)
-	if from == 0 {
+	if from == 0 || len(bytes.TrimLeft(p.Text[from:w.from], " \t")) > 0 { // in a block on one line
 		return 0
 	}
-	line := p.Text[lineStart(p.Text, from-1) : from-1]
+	end := from - 1
+	if end > 0 && p.Text[end] == '\n' && p.Text[end-1] == '\r' {
+		end--
+	}
+	line := p.Text[lineStart(p.Text, end):end]
 	name, _, is := bytes.Cut(line, []byte(" ="))
 	if name = bytes.TrimLeft(name, " \t"); !is || bytes.ContainsAny(bytes.TrimRight(name, " "), " {\"#") {
 		return 0

@@ -39,8 +39,14 @@ func among(signs string) (is [256]bool) {
 	return is
 }
 
+// byteOrderMark is what some editors begin a text with.
+const byteOrderMark = "\ufeff"
+
 // next returns the next token. Blanks are passed over.
 func (s *scanner) next() token {
+	if s.pos == 0 && strings.HasPrefix(s.src, byteOrderMark) {
+		s.pos = len(byteOrderMark)
+	}
 	for s.pos < len(s.src) && (s.src[s.pos] == ' ' || s.src[s.pos] == '\t') {
 		s.pos++
 	}

@@ -190,7 +190,10 @@ func (t *tree) open() {
 const maxDeep = 8
 
 // flush reports whether a token stands at the left edge, as outermost blocks do.
-func (t *tree) flush(x token) bool { return x.from == lineStart(t.src, x.from) }
+func (t *tree) flush(x token) bool {
+	start := lineStart(t.src, x.from)
+	return x.from == start || start == 0 && t.src[:x.from] == byteOrderMark
+}
 
 // recover ends a list that is not shut, before what cannot belong to it, and all blocks before
 // an outermost one at the left edge.
