@@ -55,7 +55,7 @@ func meet(t testing.TB, disk afero.Fs, capabilities string, now time.Time) *clie
 		}}
 	c.server = newServer(o)
 	go func() { c.ended <- c.server.run(ctx) }()
-	c.rpc = jrpc2.NewClient(channel.LSP(toClient, fromClient), &jrpc2.ClientOptions{OnNotify: c.told, OnCallback: c.answer})
+	c.rpc = jrpc2.NewClient(ear{channel.LSP(toClient, fromClient), c}, &jrpc2.ClientOptions{OnNotify: func(*jrpc2.Request) {}, OnCallback: c.answer})
 	t.Cleanup(func() {
 		c.end()
 		_ = fromClient.Close()
@@ -67,17 +67,25 @@ func meet(t testing.TB, disk afero.Fs, capabilities string, now time.Time) *clie
 	return c
 }
 
-func (c *client) told(r *jrpc2.Request) {
-	if r.Method() != "textDocument/publishDiagnostics" {
-		return
+// ear hears what is shown in the order in which it comes, which the client of the library does
+// not keep.
+type ear struct {
+	channel.Channel
+	c *client
+}
+
+func (e ear) Recv() ([]byte, error) {
+	text, err := e.Channel.Recv()
+	var m struct {
+		Method string
+		Params protocol.PublishDiagnosticsParams
 	}
-	var p protocol.PublishDiagnosticsParams
-	if err := r.UnmarshalParams(&p); err != nil {
-		c.t.Error(err)
+	if err == nil && json.Unmarshal(text, &m) == nil && m.Method == "textDocument/publishDiagnostics" {
+		e.c.mu.Lock()
+		e.c.shown[m.Params.URI] = m.Params
+		e.c.mu.Unlock()
 	}
-	c.mu.Lock()
-	defer c.mu.Unlock()
-	c.shown[p.URI] = p
+	return text, err
 }
 
 func (c *client) answer(_ context.Context, r *jrpc2.Request) (any, error) {
