@@ -88,9 +88,16 @@ func (h *house) kick() {
 	}
 }
 
-// work compiles when something has changed, and when a new day begins.
+// work compiles when something has changed, and when a new day begins. An editor that does not
+// tell when others change files is not asked: the disk is looked at again and again.
 func (h *house) work(ctx context.Context) {
 	h.kick()
+	every := lookSeldom
+	if !h.s.client.Workspace.DidChangeWatchedFiles.DynamicRegistration {
+		every = lookOften
+	}
+	look := time.NewTicker(every)
+	defer look.Stop()
 	for {
 		next := time.NewTimer(h.untilTomorrow())
 		select {
@@ -98,12 +105,23 @@ func (h *house) work(ctx context.Context) {
 			next.Stop()
 			return
 		case <-next.C:
+		case <-look.C:
+			h.mu.Lock()
+			h.stale = true
+			h.mu.Unlock()
 		case <-h.wake:
-			next.Stop()
 		}
+		next.Stop()
 		h.compile()
 	}
 }
+
+// How often the disk is looked at without being told of a change: where an editor tells of
+// none, and where it does, since what tells it may miss something.
+const (
+	lookOften  = 4 * time.Second
+	lookSeldom = time.Minute
+)
 
 // hourly is how long nothing is compiled at the most: a clock may jump.
 const hourly = time.Hour

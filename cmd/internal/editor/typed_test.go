@@ -9,6 +9,7 @@ import (
 	"strings"
 	"testing"
 	"time"
+	"unicode/utf8"
 
 	"github.com/spf13/afero"
 
@@ -81,7 +82,13 @@ func TestTypedIsAsFresh(t *testing.T) {
 // out, words of other places are put in.
 func (c *client) slip(rng *rand.Rand, name string) {
 	text := c.texts[name]
-	at := rng.IntN(len(text) + 1)
+	edge := func(at int) int { // nobody types into the middle of a letter
+		for at < len(text) && !utf8.RuneStart(text[at]) {
+			at++
+		}
+		return at
+	}
+	at := edge(rng.IntN(len(text) + 1))
 	line := func(at int) (int, int) {
 		start := strings.LastIndexByte(text[:at], '\n') + 1
 		if end := strings.IndexByte(text[at:], '\n'); end >= 0 {
@@ -94,7 +101,7 @@ func (c *client) slip(rng *rand.Rand, name string) {
 	case 0:
 		c.edit(name, at, at, []string{"x", "1", "\"", "{", "}", "\n", "é", "𝄞", "  ", "#", "="}[rng.IntN(11)])
 	case 1:
-		c.edit(name, at, min(len(text), at+1+rng.IntN(3)), "")
+		c.edit(name, at, edge(min(len(text), at+1+rng.IntN(3))), "")
 	case 2:
 		c.edit(name, start, end, "")
 	case 3:
