@@ -30,7 +30,10 @@ func (l *Library) menus(all []*Feeding) []*Feeding {
 	out, cloned := all, false
 	for i, f := range all {
 		named := l.menu(f)
-		if named != f && !cloned {
+		if named == f {
+			continue // others may read these blocks meanwhile
+		}
+		if !cloned {
 			out, cloned = slices.Clone(all), true
 		}
 		out[i] = named
