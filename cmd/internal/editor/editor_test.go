@@ -1,6 +1,7 @@
 package editor
 
 import (
+	"context"
 	"encoding/json"
 	"fmt"
 	"slices"
@@ -219,7 +220,7 @@ func (c *client) everything() map[string][]string {
 	c.settled()
 	out := map[string][]string{}
 	h := c.server.everywhere()[0]
-	for path, all := range c.server.diagnostics(h.now.result) {
+	for path, all := range c.server.diagnostics(h.settled(context.Background()).result) {
 		for _, d := range all {
 			out[path] = append(out[path], d.Code)
 		}
