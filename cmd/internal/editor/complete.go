@@ -62,3 +62,17 @@ var offered = [...]int{
 	assist.KindName: protocol.CompletionReference, assist.KindKnown: protocol.CompletionClass, assist.KindValue: protocol.CompletionValue,
 	assist.KindUnit: protocol.CompletionUnit, assist.KindLogWord: protocol.CompletionKeyword,
 }
+
+// hover is what a word means. As what may stand at a place, it waits for nothing.
+func (s *Server) hover(ctx context.Context, p *protocol.TextDocumentPositionParams) (*protocol.Hover, error) {
+	page, l := s.page(ctx, p.TextDocument.URI)
+	if page == nil {
+		return nil, nil
+	}
+	start, end, text := page.Hover(l.Offset(p.Position))
+	if text == "" {
+		return nil, nil
+	}
+	at := l.Range(start, end)
+	return &protocol.Hover{Contents: protocol.MarkupContent{Kind: "markdown", Value: text}, Range: &at}, nil
+}

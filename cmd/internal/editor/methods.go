@@ -30,6 +30,7 @@ func (s *Server) methods() handler.Map {
 		"textDocument/didClose":            handler.New(s.closed),
 
 		"textDocument/completion":        handler.New(s.completion),
+		"textDocument/hover":             handler.New(s.hover),
 		"textDocument/definition":        handler.New(s.definition),
 		"textDocument/references":        handler.New(s.references),
 		"textDocument/documentHighlight": handler.New(s.highlights),
@@ -54,6 +55,7 @@ func (s *Server) capabilities() protocol.ServerCapabilities {
 		PositionEncoding:                string(s.encoding),
 		TextDocumentSync:                &protocol.TextDocumentSyncOptions{OpenClose: true, Change: protocol.SyncIncremental, Save: true},
 		CompletionProvider:              &protocol.CompletionOptions{TriggerCharacters: []string{"\"", " ", "="}},
+		HoverProvider:                   true,
 		DefinitionProvider:              true,
 		ReferencesProvider:              true,
 		DocumentHighlightProvider:       true,
