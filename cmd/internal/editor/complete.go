@@ -4,6 +4,8 @@ import (
 	"context"
 	"fmt"
 	"path/filepath"
+	"slices"
+	"strings"
 
 	"vivary/cmd/internal/protocol"
 	"vivary/compile/assist"
@@ -31,15 +33,18 @@ func (s *Server) completion(ctx context.Context, p *protocol.TextDocumentPositio
 	if page == nil {
 		return out, nil
 	}
-	all := page.Complete(l.Offset(p.Position))
+	at := l.Offset(p.Position)
+	all, indent := page.Complete(at), page.Indent(at)
 	out.IsIncomplete = len(all) >= assist.Most
 	for i := range all {
-		out.Items = append(out.Items, s.item(l, &all[i], i))
+		out.Items = append(out.Items, s.item(l, &all[i], i, indent))
 	}
 	return out, nil
 }
 
-func (s *Server) item(l *protocol.Lines, o *assist.Offer, place int) protocol.CompletionItem {
+// item is an offer as a list shows it. indent stands before the line into which it is put: where
+// the editor does not put it before the other lines of the offer too, we do.
+func (s *Server) item(l *protocol.Lines, o *assist.Offer, place int, indent string) protocol.CompletionItem {
 	x := protocol.CompletionItem{
 		Label: o.Label, Detail: o.Detail, Kind: offered[o.Kind], SortText: fmt.Sprintf("%04d", place), FilterText: o.Filter,
 		InsertTextFormat: protocol.InsertPlain, TextEdit: &protocol.TextEdit{Range: l.Range(o.Edit.Start, o.Edit.End), NewText: o.Edit.Text},
@@ -52,6 +57,12 @@ func (s *Server) item(l *protocol.Lines, o *assist.Offer, place int) protocol.Co
 		x.InsertTextFormat = protocol.InsertSnippet
 	case o.Snippet:
 		x.TextEdit.NewText = o.Plain
+	}
+	if strings.Contains(x.TextEdit.NewText, "\n") {
+		x.InsertTextMode = protocol.IndentAdjusted
+		if modes := s.client.TextDocument.Completion.CompletionItem.InsertTextModeSupport.ValueSet; !slices.Contains(modes, protocol.IndentAdjusted) {
+			x.InsertTextMode, x.TextEdit.NewText = 0, strings.ReplaceAll(x.TextEdit.NewText, "\n", "\n"+indent)
+		}
 	}
 	return x
 }

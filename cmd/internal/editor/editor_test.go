@@ -358,3 +358,30 @@ func TestAccept(t *testing.T) {
 		t.Errorf("%s", text)
 	}
 }
+
+// TestOffers: a block that is offered within another is laid out as it stands there, in an
+// editor that sees to the lines behind the first and in one that does not; without tab stops
+// where the editor knows none.
+func TestOffers(t *testing.T) {
+	for capabilities, want := range map[string]string{
+		capable: "care \"${1:mist}\" {\n    $0\n  }",
+		`{}`:    "care \"mist\" {\n    \n  }",
+		`{"textDocument": {"completion": {"completionItem": {"snippetSupport": true, "insertTextModeSupport": {"valueSet": [1, 2]}}}}}`: "care \"${1:mist}\" {\n  $0\n}",
+	} {
+		disk := afero.NewMemMapFs()
+		if err := afero.WriteFile(disk, "/c/a.care.hcl", []byte("enclosure \"box\" {\n  ca\n}\n"), 0o644); err != nil {
+			t.Fatal(err)
+		}
+		c := meet(t, disk, capabilities, wednesday)
+		c.open("a.care.hcl")
+		var list protocol.CompletionList
+		c.call("textDocument/completion", c.at("a.care.hcl", "  ca", 4), &list)
+		i := slices.IndexFunc(list.Items, func(x protocol.CompletionItem) bool { return x.Label == "care" })
+		if i < 0 || list.Items[i].TextEdit.Range.Start.Character != 2 || list.Items[i].Documentation == nil {
+			t.Fatalf("%+v", list)
+		}
+		if got := list.Items[i].TextEdit.NewText; got != want {
+			t.Errorf("%s puts in %q, want %q", capabilities, got, want)
+		}
+	}
+}

@@ -22,6 +22,7 @@ type CompletionItem struct {
 	SortText         string         `json:"sortText,omitempty"`
 	FilterText       string         `json:"filterText,omitempty"`
 	InsertTextFormat int            `json:"insertTextFormat,omitempty"`
+	InsertTextMode   int            `json:"insertTextMode,omitempty"`
 	TextEdit         *TextEdit      `json:"textEdit,omitempty"`
 }
 
@@ -46,6 +47,13 @@ const (
 const (
 	InsertPlain   = 1
 	InsertSnippet = 2
+)
+
+// What becomes of what indents the lines behind the first: it is left as it is, or that of the
+// line into which it is put goes before it.
+const (
+	IndentAsIs     = 1
+	IndentAdjusted = 2
 )
 
 // Hover is what there is to say of a place.

@@ -44,7 +44,10 @@ type ClientCapabilities struct {
 	TextDocument struct {
 		Completion struct {
 			CompletionItem struct {
-				SnippetSupport bool `json:"snippetSupport"`
+				SnippetSupport        bool `json:"snippetSupport"`
+				InsertTextModeSupport struct {
+					ValueSet []int `json:"valueSet"`
+				} `json:"insertTextModeSupport"`
 			} `json:"completionItem"`
 		} `json:"completion"`
 		DocumentSymbol struct {
