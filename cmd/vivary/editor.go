@@ -3,6 +3,8 @@ package main
 import (
 	"fmt"
 	"io"
+	"os"
+	"runtime/debug"
 	"strings"
 	"time"
 
@@ -23,6 +25,9 @@ func serveEditor(w *world, f *flags, args []string) int {
 		Disk: w.disk, In: w.in, Out: unclosed{w.raw}, Version: number(),
 		Root: func(folder string) string { return rootOf(w.disk, folder) },
 		Now:  func(loc *time.Location) (time.Time, error) { return w.moment(f, loc) },
+	}
+	if os.Getenv("GOGC") == "" {
+		debug.SetGCPercent(400) // somebody waits after each key, and a plan takes little
 	}
 	if err := editor.Run(w.context(), o); err != nil {
 		fmt.Fprintf(w.err, "vivary editor: %v\n", wording.Plain(err))

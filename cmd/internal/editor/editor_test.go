@@ -220,7 +220,8 @@ func (c *client) everything() map[string][]string {
 	c.settled()
 	out := map[string][]string{}
 	h := c.server.everywhere()[0]
-	for path, all := range c.server.diagnostics(h.settled(context.Background()).result) {
+	r := h.settled(context.Background()).result
+	for path, all := range c.server.textsOf(r).diagnostics(r) {
 		for _, d := range all {
 			out[path] = append(out[path], d.Code)
 		}

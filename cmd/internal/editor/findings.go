@@ -25,20 +25,27 @@ type texts struct {
 	files    *source.Set
 	encoding protocol.Encoding
 	lines    map[source.ID]*protocol.Lines
+	before   map[source.ID]*protocol.Lines // of the result before
 }
 
 func (s *Server) textsOf(r *compile.Result) *texts {
-	return &texts{r.Plan.Files, s.encoding, map[source.ID]*protocol.Lines{}}
+	return &texts{files: r.Plan.Files, encoding: s.encoding, lines: map[source.ID]*protocol.Lines{}}
 }
 
 func (t *texts) of(id source.ID) *protocol.Lines {
 	l := t.lines[id]
 	if l == nil {
-		l = protocol.NewLines(t.files.Text(id), t.encoding)
+		text := t.files.Text(id)
+		if l = t.before[id]; l == nil || !same(l.Text, text) {
+			l = protocol.NewLines(text, t.encoding)
+		}
 		t.lines[id] = l
 	}
 	return l
 }
+
+// same reports whether two texts are one: a text is never written into.
+func same(a, b []byte) bool { return len(a) == len(b) && (len(a) == 0 || &a[0] == &b[0]) }
 
 func (t *texts) at(p source.Place) protocol.Range {
 	return t.of(p.File).Range(int(p.Start), int(p.End))
@@ -51,7 +58,10 @@ func (h *house) show(now *state) {
 		h.clear(nil)
 		return
 	}
-	found := h.s.diagnostics(now.result)
+	t := h.s.textsOf(now.result)
+	t.before = h.lines
+	found := t.diagnostics(now.result)
+	h.lines = t.lines
 	if h.shown == nil {
 		h.shown = shown{}
 	}
@@ -97,8 +107,8 @@ func (h *house) uri(path string) string {
 }
 
 // diagnostics are the findings of a result, by the path of the file.
-func (s *Server) diagnostics(r *compile.Result) map[string][]protocol.Diagnostic {
-	out, t := map[string][]protocol.Diagnostic{}, s.textsOf(r)
+func (t *texts) diagnostics(r *compile.Result) map[string][]protocol.Diagnostic {
+	out := map[string][]protocol.Diagnostic{}
 	for i := range r.Findings {
 		f := &r.Findings[i]
 		at := placeOf(r, f)

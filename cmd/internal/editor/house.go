@@ -10,6 +10,7 @@ import (
 	"vivary/cmd/internal/builder"
 	"vivary/cmd/internal/protocol"
 	"vivary/compile"
+	"vivary/plan/source"
 	"vivary/schema/civil"
 )
 
@@ -20,8 +21,11 @@ type house struct {
 	root    string
 	builder *builder.Builder
 	wake    chan struct{}
-	shown   shown       // what the editor shows, for the goroutine that works
-	again   *time.Timer // until what stands beside the lines is asked for again
+	// For the goroutine that works: what the editor shows, and the lines of the files of which
+	// something is found.
+	shown shown
+	lines map[source.ID]*protocol.Lines
+	again *time.Timer // until what stands beside the lines is asked for again
 
 	mu       sync.Mutex
 	docs     map[string]*document // that are open, by path

@@ -142,7 +142,7 @@ func (c *client) differs(now time.Time) string {
 	if a, b := follows(got.result), follows(fresh); a != b {
 		return apart(a, b)
 	}
-	want := c.server.diagnostics(fresh)
+	want := c.server.textsOf(fresh).diagnostics(fresh)
 	c.mu.Lock()
 	defer c.mu.Unlock()
 	for path, all := range want {
