@@ -81,7 +81,8 @@ type Collection struct {
 	Library    *Library
 
 	unread     *unread
-	files      []*file // in the order of their names
+	said       map[*Enclosure]bool // those of which something was found, or that name dates
+	files      []*file             // in the order of their names
 	enclosures map[string]*Enclosure
 	rounds     map[string]*Round
 	keepers    map[string]*Keeper

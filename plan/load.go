@@ -123,7 +123,7 @@ func (r *Reader) load(read func(path string, was *file) *file) (*Collection, []f
 	resolver := &resolver{c: c, unread: c.unread}
 	if r.last != nil {
 		c.Library.after(r.last.Library)
-		resolver.before, resolver.numbered = r.last.enclosures, r.last.numbered
+		resolver.before, resolver.numbered, resolver.last = r.last.enclosures, r.last.numbered, r.last
 	}
 	l.gather(files, resolver)
 	resolver.resolve()

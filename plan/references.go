@@ -96,10 +96,17 @@ func (r *resolver) references(doubtful map[string]bool) {
 		if r.full() {
 			break
 		}
+		if r.stands(e) {
+			continue
+		}
+		found, marked := len(r.found.All), r.marked
 		r.doubt(e, doubtful, func() {
 			inRounds(e.Round)
 			cares(e.Care, e.Feeding)
 		})
+		if len(r.found.All) > found || r.marked > marked {
+			r.said[e] = true
+		}
 	}
 	for _, s := range r.blocks.species {
 		cares(s.Care, s.Feeding)
@@ -132,6 +139,7 @@ func (r *resolver) days(lists ...[]Written[Day]) {
 				r.noDay(d)
 			default:
 				r.dated[d.V.Name] = true
+				r.marked++
 			}
 		}
 	}

@@ -35,7 +35,10 @@ type resolver struct {
 	quiet     int                 // how often nothing was said of a name for what could not be read
 	racks     racks
 	dated     map[string]bool // the dates blocks that are named somewhere
-	stranger  map[string]int  // places in strangers
+	marked    int             // how often they were
+	last      *Collection     // that of the load before, where all that enclosures name is as it was there
+	said      map[*Enclosure]bool
+	stranger  map[string]int // places in strangers
 	strangers []stranger
 }
 
@@ -80,11 +83,16 @@ func (r *resolver) resolve() {
 	bounded(r, &c.Enclosures, "enclosures", MaxEnclosures)
 	r.gatherRacks(templates)
 	doubtful := map[string]bool{}
+	r.compare()
 	for i, e := range c.Enclosures {
 		if r.full() {
 			break
 		}
+		found := len(r.found.All)
 		r.doubt(e, doubtful, func() { c.Enclosures[i] = r.enclosure(e, templates) })
+		if len(r.found.All) > found {
+			r.said[c.Enclosures[i]] = true
+		}
 		c.enclosures[e.Name.V] = c.Enclosures[i]
 		if r.depends(c.Enclosures[i]) {
 			doubtful[e.Name.V] = true
@@ -175,6 +183,9 @@ func (r *resolver) enclosure(own *Enclosure, templates map[string]*Template) *En
 	k := r.racks.named[rackOf(own, t).V]
 	share := r.racks.share(k)
 	before := r.before[own.Name.V]
+	if r.stands(before) && before.block == own && before.template == t && before.rack == k && before.share == share && before.Units == r.c.Units {
+		return before
+	}
 	e := before
 	if e == nil || e.block != own || e.template != t || e.rack != k || e.share != share {
 		e = filled(own, t, k, share)
