@@ -86,11 +86,12 @@ func identityClash(r *Rule, c *Collection) {
 	all := c.Plan.Enclosures
 	clash(c, r, "enclosure ", finding.Box{}, len(all), func(i int) claim { return claim{all[i].Formerly, all[i].Name} })
 	for _, e := range all {
-		if len(e.Care) < 2 && len(e.Animals) < 2 {
-			continue
+		if len(e.Care) > 1 && slices.ContainsFunc(e.Care, func(x *plan.Care) bool { return x.Formerly.Set() }) {
+			clash(c, r, "care ", e.Box(), len(e.Care), func(i int) claim { return claim{e.Care[i].Formerly, e.Care[i].Name} })
 		}
-		clash(c, r, "care ", e.Box(), len(e.Care), func(i int) claim { return claim{e.Care[i].Formerly, e.Care[i].Name} })
-		clash(c, r, "group ", e.Box(), len(e.Animals), func(i int) claim { return claim{e.Animals[i].Formerly, e.Animals[i].Name} })
+		if len(e.Animals) > 1 && slices.ContainsFunc(e.Animals, func(x *plan.Animals) bool { return x.Formerly.Set() }) {
+			clash(c, r, "group ", e.Box(), len(e.Animals), func(i int) claim { return claim{e.Animals[i].Formerly, e.Animals[i].Name} })
+		}
 	}
 	rounds, calendars := c.Plan.Rounds, c.Plan.Calendars
 	clash(c, r, "round ", finding.Box{}, len(rounds), func(i int) claim { return claim{rounds[i].Formerly, rounds[i].Name} })
