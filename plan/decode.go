@@ -46,9 +46,14 @@ type decoded struct {
 // order of their lines. Nobody changes a block that it has returned. A block in which
 // something is wrong with the text is left out, and nothing else is said of it.
 func decodeFile(id source.ID, text []byte, from int, own bool) decoded {
+	return decodeAfter(decoded{}, id, text, 0, from, own)
+}
+
+// decodeAfter is as decodeFile, where what stands before byte at of the text has been read: out
+// is what came of it.
+func decodeAfter(out decoded, id source.ID, text []byte, at, from int, own bool) decoded {
 	d := &decoder{file: id, source: text, own: own}
-	var out decoded
-	f := syntax.Read(id, text, from, words, func(b *syntax.Block) bool {
+	f := syntax.Read(id, text[at:], from+at, words, func(b *syntax.Block) bool {
 		if v := d.outermost(b); v != nil {
 			out.blocks = append(out.blocks, v)
 		}

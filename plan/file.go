@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"io"
 	"path/filepath"
+	"slices"
 	"strconv"
 	"strings"
 	"sync"
@@ -67,7 +68,7 @@ func fileOf(path string, id source.ID, was *file, text []byte, found *finding.Fi
 		return f
 	}
 	f.text = text
-	f.decode()
+	f.decode(was)
 	f.keep(was)
 	return f
 }
@@ -124,13 +125,34 @@ func found(f finding.Finding) *finding.Finding {
 	return &l.All[0]
 }
 
-func (f *file) decode() {
+func (f *file) decode(was *file) {
 	if strings.HasSuffix(f.name, LogSuffix) {
 		f.events, f.found = parseLog(f.id, f.text)
 		return
 	}
-	read := decodeFile(f.id, f.text, 0, true)
+	kept, from := f.begins(was)
+	read := decodeAfter(decoded{blocks: kept}, f.id, f.text, from, 0, true)
 	f.blocks, f.unread, f.found, f.broken = read.blocks, read.unread, read.found, read.cut
+}
+
+// begins returns the blocks with which the file begins as it did when nothing was wrong with it,
+// and where they end. Of those the last is left out: what is wrong behind it may begin there.
+func (f *file) begins(was *file) (blocks []any, end int) {
+	if was == nil || was.broken || len(was.unread) > 0 || len(was.found) > 0 || len(was.blocks) < 3 {
+		return nil, 0
+	}
+	same := 0
+	for same < min(len(f.text), len(was.text)) && f.text[same] == was.text[same] {
+		same++
+	}
+	n := 0
+	for n < len(was.blocks) && int(wholeOf(was.blocks[n]).End) < same && f.text[wholeOf(was.blocks[n]).End] == '\n' {
+		n++
+	}
+	if n < 2 {
+		return nil, 0
+	}
+	return slices.Clip(was.blocks[:n-1]), int(wholeOf(was.blocks[n-2]).End) + 1
 }
 
 // keep takes over the blocks of the file as it was that stand where they stood and

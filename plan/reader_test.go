@@ -291,7 +291,7 @@ func asDecoded(t *testing.T, r *Reader) {
 			continue
 		}
 		anew := &file{id: f.id, name: f.name, text: f.text}
-		anew.decode()
+		anew.decode(nil)
 		if !reflect.DeepEqual(anew.blocks, f.blocks) || !reflect.DeepEqual(anew.events, f.events) || !reflect.DeepEqual(anew.found, f.found) {
 			t.Fatalf("%s: a block was changed after it was decoded", f.name)
 		}
