@@ -6,6 +6,7 @@ package builder
 import (
 	"bytes"
 	"maps"
+	"os"
 	"path/filepath"
 	"slices"
 	"sync"
@@ -56,6 +57,8 @@ type Builder struct {
 type head struct {
 	text []byte
 	read *feeds.Head
+	size int64
+	time time.Time // when the file was written
 }
 
 // compiled reports whether the last compilation was of this very collection on the day of a
@@ -145,20 +148,27 @@ func (b *Builder) readHeads(disk afero.Fs) {
 	if err != nil {
 		return // there are none
 	}
+	// While feeds are being replaced others may count than those that stand there.
+	switching := slices.ContainsFunc(files, func(f os.FileInfo) bool { return f.Name() == publish.SwitchName })
 	for _, f := range files {
 		name := f.Name()
 		if filepath.Ext(name) != ".ics" {
+			continue
+		}
+		old, there := was[name]
+		if there && !switching && f.Mode().IsRegular() && old.size == f.Size() && old.time.Equal(f.ModTime()) {
+			b.heads[name] = old // as it was: nobody writes two feeds in one instant
 			continue
 		}
 		text, err := publish.Head(disk, b.Out, name)
 		if err != nil || text == nil {
 			continue
 		}
-		if old, there := was[name]; there && bytes.Equal(old.text, text) {
-			b.heads[name] = old
-			continue
+		now := head{text, old.read, f.Size(), f.ModTime()}
+		if !there || !bytes.Equal(old.text, text) {
+			now.read = feeds.ReadHead(text)
 		}
-		b.heads[name] = head{text, feeds.ReadHead(text)}
+		b.heads[name] = now
 	}
 }
 

@@ -13,9 +13,9 @@ import (
 	"github.com/spf13/afero"
 )
 
-// listName is the file that says which staged files count as published already: on each
+// SwitchName is the file that says which staged files count as published already: on each
 // line the name of a file, a tab, and the name of what is staged for it beside it.
-const listName = ".vivary-switch"
+const SwitchName = ".vivary-switch"
 
 // list writes the list. It is there whole or not at all.
 func (f *Folder) list(moves []move) error {
@@ -23,7 +23,7 @@ func (f *Folder) list(moves []move) error {
 	for _, m := range moves {
 		text.WriteString(m.name + "\t" + filepath.Base(m.from) + "\n")
 	}
-	path := filepath.Join(f.dir, listName)
+	path := filepath.Join(f.dir, SwitchName)
 	b := f.Begin()
 	from, err := b.write(path, []byte(text.String()), 0o644)
 	if err == nil {
@@ -42,7 +42,7 @@ func (f *Folder) list(moves []move) error {
 }
 
 func (f *Folder) unlist() error {
-	if err := f.disk.Remove(filepath.Join(f.dir, listName)); err != nil && !errors.Is(err, os.ErrNotExist) {
+	if err := f.disk.Remove(filepath.Join(f.dir, SwitchName)); err != nil && !errors.Is(err, os.ErrNotExist) {
 		return err
 	}
 	return nil
@@ -50,7 +50,7 @@ func (f *Folder) unlist() error {
 
 // listed returns what a list has staged, by name; nil where there is no list.
 func listed(disk afero.Fs, dir string) (map[string]string, error) {
-	path := filepath.Join(dir, listName)
+	path := filepath.Join(dir, SwitchName)
 	switch info, err := lstat(disk, path); {
 	case errors.Is(err, os.ErrNotExist):
 		return nil, nil
