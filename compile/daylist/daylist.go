@@ -18,6 +18,7 @@ type Asked struct {
 	Days   int    // from today on, at least 1
 	Round  string // only this round; "" for all
 	Keeper string // only what this keeper does; "" for everybody
+	Brief  bool   // of the days after today no more than the summary
 }
 
 // List is a round on a day.
@@ -39,7 +40,10 @@ func listed(r *compile.Result, round *plan.Round, picks []roster.Pick, asked Ask
 		if !x.Days.Has(day) {
 			continue
 		}
-		l := &List{Sheet: x.On(day), Keepers: doers(r, picks, day), Ring: ring(r, x.Plan, picks, day)}
+		l := &List{Sheet: rounds.Sheet{Round: x.Plan, Date: r.Horizon.Date(day), Open: x.Open(day)}}
+		if !asked.Brief || day == r.Horizon.Today {
+			l.Sheet, l.Keepers, l.Ring = x.On(day), doers(r, picks, day), ring(r, x.Plan, picks, day)
+		}
 		if l.Open {
 			l.Summary = string(x.Summary(nil, day))
 		}

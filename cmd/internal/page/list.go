@@ -100,7 +100,7 @@ type coming struct{ Day, At, Summary string }
 func (k *kept) listOf(r *compile.Result, keeper string) *list {
 	const ahead = 3
 	l := &list{}
-	sheets := k.lists.Of(r, daylist.Asked{Days: ahead, Keeper: keeper})
+	sheets := k.lists.Of(r, daylist.Asked{Days: ahead, Keeper: keeper, Brief: true})
 	before, now := k.rounds[keeper], map[*daylist.List]round{}
 	log := eventsOf(r.Plan, r.Today)
 	for _, s := range sheets {
