@@ -12,13 +12,21 @@ import (
 // Hover says in markdown what stands at a byte of the text, and from where to where that is. The
 // markdown is empty where there is nothing to say.
 func (p *Page) Hover(at int) (start, end int, markdown string) {
-	if at < 0 || at >= len(p.Text) || strings.IndexByte(" \t\r\n", p.Text[at]) >= 0 {
+	if at < 0 || at >= len(p.Text) || strings.IndexByte("\t\r\n", p.Text[at]) >= 0 {
 		return 0, 0, ""
 	}
-	if strings.HasSuffix(p.Name, plan.LogSuffix) {
+	blank := p.Text[at] == ' '
+	switch {
+	case !strings.HasSuffix(p.Name, plan.LogSuffix):
+	case blank:
+		return 0, 0, ""
+	default:
 		return p.hoverLog(at)
 	}
-	w := p.at(at + 1) // the byte is the last before it
+	w := p.at(at + 1)       // the byte is the last before it
+	if blank && !w.quoted { // in a text it is part of it
+		return 0, 0, ""
+	}
 	if w.whole == "" || w.in == nil || w.in.is == nil {
 		return 0, 0, ""
 	}
