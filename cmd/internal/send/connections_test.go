@@ -119,7 +119,7 @@ func connectionsEnd(t *testing.T, cuts int, gone bool, open func(address string)
 				t.Errorf("cut %d: %s", i, text)
 			}
 		}
-		if honest(t, fmt.Sprint("cut ", i), look, all[:2], was[:2]) > 1 {
+		if honest(t, fmt.Sprint("cut ", i), look, gone, all[:2], was[:2]) > 1 {
 			mixed++
 		}
 		way.again(0)
