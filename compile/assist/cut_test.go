@@ -166,7 +166,7 @@ func TestHostile(t *testing.T) {
 	r := hostileResult(t)
 	rng := rand.New(rand.NewPCG(3, 4))
 	slowest, which := time.Duration(0), ""
-	for in := range hostile.Inputs(60_000, func(string) bool { return true }) {
+	for in := range hostile.Inputs(16_000, func(string) bool { return true }) {
 		for name, text := range map[string]string{"a.care.hcl": in.Plan, "a.care.log": in.Log} {
 			p := &Page{name, []byte(text), r}
 			for _, at := range []int{0, len(text), rng.IntN(len(text) + 1)} {
