@@ -101,7 +101,7 @@ func (c *Collection) worked(all []*roster.Entry) []int {
 		}
 		t.Add(days)
 	}
-	out := make([]int, len(c.Horizon.New())*64)
+	out := make([]int, horizon.Words(c.Horizon.Days)*64)
 	for minutes, t := range taking {
 		t.Each(func(day, times int) { out[day] += times * minutes })
 	}
