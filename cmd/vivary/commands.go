@@ -31,7 +31,7 @@ func init() {
 	commands = []command{
 		{name: "start", also: "begin create init new", args: "[FOLDER]", short: "write a first collection to learn from", run: start, flags: "sheet type",
 			try:  "vivary start spare-room",
-			long: "Writes a small collection that compiles, with comments that teach. The folder must not hold a plan yet. With --sheet it writes a sheet of a species that is not built in, to be filled in, beside the plan that is there."},
+			long: "Writes a small collection that compiles, with comments that teach, and .gitattributes and .gitignore for one that is kept in git; those that are there already stay as they are, and it says what to add to them. The folder must not hold a plan yet. With --sheet it writes a sheet of a species that is not built in, to be filled in, beside the plan that is there."},
 		{name: "check", also: "lint test validate verify", args: "[FOLDER]", short: "look for mistakes", run: checkPlan, flags: "format out urgent-fails", finds: true,
 			try:  "vivary check --urgent-fails",
 			long: "Reads all plans and logs below the folder and prints what it finds. Exit status 1 if a finding would keep the plan from being built. What is urgent never does; with --urgent-fails the exit status is 3 while anything is."},

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"github.com/spf13/afero"
@@ -15,8 +16,11 @@ import (
 	"vivary/schema/wording"
 )
 
+// firstFile is a file that start writes, by its path below the collection's folder.
+type firstFile struct{ name, text string }
+
 // first is the collection that start writes. It compiles as it stands.
-var first = []struct{ name, text string }{
+var first = []firstFile{
 	{"collection" + plan.PlanSuffix, `# The collection as a whole. Files that end in .care.hcl are read together, in
 # any folder below this one and in any order.
 collection "my-collection" {
@@ -121,6 +125,7 @@ func start(w *world, f *flags, args []string) int {
 	for _, path := range written {
 		fmt.Fprintln(w.out, filepath.ToSlash(path))
 	}
+	sayForGit(w.out, w.disk, root)
 	fmt.Fprintf(w.out, "\nMains and water are close together: %s.\n\nNext: vivary check %[2]s, then vivary build %[2]s\n", schema.Mains, quoted(root))
 	return fine
 }
@@ -128,7 +133,7 @@ func start(w *world, f *flags, args []string) int {
 // writeFirst writes the files of the first collection, all or none: half of them would
 // stand in the way of the next try. A file of the keeper's own that is no plan stays.
 func writeFirst(disk afero.Fs, root string) (written []string, err error) {
-	for _, x := range first {
+	for _, x := range slices.Concat(first, forGit) {
 		path := filepath.Join(root, filepath.FromSlash(x.name))
 		err := publish.Create(disk, path, []byte(x.text))
 		if errors.Is(err, os.ErrExist) && !strings.HasSuffix(path, plan.PlanSuffix) {
