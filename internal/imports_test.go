@@ -35,7 +35,7 @@ var layers = []string{
 	"compile/daylist compile/explain compile/feeds compile/picture compile/sarif",
 	"compile/assist compile/margin compile/paper",
 	"compile/tasks",
-	"cmd/internal/keys cmd/internal/protocol cmd/internal/publish cmd/internal/screen cmd/internal/served",
+	"cmd/internal/keys cmd/internal/protocol cmd/internal/publish cmd/internal/revision cmd/internal/screen cmd/internal/served",
 	"cmd/internal/builder cmd/internal/journal cmd/internal/lastlist cmd/internal/send",
 	"cmd/internal/caldav cmd/internal/editor cmd/internal/page cmd/internal/silence",
 	"cmd/internal/serve",
