@@ -39,14 +39,14 @@ func (r *resolver) takenBack(all []Event) []Event {
 	}
 	gone := make([]bool, len(all))
 	by, copies := r.sayings(all), r.copies(all)
-	worked := map[string]bool{} // lines that took something back, by their text
+	worked := map[string]bool{} // lines that took something back, by what they take back
 	for i := len(all) - 1; i >= 0; i-- {
 		w := &all[i]
 		if w.Word != schema.WordWithdrawn || gone[i] {
 			continue
 		}
 		gone[i] = true
-		line := r.c.Files.Of(w.At)
+		line := w.Enclosure.V + " " + w.Keeper.V + " " + w.Group.V + " " + strings.ToLower(strings.Join(takesBack(w).words, " ")) + " " + takesBack(w).day.String()
 		hit := r.meant(all, gone, i, by)
 		switch {
 		case hit >= 0:

@@ -25,6 +25,8 @@ type heads struct {
 	again seen // fewer were seen than may hide
 	full  seen // the run was long enough to dig
 	text  string
+	last  *headcount
+	doubt *doubt
 }
 
 func (r *reader) counted(t *track, e *plan.Event) {
@@ -47,6 +49,9 @@ func (r *reader) counted(t *track, e *plan.Event) {
 		return
 	}
 	if n, ok := r.howMany(e, t.now(), t.now()); ok {
+		if n == t.now() {
+			t.allHere()
+		}
 		t.heads.count(n, t.now(), t.Animals.Hidden.V, e)
 	}
 }
@@ -65,13 +70,19 @@ func (r *reader) countedAll(e *plan.Event) {
 		hidden += t.Animals.Hidden.V
 	}
 	if n, ok := r.howMany(e, total, total); ok {
+		if n == total {
+			for _, t := range r.living() {
+				t.allHere()
+			}
+		}
 		r.heads.count(n, total, hidden, e)
 	}
 }
 
 func (k *heads) count(n, total, hidden int, e *plan.Event) {
+	k.differ(n, total, hidden, e)
 	if n >= total {
-		*k = heads{}
+		*k = heads{last: k.last, doubt: k.doubt}
 		return
 	}
 	k.again = seen{}

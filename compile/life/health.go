@@ -146,7 +146,11 @@ func (r *reader) escaped(t *track, e *plan.Event) {
 	if !ok || n == 0 {
 		return
 	}
-	r.loose = append(r.loose, loose{see(e), t, n})
+	if last := len(r.loose) - 1; last >= 0 && r.loose[last].from == t && r.loose[last].on == e.Date {
+		r.loose[last].n += n // one search, for all of them
+	} else {
+		r.loose = append(r.loose, loose{see(e), t, n})
+	}
 	r.bereave(t, n, e)
 	r.lose(t, e, n, "the last escaped on ")
 }
@@ -205,7 +209,7 @@ func (r *reader) search() {
 		r.out.Asks = append(r.out.Asks, Ask{Name: "loose/" + x.from.Animals.Name.V + "/" + x.on.String(), From: x.on, Every: 1, Urgent: true, Harm: HarmEscaped, At: x.at,
 			Text:  wording.Animals(x.n) + " out since " + x.on.Words() + ": search after dark by torch, behind heaters; lid, gaps; log found or died",
 			Short: "out of the box: search after dark by torch, behind heaters; lid, gaps; log found or died", Aside: who + ", since " + x.on.Words(),
-			Said:  who + " escaped on " + x.on.Words() + " and was not found",
+			Said:  who + " escaped on " + x.on.Words() + " and " + wording.Noun(x.n, "was", "were") + " not found",
 			Write: "found, or died, and how many"})
 	}
 }

@@ -186,6 +186,10 @@ type track struct {
 	males  int // how many are males for certain
 	course course
 	lean   lean
+
+	told   told
+	doubts []finding.Finding // what may have been told twice, and no count has answered
+	meal   *doubt
 }
 
 // now returns how many there are after the lines read so far.
@@ -247,17 +251,15 @@ func (r *reader) ofAnimals(t *track, e *plan.Event) {
 		t = y
 	}
 	if t.now() == 0 && e.Word != schema.WordArrived && e.Word != schema.WordCounted && !(r.away(t) > 0 && (e.Word == schema.WordFound || e.Word == schema.WordDied)) {
-		f := finding.Finding{Rule: ruleGone, At: e.At,
-			Text:  "there are no " + t.Animals.Name.V + " in " + e.Enclosure.V + " on " + e.Date.Words(),
-			Write: "the right day or animals; where new ones came, their line with arrived and how many before this one"}
-		if t.gone != "" {
-			f.Text += ": " + t.gone
-		}
-		r.found.Add(f)
+		r.ofGone(t, e)
 		return
 	}
 	if does := words[e.Word]; does != nil {
+		n := t.now()
+		r.meals(t, e)
 		does(r, t, e)
+		r.twice(t, e, n)
+		t.told.remember(e)
 	}
 }
 
@@ -286,6 +288,7 @@ func (r *reader) conclude() {
 		r.health(t)
 		r.wasting(t)
 	}
+	r.sayDoubts()
 	r.company()
 	r.seasons() // whether animals may rest follows from all the rest, and when they are fed from that
 	for _, t := range r.tracks {
@@ -312,5 +315,5 @@ func (r *reader) leave(t *track, on civil.Date) {
 		h.Until, h.Open = min(h.Until, on), false
 	}
 	t.Mother = nil
-	*t = track{Group: t.Group, home: t.home, numbered: true, gone: t.gone}
+	*t = track{Group: t.Group, home: t.home, numbered: true, gone: t.gone, told: t.told}
 }

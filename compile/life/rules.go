@@ -12,7 +12,7 @@ import (
 // another species, in the enclosure "other".
 var Rules = []*finding.Rule{
 	RuleFuture, ruleOrder, ruleEarly, ruleTerm, ruleGone, ruleAdult, ruleNowhere,
-	ruleNumber, ruleWeight, ruleCare, ruleQuarantine, ruleNoTerm, ruleLate, ruleMixed, ruleNow, ruleOpen, ruleEarlyMeal,
+	ruleNumber, ruleTwice, ruleDiffer, ruleWeight, ruleCare, ruleQuarantine, ruleNoTerm, ruleLate, ruleMixed, ruleNow, ruleOpen, ruleEarlyMeal,
 }
 
 // Examples are what the rules are shown by, a file for each.
@@ -64,6 +64,16 @@ var (
 		Source:  "the plan and the earlier lines of the log",
 		Instead: "Correct it, or add the line that is missing.",
 		Now:     "a number in the log cannot be so: count, and log it right"}
+	ruleTwice = &finding.Rule{ID: "log-twice", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "Two lines of a day may tell of the same animals.",
+		Why:     "An identical line is one fact; in other words it is two. Where two people logged one death, without knowing of each other, the plan has an animal less than the box. Lines of one person, and lines with times more than an hour apart, are taken for two.",
+		Source:  "common practice, no source",
+		Instead: "Take one back, where both tell the same. Where they do not, a count of all that are here answers it."}
+	ruleDiffer = &finding.Rule{ID: "log-differs", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "Two people logged different things of one day, and which was later is not known.",
+		Why:     "What follows depends on which was later: whether one is missing, whether refusals go on. Lines with a time say it by themselves.",
+		Source:  "common practice, no source",
+		Instead: "Look again and log it: the next count or meal answers it."}
 	ruleWeight = &finding.Rule{ID: "log-weight", Severity: finding.Caution, Slip: true, Silence: finding.ByReason,
 		Title:   "A weight cannot be read.",
 		Why:     "A number without a unit may be grams or ounces.",
