@@ -179,23 +179,20 @@ func (r *Result) judge(k *kept, last *Result) []finding.Finding {
 	if k != nil {
 		r.checks.After(last.checks)
 	}
-	all := r.checks.Whole()
+	r.checks.Prepare()
+	stands := last != nil && k.checked(r.checks, last.checks)
+	r.Proofs = make([][]prove.Proof, len(r.Lives))
+	var all []finding.Finding
+	roster.Each(1+len(r.boxes), func(i int) {
+		if i == 0 { // the longest, beside the others
+			all = r.checks.Whole()
+			return
+		}
+		r.judgeBox(i-1, stands)
+	})
 	if !r.Plan.Complete() {
 		all = nil // what could not be read is missing everywhere
 	}
-	stands := last != nil && k.checked(r.checks, last.checks)
-	r.Proofs = make([][]prove.Proof, len(r.Lives))
-	roster.Each(len(r.boxes), func(i int) {
-		b := &r.boxes[i]
-		if first := r.checks.First(i); !b.stands || !stands || b.first != first {
-			b.checks, b.first = r.checks.One(i), first
-		}
-		if (!b.stands || b.life.Plan.Rack.Set()) && len(r.Roster.Of) > 0 { // others who stand in a rack may have changed
-			b.proofs = prove.Of(r.Roster, i)
-			b.proved = prove.Findings(r.Roster, b.proofs)
-		}
-		r.Proofs[i] = b.proofs
-	})
 	n := len(all)
 	for i := range r.boxes {
 		b := &r.boxes[i]
@@ -207,6 +204,20 @@ func (r *Result) judge(k *kept, last *Result) []finding.Finding {
 		all = append(append(append(all, b.lived...), b.checks...), b.proved...)
 	}
 	return all
+}
+
+// judgeBox checks and proves one enclosure. stands says that what was checked of the boxes that
+// stand may stand too.
+func (r *Result) judgeBox(i int, stands bool) {
+	b := &r.boxes[i]
+	if first := r.checks.First(i); !b.stands || !stands || b.first != first {
+		b.checks, b.first = r.checks.One(i), first
+	}
+	if (!b.stands || b.life.Plan.Rack.Set()) && len(r.Roster.Of) > 0 { // others who stand in a rack may have changed
+		b.proofs = prove.Of(r.Roster, i)
+		b.proved = prove.Findings(r.Roster, b.proofs)
+	}
+	r.Proofs[i] = b.proofs
 }
 
 // tooFar finds absences that end further ahead than is looked.

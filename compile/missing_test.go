@@ -183,7 +183,7 @@ func TestHonestLogMissesNobody(t *testing.T) {
 // shown reports whether a calendar shows something of an enclosure.
 func shown(r *compile.Result, e *plan.Enclosure) bool {
 	for i := range r.Roster.Calendars {
-		for _, p := range r.Roster.Calendars[i].Picks {
+		for _, p := range r.Roster.Calendars[i].Picks() {
 			if p.Entry.Life.Plan == e {
 				return true
 			}

@@ -404,7 +404,7 @@ func TestCalendarsShowTheReading(t *testing.T) {
 	} {
 		r := on(t, rackDay, text+"calendar \"some\" {\n  "+c.attrs+"\n}\n", "")
 		n := 0
-		for _, p := range r.Roster.Calendars[0].Picks {
+		for _, p := range r.Roster.Calendars[0].Picks() {
 			if p.Entry.Rack != nil && p.Entry.Kind == schema.KindHeat {
 				n++
 			}

@@ -34,6 +34,7 @@ type decoded struct {
 	unread []syntax.Region
 	found  []finding.Finding
 	cut    bool // there is more, which was not looked at
+	torn   bool // something is wrong with the text itself, of which what is found may be about all of it
 }
 
 // decodeFile reads all blocks of a plan file that can be read: pointers to structs, in the
@@ -47,6 +48,9 @@ func decodeFile(id source.ID, text []byte, from int, own bool) decoded {
 // is what came of it.
 func decodeAfter(out decoded, id source.ID, text []byte, at, from int, own bool) decoded {
 	d := &decoder{file: id, source: text, own: own}
+	for _, f := range out.found {
+		d.found.Soft(f, f.Severity)
+	}
 	f := syntax.Read(id, text[at:], from+at, words, func(b *syntax.Block) bool {
 		if v := d.outermost(b); v != nil {
 			out.blocks = append(out.blocks, v)
@@ -63,7 +67,7 @@ func decodeAfter(out decoded, id source.ID, text []byte, at, from int, own bool)
 		}
 		return !out.cut
 	})
-	out.unread = f.Broken
+	out.unread, out.torn = f.Broken, len(f.Broken)+len(f.Mistakes)+len(f.Loose) > 0
 	for _, m := range f.Mistakes {
 		d.found.Add(syntaxFinding(m))
 	}

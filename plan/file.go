@@ -31,6 +31,9 @@ type file struct {
 	// stand in it; unread is what of it could not.
 	broken bool
 	unread []syntax.Region
+	// torn says that something is wrong with the text itself, and not only with what stands in
+	// its blocks.
+	torn bool
 	// mentions returns the names that stand in it, looked for when first asked.
 	mentions func() []mention
 	// units counts in which units it is written, when first asked.
@@ -131,15 +134,16 @@ func (f *file) decode(was *file) {
 		return
 	}
 	kept, from := f.begins(was)
-	read := decodeAfter(decoded{blocks: kept}, f.id, f.text, from, 0, true)
-	f.blocks, f.unread, f.found, f.broken = read.blocks, read.unread, read.found, read.cut
+	read := decodeAfter(kept, f.id, f.text, from, 0, true)
+	f.blocks, f.unread, f.found, f.broken, f.torn = read.blocks, read.unread, read.found, read.cut, read.torn
 }
 
-// begins returns the blocks with which the file begins as it did when nothing was wrong with it,
-// and where they end. Of those the last is left out: what is wrong behind it may begin there.
-func (f *file) begins(was *file) (blocks []any, end int) {
-	if was == nil || was.broken || len(was.unread) > 0 || len(was.found) > 0 || len(was.blocks) < 3 {
-		return nil, 0
+// begins returns the blocks with which the file begins as it did when its text could be read,
+// with what was found in them, and where they end. Of those the last is left out: what is wrong
+// behind it may begin there.
+func (f *file) begins(was *file) (kept decoded, end int) {
+	if was == nil || was.broken || was.torn || len(was.blocks) < 3 {
+		return decoded{}, 0
 	}
 	same := 0
 	for same < min(len(f.text), len(was.text)) && f.text[same] == was.text[same] {
@@ -150,9 +154,16 @@ func (f *file) begins(was *file) (blocks []any, end int) {
 		n++
 	}
 	if n < 2 {
-		return nil, 0
+		return decoded{}, 0
 	}
-	return slices.Clip(was.blocks[:n-1]), int(wholeOf(was.blocks[n-2]).End) + 1
+	end = int(wholeOf(was.blocks[n-2]).End) + 1
+	kept.blocks = slices.Clip(was.blocks[:n-1])
+	for i := range was.found { // each is in the block of which it is
+		if int(was.found[i].At.Start) < end {
+			kept.found = append(kept.found, was.found[i])
+		}
+	}
+	return kept, end
 }
 
 // keep takes over the blocks of the file as it was that stand where they stood and

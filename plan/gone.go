@@ -152,6 +152,9 @@ func (r *resolver) unknownEnclosure(w Written[string]) {
 // sayStrangers says of each once that it is not there. Which is meant is guessed from a slip
 // of the hand alone: what a log says changes calendars for months.
 func (r *resolver) sayStrangers() {
+	if len(r.strangers) == 0 {
+		return
+	}
 	known := slices.Concat(keysOf(r, "enclosure", r.c.enclosures), keysOf(r, "rack", r.c.racks))
 	slices.Sort(known)
 	for _, s := range r.strangers {

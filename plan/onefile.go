@@ -32,7 +32,7 @@ var devices = regexp.MustCompile(`(?i)^(con|prn|aux|nul|clock\$|conin\$|conout\$
 
 // barred says why a file cannot have a name under Windows, or "".
 func barred(name string) string {
-	if devices.MatchString(name) {
+	if strings.ContainsRune("acnlpACNLP", rune(name[0])) && devices.MatchString(name) {
 		return "Windows takes for a device, whatever its ending"
 	}
 	for _, r := range name {

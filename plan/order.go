@@ -1,21 +1,28 @@
 package plan
 
-import "strings"
+import (
+	"cmp"
+	"strings"
+)
 
 // walks orders a walk: those with an order first, by it, then by name.
-func walks(a, b Written[int], an, bn string) bool {
-	if a.Set() != b.Set() {
-		return a.Set()
+func walks(a, b Written[int], an, bn string) int {
+	switch {
+	case a.Set() && !b.Set():
+		return -1
+	case b.Set() && !a.Set():
+		return 1
+	case a.V != b.V:
+		return cmp.Compare(a.V, b.V)
 	}
-	if a.V != b.V {
-		return a.V < b.V
-	}
-	return Naturally(an, bn)
+	return naturally(an, bn)
 }
 
 // Naturally reports whether a name stands before another as people number things: tub-2
 // before tub-10.
-func Naturally(a, b string) bool {
+func Naturally(a, b string) bool { return naturally(a, b) < 0 }
+
+func naturally(a, b string) int {
 	i, j := 0, 0
 	for i < len(a) && j < len(b) {
 		if digit(a[i]) && digit(b[j]) {
@@ -27,25 +34,19 @@ func Naturally(a, b string) bool {
 				y++
 			}
 			m, n := strings.TrimLeft(a[i:x], "0"), strings.TrimLeft(b[j:y], "0")
-			if len(m) != len(n) {
-				return len(m) < len(n)
-			}
 			if m != n {
-				return m < n
+				return cmp.Or(cmp.Compare(len(m), len(n)), cmp.Compare(m, n))
 			}
 			i, j = x, y
 			continue
 		}
 		if a[i] != b[j] {
-			return a[i] < b[j]
+			return cmp.Compare(a[i], b[j])
 		}
 		i++
 		j++
 	}
-	if len(a)-i != len(b)-j {
-		return len(a)-i < len(b)-j
-	}
-	return a < b
+	return cmp.Or(cmp.Compare(len(a)-i, len(b)-j), cmp.Compare(a, b))
 }
 
 func digit(c byte) bool { return c >= '0' && c <= '9' }

@@ -1,9 +1,9 @@
 package plan
 
 import (
+	"cmp"
 	"reflect"
 	"slices"
-	"sort"
 	"strings"
 
 	"vivary/plan/finding"
@@ -63,22 +63,12 @@ func (r *resolver) resolve() {
 	c.Aways = r.blocks.aways
 	r.library()
 
-	sort.SliceStable(c.Rooms, func(i, j int) bool {
-		return walks(c.Rooms[i].Order, c.Rooms[j].Order, c.Rooms[i].Name.V, c.Rooms[j].Name.V)
+	slices.SortStableFunc(c.Rooms, func(a, b *Room) int { return walks(a.Order, b.Order, a.Name.V, b.Name.V) })
+	slices.SortStableFunc(c.Rounds, func(a, b *Round) int {
+		return cmp.Or(cmp.Compare(a.Clock.V, b.Clock.V), cmp.Compare(a.Name.V, b.Name.V))
 	})
-	sort.SliceStable(c.Rounds, func(i, j int) bool {
-		a, b := c.Rounds[i], c.Rounds[j]
-		if a.Clock.V != b.Clock.V {
-			return a.Clock.V < b.Clock.V
-		}
-		return a.Name.V < b.Name.V
-	})
-	sort.SliceStable(c.Aways, func(i, j int) bool {
-		a, b := c.Aways[i], c.Aways[j]
-		if a.From.V != b.From.V {
-			return a.From.V < b.From.V
-		}
-		return a.Name.V < b.Name.V
+	slices.SortStableFunc(c.Aways, func(a, b *Away) int {
+		return cmp.Or(cmp.Compare(a.From.V, b.From.V), cmp.Compare(a.Name.V, b.Name.V))
 	})
 	bounded(r, &c.Enclosures, "enclosures", MaxEnclosures)
 	r.gatherRacks(templates)
@@ -104,10 +94,9 @@ func (r *resolver) resolve() {
 	for i, room := range c.Rooms {
 		order[room] = i + 1
 	}
-	sort.SliceStable(c.Enclosures, func(i, j int) bool {
-		a, b := c.Enclosures[i], c.Enclosures[j]
-		if ra, rb := order[a.Place], order[b.Place]; ra != rb {
-			return ra < rb
+	slices.SortStableFunc(c.Enclosures, func(a, b *Enclosure) int {
+		if a.Place != b.Place {
+			return order[a.Place] - order[b.Place]
 		}
 		return walks(a.Order, b.Order, a.Name.V, b.Name.V)
 	})
@@ -172,7 +161,7 @@ func byName[T interface{ head() *Head }](r *resolver, all []T, what string) ([]T
 		named[h.Name.V] = b
 		out = append(out, b)
 	}
-	sort.SliceStable(out, func(i, j int) bool { return out[i].head().Name.V < out[j].head().Name.V })
+	slices.SortStableFunc(out, func(a, b T) int { return cmp.Compare(a.head().Name.V, b.head().Name.V) })
 	return out, named
 }
 

@@ -105,6 +105,9 @@ func (r *resolver) setAside(doubtful map[string]bool) {
 // depends reports whether an enclosure takes something from what could not be read.
 func (r *resolver) depends(e *Enclosure) bool {
 	u := r.unread
+	if !u.whole && len(u.blocks) == 0 {
+		return false // as most often
+	}
 	return e.Rack.Set() && (u.has("rack", e.Rack.V) || e.rack != nil && !e.rack.Places.Set() && u.mayHold(e.Rack.V)) || e.Species.Set() && u.has("species", slug(e.Species.V)) ||
 		e.Sheet != nil && e.Sheet.Like.Set() && u.has("species", e.Sheet.Like.V) || !e.Room.Set() && u.has("room", "")
 }

@@ -42,7 +42,7 @@ func calendarNoisy(r *Rule, c *Collection) {
 			continue
 		}
 		times := 0
-		for _, p := range k.Picks {
+		for _, p := range k.Picks() {
 			times += p.Days.CountFrom(c.Horizon.Today)
 		}
 		if a := times / max(1, c.Horizon.Ahead()); a > noisyDay {
@@ -56,7 +56,7 @@ func calendarNoisy(r *Rule, c *Collection) {
 func calendarEmpty(r *Rule, c *Collection) {
 	for _, k := range c.Roster.Calendars {
 		// One of a keeper who only stands in is empty while nobody is away.
-		if len(k.Picks) == 0 && len(k.Plan.Keepers) == 0 && k.Plan.At.Written() && len(c.Lives) > 0 {
+		if k.Empty && len(k.Plan.Keepers) == 0 && k.Plan.At.Written() && len(c.Lives) > 0 {
 			c.Add(finding.Finding{Rule: &r.Rule, At: k.Plan.At, Text: "nothing falls into calendar " + strconv.Quote(k.Plan.Name.V), Source: r.Source, Write: "fewer conditions: rounds, keepers, rooms, enclosures and kinds must all hold at once"})
 		}
 	}
@@ -66,7 +66,7 @@ func calendarEmpty(r *Rule, c *Collection) {
 // round and keeper.
 func careUnshown(r *Rule, c *Collection) {
 	said := map[string]bool{}
-	for e := range c.Roster.All() {
+	for _, e := range c.Roster.Unshown {
 		i := e.Unshown(c.Horizon.Today)
 		if i < 0 || said[e.UnshownFor()] {
 			continue

@@ -144,10 +144,9 @@ func join(families []Family) []*Rule {
 	return all
 }
 
-// Whole applies the rules about the collection. It comes once, before
-// those about enclosures.
+// Whole applies the rules about the collection, once it is prepared. It may run beside those
+// about enclosures.
 func (c *Collection) Whole() []finding.Finding {
-	c.prepare()
 	for _, r := range Rules {
 		if r.Collection != nil {
 			r.Collection(r, c)
@@ -156,8 +155,8 @@ func (c *Collection) Whole() []finding.Finding {
 	return c.found.All
 }
 
-// One applies the rules about the enclosure at one place of Lives. Calls for different
-// enclosures may run side by side.
+// One applies the rules about the enclosure at one place of Lives, once the collection is
+// prepared. Calls for different enclosures may run side by side.
 func (c *Collection) One(i int) []finding.Finding {
 	l := c.Lives[i]
 	if l.Plan.Sheet == nil || l.Plan.Housing == nil || len(l.Groups) == 0 {

@@ -257,6 +257,7 @@ func BenchmarkRules(b *testing.B) {
 
 // run applies all rules, one enclosure after another.
 func run(c *check.Collection) []finding.Finding {
+	c.Prepare()
 	found := c.Whole()
 	for i := range c.Lives {
 		found = append(found, c.One(i)...)

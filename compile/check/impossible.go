@@ -26,28 +26,33 @@ func figureImpossible(r *Rule, c *Collection) {
 			add(t.At, finding.Box{}, "room "+room.Name.V+" is said to be at "+t.V.String(), quantity.FormatRange(coldestRoom, hottestRoom, t.V.Unit))
 		}
 	}
-	seen := map[*plan.Heater]bool{}
+	seen := map[*plan.Heater]bool{} // one of a template is in many
 	for _, e := range c.Plan.Enclosures {
 		if e.Climate == nil {
 			continue
 		}
 		for _, h := range e.Climate.Heaters {
-			if seen[h] {
+			p, z, x, on := h.Power, h.Size, h.Covers, h.Hours
+			power := p.Set() && (p.V.Value < weakestHeater || p.V.Value > mostHeater)
+			size := z.Set() && (min(z.V.Length, z.V.Width) < smallestSide || max(z.V.Length, z.V.Width) > longestSide)
+			covers := x.Set() && (x.V.Value <= 0 || x.V.Value > 100)
+			hours := on.Set() && (on.V.Value <= 0 || on.V.Value > 24*60)
+			if !power && !size && !covers && !hours || seen[h] {
 				continue
 			}
 			seen[h] = true
 			name := "the " + h.Name.V
-			if p := h.Power; p.Set() && (p.V.Value < weakestHeater || p.V.Value > mostHeater) {
+			if power {
 				add(p.At, e.Box(), name+" is said to have "+p.V.String(), quantity.FormatRange(weakestHeater, mostHeater, p.V.Unit))
 			}
-			if z := h.Size; z.Set() && (min(z.V.Length, z.V.Width) < smallestSide || max(z.V.Length, z.V.Width) > longestSide) {
+			if size {
 				add(z.At, e.Box(), name+" is said to be "+z.V.String(), quantity.FormatRange(smallestSide, longestSide, z.V.Unit)+" for a side")
 			}
-			if x := h.Covers; x.Set() && (x.V.Value <= 0 || x.V.Value > 100) {
+			if covers {
 				add(x.At, e.Box(), name+" is said to cover "+x.V.String()+" of its wall or floor", "more than nothing, and all of it at the most")
 			}
-			if x := h.Hours; x.Set() && (x.V.Value <= 0 || x.V.Value > 24*60) {
-				add(x.At, e.Box(), name+" is said to be on for "+x.V.String()+" a day", "more than nothing, and 24 h at the most")
+			if hours {
+				add(on.At, e.Box(), name+" is said to be on for "+on.V.String()+" a day", "more than nothing, and 24 h at the most")
 			}
 		}
 	}

@@ -5,8 +5,9 @@ import (
 	"vivary/plan"
 )
 
-// prepare gathers what rules ask for again and again, before they run side by side.
-func (c *Collection) prepare() {
+// Prepare gathers what rules ask for again and again, before they run side by side: no rule
+// changes it, and no rule about an enclosure asks for what those about the collection gather.
+func (c *Collection) Prepare() {
 	c.facts = map[*plan.SpeciesSheet]facts{}
 	c.firsts = map[*plan.SpeciesSheet]*life.Enclosure{}
 	for _, l := range c.Lives {

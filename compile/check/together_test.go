@@ -24,6 +24,7 @@ func joined(r *compile.Result, rules []string, groups ...*life.Group) string {
 	l := *r.Lives[0]
 	l.Groups = append(slices.Clone(l.Groups), groups...)
 	c := &check.Collection{Plan: r.Plan, Today: r.Today, Horizon: r.Horizon, Lives: []*life.Enclosure{&l}, Roster: r.Roster}
+	c.Prepare()
 	c.Whole()
 	var out []string
 	for _, f := range c.One(0) {

@@ -214,7 +214,7 @@ func killed(r *compile.Result, e *roster.Entry, c *roster.Cause, i int) string {
 func shownIn(r *compile.Result, e *roster.Entry, i int) string {
 	var names []string
 	for _, c := range r.Roster.Calendars {
-		for _, p := range c.Picks {
+		for _, p := range c.Picks() {
 			if p.Entry == e && p.Days.Has(i) {
 				names = append(names, c.Plan.Shown())
 			}

@@ -39,7 +39,7 @@ func Of(r *compile.Result) []Feed {
 	var out []Feed
 	for i := range r.Roster.Calendars {
 		c := &r.Roster.Calendars[i]
-		out = append(out, Feed{c.Plan.Name.V, c.Plan, r, c.Picks})
+		out = append(out, Feed{c.Plan.Name.V, c.Plan, r, c.Picks()})
 	}
 	return out
 }

@@ -51,23 +51,36 @@ func renamed(a, b *Entry) bool {
 // apart finds blocks of a kind that had the same name first. Of two that are told of
 // elsewhere nothing is said.
 func apart[T any](found *finding.List, what string, all []T, told func(T) bool, names func(T) (name, formerly plan.Written[string])) {
-	first := map[string]plan.Written[string]{}
-	at := map[string]source.Place{}
-	of := map[string]T{}
+	var had map[string]bool // names are there once, so that a name which nobody had before is one thing's
+	for _, x := range all {
+		if _, formerly := names(x); formerly.Set() {
+			if had == nil {
+				had = map[string]bool{}
+			}
+			had[formerly.V] = true
+		}
+	}
+	type one struct {
+		of   T
+		name plan.Written[string]
+		at   source.Place
+	}
+	first := map[string]one{}
 	for _, x := range all {
 		name, formerly := names(x)
 		key, place := formerly.Or(name.V), name.At
 		if formerly.Set() {
 			place = formerly.At
 		}
-		if o, twice := first[key]; twice {
-			if told(x) && told(of[key]) {
-				continue
-			}
-			found.Add(clash(what+" "+strconv.Quote(name.V), what+" "+strconv.Quote(o.V), place, at[key]))
+		if !had[key] {
 			continue
 		}
-		first[key], at[key], of[key] = name, place, x
+		o, twice := first[key]
+		if !twice {
+			first[key] = one{x, name, place}
+		} else if !told(x) || !told(o.of) {
+			found.Add(clash(what+" "+strconv.Quote(name.V), what+" "+strconv.Quote(o.name.V), place, o.at))
+		}
 	}
 }
 

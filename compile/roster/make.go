@@ -2,7 +2,6 @@ package roster
 
 import (
 	"cmp"
-	"runtime"
 	"slices"
 	"sync"
 
@@ -85,55 +84,7 @@ func (s *Shared) SameRounds(o *Shared) bool {
 func (s *Shared) Enclosure(l *life.Enclosure) Sheet {
 	b := builder{Shared: s, life: l}
 	b.enclosure()
-	return Sheet{b.entries, b.found.All, s.shows.falls(b.entries)}
-}
-
-// Sheet is what was worked out for one enclosure.
-type Sheet struct {
-	Entries  []Entry
-	Findings []finding.Finding
-	falls    []fall
-}
-
-// Make puts the entries of all enclosures together. sheets are those of the lives, in
-// the same order, as Enclosure makes them.
-func Make(s *Shared, lives []*life.Enclosure, sheets []Sheet, racks []*Rack) *Roster {
-	r := &Roster{Shared: s, Lives: lives, Racks: racks}
-	n := 0
-	for i := range sheets {
-		n += len(sheets[i].Entries)
-		r.Findings = append(r.Findings, sheets[i].Findings...)
-	}
-	if n > MaxEntries {
-		r.Findings = append(r.Findings, finding.Finding{Rule: ruleTooManySeries, Severity: finding.Error,
-			Text: "there are more repeating cares than are read", Limit: "600,000 in a collection", Write: "split the collection"})
-		return r
-	}
-	r.Of = make([][]Entry, len(lives))
-	for i := range sheets {
-		r.Of[i] = sheets[i].Entries
-	}
-	r.Findings = append(r.Findings, clashes(s.Plan)...)
-	r.In = make(map[*plan.Round][]*Entry, len(s.Rounds))
-	for e := range r.All() {
-		r.In[e.Round] = append(r.In[e.Round], e)
-	}
-	r.Calendars = s.shows.gather(r, sheets)
-	return r
-}
-
-// Each calls do for 0 to n-1, from as many goroutines as there are processors.
-func Each(n int, do func(int)) {
-	workers := min(runtime.GOMAXPROCS(0), n)
-	var wg sync.WaitGroup
-	for w := range workers {
-		wg.Go(func() {
-			for i := n * w / workers; i < n*(w+1)/workers; i++ {
-				do(i)
-			}
-		})
-	}
-	wg.Wait()
+	return s.sheet(b.entries, b.found.All)
 }
 
 // builder makes the entries of one enclosure, or of a rack.

@@ -121,7 +121,7 @@ func (b *builder) oddDates(e *Entry) {
 func (s *Shared) takeTurns() []finding.Finding {
 	var found finding.List
 	said := map[plan.Written[string]]bool{}
-	look := func(what string, list []plan.Written[string]) {
+	look := func(what, name string, list []plan.Written[string]) {
 		if len(list) < 2 || said[list[0]] {
 			return
 		}
@@ -137,18 +137,18 @@ func (s *Shared) takeTurns() []finding.Finding {
 			}
 		}
 		found.Add(finding.Finding{Rule: ruleTwoRounds, At: at,
-			Text:  strings.TrimSpace(s.Horizon.Often(days)+" both the "+one.Shown()+" and the "+other.Shown()) + " are held: which of them the care of " + what + " is in is not known",
+			Text:  strings.TrimSpace(s.Horizon.Often(days)+" both the "+one.Shown()+" and the "+other.Shown()) + " are held: which of them the care of " + what + " " + strconv.Quote(name) + " is in is not known",
 			Write: "rounds that are held on different days: not_on in one of them; what is done twice a day names both itself, in its care or feeding",
 			Also:  []finding.Related{{At: one.At, Text: "the one"}, {At: other.At, Text: "the other"}}})
 	}
 	for _, x := range s.Plan.Rooms {
-		look("room "+strconv.Quote(x.Name.V), x.Round)
+		look("room", x.Name.V, x.Round)
 	}
 	for _, x := range s.Plan.Racks {
-		look("rack "+strconv.Quote(x.Name.V), x.Round)
+		look("rack", x.Name.V, x.Round)
 	}
 	for _, x := range s.Plan.Enclosures {
-		look("enclosure "+strconv.Quote(x.Name.V), x.Round)
+		look("enclosure", x.Name.V, x.Round)
 	}
 	return found.All
 }

@@ -145,6 +145,7 @@ type Roster struct {
 	Of        [][]Entry                // of each of Lives, by kind
 	In        map[*plan.Round][]*Entry // the entries of each round, in walking order
 	Calendars []Calendar               // as in the plan; one that shows everything where it has none
+	Unshown   []*Entry                 // those that stand on a day on which nobody is shown them, in walking order
 	Findings  []finding.Finding
 	// Pressing is what is urgent in an enclosure and no question of the log asks, each in
 	// the words of a round: it stands first in every round that passes, from today on for

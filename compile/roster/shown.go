@@ -10,8 +10,11 @@ import (
 // Calendar is a calendar with what falls into it. Feeds write what stands here, and
 // the proof counts on nothing else.
 type Calendar struct {
-	Plan  *plan.Calendar
-	Picks []Pick // in walking order
+	Plan *plan.Calendar
+	// Picks returns what falls into it, in walking order. It is put together when first asked:
+	// whoever types in a plan looks at no calendar.
+	Picks func() []Pick
+	Empty bool // nothing falls into it
 }
 
 // Pick is an entry in a calendar, on the days on which that shows it.
@@ -220,47 +223,4 @@ func (x *shows) within(i int, e *Entry) horizon.Days {
 // of reports whether somebody is one of a calendar's keepers.
 func of(c *plan.Calendar) func(string) bool {
 	return func(who string) bool { return plan.Lists(c.Keepers, who) }
-}
-
-// fall is a pick that falls into a calendar.
-type fall struct {
-	calendar int
-	pick     Pick
-}
-
-// falls says into which calendars entries fall.
-func (x *shows) falls(entries []Entry) (out []fall) {
-	for k := range entries {
-		e := &entries[k]
-		x.candidates(e, func(i int) {
-			// What is held for longer than the window is still in the calendar of its
-			// enclosure, which shows the hold.
-			if days := x.within(i, e); x.days[i] == nil || !days.Empty() {
-				out = append(out, fall{i, Pick{e, days}})
-			}
-		})
-	}
-	return out
-}
-
-// gather makes the calendars: what falls into each, in walking order. What is done for a
-// rack comes before its first enclosure.
-func (x *shows) gather(r *Roster, sheets []Sheet) []Calendar {
-	out := make([]Calendar, len(x.all))
-	for i, c := range x.all {
-		out[i].Plan = c
-	}
-	put := func(all []fall) {
-		for _, f := range all {
-			out[f.calendar].Picks = append(out[f.calendar].Picks, f.pick)
-		}
-	}
-	racks := r.before()
-	for i := range sheets {
-		if k := racks[i]; k != nil {
-			put(x.falls(k.Entries))
-		}
-		put(sheets[i].falls)
-	}
-	return out
 }

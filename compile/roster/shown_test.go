@@ -37,7 +37,7 @@ func contents(r *compile.Result) string {
 	}
 	for _, c := range r.Roster.Calendars {
 		b.WriteString(c.Plan.Name.V + ":\n")
-		for _, p := range c.Picks {
+		for _, p := range c.Picks() {
 			list(p.Entry.Plan().Name.V+" "+p.Entry.Name, p.Days.Has)
 		}
 	}

@@ -179,7 +179,7 @@ func follows(r *compile.Result) string {
 	}
 	for _, k := range r.Roster.Calendars {
 		fmt.Fprint(&out, k.Plan.Name.V)
-		for _, p := range k.Picks {
+		for _, p := range k.Picks() {
 			fmt.Fprint(&out, p.Entry.ID, p.Days)
 		}
 		fmt.Fprintln(&out)
