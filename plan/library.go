@@ -16,7 +16,8 @@ import (
 // Its methods may be called from several goroutines. A sheet, once returned, does
 // not change.
 type Library struct {
-	own struct {
+	built *Sheets
+	own   struct {
 		species map[string]*SpeciesSheet
 		types   map[string]*TypeSheet
 		feeders map[string]*FeederSheet
@@ -41,8 +42,10 @@ type joinedSheet struct {
 }
 
 // NewLibrary returns the library of a collection that has no sheets of its own.
-func NewLibrary() *Library {
-	return &Library{species: map[string]joinedSheet{}, feeders: map[string]*FeederSheet{}, isCalled: map[*SpeciesSheet]*SpeciesSheet{}}
+func NewLibrary() *Library { return builtIn().library() }
+
+func (b *Sheets) library() *Library {
+	return &Library{built: b, species: map[string]joinedSheet{}, feeders: map[string]*FeederSheet{}, isCalled: map[*SpeciesSheet]*SpeciesSheet{}}
 }
 
 // after returns a library that takes over the sheets of the one before as far as
@@ -55,10 +58,10 @@ func (l *Library) after(before *Library) *Library {
 }
 
 // SpeciesNames returns the names of all species sheets, built-in and own, sorted.
-func (l *Library) SpeciesNames() []string { return names(builtIn().species, l.own.species) }
+func (l *Library) SpeciesNames() []string { return names(l.built.species, l.own.species) }
 
 // FeederNames returns the names of all feeder sheets, built-in and own, sorted.
-func (l *Library) FeederNames() []string { return names(builtIn().feeders, l.own.feeders) }
+func (l *Library) FeederNames() []string { return names(l.built.feeders, l.own.feeders) }
 
 func names[B, T any](built map[string]B, own map[string]T) []string {
 	all := slices.AppendSeq(slices.Collect(maps.Keys(built)), maps.Keys(own))
@@ -84,9 +87,9 @@ func (l *Library) join(name string) joinedSheet {
 	if was := l.before[name]; slices.Equal(was.from, from) {
 		return was
 	}
-	if l.own.species[name] == nil && builtIn().sheet(name) != nil && len(l.own.types) == 0 {
+	if l.own.species[name] == nil && l.built.sheet(name) != nil && len(l.own.types) == 0 {
 		// Collections that lay nothing over a sheet share it.
-		shared, _ := builtIn().joined.LoadOrStore(name, sync.OnceValue(func() joinedSheet { return joinedSheet{from, joined(from)} }))
+		shared, _ := l.built.joined.LoadOrStore(name, sync.OnceValue(func() joinedSheet { return joinedSheet{from, joined(from)} }))
 		if j := shared.(func() joinedSheet)(); slices.Equal(j.from, from) {
 			return j
 		}
@@ -120,7 +123,7 @@ func (l *Library) layers(name string) (from []layer) {
 	for seen := map[string]bool{}; name != "" && !seen[name]; {
 		seen[name] = true
 		like := ""
-		for _, s := range []*SpeciesSheet{l.own.species[name], builtIn().sheet(name)} {
+		for _, s := range []*SpeciesSheet{l.own.species[name], l.built.sheet(name)} {
 			if s == nil {
 				continue
 			}
@@ -149,7 +152,7 @@ func (l *Library) SameSheets(o *Library) bool {
 
 // Own reports whether a species is known by a sheet of the collection alone.
 func (l *Library) Own(name string) bool {
-	return l.own.species[name] != nil && builtIn().species[name] == nil
+	return l.own.species[name] != nil && l.built.species[name] == nil
 }
 
 // Beneath returns what is known without the collection: the built-in sheets over which,
@@ -183,7 +186,7 @@ func (l *Library) Against(name string) *SpeciesSheet {
 
 // Feeder returns the feeder sheet of that name, or nil.
 func (l *Library) Feeder(name string) *FeederSheet {
-	own, built := l.own.feeders[name], builtIn().feeder(name)
+	own, built := l.own.feeders[name], l.built.feeder(name)
 	if own == nil {
 		return built
 	}
@@ -200,14 +203,22 @@ func (l *Library) Source(name string) *Source {
 	if s := l.own.sources[name]; s != nil {
 		return s
 	}
-	if s := builtIn().sources()[name]; s != nil {
+	if s := l.built.sources()[name]; s != nil {
 		return s()
 	}
 	return nil
 }
 
 // SourceNames returns the names of all sources, built-in and own, sorted.
-func (l *Library) SourceNames() []string { return names(builtIn().sources(), l.own.sources) }
+func (l *Library) SourceNames() []string { return names(l.built.sources(), l.own.sources) }
+
+// Layers are the names of all sheets that one of a species is made from, the topmost first.
+func (l *Library) Layers(name string) (out []string) {
+	for _, s := range l.layers(name) {
+		out = append(out, s.Name.V)
+	}
+	return out
+}
 
 // Cite says in one line where a fact is from, of which species where it is lent, and how
 // good that is.

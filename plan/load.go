@@ -60,6 +60,9 @@ type Reader struct {
 	// Open are the texts of files that somebody is editing, by their paths as Load forms
 	// them, below the root: each is read in place of what the disk has, if anything.
 	Open map[string][]byte
+	// Sheets are those by which the collection is judged; nil for those that are built in. They
+	// stay the same.
+	Sheets *Sheets
 
 	root   string
 	walked *walker // of the last load
@@ -114,7 +117,11 @@ func (r *Reader) load(read func(path string, was *file) *file) (*Collection, []f
 	if plain && r.read != nil && slices.Equal(files, r.read) {
 		return r.last, slices.Clone(r.found)
 	}
-	c := &Collection{Files: source.Over(&builtIn().files), Library: NewLibrary(), files: files, unread: &unread{}}
+	sheets := r.Sheets
+	if sheets == nil {
+		sheets = builtIn()
+	}
+	c := &Collection{Files: source.Over(&sheets.files), Library: sheets.library(), files: files, unread: &unread{}}
 	for _, x := range l.odd {
 		x.found.At.File = r.id(x.path)
 		c.Files.Put(x.found.At.File, filepath.ToSlash(x.path), nil)
@@ -139,7 +146,7 @@ func (r *Reader) load(read func(path string, was *file) *file) (*Collection, []f
 // excepted.
 func (r *Reader) readAll(l *loader, read func(path string, was *file) *file) []*file {
 	if len(r.ids) > maxIDs {
-		*r = Reader{Open: r.Open, root: r.root, walked: r.walked}
+		*r = Reader{Open: r.Open, Sheets: r.Sheets, root: r.root, walked: r.walked}
 	}
 	if r.ids == nil {
 		r.ids = make(map[string]source.ID, len(l.paths))

@@ -106,11 +106,11 @@ func (l *Library) Type(name string) *TypeSheet {
 	if t := l.own.types[name]; t != nil {
 		return t
 	}
-	return builtIn().typeSheet(name)
+	return l.built.typeSheet(name)
 }
 
 // TypeNames returns the names of all care types, built-in and own, sorted.
-func (l *Library) TypeNames() []string { return names(builtIn().types, l.own.types) }
+func (l *Library) TypeNames() []string { return names(l.built.types, l.own.types) }
 
 // TypesOf returns the names of the care types that have a genus, whatever its capitals.
 func (l *Library) TypesOf(genus string) []string {
