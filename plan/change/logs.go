@@ -1,0 +1,77 @@
+package change
+
+import (
+	"vivary/plan"
+	"vivary/plan/finding"
+)
+
+// logs finds the lines that came to the logs or went: a log is a set of facts, in whichever
+// order and file they stand. Those about one enclosure are one piece.
+func (c *Changes) logs(a, b *plan.Collection) {
+	was, is := lines(a), lines(b)
+	at := map[string]int{}
+	piece := func(of string) *Piece {
+		i, known := at[of]
+		if !known {
+			i = len(c.Pieces)
+			at[of] = i
+			c.Pieces = append(c.Pieces, Piece{Name: of})
+		}
+		return &c.Pieces[i]
+	}
+	count := make(map[string]int, len(was))
+	for i := range was {
+		count[was[i].side.Text]++
+	}
+	for i := range is {
+		l := &is[i]
+		if count[l.side.Text] > 0 {
+			count[l.side.Text]--
+			continue
+		}
+		p := piece(l.of)
+		p.Lines = append(p.Lines, l.side)
+		p.adds = append(p.adds, added{l.side.File, l.side.Text + "\n"})
+		if !p.Is.Written() {
+			p.Is = l.side
+		}
+	}
+	now := make(map[string]int, len(is))
+	for i := range is {
+		now[is[i].side.Text]++
+	}
+	for i := range was {
+		l := &was[i]
+		if now[l.side.Text] > 0 {
+			now[l.side.Text]--
+			continue
+		}
+		p := piece(l.of)
+		p.Gone = append(p.Gone, l.side)
+		p.edits = append(p.edits, finding.Edit{At: l.event.At})
+		if !p.Was.Written() {
+			p.Was = l.side
+		}
+	}
+}
+
+// line is a line of a log.
+type line struct {
+	event *plan.Event
+	of    string // the enclosure or the keeper that it is about
+	side  Side
+}
+
+func lines(c *plan.Collection) []line {
+	out := make([]line, len(c.Log))
+	for i := range c.Log {
+		e := &c.Log[i]
+		at := c.Files.Start(e.At)
+		of := e.Enclosure.V
+		if of == "" {
+			of = e.Keeper.V
+		}
+		out[i] = line{e, of, Side{at.File, at.Line, c.Files.Of(e.At)}}
+	}
+	return out
+}

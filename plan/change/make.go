@@ -1,0 +1,87 @@
+package change
+
+import (
+	"bytes"
+	"slices"
+	"strings"
+
+	"vivary/plan/finding"
+	"vivary/plan/source"
+)
+
+// outer are blocks that others name: where a piece names one that came with another piece, it
+// cannot be made without that.
+var outer = []string{"room", "keeper", "round", "rack", "template", "dates", "contact", "species", "feeder", "source"}
+
+// With returns the texts of the files that differ from those of the first collection once some
+// of the pieces are made in it, by their places in Pieces; a new file among them by its name. What
+// a piece names and another piece brings is made too. False is returned where the pieces cannot
+// be made together.
+func (c *Changes) With(pieces ...int) (map[string][]byte, bool) {
+	pieces = c.needed(pieces)
+	edits := map[source.ID][]finding.Edit{}
+	adds := map[string]string{}
+	for _, i := range pieces {
+		for _, e := range c.Pieces[i].edits {
+			edits[e.At.File] = append(edits[e.At.File], e)
+		}
+		for _, x := range c.Pieces[i].adds {
+			adds[x.file] += x.text
+		}
+	}
+	out := make(map[string][]byte, len(edits)+len(adds))
+	for id, of := range edits {
+		text, err := finding.Apply(c.a.Files.Text(id), of)
+		if err != nil {
+			return nil, false
+		}
+		out[c.a.Files.Name(id)] = text
+	}
+	was := texts(c.a)
+	for name, more := range adds {
+		text, begun := out[name]
+		if !begun {
+			text = was[name].text
+		}
+		if len(text) > 0 && text[len(text)-1] != '\n' {
+			more = "\n" + more
+		}
+		out[name] = append(slices.Clip(text), more...)
+	}
+	for name, text := range out {
+		if len(bytes.TrimSpace(text)) == 0 {
+			out[name] = []byte("# nothing\n") // a file that holds nothing is a finding
+		}
+	}
+	return out, true
+}
+
+// Files are the names of all files in which the pieces are made.
+func (c *Changes) Files() (out []string) {
+	for i := range c.Pieces {
+		for _, e := range c.Pieces[i].edits {
+			out = append(out, c.a.Files.Name(e.At.File))
+		}
+		for _, x := range c.Pieces[i].adds {
+			out = append(out, x.file)
+		}
+	}
+	slices.Sort(out)
+	return slices.Compact(out)
+}
+
+// needed adds to pieces those that bring what they name.
+func (c *Changes) needed(pieces []int) []int {
+	out := slices.Clone(pieces)
+	for k := 0; k < len(out); k++ {
+		text := c.Pieces[out[k]].Is.Text
+		for i := range c.Pieces {
+			p := &c.Pieces[i]
+			if p.Attr == "" && len(p.In) == 0 && !p.Was.Written() && slices.Contains(outer, p.Type) && !slices.Contains(out, i) && strings.Contains(text, `"`+p.Name+`"`) {
+				out = append(out, i)
+			}
+		}
+	}
+	slices.Sort(out)
+	return out
+}

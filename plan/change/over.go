@@ -1,0 +1,87 @@
+package change
+
+import (
+	"slices"
+	"strings"
+
+	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/plan/syntax"
+)
+
+// Over lays the text of a plan over a collection: a value that it has takes the place of the one
+// that is there, a block within another of the type and name that is there is laid over that, and
+// all else is added. Lines of a log are added to the logs. The texts are of the files that are
+// others then; the findings say what of it cannot be read.
+func Over(c *plan.Collection, name string, text []byte) (map[string][]byte, []finding.Finding) {
+	const trial = 1 << 20 // the id of a file that no collection has
+	if strings.HasSuffix(name, plan.LogSuffix) {
+		if found := plan.Unread(trial, text); len(found) > 0 {
+			return nil, found
+		}
+		return map[string][]byte{free(c, name): text}, nil
+	}
+	tree := plan.TreeOf(trial, text)
+	if tree.Unfit || len(tree.Broken) > 0 || len(tree.Loose) > 0 || finding.Refuses(tree.Found) {
+		return nil, tree.Found
+	}
+	all := &Changes{a: c}
+	var there []stand
+	for _, id := range c.Files.Files() {
+		if path := c.Files.Name(id); strings.HasSuffix(path, plan.PlanSuffix) {
+			there = append(there, all.blocks(path, textOf(c, path))...)
+		}
+	}
+	own := free(c, name)
+	var pieces []int
+	for _, b := range tree.Blocks {
+		x := stand{b, own, text}
+		i := slices.IndexFunc(there, func(o stand) bool { return o.key() == x.key() })
+		if i < 0 || repeats[b.Type] {
+			all.Pieces = append(all.Pieces, Piece{Type: b.Type, Name: label(b), adds: []added{{own, string(text[b.Whole.Start:b.Whole.End]) + "\n"}}})
+		} else {
+			all.over(&there[i], &x, there[i].Block, b)
+		}
+	}
+	for i := range all.Pieces {
+		pieces = append(pieces, i)
+	}
+	out, ok := all.With(pieces...)
+	if !ok {
+		return nil, nil
+	}
+	return out, nil
+}
+
+// repeats are blocks of which several of one name may stand side by side.
+var repeats = map[string]bool{"away": true, "gone": true}
+
+// over lays a block over one that is there.
+func (c *Changes) over(a, b *stand, x, y *syntax.Block) {
+	for i := range y.Attrs {
+		c.Pieces = append(c.Pieces, Piece{edits: a.attrEdits(x, &y.Attrs[i], b)})
+	}
+	for _, in := range y.Blocks {
+		i := slices.IndexFunc(x.Blocks, func(o *syntax.Block) bool { return o.Type == in.Type && label(o) == label(in) })
+		if i < 0 {
+			c.Pieces = append(c.Pieces, Piece{edits: a.insert(x, string(b.text[in.Whole.Start:in.Whole.End]))})
+		} else {
+			c.over(a, b, x.Blocks[i], in)
+		}
+	}
+}
+
+func textOf(c *plan.Collection, path string) text {
+	return texts(c)[path]
+}
+
+// free is the name of a file as the folder does not have it yet.
+func free(c *plan.Collection, name string) string {
+	if i := strings.LastIndexAny(name, `/\`); i >= 0 {
+		name = name[i+1:]
+	}
+	for there := texts(c); there[name].there; {
+		name = "if-" + name
+	}
+	return name
+}
