@@ -46,6 +46,7 @@ type Result struct {
 
 	boxes  []box
 	racked []finding.Finding // what was found of racks
+	single []finding.Finding // what Findings puts together
 	told   roster.Told
 	checks *check.Collection
 }
@@ -104,6 +105,7 @@ func From(in Input) *Result {
 		all, r.Accepted = accept(in.Plan, all, r.Today)
 		r.press(all)
 	}
+	r.single = all
 	r.Findings = inUnits(finding.Sort(in.Plan.Files, together(in.Plan, all)), in.Plan.Units)
 	return r
 }
@@ -232,6 +234,13 @@ func tooFar(c *plan.Collection, today civil.Date) []finding.Finding {
 	}
 	return found.All
 }
+
+// Single are the findings each by itself, in no order: of what is said together in Findings,
+// one for each enclosure.
+func (r *Result) Single() []finding.Finding { return r.single }
+
+// Takes returns how long some entries take on each day of the horizon, in minutes.
+func (r *Result) Takes(all []*roster.Entry) []int { return r.checks.Takes(all) }
 
 // Minutes returns how long a round of the plan takes on each day of the horizon; nil for one
 // of which the plan does not say within how long it is to be done.

@@ -17,6 +17,8 @@ type Known struct {
 	Salt string
 	Here []ical.Here
 	Made time.Time // when it was revised
+	// Plan says that it is no calendar that tells it, but the plan before a change.
+	Plan bool
 }
 
 // Salt is that of the ids in the feeds of a collection.
@@ -62,6 +64,7 @@ type told struct {
 	ical.Here
 	salt string
 	made time.Time
+	plan bool // the plan before a change tells it
 }
 
 // latest returns what was told of each enclosure last: several calendars can show one, and
@@ -76,9 +79,9 @@ func latest(all []Known) []told {
 			switch {
 			case !again:
 				at[key] = len(out)
-				out = append(out, told{h, k.Salt, k.Made})
+				out = append(out, told{h, k.Salt, k.Made, k.Plan})
 			case k.Made.After(out[i].made):
-				out[i] = told{h, k.Salt, k.Made}
+				out[i] = told{h, k.Salt, k.Made, k.Plan}
 			}
 		}
 	}

@@ -99,8 +99,13 @@ func (m *search) day(t *told) civil.Date {
 	return min(civil.FromTime(t.made.In(m.r.Plan.Location)), m.r.Today)
 }
 
-// built says when the calendars were built.
-func (m *search) built(t *told) string { return "when the calendars were built on " + m.day(t).Words() }
+// built says when that was: when the calendars were built, or before a change.
+func (m *search) built(t *told) string {
+	if t.plan {
+		return "before this change"
+	}
+	return "when the calendars were built on " + m.day(t).Words()
+}
 
 // fewer looks at an enclosure that is in the plan.
 func (m *search) fewer(t *told, l *life.Enclosure) {

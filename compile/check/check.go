@@ -101,31 +101,57 @@ type Rule struct {
 // Family is the rules of one file, which are about one thing.
 type Family struct {
 	Title string
+	About About
 	Rules []*Rule
 }
+
+// About is what rules of a family are about, for who tells what they find beside what is so.
+type About uint8
+
+// What rules are about. The zero value is anything else.
+const (
+	AboutElse About = iota
+	AboutHeat
+	AboutDamp
+	AboutFood
+	AboutCompany
+)
+
+// AboutOf is what the rule of that id is about.
+func AboutOf(id string) About { return about[id] }
+
+var about = func() map[string]About {
+	out := map[string]About{}
+	for _, f := range Families {
+		for _, r := range f.Rules {
+			out[r.ID] = f.About
+		}
+	}
+	return out
+}()
 
 // Families are all rules of this package. Adding one is an entry in the list of its
 // family's file, the function beside it and an example.
 var Families = []Family{
-	{"Heaters", heaters},
-	{"Temperatures that are planned", temperatures},
-	{"Cool rests", rests},
-	{"What comes of the heat", heat},
-	{"Water, damp and air", moisture},
-	{"What comes of the damp", damp},
-	{"Meals", feeding},
-	{"Prey", prey},
-	{"Company", company},
-	{"The box", housing},
-	{"Security", security},
-	{"People", people},
-	{"Rounds", walks},
-	{"Papers and records", papers},
-	{"Calendars", calendars},
-	{"What comes later", future},
-	{"Needs and sheets", needs},
-	{"What a sheet says and leaves out", unsaid},
-	{"What is hardly meant", unlikely},
+	{"Heaters", AboutHeat, heaters},
+	{"Temperatures that are planned", AboutHeat, temperatures},
+	{"Cool rests", AboutHeat, rests},
+	{"What comes of the heat", AboutHeat, heat},
+	{"Water, damp and air", AboutDamp, moisture},
+	{"What comes of the damp", AboutDamp, damp},
+	{"Meals", AboutFood, feeding},
+	{"Prey", AboutFood, prey},
+	{"Company", AboutCompany, company},
+	{"The box", AboutElse, housing},
+	{"Security", AboutElse, security},
+	{"People", AboutElse, people},
+	{"Rounds", AboutElse, walks},
+	{"Papers and records", AboutElse, papers},
+	{"Calendars", AboutElse, calendars},
+	{"What comes later", AboutElse, future},
+	{"Needs and sheets", AboutElse, needs},
+	{"What a sheet says and leaves out", AboutElse, unsaid},
+	{"What is hardly meant", AboutElse, unlikely},
 }
 
 // Rules are the rules of all families.

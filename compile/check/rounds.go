@@ -71,6 +71,9 @@ func (c *Collection) After(last *Collection) { c.before = last.took }
 // as the rule counted it; nil for one that has none.
 func (c *Collection) Took(x *plan.Round) []int { return c.took[x].minutes }
 
+// Takes returns how long some entries, in walking order, take on each day, in minutes.
+func (c *Collection) Takes(all []*roster.Entry) []int { return c.worked(all) }
+
 // minutes returns how long a round takes on each day.
 func (c *Collection) minutes(x *plan.Round) []int {
 	if c.took == nil {

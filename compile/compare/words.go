@@ -1,0 +1,339 @@
+package compare
+
+import (
+	"fmt"
+	"strings"
+	"unicode/utf8"
+
+	"vivary/compile/horizon"
+	"vivary/plan/change"
+	"vivary/schema/wording"
+)
+
+// Section is what is told of one way, or of people, or of phones: the parts of a report as it is
+// read, for a terminal and for a page.
+type Section struct {
+	Head  string
+	Parts []Part
+}
+
+// Part is effects with what causes them.
+type Part struct {
+	Cause []string // the lines of the change; none where it is said elsewhere
+	Lines []Line
+}
+
+// Line is one effect.
+type Line struct {
+	Where, Text string
+	Under       []string
+	// Was and Is are on how many days of each week of the coming year, a letter a week; "" where
+	// there is nothing to be drawn.
+	Was, Is string
+}
+
+// Sum says in one line how much changes for the animals.
+func (r *Report) Sum() string {
+	if r.Is.Roster == nil {
+		return "The second cannot be understood, so that nothing can be compared"
+	}
+	if r.Was.Roster == nil {
+		return "The first cannot be understood, so that nothing can be compared"
+	}
+	var parts []string
+	for _, w := range Ways {
+		n, some := r.Count(w), false
+		for i := range r.Effects {
+			some = some || r.Effects[i].Way == w
+		}
+		word := w.Word()
+		switch {
+		case n > 0:
+			parts = append(parts, word+" for "+wording.Count(n, "enclosure", "enclosures"))
+		case some:
+			parts = append(parts, word+" for the whole")
+		}
+	}
+	if len(parts) == 0 {
+		return "Nothing changes for the animals"
+	}
+	s := strings.Join(parts, ", ")
+	return strings.ToUpper(s[:1]) + s[1:]
+}
+
+// Sections is the report as it is read: what harms first, people and phones last.
+func (r *Report) Sections() (out []Section) {
+	for _, w := range Ways {
+		s := Section{Head: w.String()}
+		last := "none"
+		for i := range r.Effects {
+			e := &r.Effects[i]
+			if e.Way != w {
+				continue
+			}
+			if k := causeKey(e.Cause); k != last || len(s.Parts) == 0 {
+				s.Parts = append(s.Parts, Part{Cause: r.lines(e.Cause)})
+				last = k
+			}
+			p := &s.Parts[len(s.Parts)-1]
+			p.Lines = append(p.Lines, r.line(e))
+		}
+		if len(s.Parts) > 0 {
+			out = append(out, s)
+		}
+	}
+	if s := r.peopleSection(); len(s.Parts) > 0 {
+		out = append(out, s)
+	}
+	if s := r.phonesSection(); len(s.Parts) > 0 {
+		out = append(out, s)
+	}
+	if s := r.restSection(); len(s.Parts) > 0 {
+		out = append(out, s)
+	}
+	return out
+}
+
+// line says one effect.
+func (r *Report) line(e *Effect) Line {
+	l := Line{Where: e.Where, Under: e.Under}
+	switch {
+	case e.Found != nil && e.keys[0].fact == "rule "+e.Found.Rule.ID && e.Is == "":
+		l.Text = "no more: " + e.Was
+	case e.Found != nil && e.keys[0].fact == "rule "+e.Found.Rule.ID:
+		l.Text = e.Is
+		for _, u := range e.Under { // what is written, beside what is found of it
+			l.Text += "; " + u
+		}
+		l.Under = nil
+		if e.Was != "" {
+			l.Under = []string{"before: " + e.Was}
+		}
+	case e.Name == "new":
+		l.Text = "new: " + e.Is
+	case e.Name == "taken out":
+		l.Text = "not in the plan any more: " + e.Was
+	default:
+		l.Text = e.Name + ": " + becomes(e.Was, e.Is)
+	}
+	if e.Limit != "" {
+		l.Text += " (limit: " + e.Limit + ")"
+	}
+	if e.From != 0 {
+		l.Text += ", from " + e.From.Words()
+	}
+	if e.Found != nil && e.Way <= Worse {
+		l.Text += " [" + e.Found.Rule.ID + "]"
+	}
+	if e.was != nil || e.is != nil {
+		l.Was, l.Is = strip(r.Was.Horizon, e.was), strip(r.Is.Horizon, e.is)
+		if l.Was == l.Is {
+			l.Was, l.Is = "", ""
+		}
+	}
+	return l
+}
+
+// levels are the letters of a strip, by the days of a week on which something is done.
+var levels = []rune("·▁▂▃▄▅▆█")
+
+// strip is the coming year as a letter a week.
+func strip(h horizon.Horizon, days horizon.Days) string {
+	if len(days) == 0 {
+		days = h.New()
+	}
+	out := make([]rune, 0, year/7)
+	for i := h.Today; i+7 <= h.Today+year; i += 7 {
+		out = append(out, levels[days.CountFrom(i)-days.CountFrom(i+7)])
+	}
+	return string(out)
+}
+
+// most is how many lines of a change are named for one effect.
+const most = 4
+
+// lines name pieces with their places.
+func (r *Report) lines(pieces []int) []string {
+	var out []string
+	for n, i := range pieces {
+		if n == most-1 && len(pieces) > most {
+			out = append(out, fmt.Sprintf("and %d more lines of the change", len(pieces)-n))
+			break
+		}
+		out = append(out, Told(&r.Pieces[i]))
+	}
+	return out
+}
+
+// Told says what a piece changes, and where.
+func Told(p *change.Piece) string {
+	at := p.Is
+	if !at.Written() {
+		at = p.Was
+	}
+	place := fmt.Sprintf("%s:%d", at.File, at.Line)
+	if p.Library {
+		place = "vivary's own " + place
+	}
+	switch {
+	case p.Log() && len(p.Lines) > 0:
+		text := place + "  " + cut(p.Lines[0].Text)
+		if n := len(p.Lines) + len(p.Gone) - 1; n > 0 {
+			text += ", and " + wording.Count(n, "more line", "more lines") + " about " + p.Name
+		}
+		return text
+	case p.Log():
+		return place + "  no more in the log: " + cut(p.Gone[0].Text)
+	case p.Attr == "name":
+		return place + "  " + p.Type + " " + p.Before + " is called " + p.Name
+	case p.Attr != "":
+		return place + "  " + p.Path() + ": " + becomes(value(p.Was), value(p.Is))
+	case !p.Was.Written():
+		return place + "  " + p.Path() + " is new"
+	case !p.Is.Written():
+		return place + "  " + p.Path() + " is taken out"
+	}
+	return place + "  " + p.Path() + ": " + cut(p.Was.Text) + " → " + cut(p.Is.Text)
+}
+
+// value is what stands behind the = of an attribute.
+func value(s change.Side) string {
+	_, v, _ := strings.Cut(s.Text, "=")
+	return cut(v)
+}
+
+// cut makes one short line of a text.
+func cut(s string) string {
+	s = wording.Line(strings.Join(strings.Fields(s), " "))
+	if utf8.RuneCountInString(s) > longest {
+		s = string([]rune(s)[:longest-1]) + "…"
+	}
+	return s
+}
+
+const longest = 70
+
+func (r *Report) peopleSection() Section {
+	s := Section{Head: "For the people"}
+	p := Part{}
+	for i := range r.People {
+		w := &r.People[i]
+		text := fmt.Sprintf("%.0f → %.0f minutes a week", w.Was, w.Is)
+		if fmt.Sprintf("%.0f", w.Was) == fmt.Sprintf("%.0f", w.Is) {
+			text = fmt.Sprintf("%.0f minutes a week, as before", w.Is)
+		}
+		if w.From != 0 {
+			text += "; from " + w.From.Words()
+		}
+		switch {
+		case w.LiveIs && !w.LiveWas:
+			text += "; gives live prey now"
+		case w.LiveWas && !w.LiveIs:
+			text += "; gives no live prey any more"
+		}
+		if len(w.Skills) > 0 {
+			text += "; has to be trained in " + wording.And(w.Skills)
+		}
+		if len(w.Unasked) > 0 {
+			text += "; need not be trained in " + wording.And(w.Unasked)
+		}
+		p.Lines = append(p.Lines, Line{Where: w.Shown, Text: text})
+	}
+	for i := range r.Care {
+		c := &r.Care[i]
+		var parts []string
+		for _, x := range []struct {
+			n    int
+			word string
+		}{{c.Gone, "taken out"}, {c.Added, "added"}, {c.Moved, "moved"}} {
+			if x.n > 0 {
+				parts = append(parts, fmt.Sprintf("%d %s", x.n, x.word))
+			}
+		}
+		l := Line{Where: c.Kind.Name, Text: strings.Join(parts, ", ") + " in a year, the first on " + c.From.Words()}
+		l.Under = months(c)
+		p.Lines = append(p.Lines, l)
+	}
+	if len(p.Lines) > 0 {
+		s.Parts = append(s.Parts, p)
+	}
+	return s
+}
+
+// months says of each month how often, in one line.
+func months(c *Care) []string {
+	var out []string
+	for _, m := range c.Months {
+		text := ""
+		for _, x := range []struct {
+			n    int
+			sign string
+		}{{m.Gone, "−"}, {m.Added, "+"}, {m.Moved, "~"}} {
+			if x.n > 0 {
+				text += fmt.Sprintf("%s%d", x.sign, x.n)
+			}
+		}
+		out = append(out, fmt.Sprintf("%s %d %s", [...]string{"Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"}[m.Month-1], m.Year, text))
+	}
+	if len(out) == 0 {
+		return nil
+	}
+	return []string{strings.Join(out, ", ")}
+}
+
+func (r *Report) phonesSection() Section {
+	s := Section{Head: "On the phones"}
+	p := Part{}
+	for i := range r.Phones {
+		x := &r.Phones[i]
+		var parts []string
+		switch {
+		case x.Old:
+			parts = append(parts, "the calendar is no more")
+		case x.New:
+			parts = append(parts, "a new calendar, of "+wording.Count(x.All, "entry", "entries"))
+		default:
+			for _, y := range []struct {
+				n    int
+				word string
+			}{{x.Changed, "change"}, {x.Added, "come"}, {x.Gone, "go"}} {
+				if y.n > 0 {
+					parts = append(parts, fmt.Sprintf("%d %s", y.n, y.word))
+				}
+			}
+			parts = []string{strings.Join(parts, ", ") + " of " + wording.Count(x.All, "entry", "entries")}
+		}
+		text := parts[0]
+		if x.From != 0 && !x.New {
+			text += ", the first on " + x.From.Words()
+		}
+		p.Lines = append(p.Lines, Line{Where: x.Shown, Text: text})
+	}
+	if len(p.Lines) > 0 {
+		s.Parts = append(s.Parts, p)
+	}
+	return s
+}
+
+// restSection is what changes nothing of all this.
+func (r *Report) restSection() Section {
+	s := Section{Head: "Without an effect on animals or work"}
+	p := Part{}
+	if n := len(r.Moves) + len(r.Laid); n > 0 {
+		var parts []string
+		if n := len(r.Moves); n > 0 {
+			parts = append(parts, wording.Count(n, "block stands", "blocks stand")+" in another file")
+		}
+		if n := len(r.Laid); n > 0 {
+			parts = append(parts, wording.Count(n, "file is", "files are")+" laid out otherwise")
+		}
+		p.Lines = append(p.Lines, Line{Text: strings.Join(parts, ", and ") + ": nothing else"})
+	}
+	for _, line := range r.lines(r.Idle) {
+		p.Lines = append(p.Lines, Line{Text: line})
+	}
+	if len(p.Lines) > 0 {
+		s.Parts = append(s.Parts, p)
+	}
+	return s
+}
