@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"sync"
 
 	"vivary/compile/rounds"
 	"vivary/plan"
@@ -220,8 +221,9 @@ func (w *walk) where(f *finding.Finding, of []*plan.Enclosure, touched int) stri
 
 // Printer prints findings of a collection, and names its enclosures as their keeper does.
 func (r *Result) Printer() finding.Printer {
+	walk := sync.OnceValue(func() walk { return walked(r.Plan) })
 	return finding.Printer{Files: r.Plan.Files, Named: func(names []string) string {
-		w := walked(r.Plan)
+		w := walk()
 		var of []*plan.Enclosure
 		for _, n := range names {
 			if i, known := w.at[n]; known {

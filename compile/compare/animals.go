@@ -1,6 +1,7 @@
 package compare
 
 import (
+	"math"
 	"slices"
 	"strings"
 
@@ -9,6 +10,7 @@ import (
 	"vivary/compile/horizon"
 	"vivary/compile/identity"
 	"vivary/compile/prove"
+	"vivary/compile/roster"
 	"vivary/plan/finding"
 	"vivary/schema/civil"
 	"vivary/schema/wording"
@@ -16,18 +18,18 @@ import (
 
 // animals are the effects of each enclosure by itself, in no order yet.
 func (r *Report) animals() []Effect {
-	var out []Effect
-	for _, p := range r.pair {
-		switch {
+	each := make([][]Effect, len(r.pair))
+	roster.Each(len(r.pair), func(i int) {
+		switch p := r.pair[i]; {
 		case p.was < 0:
-			out = append(out, r.arrived(p))
+			each[i] = []Effect{r.arrived(p)}
 		case p.is < 0:
-			out = append(out, r.left(p))
+			each[i] = []Effect{r.left(p)}
 		case !sameBox(r.Was, r.Is, p):
-			out = append(out, r.differ(p)...)
+			each[i] = r.differ(p)
 		}
-	}
-	return folded(append(out, r.found()...))
+	})
+	return folded(append(slices.Concat(each...), r.found()...))
 }
 
 // sameBox reports whether an enclosure was taken as it was from one compilation to the other.
@@ -39,7 +41,10 @@ func sameBox(was, is *compile.Result, p pair) bool {
 // differ compares the facts of an enclosure.
 func (r *Report) differ(p pair) []Effect {
 	var out []Effect
-	a, b := factsOf(r.Was, p.was), factsOf(r.Is, p.is)
+	// What physics says follows from the plan and from what was measured.
+	x, y := r.Was.Lives[p.was], r.Is.Lives[p.is]
+	still := x.Plan.SameAs(y.Plan) && slices.Equal(x.Measured, y.Measured)
+	a, b := factsOf(r.Was, p.was, !still), factsOf(r.Is, p.is, !still)
 	for len(a) > 0 || len(b) > 0 {
 		order := 0
 		switch {
@@ -57,7 +62,7 @@ func (r *Report) differ(p pair) []Effect {
 		if order >= 0 {
 			y, b = &b[0], b[1:]
 		}
-		if x == nil || y == nil || x.whole() != y.whole() || x.limit != y.limit {
+		if x == nil || y == nil || !x.same(y) {
 			out = append(out, r.effect(p, x, y))
 		}
 	}
@@ -82,8 +87,12 @@ func (r *Report) effect(p pair, x, y *fact) Effect {
 	if x != nil && y != nil && x.text == y.text { // what is usual stays: only the exception is told
 		e.Was, e.Is = orAs(x), orAs(y)
 	}
-	if x != nil && y != nil && x.limit != y.limit {
-		e.Under = append(e.Under, "the limit was "+orNone(x.limit))
+	switch {
+	case x == nil || y == nil || x.limit == y.limit:
+	case e.Was == e.Is:
+		e.Was, e.Is, e.Limit = "limit "+orNone(x.limit), "limit "+orNone(y.limit), ""
+	default:
+		e.Limit += ", was " + orNone(x.limit)
 	}
 	switch {
 	case is > was:
@@ -93,6 +102,21 @@ func (r *Report) effect(p pair, x, y *fact) Effect {
 	}
 	e.From, e.was, e.is = felt(r.Is.Horizon, before, after), before, after
 	return e
+}
+
+// same reports whether two facts of one key are no change. An absence takes a few meals out of a
+// year, and with them as much of what is eaten in a week, as little as it is noticed; and that care
+// comes now and then sooner than it must is no loss.
+func (f *fact) same(o *fact) bool {
+	switch {
+	case f.limit != o.limit:
+		return false
+	case f.whole() == o.whole():
+		return true
+	case f.much > 0 && o.much > 0:
+		return f.of == o.of && math.Abs(f.much-o.much) < f.much/8
+	}
+	return f.longest > 0 && f.rank == o.rank
 }
 
 // whole is all that a fact says.
@@ -233,31 +257,37 @@ func (r *Report) cameAndWent(k key, was, is []said) (out []Effect) {
 		}
 	}
 	for _, s := range left {
-		e := Effect{Topic: topicOf(s.Rule), Of: of(s.name), Name: s.Rule.ID, Is: s.Text, Limit: s.Limit, Found: s.Finding, keys: []key{k}}
+		e := Effect{Topic: topicOf(s.Rule), Of: of(s.name), Name: s.Rule.ID, Is: alone(s), Limit: s.Limit, Found: s.Finding, keys: []key{k}}
 		old := same(s.Finding, func(*finding.Finding) bool { return true })
+		if old != nil {
+			e.Was = alone(said{old, s.enclosure, was[0].name})
+		}
 		switch {
 		case old == nil && harms(s.Finding):
 			e.Way = Harm
 		case old == nil:
 			e.Way = Worse
 		case harms(s.Finding) && !harms(old):
-			e.Way, e.Was = Harm, old.Text
+			e.Way = Harm
 		case s.Severity > old.Severity:
-			e.Way, e.Was = Worse, old.Text
+			e.Way = Worse
 		case s.Severity < old.Severity:
-			e.Way, e.Was = Better, old.Text
+			e.Way = Better
 		default:
-			e.Way, e.Was = Otherwise, old.Text
+			e.Way = Otherwise
 		}
 		out = append(out, e)
 	}
 	for i, s := range was {
 		if !took[i] {
-			out = append(out, Effect{Way: Better, Topic: topicOf(s.Rule), Of: of(s.name), Name: s.Rule.ID, Was: s.Text, Found: s.Finding, keys: []key{k}})
+			out = append(out, Effect{Way: Better, Topic: topicOf(s.Rule), Of: of(s.name), Name: s.Rule.ID, Was: alone(s), Found: s.Finding, keys: []key{k}})
 		}
 	}
 	return out
 }
+
+// alone is what a finding says, without the name of its enclosure, which stands beside it.
+func alone(s said) string { return strings.TrimPrefix(s.Text, s.name+": ") }
 
 // named is what a finding says, whatever its enclosure is called.
 func named(text string, all []said) string {

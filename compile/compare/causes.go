@@ -51,6 +51,7 @@ type trials struct {
 	shared []int
 	// library are the pieces of the sheets by which the two are judged.
 	library []int
+	ids     map[string]string // first names of enclosures, by their names in either
 }
 
 // sort tells the pieces of each enclosure's own block from what all share, and from those of the
@@ -71,6 +72,9 @@ func (w *trials) sort() {
 // sheets are the pieces of the library that are of the species of an enclosure, or of what its
 // sheet is made from, and those of feeders.
 func (w *trials) sheets(id string) (out []int) {
+	if len(w.library) == 0 {
+		return nil
+	}
 	names := map[string]bool{}
 	for _, x := range w.r.pair {
 		if x.id == id || id == "" {
@@ -102,12 +106,23 @@ func (w *trials) enclosureOf(p *change.Piece) string {
 	if p.Type != "enclosure" && !p.Log() {
 		return ""
 	}
-	for _, x := range w.r.pair {
-		if x.is >= 0 && w.r.Is.Lives[x.is].Plan.Name.V == p.Name || x.was >= 0 && (w.r.Was.Lives[x.was].Plan.Name.V == p.Name || p.Before != "" && w.r.Was.Lives[x.was].Plan.Name.V == p.Before) {
-			return x.id
+	if w.ids == nil {
+		w.ids = make(map[string]string, 2*len(w.r.pair))
+		for _, x := range w.r.pair {
+			if x.was >= 0 {
+				w.ids[w.r.Was.Lives[x.was].Plan.Name.V] = x.id
+			}
+		}
+		for _, x := range w.r.pair {
+			if x.is >= 0 {
+				w.ids[w.r.Is.Lives[x.is].Plan.Name.V] = x.id
+			}
 		}
 	}
-	return ""
+	if id := w.ids[p.Name]; id != "" {
+		return id
+	}
+	return w.ids[p.Before]
 }
 
 // could are the pieces that may bring an effect: those of its enclosure's block, and what all
@@ -131,52 +146,81 @@ func (w *trials) could(e *Effect) []int {
 	return out
 }
 
-// run tries pieces for the effects at some places.
+// run tries pieces for the effects at some places: those of enclosures' own blocks first, which
+// cost little. What they bring wholly is explained. What is left is from what is shared: where
+// that is one piece, nothing is tried.
 func (w *trials) run(open []int) {
-	sets := w.sets(open)
+	left := w.trying(open, w.beside(open))
+	sets := w.common(left)
+	if len(sets) == 1 {
+		for _, i := range left {
+			w.blame(&w.r.Effects[i], sets[0])
+		}
+		return
+	}
+	w.trying(left, sets)
+}
+
+// trying tries sets of pieces, and returns the effects that none of them brings wholly.
+func (w *trials) trying(open []int, sets [][]int) (left []int) {
 	if len(sets) > maxTrials {
 		sets = w.blocks(sets)
 	}
+	whole := map[int]bool{}
 	for _, set := range sets[:min(len(sets), maxTrials)] {
 		got := w.try(set)
-		if got == nil || got.Roster == nil {
+		if got == nil || !understood(got) {
 			continue
 		}
-		part := &Report{Was: w.r.Was, Is: got, pair: pairs(w.r.Was, got)}
-		moved := map[key]bool{}
+		brings := map[key]string{}
+		part := &Report{Was: w.r.Was, Is: got, pair: w.of(open, pairs(w.r.Was, got))}
 		for _, e := range part.animals() {
 			for _, k := range e.keys {
-				moved[k] = true
+				brings[k] = e.Is
 			}
 		}
 		for _, i := range open {
 			e := &w.r.Effects[i]
-			if !slices.ContainsFunc(e.keys, func(k key) bool { return moved[k] }) {
-				continue
-			}
-			could := w.could(e)
-			for _, p := range set {
-				if slices.Contains(could, p) {
-					e.Cause = append(e.Cause, p)
+			for _, k := range e.keys {
+				if is, some := brings[k]; some {
+					w.blame(e, set)
+					whole[i] = whole[i] || is == e.Is
 				}
 			}
 		}
 	}
+	return slices.DeleteFunc(slices.Clone(open), func(i int) bool { return whole[i] })
 }
 
-// sets are what is tried: each shared piece by itself, and of each enclosure's own the first, the
-// second and so on, beside those of the others.
-func (w *trials) sets(open []int) [][]int {
-	needed := map[int]bool{}
-	all := false
-	for _, i := range open {
-		could := w.could(&w.r.Effects[i])
-		all = all || len(could) == len(w.r.Pieces) || w.r.Effects[i].keys[0].enclosure == ""
-		for _, p := range could {
-			needed[p] = true
+// blame gives an effect those pieces of a set for causes that may bring it.
+func (w *trials) blame(e *Effect, set []int) {
+	could := w.could(e)
+	for _, p := range set {
+		if slices.Contains(could, p) {
+			e.Cause = append(e.Cause, p)
 		}
 	}
-	var out [][]int
+}
+
+// of are those pairs that effects at some places are about; all of them where one is about the
+// collection.
+func (w *trials) of(open []int, all []pair) []pair {
+	asked := map[string]bool{}
+	for _, i := range open {
+		for _, k := range w.r.Effects[i].keys {
+			asked[k.enclosure] = true
+		}
+	}
+	if asked[""] {
+		return all
+	}
+	return slices.DeleteFunc(all, func(p pair) bool { return !asked[p.id] })
+}
+
+// common is what all enclosures share of what may bring some effects: each piece by itself, and
+// the library as one.
+func (w *trials) common(open []int) (out [][]int) {
+	needed := w.needed(open)
 	if slices.ContainsFunc(w.library, func(p int) bool { return needed[p] }) {
 		out = append(out, w.library)
 	}
@@ -185,29 +229,41 @@ func (w *trials) sets(open []int) [][]int {
 			out = append(out, []int{p})
 		}
 	}
-	var beside [][]int
+	return out
+}
+
+func (w *trials) needed(open []int) map[int]bool {
+	out := map[int]bool{}
+	for _, i := range open {
+		for _, p := range w.could(&w.r.Effects[i]) {
+			out[p] = true
+		}
+	}
+	return out
+}
+
+// beside are pieces of enclosures' own blocks: of each the first, the second and so on, beside
+// those of the others. Each is by itself where an effect is about the collection.
+func (w *trials) beside(open []int) (out [][]int) {
+	needed := w.needed(open)
+	alone := slices.ContainsFunc(open, func(i int) bool { return w.r.Effects[i].keys[0].enclosure == "" })
 	for _, x := range w.r.pair {
 		n := 0
 		for _, p := range w.own[x.id] {
-			if !needed[p] {
+			switch {
+			case !needed[p]:
 				continue
+			case alone:
+				out = append(out, []int{p})
+				continue
+			case n == len(out):
+				out = append(out, nil)
 			}
-			if n == len(beside) {
-				beside = append(beside, nil)
-			}
-			beside[n] = append(beside[n], p)
+			out[n] = append(out[n], p)
 			n++
 		}
 	}
-	if all { // an effect that any of them may have
-		for _, set := range beside {
-			for _, p := range set {
-				out = append(out, []int{p})
-			}
-		}
-		return out
-	}
-	return append(out, beside...)
+	return out
 }
 
 // blocks puts pieces of one outermost block together.

@@ -18,11 +18,6 @@ import (
 // climate is what is aimed for and what the physics comes to, against the hard limits.
 func (w *facts) climate() {
 	e := w.l.Plan
-	if g, ok := growth.Of(w.l, w.r.Plan, w.r.Today); ok && g.Now.Sized && g.Now.Floor > 0 {
-		u := e.Units.Of(quantity.SquareCentimetre)
-		w.add(fact{key: "room", topic: Company, name: "floor", text: quantity.Format(g.Now.Has, u) + " for what takes " + quantity.Format(g.Now.Floor, u),
-			rank: g.Now.Floor / g.Now.Has, harm: !g.Now.Fits()})
-	}
 	b, ok := balance.Of(w.r.Plan, e, w.l)
 	if !ok {
 		w.written()
@@ -51,6 +46,20 @@ func (w *facts) climate() {
 	if b.RH.High > 0 && e.Climate != nil && e.Climate.Humidity.Set() {
 		w.humidity(b.RH)
 	}
+}
+
+// room is the floor that there is, for what the animals take.
+func (w *facts) room() {
+	if g, ok := growth.Of(w.l, w.r.Plan, w.r.Today); ok && g.Now.Sized && g.Now.Floor > 0 {
+		u := w.l.Plan.Units.Of(quantity.SquareCentimetre)
+		w.add(fact{key: "room", topic: Company, name: "floor", text: quantity.Format(g.Now.Has, u) + " for what takes " + quantity.Format(g.Now.Floor, u),
+			rank: g.Now.Floor / g.Now.Has, harm: !g.Now.Fits()})
+	}
+}
+
+// water is what care brings in.
+func (w *facts) water() {
+	e := w.l.Plan
 	water := roster.PouredInto(w.r.Roster.Of[w.i], w.r.Horizon, balance.DishHolds(e))
 	if ml := e.Units.Of(quantity.Millilitre); water.Day > 0 {
 		w.add(fact{key: "water", topic: Damp, name: "water brought in", text: "about " + quantity.Format(quantity.Significant(water.Day, 2), ml) + " a day", rank: unranked})
@@ -124,7 +133,7 @@ func (w *facts) food() {
 		if items <= 0 {
 			continue
 		}
-		f := fact{key: "food " + groupKey(g), topic: Food, name: "food, " + g.Animals.Name.V, text: wording.Items(items) + " a week for each: " + menu, rank: unranked}
+		f := fact{key: "food " + groupKey(g), topic: Food, name: "food, " + g.Animals.Name.V, text: wording.Items(items) + " a week for each: " + menu, rank: unranked, much: items, of: menu}
 		if g.Sheet != nil {
 			if usual := g.Sheet.Figure(schema.FigureItemsAWeek, g.Stage(w.r.Today)); usual != nil {
 				f.limit = "usual " + usual.Value.V + " by the species sheet"
@@ -155,7 +164,7 @@ func (w *facts) menu(g *life.Group) (items float64, words string) {
 			}
 		}
 	}
-	return math.Round(items*10) / 10, wording.And(prey)
+	return items, wording.And(prey)
 }
 
 func contains(all []string, s string) bool {

@@ -79,31 +79,36 @@ type Report struct {
 	Phones  []Phone
 	// Idle are the pieces that change nothing of all this.
 	Idle []int
-	// Refuses are what keeps the second collection from being compared at all: it, or the first,
-	// is not understood.
+	// Unread is the one of the two that could not be read in full, so that nothing is compared: what
+	// stands in a block that is not understood would be missed. Refuses are the findings that say
+	// why.
+	Unread  *compile.Result
 	Refuses []finding.Finding
 
-	pair []pair
+	pair  []pair
+	then  *compile.Result
+	named []func([]string) string // enclosures as their keeper knows them, in the second and the first
 }
 
 // Try compiles the first collection with some pieces made in it; nil where that cannot be done.
 type Try func(pieces []int) *compile.Result
 
 // Of compares two compilations, which are as of one day. changes are the pieces of text, and try
-// makes some of them.
-func Of(was, is *compile.Result, changes *change.Changes, try Try) *Report {
-	r := &Report{Was: was, Is: is, Pieces: changes.Pieces, Moves: changes.Moves, Laid: changes.Laid}
-	if was.Roster == nil || is.Roster == nil {
-		for _, x := range []*compile.Result{is, was} {
-			if x.Roster == nil {
-				r.Refuses = x.Findings
-				return r
-			}
+// makes some of them. then is the first as of a day of its own, or nil: what was is told as it was
+// then, and what only time changed is not told at all.
+func Of(was, is, then *compile.Result, changes *change.Changes, try Try) *Report {
+	r := &Report{then: then, Was: was, Is: is, Pieces: changes.Pieces, Moves: changes.Moves, Laid: changes.Laid}
+	for _, x := range []*compile.Result{is, was} {
+		if !understood(x) {
+			r.Unread, r.Refuses = x, x.Findings
+			return r
 		}
 	}
 	r.pair = pairs(was, is)
+	r.named = []func([]string) string{is.Printer().Named, was.Printer().Named}
 	r.Effects = r.animals()
 	r.causes(try)
+	r.asItWas()
 	r.Effects = r.together(r.Effects)
 	r.people()
 	r.phones()
@@ -111,14 +116,49 @@ func Of(was, is *compile.Result, changes *change.Changes, try Try) *Report {
 	return r
 }
 
+// understood reports whether all of a collection could be read.
+func understood(r *compile.Result) bool { return r.Roster != nil && r.Plan.Complete() }
+
+// asItWas tells what was as it was on the day of the first collection.
+func (r *Report) asItWas() {
+	if r.then == nil || r.then.Roster == nil {
+		return
+	}
+	at := make(map[string]int, len(r.then.Lives))
+	for i, l := range r.then.Lives {
+		at[identity.Enclosure(l.Plan)] = i
+	}
+	known := map[string][]fact{}
+	out := r.Effects[:0]
+	for _, e := range r.Effects {
+		k := e.keys[0]
+		i, there := at[k.enclosure]
+		if there && e.Found == nil && e.Was != "" {
+			if known[k.enclosure] == nil {
+				known[k.enclosure] = factsOf(r.then, i, true)
+			}
+			for _, f := range known[k.enclosure] {
+				if f.key == k.fact {
+					e.Was = f.whole()
+				}
+			}
+			if e.Was == e.Is {
+				continue
+			}
+		}
+		out = append(out, e)
+	}
+	r.Effects = out
+}
+
 // Harmed reports whether anything is harm that was none.
 func (r *Report) Harmed() bool {
-	return r.Is.Roster == nil || len(r.Effects) > 0 && r.Effects[0].Way == Harm
+	return r.Unread == r.Is || len(r.Effects) > 0 && r.Effects[0].Way == Harm
 }
 
 // Changed reports whether anything changes for the animals.
 func (r *Report) Changed() bool {
-	return r.Is.Roster == nil || r.Was.Roster == nil || len(r.Effects) > 0
+	return r.Unread != nil || len(r.Effects) > 0
 }
 
 // Count is how many enclosures have an effect of a way.

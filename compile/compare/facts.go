@@ -49,6 +49,9 @@ type fact struct {
 	harm bool
 	days horizon.Days // on which it is so, from today on; nil for every day
 	once string       // what else is so at one time, behind the text: "once 4 days apart"
+	// much is how much it is, of what a small difference of is none; 0 for what has no amount.
+	much float64
+	of   string // what it is so much of
 	// longest is how long it is at the most, in days, of a need.
 	longest int
 }
@@ -56,12 +59,16 @@ type fact struct {
 // unranked is the rank of what is neither better nor worse.
 var unranked = math.NaN()
 
-// factsOf are the facts of r.Lives[i], by key.
-func factsOf(r *compile.Result, i int) []fact {
+// factsOf are the facts of r.Lives[i], by key; without those of physics where these are not asked.
+func factsOf(r *compile.Result, i int, physics bool) []fact {
 	w := &facts{r: r, i: i, l: r.Lives[i]}
 	w.needs()
 	w.company()
-	w.climate()
+	w.room()
+	w.water()
+	if physics {
+		w.climate()
+	}
 	w.food()
 	w.states()
 	w.others()

@@ -1,11 +1,11 @@
 package compare
 
 import (
-	"slices"
+	"bytes"
 
 	"vivary/compile/feeds"
-	"vivary/compile/ical"
 	"vivary/compile/identity"
+	"vivary/compile/roster"
 	"vivary/schema/civil"
 )
 
@@ -19,26 +19,26 @@ type Phone struct {
 	From                      civil.Date // the first day of these
 }
 
-// phones compares the entries of every calendar. A plan that is refused makes none: what is told
-// is what would be.
+// phones compares the entries of every calendar. A plan that is refused makes none, and those that
+// are on phones stay.
 func (r *Report) phones() {
+	if r.Is.Refused() {
+		return
+	}
 	was := map[string]*feeds.Feed{}
 	before, after := feeds.Of(r.Was), feeds.Of(r.Is)
 	for i := range before {
 		was[calendarID(&before[i])] = &before[i]
 	}
-	for i := range after {
+	all := make([]Phone, len(after))
+	roster.Each(len(after), func(i int) {
 		f := &after[i]
-		id := calendarID(f)
-		o := was[id]
-		delete(was, id)
-		p := Phone{Calendar: f.Name, Shown: f.Plan.Shown(), New: o == nil}
-		if o != nil && f.Same(o) {
-			continue
-		}
-		r.entries(&p, o, f)
-		if p.New || p.Changed+p.Added+p.Gone > 0 {
-			r.Phones = append(r.Phones, p)
+		all[i] = r.phone(was[calendarID(f)], f)
+	})
+	for i := range after {
+		delete(was, calendarID(&after[i]))
+		if p := &all[i]; p.New || p.Changed+p.Added+p.Gone > 0 {
+			r.Phones = append(r.Phones, *p)
 		}
 	}
 	for i := range before {
@@ -55,49 +55,89 @@ func calendarID(f *feeds.Feed) string {
 	return identity.Calendar(f.Plan)
 }
 
-func (r *Report) entries(p *Phone, before, after *feeds.Feed) {
-	old := map[string]*ical.Entry{}
+// phone compares the entries of one calendar; before is nil for one that is new.
+func (r *Report) phone(before, after *feeds.Feed) Phone {
+	p := Phone{Calendar: after.Name, Shown: after.Plan.Shown(), New: before == nil}
+	if before != nil && after.Same(before) {
+		return p
+	}
+	old := map[string]event{}
 	if before != nil {
-		all, err := before.Entries(nil)
-		if err != nil {
-			return
-		}
-		for i := range all {
-			old[all[i].UID] = &all[i]
-		}
+		old = events(before)
 	}
 	felt := func(d civil.Date) {
-		d = max(d, r.Is.Today)
-		if p.From == 0 || d < p.From {
+		if d = max(d, r.Is.Today); p.From == 0 || d < p.From {
 			p.From = d
 		}
 	}
-	all, err := after.Entries(nil)
-	if err != nil {
-		return
-	}
-	p.All = len(all)
-	for i := range all {
-		e := &all[i]
-		o := old[e.UID]
-		delete(old, e.UID)
+	now := events(after)
+	p.All = len(now)
+	for uid, e := range now {
+		o, there := old[uid]
+		delete(old, uid)
 		switch {
-		case o == nil:
+		case !there:
 			p.Added++
-		case !sameEntry(o, e):
+		case !bytes.Equal(o.text, e.text):
 			p.Changed++
 		default:
 			continue
 		}
-		felt(e.Date)
+		felt(e.on)
 	}
 	for _, o := range old {
 		p.Gone++
-		felt(o.Date)
+		felt(o.on)
+	}
+	return p
+}
+
+// event is one entry of a feed, as it stands there.
+type event struct {
+	text []byte
+	on   civil.Date
+}
+
+// events are the entries of a feed as somebody has it who subscribes to it today, by UID. Both
+// feeds of a comparison are made at one moment, so that what differs is what a reader sees.
+func events(f *feeds.Feed) map[string]event {
+	out := map[string]event{}
+	rest, err := f.Bytes(nil)
+	if err != nil {
+		return out
+	}
+	begin, end := []byte("\r\nBEGIN:VEVENT\r\n"), []byte("\r\nEND:VEVENT\r\n")
+	for {
+		i := bytes.Index(rest, begin)
+		if i < 0 {
+			return out
+		}
+		rest = rest[i+2:]
+		text := rest[:max(0, bytes.Index(rest, end))]
+		out[string(property(text, "UID"))] = event{text, dayIn(property(text, "DTSTART"))}
+		rest = rest[len(text):]
 	}
 }
 
-func sameEntry(a, b *ical.Entry) bool {
-	return a.Date == b.Date && a.At == b.At && a.AllDay == b.AllDay && a.Minutes == b.Minutes && a.Days == b.Days && a.RRule == b.RRule && a.Until == b.Until && a.HasUntil == b.HasUntil &&
-		slices.Equal(a.ExDates, b.ExDates) && a.Summary == b.Summary && a.Description == b.Description && a.Location == b.Location && slices.Equal(a.Categories, b.Categories) && a.Remind == b.Remind
+// property is what follows the name of a property, parameters and all, on its first line.
+func property(text []byte, name string) []byte {
+	i := bytes.Index(text, []byte("\r\n"+name))
+	if i < 0 {
+		return nil
+	}
+	line := text[i+2+len(name):]
+	if n := bytes.IndexByte(line, '\r'); n >= 0 {
+		line = line[:n]
+	}
+	return line
+}
+
+// dayIn is the day at the end of DTSTART;TZID=Europe/London:20270301T193000.
+func dayIn(value []byte) civil.Date {
+	_, day, _ := bytes.Cut(value, []byte{':'})
+	if len(day) < 8 {
+		return 0
+	}
+	d, _ := civil.Parse(string(day[:4]) + "-" + string(day[4:6]) + "-" + string(day[6:8]))
+	return d
 }

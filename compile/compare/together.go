@@ -125,11 +125,10 @@ func (r *Report) where(names []string) string {
 	if len(names) == 0 {
 		return ""
 	}
-	if s := r.Is.Printer().Named(names); s != "" {
-		return s
-	}
-	if s := r.Was.Printer().Named(names); s != "" {
-		return s
+	for _, named := range r.named {
+		if s := named(names); s != "" {
+			return s
+		}
 	}
 	return strings.Join(names, ", ")
 }

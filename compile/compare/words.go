@@ -34,11 +34,12 @@ type Line struct {
 
 // Sum says in one line how much changes for the animals.
 func (r *Report) Sum() string {
-	if r.Is.Roster == nil {
-		return "The second cannot be understood, so that nothing can be compared"
-	}
-	if r.Was.Roster == nil {
-		return "The first cannot be understood, so that nothing can be compared"
+	switch r.Unread {
+	case nil:
+	case r.Is:
+		return "The second cannot be understood in full, so that nothing can be compared"
+	default:
+		return "The first cannot be understood in full, so that nothing can be compared"
 	}
 	var parts []string
 	for _, w := range Ways {
@@ -284,6 +285,9 @@ func months(c *Care) []string {
 func (r *Report) phonesSection() Section {
 	s := Section{Head: "On the phones"}
 	p := Part{}
+	if len(r.Pieces) > 0 && r.Unread == nil && r.Is.Refused() {
+		p.Lines = append(p.Lines, Line{Text: "nothing: a plan that is refused makes no calendars, and the last good ones stay"})
+	}
 	for i := range r.Phones {
 		x := &r.Phones[i]
 		var parts []string

@@ -28,9 +28,12 @@ type Side struct {
 	Disk afero.Fs
 	// Sheets are those by which it is judged; nil for those of the program.
 	Sheets *plan.Sheets
+	// At is the moment as of which it is judged by itself; zero for that of the comparison.
+	At time.Time
 }
 
-// Of compares two collections as of one moment. The error is for a disk that has no such folder,
+// Of compares two collections as of one moment: that of the second, else the present. Where the
+// first has a moment of its own, what was is told as it was then. The error is for a disk that has no such folder,
 // and for a moment that is none.
 func Of(was, is Side, now Moment) (*compare.Report, error) {
 	s := &sides{before: was, after: is}
@@ -47,15 +50,25 @@ func Of(was, is Side, now Moment) (*compare.Report, error) {
 	if err != nil {
 		return nil, err
 	}
-	if s.now, err = now(b.Location); err != nil {
-		return nil, err
+	if s.now = is.At; s.now.IsZero() {
+		if s.now, err = now(b.Location); err != nil {
+			return nil, err
+		}
 	}
 	s.was = compile.From(compile.Input{Plan: a, Loaded: foundA, Now: s.now})
 	s.known = known(s.was)
 	after := s.compile(b, foundB, other == &s.reader)
 	s.changes = change.Between(a, b)
 	s.changes.Judged(sheets(was), sheets(is))
-	return compare.Of(s.was, after, s.changes, s.try), nil
+	return compare.Of(s.was, after, s.then(a, foundA), s.changes, s.try), nil
+}
+
+// then is the first as of its own moment, or nil where it has none.
+func (s *sides) then(c *plan.Collection, found []finding.Finding) *compile.Result {
+	if s.before.At.IsZero() {
+		return nil
+	}
+	return compile.From(compile.Input{Plan: c, Loaded: found, Now: s.before.At})
 }
 
 func sheets(s Side) *plan.Sheets {
