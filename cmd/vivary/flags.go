@@ -21,8 +21,9 @@ type flags struct {
 	undo, urgentFails, narrow, unit bool
 
 	// What is only looked at, and the name of what is read from standard input.
-	check bool
-	name  string
+	check, whole, ownDays bool
+	trial, library        string
+	name                  string
 
 	// How a server is asked.
 	login       string
@@ -78,6 +79,10 @@ var flagTable = []struct {
 	{"svg", "FILE", "draw the enclosure's year into this file", func(f *flags) any { return &f.svg }},
 	{"check", "", "write nothing, and say what would change; exit status 1 if anything would", func(f *flags) any { return &f.check }},
 	{"name", "FILE", "the name of what is read from standard input, for what is found in it", func(f *flags) any { return &f.name }},
+	{"if", "FILE", "compare with the plan as it would be with this file over it: a purchase, a trip", func(f *flags) any { return &f.trial }},
+	{"own-days", "", "tell what was as it was on the day of its revision, and what is as of its own", func(f *flags) any { return &f.ownDays }},
+	{"library", "FOLDER", "the sheets of species of another vivary: version writes them, and compare judges the first by them", func(f *flags) any { return &f.library }},
+	{"whole", "", "tell all of it, however much it is", func(f *flags) any { return &f.whole }},
 	{"narrow", "", "draw it as wide as a phone", func(f *flags) any { return &f.narrow }},
 }
 
@@ -85,7 +90,7 @@ var flagTable = []struct {
 type form string
 
 // printed are the forms that there are. What is no finding has no SARIF.
-var printed = []string{"text", "json", "sarif"}
+var printed = []string{"text", "json", "sarif", "markdown"}
 
 // commandLine is what the words of a command line say.
 type commandLine struct {

@@ -85,6 +85,14 @@ func TestForms(t *testing.T) {
 	}
 	lines = append(lines, []string{"build", "../../examples/quillmoor", "--now", "2026-12-20"}, []string{"build", "../../examples/quillmoor", "--now", "2026-12-20"})
 	lines = append(lines, []string{"publish", "../../examples/quillmoor", "www"}, []string{"publish", "../../examples/quillmoor", "www", "--try"})
+	ordinary, err := filepath.Glob("../../examples/ordinary/*")
+	if err != nil || len(ordinary) < 5 {
+		t.Fatal(err)
+	}
+	for i, dir := range append(ordinary, mistakes...) {
+		lines = append(lines, []string{"compare", dir, ordinary[i%len(ordinary)]}, []string{"compare", ordinary[i%len(ordinary)], dir})
+	}
+	lines = append(lines, []string{"compare", "../../examples/quillmoor", "../../examples/review"})
 	disk := afero.NewCopyOnWriteFs(afero.NewOsFs(), afero.NewMemMapFs())
 	for _, line := range lines {
 		want, _, _ := at(afero.NewCopyOnWriteFs(disk, afero.NewMemMapFs()), noon, line...)

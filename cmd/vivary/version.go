@@ -2,10 +2,16 @@ package main
 
 import (
 	"fmt"
+	"io/fs"
+	"path/filepath"
 	"runtime"
 	"runtime/debug"
 
+	"github.com/spf13/afero"
+
 	"vivary/plan"
+	"vivary/schema"
+	"vivary/schema/wording"
 	"vivary/schema/zone"
 )
 
@@ -28,6 +34,9 @@ func version(w *world, f *flags, args []string) int {
 	if len(args) > 0 {
 		fmt.Fprintf(w.err, "vivary version: nothing comes after it, and here stands %q\n", args[0])
 		return usage
+	}
+	if f.library != "" {
+		return writeLibrary(w, f.library)
 	}
 	v := versionForm{envelope: begin("version"), Go: runtime.Version(), System: runtime.GOOS + "/" + runtime.GOARCH, Zones: zone.Version, Species: len(plan.NewLibrary().SpeciesNames())}
 	if info, ok := debug.ReadBuildInfo(); ok {
@@ -79,4 +88,38 @@ func number() string {
 		v.read(info)
 	}
 	return v.number()
+}
+
+// writeLibrary writes the sheets that are built in, as another version of the program reads them
+// to say what changes between the two. Into a folder that holds anything it writes nothing.
+func writeLibrary(w *world, folder string) int {
+	fail := func(err error) int {
+		fmt.Fprintf(w.err, "vivary version: the sheets cannot be written: %v\n", wording.Plain(err))
+		return refused
+	}
+	if there, err := afero.ReadDir(w.disk, folder); err == nil && len(there) > 0 {
+		fmt.Fprintf(w.err, "vivary version: something stands in %s already: name a folder that is empty, or not there yet\n", quoted(folder))
+		return usage
+	}
+	n := 0
+	err := fs.WalkDir(schema.Library, ".", func(path string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() {
+			return err
+		}
+		text, err := fs.ReadFile(schema.Library, path)
+		if err != nil {
+			return err
+		}
+		to := filepath.Join(folder, filepath.FromSlash(path))
+		if err := w.disk.MkdirAll(filepath.Dir(to), 0o755); err != nil {
+			return err
+		}
+		n++
+		return afero.WriteFile(w.disk, to, text, 0o644)
+	})
+	if err != nil {
+		return fail(err)
+	}
+	fmt.Fprintf(w.out, "Wrote %d sheets into %s. With a later vivary: vivary compare --library %s\n", n, quoted(folder), quoted(folder))
+	return fine
 }
