@@ -47,7 +47,7 @@ func program() int {
 		disk: afero.NewOsFs(), in: os.Stdin, out: os.Stdout, err: os.Stderr, clock: time.Now,
 		color: terminal(os.Stdout) && os.Getenv("NO_COLOR") == "" && os.Getenv("TERM") != "dumb",
 		live:  terminal(os.Stderr),
-		env:   os.Getenv,
+		env:   os.Getenv, revisions: true,
 		lock: publish.Waiting(patience, time.Now, func(who string) {
 			fmt.Fprintf(screen.New(os.Stderr, false), "Another vivary is at work in that folder (%s): waiting for it.\n", who)
 		}),
@@ -56,16 +56,17 @@ func program() int {
 
 // world is everything that a command has to do with outside the program.
 type world struct {
-	disk     afero.Fs
-	in       io.Reader // nil for nothing
-	out, err io.Writer
-	raw      io.Writer // standard output as it is, for a program that reads it; set by run
-	clock    func() time.Time
-	color    bool // standard output shows colours
-	live     bool // standard error is a terminal
-	lock     publish.Lock
-	env      func(string) string // the environment; nil for none
-	until    context.Context     // that ends what goes on for ever; nil for none
+	disk      afero.Fs
+	in        io.Reader // nil for nothing
+	out, err  io.Writer
+	raw       io.Writer // standard output as it is, for a program that reads it; set by run
+	clock     func() time.Time
+	color     bool // standard output shows colours
+	live      bool // standard error is a terminal
+	lock      publish.Lock
+	env       func(string) string // the environment; nil for none
+	revisions bool                // git may be asked who wrote a line
+	until     context.Context     // that ends what goes on for ever; nil for none
 
 	flush func() // what was printed is to be seen now
 }

@@ -29,7 +29,7 @@ func why(w *world, f *flags, args []string) int {
 	case f.svg != "":
 		return drawNamed(w, f, r, word)
 	case word == "" && f.format == "json":
-		printJSON(w, whyForms(explain.Index(r)))
+		printJSON(w, whyForms(nil, explain.Index(r)))
 		return fine
 	case word == "":
 		printIndex(w.out, r)
@@ -43,8 +43,9 @@ func why(w *world, f *flags, args []string) int {
 	if len(answers) == 0 {
 		return unexplained(w, r, word)
 	}
+	by := w.whoWrote(r, answers)
 	if f.format == "json" {
-		printJSON(w, whyForms(answers...))
+		printJSON(w, whyForms(by, answers...))
 		return fine
 	}
 	for i, a := range answers {
@@ -118,8 +119,9 @@ type whyForm struct {
 }
 
 type answerForm struct {
-	Title string     `json:"title"`
-	Parts []partForm `json:"parts"`
+	Title string      `json:"title"`
+	Parts []partForm  `json:"parts"`
+	Wrote []wroteForm `json:"wrote,omitempty"`
 }
 
 type partForm struct {
@@ -134,16 +136,22 @@ type lineForm struct {
 	Under []string `json:"under,omitempty"` // what belongs to it
 }
 
-func whyForms(answers ...explain.Answer) whyForm {
+// whyForms are answers, with who wrote what each is about where that is known.
+func whyForms(by [][]wrote, answers ...explain.Answer) whyForm {
 	out := whyForm{begin("why"), []answerForm{}}
-	for _, a := range answers {
-		j := answerForm{a.Title, []partForm{}}
+	for i, a := range answers {
+		j := answerForm{Title: a.Title, Parts: []partForm{}}
 		for _, p := range a.Parts {
 			part := partForm{p.Head, []lineForm{}, p.Code}
 			for _, l := range p.Lines {
 				part.Lines = append(part.Lines, lineForm(l))
 			}
 			j.Parts = append(j.Parts, part)
+		}
+		if i < len(by) {
+			for _, x := range by[i] {
+				j.Wrote = append(j.Wrote, x.form())
+			}
 		}
 		out.Answers = append(out.Answers, j)
 	}

@@ -131,7 +131,7 @@ func explainCare(r *compile.Result, word string) []Answer {
 			lines = append(lines, Line{Text: "It meets the need " + n.Name + "."})
 		}
 		lines = append(lines, Line{Text: "Next: " + coming(r, s.Days, 5)})
-		out = append(out, Answer{Title: x.title(), Parts: []Part{{Lines: lines}}})
+		out = append(out, Answer{Title: x.title(), Written: timed(s), Parts: []Part{{Lines: lines}}})
 	}
 	return out
 }

@@ -76,7 +76,7 @@ func enclosure(r *compile.Result, i int) Answer {
 		proofs = append(proofs, Line{Name: needOf(p), Text: proven(r, p)})
 	}
 	parts = part(parts, "Proof, from today to "+r.Horizon.Last().Words(), proofs)
-	return Answer{Title: "Enclosure " + l.Plan.Name.V + ": " + describe(l.Plan), Parts: parts}
+	return Answer{Title: "Enclosure " + l.Plan.Name.V + ": " + describe(l.Plan), Parts: parts, Written: block(&l.Plan.Head)}
 }
 
 func eats(r *compile.Result, i int) []Line {

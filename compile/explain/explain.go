@@ -20,6 +20,8 @@ import (
 type Answer struct {
 	Title string
 	Parts []Part
+	// Written is where it was written what an answer is about, as far as a keeper did.
+	Written []Passage
 }
 
 // Part is what an answer says under one heading. The part without a heading comes
@@ -115,7 +117,11 @@ func On(r *compile.Result, care string, d civil.Date) []Answer {
 	var out []Answer
 	for _, x := range caresOf(r, care) {
 		s := x.series()
-		out = append(out, Answer{Title: x.title(), Parts: []Part{{Lines: []Line{
+		from := timed(s)
+		if i, in := r.Horizon.Index(d); in {
+			from = decided(s, i)
+		}
+		out = append(out, Answer{Title: x.title(), Written: from, Parts: []Part{{Lines: []Line{
 			{Text: d.Words() + ": " + strings.Join(why(r, s, d), "; ")}, {Text: origin(r, s)},
 		}}}})
 	}

@@ -325,13 +325,13 @@ func explainSource(r *compile.Result, word string) []Answer {
 	var out []Answer
 	for _, n := range r.Plan.Library.SourceNames() {
 		if means(word, n) {
-			out = append(out, source(r, r.Plan.Library.Source(n)))
+			out = append(out, oneSource(r, r.Plan.Library.Source(n)))
 		}
 	}
 	return out
 }
 
-func source(r *compile.Result, s *plan.Source) Answer {
+func oneSource(r *compile.Result, s *plan.Source) Answer {
 	first := []Line{{Text: s.Cite.V}}
 	if s.Where.Set() {
 		first = append(first, Line{Text: "Found at: " + s.Where.V})

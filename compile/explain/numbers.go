@@ -66,5 +66,5 @@ func explainNumbers(r *compile.Result, word string) []Answer {
 	}
 	parts := part(nil, "Which they are", here)
 	parts = part(parts, "What only some of them have", differ)
-	return []Answer{{Title: "Enclosures " + of[0].Of + ": " + wording.Count(len(of), "enclosure", "enclosures") + " with numbers (" + placed(r, &of[0].Head) + ")", Parts: parts}}
+	return []Answer{{Title: "Enclosures " + of[0].Of + ": " + wording.Count(len(of), "enclosure", "enclosures") + " with numbers (" + placed(r, &of[0].Head) + ")", Parts: parts, Written: block(&of[0].Head)}}
 }

@@ -39,7 +39,8 @@ func explainKeeper(r *compile.Result, word string) []Answer {
 		if k.Note.Set() {
 			first = append(first, Line{Text: k.Note.V})
 		}
-		out = append(out, Answer{Title: "Keeper " + k.Name.V + ": " + k.Shown(), Parts: []Part{{Lines: first}}})
+		out = append(out, Answer{Title: "Keeper " + k.Name.V + ": " + k.Shown(), Parts: []Part{{Lines: first}},
+			Written: absent(block(&k.Head), r, func(a *plan.Away) bool { return a.Name.V == k.Name.V || a.Cover.V == k.Name.V })})
 	}
 	return out
 }
@@ -109,7 +110,7 @@ func explainRoom(r *compile.Result, word string) []Answer {
 			first = append(first, Line{Text: x.Note.V})
 		}
 		parts := part(nil, "", first)
-		out = append(out, Answer{Title: "Room " + x.Name.V + ": " + x.Shown(), Parts: part(parts, "Enclosures", standing(r, x))})
+		out = append(out, Answer{Title: "Room " + x.Name.V + ": " + x.Shown(), Parts: part(parts, "Enclosures", standing(r, x)), Written: block(&x.Head)})
 	}
 	return out
 }

@@ -54,7 +54,7 @@ func explainRack(r *compile.Result, word string) []Answer {
 		parts := part(nil, "Said once for all in it", lent)
 		parts = part(parts, "Care", careLines(r.Roster.Racks[i].Entries, r))
 		parts = part(parts, "Who stands in it", here)
-		out = append(out, Answer{Title: "Rack " + k.Name.V + ": " + describeRack(k), Parts: parts})
+		out = append(out, Answer{Title: "Rack " + k.Name.V + ": " + describeRack(k), Parts: parts, Written: block(&k.Head)})
 	}
 	return out
 }

@@ -44,7 +44,8 @@ func explainRound(r *compile.Result, word string) []Answer {
 
 func round(r *compile.Result, x *plan.Round) Answer {
 	parts := part([]Part{{Lines: roundHead(r, x)}}, "Enclosures", passed(r, x))
-	return Answer{Title: roundTitle(x), Parts: part(parts, "Minutes", minutes(r, x))}
+	return Answer{Title: roundTitle(x), Parts: part(parts, "Minutes", minutes(r, x)),
+		Written: absent(block(&x.Head), r, func(a *plan.Away) bool { return a.Name.V == keeper(r, x) })}
 }
 
 func roundTitle(x *plan.Round) string { return "Round " + x.Name.V + ": " + x.Shown() }

@@ -21,20 +21,22 @@ type Commit struct {
 	When      time.Time // it was written, where its author's clock was
 	Subject   string    // the first line of its message
 	tree      string
+	landed    time.Time // it became what it is: a commit can be written long before it is taken
 }
 
 // format is how git is asked for a commit: what stands in Commit, with zeros between.
-const format = "--format=%H%x00%h%x00%T%x00%aI%x00%aN%x00%s"
+const format = "--format=%H%x00%h%x00%T%x00%aI%x00%cI%x00%aN%x00%s"
 
 // commitsOf reads what rev-list says in that format, each behind a line of its own.
 func commitsOf(said string) (out []Commit) {
 	for line := range strings.Lines(said) {
-		part := strings.SplitN(strings.TrimSuffix(line, "\n"), "\x00", 6)
-		if len(part) < 6 {
+		part := strings.SplitN(strings.TrimSuffix(line, "\n"), "\x00", 7)
+		if len(part) < 7 {
 			continue // "commit" and its id
 		}
 		when, _ := time.Parse(time.RFC3339, part[3]) // one that no calendar has is none
-		out = append(out, Commit{part[0], part[1], strings.ToValidUTF8(part[4], "\ufffd"), when, strings.ToValidUTF8(part[5], "\ufffd"), part[2]})
+		landed, _ := time.Parse(time.RFC3339, part[4])
+		out = append(out, Commit{part[0], part[1], strings.ToValidUTF8(part[5], "\ufffd"), when, strings.ToValidUTF8(part[6], "\ufffd"), part[2], landed})
 	}
 	return out
 }
