@@ -52,7 +52,7 @@ func (r *Report) together(all []Effect) []Effect {
 	slices.SortStableFunc(out, func(a, b Effect) int {
 		ka, kb := causeKey(a.Cause), causeKey(b.Cause)
 		return cmp.Or(cmp.Compare(a.Way, b.Way), cmp.Compare(first[a.Way.String()+ka], first[b.Way.String()+kb]), cmp.Compare(ka, kb), cmp.Compare(b.severity(), a.severity()),
-			cmp.Compare(a.Topic, b.Topic), cmp.Compare(a.place(order), b.place(order)), cmp.Compare(a.Name, b.Name))
+			cmp.Compare(len(b.Of), len(a.Of)), cmp.Compare(a.Topic, b.Topic), cmp.Compare(a.place(order), b.place(order)), cmp.Compare(a.Name, b.Name))
 	})
 	return out
 }
