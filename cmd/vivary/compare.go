@@ -120,6 +120,9 @@ func (c *comparing) sides(args []string) (was, is side, err error) {
 func (c *comparing) named(word string) (side, error) {
 	info, err := c.w.disk.Stat(word)
 	there := err == nil && info.IsDir()
+	if err == nil && !there {
+		return c.folder(word, word) // which says that it is a file
+	}
 	if there && (strings.ContainsAny(word, `/\`) || strings.Trim(word, ".") == "") {
 		return c.folder(word, filepath.ToSlash(word))
 	}
