@@ -7,6 +7,7 @@ import (
 
 	"vivary/plan/finding"
 	"vivary/plan/source"
+	"vivary/plan/syntax"
 	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/slip"
@@ -84,6 +85,9 @@ func (l *lineReader) head(e *Event) (at int, wrong *finding.Finding) {
 	}
 	var err error
 	if e.Date, err = civil.Parse(l.words[0].text); err != nil {
+		if syntax.IsConflict([]byte(l.line)) {
+			return 0, wrongLine(e.At, "git could not merge this log, and left both sides here, between such lines: those of both count", "the log without this line; where git is to merge logs by itself, *.care.log merge=union in .gitattributes")
+		}
 		return 0, wrongLine(l.span(0, 1), err.Error(), "a day such as 2026-11-02")
 	}
 	at = 1

@@ -39,6 +39,7 @@ var flaws = map[syntax.Flaw]struct{ text, write string }{
 	syntax.Stray:       {"this character means nothing here", "the line without it"},
 	syntax.NotAnItem:   {"here should stand a block, or name = value", "a block; or a name, = and its value"},
 	syntax.Prose:       {"here should stand a block, or name = value; a remark begins with #", "# and the remark"},
+	syntax.Conflict:    {"git could not merge this, and left both sides here, between such lines", "one of the two sides, or what is true of both, without these lines"},
 	syntax.Unended:     {"this block is never closed: its } is missing", "} on a line of its own"},
 	syntax.ExtraEnd:    {"here is one } too many", "the plan without it"},
 	syntax.OpenComment: {"this comment is never closed: its */ is missing", "*/ where the comment ends, or # before each line of it"},

@@ -35,9 +35,18 @@ func nobody(t *testing.T) []string {
 	if err != nil {
 		t.Fatal(err)
 	}
+	temporary := filepath.Join(home, "for a moment")
+	if err := os.Mkdir(temporary, 0o755); err != nil {
+		t.Fatal(err)
+	}
+	t.Cleanup(func() {
+		if left, err := os.ReadDir(temporary); len(left) > 0 || err != nil {
+			t.Errorf("something is left behind: %v %v", left, err)
+		}
+	})
 	return []string{"PATH=" + bin + ":" + os.Getenv("PATH"), "HOME=" + home, "LC_ALL=C.UTF-8", "TZ=UTC", "NO_COLOR=1",
 		"GIT_CONFIG_GLOBAL=/dev/null", "GIT_CONFIG_SYSTEM=/dev/null", "GIT_TERMINAL_PROMPT=0", "GIT_EDITOR=true",
-		"GIT_AUTHOR_NAME=Lead keeper", "GIT_AUTHOR_EMAIL=lead@quillmoor.example", "GIT_COMMITTER_NAME=Lead keeper", "GIT_COMMITTER_EMAIL=lead@quillmoor.example"}
+		"GIT_AUTHOR_NAME=Lead keeper", "GIT_AUTHOR_EMAIL=lead@quillmoor.example", "GIT_COMMITTER_NAME=Lead keeper", "GIT_COMMITTER_EMAIL=lead@quillmoor.example", "TMPDIR=" + temporary}
 }
 
 // inGit is a new repository in a folder.

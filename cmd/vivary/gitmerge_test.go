@@ -117,6 +117,44 @@ func TestLogsMerge(t *testing.T) {
 	}
 }
 
+// What git could not merge is told of as that, in a plan and in a log for which nobody told git
+// how: its lines count.
+func TestConflictsAreNamed(t *testing.T) {
+	c := twoKeepers(t)
+	c.git("rm", "-q", ".gitattributes")
+	c.commit("no attributes")
+	change := func(amount, log string) func() {
+		return func() {
+			c.write("enclosures/burrow-a.care.hcl", strings.Replace(c.read("enclosures/burrow-a.care.hcl"), `"60 ml"`, amount, 1))
+			c.add("records/2026.care.log", log+"\n")
+		}
+	}
+	c.git("config", "merge.conflictStyle", "diff3")
+	c.git("checkout", "-q", "-b", "relief")
+	change(`"70 ml"`, "2026-11-24 by relief burrow-a counted 1")()
+	c.commit("relief")
+	c.git("checkout", "-q", "main")
+	change(`"80 ml"`, "2026-11-24 by me burrow-b died")()
+	c.commit("lead")
+	if out, err := c.try("git", "merge", "relief"); err == nil {
+		t.Fatalf("no conflict: %s", out)
+	}
+	out := c.vivary(refused, "check")
+	for _, want := range []string{"records/2026.care.log:3:1: urgent: git could not merge this log", "enclosures/burrow-a.care.hcl:46:1: error: git could not merge this", "3 more places: enclosures", "3 more places: records"} {
+		if !strings.Contains(out, want) {
+			t.Errorf("%q is not said:\n%s", want, out)
+		}
+	}
+	if got := strings.Join(met(out), " "); strings.Contains(got, "twice") {
+		t.Errorf("more is said of it: %s", got)
+	}
+	c.write("enclosures/burrow-a.care.hcl", strings.Replace(c.git("show", "main:enclosures/burrow-a.care.hcl"), `"80 ml"`, `"75 ml"`, 1))
+	c.vivary(fine, "check")
+	if out := c.vivary(refused, "note", "burrow-b", "counted", "4"); !strings.Contains(out, "there are 3") {
+		t.Errorf("a line of the log beside a mark does not count: %s", out)
+	}
+}
+
 // What was done before an animal died may stand after it, since git knows no hours: that is
 // worth a word where no time tells, and no harm.
 func TestFedAndDeadOnOneDay(t *testing.T) {

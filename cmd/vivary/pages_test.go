@@ -157,7 +157,7 @@ func TestPagesAreTrue(t *testing.T) {
 			case "sh":
 				commands = append(commands, f)
 			case "bash", "nginx":
-				if name != servingPage { // TestServing runs what is there
+				if name != servingPage && name != gitPage { // TestServing and TestGitPage run what is there
 					t.Errorf("%s: nothing runs this block", f.name())
 				}
 			default:
@@ -368,7 +368,7 @@ func TestLinks(t *testing.T) {
 
 // The README and the how-to list what they hold, all of it and in its order.
 func TestContents(t *testing.T) {
-	for _, name := range []string{"README.md", "examples/HOWTO.md", servingPage} {
+	for _, name := range []string{"README.md", "examples/HOWTO.md", servingPage, gitPage} {
 		var want []string
 		for _, h := range regexp.MustCompile(`(?m)^## (.+)$`).FindAllStringSubmatch(page(t, name), -1) {
 			want = append(want, "["+h[1]+"](#"+anchor(h[1])+")")

@@ -46,6 +46,7 @@ const (
 	Stray                            // a character that means nothing
 	NotAnItem                        // a line that is neither a block nor name = value
 	Prose                            // a line of words
+	Conflict                         // a line by which git marks what it could not merge
 	Unended                          // a block without its }
 	ExtraEnd                         // a } too many
 	OpenComment                      // a comment without its */

@@ -221,6 +221,9 @@ func (p *parser) item(in *Block) {
 		p.advance()
 		p.item(in)
 		return
+	case IsConflict(p.lineFrom(name.line)):
+		p.pass(Conflict)
+		return
 	default:
 		p.pass(NotAnItem)
 		return

@@ -105,6 +105,17 @@ func (p *parser) passFrom(from token, f Flaw, edits ...finding.Edit) {
 	}
 }
 
+// IsConflict reports whether a line is one of those with which git marks the sides of what it
+// could not merge.
+func IsConflict(line []byte) bool {
+	for _, mark := range []string{"<<<<<<<", "|||||||", "=======", ">>>>>>>"} {
+		if rest, ok := bytes.CutPrefix(line, []byte(mark)); ok {
+			return len(rest) == 0 || rest[0] == ' '
+		}
+	}
+	return false
+}
+
 // lineFrom is the rest of a line, without blanks at its end.
 func (p *parser) lineFrom(from int) []byte {
 	return bytes.TrimRight(p.s.src[from:p.s.lineEnd(from)], " \t\r")
