@@ -20,6 +20,7 @@ type compareForm struct {
 	Sum     string        `json:"sum"`
 	Changes []pieceForm   `json:"changes"`
 	Animals []effectForm  `json:"animals"`
+	Rounds  []walkForm    `json:"rounds"`
 	People  []workForm    `json:"people"`
 	Care    []careForm    `json:"care"`
 	Phones  []phoneForm   `json:"calendars"`
@@ -60,6 +61,13 @@ type effectForm struct {
 	Severity   string   `json:"severity,omitempty"`
 	Under      []string `json:"under,omitempty"`
 	Causes     []int    `json:"causes"` // places in changes
+}
+
+type walkForm struct {
+	Round  string `json:"round"`
+	Was    string `json:"was,omitempty"`
+	Is     string `json:"is,omitempty"`
+	Causes []int  `json:"causes"`
 }
 
 type workForm struct {
@@ -111,7 +119,7 @@ type movedForm struct {
 
 func compareForms(r *compare.Report, was, is string) compareForm {
 	out := compareForm{envelope: begin("compare"), Was: was, Is: is, Today: r.Is.Today.String(), Outcome: [...]string{fine: "none", refused: "harm", pressing: "change"}[differs(r)], Sum: r.Sum(),
-		Changes: []pieceForm{}, Animals: []effectForm{}, People: []workForm{}, Care: []careForm{}, Phones: []phoneForm{}, Laid: r.Laid}
+		Changes: []pieceForm{}, Animals: []effectForm{}, Rounds: []walkForm{}, People: []workForm{}, Care: []careForm{}, Phones: []phoneForm{}, Laid: r.Laid}
 	idle := map[int]bool{}
 	for _, i := range r.Idle {
 		idle[i] = true
@@ -131,6 +139,9 @@ func compareForms(r *compare.Report, was, is string) compareForm {
 			j.Rule, j.Severity = e.Found.Rule.ID, e.Found.Severity.String()
 		}
 		out.Animals = append(out.Animals, j)
+	}
+	for _, x := range r.Rounds {
+		out.Rounds = append(out.Rounds, walkForm{x.Round, x.Was, x.Is, orEmpty(x.Cause)})
 	}
 	for _, x := range r.People {
 		out.People = append(out.People, workForm{x.Keeper, tenth(x.Was), tenth(x.Is), x.LiveWas, x.LiveIs, x.Skills, x.Unasked, dayOf(x.From), orEmpty(x.Cause)})

@@ -11,6 +11,7 @@ import (
 	"vivary/compile/identity"
 	"vivary/compile/prove"
 	"vivary/compile/roster"
+	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema/civil"
 	"vivary/schema/wording"
@@ -41,10 +42,11 @@ func sameBox(was, is *compile.Result, p pair) bool {
 // differ compares the facts of an enclosure.
 func (r *Report) differ(p pair) []Effect {
 	var out []Effect
+	peopled := false // others live there, or in another stage
 	// What physics says follows from the plan and from what was measured.
 	x, y := r.Was.Lives[p.was], r.Is.Lives[p.is]
 	still := x.Plan.SameAs(y.Plan) && slices.Equal(x.Measured, y.Measured)
-	a, b := factsOf(r.Was, p.was, !still), factsOf(r.Is, p.is, !still)
+	a, b := factsOf(r.Was, p.was, r.Is.Plan.Units, !still), factsOf(r.Is, p.is, r.Is.Plan.Units, !still)
 	for len(a) > 0 || len(b) > 0 {
 		order := 0
 		switch {
@@ -63,8 +65,16 @@ func (r *Report) differ(p pair) []Effect {
 			y, b = &b[0], b[1:]
 		}
 		if x == nil || y == nil || !x.same(y) {
-			out = append(out, r.effect(p, x, y))
+			e := r.effect(p, x, y)
+			e.alone = x == nil || y == nil
+			peopled = peopled || strings.HasPrefix(e.keys[0].fact, "animals ")
+			out = append(out, e)
 		}
+	}
+	if peopled { // what they take comes and goes with them
+		out = slices.DeleteFunc(out, func(e Effect) bool {
+			return e.alone && e.Way == Otherwise && (e.Topic == Needs || e.Topic == Food || e.keys[0].fact == "room" || e.keys[0].fact == "water")
+		})
 	}
 	return out
 }
@@ -91,6 +101,8 @@ func (r *Report) effect(p pair, x, y *fact) Effect {
 	case x == nil || y == nil || x.limit == y.limit:
 	case e.Was == e.Is:
 		e.Was, e.Is, e.Limit = "limit "+orNone(x.limit), "limit "+orNone(y.limit), ""
+	case e.Limit == "":
+		e.Limit = "none, was " + x.limit
 	default:
 		e.Limit += ", was " + orNone(x.limit)
 	}
@@ -188,6 +200,7 @@ type said struct {
 	*finding.Finding
 	enclosure string // its first name
 	name      string
+	by        *plan.Accept // that silences it, or nil
 }
 
 // findings are those of a compilation, one for each enclosure that each is about, by what they
@@ -198,15 +211,20 @@ func findings(r *compile.Result) map[key][]said {
 		id[l.Plan.Name.V] = identity.Enclosure(l.Plan)
 	}
 	out := map[key][]said{}
-	all := r.Single()
-	for i := range all {
-		f := &all[i]
+	add := func(f *finding.Finding, by *plan.Accept) {
 		if f.Severity == finding.Advice {
-			continue // worth knowing, and no change for the animals
+			return // worth knowing, and no change for the animals
 		}
-		s := said{f, id[f.In.Name], f.In.Name}
+		s := said{f, id[f.In.Name], f.In.Name, by}
 		k := key{s.enclosure, "rule " + f.Rule.ID}
 		out[k] = append(out[k], s)
+	}
+	all := r.Single()
+	for i := range all {
+		add(&all[i], nil)
+	}
+	for i := range r.Accepted {
+		add(&r.Accepted[i].Finding, r.Accepted[i].By)
 	}
 	return out
 }
@@ -236,40 +254,42 @@ func (r *Report) found() []Effect {
 	return out
 }
 
-// cameAndWent are the effects of what is found by one rule in one enclosure.
+// cameAndWent are the effects of what is found by one rule in one enclosure. What is accepted, with
+// a reason and until a day, is told as such, and is no better for it.
 func (r *Report) cameAndWent(k key, was, is []said) (out []Effect) {
 	took := make([]bool, len(was))
-	same := func(f *finding.Finding, fits func(o *finding.Finding) bool) *finding.Finding {
+	find := func(fits func(o *said) bool) *said {
 		for i := range was {
-			if !took[i] && fits(was[i].Finding) {
+			if !took[i] && fits(&was[i]) {
 				took[i] = true
-				return was[i].Finding
+				return &was[i]
 			}
 		}
 		return nil
 	}
 	var left []said
 	for _, s := range is {
-		if same(s.Finding, func(o *finding.Finding) bool {
-			return o.Severity == s.Severity && named(o.Text, was) == named(s.Text, is)
+		if find(func(o *said) bool {
+			return o.Severity == s.Severity && (o.by == nil) == (s.by == nil) &&
+				(named(o.Text, was) == named(s.Text, is) || r.Was.Plan.Units != r.Is.Plan.Units) // who counts otherwise says the same
 		}) == nil {
 			left = append(left, s)
 		}
 	}
 	for _, s := range left {
-		e := Effect{Topic: topicOf(s.Rule), Of: of(s.name), Name: s.Rule.ID, Is: alone(s), Limit: s.Limit, Found: s.Finding, keys: []key{k}}
-		old := same(s.Finding, func(*finding.Finding) bool { return true })
+		e := Effect{Topic: topicOf(s.Rule), Of: of(s.name), Name: s.Rule.ID, Is: s.words(), Limit: s.Limit, Found: s.Finding, keys: []key{k}}
+		old := find(func(*said) bool { return true })
 		if old != nil {
-			e.Was = alone(said{old, s.enclosure, was[0].name})
+			e.Was = old.words()
 		}
 		switch {
-		case old == nil && harms(s.Finding):
-			e.Way = Harm
-		case old == nil:
+		case s.by != nil && old == nil:
 			e.Way = Worse
-		case harms(s.Finding) && !harms(old):
+		case s.by != nil || old != nil && old.by != nil && !s.harms():
+			e.Way = Otherwise
+		case s.harms() && (old == nil || !old.harms()):
 			e.Way = Harm
-		case s.Severity > old.Severity:
+		case old == nil || s.Severity > old.Severity:
 			e.Way = Worse
 		case s.Severity < old.Severity:
 			e.Way = Better
@@ -280,14 +300,23 @@ func (r *Report) cameAndWent(k key, was, is []said) (out []Effect) {
 	}
 	for i, s := range was {
 		if !took[i] {
-			out = append(out, Effect{Way: Better, Topic: topicOf(s.Rule), Of: of(s.name), Name: s.Rule.ID, Was: alone(s), Found: s.Finding, keys: []key{k}})
+			out = append(out, Effect{Way: Better, Topic: topicOf(s.Rule), Of: of(s.name), Name: s.Rule.ID, Was: s.words(), Found: s.Finding, keys: []key{k}})
 		}
 	}
 	return out
 }
 
-// alone is what a finding says, without the name of its enclosure, which stands beside it.
-func alone(s said) string { return strings.TrimPrefix(s.Text, s.name+": ") }
+// harms reports whether a finding is harm: it refuses, or is urgent, and nobody accepts it.
+func (s *said) harms() bool { return s.Severity >= finding.Urgent && s.by == nil }
+
+// words are what a finding says, without the name of its enclosure, which stands beside it.
+func (s *said) words() string {
+	text := strings.TrimPrefix(s.Text, s.name+": ")
+	if s.by != nil {
+		text += "; accepted until " + s.by.Until.V.Words() + ": " + wording.Line(s.by.Because.V)
+	}
+	return text
+}
 
 // named is what a finding says, whatever its enclosure is called.
 func named(text string, all []said) string {
@@ -303,9 +332,6 @@ func of(name string) []string {
 	}
 	return []string{name}
 }
-
-// harms reports whether a finding is harm: it refuses, or is urgent.
-func harms(f *finding.Finding) bool { return f.Severity >= finding.Urgent }
 
 // topicOf is what a rule is about.
 func topicOf(rule *finding.Rule) Topic {

@@ -103,7 +103,7 @@ func layers(r *compile.Result, i int, into map[string]bool) {
 // enclosureOf is the first name of the enclosure that a piece is of, or "". Lines of a log that
 // say something of two enclosures are of none.
 func (w *trials) enclosureOf(p *change.Piece) string {
-	if p.Type != "enclosure" && !p.Log() {
+	if p.Type != "enclosure" && !p.Log() || p.Between {
 		return ""
 	}
 	if w.ids == nil {
@@ -246,7 +246,10 @@ func (w *trials) needed(open []int) map[int]bool {
 // those of the others. Each is by itself where an effect is about the collection.
 func (w *trials) beside(open []int) (out [][]int) {
 	needed := w.needed(open)
-	alone := slices.ContainsFunc(open, func(i int) bool { return w.r.Effects[i].keys[0].enclosure == "" })
+	alone := slices.ContainsFunc(open, func(i int) bool {
+		id := w.r.Effects[i].keys[0].enclosure
+		return id == "" || len(w.own[id])+len(w.shared)+len(w.sheets(id)) == 0 // any of them may have brought it
+	})
 	for _, x := range w.r.pair {
 		n := 0
 		for _, p := range w.own[x.id] {
@@ -296,6 +299,9 @@ func (r *Report) idle() {
 	}
 	for i := range r.Effects {
 		mark(r.Effects[i].Cause)
+	}
+	for i := range r.Rounds {
+		mark(r.Rounds[i].Cause)
 	}
 	for i := range r.People {
 		mark(r.People[i].Cause)

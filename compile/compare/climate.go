@@ -23,7 +23,7 @@ func (w *facts) climate() {
 		w.written()
 		return
 	}
-	deg := e.Degrees()
+	deg := w.units.Of(quantity.Celsius)
 	limit := func(hard string, low, high climate.Celsius) string {
 		if !b.Limited() {
 			return ""
@@ -51,7 +51,7 @@ func (w *facts) climate() {
 // room is the floor that there is, for what the animals take.
 func (w *facts) room() {
 	if g, ok := growth.Of(w.l, w.r.Plan, w.r.Today); ok && g.Now.Sized && g.Now.Floor > 0 {
-		u := w.l.Plan.Units.Of(quantity.SquareCentimetre)
+		u := w.units.Of(quantity.SquareCentimetre)
 		w.add(fact{key: "room", topic: Company, name: "floor", text: quantity.Format(g.Now.Has, u) + " for what takes " + quantity.Format(g.Now.Floor, u),
 			rank: g.Now.Floor / g.Now.Has, harm: !g.Now.Fits()})
 	}
@@ -61,7 +61,7 @@ func (w *facts) room() {
 func (w *facts) water() {
 	e := w.l.Plan
 	water := roster.PouredInto(w.r.Roster.Of[w.i], w.r.Horizon, balance.DishHolds(e))
-	if ml := e.Units.Of(quantity.Millilitre); water.Day > 0 {
+	if ml := w.units.Of(quantity.Millilitre); water.Day > 0 {
 		w.add(fact{key: "water", topic: Damp, name: "water brought in", text: "about " + quantity.Format(quantity.Significant(water.Day, 2), ml) + " a day", rank: unranked})
 	}
 }
@@ -71,10 +71,10 @@ func (w *facts) written() {
 	e := w.l.Plan
 	if c := e.Climate; c != nil {
 		if c.WarmEnd.Set() {
-			w.aim("warm end", "warm end aimed for", c.WarmEnd.V, e.Degrees(), "")
+			w.aim("warm end", "warm end aimed for", c.WarmEnd.V, w.units.Of(quantity.Celsius), "")
 		}
 		if c.CoolEnd.Set() {
-			w.aim("cool end", "cool end aimed for", c.CoolEnd.V, e.Degrees(), "")
+			w.aim("cool end", "cool end aimed for", c.CoolEnd.V, w.units.Of(quantity.Celsius), "")
 		}
 		if c.Humidity.Set() {
 			w.humidity(c.Humidity.V)

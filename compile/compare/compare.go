@@ -60,6 +60,7 @@ type Effect struct {
 	Under []string
 
 	keys    []key
+	alone   bool         // it is in one of the two alone
 	was, is horizon.Days // on which it was and is, nil where that is every day
 }
 
@@ -74,6 +75,7 @@ type Report struct {
 	Laid    []string
 	// Effects are those for the animals, the worst first.
 	Effects []Effect
+	Rounds  []Walk
 	People  []Work
 	Care    []Care
 	Phones  []Phone
@@ -110,6 +112,7 @@ func Of(was, is, then *compile.Result, changes *change.Changes, try Try) *Report
 	r.causes(try)
 	r.asItWas()
 	r.Effects = r.together(r.Effects)
+	r.rounds()
 	r.people()
 	r.phones()
 	r.idle()
@@ -135,7 +138,7 @@ func (r *Report) asItWas() {
 		i, there := at[k.enclosure]
 		if there && e.Found == nil && e.Was != "" {
 			if known[k.enclosure] == nil {
-				known[k.enclosure] = factsOf(r.then, i, true)
+				known[k.enclosure] = factsOf(r.then, i, r.Is.Plan.Units, true)
 			}
 			for _, f := range known[k.enclosure] {
 				if f.key == k.fact {

@@ -12,6 +12,7 @@ import (
 	"vivary/compile/life"
 	"vivary/compile/roster"
 	"vivary/schema/civil"
+	"vivary/schema/quantity"
 	"vivary/schema/wording"
 )
 
@@ -59,9 +60,10 @@ type fact struct {
 // unranked is the rank of what is neither better nor worse.
 var unranked = math.NaN()
 
-// factsOf are the facts of r.Lives[i], by key; without those of physics where these are not asked.
-func factsOf(r *compile.Result, i int, physics bool) []fact {
-	w := &facts{r: r, i: i, l: r.Lives[i]}
+// factsOf are the facts of r.Lives[i], by key, in some units; without those of physics where these
+// are not asked.
+func factsOf(r *compile.Result, i int, u quantity.Units, physics bool) []fact {
+	w := &facts{r: r, i: i, l: r.Lives[i], units: u}
 	w.needs()
 	w.company()
 	w.room()
@@ -79,10 +81,12 @@ func factsOf(r *compile.Result, i int, physics bool) []fact {
 
 // facts are those of one enclosure in the making.
 type facts struct {
-	r   *compile.Result
-	i   int
-	l   *life.Enclosure
-	all []fact
+	r *compile.Result
+	i int
+	l *life.Enclosure
+	// units are those of the second collection: that one counts otherwise is no change.
+	units quantity.Units
+	all   []fact
 }
 
 func (w *facts) add(f fact) { w.all = append(w.all, f) }

@@ -217,6 +217,14 @@ const longest = 70
 func (r *Report) peopleSection() Section {
 	s := Section{Head: "For the people"}
 	p := Part{}
+	for i := range r.Rounds {
+		w := &r.Rounds[i]
+		text := becomes(w.Was, w.Is)
+		if w.Was == "" {
+			text = "new, " + w.Is
+		}
+		p.Lines = append(p.Lines, Line{Where: w.Shown, Text: text})
+	}
 	for i := range r.People {
 		w := &r.People[i]
 		text := fmt.Sprintf("%.0f → %.0f minutes a week", w.Was, w.Is)

@@ -16,9 +16,6 @@ var byNeed = map[*schema.NeedName]*finding.Rule{
 	schema.NeedLeftovers: ruleLeftovers, schema.NeedHeat: ruleNoHeatCheck, schema.NeedCleaning: ruleNoCleaning, schema.NeedDeviceTest: ruleNoDeviceTest,
 }
 
-// RuleOf is the rule about a need that is not met in time, or nil.
-func RuleOf(need *schema.NeedName) *finding.Rule { return byNeed[need] }
-
 // NeedOf is the need that a rule is about, or nil.
 func NeedOf(rule *finding.Rule) *schema.NeedName {
 	for need, r := range byNeed {

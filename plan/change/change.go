@@ -41,6 +41,8 @@ type Piece struct {
 	Was, Is Side
 	// Library says that it is no text of the collection, but of the sheets by which it is judged.
 	Library bool
+	// Between says that lines of a log are of animals that went from one enclosure to another.
+	Between bool
 	// Lines are the lines of a log that came; Gone are those that are no more.
 	Lines, Gone []Side
 

@@ -3,6 +3,7 @@ package change
 import (
 	"vivary/plan"
 	"vivary/plan/finding"
+	"vivary/schema"
 )
 
 // logs finds the lines that came to the logs or went: a log is a set of facts, in whichever
@@ -31,6 +32,7 @@ func (c *Changes) logs(a, b *plan.Collection) {
 		}
 		p := piece(l.of)
 		p.Lines = append(p.Lines, l.side)
+		p.Between = p.Between || l.event.Word.After == schema.AfterEnclosure
 		p.adds = append(p.adds, added{l.side.File, l.side.Text + "\n"})
 		if !p.Is.Written() {
 			p.Is = l.side
@@ -48,6 +50,7 @@ func (c *Changes) logs(a, b *plan.Collection) {
 		}
 		p := piece(l.of)
 		p.Gone = append(p.Gone, l.side)
+		p.Between = p.Between || l.event.Word.After == schema.AfterEnclosure
 		p.edits = append(p.edits, finding.Edit{At: l.event.At})
 		if !p.Was.Written() {
 			p.Was = l.side

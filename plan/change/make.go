@@ -56,20 +56,6 @@ func (c *Changes) With(pieces ...int) (map[string][]byte, bool) {
 	return out, true
 }
 
-// Files are the names of all files in which the pieces are made.
-func (c *Changes) Files() (out []string) {
-	for i := range c.Pieces {
-		for _, e := range c.Pieces[i].edits {
-			out = append(out, c.a.Files.Name(e.At.File))
-		}
-		for _, x := range c.Pieces[i].adds {
-			out = append(out, x.file)
-		}
-	}
-	slices.Sort(out)
-	return slices.Compact(out)
-}
-
 // needed adds to pieces those that bring what they name.
 func (c *Changes) needed(pieces []int) []int {
 	out := slices.Clone(pieces)

@@ -1,0 +1,75 @@
+package compare
+
+import (
+	"slices"
+	"strings"
+
+	"vivary/compile"
+	"vivary/compile/identity"
+	"vivary/plan"
+	"vivary/schema/wording"
+)
+
+// Walk is what changes of a round itself.
+type Walk struct {
+	Round   string // by name
+	Shown   string
+	Was, Is string // its time, whose it is and within how long it is done; "" where it is not there
+	Cause   []int
+}
+
+// rounds compares the rounds of the plans.
+func (r *Report) rounds() {
+	was := map[string]*plan.Round{}
+	for _, x := range r.Was.Plan.Rounds {
+		was[identity.Round(x)] = x
+	}
+	add := func(o, x *plan.Round) {
+		w := Walk{}
+		if o != nil {
+			w.Round, w.Shown, w.Was = o.Name.V, o.Shown(), told(r.Was, o)
+		}
+		if x != nil {
+			w.Round, w.Shown, w.Is = x.Name.V, x.Shown(), told(r.Is, x)
+		}
+		if w.Was == w.Is {
+			return
+		}
+		for i := range r.Pieces {
+			if p := &r.Pieces[i]; p.Type == "round" && (p.Name == w.Round || o != nil && p.Name == o.Name.V) {
+				w.Cause = append(w.Cause, i)
+			}
+		}
+		r.Rounds = append(r.Rounds, w)
+	}
+	for _, x := range r.Is.Plan.Rounds {
+		id := identity.Round(x)
+		add(was[id], x)
+		delete(was, id)
+	}
+	for _, x := range r.Was.Plan.Rounds {
+		if was[identity.Round(x)] == x {
+			add(x, nil)
+		}
+	}
+}
+
+// told says when a round is, whose it is and how long it may take.
+func told(r *compile.Result, x *plan.Round) string {
+	parts := []string{"at " + wording.Clock(x.Clock.V, r.Plan.Units)}
+	if len(x.On) > 0 {
+		var days []string
+		for _, d := range x.On {
+			days = append(days, d.V.String())
+		}
+		slices.Sort(days)
+		parts = append(parts, "on "+wording.And(days))
+	}
+	if x.Keeper.Set() {
+		parts = append(parts, keeper(r.Plan, x.Keeper.V))
+	}
+	if x.Within.Set() {
+		parts = append(parts, "within "+x.Within.V.String())
+	}
+	return strings.Join(parts, ", ")
+}
