@@ -173,8 +173,13 @@ func (r *resolver) inOrder(all []Event) {
 	}
 }
 
+// saysNoMore are words of which a second line of a day in the same words says nothing new:
+// nobody is one more or one less by it, and a merge can leave a copy.
+var saysNoMore = []*schema.LogWord{schema.WordDone, schema.WordSkipped, schema.WordFed, schema.WordRefused, schema.WordSeen, schema.WordCounted,
+	schema.WordMeasured, schema.WordWeighed, schema.WordRemark, schema.WordWithdrawn}
+
 // once leaves out lines that stand twice. Merging by union in git can leave a line in
-// two files; within one it is worth saying.
+// two files, or twice in one; there it is worth saying where two may have been meant.
 func (r *resolver) once(all []Event) []Event {
 	out := all[:0]
 	seen := make(map[string]source.ID, len(all))
@@ -186,7 +191,7 @@ func (r *resolver) once(all []Event) []Event {
 			out = append(out, e)
 			continue
 		}
-		if file == e.At.File {
+		if file == e.At.File && !e.Keeper.Set() && !slices.Contains(saysNoMore, e.Word) {
 			r.found.Add(finding.Finding{Rule: ruleLogRepeat, At: e.At, Once: "log-repeat",
 				Text:  "the same line stands twice in this file, and counts once",
 				Write: "nothing; or, where it happened twice, how many (died 2) or a time after the day"})

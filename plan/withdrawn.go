@@ -39,7 +39,7 @@ func (r *resolver) takenBack(all []Event) []Event {
 	}
 	gone := make([]bool, len(all))
 	by, copies := r.sayings(all), r.copies(all)
-	worked := map[string]bool{} // lines that took something back, by what they take back
+	worked := map[string]*Event{} // lines that took something back, by what they take back
 	for i := len(all) - 1; i >= 0; i-- {
 		w := &all[i]
 		if w.Word != schema.WordWithdrawn || gone[i] {
@@ -50,9 +50,13 @@ func (r *resolver) takenBack(all []Event) []Event {
 		hit := r.meant(all, gone, i, by)
 		switch {
 		case hit >= 0:
-			worked[line] = true
+			if o := worked[line]; o != nil && o.By.V != w.By.V {
+				r.found.Add(finding.Finding{Rule: ruleLogWithdrawn, At: o.At, Text: quote(strings.Join(takesBack(w).words, " ")) + " is taken back by two people, and of two such lines neither counts any more",
+					Write: "the one that was right, once more as it stands, where only one was wrong", Also: []finding.Related{{At: w.At, Text: "the other line"}}})
+			}
+			worked[line] = w
 			r.strike(all, gone, i, hit, copies)
-		case !worked[line]:
+		case worked[line] == nil:
 			r.found.Add(finding.Finding{Rule: ruleLogWithdrawn, At: w.At, Text: "nothing is taken back: no line about these animals says " + quote(strings.Join(takesBack(w).words, " ")),
 				Write: "the word as it stands in the log, and its day: withdrawn moult 2026-11-02"})
 		}

@@ -44,6 +44,9 @@ const atOnce = 60
 // what the other wrote. Whoever wrote a line that names nobody may be anybody.
 func strangers(a, b *plan.Event) bool { return a.By.V != b.By.V }
 
+// named reports whether two lines are of two people for certain.
+func named(a, b *plan.Event) bool { return strangers(a, b) && a.By.Set() && b.By.Set() }
+
 // timed reports whether it is known which of two lines of a day was later.
 func timed(a, b *plan.Event) bool { return a.Clock.Set() && b.Clock.Set() }
 
@@ -107,7 +110,7 @@ func (r *reader) meals(t *track, e *plan.Event) {
 	if t.meal != nil && t.meal.on != e.Date {
 		t.meal = nil
 	}
-	if o := t.told.on(other, e); o != nil && t.now() == 1 && strangers(o, e) && !timed(o, e) {
+	if o := t.told.on(other, e); o != nil && t.now() == 1 && named(o, e) && !timed(o, e) {
 		t.meal = &doubt{see(e), finding.Finding{Rule: ruleDiffer, At: e.At,
 			Text:  "fed and refused are both said of " + t.Animals.Name.V + " on " + e.Date.Words() + ", by two people, and no time says which was later",
 			Write: "what comes of the next meal; or, where one is wrong, " + r.withdrawal(e),
@@ -129,7 +132,7 @@ func (k *heads) differ(n, total, hidden int, e *plan.Event) {
 	}
 	o := k.last
 	k.last = &headcount{e, n, total}
-	if o == nil || o.Date != e.Date || o.n == n || o.total != total || min(o.n, n) >= total-hidden || !strangers(o.Event, e) || timed(o.Event, e) {
+	if o == nil || o.Date != e.Date || o.n == n || o.total != total || min(o.n, n) >= total-hidden || !named(o.Event, e) || timed(o.Event, e) {
 		return
 	}
 	k.doubt = &doubt{see(e), finding.Finding{Rule: ruleDiffer, At: e.At,
