@@ -56,18 +56,31 @@ func (c *Changes) With(pieces ...int) (map[string][]byte, bool) {
 	return out, true
 }
 
-// needed adds to pieces those that bring what they name.
+// needed adds to pieces those that bring what they name: blocks that others name, names that were
+// changed, and the enclosures that lines of a log are about.
 func (c *Changes) needed(pieces []int) []int {
 	out := slices.Clone(pieces)
 	for k := 0; k < len(out); k++ {
-		text := c.Pieces[out[k]].Is.Text
+		p := &c.Pieces[out[k]]
 		for i := range c.Pieces {
-			p := &c.Pieces[i]
-			if p.Attr == "" && len(p.In) == 0 && !p.Was.Written() && slices.Contains(outer, p.Type) && !slices.Contains(out, i) && strings.Contains(text, `"`+p.Name+`"`) {
+			if q := &c.Pieces[i]; q.brings() && !slices.Contains(out, i) && p.names(q) {
 				out = append(out, i)
 			}
 		}
 	}
 	slices.Sort(out)
 	return out
+}
+
+// brings reports whether a piece brings a name that others may stand for.
+func (p *Piece) brings() bool {
+	return len(p.In) == 0 && (p.Attr == "name" && p.Before != "" || p.Attr == "" && !p.Was.Written() && (slices.Contains(outer, p.Type) || p.Type == "enclosure"))
+}
+
+// names reports whether a piece names what another brings.
+func (p *Piece) names(q *Piece) bool {
+	if p.Log() {
+		return p.Name == q.Name || slices.ContainsFunc(p.Lines, func(l Side) bool { return slices.Contains(strings.Fields(l.Text), q.Name) })
+	}
+	return strings.Contains(p.Is.Text, `"`+q.Name+`"`)
 }

@@ -1,6 +1,8 @@
 package change
 
 import (
+	"errors"
+	"fmt"
 	"slices"
 	"strings"
 
@@ -12,18 +14,23 @@ import (
 // Over lays the text of a plan over a collection: a value that it has takes the place of the one
 // that is there, a block within another of the type and name that is there is laid over that, and
 // all else is added. Lines of a log are added to the logs. The texts are of the files that are
-// others then; the findings say what of it cannot be read.
-func Over(c *plan.Collection, name string, text []byte) (map[string][]byte, []finding.Finding) {
+// others then; the findings say what of it cannot be read, and the error why it says nothing.
+func Over(c *plan.Collection, name string, text []byte) (map[string][]byte, []finding.Finding, error) {
 	const trial = 1 << 20 // the id of a file that no collection has
 	if strings.HasSuffix(name, plan.LogSuffix) {
 		if found := plan.Unread(trial, text); len(found) > 0 {
-			return nil, found
+			return nil, found, nil
 		}
-		return map[string][]byte{free(c, name): text}, nil
+		return map[string][]byte{free(c, name): text}, nil, nil
 	}
 	tree := plan.TreeOf(trial, text)
-	if tree.Unfit || len(tree.Broken) > 0 || len(tree.Loose) > 0 || finding.Refuses(tree.Found) {
-		return nil, tree.Found
+	switch {
+	case tree.Unfit || len(tree.Broken) > 0 || finding.Refuses(tree.Found):
+		return nil, tree.Found, nil
+	case len(tree.Loose) > 0:
+		return nil, nil, fmt.Errorf("%q stands in no block of the trial: write it in the block of what it is about", tree.Loose[0].Name)
+	case len(tree.Blocks) == 0:
+		return nil, nil, errors.New("no block stands in the trial")
 	}
 	all := &Changes{a: c}
 	var there []stand
@@ -48,9 +55,9 @@ func Over(c *plan.Collection, name string, text []byte) (map[string][]byte, []fi
 	}
 	out, ok := all.With(pieces...)
 	if !ok {
-		return nil, nil
+		return nil, nil, errors.New("the trial says something twice of one thing: write it once")
 	}
-	return out, nil
+	return out, nil, nil
 }
 
 // repeats are blocks of which several of one name may stand side by side.

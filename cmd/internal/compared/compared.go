@@ -137,9 +137,9 @@ func Laid(disk afero.Fs, name string, text []byte) (afero.Fs, []finding.Finding,
 	if err != nil {
 		return nil, nil, err
 	}
-	texts, found := change.Over(c, name, text)
-	if len(found) > 0 {
-		return nil, found, nil
+	texts, found, err := change.Over(c, name, text)
+	if err != nil || len(found) > 0 {
+		return nil, found, err
 	}
 	over := afero.NewMemMapFs()
 	for path, text := range texts {
