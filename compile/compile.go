@@ -47,6 +47,7 @@ type Result struct {
 	boxes  []box
 	racked []finding.Finding // what was found of racks
 	single []finding.Finding // what Findings puts together
+	lacks  []finding.Finding // animals that the last calendars knew and the plan has not
 	told   roster.Told
 	checks *check.Collection
 }
@@ -101,7 +102,7 @@ func From(in Input) *Result {
 	all = unrefused(&in, all)
 	r.Remembers = len(in.Known) > 0
 	if r.Roster != nil {
-		all = append(all, r.missing(in.Known)...)
+		all = append(all, r.lacks...)
 		all, r.Accepted = accept(in.Plan, all, r.Today)
 		r.press(all)
 	}
@@ -135,7 +136,7 @@ func judged(in *Input) (*Result, []finding.Finding) {
 	k := keep(*in, r, shared)
 	r.live(shared, k)
 	all := slices.Concat(in.Loaded, found, r.Roster.Findings, r.racked, tooFar(c, r.Today))
-	return r, append(all, r.judge(k, in.Last)...)
+	return r, append(all, r.judge(k, in)...)
 }
 
 // live works out the animals and the entries of every enclosure, each alone.
@@ -175,8 +176,9 @@ func (r *Result) racks(shared *roster.Shared) []*roster.Rack {
 	return out
 }
 
-// judge checks and proves.
-func (r *Result) judge(k *kept, last *Result) []finding.Finding {
+// judge checks and proves, and looks for animals that are missing.
+func (r *Result) judge(k *kept, in *Input) []finding.Finding {
+	last := in.Last
 	r.checks = &check.Collection{Plan: r.Plan, Today: r.Today, Horizon: r.Horizon, Lives: r.Lives, Roster: r.Roster}
 	if k != nil {
 		r.checks.After(last.checks)
@@ -185,12 +187,16 @@ func (r *Result) judge(k *kept, last *Result) []finding.Finding {
 	stands := last != nil && k.checked(r.checks, last.checks)
 	r.Proofs = make([][]prove.Proof, len(r.Lives))
 	var all []finding.Finding
-	roster.Each(1+len(r.boxes), func(i int) {
-		if i == 0 { // the longest, beside the others
-			all = r.checks.Whole()
+	once := []func(){ // the longest first, beside the others
+		func() { all = r.checks.Whole() },
+		func() { r.lacks = r.missing(in.Known) },
+	}
+	roster.Each(len(once)+len(r.boxes), func(i int) {
+		if i < len(once) {
+			once[i]()
 			return
 		}
-		r.judgeBox(i-1, stands)
+		r.judgeBox(i-len(once), stands)
 	})
 	if !r.Plan.Complete() {
 		all = nil // what could not be read is missing everywhere

@@ -86,13 +86,7 @@ func latest(all []Known) []told {
 		}
 	}
 	slices.SortStableFunc(out, func(a, b told) int {
-		switch {
-		case plan.Naturally(a.Shown, b.Shown):
-			return -1
-		case plan.Naturally(b.Shown, a.Shown):
-			return 1
-		}
-		return cmp.Compare(a.IDs[0], b.IDs[0])
+		return cmp.Or(plan.Naturally(a.Shown, b.Shown), cmp.Compare(a.IDs[0], b.IDs[0]))
 	})
 	return out
 }

@@ -15,14 +15,11 @@ func walks(a, b Written[int], an, bn string) int {
 	case a.V != b.V:
 		return cmp.Compare(a.V, b.V)
 	}
-	return naturally(an, bn)
+	return Naturally(an, bn)
 }
 
-// Naturally reports whether a name stands before another as people number things: tub-2
-// before tub-10.
-func Naturally(a, b string) bool { return naturally(a, b) < 0 }
-
-func naturally(a, b string) int {
+// Naturally compares two names as people number things: tub-2 stands before tub-10.
+func Naturally(a, b string) int {
 	i, j := 0, 0
 	for i < len(a) && j < len(b) {
 		if digit(a[i]) && digit(b[j]) {

@@ -46,12 +46,13 @@ func (m *Memory) Of(r *compile.Result, asked Asked) []*List {
 	ticks := r.Roster.Ticks()
 	done := func(e *roster.Entry) bool { return ticks.Has(e, r.Horizon.Today) }
 	var out []*List
+	picksOf := r.Roster.PicksOf(asked.Keeper)
 	for _, round := range r.Roster.Rounds {
 		name := round.Name.V
 		if asked.Round != "" && name != asked.Round {
 			continue
 		}
-		picks := r.Roster.Picks(round, asked.Keeper)
+		picks := picksOf(round)
 		if len(picks) == 0 {
 			continue
 		}

@@ -162,6 +162,16 @@ func (s Days) Empty() bool {
 	return true
 }
 
+// Within reports whether every day is in t.
+func (s Days) Within(t Days) bool {
+	for i, w := range s {
+		if w&^t[i] != 0 {
+			return false
+		}
+	}
+	return true
+}
+
 // Keep removes every day that is not in t.
 func (s Days) Keep(t Days) {
 	for i := range s {

@@ -128,5 +128,8 @@ func TestDaysAreASet(t *testing.T) {
 		if a.Intersects(b) != meet {
 			t.Fatalf("they have a day in common: %v", a.Intersects(b))
 		}
+		if a.Within(b) != without.Empty() || !both.Within(b) {
+			t.Fatalf("one is within the other: %v", a.Within(b))
+		}
 	}
 }

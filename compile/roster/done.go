@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"slices"
 
+	"vivary/compile/life"
 	"vivary/plan"
 	"vivary/schema"
 	"vivary/schema/quantity"
@@ -88,8 +89,13 @@ func (e *Entry) doneBy(l *plan.Event) bool {
 func (d *Ticks) severalTimes(r *Roster) {
 	type care struct{ enclosure, name, group string }
 	of := map[care][]*Entry{}
+	var box *life.Enclosure
+	said := false // whether a line is about it
 	for e := range r.All() {
-		if d.events[e.Plan().Name.V] != nil && e.Days.Has(d.day) && e.Once == nil {
+		if e.Life != box {
+			box, said = e.Life, d.events[e.Plan().Name.V] != nil
+		}
+		if said && e.Days.Has(d.day) && e.Once == nil {
 			k := care{enclosure: e.Plan().Name.V, name: e.Name}
 			if e.Group != nil {
 				k.group = e.Group.Animals.Name.V

@@ -73,33 +73,41 @@ func newShows(s *Shared) *shows {
 
 // Picks returns what is done in a round, in walking order: all of it, or what one
 // keeper does of it.
-func (r *Roster) Picks(round *plan.Round, keeper string) []Pick {
+func (r *Roster) Picks(round *plan.Round, keeper string) []Pick { return r.PicksOf(keeper)(round) }
+
+// PicksOf returns Picks of a keeper, for several rounds.
+func (r *Roster) PicksOf(keeper string) func(*plan.Round) []Pick {
 	var mask map[string]horizon.Days
 	if keeper != "" {
 		mask = r.daysOf(func(who string) bool { return who == keeper })
 	}
-	out := make([]Pick, 0, len(r.In[round]))
-	for _, e := range r.In[round] {
-		days := e.Days
-		if keeper != "" {
-			days = done(e, mask)
+	return func(round *plan.Round) []Pick {
+		out := make([]Pick, 0, len(r.In[round]))
+		for _, e := range r.In[round] {
+			days := e.Days
+			if keeper != "" {
+				days = done(e, mask)
+			}
+			if !days.Empty() {
+				out = append(out, Pick{e, days})
+			}
 		}
-		if !days.Empty() {
-			out = append(out, Pick{e, days})
-		}
+		return out
 	}
-	return out
 }
 
 // done returns the days of an entry that are among those on which it is done by
-// whoever the days are of.
+// whoever the days are of. Where these are all of them, it is that very set.
 func done(e *Entry, of map[string]horizon.Days) horizon.Days {
-	out := e.Days.Clone()
-	if days, ok := of[e.Keeper]; ok {
-		out.Keep(days)
-	} else {
-		clear(out)
+	days, ok := of[e.Keeper]
+	if !ok {
+		return make(horizon.Days, len(e.Days))
 	}
+	if e.Days.Within(days) {
+		return e.Days
+	}
+	out := e.Days.Clone()
+	out.Keep(days)
 	return out
 }
 

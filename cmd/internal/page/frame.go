@@ -9,6 +9,7 @@ import (
 	"net/http"
 	"strconv"
 	"strings"
+	"sync/atomic"
 
 	"vivary/plan/finding"
 )
@@ -112,11 +113,17 @@ func (q *request) moment(t interface{ Unix() int64 }) string {
 // templates are the pages by their names, each with the frame around it.
 var templates = parse("day", "whole", "week", "tank", "log", "tanks", "calendars", "findings", "message", "public")
 
-func parse(names ...string) map[string]*template.Template {
-	out := map[string]*template.Template{}
+// sized is a page with about how many bytes it has.
+type sized struct {
+	*template.Template
+	size atomic.Int64
+}
+
+func parse(names ...string) map[string]*sized {
+	out := map[string]*sized{}
 	base := template.Must(template.New("").Funcs(template.FuncMap{"dict": dict, "add": func(a, b int) int { return a + b }}).ParseFS(files, "templates/frame.html", "templates/parts.html"))
 	for _, name := range names {
-		out[name] = template.Must(template.Must(base.Clone()).ParseFS(files, "templates/"+name+".html"))
+		out[name] = &sized{Template: template.Must(template.Must(base.Clone()).ParseFS(files, "templates/"+name+".html"))}
 	}
 	return out
 }
@@ -130,12 +137,16 @@ func dict(pairs ...any) map[string]any {
 	return out
 }
 
-// page makes a page.
+// page makes a page. There is room for one like the last of its kind, since that of a large
+// house would be copied again and again while it grows.
 func render(name string, data any) []byte {
 	var b bytes.Buffer
-	if err := templates[name].ExecuteTemplate(&b, "frame", data); err != nil {
+	t := templates[name]
+	b.Grow(int(t.size.Load()))
+	if err := t.ExecuteTemplate(&b, "frame", data); err != nil {
 		panic(err) // a template that does not go with its data, which tests find
 	}
+	t.size.Store(int64(b.Len() + b.Len()/16))
 	return b.Bytes()
 }
 

@@ -261,9 +261,28 @@ func (s *Server) Run(ctx context.Context, changes <-chan struct{}) {
 			return
 		case <-changes:
 		case <-s.kick:
+			s.quiet(ctx)
 		case <-wake.C:
 		}
 		wake.Stop()
 		s.Rebuild(ctx)
+	}
+}
+
+// quiet waits until nothing was noted for a blink, as is waited for an edit: whoever ticks
+// something off looks at the page next, and mostly ticks off more. Calendars are fetched hours
+// later, and are not made in the time of that page.
+func (s *Server) quiet(ctx context.Context) {
+	most := time.After(patience)
+	for {
+		select {
+		case <-s.kick:
+		case <-time.After(settle):
+			return
+		case <-most:
+			return
+		case <-ctx.Done():
+			return
+		}
 	}
 }

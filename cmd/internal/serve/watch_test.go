@@ -7,6 +7,7 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
+	"testing/synctest"
 	"time"
 
 	"vivary/cmd/internal/keys"
@@ -84,5 +85,39 @@ func TestQuiet(t *testing.T) {
 	case <-changes:
 		t.Error("building is taken for a change")
 	case <-time.After(600 * time.Millisecond):
+	}
+}
+
+// TestTicksSettle: calendars are built a blink after the last of several ticks, after a while
+// where somebody ticks on and on, and where the server ends nothing is waited for.
+func TestTicksSettle(t *testing.T) {
+	for _, x := range []struct {
+		ticks int
+		want  time.Duration
+	}{{0, settle}, {5, 5*settle/2 + settle}, {1000, patience}} {
+		synctest.Test(t, func(t *testing.T) {
+			s := &Server{kick: make(chan struct{}, 1)}
+			ctx, cancel := context.WithCancel(t.Context())
+			go func() {
+				for range x.ticks {
+					select {
+					case <-time.After(settle / 2):
+						s.kick <- struct{}{}
+					case <-ctx.Done():
+						return
+					}
+				}
+			}()
+			begun := time.Now()
+			s.quiet(ctx)
+			if got := time.Since(begun); got != x.want {
+				t.Errorf("after %d ticks it is waited for %v, not %v", x.ticks, got, x.want)
+			}
+			cancel()
+			s.quiet(ctx)
+			if got := time.Since(begun); got != x.want {
+				t.Errorf("at the end it is waited for %v more", got-x.want)
+			}
+		})
 	}
 }
