@@ -36,6 +36,19 @@ func (r *Result) Here(l *life.Enclosure) ical.Here {
 	return h
 }
 
+// Known is what calendars of the collection would tell of its animals, for whoever compiles it
+// again with a change.
+func (r *Result) Known() []Known {
+	if r.Roster == nil {
+		return nil
+	}
+	k := Known{Salt: Salt(r.Plan), Made: r.Now, Plan: true, Here: make([]ical.Here, 0, len(r.Lives))}
+	for _, l := range r.Lives {
+		k.Here = append(k.Here, r.Here(l))
+	}
+	return []Known{k}
+}
+
 func speciesID(salt string, e *plan.Enclosure) string {
 	return ical.Short(salt, "species", e.Species.V)
 }

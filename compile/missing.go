@@ -21,7 +21,8 @@ import (
 // on which the calendars were built, so that neither time nor anything that was logged of a
 // later day can refuse; and a line that was logged since explains what it can.
 
-var ruleMissing = &finding.Rule{ID: "animals-missing", Severity: finding.Error,
+// Missing is the rule about animals of which nothing says where they went.
+var Missing = &finding.Rule{ID: "animals-missing", Severity: finding.Error,
 	Title:   "Animals that the last calendars knew are not in the plan any more.",
 	Why:     "A file that was cut off, a block that was taken out by a slip, a name that was changed: the animals are still in their box, and nobody would be told to feed them.",
 	Source:  "the design of this program",
@@ -128,7 +129,7 @@ func (m *search) fewer(t *told, l *life.Enclosure) {
 	if lost <= 0 {
 		return
 	}
-	f := finding.Finding{Rule: ruleMissing, At: place(l.Plan), In: l.Plan.Box()}
+	f := finding.Finding{Rule: Missing, At: place(l.Plan), In: l.Plan.Box()}
 	name := l.Plan.Name.V
 	f.Text = fmt.Sprintf("%s had %s %s, and by the plan it has %d: nothing says what became of %d", quoted(t.Shown, name), wording.Animals(t.Animals), m.built(t), now, lost)
 	if planned < t.Planned {
@@ -230,7 +231,7 @@ func (m *search) sayAbsent() {
 		name = "NAME"
 	}
 	gone := "a gone block of the name " + strconv.Quote(name) + ", with that as because"
-	f := finding.Finding{Rule: ruleMissing, At: m.r.Plan.About.At}
+	f := finding.Finding{Rule: Missing, At: m.r.Plan.About.At}
 	if len(rest) == 1 {
 		f.Text = shown[0] + " had " + wording.Animals(n) + " " + m.built(first) + ", and the plan has it no more"
 		f.Write = "its block again; or, where the " + wording.Noun(n, "animal is", "animals are") + " not there any more, what became of " + wording.Noun(n, "it", "them") + ": " + gone
@@ -292,7 +293,7 @@ func (m *search) renamed(t *told) *life.Enclosure {
 // sayRenamed says that an enclosure may have another name now, with the line that says so.
 func (m *search) sayRenamed(t *told, name string, l *life.Enclosure) {
 	e := l.Plan
-	f := finding.Finding{Rule: ruleMissing, At: e.Name.At, In: e.Box(),
+	f := finding.Finding{Rule: Missing, At: e.Name.At, In: e.Box(),
 		Text: quoted(t.Shown, name) + " had " + wording.Animals(t.Animals) + " " + m.built(t) + ", and the plan has it no more. " + strconv.Quote(e.Name.V) + " is new and may be the same under another name",
 		Also: []finding.Related{{Text: "where it is another, put the old block back, or say in a gone block of the name " + strconv.Quote(name) + " what became of its animals"}}}
 	line := "formerly = " + strconv.Quote(name)

@@ -53,7 +53,7 @@ func FindRule(id string) *finding.Rule {
 }
 
 // own are the rules of this package.
-var own = []*finding.Rule{ruleAcceptUnknown, ruleAcceptNever, ruleAcceptOver, ruleAcceptLong, ruleTooFar, ruleMissing}
+var own = []*finding.Rule{ruleAcceptUnknown, ruleAcceptNever, ruleAcceptOver, ruleAcceptLong, ruleTooFar, Missing}
 
 //go:embed examples
 var examples embed.FS

@@ -114,6 +114,26 @@ func (c *Collection) WithoutLog() *Collection {
 	return &out
 }
 
+// Only returns the collection as if it had some of its enclosures alone. Those of a rack belong
+// together, and so do those between which animals were moved: what is said of one of them needs
+// the others. All else is shared.
+func (c *Collection) Only(some func(*Enclosure) bool) *Collection {
+	out := *c
+	out.Enclosures = nil
+	for _, e := range c.Enclosures {
+		if some(e) {
+			out.Enclosures = append(out.Enclosures, e)
+		}
+	}
+	out.Racks = nil
+	for _, k := range c.Racks {
+		if len(k.Enclosures) > 0 && !slices.ContainsFunc(k.Enclosures, func(e *Enclosure) bool { return !some(e) }) {
+			out.Racks = append(out.Racks, k)
+		}
+	}
+	return &out
+}
+
 // Enclosure returns the enclosure of that name, or nil.
 func (c *Collection) Enclosure(name string) *Enclosure { return c.enclosures[name] }
 

@@ -7,6 +7,7 @@ package compare
 
 import (
 	"slices"
+	"strings"
 
 	"vivary/compile"
 	"vivary/compile/horizon"
@@ -90,6 +91,7 @@ type Report struct {
 	pair  []pair
 	then  *compile.Result
 	named []func([]string) string // enclosures as their keeper knows them, in the second and the first
+	one   bool                    // it is of one enclosure
 }
 
 // Try compiles the first collection with some pieces made in it; nil where that cannot be done.
@@ -117,6 +119,27 @@ func Of(was, is, then *compile.Result, changes *change.Changes, try Try) *Report
 	r.phones()
 	r.idle()
 	return r
+}
+
+// OfOne is what Of says of one enclosure alone, by the name that it had first. Nothing is said of
+// people and phones; the pieces are those that may have to do with it.
+func OfOne(enclosure string, was, is *compile.Result, changes *change.Changes, try Try) *Report {
+	r := &Report{Was: was, Is: is, Pieces: changes.Pieces, one: true}
+	r.pair = slices.DeleteFunc(pairs(was, is), func(p pair) bool { return p.id != enclosure })
+	r.named = []func([]string) string{is.Printer().Named, was.Printer().Named}
+	r.Effects = slices.DeleteFunc(r.animals(), func(e Effect) bool { return e.keys[0].enclosure != enclosure && !r.misses(&e) })
+	r.causes(try)
+	r.Effects = r.together(r.Effects)
+	r.idle()
+	return r
+}
+
+// misses reports whether an effect says that nothing tells where the animals of the one enclosure
+// went, which is in the plan no more. It is said of all such enclosures at once.
+func (r *Report) misses(e *Effect) bool {
+	return e.Found != nil && e.Found.Rule == compile.Missing && slices.ContainsFunc(r.pair, func(p pair) bool {
+		return p.is < 0 && strings.Contains(e.Is, r.Was.Lives[p.was].Plan.Shown())
+	})
 }
 
 // understood reports whether all of a collection could be read.

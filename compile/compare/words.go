@@ -83,6 +83,9 @@ func (r *Report) Sections() (out []Section) {
 			out = append(out, s)
 		}
 	}
+	if r.one {
+		return out
+	}
 	if s := r.peopleSection(); len(s.Parts) > 0 {
 		out = append(out, s)
 	}
@@ -98,6 +101,9 @@ func (r *Report) Sections() (out []Section) {
 // line says one effect.
 func (r *Report) line(e *Effect) Line {
 	l := Line{Where: e.Where, Under: e.Under}
+	if r.one {
+		l.Where = ""
+	}
 	switch {
 	case e.Found != nil && e.keys[0].fact == "rule "+e.Found.Rule.ID && e.Is == "":
 		l.Text = "no more: " + e.Was
@@ -138,6 +144,9 @@ func (r *Report) line(e *Effect) Line {
 // levels are the letters of a strip, by the days of a week on which something is done.
 var levels = []rune("·▁▂▃▄▅▆█")
 
+// Letter is what stands for a week, of which something is so on some days.
+func Letter(days int) rune { return levels[days] }
+
 // strip is the coming year as a letter a week.
 func strip(h horizon.Horizon, days horizon.Days) string {
 	if len(days) == 0 {
@@ -145,7 +154,7 @@ func strip(h horizon.Horizon, days horizon.Days) string {
 	}
 	out := make([]rune, 0, year/7)
 	for i := h.Today; i+7 <= h.Today+year; i += 7 {
-		out = append(out, levels[days.CountFrom(i)-days.CountFrom(i+7)])
+		out = append(out, Letter(days.CountFrom(i)-days.CountFrom(i+7)))
 	}
 	return string(out)
 }

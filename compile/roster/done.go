@@ -41,7 +41,7 @@ func (d *Ticks) Has(e *Entry, day int) bool {
 	if e.Ask != nil || len(d.open) > 0 && d.open[e] {
 		return false
 	}
-	return e.Logged == day || len(d.events) > 0 && slices.ContainsFunc(d.events[e.Plan().Name.V], e.doneBy)
+	return e.Logged == day || len(d.events) > 0 && slices.ContainsFunc(d.events[e.Plan().Name.V], e.DoneBy)
 }
 
 // Said returns the words of the log that say of an entry that it was done, as they stand
@@ -63,8 +63,8 @@ func (e *Entry) Said() string {
 	return group + schema.WordDone.Name + " " + e.Kind.Name
 }
 
-// doneBy reports whether a line says that an entry was done.
-func (e *Entry) doneBy(l *plan.Event) bool {
+// DoneBy reports whether a line says that an entry was done.
+func (e *Entry) DoneBy(l *plan.Event) bool {
 	if l.Group.V != "" && e.Group != nil && l.Group.V != e.Group.Animals.Name.V {
 		return false
 	}
@@ -117,7 +117,7 @@ func (d *Ticks) severalTimes(r *Roster) {
 			return cmp.Compare(later(a), later(b))
 		})
 		for _, l := range lines {
-			if all[0].doneBy(l) {
+			if all[0].DoneBy(l) {
 				d.close(all, l)
 			}
 		}
@@ -145,7 +145,7 @@ func (r *Roster) SameTurn(a, b *plan.Event) bool {
 	day, within := r.Horizon.Index(a.Date)
 	var turns []*Entry
 	for e := range r.All() {
-		if within && e.Plan().Name.V == a.Enclosure.V && e.Days.Has(day) && e.Once == nil && e.doneBy(a) {
+		if within && e.Plan().Name.V == a.Enclosure.V && e.Days.Has(day) && e.Once == nil && e.DoneBy(a) {
 			turns = append(turns, e)
 		}
 	}

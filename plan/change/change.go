@@ -148,6 +148,18 @@ func (c *Changes) Judged(a, b *plan.Sheets) {
 	}
 }
 
+// Only returns those of the changes of which a piece is asked for; what is no piece stays.
+func (c *Changes) Only(asked func(*Piece) bool) *Changes {
+	out := *c
+	out.Pieces = nil
+	for i := range c.Pieces {
+		if asked(&c.Pieces[i]) {
+			out.Pieces = append(out.Pieces, c.Pieces[i])
+		}
+	}
+	return &out
+}
+
 // text is one file of a collection.
 type text struct {
 	id    source.ID

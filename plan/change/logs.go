@@ -1,15 +1,19 @@
 package change
 
 import (
+	"strings"
+
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema"
 )
 
 // logs finds the lines that came to the logs or went: a log is a set of facts, in whichever
-// order and file they stand. Those about one enclosure are one piece.
+// order and file they stand. Those about one enclosure are one piece. A line that stands in both
+// and is about nothing in one, since the enclosure is not there, is no difference of the logs.
 func (c *Changes) logs(a, b *plan.Collection) {
 	was, is := lines(a), lines(b)
+	var aside, beside map[string]int
 	at := map[string]int{}
 	piece := func(of string) *Piece {
 		i, known := at[of]
@@ -30,6 +34,10 @@ func (c *Changes) logs(a, b *plan.Collection) {
 			count[l.side.Text]--
 			continue
 		}
+		if before := idle(a, was, &aside); before[l.side.Text] > 0 {
+			before[l.side.Text]--
+			continue
+		}
 		p := piece(l.of)
 		p.Lines = append(p.Lines, l.side)
 		p.Between = p.Between || l.event.Word.After == schema.AfterEnclosure
@@ -48,6 +56,10 @@ func (c *Changes) logs(a, b *plan.Collection) {
 			now[l.side.Text]--
 			continue
 		}
+		if after := idle(b, is, &beside); after[l.side.Text] > 0 {
+			after[l.side.Text]--
+			continue
+		}
 		p := piece(l.of)
 		p.Gone = append(p.Gone, l.side)
 		p.Between = p.Between || l.event.Word.After == schema.AfterEnclosure
@@ -56,6 +68,28 @@ func (c *Changes) logs(a, b *plan.Collection) {
 			p.Was = l.side
 		}
 	}
+}
+
+// idle counts the texts that stand in the logs of a collection and are no line of which anything
+// follows there. They are looked for once, when the first is asked for.
+func idle(c *plan.Collection, all []line, counted *map[string]int) map[string]int {
+	if *counted != nil {
+		return *counted
+	}
+	out := map[string]int{}
+	for _, id := range c.Files.Files() {
+		if !strings.HasSuffix(c.Files.Name(id), plan.LogSuffix) {
+			continue
+		}
+		for text := range strings.Lines(string(c.Files.Text(id))) {
+			out[strings.TrimRight(text, "\r\n")]++
+		}
+	}
+	for i := range all {
+		out[all[i].side.Text]--
+	}
+	*counted = out
+	return out
 }
 
 // line is a line of a log.

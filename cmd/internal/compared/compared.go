@@ -10,7 +10,6 @@ import (
 
 	"vivary/compile"
 	"vivary/compile/compare"
-	"vivary/compile/ical"
 	"vivary/plan"
 	"vivary/plan/change"
 	"vivary/plan/finding"
@@ -56,7 +55,7 @@ func Of(was, is Side, now Moment) (*compare.Report, error) {
 		}
 	}
 	s.was = compile.From(compile.Input{Plan: a, Loaded: foundA, Now: s.now})
-	s.known = known(s.was)
+	s.known = s.was.Known()
 	after := s.compile(b, foundB, other == &s.reader)
 	s.changes = change.Between(a, b)
 	s.changes.Judged(sheets(was), sheets(is))
@@ -115,18 +114,6 @@ func (s *sides) try(pieces []int) *compile.Result {
 		return nil
 	}
 	return s.compile(c, found, kept)
-}
-
-// known is what calendars of a compilation would tell of the animals.
-func known(r *compile.Result) []compile.Known {
-	if r.Roster == nil {
-		return nil
-	}
-	k := compile.Known{Salt: compile.Salt(r.Plan), Made: r.Now, Plan: true, Here: make([]ical.Here, 0, len(r.Lives))}
-	for _, l := range r.Lives {
-		k.Here = append(k.Here, r.Here(l))
-	}
-	return []compile.Known{k}
 }
 
 // Laid returns a disk that is another with the text of a file beside it: a plan laid over what
