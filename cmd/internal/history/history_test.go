@@ -1,0 +1,181 @@
+package history_test
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/spf13/afero"
+
+	"vivary/cmd/internal/compared"
+	"vivary/cmd/internal/history"
+	"vivary/compile"
+	"vivary/compile/compare"
+	"vivary/compile/past"
+	"vivary/internal/randomplan"
+	"vivary/plan"
+	"vivary/schema/civil"
+)
+
+// disk is a collection of files, by name.
+func disk(t testing.TB, files map[string]string) afero.Fs {
+	t.Helper()
+	out := afero.NewMemMapFs()
+	for name, text := range files {
+		if err := afero.WriteFile(out, name, []byte(text), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	return out
+}
+
+// on is noon of a day.
+func on(day civil.Date) func(*time.Location) (time.Time, error) {
+	return func(loc *time.Location) (time.Time, error) {
+		if loc == nil {
+			loc = time.UTC
+		}
+		return day.At(12*60, loc), nil
+	}
+}
+
+// rev is a revision of a day.
+func rev(t testing.TB, day civil.Date, files map[string]string) history.Revision {
+	d := disk(t, files)
+	return history.Revision{Revision: past.Revision{ID: day.String(), Short: day.String(), Author: "somebody", Subject: "of " + day.String(), When: day.At(12*60, time.UTC)},
+		Disk: func() (afero.Fs, error) { return d, nil }}
+}
+
+func told(t testing.TB, name string, now civil.Date, all ...history.Revision) *past.Story {
+	t.Helper()
+	s, err := history.Of(all, history.Asked{Name: name, Now: on(now), Begins: true})
+	if err != nil {
+		t.Fatalf("%s: %v", name, err)
+	}
+	return s
+}
+
+// effects are those of a report for one enclosure, whatever it is called. What a finding says once
+// for several enclosures is left out: a comparison of all says it of the first, which another can
+// be in the history of one.
+func effects(r *compare.Report, names ...string) (out []string) {
+	for i := range r.Effects {
+		e := &r.Effects[i]
+		if e.Found != nil && e.Found.Once != "" || !slices.ContainsFunc(e.Of, func(s string) bool { return slices.Contains(names, s) }) {
+			continue
+		}
+		text := fmt.Sprintf("%s %s: %s → %s (%s) %s", e.Way, e.Name, e.Was, e.Is, e.Limit, e.Under)
+		for _, of := range e.Of {
+			text = strings.ReplaceAll(text, of, "it")
+		}
+		out = append(out, text)
+	}
+	slices.Sort(out)
+	return out
+}
+
+// TestAsCompared: what a step means for an enclosure is what a comparison of all says of it,
+// though most of the collection is not compiled, and a step of which the history is silent
+// changes nothing for it.
+func TestAsCompared(t *testing.T) {
+	steps, silent := 0, 0
+	for seed := range uint64(60) {
+		p := randomplan.New(seed)
+		was := p.Files(p.Today)
+		q := p.Clone()
+		var did []string
+		for range 1 + int(seed%3) {
+			did = append(did, q.Edit())
+		}
+		is := q.Files(p.Today)
+		whole, err := compared.Of(compared.Side{Disk: disk(t, was)}, compared.Side{Disk: disk(t, is)}, on(p.Today))
+		if err != nil || whole.Unread != nil {
+			t.Fatal(err)
+		}
+		for _, r := range []*compile.Result{whole.Is, whole.Was} {
+			for _, l := range r.Lives {
+				name := l.Plan.Name.V
+				s := told(t, name, p.Today, rev(t, p.Today, is), rev(t, p.Today-1, was))
+				var got []string
+				for i := range s.Steps {
+					if s.Steps[i].Report != nil {
+						steps++
+						got = effects(s.Steps[i].Report, name, s.Name)
+					}
+				}
+				if len(s.Steps) < 2 {
+					silent++
+				}
+				if want := effects(whole, name, s.Name); !slices.Equal(got, want) {
+					t.Errorf("seed %d, %s, %s:\n%s\nand compared:\n%s", seed, did, name, strings.Join(got, "\n"), strings.Join(want, "\n"))
+				}
+			}
+		}
+	}
+	if steps < 60 || silent < 60 {
+		t.Errorf("only %d steps, %d silences", steps, silent)
+	}
+}
+
+// TestYearIsThatOfThePlans: on each day of the year a care stands as the plan had it that was in
+// force then, compiled whole as of its own day.
+func TestYearIsThatOfThePlans(t *testing.T) {
+	days := 0
+	for seed := range uint64(30) {
+		p := randomplan.New(seed)
+		q := p.Clone()
+		for range 3 {
+			q.Edit()
+		}
+		then := p.Today - 40
+		was, is := p.Files(then), q.Files(p.Today)
+		for _, x := range load(t, is, p.Today).Lives {
+			name := x.Plan.Name.V
+			s := told(t, name, p.Today+30, rev(t, p.Today, is), rev(t, then, was))
+			for _, part := range []struct {
+				files           map[string]string
+				day, from, till civil.Date
+			}{{was, then, then, p.Today}, {is, p.Today, p.Today, p.Today + 31}} {
+				r := load(t, part.files, part.day)
+				for i, l := range r.Lives {
+					if l.Plan.Name.V != name || len(s.Steps) < 2 {
+						continue
+					}
+					stood := map[string]bool{}
+					for k := range r.Roster.Of[i] {
+						if e := &r.Roster.Of[i][k]; e.Once == nil && e.Ask == nil && (e.Meal == nil || e.Feeds()) {
+							for d := part.from; d < part.till; d++ {
+								if e.Days.Has(int(d - r.Horizon.From)) {
+									stood[e.ID.Care+" "+d.String()] = true
+								}
+							}
+						}
+					}
+					for _, row := range s.Year.Rows {
+						for d := part.from; d < part.till; d++ {
+							if got := row.Stood[d-s.Year.From]; got != stood[row.Care+" "+d.String()] {
+								t.Errorf("seed %d, %s, %s on %s: %v", seed, name, row.Care, d, got)
+							}
+							days++
+						}
+					}
+				}
+			}
+		}
+	}
+	if days < 1000 {
+		t.Errorf("only %d days", days)
+	}
+}
+
+func load(t *testing.T, files map[string]string, day civil.Date) *compile.Result {
+	t.Helper()
+	c, found, err := plan.Load(disk(t, files), ".")
+	if err != nil {
+		t.Fatal(err)
+	}
+	now, _ := on(day)(c.Location)
+	return compile.Compile(c, found, now)
+}
