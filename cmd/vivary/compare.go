@@ -90,12 +90,7 @@ func (c *comparing) sides(args []string) (was, is side, err error) {
 	if c.f.trial != "" && len(args) > 1 {
 		return was, is, errors.New("with --if one is named at the most: the other is the same with the trial")
 	}
-	if c.root = c.f.in; c.root == "" {
-		c.root = "."
-	}
-	if root, err := c.w.root(c.f, nil); err == nil {
-		c.root = root
-	}
+	c.find()
 	switch {
 	case c.f.trial != "" && len(args) == 0:
 		was, err = c.folder(c.root, "the plan as it is")
@@ -114,6 +109,24 @@ func (c *comparing) sides(args []string) (was, is side, err error) {
 		is, err = c.folder(c.root, "the folder as it is")
 	}
 	return was, is, err
+}
+
+// find finds the folder of the collection, which is there on the disk or in a repository alone.
+func (c *comparing) find() {
+	if c.root = c.f.in; c.root == "" {
+		c.root = "."
+	}
+	if root, err := c.w.root(c.f, nil); err == nil {
+		c.root = root
+	}
+}
+
+// open finds the repository in which the folder is.
+func (c *comparing) open() error {
+	if c.repo == nil && c.none == nil {
+		c.repo, c.none = revision.Open(c.w.context(), c.root)
+	}
+	return c.none
 }
 
 // named is what a word names: a folder or a revision.
@@ -162,11 +175,8 @@ func within(disk afero.Fs, root string) afero.Fs {
 
 // revision is the collection as it was at a revision.
 func (c *comparing) revision(word string) (side, error) {
-	if c.repo == nil && c.none == nil {
-		c.repo, c.none = revision.Open(c.w.context(), c.root)
-	}
-	if c.none != nil {
-		return side{}, c.none
+	if err := c.open(); err != nil {
+		return side{}, err
 	}
 	commit, err := c.repo.Find(word)
 	if err != nil {

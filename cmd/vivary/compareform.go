@@ -125,20 +125,12 @@ func compareForms(r *compare.Report, was, is string) compareForm {
 		idle[i] = true
 	}
 	for i := range r.Pieces {
-		p := &r.Pieces[i]
-		j := pieceForm{Block: p.Type, Name: p.Name, Before: p.Before, In: p.In, Attr: p.Attr, Was: sideOf(p.Was), Is: sideOf(p.Is), Lines: textsOf(p.Lines), Gone: textsOf(p.Gone), Effect: !idle[i]}
-		if p.Log() {
-			j.Block = "log"
-		}
+		j := pieceForms(&r.Pieces[i])
+		j.Effect = !idle[i]
 		out.Changes = append(out.Changes, j)
 	}
 	for i := range r.Effects {
-		e := &r.Effects[i]
-		j := effectForm{Way: e.Way.Word(), Topic: e.Topic.String(), Enclosures: orEmpty(e.Of), Name: e.Name, Was: e.Was, Is: e.Is, Limit: e.Limit, From: dayOf(e.From), Under: e.Under, Causes: orEmpty(e.Cause)}
-		if e.Found != nil {
-			j.Rule, j.Severity = e.Found.Rule.ID, e.Found.Severity.String()
-		}
-		out.Animals = append(out.Animals, j)
+		out.Animals = append(out.Animals, effectForms(&r.Effects[i]))
 	}
 	for _, x := range r.Rounds {
 		out.Rounds = append(out.Rounds, walkForm{x.Round, x.Was, x.Is, orEmpty(x.Cause)})
@@ -170,6 +162,22 @@ func compareForms(r *compare.Report, was, is string) compareForm {
 		out.Refuses = thatRefuse(findingForms(r.Unread.Plan.Files, r.Refuses))
 	}
 	return out
+}
+
+func pieceForms(p *change.Piece) pieceForm {
+	j := pieceForm{Block: p.Type, Name: p.Name, Before: p.Before, In: p.In, Attr: p.Attr, Was: sideOf(p.Was), Is: sideOf(p.Is), Lines: textsOf(p.Lines), Gone: textsOf(p.Gone)}
+	if p.Log() {
+		j.Block = "log"
+	}
+	return j
+}
+
+func effectForms(e *compare.Effect) effectForm {
+	j := effectForm{Way: e.Way.Word(), Topic: e.Topic.String(), Enclosures: orEmpty(e.Of), Name: e.Name, Was: e.Was, Is: e.Is, Limit: e.Limit, From: dayOf(e.From), Under: e.Under, Causes: append([]int{}, e.Cause...)}
+	if e.Found != nil {
+		j.Rule, j.Severity = e.Found.Rule.ID, e.Found.Severity.String()
+	}
+	return j
 }
 
 // thatRefuse leaves those that keep a plan from being understood.

@@ -95,7 +95,7 @@ func (a *typing) args() []offer {
 		return a.enclosures()
 	case name == "note":
 		return a.noted(a.line.rest)
-	case name == "labels":
+	case name == "labels", name == "history" && len(a.line.rest) == 0:
 		return a.enclosures()
 	case name == "why" && len(a.line.rest) == 0:
 		return a.explained()

@@ -43,7 +43,7 @@ func TestDayAfterDay(t *testing.T) {
 				return fmt.Errorf("%w, built on %s", err, on)
 			}
 			if before != nil {
-				if err := same("the past moved", past(was, on), past(shown, on)); err != nil {
+				if err := same("the past moved", untilDay(was, on), untilDay(shown, on)); err != nil {
 					return fmt.Errorf("%w\nbuilt on %s", err, on)
 				}
 			}
@@ -53,8 +53,8 @@ func TestDayAfterDay(t *testing.T) {
 	})
 }
 
-// past are the entries of care of the days before one, as far back as they are kept.
-func past(shown []feedoracle.Occurrence, on civil.Date) (out []feedoracle.Occurrence) {
+// untilDay are the entries of care of the days before one, as far back as they are kept.
+func untilDay(shown []feedoracle.Occurrence, on civil.Date) (out []feedoracle.Occurrence) {
 	for _, o := range shown {
 		if o.Day < on && o.Day > on-kept+2 && o.At != "" {
 			out = append(out, o)
