@@ -50,6 +50,7 @@ type Result struct {
 	lacks  []finding.Finding // animals that the last calendars knew and the plan has not
 	told   roster.Told
 	checks *check.Collection
+	bare   *Result // as if nothing had been logged, where that was asked
 }
 
 // box is what follows for one enclosure: from what all share, and from its own plan
@@ -99,7 +100,7 @@ func Compile(c *plan.Collection, loaded []finding.Finding, now time.Time) *Resul
 // only these are returned.
 func From(in Input) *Result {
 	r, all := judged(&in)
-	all = unrefused(&in, all)
+	all = r.unrefused(&in, all)
 	r.Remembers = len(in.Known) > 0
 	if r.Roster != nil {
 		all = append(all, r.lacks...)
