@@ -231,6 +231,7 @@ type Contact struct {
 	Head
 	Title Written[string] `care:"title"`
 	Phone Written[string] `care:"phone"`
+	Role  Written[string] `care:"role"`
 	Note  Written[string] `care:"note"`
 }
 

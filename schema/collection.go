@@ -108,10 +108,25 @@ var Contact = &Block{
 	Example: "contact \"vet\" {\n  title = \"Veterinarian\"\n  phone = \"on the door\"\n}",
 	Attrs: []Attr{
 		titleAttr,
-		{Name: "phone", Kind: Text, Required: true, Doc: "How to reach them. It is printed for stand-ins and never put into a feed.", Example: `"on the door"`},
+		{Name: "phone", Kind: Text, Required: true, Doc: "How to reach them. It is printed for stand-ins and on the cards for emergencies, and never put into a feed.", Example: `"on the door"`},
+		{Name: "role", Kind: Word, Choices: Roles, Default: "none of these", Doc: "What they are rung for. The cards for emergencies and the sheet of a stand-in have a frame for the first two, which is empty where nobody has the role.", Example: `"vet"`},
 		noteAttr,
 	},
 }
+
+// Roles are what somebody is rung for.
+var Roles = choices(
+	RoleEmergency, "the emergency number where the animals are",
+	RolePoison, "the poison centre",
+	RoleVet, "a veterinarian who treats such animals",
+)
+
+// The roles.
+const (
+	RoleEmergency = "emergency"
+	RolePoison    = "poison-centre"
+	RoleVet       = "vet"
+)
 
 // Skills are what a keeper may be trained in.
 var Skills = choices(

@@ -65,6 +65,51 @@ var Overheated = Emergency{
 	Source: "common practice, no source",
 }
 
+// HeatWave is for days on which the house gets too hot; Fire for fire and smoke, and Leaving for a
+// house that has to be left and in which there is time.
+var (
+	HeatWave = Emergency{
+		Title: "Hot days are coming",
+		Steps: []string{
+			"Heaters off at the plug by day, before it is hot",
+			"Blinds down, windows shut by day and open at night",
+			"Boxes down from the upper shelves, out of the sun, as they stand in the table: what has least to spare first",
+			"A bottle from the freezer, wrapped in a cloth, on the outside of a box, never inside",
+			"A fan into the room, not into a box",
+			"Fresh water twice a day. No food while it is too hot",
+			"Read every thermometer at noon, at four and at eight, and write it down",
+			"A box above what harms: ring, and carry it into the coolest room, its lid shut",
+		},
+		Source: "enviroliteracy.org, on keeping animals cool in hot weather; the rest is common practice, no source",
+	}
+	Fire = Emergency{
+		Title: "Fire or smoke",
+		Steps: []string{
+			"Raise the alarm, and ring the emergency number",
+			"Everybody out. Shut doors behind you. Count who is out",
+			"Do not go back for animals",
+			"Tell those who come what lives where, what of it is a danger to life, where the keys are, and to cut the power",
+			"Nobody but them goes in before they say so",
+		},
+		Source: "docslib.org/doc/13272853 and docslib.org/doc/249872, planning guides for keepings; East Devon's conditions for licences ask for a plan for fire and loss of services; the rest is common practice, no source",
+	}
+	Leaving = Emergency{
+		Title: "The house has to be left, and there is time",
+		Steps: []string{
+			"Only when those in charge say that there is time",
+			"Heaters and lamps off at the plug",
+			"Boxes stay shut. Each is carried level, in both arms, with its lid held",
+			"In the order of the table. What is a danger to life is carried by somebody trained, or stays",
+			"Into a warm, dark car, nothing upon another. Count the boxes as they go in",
+			"Ring whoever takes them, and write down where each has gone",
+		},
+		Source: "common practice, no source",
+	}
+)
+
+// Operator ends every card: who answers an emergency call knows more than a card.
+const Operator = "Whoever answers the emergency call knows more than this card: do what they say."
+
 // Sign is something that somebody sees who does not know the animals.
 type Sign struct {
 	Seen string

@@ -14,6 +14,7 @@ import (
 	"vivary/compile/life"
 	"vivary/compile/paper"
 	"vivary/compile/roster"
+	"vivary/schema"
 	"vivary/schema/wording"
 )
 
@@ -85,6 +86,19 @@ func stintOf(r *compile.Result, keeper string) (*roster.Stint, error) {
 		return nil, fmt.Errorf("%s stands in for nobody: write an away block with cover = %q, or while somebody is ill vivary note keeper NAME away", keeper, keeper)
 	}
 	return nil, errors.New("nobody stands in for anybody: write an away block with a cover, or while somebody is ill vivary note keeper NAME away")
+}
+
+// emergencyCards makes the cards for emergencies.
+func emergencyCards(w *world, f *flags, args []string) int {
+	r, _, status := w.toPrint("emergency", f, args)
+	if status != fine {
+		return status
+	}
+	doc, lacking := paper.Cards(r)
+	if len(lacking) > 0 {
+		fmt.Fprintf(w.err, "The plan has no number for: %s. Write it into its frame by hand, or into the plan: contact \"name\" { phone = \"…\" role = \"%s\" }\n", strings.Join(lacking, ", "), schema.RoleEmergency)
+	}
+	return w.print(f, "emergency", doc)
 }
 
 // tankLabels makes labels for tanks.

@@ -22,12 +22,10 @@ const mostVisits = 60
 
 // cover is what the sheet of somebody who stands in is made from.
 type cover struct {
-	r     *compile.Result
-	stint *roster.Stint
-	lives []*life.Enclosure
-	lists []*daylist.List
-	after bool // there are more lists than stand here
-	old   *Old // the lists instead, of a plan that is refused
+	hazards // of whom they care for; old has the lists of a plan that is refused
+	stint   *roster.Stint
+	lists   []*daylist.List
+	after   bool // there are more lists than stand here
 }
 
 // Cover is the sheet of somebody who stands in for a keeper, one of r.Roster.Stints: when they
@@ -75,7 +73,7 @@ func (c *cover) document(address string) (*Document, error) {
 // covering finds the lists of a stint, and whom they are about: those for whom somebody stands
 // in, and those of their own rounds on these days.
 func covering(r *compile.Result, stint *roster.Stint) *cover {
-	c := &cover{r: r, stint: stint}
+	c := &cover{hazards: hazards{r: r}, stint: stint}
 	c.find()
 	cared := r.Roster.CaredFor(stint)
 	for _, l := range r.Lives {
@@ -146,19 +144,41 @@ func (c *cover) front() []Part {
 // numbers are whom to ring. What no plan has is filled in by hand before the sheet is handed
 // over: a number that is looked for in an emergency is looked for too long.
 func (c *cover) numbers() Part {
-	n := Numbers{[]Number{{Who: "Emergency number here"}, {Who: "Poison centre"}}}
+	n := Numbers{publicNumbers(c.r.Plan)}
 	if k := c.r.Plan.Keeper(c.stint.For); k != nil {
 		n.Of = append(n.Of, Number{k.Shown(), k.Phone.V})
 	}
-	for _, x := range c.r.Plan.Contacts {
-		n.Of = append(n.Of, Number{x.Shown(), x.Phone.V})
-	}
+	n.Of = append(n.Of, contacts(c.r.Plan)...)
 	for _, k := range c.r.Plan.Keepers {
 		if k.Name.V != c.stint.For && k.Name.V != c.stint.Keeper && k.Phone.Set() {
 			n.Of = append(n.Of, Number{k.Shown(), k.Phone.V})
 		}
 	}
 	return n
+}
+
+// publicNumbers are the frames for the emergency number and the poison centre, each with the number
+// that the plan has, if it has one.
+func publicNumbers(c *plan.Collection) []Number {
+	out := []Number{{Who: "Emergency number here"}, {Who: "Poison centre"}}
+	for i, role := range []string{schema.RoleEmergency, schema.RolePoison} {
+		for _, x := range c.Contacts {
+			if x.Role.V == role && out[i].Phone == "" {
+				out[i].Phone = x.Phone.V
+			}
+		}
+	}
+	return out
+}
+
+// contacts are all others whom the plan names.
+func contacts(c *plan.Collection) (out []Number) {
+	for _, x := range c.Contacts {
+		if x.Role.V != schema.RoleEmergency && x.Role.V != schema.RolePoison {
+			out = append(out, Number{x.Shown(), x.Phone.V})
+		}
+	}
+	return out
 }
 
 // visits are the days on which they come, each with its rounds.
@@ -253,7 +273,7 @@ func hardens(s *plan.SpeciesSheet) bool {
 }
 
 // sheets names the species in their care of which something holds.
-func (c *cover) sheets(is func(*plan.SpeciesSheet) bool) (names []string) {
+func (c *hazards) sheets(is func(*plan.SpeciesSheet) bool) (names []string) {
 	for _, s := range roster.SheetsOf(c.lives) {
 		if is(s) {
 			names = append(names, roster.NamedTwice(s))

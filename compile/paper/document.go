@@ -1,5 +1,5 @@
 // Package paper makes everything that is printed: the sheet of a round, the sheet of somebody
-// who stands in, labels for tanks. A document is a value; it is written as a page of HTML that
+// who stands in, labels for tanks, cards for emergencies. A document is a value; it is written as a page of HTML that
 // any browser prints, and as plain text. What stands on paper is concluded elsewhere: a plan,
 // its lists of days, the table of states.
 //
@@ -31,6 +31,8 @@ type Document struct {
 type Sheet struct {
 	Head  string // runs at the head of each of its pages: what it is, and for which day
 	Parts []Part
+	// Large is read from a wall by somebody who is afraid: nothing on it is small.
+	Large bool
 	// Bare has no running head: labels, which are cut out and have a stamp each.
 	Bare bool
 }
@@ -105,7 +107,11 @@ func (s *Sheet) html(m *markup, stamp string) {
 	if s.Bare {
 		m.open("section", "sheet bare")
 	} else {
-		m.open("section", "sheet")
+		class := "sheet"
+		if s.Large {
+			class += " large"
+		}
+		m.open("section", class)
 		// Rows at the head and the foot of a table come again on each page; a header does not.
 		m.open("div", "head")
 		m.open("div", "running")

@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"vivary/compile"
 	"vivary/compile/balance"
 	"vivary/compile/climate"
 	"vivary/compile/life"
@@ -16,9 +17,16 @@ import (
 	"vivary/schema/wording"
 )
 
+// hazards is what may go wrong at some enclosures.
+type hazards struct {
+	r     *compile.Result
+	lives []*life.Enclosure
+	old   *Old // what is known of a plan that is refused; nil for one that is not
+}
+
 // emergencies is what to do after a sting, with an animal that is out, and with a box that is
 // too hot.
-func (c *cover) emergencies() []Part {
+func (c *hazards) emergencies() []Part {
 	out := []Part{Title{Text: "If something goes wrong"}}
 	out = append(out, stung(c.lives)...)
 	out = append(out, c.escape()...)
@@ -76,7 +84,7 @@ func pieces(text string) (out []string) {
 
 // escape is what to do with an animal that is out of its box: for species that are a danger to
 // life, and for all others.
-func (c *cover) escape() []Part {
+func (c *hazards) escape() []Part {
 	deadly := func(s *plan.SpeciesSheet) bool {
 		return roster.Says(s, schema.FigureVenom, "medically significant")
 	}
@@ -112,7 +120,7 @@ type fall struct {
 
 // outage is what to do when heat or power fails, with how long there is at each box, what is
 // short of time first; nil where nothing is heated.
-func (c *cover) outage() []Part {
+func (c *hazards) outage() []Part {
 	if !slices.ContainsFunc(c.lives, func(l *life.Enclosure) bool { return l.Plan.Heated() }) {
 		return nil
 	}
@@ -129,7 +137,7 @@ func (c *cover) outage() []Part {
 }
 
 // falls are the rows of that table, by the shortest time.
-func (c *cover) falls() []fall {
+func (c *hazards) falls() []fall {
 	var out []fall
 	for _, l := range c.lives {
 		text, soon := c.fall(l)
@@ -149,7 +157,7 @@ func (c *cover) falls() []fall {
 
 // fall words how long an enclosure stays above what harms, and how soon that may be over in
 // minutes. What is not heated is as its room is, and has no row unless the house may cool.
-func (c *cover) fall(l *life.Enclosure) (text string, soon float64) {
+func (c *hazards) fall(l *life.Enclosure) (text string, soon float64) {
 	b, ok := balance.Of(c.r.Plan, l.Plan, l)
 	if !ok || !b.Limited() {
 		return strings.Join([]string{"not known", "not known: the plan does not say enough", "not known"}, "\x00"), math.MaxFloat64
@@ -170,6 +178,6 @@ func lasts(b climate.Band[climate.Minute]) string {
 	return wording.Lasting(b)
 }
 
-func (c *cover) degrees(v float64) string {
+func (c *hazards) degrees(v float64) string {
 	return quantity.Format(v, c.r.Plan.Units.Of(quantity.Celsius))
 }
