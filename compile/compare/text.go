@@ -97,13 +97,11 @@ func (r *Report) details() bool { return len(r.Effects)+len(r.Care) > 0 }
 
 func (p *Part) markdown(out *bufio.Writer) {
 	indent := ""
-	for i, c := range p.Cause {
-		place, text, _ := strings.Cut(c, "  ")
-		switch {
-		case text == "":
-			fmt.Fprintf(out, "- %s\n", escaped(c))
-		case i == 0 || true:
+	for _, c := range p.Cause {
+		if place, text, placed := strings.Cut(c, "  "); placed {
 			fmt.Fprintf(out, "- `%s` %s\n", strings.ReplaceAll(place, "`", "'"), escaped(text))
+		} else {
+			fmt.Fprintf(out, "- %s\n", escaped(c))
 		}
 		indent = "  "
 	}
@@ -120,12 +118,13 @@ func (p *Part) markdown(out *bufio.Writer) {
 	}
 }
 
-// escaped is a text that a page shows as it is.
+// escaped is a text that a page shows as it is: nothing in it is a mark, an address or somebody
+// who is called.
 func escaped(s string) string {
 	var out strings.Builder
-	for _, c := range s {
+	for i, c := range s {
 		switch {
-		case strings.ContainsRune("\\`*_[]|~#", c):
+		case strings.ContainsRune("\\`*_[]|~", c):
 			out.WriteByte('\\')
 			out.WriteRune(c)
 		case c == '<':
@@ -134,11 +133,19 @@ func escaped(s string) string {
 			out.WriteString("&gt;")
 		case c == '&':
 			out.WriteString("&amp;")
-		case c == '@':
-			out.WriteString("&#64;") // nobody of that name is called
+		case c == '@', c == '#': // nobody of that name is called, and no thread of that number named
+			out.WriteRune(c)
+			out.WriteString(apart)
+		case c == ':' && strings.HasPrefix(s[i:], "://"), c == '.' && strings.HasSuffix(strings.ToLower(s[:i]), "www"):
+			out.WriteRune(c)
+			out.WriteString(apart)
 		default:
 			out.WriteRune(c)
 		}
 	}
 	return out.String()
 }
+
+// apart is a character without width. A page looks for names and addresses after it has read what
+// is escaped, so that only something between keeps them from being found.
+const apart = "&#8203;"

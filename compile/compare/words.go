@@ -196,6 +196,10 @@ func Told(p *change.Piece) string {
 		return place + "  no more in the log: " + cut(p.Gone[0].Text)
 	case p.Attr == "name":
 		return place + "  " + p.Type + " " + p.Before + " is called " + p.Name
+	case p.Attr == "phone" && p.Was.Written() && p.Is.Written(), p.Was.Written() && p.Was.Text == p.Is.Text:
+		return place + "  " + p.Path() + ": another number" // which is not shown around
+	case p.Attr != "" && !p.Was.Written():
+		return place + "  " + p.Path() + ": new, " + value(p.Is)
 	case p.Attr != "":
 		return place + "  " + p.Path() + ": " + becomes(value(p.Was), value(p.Is))
 	case !p.Was.Written():

@@ -17,7 +17,8 @@ import (
 	"vivary/plan/syntax"
 )
 
-// Side is what stands in one of the two texts; the zero Side is nothing.
+// Side is what stands in one of the two texts; the zero Side is nothing. A phone number does not
+// stand in it: what differs is shown around, and posted.
 type Side struct {
 	File string
 	Line int // from 1
@@ -220,9 +221,35 @@ func label(b *syntax.Block) string {
 	return strings.Join(all, " ")
 }
 
-// side is what stands at a place of a block's file.
+// side is what stands at a place of a block's file, as it may be shown around.
 func (s *stand) side(at source.Place) Side {
-	return Side{s.file, 1 + strings.Count(string(s.text[:at.Start]), "\n"), string(s.text[at.Start:at.End])}
+	text := s.raw(at)
+	for _, phone := range phones(s.Block, nil) {
+		if from, to := phone.Start-at.Start, phone.End-at.Start; from >= 0 && int(to) <= len(text) {
+			text = text[:from] + Unsaid + text[to:] // the last one first
+		}
+	}
+	return Side{s.file, 1 + strings.Count(string(s.text[:at.Start]), "\n"), text}
+}
+
+// Unsaid stands in place of a phone number.
+const Unsaid = `"…"`
+
+// raw is what stands at a place of a block's file, as it is made in another.
+func (s *stand) raw(at source.Place) string { return string(s.text[at.Start:at.End]) }
+
+// phones are the places of the phone numbers in a block, the last one first.
+func phones(b *syntax.Block, into []source.Place) []source.Place {
+	for i := range b.Attrs {
+		if b.Attrs[i].Name == "phone" {
+			into = append(into, b.Attrs[i].Value.At)
+		}
+	}
+	for _, in := range b.Blocks {
+		into = phones(in, into)
+	}
+	slices.SortFunc(into, func(x, y source.Place) int { return int(y.Start - x.Start) })
+	return into
 }
 
 // meaning is a block as a text that is the same for all that mean the same: whatever the order

@@ -116,7 +116,7 @@ func (s *stand) head() source.Place {
 func (c *Changes) inside(p Piece, a, b *stand, x, y *syntax.Block) {
 	if !bytes.ContainsRune(a.text[x.Whole.Start:x.Whole.End], '\n') { // it stands on one line
 		p.Was, p.Is = a.side(x.Whole), b.side(y.Whole)
-		p.edits = []finding.Edit{{At: x.Whole, Text: p.Is.Text}}
+		p.edits = []finding.Edit{{At: x.Whole, Text: b.raw(y.Whole)}}
 		c.Pieces = append(c.Pieces, p)
 		return
 	}
@@ -153,12 +153,12 @@ func (c *Changes) inside(p Piece, a, b *stand, x, y *syntax.Block) {
 		switch o := other[i]; {
 		case o == nil:
 			q.Is = b.side(in.Whole)
-			q.edits = a.insert(x, q.Is.Text)
+			q.edits = a.insert(x, b.raw(in.Whole))
 			c.Pieces = append(c.Pieces, q)
 		case meaning(o) == meaning(in):
 		case label(o) != label(in):
 			q.Was, q.Is = a.side(o.Whole), b.side(in.Whole)
-			q.edits = []finding.Edit{{At: o.Whole, Text: q.Is.Text}}
+			q.edits = []finding.Edit{{At: o.Whole, Text: b.raw(in.Whole)}}
 			c.Pieces = append(c.Pieces, q)
 		default:
 			c.inside(q, a, b, o, in)
