@@ -7,10 +7,6 @@ import (
 	"vivary/plan/change"
 )
 
-// maxTrials bounds how many pieces are tried, each of which is a compilation of what it touches.
-// Of more, those of one block are tried together.
-const maxTrials = 24
-
 // causes finds which pieces bring each effect, by making them one by one in the first collection
 // and comparing. Pieces of an enclosure's own block are tried beside those of all others at once,
 // since they say nothing of each other; where all effects of an enclosure can have one cause only,
@@ -32,7 +28,7 @@ func (r *Report) causes(try Try) {
 	if len(open) == 0 {
 		return
 	}
-	w.run(open)
+	w.without(w.run(open))
 	for _, i := range open {
 		e := &r.Effects[i]
 		slices.Sort(e.Cause)
@@ -130,8 +126,11 @@ func (w *trials) enclosureOf(p *change.Piece) string {
 func (w *trials) could(e *Effect) []int {
 	id := e.keys[0].enclosure
 	out := slices.Concat(w.own[id], w.shared, w.sheets(id))
-	if e.keys[0].fact == "" && len(w.own[id]) > 0 {
+	switch {
+	case e.keys[0].fact == "" && len(w.own[id]) > 0:
 		return w.own[id] // it came or went
+	case e.Found != nil && e.Found.Rule.ID == missing && w.came(id):
+		out = append(out, w.went()...) // it may be another that is no more
 	}
 	if len(out) == 0 || id == "" {
 		out = out[:0]
@@ -146,145 +145,20 @@ func (w *trials) could(e *Effect) []int {
 	return out
 }
 
-// run tries pieces for the effects at some places: those of enclosures' own blocks first, which
-// cost little. What they bring wholly is explained. What is left is from what is shared: where
-// that is one piece, nothing is tried.
-func (w *trials) run(open []int) {
-	left := w.trying(open, w.beside(open))
-	sets := w.common(left)
-	if len(sets) == 1 {
-		for _, i := range left {
-			w.blame(&w.r.Effects[i], sets[0])
-		}
-		return
-	}
-	w.trying(left, sets)
+// missing is the rule that speaks of a new enclosure where another is no more.
+const missing = "animals-missing"
+
+// came reports whether an enclosure is new.
+func (w *trials) came(id string) bool {
+	return slices.ContainsFunc(w.r.pair, func(p pair) bool { return p.id == id && p.was < 0 })
 }
 
-// trying tries sets of pieces, and returns the effects that none of them brings wholly.
-func (w *trials) trying(open []int, sets [][]int) (left []int) {
-	if len(sets) > maxTrials {
-		sets = w.blocks(sets)
-	}
-	whole := map[int]bool{}
-	for _, set := range sets[:min(len(sets), maxTrials)] {
-		got := w.try(set)
-		if got == nil || !understood(got) {
-			continue
+// went are the pieces of enclosures that are no more.
+func (w *trials) went() (out []int) {
+	for _, p := range w.r.pair {
+		if p.is < 0 {
+			out = append(out, w.own[p.id]...)
 		}
-		brings := map[key]string{}
-		part := &Report{Was: w.r.Was, Is: got, pair: w.of(open, pairs(w.r.Was, got))}
-		for _, e := range part.animals() {
-			for _, k := range e.keys {
-				brings[k] = e.Is
-			}
-		}
-		for _, i := range open {
-			e := &w.r.Effects[i]
-			for _, k := range e.keys {
-				if is, some := brings[k]; some {
-					w.blame(e, set)
-					whole[i] = whole[i] || is == e.Is
-				}
-			}
-		}
-	}
-	return slices.DeleteFunc(slices.Clone(open), func(i int) bool { return whole[i] })
-}
-
-// blame gives an effect those pieces of a set for causes that may bring it.
-func (w *trials) blame(e *Effect, set []int) {
-	could := w.could(e)
-	for _, p := range set {
-		if slices.Contains(could, p) {
-			e.Cause = append(e.Cause, p)
-		}
-	}
-}
-
-// of are those pairs that effects at some places are about; all of them where one is about the
-// collection.
-func (w *trials) of(open []int, all []pair) []pair {
-	asked := map[string]bool{}
-	for _, i := range open {
-		for _, k := range w.r.Effects[i].keys {
-			asked[k.enclosure] = true
-		}
-	}
-	if asked[""] {
-		return all
-	}
-	return slices.DeleteFunc(all, func(p pair) bool { return !asked[p.id] })
-}
-
-// common is what all enclosures share of what may bring some effects: each piece by itself, and
-// the library as one.
-func (w *trials) common(open []int) (out [][]int) {
-	needed := w.needed(open)
-	if slices.ContainsFunc(w.library, func(p int) bool { return needed[p] }) {
-		out = append(out, w.library)
-	}
-	for _, p := range w.shared {
-		if needed[p] {
-			out = append(out, []int{p})
-		}
-	}
-	return out
-}
-
-func (w *trials) needed(open []int) map[int]bool {
-	out := map[int]bool{}
-	for _, i := range open {
-		for _, p := range w.could(&w.r.Effects[i]) {
-			out[p] = true
-		}
-	}
-	return out
-}
-
-// beside are pieces of enclosures' own blocks: of each the first, the second and so on, beside
-// those of the others. Each is by itself where an effect is about the collection.
-func (w *trials) beside(open []int) (out [][]int) {
-	needed := w.needed(open)
-	alone := slices.ContainsFunc(open, func(i int) bool {
-		id := w.r.Effects[i].keys[0].enclosure
-		return id == "" || len(w.own[id])+len(w.shared)+len(w.sheets(id)) == 0 // any of them may have brought it
-	})
-	for _, x := range w.r.pair {
-		n := 0
-		for _, p := range w.own[x.id] {
-			switch {
-			case !needed[p]:
-				continue
-			case alone:
-				out = append(out, []int{p})
-				continue
-			case n == len(out):
-				out = append(out, nil)
-			}
-			out[n] = append(out[n], p)
-			n++
-		}
-	}
-	return out
-}
-
-// blocks puts pieces of one outermost block together.
-func (w *trials) blocks(sets [][]int) [][]int {
-	at := map[string]int{}
-	var out [][]int
-	for _, set := range sets {
-		if len(set) != 1 {
-			out = append(out, set)
-			continue
-		}
-		k := w.r.Pieces[set[0]].Head()
-		i, known := at[k]
-		if !known {
-			i = len(out)
-			at[k], out = i, append(out, nil)
-		}
-		out[i] = append(out[i], set[0])
 	}
 	return out
 }

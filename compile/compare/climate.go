@@ -18,6 +18,7 @@ import (
 // climate is what is aimed for and what the physics comes to, against the hard limits.
 func (w *facts) climate() {
 	e := w.l.Plan
+	w.parts()
 	b, ok := balance.Of(w.r.Plan, e, w.l)
 	if !ok {
 		w.written()
@@ -78,6 +79,27 @@ func (w *facts) written() {
 		}
 		if c.Humidity.Set() {
 			w.humidity(c.Humidity.V)
+		}
+	}
+}
+
+// parts are what is aimed for by night, and for a part of the year.
+func (w *facts) parts() {
+	deg := w.units.Of(quantity.Celsius)
+	aim := func(key, name string, r plan.Written[quantity.Range]) {
+		if r.Set() {
+			w.aim(key, name, r.V, deg, "")
+		}
+	}
+	if c := w.l.Plan.Climate; c != nil {
+		aim("night", "night aimed for", c.Night)
+	}
+	for _, s := range w.l.Plan.Seasons {
+		if c := s.Climate; c != nil {
+			in := s.Name.V
+			aim("season "+in+"/warm", "warm end aimed for, "+in, c.WarmEnd)
+			aim("season "+in+"/cool", "cool end aimed for, "+in, c.CoolEnd)
+			aim("season "+in+"/night", "night aimed for, "+in, c.Night)
 		}
 	}
 }

@@ -61,6 +61,7 @@ type Effect struct {
 	Under []string
 
 	keys    []key
+	group   string       // of animals that it is about, as the plan calls them; "" for all
 	alone   bool         // it is in one of the two alone
 	was, is horizon.Days // on which it was and is, nil where that is every day
 }
@@ -113,6 +114,7 @@ func Of(was, is, then *compile.Result, changes *change.Changes, try Try) *Report
 	r.Effects = r.animals()
 	r.causes(try)
 	r.asItWas()
+	r.Effects = beneath(r.Effects)
 	r.Effects = r.together(r.Effects)
 	r.rounds()
 	r.people()

@@ -43,6 +43,7 @@ type fact struct {
 	topic Topic
 	name  string // as in "food, adults"
 	text  string
+	means string // what is compared in place of the text; "" for that
 	limit string
 	// rank orders what may be: more is worse. It is not a number where nothing is better.
 	rank float64
@@ -55,6 +56,7 @@ type fact struct {
 	of   string // what it is so much of
 	// longest is how long it is at the most, in days, of a need.
 	longest int
+	group   string // of animals that it is about, as the plan calls them; "" for all
 }
 
 // unranked is the rank of what is neither better nor worse.
@@ -104,7 +106,8 @@ func (w *facts) needs() {
 		}
 		if p.Group != nil {
 			f.key += "/" + groupKey(p.Group)
-			f.name += ", " + p.Group.Animals.Name.V
+			f.group = p.Group.Animals.Name.V
+			f.name += ", " + f.group
 		}
 		if p.Stage != "" && p.Group != nil {
 			f.key += "/" + p.Stage
@@ -228,7 +231,7 @@ func (w *facts) states() {
 			if h.From > w.r.Today {
 				text = "from " + h.From.Words() + ": " + text
 			}
-			w.add(fact{key: "state " + of + "/" + h.State.Name + "/" + h.Why, topic: State, name: strings.TrimSuffix("hold, "+of, ", "), text: text, rank: unranked, days: w.span(h.From, h.Until)})
+			w.add(fact{key: "state " + of + "/" + h.State.Name + "/" + h.Why, topic: State, name: strings.TrimSuffix("state, "+of, ", "), text: text, rank: unranked, days: w.span(h.From, h.Until)})
 		}
 	}
 	hold("", w.l.Holds)
@@ -265,13 +268,14 @@ func (w *facts) company() {
 		if n == 0 && g.Brood {
 			continue
 		}
-		text := wording.Number(float64(n))
+		text, means := wording.Number(float64(n)), ""
 		if s := g.Stage(w.r.Today); s != "" {
 			text += " " + s
 		}
 		if g.Sheet != nil {
+			means = text + ", " + g.Animals.Name.V + g.Sheet.Name.V // not what it is called in a title
 			text += ", " + g.Sheet.Shown()
 		}
-		w.add(fact{key: "animals " + groupKey(g), topic: Company, name: "animals, " + g.Animals.Name.V, text: text, rank: unranked})
+		w.add(fact{key: "animals " + groupKey(g), topic: Company, name: "animals, " + g.Animals.Name.V, text: text, means: means, rank: unranked})
 	}
 }

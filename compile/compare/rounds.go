@@ -26,13 +26,16 @@ func (r *Report) rounds() {
 	}
 	add := func(o, x *plan.Round) {
 		w := Walk{}
+		var was, is string // whatever its keeper is called
 		if o != nil {
-			w.Round, w.Shown, w.Was = o.Name.V, o.Shown(), told(r.Was, o)
+			w.Round, w.Shown, w.Was = o.Name.V, o.Shown(), told(r.Was, o, keeper)
+			was = told(r.Was, o, first)
 		}
 		if x != nil {
-			w.Round, w.Shown, w.Is = x.Name.V, x.Shown(), told(r.Is, x)
+			w.Round, w.Shown, w.Is = x.Name.V, x.Shown(), told(r.Is, x, keeper)
+			is = told(r.Is, x, first)
 		}
-		if w.Was == w.Is {
+		if was == is {
 			return
 		}
 		for i := range r.Pieces {
@@ -55,7 +58,7 @@ func (r *Report) rounds() {
 }
 
 // told says when a round is, whose it is and how long it may take.
-func told(r *compile.Result, x *plan.Round) string {
+func told(r *compile.Result, x *plan.Round, keeper func(*plan.Collection, string) string) string {
 	parts := []string{"at " + wording.Clock(x.Clock.V, r.Plan.Units)}
 	if len(x.On) > 0 {
 		var days []string

@@ -57,6 +57,49 @@ func (r *Report) together(all []Effect) []Effect {
 	return out
 }
 
+// tells are the facts that what a rule finds tells too, by their keys.
+var tells = map[string][]string{
+	"temperature-harmful": {"aim warm end", "aim cool end", "aim night"},
+	"temperature-unusual": {"aim warm end", "aim cool end", "aim night"},
+	"humidity-harmful":    {"aim humidity"},
+	"humidity-unusual":    {"aim humidity"},
+	"heat-lost":           {"heat air"},
+	"heat-short":          {"heat air"},
+	"too-warm":            {"heat air"},
+	"floor-small":         {"room"},
+}
+
+// beneath puts what was and is beneath what is found of it, where both have one cause: told beside
+// it, it would be the same thing twice.
+func beneath(all []Effect) []Effect {
+	type told struct{ enclosure, cause, fact string }
+	by := map[told]int{}
+	for i := range all {
+		if e := &all[i]; e.Found != nil && e.Way <= Worse {
+			for _, fact := range tells[e.Found.Rule.ID] {
+				by[told{e.keys[0].enclosure, causeKey(e.Cause), fact}] = i
+			}
+		}
+	}
+	gone := make([]bool, len(all))
+	for i := range all {
+		x := &all[i]
+		k, found := by[told{x.keys[0].enclosure, causeKey(x.Cause), x.keys[0].fact}]
+		if gone[i] = found && x.Way != Better; gone[i] {
+			e := &all[k]
+			e.Under = append(slices.Clip(e.Under), x.Name+": "+becomes(x.Was, x.Is))
+			e.keys = append(slices.Clip(e.keys), x.keys...)
+		}
+	}
+	out := all[:0]
+	for i := range all {
+		if !gone[i] {
+			out = append(out, all[i])
+		}
+	}
+	return out
+}
+
 // listed says once what becomes the same of several things in the same enclosures: "heat and look".
 func listed(all []Effect) []Effect {
 	at := map[string]int{}

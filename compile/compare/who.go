@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"vivary/compile/horizon"
+	"vivary/compile/identity"
 	"vivary/plan"
 	"vivary/schema/wording"
 )
@@ -31,12 +32,9 @@ func (w *facts) who() {
 			names = append(names, name)
 		}
 	}
-	slices.Sort(names)
-	for i, name := range names {
-		names[i] = keeper(w.r.Plan, name)
-	}
 	if len(names) > 0 {
-		w.add(fact{key: "who", topic: People, name: "looked after by", text: wording.And(names), rank: unranked})
+		text, means := w.people(names)
+		w.add(fact{key: "who", topic: People, name: "looked after by", text: text, means: means, rank: unranked})
 	}
 	for name := range by {
 		d := r.People.Of(name)
@@ -50,18 +48,31 @@ func (w *facts) who() {
 			came := between(h, max(run.From, h.Today), run.To)
 			all := came.Count()
 			came.Keep(someone)
-			f := fact{key: "away " + name + "/" + run.Begun.String(), topic: People, name: "while " + keeper(w.r.Plan, name) + " is away",
-				text: wording.Dates(run.Begun, run.Ends-1) + ": " + w.comes(came), days: between(h, run.From, run.To)}
+			dates := wording.Dates(run.Begun, run.Ends-1) + ": "
+			text, means := w.comes(came)
+			f := fact{key: "away " + first(w.r.Plan, name) + "/" + run.Begun.String(), topic: People, name: "while " + keeper(w.r.Plan, name) + " is away",
+				text: dates + text, means: dates + means, days: between(h, run.From, run.To)}
 			f.rank = float64(all - came.Count())
 			w.add(f)
 		}
 	}
 }
 
-// comes says who comes on some days.
-func (w *facts) comes(came horizon.Days) string {
+// people names keepers, and says who they are whatever they are called.
+func (w *facts) people(names []string) (text, means string) {
+	var shown, ids []string
+	for _, name := range names {
+		shown, ids = append(shown, keeper(w.r.Plan, name)), append(ids, first(w.r.Plan, name))
+	}
+	slices.Sort(shown)
+	slices.Sort(ids)
+	return wording.And(shown), wording.And(ids)
+}
+
+// comes says who comes on some days, and the same whatever they are called.
+func (w *facts) comes(came horizon.Days) (text, means string) {
 	if came.Empty() {
-		return "nobody comes"
+		return "nobody comes", "nobody comes"
 	}
 	var who []string
 	for k := range w.r.Roster.Of[w.i] {
@@ -75,14 +86,20 @@ func (w *facts) comes(came horizon.Days) string {
 			}
 		}
 	}
-	slices.Sort(who)
-	for i := range who {
-		who[i] = keeper(w.r.Plan, who[i])
-	}
+	on := ", on " + wording.Days(came.Count())
 	if len(who) == 0 {
-		who = []string{"somebody"}
+		return "somebody" + on, "somebody" + on
 	}
-	return wording.And(who) + ", on " + wording.Days(came.Count())
+	text, means = w.people(who)
+	return text + on, means + on
+}
+
+// first is the first name of a keeper, which stays.
+func first(c *plan.Collection, name string) string {
+	if k := c.Keeper(name); k != nil {
+		return identity.Keeper(k)
+	}
+	return name
 }
 
 // keeper is what people call a keeper.

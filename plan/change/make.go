@@ -60,10 +60,21 @@ func (c *Changes) With(pieces ...int) (map[string][]byte, bool) {
 // changed, and the enclosures that lines of a log are about.
 func (c *Changes) needed(pieces []int) []int {
 	out := slices.Clone(pieces)
+	made := make([]bool, len(c.Pieces))
+	for _, i := range out {
+		made[i] = true
+	}
+	var bring []int
+	for i := range c.Pieces {
+		if c.Pieces[i].brings() && !made[i] {
+			bring = append(bring, i)
+		}
+	}
 	for k := 0; k < len(out); k++ {
 		p := &c.Pieces[out[k]]
-		for i := range c.Pieces {
-			if q := &c.Pieces[i]; q.brings() && !slices.Contains(out, i) && p.names(q) {
+		for _, i := range bring {
+			if !made[i] && p.names(&c.Pieces[i]) {
+				made[i] = true
 				out = append(out, i)
 			}
 		}

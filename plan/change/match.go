@@ -50,6 +50,15 @@ func (c *Changes) match(before, after []stand) {
 			take(i, after[i].Type+" "+f.Value.Text, anyOf)
 		}
 	}
+	for i := range after { // a name that was changed again
+		if f := after[i].Attr("formerly"); f != nil && other[i] < 0 {
+			for k := range before {
+				if g := before[k].Attr("formerly"); g != nil && !taken[k] && other[i] < 0 && before[k].Type == after[i].Type && g.Value.Text == f.Value.Text {
+					taken[k], other[i] = true, k
+				}
+			}
+		}
+	}
 	for i := range before { // a name that was given back
 		if f := before[i].Attr("formerly"); f != nil && !taken[i] {
 			for k := range after {
@@ -139,6 +148,10 @@ func (c *Changes) inside(p Piece, a, b *stand, x, y *syntax.Block) {
 	for i, in := range y.Blocks {
 		if f := in.Attr("formerly"); f != nil {
 			find(i, func(o *syntax.Block) bool { return label(o) == f.Value.Text })
+			find(i, func(o *syntax.Block) bool {
+				g := o.Attr("formerly")
+				return g != nil && g.Value.Text == f.Value.Text
+			})
 		}
 	}
 	for k, o := range x.Blocks {
