@@ -315,5 +315,5 @@ func (r *reader) leave(t *track, on civil.Date) {
 		h.Until, h.Open = min(h.Until, on), false
 	}
 	t.Mother = nil
-	*t = track{Group: t.Group, home: t.home, numbered: true, gone: t.gone, told: t.told}
+	*t = track{Group: t.Group, home: t.home, numbered: true, gone: t.gone}
 }

@@ -164,13 +164,11 @@ func (r *reader) sayDoubts() {
 		}
 	}
 	for _, t := range r.tracks {
-		if t.now() > 0 {
-			for _, f := range t.doubts {
-				r.found.Add(f)
-			}
-			say(t.meal)
-			say(t.heads.doubt)
+		for _, f := range t.doubts {
+			r.found.Add(f)
 		}
+		say(t.meal)
+		say(t.heads.doubt)
 	}
 	say(r.heads.doubt)
 }

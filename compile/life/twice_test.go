@@ -23,6 +23,7 @@ func TestToldTwice(t *testing.T) {
 		{`6 grown died "a"|7 grown died "b"`, ""},
 		{`6 grown died 3 "a"|6 grown died 3 "b"`, "log-number"},
 		{`6 grown escaped 3 "a"|6 grown escaped 3 "b"`, "act-now log-number"},
+		{`6 grown escaped "a"|6 grown escaped "b"`, "act-now log-twice"},
 		// A count of all that are here answers it, one that misses some does not.
 		{`6 grown died "a"|6 grown died "b"|7 grown counted 2`, ""},
 		{`6 grown died "a"|6 grown died "b"|7 grown counted 1`, "log-twice"},
@@ -52,10 +53,12 @@ func TestToldTwice(t *testing.T) {
 		{"6 by lead grown counted 3|6 by relief grown counted 4|8 grown counted 4", ""},
 		{"6 by lead grown counted 4|6 grown counted 3", ""},
 		{"6 19:30 by lead grown counted 4|6 19:40 by relief grown counted 3", ""},
+		{"6 by lead grown counted 4|6 by relief grown counted 3(1 may hide)", ""},
+		{"6 by lead grown counted 4|6 by relief grown counted 2(1 may hide)", "log-differs"},
 		{"6 by lead counted 5|6 by relief counted 3", "log-differs"},
 	} {
 		var log strings.Builder
-		for line := range strings.SplitSeq(x.log, "|") {
+		for line := range strings.SplitSeq(strings.TrimSuffix(x.log, "(1 may hide)"), "|") {
 			words := strings.Fields(line)
 			k := 1
 			if strings.Contains(words[k], ":") {
@@ -66,7 +69,11 @@ func TestToldTwice(t *testing.T) {
 			}
 			log.WriteString("2027-02-0" + strings.Join(slices.Insert(words, k, "box"), " ") + "\n")
 		}
-		_, found := read(t, text, log.String(), day("2027-03-01"))
+		plan := text
+		if strings.HasSuffix(x.log, "(1 may hide)") {
+			plan = strings.Replace(text, "count = 4\n", "count = 4\n    hidden = 1\n", 1)
+		}
+		_, found := read(t, plan, log.String(), day("2027-03-01"))
 		var got []string
 		for _, f := range found {
 			switch f.Rule.ID {
