@@ -2,6 +2,7 @@ package editor
 
 import (
 	"os"
+	"regexp"
 	"runtime"
 	"slices"
 	"strings"
@@ -14,11 +15,20 @@ import (
 	"vivary/internal/generated"
 )
 
-// large is a session in a house of 1,000 enclosures, of which one file is open, with a mistake
-// in it so that each keystroke is told of anew.
+// large is a session in a house of 1,000 enclosures, each with a line of the log, of which one
+// file is open, with a mistake in it so that each keystroke is told of anew.
 func large(b *testing.B) (c *client, name string) {
 	disk := afero.NewMemMapFs()
-	for name, text := range generated.Collection(1000, "Europe/London") {
+	files, log := generated.Collection(1000, "Europe/London"), ""
+	for _, text := range files {
+		for _, box := range boxIn.FindAllStringSubmatch(text, -1) {
+			log += "2026-11-20 " + box[1] + " done water\n"
+		}
+	}
+	if files["records/2026.care.log"] = log; strings.Count(log, "\n") != 1000 {
+		b.Fatalf("the log has %d lines", strings.Count(log, "\n"))
+	}
+	for name, text := range files {
 		if err := afero.WriteFile(disk, "/c/"+name, []byte(text), 0o644); err != nil {
 			b.Fatal(err)
 		}
@@ -34,6 +44,8 @@ func large(b *testing.B) (c *client, name string) {
 	c.settled()
 	return c, name
 }
+
+var boxIn = regexp.MustCompile(`(?m)^enclosure "(.*)" \{`)
 
 // shownAt waits until what was found in a version of a file is shown.
 func (c *client) shownAt(name string, version int) {
