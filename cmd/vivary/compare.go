@@ -132,11 +132,12 @@ func (c *comparing) open() error {
 // named is what a word names: a folder or a revision.
 func (c *comparing) named(word string) (side, error) {
 	info, err := c.w.disk.Stat(word)
-	there := err == nil && info.IsDir()
-	if err == nil && !there {
+	there, isFile := err == nil && info.IsDir(), err == nil && !info.IsDir()
+	path := strings.ContainsAny(word, `/\`) || strings.Trim(word, ".") == ""
+	if isFile && path {
 		return c.folder(word, word) // which says that it is a file
 	}
-	if there && (strings.ContainsAny(word, `/\`) || strings.Trim(word, ".") == "") {
+	if there && path {
 		return c.folder(word, filepath.ToSlash(word))
 	}
 	of, err := c.revision(word)
@@ -145,6 +146,10 @@ func (c *comparing) named(word string) (side, error) {
 		return side{}, fmt.Errorf("%q is a folder and a revision: ./%s is the folder, and a longer name such as refs/heads/%s the revision", word, word, word)
 	case there:
 		return c.folder(word, filepath.ToSlash(word))
+	case err == nil:
+		return of, nil // in a bare repository HEAD is a file too
+	case isFile:
+		return c.folder(word, word)
 	case c.none != nil:
 		return side{}, fmt.Errorf("%q is no folder here, and no revision: %w", word, c.none)
 	}

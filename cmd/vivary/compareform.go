@@ -5,7 +5,6 @@ import (
 
 	"vivary/compile/compare"
 	"vivary/plan/change"
-	"vivary/plan/finding"
 	"vivary/schema/civil"
 )
 
@@ -159,7 +158,7 @@ func compareForms(r *compare.Report, was, is string) compareForm {
 		out.Moved = append(out.Moved, movedForm{m.Type, m.Name, m.From, m.To})
 	}
 	if r.Unread != nil {
-		out.Refuses = thatRefuse(findingForms(r.Unread.Plan.Files, r.Refuses))
+		out.Refuses = findingForms(r.Unread.Plan.Files, r.Refuses)
 	}
 	return out
 }
@@ -178,16 +177,6 @@ func effectForms(e *compare.Effect) effectForm {
 		j.Rule, j.Severity = e.Found.Rule.ID, e.Found.Severity.String()
 	}
 	return j
-}
-
-// thatRefuse leaves those that keep a plan from being understood.
-func thatRefuse(all []findingForm) (out []findingForm) {
-	for _, f := range all {
-		if f.Severity == finding.Error.String() || f.Severity == finding.Danger.String() {
-			out = append(out, f)
-		}
-	}
-	return out
 }
 
 func sideOf(s change.Side) *sideForm {

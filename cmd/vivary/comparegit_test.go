@@ -71,6 +71,15 @@ func TestCompareInGit(t *testing.T) {
 	g.compares(usage, []string{"HEAD", "HEAD", "HEAD"}, "two are compared")
 	g.compares(usage, []string{"--", "-x"}, "-x")
 
+	// A file that is called as a revision is: a bare repository has such a HEAD.
+	for _, name := range []string{"HEAD", "card"} {
+		if err := os.WriteFile(filepath.Join(g.dir, name), []byte("x\n"), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	g.compares(fine, []string{"HEAD", "HEAD"}, "Nothing changes")
+	g.compares(usage, []string{"card"}, "card is a file")
+
 	// A bare clone has no folder as it is; a shallow one not all revisions.
 	bare, shallow := filepath.Join(t.TempDir(), "bare.git"), filepath.Join(t.TempDir(), "shallow")
 	g.git("clone", "-q", "--bare", g.dir, bare)

@@ -105,7 +105,12 @@ func Of(was, is, then *compile.Result, changes *change.Changes, try Try) *Report
 	r := &Report{then: then, Was: was, Is: is, Pieces: changes.Pieces, Moves: changes.Moves, Laid: changes.Laid}
 	for _, x := range []*compile.Result{is, was} {
 		if !understood(x) {
-			r.Unread, r.Refuses = x, x.Findings
+			r.Unread = x
+			for i := range x.Findings {
+				if f := &x.Findings[i]; f.Severity.Refuses() {
+					r.Refuses = append(r.Refuses, *f)
+				}
+			}
 			return r
 		}
 	}

@@ -164,18 +164,24 @@ func workOf(r *compile.Result) map[string]*load {
 				l.minutes[i] += minutes
 			}
 			for _, e := range all {
-				l := own
-				live := len(e.Menu) > 0 && len(e.Killed) == 0
-				if len(e.Menu) > 0 && len(e.Killed) > 0 {
-					some := e.Days.Clone()
-					some.Subtract(e.Killed)
-					live = some.Next(r.Horizon.Today) >= 0
-				}
-				l.live = l.live || live && e.Days.Next(r.Horizon.Today) >= 0
-				for _, s := range roster.Skills(e.Life) {
-					if !slices.Contains(l.skills, s) {
-						l.skills = append(l.skills, s)
+				theirs := e.Days
+				if d != nil {
+					away := e.Days.Clone()
+					away.Keep(d.Away)
+					theirs = e.Days.Clone()
+					theirs.Subtract(d.Away)
+					for i := away.Next(r.Horizon.Today); i >= 0; i = away.Next(i + 1) {
+						if doer, ok := r.Roster.People.Doer(name, i); ok {
+							of(doer).does(e, !has(e.Killed, i))
+						}
 					}
+				}
+				if theirs.Next(r.Horizon.Today) >= 0 {
+					alive := theirs.Clone()
+					if len(e.Killed) > 0 {
+						alive.Subtract(e.Killed)
+					}
+					own.does(e, alive.Next(r.Horizon.Today) >= 0)
 				}
 			}
 		}
@@ -184,6 +190,16 @@ func workOf(r *compile.Result) map[string]*load {
 		slices.Sort(l.skills)
 	}
 	return out
+}
+
+// does adds what an entry asks of whoever does it; alive says that its prey is.
+func (l *load) does(e *roster.Entry, alive bool) {
+	l.live = l.live || alive && len(e.Menu) > 0
+	for _, s := range roster.Skills(e.Life) {
+		if !slices.Contains(l.skills, s) {
+			l.skills = append(l.skills, s)
+		}
+	}
 }
 
 // care compares the days of every care, and returns the enclosures of which any is another.

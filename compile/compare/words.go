@@ -52,7 +52,7 @@ func (r *Report) Sum() string {
 		case n > 0:
 			parts = append(parts, word+" for "+wording.Count(n, "enclosure", "enclosures"))
 		case some:
-			parts = append(parts, word+" for the whole")
+			parts = append(parts, word+" for the collection as a whole")
 		}
 	}
 	if len(parts) == 0 {
@@ -64,6 +64,9 @@ func (r *Report) Sum() string {
 
 // Sections is the report as it is read: what harms first, people and phones last.
 func (r *Report) Sections() (out []Section) {
+	if r.Unread != nil {
+		return nil // nothing is compared, so that nothing is without an effect
+	}
 	for _, w := range Ways {
 		s := Section{Head: w.String()}
 		last := "none"
@@ -106,7 +109,7 @@ func (r *Report) line(e *Effect) Line {
 	}
 	switch {
 	case e.Found != nil && e.keys[0].fact == "rule "+e.Found.Rule.ID && e.Is == "":
-		l.Text = "no more: " + e.Was
+		l.Text = "not found any more: " + e.Was
 	case e.Found != nil && e.keys[0].fact == "rule "+e.Found.Rule.ID:
 		l.Text = e.Is
 		for _, u := range e.Under { // what is written, beside what is found of it
@@ -306,7 +309,7 @@ func months(c *Care) []string {
 func (r *Report) phonesSection() Section {
 	s := Section{Head: "On the phones"}
 	p := Part{}
-	if len(r.Pieces) > 0 && r.Unread == nil && r.Is.Refused() {
+	if len(r.Pieces) > 0 && r.Is.Refused() {
 		p.Lines = append(p.Lines, Line{Text: "nothing: a plan that is refused makes no calendars, and the last good ones stay"})
 	}
 	for i := range r.Phones {

@@ -72,3 +72,42 @@ func TestPageIsSafe(t *testing.T) {
 		}
 	}
 }
+
+// TestUnread: of a plan that is not understood only that is said, and why: nothing is compared, so
+// that nothing else is found, and nothing is without an effect.
+func TestUnread(t *testing.T) {
+	base := house()
+	is := maps.Clone(base)
+	put(`"solid, latched"`, `"mesh"`)(is, tank(3))
+	is["moved/tank-04.care.hcl"] = is["tank-04.care.hcl"]
+	delete(is, "tank-04.care.hcl")
+	is["rooms.care.hcl"] += "\nroom \"west\" {\n"
+	r := between(t, base, is, civil.Must(2026, 11, 30))
+	if text := printed(r); strings.Contains(text, "another file") || !strings.Contains(text, "cannot be understood") {
+		t.Error(text)
+	}
+	for i := range r.Refuses {
+		if !r.Refuses[i].Severity.Refuses() {
+			t.Error(r.Refuses[i].Text)
+		}
+	}
+}
+
+// TestCover: who stands in is told what that asks of them, live prey and training.
+func TestCover(t *testing.T) {
+	base := house()
+	base["shared.care.hcl"] = strings.Replace(base["shared.care.hcl"], "keeper \"bo\" {\n  trained = \"venom, breeding, feeding\"", "keeper \"bo\" {\n  trained = \"venom, breeding, feeding\"\n}\n\nkeeper \"cy\" {\n  trained = \"feeding\"\n}\n\nkeeper \"di\" {", 1)
+	away := func(cover string) map[string]string {
+		out := maps.Clone(base)
+		out["shared.care.hcl"] += "\naway \"ann\" {\n  from  = \"2027-02-01\"\n  to    = \"2027-02-16\"\n  cover = \"" + cover + "\"\n}\n"
+		return out
+	}
+	text := printed(between(t, away("cy"), away("di"), civil.Must(2026, 11, 30)))
+	if !strings.Contains(text, "gives no live prey any more") {
+		t.Error(text)
+	}
+	text = printed(between(t, away("di"), away("cy"), civil.Must(2026, 11, 30)))
+	if !strings.Contains(text, "gives live prey now") {
+		t.Error(text)
+	}
+}
