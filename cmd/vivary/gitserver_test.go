@@ -5,6 +5,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -129,8 +130,8 @@ func changeScripts(t *testing.T) []changeScript {
 		}
 	}
 	all = append(all, changeScript{"gitlab-ci.yml", "sh", strings.Join(pipeline["check"].Script, "\n")})
-	if steps := workflow.Jobs["check"].Steps; len(all) != 2 || len(workflow.On) != 2 || steps[0].With["fetch-depth"] != 0 || steps[len(steps)-1].With["path"] != "findings.sarif" ||
-		pipeline["check"].Variables["GIT_DEPTH"] != "0" || strings.Join(pipeline["check"].Artifacts.Paths, "") != "findings.sarif" {
+	if steps := workflow.Jobs["check"].Steps; len(all) != 2 || len(workflow.On) != 2 || steps[0].With["fetch-depth"] != 0 || steps[len(steps)-1].With["path"] != "findings.sarif\nchange.md\n" ||
+		pipeline["check"].Variables["GIT_DEPTH"] != "0" || strings.Join(pipeline["check"].Artifacts.Paths, " ") != "findings.sarif change.md" {
 		t.Errorf("not what it is to be: %+v %+v", workflow, pipeline)
 	}
 	return all
@@ -153,6 +154,8 @@ func TestChangesAreChecked(t *testing.T) {
 			}
 			here := &clone{t, filepath.Join(t.TempDir(), "a build"), who.env}
 			c.git("clone", "-q", "--branch", from, c.dir, here.dir)
+			summary := filepath.Join(t.TempDir(), "summary.md")
+			here.env = append(slices.Clone(here.env), "GITHUB_BASE_REF=main", "GITHUB_STEP_SUMMARY="+summary, "CI_MERGE_REQUEST_DIFF_BASE_SHA="+strings.TrimSpace(c.git("rev-parse", "main")))
 			out, err := here.try(x.shell, "-e", "-c", x.text)
 			got := 0
 			if exit, ok := err.(*exec.ExitError); ok {
@@ -169,6 +172,9 @@ func TestChangesAreChecked(t *testing.T) {
 					t.Errorf("%s: %s", x.file, out)
 				}
 			default:
+				if means := here.read("change.md"); strings.Contains(means, "**Harm for 1 enclosure") != (branch == "refused") || strings.Contains(means, "Nothing changes") != (branch == "main") {
+					t.Errorf("%s, %s: what it means is %s", x.file, branch, means)
+				}
 				if log := here.read("findings.sarif"); !json.Valid([]byte(log)) || strings.Contains(log, `"ruleId": "heater-bare"`) != (branch == "refused") || strings.Contains(out, "heater-bare") != (branch == "refused") {
 					t.Errorf("%s, %s: %s\n%.2000s", x.file, branch, out, log)
 				}

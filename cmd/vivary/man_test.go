@@ -18,6 +18,9 @@ func TestExamplesOfCommands(t *testing.T) {
 	defer server.Close()
 	here := strings.NewReplacer("https://tasks.example", server.URL, "127.0.0.1:8424", "127.0.0.1:0", "/srv/www/", "") // what is outside is here
 	quillmoor, _ := copied("examples/quillmoor")
+	inGit := quillmoorInGit(t)
+	inGit.edit("rooms.care.hcl", "East room", "The east room")
+	inGit.commit("A title")
 	for _, c := range commands {
 		disk := quillmoor
 		if c.name == "start" {
@@ -28,7 +31,11 @@ func TestExamplesOfCommands(t *testing.T) {
 			t.Errorf("%s is no example of %s", c.try, c.name)
 			continue
 		}
-		if status, out, errs := at(disk, noon, words[1:]...); status != fine || out == "" && c.name != "editor" {
+		if c.name == "compare" || c.name == "history" { // of what is in git
+			if out := inGit.vivary(fine, words[1:]...); out == "" {
+				t.Errorf("%s says nothing", c.try)
+			}
+		} else if status, out, errs := at(disk, noon, words[1:]...); status != fine || out == "" && c.name != "editor" {
 			t.Errorf("%s: status %d: %s%s", c.try, status, out, errs)
 		}
 		if _, out, _ := at(nil, noon, "help", c.name); !strings.Contains(out, c.try) {
