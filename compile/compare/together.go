@@ -6,10 +6,12 @@ import (
 	"strconv"
 	"strings"
 
+	"vivary/plan/change"
 	"vivary/schema/wording"
 )
 
-// together says once what is the same in several enclosures and has one cause, and puts the
+// together says once what is the same in several enclosures and has one cause, or the same edit of
+// each of them, and puts the
 // worst first; effects of one cause stand together.
 func (r *Report) together(all []Effect) []Effect {
 	order := make(map[string]int, len(r.pair))
@@ -19,19 +21,25 @@ func (r *Report) together(all []Effect) []Effect {
 	at := map[string]int{}
 	var out []Effect
 	for _, e := range all {
-		k := e.sameAs()
+		k := e.sameAs() + "\x01" + r.alike(e.Cause)
 		i, known := at[k]
 		if !known {
 			at[k] = len(out)
+			e.Of, e.keys, e.Cause = slices.Clone(e.Of), slices.Clone(e.keys), slices.Clone(e.Cause)
 			out = append(out, e)
 			continue
 		}
 		o := &out[i]
-		o.Of = append(slices.Clip(o.Of), e.Of...)
-		o.keys = append(slices.Clip(o.keys), e.keys...)
+		o.Of = append(o.Of, e.Of...)
+		o.keys = append(o.keys, e.keys...)
+		o.Cause = append(o.Cause, e.Cause...)
 		if e.From != 0 && (o.From == 0 || e.From < o.From) {
 			o.From = e.From
 		}
+	}
+	for i := range out {
+		slices.Sort(out[i].Cause)
+		out[i].Cause = slices.Compact(out[i].Cause)
 	}
 	out = listed(out)
 	first := map[string]int{} // the first enclosure that a cause touches
@@ -140,7 +148,7 @@ func (e *Effect) place(order map[string]int) int {
 // sameAs is the same for effects that say the same of different enclosures. What came and what
 // went is counted, not told by its animals.
 func (e *Effect) sameAs() string {
-	parts := []string{e.Way.String(), e.Topic.String(), e.Name, e.Limit, causeKey(e.Cause)}
+	parts := []string{e.Way.String(), e.Topic.String(), e.Name, e.Limit}
 	if e.Found != nil {
 		parts = append(parts, e.Found.Rule.ID)
 	}
@@ -153,6 +161,24 @@ func (e *Effect) sameAs() string {
 		}
 	}
 	return strings.Join(append(append(parts, was, is), under...), "\x01")
+}
+
+// alike is the same for causes that change the same of enclosures in the same way.
+func (r *Report) alike(cause []int) string {
+	var out strings.Builder
+	for _, i := range cause {
+		out.WriteString(like(&r.Pieces[i], i) + "\x02")
+	}
+	return out.String()
+}
+
+// like is the same for a value that is written otherwise in several enclosures; any other piece is
+// like none.
+func like(p *change.Piece, i int) string {
+	if p.Type != "enclosure" || p.Attr == "" || p.Attr == "name" {
+		return strconv.Itoa(i)
+	}
+	return strings.Join(append(slices.Clone(p.In), p.Attr, value(p.Was), value(p.Is)), "\x03")
 }
 
 func causeKey(all []int) string {

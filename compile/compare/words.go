@@ -165,15 +165,31 @@ func strip(h horizon.Horizon, days horizon.Days) string {
 // most is how many lines of a change are named for one effect.
 const most = 4
 
-// lines name pieces with their places.
+// lines name pieces with their places, and once what was done alike in several enclosures.
 func (r *Report) lines(pieces []int) []string {
+	var first, many []int
+	at := map[string]int{}
+	for _, i := range pieces {
+		k := like(&r.Pieces[i], i)
+		n, known := at[k]
+		if !known {
+			n = len(first)
+			at[k] = n
+			first, many = append(first, i), append(many, 0)
+		}
+		many[n]++
+	}
 	var out []string
-	for n, i := range pieces {
-		if n == most-1 && len(pieces) > most {
-			out = append(out, fmt.Sprintf("and %d more lines of the change", len(pieces)-n))
+	for n, i := range first {
+		if n == most-1 && len(first) > most {
+			out = append(out, fmt.Sprintf("and %d more lines of the change", len(first)-n))
 			break
 		}
-		out = append(out, Told(&r.Pieces[i]))
+		text := Told(&r.Pieces[i])
+		if more := many[n] - 1; more > 0 {
+			text += fmt.Sprintf(", and the same in %d more", more)
+		}
+		out = append(out, text)
 	}
 	return out
 }

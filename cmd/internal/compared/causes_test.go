@@ -145,3 +145,22 @@ func TestTwoGroups(t *testing.T) {
 		t.Errorf("%d, %d\n%s", harmed, worse, printed(r))
 	}
 }
+
+// TestAlike: the same edit of several boxes, each in its own block, is told once.
+func TestAlike(t *testing.T) {
+	base := house()
+	is := maps.Clone(base)
+	for i := range 9 {
+		put(`every  = "day"`, `every  = "2 days"`)(is, tank(i))
+	}
+	put(`every  = "day"`, `every  = "3 days"`)(is, tank(9))
+	text := printed(between(t, base, is, civil.Must(2026, 11, 30)))
+	for _, says := range []string{
+		"  tank-00.care.hcl:40  tank-00, care mist, every: \"day\" → \"2 days\", and the same in 8 more\n    9 enclosures: Tank 00 to 08: moisture",
+		"  tank-09.care.hcl:40  tank-09, care mist, every: \"day\" → \"3 days\"\n    Tank 09: moisture",
+	} {
+		if strings.Count(text, says) != 1 {
+			t.Errorf("%q is not once in\n%s", says, text)
+		}
+	}
+}
