@@ -135,8 +135,11 @@ func TestHistoryInGit(t *testing.T) {
 	g.git("rm", "-q", "shelf.care.hcl")
 	g.by(lead, "2026-11-01", "Given up")
 	for _, name := range []string{"burrow-a", "big-burrow"} {
-		holds(t, g.history(name)[:3], []string{"8 steps"}, []string{"Sun 1 Nov 2026", "Given up", "not in the plan any more", "[animals-missing]"}, []string{"A trip"})
+		holds(t, g.history(name)[:3], []string{"8 steps"}, []string{"Sun 1 Nov 2026", "Given up", "not in the plan any more", "[animals-missing]", "!In the log", "!no more in the log"}, []string{"A trip"})
 	}
+	g.git("revert", "-n", "HEAD")
+	g.by(lead, "2026-11-02", "Kept after all")
+	holds(t, g.history("burrow-a")[:3], []string{"9 steps"}, []string{"Kept after all", "new: 1 animal", "!In the log"}, []string{"Given up"})
 	out := g.vivary(usage, "history", "burow-b")
 	if !strings.Contains(out, "did you mean burrow-b?") {
 		t.Error(out)

@@ -14,6 +14,7 @@ import (
 	"vivary/compile"
 	"vivary/compile/compare"
 	"vivary/compile/past"
+	"vivary/internal/generated"
 	"vivary/internal/randomplan"
 	"vivary/plan"
 	"vivary/schema/civil"
@@ -83,13 +84,14 @@ func TestAsCompared(t *testing.T) {
 	steps, silent := 0, 0
 	for seed := range uint64(60) {
 		p := randomplan.New(seed)
-		was := p.Files(p.Today)
 		q := p.Clone()
 		var did []string
 		for range 1 + int(seed%3) {
 			did = append(did, q.Edit())
 		}
-		is := q.Files(p.Today)
+		// The same houses written out, in racks and by templates.
+		form := [](func(*randomplan.Plan) *randomplan.Plan){(*randomplan.Plan).Clone, (*randomplan.Plan).Racked, (*randomplan.Plan).Templated}[seed/3%3]
+		was, is := form(p).Files(p.Today), form(q).Files(p.Today)
 		whole, err := compared.Of(compared.Side{Disk: disk(t, was)}, compared.Side{Disk: disk(t, is)}, on(p.Today))
 		if err != nil || whole.Unread != nil {
 			t.Fatal(err)
@@ -178,4 +180,47 @@ func load(t *testing.T, files map[string]string, day civil.Date) *compile.Result
 	}
 	now, _ := on(day)(c.Location)
 	return compile.Compile(c, found, now)
+}
+
+// TestPutIntoAnother: animals that stand in another block since are not missing, though that block
+// has else nothing to do with the enclosure.
+func TestPutIntoAnother(t *testing.T) {
+	day := civil.Must(2026, 11, 30)
+	with := func(first, second string) map[string]string {
+		out := map[string]string{}
+		for name, text := range generated.Collection(2, "Europe/London") {
+			if at := strings.Index(text, `enclosure "tub-1"`); at >= 0 {
+				text = strings.Replace(text[:at], "0.1.0", first, 1) + strings.Replace(text[at:], "0.1.0", second, 1)
+			}
+			out[name] = text
+		}
+		return out
+	}
+	for is, missing := range map[string]bool{"0.2.0": false, "0.1.0": true} {
+		s := told(t, "tub-1", day, rev(t, day, with(is, "0.1.0")), rev(t, day-1, with("0.1.0", "0.2.0")))
+		said := slices.ContainsFunc(s.Steps[0].Report.Effects, func(e compare.Effect) bool { return e.Found != nil && e.Found.Rule == compile.Missing })
+		if said != missing {
+			t.Errorf("%s in the other: missing is %v", is, said)
+		}
+	}
+}
+
+// TestTorn: a revision that cannot be understood is told, and what came after it is set beside the
+// last one that could be.
+func TestTorn(t *testing.T) {
+	day := civil.Must(2026, 11, 30)
+	sound := generated.Collection(2, "Europe/London")
+	torn, after := map[string]string{}, map[string]string{}
+	for name, text := range sound {
+		torn[name] = strings.Replace(text, `enclosure "tub-1" {`, `enclosure "tub-1" {{`, 1)
+		after[name] = strings.Replace(text, `amount = "`, `amount = "1`, 9)
+	}
+	s := told(t, "tub-1", day, rev(t, day, after), rev(t, day-1, torn), rev(t, day-2, sound))
+	if len(s.Steps) != 3 || s.Steps[0].Report == nil || len(s.Steps[0].Report.Effects) == 0 || !strings.Contains(s.Steps[1].Torn, "care.hcl:") || s.Steps[2].Begins == "" {
+		t.Errorf("%+v", s.Steps)
+	}
+	s = told(t, "tub-1", day, rev(t, day-1, torn), rev(t, day-2, sound))
+	if len(s.Steps) != 2 || s.Steps[0].Torn == "" {
+		t.Errorf("%+v", s.Steps)
+	}
 }
