@@ -356,7 +356,10 @@ func (w *walk) unknown() error {
 	if w.newest != nil {
 		var names []string
 		for _, e := range w.newest.plan.Enclosures {
-			names = append(names, e.Name.V)
+			if names = append(names, e.Name.V); e.Of == w.asked.Name {
+				u.Near = e.Name.V + " or another of that block" // with numbers
+				return u
+			}
 		}
 		u.Near = slip.Of(strings.ToLower(w.asked.Name), names)
 	}

@@ -2,6 +2,7 @@ package history_test
 
 import (
 	"fmt"
+	"os"
 	"slices"
 	"strings"
 	"testing"
@@ -222,5 +223,36 @@ func TestTorn(t *testing.T) {
 	s = told(t, "tub-1", day, rev(t, day-1, torn), rev(t, day-2, sound))
 	if len(s.Steps) != 2 || s.Steps[0].Torn == "" {
 		t.Errorf("%+v", s.Steps)
+	}
+}
+
+// TestNumbered: of a block with numbers what is about some of them is told of these.
+func TestNumbered(t *testing.T) {
+	text, err := os.ReadFile("../../../examples/ordinary/forty-tubs-in-one-block/plan.care.hcl")
+	if err != nil {
+		t.Fatal(err)
+	}
+	day := civil.Must(2026, 11, 30)
+	is := strings.Replace(strings.Replace(string(text), `34 to 41"`, `34 to 42"`, 1), "lost a leg", "lost two legs", 1)
+	revs := []history.Revision{rev(t, day, map[string]string{"plan.care.hcl": is}), rev(t, day-1, map[string]string{"plan.care.hcl": string(text)})}
+	for name, want := range map[string][]string{"tub-12": {"In the plan", "begins"}, "tub-13": {"begins"}, "tub-42": {"new"}} {
+		var got []string
+		for _, s := range told(t, name, day, revs...).Steps {
+			switch {
+			case s.Begins != "":
+				got = append(got, "begins")
+			case len(s.Report.Effects) > 0:
+				got = append(got, s.Report.Effects[0].Name)
+			case len(s.Own) == 1:
+				got = append(got, "In the plan")
+			}
+		}
+		if !slices.Equal(got, want) {
+			t.Errorf("%s: %q, not %q", name, got, want)
+		}
+	}
+	_, err = history.Of(revs, history.Asked{Name: "tub", Now: on(day)})
+	if err == nil || !strings.Contains(err.Error(), "did you mean tub-1 or another") {
+		t.Error(err)
 	}
 }
