@@ -104,6 +104,8 @@ func (r *Report) effect(p pair, x, y *fact) Effect {
 	switch {
 	case is > was:
 		e.Way = Worse
+	case is < was && f.longest > 0 && x != nil && y != nil && !x.harm && y.days.Count() < x.days.Count():
+		// It comes less often: what is left of it only lies nearer together.
 	case is < was:
 		e.Way = Better
 	}

@@ -1,7 +1,9 @@
 package compared_test
 
 import (
+	"io/fs"
 	"maps"
+	"os"
 	"slices"
 	"strings"
 	"testing"
@@ -162,5 +164,29 @@ func TestAlike(t *testing.T) {
 		if strings.Count(text, says) != 1 {
 			t.Errorf("%q is not once in\n%s", says, text)
 		}
+	}
+}
+
+// TestFewer: care that hardly anybody is shown any more is no better for lying nearer together on
+// the days that are left.
+func TestFewer(t *testing.T) {
+	base := map[string]string{}
+	from := os.DirFS("../../../examples/quillmoor")
+	err := fs.WalkDir(from, ".", func(name string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() {
+			return err
+		}
+		text, err := fs.ReadFile(from, name)
+		base[name] = string(text)
+		return err
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	is := maps.Clone(base)
+	is["collection.care.hcl"] = strings.Replace(is["collection.care.hcl"], "rounds = [\"evening\"]", "rounds = [\"morning\"]", 1)
+	r := between(t, base, is, civil.Must(2026, 12, 1))
+	if !r.Harmed() || r.Count(compare.Better) > 0 {
+		t.Error(printed(r))
 	}
 }
