@@ -110,12 +110,9 @@ func Between(a, b *plan.Collection) *Changes {
 		if old.there && now.there && string(old.text) == string(now.text) {
 			continue
 		}
-		switch {
-		case strings.HasSuffix(name, plan.PlanSuffix):
+		if strings.HasSuffix(name, plan.PlanSuffix) { // a log differs by its lines
 			before = append(before, c.blocks(name, old)...)
 			after = append(after, c.blocks(name, now)...)
-		case strings.HasSuffix(name, plan.LogSuffix):
-			continue // by its lines
 		}
 	}
 	c.match(before, after)
