@@ -9,6 +9,7 @@ import (
 	"vivary/plan/source"
 	"vivary/schema"
 	"vivary/schema/civil"
+	"vivary/schema/quantity"
 )
 
 // Event is one line of a log.
@@ -25,6 +26,8 @@ type Event struct {
 	// Number is the number after the word, where there is one: animals, prey, a weight
 	// without its unit, or the days of a treatment.
 	Number Written[float64]
+	// Sexes is that number by sexes, where it is written so; else it is zero.
+	Sexes quantity.Count
 	// Args is what else stands after the word; of a move or a separation, the enclosure
 	// and then the animals that were joined there; of a measurement, its quantities.
 	Args []Written[string]

@@ -38,8 +38,26 @@ func (l *lineReader) number(e *Event, at int) (next int) {
 			e.Number = wrote(n, l.span(at, at+1))
 			return at + 1
 		}
+		if e.Word.After == schema.AfterNumber && l.sexes(e, at) {
+			return at + 1
+		}
 	}
 	return at
+}
+
+// sexes reads a number by sexes, such as 0.1.0, as the trade writes it. One of two parts is a
+// number with a point.
+func (l *lineReader) sexes(e *Event, at int) bool {
+	text := l.words[at].text
+	if strings.Count(text, ".") != 2 || strings.Trim(text, "0123456789.") != "" {
+		return false
+	}
+	n, err := quantity.ParseCount(text)
+	if err != nil {
+		return false
+	}
+	e.Sexes, e.Number = n, wrote(float64(n.Total()), l.span(at, at+1))
+	return true
 }
 
 func plainNumber(s string) (float64, bool) {
@@ -59,6 +77,9 @@ func (l *lineReader) movedTo(e *Event, from int) {
 		}
 		if n, ok := plainNumber(l.words[i].text); ok && !to && !e.Number.Set() {
 			e.Number = wrote(n, l.span(i, i+1))
+			continue
+		}
+		if !to && !e.Number.Set() && l.sexes(e, i) {
 			continue
 		}
 		to = false

@@ -18,6 +18,9 @@ func inShort(e *Event) string {
 	if e.Number.Set() {
 		s += fmt.Sprint(" ", e.Number.V)
 	}
+	if e.Sexes.Total() > 0 {
+		s += " = " + e.Sexes.String()
+	}
 	for _, a := range e.Args {
 		s += " [" + a.V + "]"
 	}
@@ -72,6 +75,12 @@ func TestLine(t *testing.T) {
 		"b young i2":                       "young remark ?log-asked",
 		"b watered the plants":             "remark ?log-asked",
 		"b \"a note alone\"":               "remark (a note alone) ?log-word",
+		"b died 0.1.0":                     "died 1 = 0.1.0",
+		"b seen 1.2.0":                     "counted 3 = 1.2.0",
+		"b sold 0.0.5 \"to a school\"":     "moved 5 = 5 (to a school)",
+		"b moved 0.1.1 to tub-7":           "moved 2 = 0.1.1 [tub-7]",
+		"b died 1.2.3.4":                   "!after died stands how many",
+		"b fed 1.2.3":                      "fed [1.2.3]",
 		"b died two":                       "!after died stands how many",
 		"b moved 0.5 to tub-7":             "!animals come whole",
 		"b moved 2 tub-7 young and old":    "!and nothing else",

@@ -53,7 +53,7 @@ A file whose name ends in ` + "`.care.log`" + ` holds one line a fact: a day, a 
 2026-11-03 burrow-a young withdrawn moult 2026-11-02
 ` + "```" + `
 
-An identical line is one fact: two deaths on a day are ` + "`died 2`" + `, or lines with a time. Where two people may have told the same in other words it is asked, and a count of all that are here answers it. Nothing rewrites a log: ` + "`withdrawn`" + ` takes a line back, and ` + "`vivary note --undo`" + ` writes it. Capitals do not matter in words, and a hyphen or an underscore may stand for a blank.
+An identical line is one fact: two deaths on a day are ` + "`died 2`" + `, or lines with a time. Where two people may have told the same in other words it is asked, and a count of all that are here answers it. Nothing rewrites a log: ` + "`withdrawn`" + ` takes a line back, and ` + "`vivary note --undo`" + ` writes it. How many is a number, or by sexes as the trade writes it, males.females.unsexed: ` + "`died 0.1.0`" + `. Capitals do not matter in words, and a hyphen or an underscore may stand for a blank.
 
 | word | also | after it | |
 |---|---|---|---|

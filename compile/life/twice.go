@@ -54,6 +54,8 @@ func timed(a, b *plan.Event) bool { return a.Clock.Set() && b.Clock.Set() }
 // same animals. Two deaths are "died 2" or lines with a time: so says the page on the log.
 func same(a, b *plan.Event) bool {
 	switch {
+	case a.Sexes != b.Sexes && a.Sexes.Total() > 0 && b.Sexes.Total() > 0:
+		return false // of a male and of a female
 	case !slices.EqualFunc(a.Args, b.Args, func(x, y plan.Written[string]) bool { return x.V == y.V }):
 		return false // to two places
 	case timed(a, b):

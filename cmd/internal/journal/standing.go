@@ -49,7 +49,7 @@ func repeats(e, o *plan.Event) bool {
 func saysNoMore(e, o *plan.Event) bool {
 	args := func(a, b plan.Written[string]) bool { return strings.EqualFold(a.V, b.V) }
 	return e.Word == o.Word && e.Enclosure.V == o.Enclosure.V && e.Keeper.V == o.Keeper.V && e.Group.V == o.Group.V &&
-		e.Number.V == o.Number.V && slices.EqualFunc(e.Args, o.Args, args) && (e.Note == "" || e.Note == o.Note)
+		e.Number.V == o.Number.V && e.Sexes == o.Sexes && slices.EqualFunc(e.Args, o.Args, args) && (e.Note == "" || e.Note == o.Note)
 }
 
 // inRounds are the words for what comes up in a round, and is so once in it, however often it
