@@ -43,7 +43,7 @@ func (r *reader) born(t *track, e *plan.Event) {
 		return
 	}
 	if r.out.Plan.Culture.V {
-		t.number(e.Date, min(t.now()+n, mostBorn)) // a culture grows by itself
+		t.number(see(e), min(t.now()+n, mostBorn), Born, nil) // a culture grows by itself
 		return
 	}
 	n = r.likely(t, n, e)
@@ -65,7 +65,7 @@ func (r *reader) born(t *track, e *plan.Event) {
 	r.sacEnds(t, e.Date)
 	if b := r.sameBirth(t, e.Date); b != nil {
 		b.last, b.number = e.Date, min(b.number+n, mostBorn)
-		b.young.number(e.Date, min(b.young.now()+n, mostBorn))
+		b.young.number(see(e), min(b.young.now()+n, mostBorn), Born, nil)
 		return
 	}
 	if len(t.broods) == 1 && !t.broods[0].born.ok && t.moulting+t.leaving == 0 {
@@ -154,7 +154,7 @@ func (r *reader) beside() {
 		if a := y.Animals.Born; a.Set() && a.V <= r.today {
 			b.born, b.last = seen{a.V, a.At, true}, a.V
 		}
-		y.of, y.Mother = b, mother.Group
+		y.of, y.Mother, y.Dam = b, mother.Group, mother.Group
 		mother.broods = append(mother.broods, b)
 	}
 }
@@ -171,7 +171,7 @@ func (r *reader) toldOf(t *track, b *brood, n int, e *plan.Event) {
 		b.number = y.now()
 	}
 	y.Since = wrote(e.Date, e.At)
-	y.Numbers = []Number{{e.Date - 1, 0}, {e.Date, r.size(b)}}
+	y.appeared(see(e), r.size(b), Born)
 	if y.Logged {
 		y.Stages = []Stretch{{e.Date, newborn, 1}}
 	}
@@ -180,10 +180,9 @@ func (r *reader) toldOf(t *track, b *brood, n int, e *plan.Event) {
 // bear makes the group of a brood's young, with their mother.
 func (r *reader) bear(b *brood, name, title string, s seen) {
 	if y := r.written(b); y != nil {
-		b.young, y.of, y.Mother = y, b, b.mother.Group
+		b.young, y.of, y.Mother, y.Dam = y, b, b.mother.Group, b.mother.Group
 		if s.ok {
-			n := y.now()
-			y.Numbers = []Number{{s.on - 1, 0}, {s.on, n}}
+			y.appeared(s, y.now(), Born)
 			y.Since = wrote(s.on, s.at)
 		}
 		return
@@ -198,7 +197,7 @@ func (r *reader) bear(b *brood, name, title string, s seen) {
 		}
 	}
 	y := r.create(name, title, b.mother.Sheet, as, s)
-	b.young, y.of = y, b
+	b.young, y.of, y.Dam = y, b, b.mother.Group
 	if as.Stage == newborn {
 		y.Mother = b.mother.Group
 	} else {
@@ -207,7 +206,7 @@ func (r *reader) bear(b *brood, name, title string, s seen) {
 		b.mother.moulting++
 		b.mother.leaving++
 	}
-	y.number(s.on, r.size(b))
+	y.number(s, r.size(b), Born, nil)
 }
 
 // written is the block of the plan that is a brood: one beside the mother of the same
@@ -346,14 +345,15 @@ func (r *reader) unborn(t *track, e *plan.Event) {
 		return
 	}
 	y := r.create("young-"+e.Date.String(), "young of "+dated(e.Date), t.Sheet, Stretch{Stage: "young", Instar: 2}, see(e))
-	y.number(e.Date, n)
+	y.number(see(e), n, Born, nil)
+	y.Dam = t.Group
 	y.of = &brood{mother: t, young: y, number: n, first: see(e), separated: see(e)}
 	if to == nil {
 		y.stray = see(e)
 		return
 	}
-	r.transfer(y, to, name, n, e)
-	r.lose(y, e, n, "the last went to "+to.out.Plan.Name.V+" on ")
+	j := r.transfer(y, to, name, n, e)
+	r.lose(y, e, n, MovedOut, j)
 }
 
 // ofYoung are the words that are about young also where their mother is named.
@@ -394,8 +394,8 @@ func (r *reader) rehome(t *track, e *plan.Event, to *reader, name string) {
 		r.cups(t, n, e)
 		return
 	}
-	r.transfer(t, to, name, n, e)
-	r.lose(t, e, n, "the last went to "+to.out.Plan.Name.V+" on ")
+	j := r.transfer(t, to, name, n, e)
+	r.lose(t, e, n, MovedOut, j)
 }
 
 // takeOut takes young from their mother: to a place, or to where nobody said. A number
@@ -412,7 +412,7 @@ func (r *reader) takeOut(b *brood, e *plan.Event, to *reader, name string) {
 	if b.number == 0 && e.Number.Set() && n > 0 {
 		// How many there were was never said: they are those that were counted out.
 		b.number = n
-		y.number(e.Date, n)
+		y.number(see(e), n, Recounted, nil)
 	}
 	if !b.first.ok && n > 0 {
 		r.found.Add(finding.Finding{Rule: ruleEarly, At: e.At, Text: "separated before their first moult is logged",
@@ -421,12 +421,12 @@ func (r *reader) takeOut(b *brood, e *plan.Event, to *reader, name string) {
 	all := n == y.now() || e.Number.Set() && n == 0
 	switch {
 	case n == 0:
-		r.lose(y, e, y.now(), "none were left on ")
+		r.lose(y, e, y.now(), Gone, nil)
 	case to != nil:
-		r.transfer(y, to, name, n, e)
-		r.lose(y, e, n, "the last went to "+to.out.Plan.Name.V+" on ")
+		j := r.transfer(y, to, name, n, e)
+		r.lose(y, e, n, MovedOut, j)
 	case e.Word == schema.WordMoved:
-		r.lose(y, e, n, "the last left on ")
+		r.lose(y, e, n, Left, nil)
 	case all:
 		y.Mother, y.stray = nil, see(e)
 	default:
@@ -441,9 +441,9 @@ func (r *reader) takeOut(b *brood, e *plan.Event, to *reader, name string) {
 // cups makes a group of some young that were taken out to where nobody said.
 func (r *reader) cups(y *track, n int, e *plan.Event) {
 	cups := r.create(y.Animals.Name.V+"-out", y.Animals.Title.V+", taken out", y.Sheet, y.stage(), see(e))
-	cups.number(e.Date, n)
+	cups.number(see(e), n, MovedIn, y)
 	cups.of, cups.stray, cups.Fed, cups.HasFed, cups.entered = y.of, see(e), y.Fed, y.HasFed, y.entered
-	y.number(e.Date, y.now()-n)
+	y.number(see(e), y.now()-n, MovedOut, cups)
 }
 
 // bereave is about young whose mother, the last of her group, dies or goes.
@@ -468,7 +468,7 @@ func (r *reader) follow(t, to *track, e *plan.Event) {
 		}
 		n := y.now()
 		there := to.home.create(y.Animals.Name.V, y.Animals.Title.V, y.Sheet, y.stage(), see(e))
-		there.number(e.Date, n)
+		there.number(see(e), n, MovedIn, y)
 		there.carry(y, true)
 		there.entered, there.Mother = y.entered, to.Group
 		old := *b
@@ -479,7 +479,8 @@ func (r *reader) follow(t, to *track, e *plan.Event) {
 			to.moulting++
 		}
 		y.Mother = nil
-		r.lose(y, e, n, "they went with their mother on ")
+		r.lose(y, e, n, MovedOut, there)
+		y.gone = "they went with their mother on " + e.Date.Words()
 		// What is concluded of her in the old place ends on this day.
 		for i := range t.broods {
 			if t.broods[i] == b {

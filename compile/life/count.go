@@ -32,7 +32,7 @@ type heads struct {
 func (r *reader) counted(t *track, e *plan.Event) {
 	if t.of != nil && t.of.number == 0 && e.Number.Set() && e.Number.V > 0 && e.Number.V <= mostBorn {
 		// How many were born was never said; now it is.
-		t.number(e.Date, int(e.Number.V))
+		t.number(see(e), int(e.Number.V), Recounted, nil)
 		t.of.number = int(e.Number.V)
 		return
 	}
@@ -41,7 +41,7 @@ func (r *reader) counted(t *track, e *plan.Event) {
 		all += o.now()
 	}
 	if r.out.Plan.Culture.V && e.Number.Set() {
-		t.number(e.Date, min(int(e.Number.V), mostBorn)) // of a culture nobody knows how many there were
+		t.number(see(e), min(int(e.Number.V), mostBorn), Recounted, nil) // of a culture nobody knows how many there were
 		return
 	}
 	if n := int(e.Number.V); n > t.now() && n <= all {
@@ -51,6 +51,9 @@ func (r *reader) counted(t *track, e *plan.Event) {
 	if n, ok := r.howMany(e, t.now(), t.now()); ok {
 		if n == t.now() {
 			t.allHere()
+			if e.Sexes.Total() == n {
+				t.turn(see(e), 0, Recounted, nil)
+			}
 		}
 		t.heads.count(n, t.now(), t.Animals.Hidden.V, e)
 	}

@@ -161,7 +161,7 @@ func (r *reader) transfer(t *track, to *reader, name string, n int, e *plan.Even
 	} else if fresh {
 		j.enter(t.stage(), e.Date)
 	}
-	j.number(e.Date, min(j.now()+n, quantity.MaxCount))
+	j.number(see(e), min(j.now()+n, quantity.MaxCount), MovedIn, t)
 	if others {
 		j.joined = see(e)
 		to.mixed(t, j, e)

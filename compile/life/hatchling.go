@@ -122,5 +122,5 @@ func (r *reader) cameOut(t *track, e *plan.Event) {
 	}
 	t.enter(as, e.Date)
 	t.of = b
-	t.number(e.Date, r.size(b))
+	t.number(see(e), r.size(b), Born, nil)
 }

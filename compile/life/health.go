@@ -152,7 +152,7 @@ func (r *reader) escaped(t *track, e *plan.Event) {
 		r.loose = append(r.loose, loose{see(e), t, n})
 	}
 	r.bereave(t, n, e)
-	r.lose(t, e, n, "the last escaped on ")
+	r.lose(t, e, n, Escaped, nil)
 }
 
 // away is how many of a group are loose.
@@ -173,6 +173,10 @@ func (r *reader) foundDead(t *track, e *plan.Event) {
 			gone := min(n, x.n)
 			x.n -= gone
 			n -= gone
+			if gone > 0 {
+				t.turn(see(e), gone, Found, nil)
+				t.turn(see(e), -gone, Died, nil)
+			}
 		}
 	}
 }
@@ -193,7 +197,7 @@ func (r *reader) foundAgain(t *track, e *plan.Event) {
 			back := min(n, x.n)
 			x.n -= back
 			n -= back
-			x.from.number(e.Date, x.from.now()+back)
+			x.from.number(see(e), x.from.now()+back, Found, nil)
 		}
 	}
 }

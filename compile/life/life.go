@@ -214,7 +214,13 @@ type Group struct {
 	Asks    []Ask
 	Stages  []Stretch // never empty; the first holds from the horizon's first day at the latest
 	Numbers []Number  // never empty
-	Holds   []Hold    // by first day, those that are over too; they may overlap, and each says why
+	Turns   []Turn    // how it came to them, in the order of the log
+	// Dam is the group that bore or laid them, where the log or the plan tells, wherever they
+	// live now.
+	Dam *Group
+	// Noted are the lines about their health and their matings, in the order of the log.
+	Noted   []source.Place
+	Holds   []Hold // by first day, those that are over too; they may overlap, and each says why
 	Windows []Window
 	Tasks   []Task // by first day
 	// Fed is the last day on which a meal is known to have been taken, and Refused

@@ -7,7 +7,6 @@ import (
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema"
-	"vivary/schema/civil"
 	"vivary/schema/quantity"
 	"vivary/schema/slip"
 	"vivary/schema/wording"
@@ -43,10 +42,14 @@ func (r *reader) howMany(e *plan.Event, usual, most int) (int, bool) {
 	return 0, false
 }
 
-// number notes how many there are from a day on.
-func (t *track) number(on civil.Date, n int) {
+// number notes how many there are from a day on, and how it came to that: why, and with
+// which group where they went there or came from it.
+func (t *track) number(s seen, n int, why Why, with *track) {
 	t.numbered = true
-	last := &t.Numbers[len(t.Numbers)-1]
+	on, last := s.on, &t.Numbers[len(t.Numbers)-1]
+	if n != last.Count {
+		t.turn(s, n-last.Count, why, with)
+	}
 	switch {
 	case n == last.Count:
 		return
@@ -73,8 +76,11 @@ func (r *reader) arrived(t *track, e *plan.Event) {
 	if !t.numbered && n == t.now() {
 		n = 0
 	}
+	if !t.numbered && n == 0 && len(t.Turns) == 1 {
+		t.Turns[0].At = e.At // the plan has the day, and the line may say more
+	}
 	if !t.numbered && n == 0 && len(t.Numbers) == 1 {
-		t.Numbers = []Number{{e.Date - 1, 0}, {e.Date, t.now()}} // the plan's own, who were not here before
+		t.appeared(see(e), t.now(), Arrived) // the plan's own, who were not here before
 	}
 	t.arrived = see(e)
 	defer r.settling(t, t.arrived)
@@ -82,7 +88,7 @@ func (r *reader) arrived(t *track, e *plan.Event) {
 		t.joined = see(e)
 		r.mixed(t, t, e)
 	}
-	t.number(e.Date, min(t.now()+n, quantity.MaxCount))
+	t.number(see(e), min(t.now()+n, quantity.MaxCount), Arrived, nil)
 }
 
 func (r *reader) diedLine(t *track, e *plan.Event) {
@@ -96,7 +102,7 @@ func (r *reader) diedLine(t *track, e *plan.Event) {
 	}
 	r.died = see(e)
 	r.bereave(t, n, e)
-	r.lose(t, e, n, "the last died on ")
+	r.lose(t, e, n, Died, nil)
 	r.infected(t, e)
 }
 
@@ -118,7 +124,7 @@ func (r *reader) movedOut(t *track, e *plan.Event) {
 	if to == nil {
 		t.parted = t.parted || len(t.matings) > 0 || t.gravid.ok
 		r.bereave(t, n, e)
-		r.lose(t, e, n, "the last left on ")
+		r.lose(t, e, n, Left, nil)
 		return
 	}
 	if to == r && (name == "" || name == t.Animals.Name.V) {
@@ -131,7 +137,7 @@ func (r *reader) movedOut(t *track, e *plan.Event) {
 		r.follow(t, j, e)
 		t.stray = seen{}
 	}
-	r.lose(t, e, n, "the last went to "+to.out.Plan.Name.V+" on ")
+	r.lose(t, e, n, MovedOut, j)
 }
 
 // goal reads where a line moves animals to: nil for out of the collection. It is false
@@ -161,10 +167,10 @@ func (r *reader) goal(e *plan.Event) (to *reader, name string, ok bool) {
 	return nil, "", false
 }
 
-func (r *reader) lose(t *track, e *plan.Event, n int, how string) {
-	t.number(e.Date, t.now()-n)
+func (r *reader) lose(t *track, e *plan.Event, n int, why Why, to *track) {
+	t.number(see(e), t.now()-n, why, to)
 	if t.now() == 0 {
-		t.gone = how + e.Date.Words()
+		t.gone = why.last(to) + e.Date.Words()
 		t.last(e)
 		r.leave(t, e.Date)
 	}

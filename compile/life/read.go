@@ -91,7 +91,7 @@ func (w *world) add(r *reader) {
 		t := &track{Group: g, home: r, undated: g.Gravid, males: g.Animals.Count.V.Males}
 		r.tracks = append(r.tracks, t)
 		if a := g.Animals.Arrived; a.Set() && a.V <= r.today {
-			g.Numbers = []Number{{a.V - 1, 0}, {a.V, t.now()}}
+			t.appeared(seen{a.V, a.At, true}, t.now(), Arrived)
 		}
 		if g.Brood {
 			r.told(t)
@@ -259,6 +259,9 @@ func (r *reader) ofAnimals(t *track, e *plan.Event) {
 		r.meals(t, e)
 		does(r, t, e)
 		r.twice(t, e, n)
+		if slices.Contains(noted[:], e.Word) {
+			t.Noted = append(t.Noted, e.At)
+		}
 		t.told.remember(e)
 	}
 }
