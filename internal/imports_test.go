@@ -32,7 +32,7 @@ var layers = []string{
 	"compile/food compile/prove compile/rounds",
 	"compile/check",
 	"compile",
-	"compile/daylist compile/explain compile/feeds compile/picture compile/sarif",
+	"compile/daylist compile/explain compile/feeds compile/picture compile/register compile/sarif",
 	"compile/assist compile/compare compile/margin compile/paper",
 	"compile/past compile/tasks",
 	"cmd/internal/keys cmd/internal/protocol cmd/internal/publish cmd/internal/revision cmd/internal/screen cmd/internal/served",

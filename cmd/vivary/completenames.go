@@ -69,13 +69,21 @@ func (a *typing) values(flag int) []offer {
 	case "type":
 		return a.types()
 	case "on":
+		if c := a.line.command; c != nil && c.name == "register" {
+			return a.days(-1, 7)
+		}
 		return a.days(1, 14)
+	case "from":
+		return a.days(-1, 7)
 	case "now":
 		return a.days(1, 7)
 	case "format":
 		all := []offer{{"text", "for people"}, {"json", "for programs"}}
 		if c := a.line.command; c == nil || c.finds {
 			all = append(all, offer{"sarif", "for systems in which changes are reviewed"})
+		}
+		if c := a.line.command; c != nil && c.name == "register" {
+			all = append(all, offer{"csv", "for a spreadsheet"})
 		}
 		return all
 	}

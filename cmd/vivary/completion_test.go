@@ -62,6 +62,8 @@ func TestOffers(t *testing.T) {
 		{[]string{"due", "--undo"}, nil},
 		{[]string{"check", "--format", ""}, all("text json sarif")},
 		{[]string{"due", "--format", ""}, all("text json")},
+		{[]string{"register", "--format", ""}, all("text json csv")},
+		{[]string{"register", "--from", "2026-11-2"}, all("2026-11-25 2026-11-24 2026-11-23 2026-11-22 2026-11-21 2026-11-20")},
 		{[]string{"due", ""}, all(":folders")},
 		{[]string{"due", "--paper", ""}, all(":files")},
 		{[]string{"due", "--out=f"}, all(":folders")},

@@ -13,7 +13,7 @@ import (
 
 // flags are the values of all flags of all commands.
 type flags struct {
-	in, now, format, out, round, keeper, on, svg, at, by, sheet, kind, paper, address string
+	in, now, format, out, round, keeper, on, from, svg, at, by, sheet, kind, paper, address string
 
 	listen, certificate, privateKey, keys, renew, measures, noticeAfter string
 
@@ -45,13 +45,14 @@ var flagTable = []struct {
 }{
 	{"in", "FOLDER", "the folder of the collection (default: this folder)", func(f *flags) any { return &f.in }},
 	{"now", "MOMENT", "take this for the present: 2027-03-01, or 2027-03-01T08:00", func(f *flags) any { return &f.now }},
-	{"format", "FORM", "text or json; of findings sarif too", func(f *flags) any { return (*form)(&f.format) }},
+	{"format", "FORM", "text or json; of findings sarif too, of the register csv", func(f *flags) any { return (*form)(&f.format) }},
 	{"out", "FOLDER", "the folder of the calendars (default: feeds, in the collection's folder)", func(f *flags) any { return &f.out }},
 	{"days", "N", "so many days in full (default: today, and two more in a line each)", func(f *flags) any { return &f.days }},
 	{"round", "NAME", "only this round", func(f *flags) any { return &f.round }},
 	{"paper", "FILE", "write it as pages to be printed into this file: today.html", func(f *flags) any { return &f.paper }},
 	{"keeper", "NAME", "only what this keeper does", func(f *flags) any { return &f.keeper }},
-	{"on", "DAY", "the day to explain", func(f *flags) any { return &f.on }},
+	{"on", "DAY", "the day to explain, or with whose end the register ends", func(f *flags) any { return &f.on }},
+	{"from", "DAY", "the first day of the balance (default: so that it is of a year)", func(f *flags) any { return &f.from }},
 	{"at", "TIME", "the time of day of what is noted: 19:42", func(f *flags) any { return &f.at }},
 	{"by", "KEEPER", "who notes it", func(f *flags) any { return &f.by }},
 	{"sheet", "NAME", "the species to begin a sheet of: parabuthus-villosus", func(f *flags) any { return &f.sheet }},
@@ -89,8 +90,9 @@ var flagTable = []struct {
 // form is the form in which something is printed.
 type form string
 
-// printed are the forms that there are. What is no finding has no SARIF.
-var printed = []string{"text", "json", "sarif", "markdown"}
+// printed are the forms that there are. What is no finding has no SARIF, and what is no table
+// no CSV.
+var printed = []string{"text", "json", "sarif", "markdown", "csv"}
 
 // commandLine is what the words of a command line say.
 type commandLine struct {
@@ -145,6 +147,9 @@ func parse(args []string) (commandLine, error) {
 			if !c.has(name) {
 				failed = cmp.Or(failed, notOf(c, name))
 			}
+		}
+		if l.flags.format == "csv" && c.name != "register" {
+			failed = cmp.Or(failed, fmt.Errorf("--format csv is of the register: it goes with register, not with %s", c.name))
 		}
 		if l.flags.format == "sarif" && !c.finds {
 			failed = cmp.Or(failed, fmt.Errorf("--format sarif is of findings: it goes with check and build, not with %s", c.name))

@@ -79,7 +79,8 @@ func TestForms(t *testing.T) {
 		{"why", "burrow-b", "--in", "../../examples/quillmoor"}, {"why", "burrow-b/mist", "--on", "2026-12-01", "--in", "../../examples/quillmoor"},
 		{"check", "../../examples/quillmoor", "--now", "2026-12-20"}, {"check", "../../testdata"},
 		{"due", "../../examples/quillmoor", "--now", "2026-12-09"}, {"due", "../../examples/quillmoor", "--now", "2026-12-09", "--days", "9", "--keeper", "lead"},
-		{"due", "../../examples/ordinary/a-rack-of-tubs", "--round", "evening"}}
+		{"due", "../../examples/ordinary/a-rack-of-tubs", "--round", "evening"},
+		{"register", "../../examples/quillmoor", "--now", "2026-12-20"}, {"register", "../../examples/quillmoor", "--now", "2026-12-20", "--on", "2026-08-02", "--from", "2026-07-01"}}
 	for _, dir := range mistakes {
 		lines = append(lines, []string{"check", dir}, []string{"build", dir}, []string{"due", dir})
 	}
