@@ -34,7 +34,7 @@ type rowForm struct {
 	Brood     string     `json:"brood,omitempty"`
 	Parted    string     `json:"parted_from,omitempty"`
 	Enclosure string     `json:"enclosure"`
-	Steps     []stepForm `json:"steps"`
+	Steps     []happenedForm `json:"steps"`
 	Out       string     `json:"out,omitempty"`
 	Reason    string     `json:"reason,omitempty"`
 	To        string     `json:"to,omitempty"`
@@ -50,7 +50,7 @@ type countForm struct {
 	Total   int `json:"total"`
 }
 
-type stepForm struct {
+type happenedForm struct {
 	On    string     `json:"on,omitempty"`
 	What  string     `json:"what"`
 	Count *countForm `json:"count,omitempty"`
@@ -118,10 +118,10 @@ func rowOf(r *compile.Result, x *register.Row) rowForm {
 	}
 	j := rowForm{ID: x.ID, Title: x.Group.Animals.Shown(), Species: x.Species(), Written: x.Written(), Listing: x.Listing, Count: countOf(x.Count), Stage: x.Stage,
 		Origin: x.Origin, Paper: x.Paper, Born: dateOf(x.Born), Arrived: dateOf(x.Came), From: x.From, Mother: x.Dam, Brood: x.Brood, Parted: x.Parted,
-		Enclosure: x.Place.Name.V, Steps: []stepForm{}, Out: dateOf(x.Out), Reason: x.Reason, To: x.To, Blank: x.Blank, Note: x.Note, At: at(x.At)}
+		Enclosure: x.Place.Name.V, Steps: []happenedForm{}, Out: dateOf(x.Out), Reason: x.Reason, To: x.To, Blank: x.Blank, Note: x.Note, At: at(x.At)}
 	for i := range x.Steps {
 		s := &x.Steps[i]
-		form := stepForm{On: dateOf(s.On), What: s.What, To: s.To, Note: s.Note, At: at(s.At)}
+		form := happenedForm{On: dateOf(s.On), What: s.What, To: s.To, Note: s.Note, At: at(s.At)}
 		if s.Count.Total() > 0 {
 			n := countOf(s.Count)
 			form.Count = &n
