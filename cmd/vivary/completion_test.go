@@ -37,7 +37,7 @@ func TestOffers(t *testing.T) {
 	disk := quillmoorWith(t)
 	all := func(words string) []string { return strings.Fields(words) }
 	for _, c := range []struct{ line, want []string }{
-		{[]string{"co"}, all("cover completion")},
+		{[]string{"co"}, all("cover compare completion")},
 		{[]string{"note", "bur"}, all("burrow-a burrow-b")},
 		{[]string{"note", "yesterday", "bur"}, all("burrow-a burrow-b")},
 		{[]string{"note", "2", "days", "ago", "bur"}, all("burrow-a burrow-b")},

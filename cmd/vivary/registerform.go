@@ -18,29 +18,29 @@ type registerForm struct {
 }
 
 type rowForm struct {
-	ID        string     `json:"id"`
-	Title     string     `json:"title"`
-	Species   string     `json:"species"`
-	Written   string     `json:"species_as_written,omitempty"`
-	Listing   string     `json:"listing,omitempty"`
-	Count     countForm  `json:"count"`
-	Stage     string     `json:"stage,omitempty"`
-	Origin    string     `json:"origin,omitempty"`
-	Paper     string     `json:"paper,omitempty"`
-	Born      string     `json:"born,omitempty"`
-	Arrived   string     `json:"arrived,omitempty"`
-	From      string     `json:"from,omitempty"`
-	Mother    string     `json:"mother,omitempty"`
-	Brood     string     `json:"brood,omitempty"`
-	Parted    string     `json:"parted_from,omitempty"`
-	Enclosure string     `json:"enclosure"`
+	ID        string         `json:"id"`
+	Title     string         `json:"title"`
+	Species   string         `json:"species"`
+	Written   string         `json:"species_as_written,omitempty"`
+	Listing   string         `json:"listing,omitempty"`
+	Count     countForm      `json:"count"`
+	Stage     string         `json:"stage,omitempty"`
+	Origin    string         `json:"origin,omitempty"`
+	Paper     string         `json:"paper,omitempty"`
+	Born      string         `json:"born,omitempty"`
+	Arrived   string         `json:"arrived,omitempty"`
+	From      string         `json:"from,omitempty"`
+	Mother    string         `json:"mother,omitempty"`
+	Brood     string         `json:"brood,omitempty"`
+	Parted    string         `json:"parted_from,omitempty"`
+	Enclosure string         `json:"enclosure"`
 	Steps     []happenedForm `json:"steps"`
-	Out       string     `json:"out,omitempty"`
-	Reason    string     `json:"reason,omitempty"`
-	To        string     `json:"to,omitempty"`
-	Blank     []string   `json:"not_written,omitempty"`
-	Note      string     `json:"note,omitempty"`
-	At        standsForm `json:"at"`
+	Out       string         `json:"out,omitempty"`
+	Reason    string         `json:"reason,omitempty"`
+	To        string         `json:"to,omitempty"`
+	Blank     []string       `json:"not_written,omitempty"`
+	Note      string         `json:"note,omitempty"`
+	At        standsForm     `json:"at"`
 }
 
 type countForm struct {
