@@ -2,6 +2,7 @@ package paper
 
 import (
 	"cmp"
+	"path"
 	"slices"
 	"strings"
 
@@ -21,7 +22,7 @@ func Register(r *compile.Result, book *register.Register, b *register.Balance) *
 	here := Table{Columns: []string{"Animals", "How many", "Species, stage", "From", "What happened", "Line"}}
 	gone := Table{Columns: []string{"Animals", "Gone", "Species, stage", "From", "What happened", "Line"}}
 	for _, x := range book.Rows {
-		row := []string{called(x), register.Sexes(x.Count), kindOf(x), sourced(x), happened(x), book.Lines(x)[0]}
+		row := []string{called(x), register.Sexes(x.Count), kindOf(x), sourced(x), happened(x), path.Base(book.Lines(x)[0])} // a column has no room for folders: the other forms have them
 		if x.Here() {
 			here.Rows = append(here.Rows, row)
 			continue
