@@ -2,9 +2,15 @@ package compare
 
 import "slices"
 
-// maxTrials bounds how many pieces are tried, each of which is a compilation of what it touches.
-// Of more, those of one block are tried together.
-const maxTrials = 24
+// most bounds how many pieces are tried, each of which is a compilation of what it touches: fewer in
+// a house of very many enclosures, where each takes seconds. Of more, those of one block are tried
+// together, and what is then not found out has all that may bring it for a cause.
+func (w *trials) most() int { return min(maxTrials, max(2, maxWork/(1+len(w.r.pair)))) }
+
+const (
+	maxTrials = 24
+	maxWork   = 50_000 // enclosures compiled in all trials
+)
 
 // run tries pieces for the effects at some places: those of enclosures' own blocks first, which
 // cost little. What they bring wholly is explained. What is left is from what is shared: where
@@ -43,7 +49,7 @@ func (w *trials) without(open []int) {
 			sets = append(sets, set)
 		}
 	}
-	if len(sets) > maxTrials {
+	if len(sets) > w.most() {
 		return
 	}
 	for _, set := range sets {
@@ -86,11 +92,11 @@ func (w *trials) brings(open, set []int) (map[key]string, bool) {
 
 // trying tries sets of pieces, and returns the effects that none of them brings wholly.
 func (w *trials) trying(open []int, sets [][]int) (left []int) {
-	if len(sets) > maxTrials {
+	if len(sets) > w.most() {
 		sets = w.blocks(sets)
 	}
 	whole := map[int]bool{}
-	for _, set := range sets[:min(len(sets), maxTrials)] {
+	for _, set := range sets[:min(len(sets), w.most())] {
 		brings, _ := w.brings(open, set)
 		with := w.marked(set)
 		for _, i := range open {
