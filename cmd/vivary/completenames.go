@@ -56,6 +56,9 @@ func (a *typing) today() civil.Date {
 	return civil.FromTime(now)
 }
 
+// formFor is what each form is for.
+var formFor = map[string]string{"text": "for people", "json": "for programs", "sarif": "for systems in which changes are reviewed", "markdown": "for a comment on a change", "csv": "for a spreadsheet"}
+
 // values are what may stand behind a flag.
 func (a *typing) values(flag int) []offer {
 	f := &flagTable[flag]
@@ -78,12 +81,13 @@ func (a *typing) values(flag int) []offer {
 	case "now":
 		return a.days(1, 7)
 	case "format":
-		all := []offer{{"text", "for people"}, {"json", "for programs"}}
-		if c := a.line.command; c == nil || c.finds {
-			all = append(all, offer{"sarif", "for systems in which changes are reviewed"})
+		forms := printed
+		if c := a.line.command; c != nil {
+			forms = c.forms()
 		}
-		if c := a.line.command; c != nil && c.name == "register" {
-			all = append(all, offer{"csv", "for a spreadsheet"})
+		var all []offer
+		for _, name := range forms {
+			all = append(all, offer{name, formFor[name]})
 		}
 		return all
 	}

@@ -45,7 +45,7 @@ var flagTable = []struct {
 }{
 	{"in", "FOLDER", "the folder of the collection (default: this folder)", func(f *flags) any { return &f.in }},
 	{"now", "MOMENT", "take this for the present: 2027-03-01, or 2027-03-01T08:00", func(f *flags) any { return &f.now }},
-	{"format", "FORM", "text or json; of findings sarif too, of the register csv", func(f *flags) any { return (*form)(&f.format) }},
+	{"format", "FORM", "text or json; of findings sarif too, of a comparison markdown, of the register csv", func(f *flags) any { return (*form)(&f.format) }},
 	{"out", "FOLDER", "the folder of the calendars (default: feeds, in the collection's folder)", func(f *flags) any { return &f.out }},
 	{"days", "N", "so many days in full (default: today, and two more in a line each)", func(f *flags) any { return &f.days }},
 	{"round", "NAME", "only this round", func(f *flags) any { return &f.round }},
@@ -93,6 +93,29 @@ type form string
 // printed are the forms that there are. What is no finding has no SARIF, and what is no table
 // no CSV.
 var printed = []string{"text", "json", "sarif", "markdown", "csv"}
+
+// forms are those in which a command prints.
+func (c *command) forms() []string {
+	switch {
+	case c.finds:
+		return []string{"text", "json", "sarif"}
+	case c.name == "compare":
+		return []string{"text", "json", "markdown"}
+	case c.name == "register":
+		return []string{"text", "json", "csv"}
+	}
+	return []string{"text", "json"}
+}
+
+// formedBy are the commands that print in a form.
+func formedBy(form string) (names []string) {
+	for i := range commands {
+		if c := &commands[i]; c.has("format") && slices.Contains(c.forms(), form) {
+			names = append(names, c.name)
+		}
+	}
+	return names
+}
 
 // commandLine is what the words of a command line say.
 type commandLine struct {
@@ -148,11 +171,8 @@ func parse(args []string) (commandLine, error) {
 				failed = cmp.Or(failed, notOf(c, name))
 			}
 		}
-		if l.flags.format == "csv" && c.name != "register" {
-			failed = cmp.Or(failed, fmt.Errorf("--format csv is of the register: it goes with register, not with %s", c.name))
-		}
-		if l.flags.format == "sarif" && !c.finds {
-			failed = cmp.Or(failed, fmt.Errorf("--format sarif is of findings: it goes with check and build, not with %s", c.name))
+		if l.flags.format != "text" && c.has("format") && !slices.Contains(c.forms(), l.flags.format) {
+			failed = cmp.Or(failed, fmt.Errorf("--format %s goes with %s: with %s it is %s", l.flags.format, wording.And(formedBy(l.flags.format)), c.name, wording.Or(c.forms())))
 		}
 	}
 	return l, failed
@@ -213,7 +233,11 @@ func (l *commandLine) set(flag int, value string, given bool) error {
 		*to = value
 	case *form:
 		if *to = form(strings.ToLower(value)); !slices.Contains(printed, string(*to)) {
-			return fmt.Errorf("--%s is %s, not %q", f.name, wording.Or(printed), value)
+			forms := printed
+			if l.command != nil && l.command.has("format") {
+				forms = l.command.forms()
+			}
+			return fmt.Errorf("--%s is %s, not %q", f.name, wording.Or(forms), value)
 		}
 	case *int:
 		n, err := strconv.Atoi(value)

@@ -33,9 +33,9 @@ func TestSarif(t *testing.T) {
 			}
 		}
 	}
-	for _, line := range []string{"due --format sarif", "why --format sarif", "version --format=SARIF", "--format sarif publish x"} {
+	for _, line := range []string{"due --format sarif", "why --format sarif", "compare --format sarif a b", "version --format=SARIF", "--format sarif publish x"} {
 		status, out, errs := at(disk, noon, strings.Fields(line)...)
-		if status != usage || out != "" || !strings.Contains(errs, "it goes with check and build") {
+		if status != usage || out != "" || !strings.Contains(errs, "sarif goes with check and build") {
 			t.Errorf("%s: status %d, %s%s", line, status, out, errs)
 		}
 	}
