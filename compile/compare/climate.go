@@ -2,6 +2,7 @@ package compare
 
 import (
 	"math"
+	"slices"
 
 	"vivary/compile/balance"
 	"vivary/compile/climate"
@@ -181,19 +182,10 @@ func (w *facts) menu(g *life.Group) (items float64, words string) {
 			if n > 0 {
 				items += rate * p.Items * float64(p.Days.Count()) / float64(n)
 			}
-			if name := p.Prey.String(); !contains(prey, name) {
+			if name := p.Prey.String(); !slices.Contains(prey, name) {
 				prey = append(prey, name)
 			}
 		}
 	}
 	return items, wording.And(prey)
-}
-
-func contains(all []string, s string) bool {
-	for _, x := range all {
-		if x == s {
-			return true
-		}
-	}
-	return false
 }

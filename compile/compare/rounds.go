@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"vivary/compile"
+	"vivary/compile/daylist"
 	"vivary/compile/identity"
 	"vivary/plan"
 	"vivary/schema/wording"
@@ -28,11 +29,11 @@ func (r *Report) rounds() {
 		w := Walk{}
 		var was, is string // whatever its keeper is called
 		if o != nil {
-			w.Round, w.Shown, w.Was = o.Name.V, o.Shown(), told(r.Was, o, keeper)
+			w.Round, w.Shown, w.Was = o.Name.V, o.Shown(), told(r.Was, o, daylist.Shown)
 			was = told(r.Was, o, first)
 		}
 		if x != nil {
-			w.Round, w.Shown, w.Is = x.Name.V, x.Shown(), told(r.Is, x, keeper)
+			w.Round, w.Shown, w.Is = x.Name.V, x.Shown(), told(r.Is, x, daylist.Shown)
 			is = told(r.Is, x, first)
 		}
 		if was == is {

@@ -3,6 +3,7 @@ package compare
 import (
 	"slices"
 
+	"vivary/compile/daylist"
 	"vivary/compile/horizon"
 	"vivary/compile/identity"
 	"vivary/plan"
@@ -50,7 +51,7 @@ func (w *facts) who() {
 			came.Keep(someone)
 			dates := wording.Dates(run.Begun, run.Ends-1) + ": "
 			text, means := w.comes(came)
-			f := fact{key: "away " + first(w.r.Plan, name) + "/" + run.Begun.String(), topic: People, name: "while " + keeper(w.r.Plan, name) + " is away",
+			f := fact{key: "away " + first(w.r.Plan, name) + "/" + run.Begun.String(), topic: People, name: "while " + daylist.Shown(w.r.Plan, name) + " is away",
 				text: dates + text, means: dates + means, days: between(h, run.From, run.To)}
 			f.rank = float64(all - came.Count())
 			w.add(f)
@@ -62,7 +63,7 @@ func (w *facts) who() {
 func (w *facts) people(names []string) (text, means string) {
 	var shown, ids []string
 	for _, name := range names {
-		shown, ids = append(shown, keeper(w.r.Plan, name)), append(ids, first(w.r.Plan, name))
+		shown, ids = append(shown, daylist.Shown(w.r.Plan, name)), append(ids, first(w.r.Plan, name))
 	}
 	slices.Sort(shown)
 	slices.Sort(ids)
@@ -81,7 +82,7 @@ func (w *facts) comes(came horizon.Days) (text, means string) {
 			if !e.Shown.Has(i) {
 				continue
 			}
-			if doer, ok := w.r.Roster.Doer(e, i); ok && doer != "" && !contains(who, doer) {
+			if doer, ok := w.r.Roster.Doer(e, i); ok && doer != "" && !slices.Contains(who, doer) {
 				who = append(who, doer)
 			}
 		}
@@ -98,14 +99,6 @@ func (w *facts) comes(came horizon.Days) (text, means string) {
 func first(c *plan.Collection, name string) string {
 	if k := c.Keeper(name); k != nil {
 		return identity.Keeper(k)
-	}
-	return name
-}
-
-// keeper is what people call a keeper.
-func keeper(c *plan.Collection, name string) string {
-	if k := c.Keeper(name); k != nil {
-		return k.Shown()
 	}
 	return name
 }

@@ -140,6 +140,7 @@ func (c *cards) ring(who ring) Numbers {
 	return Numbers{all[:min(len(all), mostNumbers)]}
 }
 
+// deadly reports whether the venom of a species is a danger to life.
 func deadly(s *plan.SpeciesSheet) bool {
 	return s != nil && roster.Says(s, schema.FigureVenom, "medically significant")
 }

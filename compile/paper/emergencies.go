@@ -85,9 +85,6 @@ func pieces(text string) (out []string) {
 // escape is what to do with an animal that is out of its box: for species that are a danger to
 // life, and for all others.
 func (c *hazards) escape() []Part {
-	deadly := func(s *plan.SpeciesSheet) bool {
-		return roster.Says(s, schema.FigureVenom, "medically significant")
-	}
 	var out []Part
 	danger := c.sheets(deadly)
 	if len(danger) > 0 {

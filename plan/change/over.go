@@ -3,6 +3,7 @@ package change
 import (
 	"errors"
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 
@@ -34,13 +35,13 @@ func Over(c *plan.Collection, name string, text []byte) (map[string][]byte, []fi
 	}
 	all := &Changes{a: c}
 	var there []stand
-	for _, id := range c.Files.Files() {
-		if path := c.Files.Name(id); strings.HasSuffix(path, plan.PlanSuffix) {
-			there = append(there, all.blocks(path, textOf(c, path))...)
+	files := texts(c)
+	for _, path := range slices.Sorted(maps.Keys(files)) {
+		if strings.HasSuffix(path, plan.PlanSuffix) {
+			there = append(there, all.blocks(path, files[path])...)
 		}
 	}
 	own := free(c, name)
-	var pieces []int
 	for _, b := range tree.Blocks {
 		x := stand{b, own, text}
 		i := slices.IndexFunc(there, func(o stand) bool { return o.key() == x.key() })
@@ -50,8 +51,9 @@ func Over(c *plan.Collection, name string, text []byte) (map[string][]byte, []fi
 			all.over(&there[i], &x, there[i].Block, b)
 		}
 	}
-	for i := range all.Pieces {
-		pieces = append(pieces, i)
+	pieces := make([]int, len(all.Pieces))
+	for i := range pieces {
+		pieces[i] = i
 	}
 	out, ok := all.With(pieces...)
 	if !ok {
@@ -76,10 +78,6 @@ func (c *Changes) over(a, b *stand, x, y *syntax.Block) {
 			c.over(a, b, x.Blocks[i], in)
 		}
 	}
-}
-
-func textOf(c *plan.Collection, path string) text {
-	return texts(c)[path]
 }
 
 // free is the name of a file as the folder does not have it yet.

@@ -54,18 +54,18 @@ func TestFilesAsInWorkTree(t *testing.T) {
 			w.write("house/binary.care.hcl", "a\x00b")
 			w.write("house/readme.txt", "text\n")
 			w.write("house/run.sh", "#!/bin/sh\n")
-			w.write("shared/s.care.hcl", "# shared\n")
-			w.write("shared/more/t.care.hcl", "# shared too\n")
-			w.write("shared/words.txt", "# words of a plan\n")
-			w.link("../shared", "house/away")
-			w.link("../shared/words.txt", "house/named.care.hcl")
+			w.write("common/s.care.hcl", "# common\n")
+			w.write("common/more/t.care.hcl", "# common too\n")
+			w.write("common/words.txt", "# words of a plan\n")
+			w.link("../common", "house/away")
+			w.link("../common/words.txt", "house/named.care.hcl")
 			w.link("plan.care.hcl", "house/again.care.hcl")
 			w.link("nowhere", "house/broken.care.hcl")
 			w.link("nowhere", "house/broken.txt")
 			w.link("round-b.care.hcl", "house/round-a.care.hcl")
 			w.link("round-a.care.hcl", "house/round-b.care.hcl")
 			w.link("..", "house/up")
-			w.link(filepath.Join(w.dir, "shared/more"), "house/whole")
+			w.link(filepath.Join(w.dir, "common/more"), "house/whole")
 			w.link(".hidden", "house/shown")
 			w.write("house/module/.keep", "")
 			w.git("add", "-A")
@@ -78,7 +78,7 @@ func TestFilesAsInWorkTree(t *testing.T) {
 			w.run(filepath.Dir(w.dir), "ln", "-s", filepath.Join(w.dir, "house"), "through")
 			compared := 0
 			for _, x := range [][2]string{
-				{w.dir, "."}, {w.dir, "house"}, {filepath.Join(w.dir, "house"), "."}, {filepath.Join(w.dir, "shared"), "../house"},
+				{w.dir, "."}, {w.dir, "house"}, {filepath.Join(w.dir, "house"), "."}, {filepath.Join(w.dir, "common"), "../house"},
 				{filepath.Join(w.dir, "house"), "é ü"}, {w.dir, "house/module"}, {w.dir, w.dir}, {w.dir, filepath.Join(w.dir, "house")},
 				{filepath.Dir(w.dir), "through"}, {filepath.Dir(w.dir), "house/house/"}, {w.dir, "house/away"}, {w.dir, "house/plan.care.hcl"},
 			} {
