@@ -67,7 +67,7 @@ func (k *kept) told(b *box) bool {
 // sameEvent reports whether two lines are the very same: of one place and one text.
 func sameEvent(a, b plan.Event) bool {
 	return a.At == b.At && a.Date == b.Date && a.Clock == b.Clock && a.By == b.By && a.Word == b.Word && a.Enclosure == b.Enclosure && a.Group == b.Group &&
-		a.Number == b.Number && a.Note == b.Note && slices.Equal(a.Args, b.Args)
+		a.Number == b.Number && a.Took == b.Took && a.Note == b.Note && slices.Equal(a.Args, b.Args)
 }
 
 // sameNurseries reports whether two collections have the same places for young: how

@@ -93,6 +93,7 @@ type Collection struct {
 	outlets    map[string]Written[quantity.Quantity]
 	gone       map[string]*Gone // those of enclosures that are not there, by name
 	departed   map[string]Departures
+	learnt     map[timed]Learnt // how long care takes, by the log
 }
 
 // Outlets are the settings of the thermostats that several heaters share, by outlet.
@@ -110,7 +111,7 @@ func (c *Collection) Setting(h *Heater) Written[quantity.Quantity] {
 // WithoutLog returns the collection as if nothing had been logged. All else is shared.
 func (c *Collection) WithoutLog() *Collection {
 	out := *c
-	out.Log, out.Sudden = nil, nil
+	out.Log, out.Sudden, out.learnt = nil, nil, nil
 	return &out
 }
 
@@ -168,7 +169,7 @@ func (c *Collection) SharesWith(o *Collection) bool {
 	l, m := &c.Library.own, &o.Library.own
 	return c.About == o.About && c.Units == o.Units && slices.Equal(c.Rooms, o.Rooms) && slices.Equal(c.Keepers, o.Keepers) && slices.Equal(c.Contacts, o.Contacts) &&
 		slices.Equal(c.Rounds, o.Rounds) && slices.Equal(c.Dates, o.Dates) && slices.Equal(c.Aways, o.Aways) && slices.Equal(c.Sudden, o.Sudden) && slices.Equal(c.Calendars, o.Calendars) &&
-		maps.Equal(l.feeders, m.feeders) && maps.Equal(l.sources, m.sources)
+		maps.Equal(c.learnt, o.learnt) && maps.Equal(l.feeders, m.feeders) && maps.Equal(l.sources, m.sources)
 }
 
 // Title returns the title of the collection.
@@ -246,6 +247,7 @@ type Round struct {
 	Clock    Written[civil.Clock]       `care:"at"`
 	Keeper   Written[string]            `care:"keeper"`
 	Within   Written[quantity.Quantity] `care:"within"`
+	Start    Written[quantity.Quantity] `care:"start"`
 	On       []Written[Day]             `care:"on"`
 	NotOn    []Written[Day]             `care:"not_on"`
 	AlsoOn   []Written[Day]             `care:"also_on"`
@@ -263,6 +265,9 @@ func (r *Round) Shown() string {
 	}
 	return title(r.Title, r.Name.V) + " round"
 }
+
+// Starts is how many minutes go by before anything is done in it.
+func (r *Round) Starts() int { return int(r.Start.V.Value) }
 
 // Daily reports whether the round is held every day.
 func (r *Round) Daily() bool { return len(r.On) == 0 && len(r.NotOn) == 0 }

@@ -31,6 +31,8 @@ type Event struct {
 	// Args is what else stands after the word; of a move or a separation, the enclosure
 	// and then the animals that were joined there; of a measurement, its quantities.
 	Args []Written[string]
+	// Took is how long it took, where a line that care was done says so.
+	Took Written[quantity.Quantity]
 	Note string
 
 	where []string // of the quantities of a measurement

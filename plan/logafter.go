@@ -14,6 +14,7 @@ import (
 
 // after reads what stands after the word of a line, from a word on.
 func (l *lineReader) after(e *Event, from int) {
+	until := l.took(e, from)
 	switch e.Word.After {
 	case schema.AfterEnclosure:
 		l.movedTo(e, from)
@@ -24,9 +25,11 @@ func (l *lineReader) after(e *Event, from int) {
 		from = l.measured(e, from)
 	case schema.AfterWord:
 	default:
-		from = l.number(e, from)
+		if !e.Took.Set() || from < until {
+			from = l.number(e, from)
+		}
 	}
-	for i := from; i < len(l.words); i++ {
+	for i := from; i < until; i++ {
 		e.Args = append(e.Args, l.written(i))
 	}
 }

@@ -56,6 +56,7 @@ func (r *resolver) joinLog() {
 		return over
 	})
 	r.c.Log = r.forRacks(r.once(all))
+	r.c.learn()
 	r.sudden()
 	for i := range r.c.Log {
 		e := &r.c.Log[i]

@@ -31,6 +31,16 @@ func (c *Collection) Taken(s *schema.Spelling, words []string) int {
 			}
 		}
 	case schema.AfterCare:
+		named := 1
+		if s.Care != nil {
+			named, e.Args = 0, make([]Written[string], 1)
+		}
+		for n := min(named+2, len(words)); n > named; n-- { // "deep-clean 35 min"
+			l.words = l.words[:n]
+			if l.took(e, 0) == named && e.Took.Set() {
+				return n
+			}
+		}
 		return min(1, len(words))
 	case schema.AfterDays:
 		return l.days(e, 0)

@@ -154,6 +154,7 @@ var Round = &Block{
 		{Name: "at", Kind: Clock, Required: true, Doc: "When the round begins. Not between 00:00 and 03:59: calendars disagree about hours that a clock change leaves out or repeats.", Example: `"19:30"`},
 		{Name: "keeper", Kind: Ref, Ref: "keeper", Doc: "Who does it.", Example: `"lead"`},
 		{Name: "within", Kind: Quantity, Dimension: quantity.Duration, Band: inADay, Default: "60 min", Doc: "How long it may take; the length of the calendar entry.", Example: `"60 min"`},
+		{Name: "start", Kind: Quantity, Dimension: quantity.Duration, In: []quantity.Unit{quantity.Minutes}, Band: inADay, Default: "none", Doc: "What it takes before anything is done: getting things ready, washing hands. It counts once a round and day, and for each who does some of it. 10 min are common practice, no source.", Example: `"10 min"`},
 		{Name: "on", Kind: On, Ref: "dates", Default: "every day", Doc: "The days on which there is a round.", Example: `["mon to fri"]`},
 		{Name: "not_on", Kind: On, Ref: "dates", Doc: "Days on which there is none all the same. Care that falls on them is done in the other round that it names, or moved as far as its window allows, or not done: the proof says whether that is too long.", Example: `["school-holidays"]`},
 		{Name: "also_on", Kind: On, Ref: "dates", Doc: "Days on which there is one besides, those of not_on among them.", Example: `["2027-08-04"]`},

@@ -98,20 +98,16 @@ func (c *Collection) aways() []*plan.Away {
 }
 
 func overBudget(r *Rule, c *Collection) {
+	if !slices.ContainsFunc(c.Plan.Keepers, func(k *plan.Keeper) bool { return k.Budget.Set() }) {
+		return
+	}
+	work := c.Roster.Work()
 	for _, k := range c.Plan.Keepers {
 		if !k.Budget.Set() {
 			continue
 		}
-		minutes := make([]int, c.Horizon.Days)
-		for s := range c.Roster.All() {
-			for d := s.Days.Next(c.Horizon.Today); d >= 0; d = s.Days.Next(d + 1) {
-				if who, there := c.Roster.Doer(s, d); there && who == k.Name.V {
-					minutes[d] += s.Minutes
-				}
-			}
-		}
 		worst, over := 0, c.Horizon.New()
-		for d, m := range minutes {
+		for d, m := range work[k.Name.V] {
 			if float64(m) > k.Budget.V.Value {
 				over.Add(d)
 			}

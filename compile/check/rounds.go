@@ -83,6 +83,11 @@ func (c *Collection) minutes(x *plan.Round) []int {
 	w, known := c.before[x]
 	if !known || !slices.Equal(w.entries, all) {
 		w = walked{all, c.worked(all)}
+		for i, n := range w.minutes {
+			if n > 0 {
+				w.minutes[i] += x.Starts()
+			}
+		}
 	}
 	c.took[x] = w
 	return w.minutes

@@ -3,6 +3,7 @@ package explain
 import (
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 
 	"vivary/compile"
@@ -130,10 +131,24 @@ func explainCare(r *compile.Result, word string) []Answer {
 		if n := s.Kind.Needs; n != nil {
 			lines = append(lines, Line{Text: "It meets the need " + n.Name + "."})
 		}
-		lines = append(lines, Line{Text: "Next: " + coming(r, s.Days, 5)})
+		lines = append(lines, Line{Text: takes(r, s)}, Line{Text: "Next: " + coming(r, s.Days, 5)})
 		out = append(out, Answer{Title: x.title(), Written: timed(s), Parts: []Part{{Lines: lines}}})
 	}
 	return out
+}
+
+// takes says how long a care takes, and who says so.
+func takes(r *compile.Result, s *roster.Entry) string {
+	out := "It takes about " + wording.Count(s.Minutes, "minute", "minutes")
+	switch l, own, ok := r.Plan.Learnt(s.Plan().Name.V, s.Kind); {
+	case s.Timing != nil && s.Timing.Minutes.Set() && s.After == 0:
+		return out + ", as is written there"
+	case ok && own && s.Once == nil:
+		return out + ": the median of " + strconv.Itoa(l.Lines) + " lines of the log about " + s.Plan().Name.V
+	case ok && s.Once == nil:
+		return out + ": the median of " + strconv.Itoa(l.Lines) + " lines of the log, about all enclosures"
+	}
+	return out + " (common practice, no source)"
 }
 
 // prey says what is offered at a meal, in turn.

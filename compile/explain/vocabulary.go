@@ -125,7 +125,11 @@ func explainKind(r *compile.Result, word string) []Answer {
 	if k.Phrase != "" {
 		title += ": " + k.Phrase
 	}
-	return []Answer{{Title: title, Parts: part([]Part{{Lines: plainly(kindFacts(k))}}, "Where it is done", has.lines())}}
+	facts := kindFacts(k)
+	if l, _, ok := r.Plan.Learnt("", k); ok {
+		facts = append(facts, "In this house it takes about "+strconv.Itoa(l.Minutes)+" min: the median of "+strconv.Itoa(l.Lines)+" lines of the log.")
+	}
+	return []Answer{{Title: title, Parts: part([]Part{{Lines: plainly(facts)}}, "Where it is done", has.lines())}}
 }
 
 // kindFacts says of a kind what it does for the animals and to them.

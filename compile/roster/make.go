@@ -291,7 +291,7 @@ func (b *builder) care(c, sheet *plan.Care, from, until civil.Date) {
 		water = c.Amount.V.Value
 	}
 	e := Entry{ID: id, Life: b.life, Name: c.Name.V, Kind: kind, Rules: w.rules, Task: task, Water: water, Own: own.Set() || kind.Phrase == "",
-		Minutes: minutes(t, kind), Origin: c.At, Cited: plan.Cited{Source: c.Source, Quality: c.Quality, Seen: c.Seen}, FromSheet: c == sheet, Staged: staged, Timing: t, making: &making{first: from, last: until}}
+		Minutes: b.minutes(t, kind), Origin: c.At, Cited: plan.Cited{Source: c.Source, Quality: c.Quality, Seen: c.Seen}, FromSheet: c == sheet, Staged: staged, Timing: t, making: &making{first: from, last: until}}
 	all := b.rounds.of(b.life.Plan, t, w.clocks)
 	b.odd(&e, all)
 	b.inRounds(e, all, several(t, all), func(e Entry) { b.add(e) })
@@ -308,9 +308,14 @@ func (b *builder) odd(e *Entry, all []*plan.Round) {
 	}
 }
 
-func minutes(t *plan.Timing, kind *schema.CareKind) int {
-	if t.Minutes.Set() {
+// minutes is how long a kind of care takes here: as the plan says, as the house's own log
+// does, or as is usual.
+func (b *builder) minutes(t *plan.Timing, kind *schema.CareKind) int {
+	if t != nil && t.Minutes.Set() {
 		return int(t.Minutes.V.Value)
+	}
+	if l, _, ok := b.Plan.Learnt(b.life.Plan.Name.V, kind); ok {
+		return l.Minutes
 	}
 	return kind.Minutes
 }

@@ -41,7 +41,7 @@ func (b *builder) spell(g *life.Group, s *spell) {
 	base := Entry{Life: b.life, Group: g, Origin: f.At, Cited: cited, FromSheet: s.of.own == nil, Timing: &f.Timing, Meal: f, Stage: s.stage, making: &making{first: s.from, last: s.until}}
 	meal := base
 	meal.ID, meal.Name = b.mealID(g, s.stage, schema.KindFeed, f), identity.Meal(schema.KindFeed, identity.Animals(g.Animals))
-	meal.Kind, meal.Rules, meal.Task, meal.Minutes = schema.KindFeed, w.rules, schema.KindFeed.Phrase, minutes(&f.Timing, schema.KindFeed)
+	meal.Kind, meal.Rules, meal.Task, meal.Minutes = schema.KindFeed, w.rules, schema.KindFeed.Phrase, b.minutes(&f.Timing, schema.KindFeed)
 	meal.Menu = b.menu(f, w.rules)
 	b.odd(&meal, all)
 	var added []Entry
@@ -96,7 +96,7 @@ func leftoversAfter(f *plan.Feeding) int {
 func (b *builder) companion(base Entry, meals []Entry, kind *schema.CareKind, after int, all []*plan.Round, apart bool) {
 	base.ID = b.mealID(base.Group, base.Stage, kind, base.Meal)
 	base.Name = identity.Meal(kind, identity.Animals(base.Group.Animals))
-	base.Kind, base.Task, base.Minutes, base.After, base.Logged = kind, kind.Phrase, kind.Minutes, after, -1
+	base.Kind, base.Task, base.Minutes, base.After, base.Logged = kind, kind.Phrase, b.minutes(nil, kind), after, -1
 	for _, r := range meals[0].Rules {
 		if r, ok := r.Shift(after); ok {
 			base.Rules = append(base.Rules, r)

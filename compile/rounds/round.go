@@ -158,9 +158,12 @@ func (r *Round) hold(holds []Hold) {
 	}
 }
 
-// Minutes returns how long the round takes on a day.
+// Minutes returns how long the round takes on a day, with what it takes to begin.
 func (r *Round) Minutes(day int) int {
 	n := 0
+	if r.Days.Has(day) {
+		n = r.Plan.Starts()
+	}
 	for i := range r.lines {
 		l := &r.lines[i]
 		if l.count(day) == len(l.cells) {

@@ -1,0 +1,50 @@
+package roster
+
+import "vivary/plan"
+
+// Work is how long each of the people works on each day of the window, in minutes: what they
+// do, for themselves or in another's place, and what it takes to begin each round in which they
+// do anything. It is worked out once for all, and nobody reckons it again.
+type Work map[string][]int
+
+// Work returns how long everybody works on each day, from today on; "" is for what is nobody's
+// in particular.
+func (r *Roster) Work() Work {
+	out := Work{}
+	begun := map[*plan.Round]Work{} // of rounds that take time to begin
+	add := func(w Work, who string, d, minutes int) {
+		if w[who] == nil {
+			w[who] = make([]int, r.Horizon.Days)
+		}
+		w[who][d] += minutes
+	}
+	for e := range r.All() {
+		starts := e.Round.Start.Set()
+		duty := r.People.Of(e.Keeper)
+		for d := e.Days.Next(r.Horizon.Today); d >= 0 && d < r.Horizon.Days; d = e.Days.Next(d + 1) {
+			who, there := e.Keeper, true
+			if duty != nil {
+				if who, there = r.Doer(e, d); !there {
+					continue
+				}
+			}
+			add(out, who, d, e.Minutes)
+			if starts {
+				if begun[e.Round] == nil {
+					begun[e.Round] = Work{}
+				}
+				add(begun[e.Round], who, d, 1)
+			}
+		}
+	}
+	for x, by := range begun {
+		for who, times := range by {
+			for d, n := range times {
+				if n > 0 {
+					add(out, who, d, x.Starts())
+				}
+			}
+		}
+	}
+	return out
+}
