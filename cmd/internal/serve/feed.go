@@ -79,7 +79,7 @@ func (f *feed) serve(w http.ResponseWriter, r *http.Request) (status, sent int) 
 		return http.StatusOK, 0
 	}
 	if packed {
-		n, _ := w.Write(f.packed) // whoever has gone is gone
+		n, _ := writeWhole(w, r, f.packed) // whoever has gone is gone
 		return http.StatusOK, n
 	}
 	un, err := gzip.NewReader(bytes.NewReader(f.packed))

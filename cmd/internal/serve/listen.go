@@ -33,8 +33,8 @@ const (
 func Serve(ctx context.Context, l net.Listener, h http.Handler, secure *tls.Config, log *slog.Logger) error {
 	srv := &http.Server{Handler: h, ReadHeaderTimeout: headerTime, ReadTimeout: requestTime, WriteTimeout: answerTime, IdleTimeout: idleTime, MaxHeaderBytes: maxHeader,
 		ErrorLog: slog.NewLogLogger(log.Handler(), slog.LevelWarn), TLSConfig: secure,
-		BaseContext: func(net.Listener) context.Context { return context.WithoutCancel(ctx) }}
-	l = netutil.LimitListener(l, connections)
+		BaseContext: func(net.Listener) context.Context { return context.WithoutCancel(ctx) }, ConnContext: withConnection}
+	l = gathering{netutil.LimitListener(l, connections)}
 	ended := make(chan error, 1)
 	go func() {
 		if secure != nil {
