@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"vivary/compile/stock"
 	"vivary/plan"
 	"vivary/schema"
 )
@@ -122,7 +123,22 @@ func (c *cites) feeder(b *strings.Builder, name string) {
 		fmt.Fprintf(b, "| `%s` | %s | %s | %s |\n", x.Name.V, cell(x.Value.V), cell(x.What.Doc), c.of(x.Cited))
 		said.add(x.Name.V, strings.TrimSpace(x.Disputed.V+" "+x.Note.V))
 	}
+	c.develops(b, f, &said)
 	said.write(b)
+}
+
+// develops tells how long the stages of a feeder take.
+func (c *cites) develops(b *strings.Builder, f *plan.FeederSheet, said *remarks) {
+	if len(f.Stages) == 0 {
+		return
+	}
+	b.WriteString("\n| develops | observed | degree-days above | between | how sure |\n|---|---|---|---|---|\n")
+	for _, d := range f.Stages {
+		name := strings.TrimSpace(d.Size.V + " " + d.Name.V)
+		observed, line, between := stock.Told(d)
+		fmt.Fprintf(b, "| `%s` | %s | %s | %s | %s |\n", name, observed, line, between, c.of(d.Cited))
+		said.add(name, d.Note.V)
+	}
 }
 
 // remarks are what there is to say of figures, once for all of which it is said.

@@ -122,6 +122,7 @@ func overlayFeeder(top, base *FeederSheet) *FeederSheet {
 	out.Hazards = slices.Concat(top.Hazards, base.Hazards)
 	out.Sizes = under(top.Sizes, base.Sizes, func(s *FeederSize) string { return s.Name.V })
 	out.Figures = under(top.Figures, base.Figures, func(f *Figure) string { return f.Name.V })
+	out.Stages = under(top.Stages, base.Stages, func(d *Development) string { return d.Name.V + " " + d.Size.V })
 	return &out
 }
 

@@ -25,6 +25,9 @@ func (d *decoder) settle(block any) {
 		d.apart(s)
 	case *FeederSheet:
 		s.Figures = d.figures(s.Figures, schema.FeederFigures)
+		for _, x := range s.Stages {
+			d.develops(x)
+		}
 	}
 }
 

@@ -131,6 +131,7 @@ type FeederSheet struct {
 	Note    Written[string]   `care:"note"`
 	Sizes   []*FeederSize     `care:"size"`
 	Figures []*Figure         `care:"figure"`
+	Stages  []*Development    `care:"development"`
 }
 
 // Size returns the size class of that name, or nil.

@@ -169,6 +169,29 @@ var FeederFact = &Block{
 	Attrs:   FigureBlock.Attrs,
 }
 
+// Development is how long a stage of a feeder takes by the warmth.
+var Development = &Block{
+	Name: "development", Label: "stage",
+	Doc:     "How long a stage of a feeder takes by the warmth. Where the lower limit and the degree-days are known, the days are the degree-days over the degrees above that limit, between the temperatures at which it was measured and nowhere else; with two or more observed times and neither of the two, a straight line through their rates stands for them. An observed time goes before what is reckoned. Where only one time was observed nothing is reckoned for other temperatures.",
+	Example: "development \"egg\" {\n  base        = \"15.9 C\"\n  degree_days = 108.7\n  between     = \"20 to 37 C\"\n  source      = [\"own records\"]\n  quality     = \"own\"\n  seen        = \"2026-11-30\"\n}",
+	Attrs: join([]Attr{
+		{Name: "size", Kind: Text, Default: "all of them", Doc: "The size that it is of, where the sizes of a feeder are several animals.", Example: `"hydei"`},
+		{Name: "base", Kind: Quantity, Dimension: quantity.Temperature, Default: "not known, and nothing is reckoned by it", Doc: "The temperature below which nothing develops.", Example: `"15.9 C"`},
+		{Name: "degree_days", Kind: Number, Doc: "The days times the degrees above the base that the stage takes.", Example: `108.7`},
+		{Name: "between", Kind: Range, Dimension: quantity.Temperature, Default: "the temperatures of the observed times", Doc: "The temperatures between which that was measured.", Example: `"20 to 37 C"`},
+		{Name: "observed", Kind: Texts, Doc: "Times that were observed, each with its temperature.", Example: `["9 days at 25 C", "19 days at 18 C"]`},
+		noteAttr,
+	}, sourceAttrs),
+}
+
+// The stages of a feeder of which a development is told by their own names. Any other label
+// is a stage that is told, and from which nothing follows.
+const (
+	DevelopsEgg   = "egg"          // from laying to hatching
+	DevelopsYoung = "young"        // from hatching to the grown: nymphs, hoppers, larvae
+	DevelopsAll   = "egg-to-adult" // from laying to the grown
+)
+
 // Feeder is a feeder animal.
 var Feeder = &Block{
 	Name: "feeder", Label: "name",
@@ -182,7 +205,7 @@ var Feeder = &Block{
 		{Name: "hazards", Kind: Texts, Doc: "What it does to the animals or the people.", Example: `["gnaws a moulting animal"]`},
 		noteAttr,
 	},
-	Blocks: []*Block{FeederSize, FeederFact},
+	Blocks: []*Block{FeederSize, FeederFact, Development},
 }
 
 // Figure describes one fact that a species sheet or a feeder may state.
@@ -335,6 +358,8 @@ var (
 	FeederGutLoadBefore       = listed(&FeederFigures, Figure{Name: "gut-load-before", Kind: Range, Dimension: quantity.Duration, Doc: "How long before the meal they are fed well."})
 	FeederGutLoadLost         = listed(&FeederFigures, Figure{Name: "gut-load-lost", Kind: Range, Dimension: quantity.Duration, Doc: "When the gain is gone after the food is taken away."})
 	FeederShareMax            = listed(&FeederFigures, Figure{Name: "share-max", Kind: Range, Dimension: quantity.Ratio, Doc: "The greatest share of meals it should make up."})
+	FeederCultureAge          = listed(&FeederFigures, Figure{Name: "culture-age", Kind: Range, Dimension: quantity.Duration, Doc: "At what age of a culture the next one is set up at the latest, and the age at which it is thrown out: mites and mould."})
+	FeederCultureYield        = listed(&FeederFigures, Figure{Name: "culture-yield", Kind: Numbers, Doc: "How many a culture of the usual size yields in a week."})
 	FeederLaw                 = listed(&FeederFigures, Figure{Name: "law", Kind: Text, Doc: "Law to look up. No conclusion is drawn from it."})
 )
 

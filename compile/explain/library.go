@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"vivary/compile"
+	"vivary/compile/stock"
 	"vivary/plan"
 	"vivary/schema"
 	"vivary/schema/civil"
@@ -272,8 +273,28 @@ func feeder(r *compile.Result, f *plan.FeederSheet) Answer {
 		figures = append(figures, figureLine(l, r.Plan.Units, x.Name.V, x))
 	}
 	parts := part(part(nil, "", first), "Hazards", plainly(texts(f.Hazards)))
-	parts = part(part(parts, "Sizes", sizes), "Figures", figures)
+	parts = part(part(part(parts, "Sizes", sizes), "Figures", figures), "How long it takes", develops(r, f))
 	return Answer{Title: "Feeder " + f.Name.V + ": " + f.Title.Or(f.Name.V) + ", " + f.Latin.V, Parts: part(parts, "Who is fed it", fed(r, f))}
+}
+
+// develops says how long the stages of a feeder take.
+func develops(r *compile.Result, f *plan.FeederSheet) (out []Line) {
+	for _, d := range f.Stages {
+		observed, line, between := stock.Told(d)
+		var said []string
+		if observed != "" {
+			said = append(said, observed)
+		}
+		if line != "" {
+			said = append(said, "degree-days "+line+", between "+between)
+		}
+		if len(said) == 0 {
+			said = append(said, "not known by the warmth")
+		}
+		text := wording.Prose(strings.Join(said, "; "), r.Plan.Units)
+		out = append(out, Line{Name: strings.TrimSpace(d.Size.V + " " + d.Name.V), Text: text, Under: cited(r.Plan.Library, d.Cited, "", d.Note.V)})
+	}
+	return out
 }
 
 func measures(s *plan.FeederSize) string {

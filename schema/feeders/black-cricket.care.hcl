@@ -157,4 +157,24 @@ feeder "black-cricket" {
     quality = "paper"
     seen    = "2026-11-25"
   }
+
+  development "egg" {
+    base        = "15.9 C"
+    degree_days = 108.7
+    between     = "20 to 37 C"
+    note        = "Others saw a mean of 9.5 days at 30 C (F47)."
+    source      = ["F45", "F47"]
+    quality     = "paper"
+    seen        = "2026-11-30"
+  }
+
+  development "young" {
+    base        = "16.2 C"
+    degree_days = 555.6
+    between     = "20 to 37 C"
+    note        = "Best at 32 C. From egg to adult others saw 231.8 days at 18 C and 62.2 at 34 C (F46). At a constant 20 C larvae fail that finish where the warmth wavers about it (F46)."
+    source      = ["F45", "F46"]
+    quality     = "paper"
+    seen        = "2026-11-30"
+  }
 }

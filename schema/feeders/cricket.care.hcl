@@ -165,4 +165,20 @@ feeder "cricket" {
     seen    = "2026-11-25"
     note    = "Measured on Gryllus bimaculatus: all of the gain is lost 24 h after the diet is taken away. Common practice is to use them within 6 h."
   }
+
+  development "egg" {
+    observed = ["12 to 14 days at 30 C"]
+    note     = "The first hatch on day 12, the mean is 13.7."
+    source   = ["F47"]
+    quality  = "paper"
+    seen     = "2026-11-30"
+  }
+
+  development "egg-to-adult" {
+    observed = ["200.5 days at 18 C", "66.3 days at 30 C"]
+    note     = "The line through two points is ours. Grown they live 20 to 27 days at 38 C. Taken at 8 weeks at 27 C, at 6 weeks at 29 C (F48)."
+    source   = ["F46", "F48"]
+    quality  = "paper"
+    seen     = "2026-11-30"
+  }
 }

@@ -88,4 +88,20 @@ feeder "earthworm" {
     quality = "practice"
     seen    = "2026-11-29"
   }
+
+  development "egg" {
+    observed = ["42.1 days at 25 C"]
+    note     = "0.28 cocoons a day of each, 1.1 young of one. Of Dendrobaena veneta."
+    source   = ["F60"]
+    quality  = "paper"
+    seen     = "2026-11-30"
+  }
+
+  development "young" {
+    observed = ["20 to 35 days at 25 C"]
+    note     = "Up to 130 days. Of Dendrobaena veneta."
+    source   = ["F60"]
+    quality  = "paper"
+    seen     = "2026-11-30"
+  }
 }

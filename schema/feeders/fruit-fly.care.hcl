@@ -82,4 +82,38 @@ feeder "fruit-fly" {
     seen    = "2026-11-25"
     note    = "10 to 14 days a generation at 25 C."
   }
+
+  figure "culture-age" {
+    value   = "20 to 30 days"
+    source  = ["F57"]
+    quality = "guideline"
+    seen    = "2026-11-30"
+    note    = "The next jar by day 20 to 30; after 30 days mites and mould come. Two jars of a stock, staggered."
+  }
+
+  figure "culture-yield" {
+    value   = "150 to 300"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+    note    = "Of a jar of one litre, for two to three weeks; hydei half of it. Common practice, no source."
+  }
+
+  development "egg-to-adult" {
+    size     = "melanogaster"
+    observed = ["7 days at 29 C", "9 days at 25 C", "11 days at 22 C", "19 days at 18 C"]
+    note     = "At 29 to 30 C they are sterile and die."
+    source   = ["F57"]
+    quality  = "guideline"
+    seen     = "2026-11-30"
+  }
+
+  development "egg-to-adult" {
+    size     = "hydei"
+    observed = ["14 to 18 days at 25 C"]
+    note     = "Common practice, no source."
+    source   = ["practice"]
+    quality  = "practice"
+    seen     = "2026-11-30"
+  }
 }

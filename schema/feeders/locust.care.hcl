@@ -140,4 +140,22 @@ feeder "locust" {
     seen    = "2026-11-29"
     note    = "Measured on crickets; taken over from them."
   }
+
+  development "egg" {
+    base        = "15.1 C"
+    degree_days = 224
+    between     = "20 to 35 C"
+    note        = "50 days at 19.7 C, 11 to 12 at 35 to 41 C; none hatch where it stays under 20 to 24 C."
+    source      = ["F49"]
+    quality     = "paper"
+    seen        = "2026-11-30"
+  }
+
+  development "young" {
+    observed = ["32 days at 25 C", "22 days at 30 C"]
+    note     = "The line through two points is ours. Until they are ripe 52 and 33 days."
+    source   = ["F50"]
+    quality  = "paper"
+    seen     = "2026-11-30"
+  }
 }

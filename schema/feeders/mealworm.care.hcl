@@ -118,4 +118,22 @@ feeder "mealworm" {
     seen     = "2026-11-25"
     disputed = "60 +- 10 % in the laboratory (P43)"
   }
+
+  development "egg-to-adult" {
+    base        = "11.9 C"
+    degree_days = 1768
+    between     = "20 to 27 C"
+    note        = "The line is ours through four published times, 203.7 days down to 111.3."
+    source      = ["F51"]
+    quality     = "practice"
+    seen        = "2026-11-30"
+  }
+
+  development "young" {
+    observed = ["142.8 days at 27 C", "162.0 days at 31 C"]
+    note     = "Slower when warmer: fittest at 27 C, dead at 39 C."
+    source   = ["F52"]
+    quality  = "paper"
+    seen     = "2026-11-30"
+  }
 }

@@ -106,4 +106,11 @@ feeder "orange-spot-roach" {
     seen    = "2026-11-29"
     note    = "Damp litter to burrow in."
   }
+
+  development "young" {
+    observed = ["5 to 8 months at 28 C"]
+    source   = ["memory"]
+    quality  = "memory"
+    seen     = "2026-11-30"
+  }
 }

@@ -136,4 +136,11 @@ feeder "roach" {
     quality = "memory"
     seen    = "2026-11-25"
   }
+
+  development "egg-to-adult" {
+    note    = "The base is not known, and what is published between 457.5 and 2,071 degree-days: nothing is reckoned. 4 to 6 months until the first are taken."
+    source  = ["K125"]
+    quality = "keeper"
+    seen    = "2026-11-30"
+  }
 }

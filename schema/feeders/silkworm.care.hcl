@@ -108,4 +108,19 @@ feeder "silkworm" {
     quality = "practice"
     seen    = "2026-11-29"
   }
+
+  development "egg" {
+    observed = ["11 days at 24 C"]
+    source   = ["F30"]
+    quality  = "paper"
+    seen     = "2026-11-30"
+  }
+
+  development "young" {
+    observed = ["33 days at 24 C"]
+    note     = "Instars of 4.60, 6.00, 6.06, 6.47 and 9.87 days; pupa 15.4."
+    source   = ["F30"]
+    quality  = "paper"
+    seen     = "2026-11-30"
+  }
 }

@@ -99,4 +99,11 @@ feeder "soldier-fly-larva" {
     seen    = "2026-11-29"
     note    = "To store."
   }
+
+  development "young" {
+    note    = "Base 12.3 C with 250 degree-days on one diet, 11.7 C with 333 on another: as much as the diet decides nothing is reckoned here."
+    source  = ["F39"]
+    quality = "paper"
+    seen    = "2026-11-30"
+  }
 }

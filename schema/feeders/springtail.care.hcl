@@ -50,4 +50,20 @@ feeder "springtail" {
     seen    = "2026-11-29"
     note    = "On a wet ground."
   }
+
+  development "egg" {
+    observed = ["7 to 10 days at 20 C"]
+    note     = "None hatch over 28 C."
+    source   = ["F41"]
+    quality  = "society"
+    seen     = "2026-11-30"
+  }
+
+  development "egg-to-adult" {
+    observed = ["21 to 24 days at 20 C"]
+    note     = "A life has 1,100 eggs at 15 C, 900 at 21 C and 100 at 27 C."
+    source   = ["F41"]
+    quality  = "society"
+    seen     = "2026-11-30"
+  }
 }

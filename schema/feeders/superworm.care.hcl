@@ -115,4 +115,19 @@ feeder "superworm" {
     seen    = "2026-11-25"
     note    = "Once a week at most because of the fat; the share is our reading."
   }
+
+  development "egg" {
+    observed = ["8 to 9 days at 25 C"]
+    source   = ["F53", "F54"]
+    quality  = "keeper"
+    seen     = "2026-11-30"
+  }
+
+  development "young" {
+    observed = ["61 to 76 days at 25 C"]
+    note     = "To the full grown larva, 10 to 12 weeks from the egg, less the egg. Alone they pupate in 7 to 14 days; pupa 13 to 15 days."
+    source   = ["F53", "F54"]
+    quality  = "keeper"
+    seen     = "2026-11-30"
+  }
 }

@@ -124,4 +124,12 @@ feeder "turkestan-roach" {
     quality = "practice"
     seen    = "2026-11-29"
   }
+
+  development "young" {
+    observed = ["222 to 224 days at 26.7 C", "118 to 137 days at 30 to 35 C"]
+    note     = "Five instars; up to 25 cases with 16.8 eggs, of which 13.9 hatch."
+    source   = ["F58"]
+    quality  = "paper"
+    seen     = "2026-11-30"
+  }
 }

@@ -89,4 +89,12 @@ feeder "waxworm" {
     seen    = "2026-11-25"
     note    = "One meal in ten at most."
   }
+
+  development "egg" {
+    observed = ["5 to 8 days at 24 to 27 C"]
+    note     = "Up to 35 days at 10 to 16 C. Larva 1 to 5 months, best at 29 to 34 C; at 18 C it does not pupate."
+    source   = ["F55", "F56"]
+    quality  = "guideline"
+    seen     = "2026-11-30"
+  }
 }

@@ -100,4 +100,11 @@ feeder "woodlouse" {
     seen    = "2026-11-25"
     note    = "On the wet side."
   }
+
+  development "egg-to-adult" {
+    note    = "The pouch and growth take nearly three times as long at 15 C as at 22 C; no days were found."
+    source  = ["F59"]
+    quality = "paper"
+    seen    = "2026-11-30"
+  }
 }

@@ -304,3 +304,106 @@ source "F44" {
   kind = "keeper"
   part = "an excerpt"
 }
+
+source "F45" {
+  cite = "Development of Gryllus bimaculatus by temperature, PLoS ONE 2024, 0300438"
+  at   = "doi 10.1371/journal.pone.0300438"
+  kind = "paper"
+  part = "abstract"
+}
+
+source "F46" {
+  cite = "Development of Gryllus bimaculatus and Acheta domesticus by temperature, East African Journal of Agriculture and Biotechnology 834"
+  kind = "paper"
+  part = "abstract"
+}
+
+source "F47" {
+  cite = "Mitchaothai J. 2024, on the hatching of two crickets"
+  kind = "paper"
+  part = "abstract"
+}
+
+source "F48" {
+  cite = "Growth and feed of Acheta domesticus, Journal of Insects as Food and Feed 2017.0062"
+  at   = "doi 10.3920/JIFF2017.0062"
+  kind = "paper"
+  part = "abstract"
+}
+
+source "F49" {
+  cite = "Hunter-Jones P. 1970, on the eggs of the desert locust, Bulletin of Entomological Research"
+  kind = "paper"
+  part = "abstract"
+}
+
+source "F50" {
+  cite = "Growth of the desert locust in two temperatures, Turkish Journal of Zoology 5383"
+  kind = "paper"
+  part = "abstract"
+}
+
+source "F51" {
+  cite = "Development of Tenebrio molitor by temperature, Arthropods 12:16"
+  kind = "paper"
+  part = "abstract"
+}
+
+source "F52" {
+  cite = "Tenebrio molitor and temperature, Journal of Economic Entomology toae298"
+  at   = "doi 10.1093/jee/toae298"
+  kind = "paper"
+  part = "abstract"
+}
+
+source "F53" {
+  cite = "Rearing of Zophobas"
+  at   = "oak.go.kr 16119"
+  kind = "guideline"
+  part = "abstract"
+}
+
+source "F54" {
+  cite = "Superworms"
+  at   = "breedinginsects.com"
+  kind = "keeper"
+  part = "an excerpt"
+}
+
+source "F55" {
+  cite = "Greater wax moth, ib109"
+  at   = "life.illinois.edu"
+  kind = "guideline"
+  part = "an excerpt"
+}
+
+source "F56" {
+  cite = "Galleria mellonella and temperature, abpv 47:215"
+  kind = "paper"
+  part = "abstract"
+}
+
+source "F57" {
+  cite = "Text of a fly stock centre on keeping Drosophila"
+  at   = "progen.ebiomall"
+  kind = "guideline"
+  part = "an excerpt"
+}
+
+source "F58" {
+  cite = "Kim T. & Rust M. K. 2013, Life history of the Turkestan cockroach"
+  kind = "paper"
+  part = "abstract"
+}
+
+source "F59" {
+  cite = "Porcellio scaber and temperature, ZooKeys 5768"
+  kind = "paper"
+  part = "abstract"
+}
+
+source "F60" {
+  cite = "Viljoen S. A. 1991 and Fayolle L. 1997, on Dendrobaena veneta"
+  kind = "paper"
+  part = "abstract"
+}
