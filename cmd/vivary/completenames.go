@@ -7,6 +7,7 @@ import (
 
 	"vivary/compile"
 	"vivary/compile/explain"
+	"vivary/compile/logger"
 	"vivary/plan"
 	"vivary/schema"
 	"vivary/schema/civil"
@@ -80,6 +81,12 @@ func (a *typing) values(flag int) []offer {
 		return a.days(-1, 7)
 	case "now":
 		return a.days(1, 7)
+	case "enclosure":
+		return a.enclosures()
+	case "dates":
+		return []offer{{logger.Orders[logger.DayFirst], "31.12.2027"}, {logger.Orders[logger.MonthFirst], "12/31/2027"}, {logger.Orders[logger.YearFirst], "27-12-31"}}
+	case "degrees":
+		return []offer{{"C", "Celsius"}, {"F", "Fahrenheit"}}
 	case "format":
 		forms := printed
 		if c := a.line.command; c != nil {
@@ -109,6 +116,8 @@ func (a *typing) args() []offer {
 		return a.noted(a.line.rest)
 	case name == "labels", name == "history" && len(a.line.rest) == 0:
 		return a.enclosures()
+	case name == "readings":
+		return files
 	case name == "why" && len(a.line.rest) == 0:
 		return a.explained()
 	case name == "help" && len(a.line.rest) == 0:

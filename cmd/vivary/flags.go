@@ -25,6 +25,9 @@ type flags struct {
 	trial, library        string
 	name                  string
 
+	// How what a logger wrote is read.
+	enclosure, columns, dates, zone, degrees, day string
+
 	// How a server is asked.
 	login       string
 	unencrypted bool
@@ -57,6 +60,12 @@ var flagTable = []struct {
 	{"by", "KEEPER", "who notes it", func(f *flags) any { return &f.by }},
 	{"sheet", "NAME", "the species to begin a sheet of: parabuthus-villosus", func(f *flags) any { return &f.sheet }},
 	{"type", "TYPE", "its care type (default: the one that has its genus)", func(f *flags) any { return &f.kind }},
+	{"enclosure", "NAME", "the enclosure that the files are about", func(f *flags) any { return &f.enclosure }},
+	{"columns", "COLUMNS", "which column is what, by its number or a part of its heading: \"time=1 temperature=3 humidity=4\"", func(f *flags) any { return &f.columns }},
+	{"dates", "ORDER", "how days are written: day-first, month-first or year-first", func(f *flags) any { return &f.dates }},
+	{"zone", "ZONE", "the time zone of the logger's clock (default: that of the collection)", func(f *flags) any { return &f.zone }},
+	{"degrees", "C|F", "what the logger's temperatures are in", func(f *flags) any { return &f.degrees }},
+	{"day", "TIMES", "from when to when it is day: \"07:00 to 21:00\" (default: 08:00 to 20:00)", func(f *flags) any { return &f.day }},
 	{"undo", "", "take back the last line", func(f *flags) any { return &f.undo }},
 	{"urgent-fails", "", "exit status 3 while anything is urgent", func(f *flags) any { return &f.urgentFails }},
 	{"login", "FILE", "a file that only you can read, with the user on its first line and the password on its second", func(f *flags) any { return &f.login }},

@@ -1,0 +1,156 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"path/filepath"
+	"slices"
+	"strings"
+	"time"
+
+	"vivary/compile"
+	"vivary/compile/life"
+	"vivary/compile/logger"
+	"vivary/compile/readings"
+	"vivary/schema/civil"
+	"vivary/schema/wording"
+	"vivary/schema/zone"
+)
+
+// mostFiles is how many files are read at once.
+const mostFiles = 20
+
+// readingsOf says what loggers showed of an enclosure.
+func readingsOf(w *world, f *flags, args []string) int {
+	r, _, status := w.toPrint("readings", f, nil)
+	if status != fine {
+		return status
+	}
+	o, err := f.readAs(r)
+	var l *life.Enclosure
+	var files []*readings.File
+	if err == nil {
+		l, files, err = w.logged(r, f, args, o.read)
+	}
+	if err != nil {
+		fmt.Fprintf(w.err, "vivary readings: %v\n", wording.Plain(err))
+		return usage
+	}
+	report := readings.Of(r, l, files, o.judge)
+	if f.format == "json" {
+		printJSON(w, newReadingsForm(report))
+		return fine
+	}
+	printAnswer(w.out, report.Answer())
+	return fine
+}
+
+// asRead is what flags say of how files are read and judged.
+type asRead struct {
+	read  logger.Options
+	judge readings.Options
+}
+
+// readAs reads those flags.
+func (f *flags) readAs(r *compile.Result) (o asRead, err error) {
+	o.read.Zone = r.Now.Location()
+	if f.zone != "" {
+		if o.read.Zone, err = zone.Load(f.zone); err != nil {
+			return o, fmt.Errorf("--zone: %w", err)
+		}
+	}
+	if f.dates != "" {
+		k := slices.Index(logger.Orders, f.dates)
+		if k < 1 {
+			return o, fmt.Errorf("--dates is %s, not %q", wording.Or(logger.Orders[1:]), f.dates)
+		}
+		o.read.Order = logger.Order(k)
+	}
+	switch d := strings.ToUpper(f.degrees); d {
+	case "":
+	case "C", "F":
+		o.read.Degrees = d[0]
+	default:
+		return o, fmt.Errorf("--degrees is C or F, not %q", f.degrees)
+	}
+	for part := range strings.FieldsSeq(strings.ReplaceAll(f.columns, ",", " ")) {
+		what, which, ok := strings.Cut(part, "=")
+		if !ok || which == "" {
+			return o, fmt.Errorf("--columns says which column is what, such as \"time=1 temperature=3\", and not %q", part)
+		}
+		if o.read.Columns == nil {
+			o.read.Columns = map[string]string{}
+		}
+		o.read.Columns[what] = which
+	}
+	if f.day != "" {
+		from, until, ok := strings.Cut(f.day, " to ")
+		a, errA := civil.ReadClock(strings.TrimSpace(from))
+		b, errB := civil.ReadClock(strings.TrimSpace(until))
+		if !ok || errA != nil || errB != nil || a >= b {
+			return o, fmt.Errorf("--day is from when to when it is day, such as \"08:00 to 20:00\", and not %q", f.day)
+		}
+		o.judge.Day = readings.Daylight{From: a, Until: b}
+	}
+	return o, nil
+}
+
+// logged reads the files that are named, and finds the enclosure that they are about.
+func (w *world) logged(r *compile.Result, f *flags, args []string, o logger.Options) (*life.Enclosure, []*readings.File, error) {
+	switch {
+	case len(args) == 0:
+		return nil, nil, errors.New("name the files that a logger wrote: vivary readings air=box.csv room=room.csv --enclosure NAME")
+	case len(args) > mostFiles:
+		return nil, nil, fmt.Errorf("these are %d files: %d at most are read at once", len(args), mostFiles)
+	}
+	l, err := about(r, f.enclosure)
+	if err != nil {
+		return nil, nil, err
+	}
+	var files []*readings.File
+	for _, arg := range args {
+		place, path := readings.Air, arg
+		if before, after, ok := strings.Cut(arg, "="); ok && slices.Contains(readings.Places, before) {
+			place, path = before, after
+		}
+		s, err := w.readLogger(path, o)
+		if err != nil {
+			return nil, nil, fmt.Errorf("%s: %w", filepath.ToSlash(path), err)
+		}
+		files = append(files, &readings.File{Name: filepath.ToSlash(path), Place: place, Series: s, Off: readings.Sold})
+	}
+	return l, files, nil
+}
+
+// readLogger reads one file.
+func (w *world) readLogger(path string, o logger.Options) (*logger.Series, error) {
+	file, err := w.disk.Open(path)
+	if err != nil {
+		return nil, errors.New(wording.Reason(err))
+	}
+	defer func() { _ = file.Close() }() // it was only read
+	if info, err := file.Stat(); err == nil && info.IsDir() {
+		return nil, errors.New("this is a folder: name the file in it")
+	}
+	return logger.Read(file, o)
+}
+
+// about is the enclosure that files are about: the one that is named, or the only one.
+func about(r *compile.Result, name string) (*life.Enclosure, error) {
+	if name == "" && len(r.Lives) == 1 {
+		return r.Lives[0], nil
+	}
+	if name == "" {
+		return nil, errors.New("which enclosure are they about? --enclosure NAME")
+	}
+	k := slices.IndexFunc(r.Lives, func(l *life.Enclosure) bool { return l.Plan.Name.V == name })
+	if k < 0 {
+		return nil, fmt.Errorf("there is no enclosure %q", name)
+	}
+	return r.Lives[k], nil
+}
+
+// instant is a time in JSON.
+func instant(at int64, loc *time.Location) string {
+	return time.Unix(at, 0).In(loc).Format(time.RFC3339)
+}
