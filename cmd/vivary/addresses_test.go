@@ -130,3 +130,37 @@ func TestPublishedRenamed(t *testing.T) {
 		t.Error(out)
 	}
 }
+
+// TestPublishedTwoKeys: a calendar that was published under its new name before anybody wrote
+// what it was called formerly has two addresses, and goes on under both.
+func TestPublishedTwoKeys(t *testing.T) {
+	disk := afero.NewMemMapFs()
+	write := func(calendar string) map[string]string {
+		text := strings.Replace(addressed, "calendar \"evening\" {\n", calendar, 1)
+		if err := afero.WriteFile(disk, "c/plan.care.hcl", []byte(text), 0o644); err != nil {
+			t.Fatal(err)
+		}
+		does(t, disk, "build c")
+		does(t, disk, "publish c secret --private --keys /k/home.keys --address https://care.example --remove")
+		return published(t, disk, "secret")
+	}
+	old := write("calendar \"evening\" {\n")
+	between := write("calendar \"late\" {\n  title = \"Late\"\n")
+	now := write("calendar \"late\" {\n  title = \"It is late\"\n  formerly = \"evening\"\n")
+	for what, all := range map[string]map[string]string{"evening": old, "late": between} {
+		for at := range all {
+			if path.Base(at) == what+".ics" && !strings.Contains(now[at], "It is late") {
+				t.Errorf("%s of before does not lead to what it is now", at)
+			}
+		}
+	}
+	sources := map[string]bool{}
+	for _, text := range now {
+		_, source, _ := strings.Cut(text, "\r\nSOURCE;VALUE=URI:")
+		source, _, _ = strings.Cut(source, "\r\n")
+		sources[source] = true
+	}
+	if len(sources) != 1 {
+		t.Errorf("its own address is told in several ways: %v", sources)
+	}
+}

@@ -88,7 +88,7 @@ func (w *world) built(root, dir string) ([]send.Calendar, error) {
 // --private by their keys, of which those that are lacking are made. Of the latter each names
 // that address as its own, or none where it is not said how the place is reached: the public
 // one is another. One that is called otherwise now stands under its old name too.
-func (w *world) placed(f *flags, root string, all []send.Calendar) ([]send.Calendar, map[string]string, error) {
+func (w *world) placed(f *flags, root string, all []send.Calendar) ([]send.Calendar, map[string][]string, error) {
 	var names []string
 	for _, x := range all {
 		names = append(names, x.Name)
@@ -120,11 +120,16 @@ func (w *world) placed(f *flags, root string, all []send.Calendar) ([]send.Calen
 	for _, x := range all {
 		names = append(names, x.Name)
 	}
-	var key func(string) string
+	var by func(string) []string
 	if f.private {
-		key = func(name string) string { return string(ring.Calendars[orElse(led[name], name)]) }
+		by = func(name string) (all []string) {
+			for _, key := range ring.Leads(orElse(led[name], name)) {
+				all = append(all, string(key))
+			}
+			return all
+		}
 	}
-	paths, err := send.Paths(names, key)
+	paths, err := send.Paths(names, by)
 	return all, paths, err
 }
 

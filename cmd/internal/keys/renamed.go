@@ -58,6 +58,15 @@ func (want *Wanted) Led(r *Ring) map[string]string {
 	return out
 }
 
+// Leads returns the keys that lead to a calendar, its own first; none where it has none.
+func (r *Ring) Leads(calendar string) []Key {
+	own := r.Calendars[calendar]
+	if own == "" {
+		return nil
+	}
+	return append([]Key{own}, r.Former["calendar "+calendar].Keys...)
+}
+
 // with adds a name, unless it has none or there is one already: of a plan with a mistake.
 func with(all []Named, n Named) []Named {
 	if n.Name == "" || slices.ContainsFunc(all, func(o Named) bool { return o.Name == n.Name }) {

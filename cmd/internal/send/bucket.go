@@ -74,7 +74,7 @@ func (b *bucket) List() (map[string]string, error) {
 	all := map[string]string{}
 	ctx, stop := context.WithCancel(context.Background())
 	defer stop()
-	for _, of := range []minio.ListObjectsOptions{{Prefix: b.prefix}, {Prefix: b.prefix + keys + "/", Recursive: true}} {
+	for _, of := range []minio.ListObjectsOptions{{Prefix: b.prefix}, {Prefix: b.prefix + private + "/", Recursive: true}} {
 		for o := range b.client.ListObjects(ctx, b.name, of) {
 			if o.Err != nil {
 				return nil, b.words("cannot be listed", o.Err)

@@ -74,25 +74,28 @@ func read(disk afero.Fs, dir string) (map[string][]byte, error) {
 // whole reports whether a calendar has its end.
 func whole(text []byte) bool { return bytes.HasSuffix(text, []byte("END:VCALENDAR\r\n")) }
 
-// keys is the folder of calendars whose addresses nobody can guess.
-const keys = "c"
+// private is the folder of calendars whose addresses nobody can guess.
+const private = "c"
 
 // stored is the form of all paths under which calendars are put: NAME.ics, c/KEY/NAME.ics.
 var stored = regexp.MustCompile(`^(?:c/[A-Za-z0-9_-]+/)?[^./][^/]*\.ics(?:\.gz)?$`)
 
 // Paths returns where calendars are put below a target, by their names: NAME.ics, or
-// where key gives each its key, c/KEY/NAME.ics, which nobody can guess. So their
-// addresses end alike whichever way they are served.
-func Paths(names []string, key func(name string) string) (map[string]string, error) {
-	all := map[string]string{}
+// where keys gives each its keys, c/KEY/NAME.ics for each of them, which nobody can guess. So
+// their addresses end alike whichever way they are served.
+func Paths(names []string, keys func(name string) []string) (map[string][]string, error) {
+	all := map[string][]string{}
 	var without []string
 	for _, name := range names {
-		all[name] = name + ".ics"
-		if key == nil {
+		if keys == nil {
+			all[name] = []string{name + ".ics"}
 			continue
 		}
-		all[name] = path.Join(keys, key(name), name+".ics")
-		if key(name) == "" {
+		of := keys(name)
+		for _, key := range of {
+			all[name] = append(all[name], path.Join(private, key, name+".ics"))
+		}
+		if len(of) == 0 || slices.Contains(of, "") {
 			without = append(without, name)
 		}
 	}

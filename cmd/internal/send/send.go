@@ -14,6 +14,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"iter"
 	"maps"
 	"path"
 	"slices"
@@ -24,11 +25,24 @@ import (
 
 // Order is what is to be done with the calendars of a target.
 type Order struct {
-	Paths  map[string]string // of the calendars, by name
-	Remove bool              // take away what was put there once and is no calendar any more
-	Try    bool              // only look what would be done
+	Paths  map[string][]string // of the calendars, by name: each is put under all of its paths
+	Remove bool                // take away what was put there once and is no calendar any more
+	Try    bool                // only look what would be done
 
 	Sending func(done, all int, path string) // is told of each file before it goes; may be nil
+}
+
+// paths are all of them.
+func (o *Order) paths() iter.Seq[string] {
+	return func(yield func(string) bool) {
+		for _, all := range o.Paths {
+			for _, p := range all {
+				if !yield(p) {
+					return
+				}
+			}
+		}
+	}
 }
 
 // Report is what was done, or with Try would be. It is also right as far as it goes where
@@ -132,32 +146,41 @@ func (w *work) publish() (err error) {
 // is not ours.
 func (w *work) compare() (changed []File, err error) {
 	for _, c := range w.all {
-		p := w.order.Paths[c.Name]
-		out := Outcome{Name: c.Name, Path: p, State: "unchanged", Bytes: len(c.Text)}
-		of := files(w.to.Forms(), p, c.Text)
-		for i := range of {
-			e, known := w.was.of(of[i].Path)
-			mark, there := w.stands[of[i].Path]
-			out.Stored += len(of[i].Text)
-			switch {
-			case i == 0 && !there:
-				out.State = "new"
-			case !there, !known, e.Mark != mark, !e.sameAs(of[i].entry()):
-				out.State = state(out.State)
+		for _, p := range w.order.Paths[c.Name] {
+			out := Outcome{Name: c.Name, Path: p, State: "unchanged", Bytes: len(c.Text)}
+			of := files(w.to.Forms(), p, c.Text)
+			if err := w.compareOne(&out, of); err != nil {
+				return nil, err
 			}
-			if there && (!known || e.Mark != mark) {
-				if err := w.ours(of[i].Path); err != nil {
-					return nil, err
-				}
+			if out.State != "unchanged" {
+				// All forms go together, so that they are of one build.
+				changed = append(changed, of...)
 			}
+			w.report.Calendars = append(w.report.Calendars, out)
 		}
-		if out.State != "unchanged" {
-			// All forms go together, so that they are of one build.
-			changed = append(changed, of...)
-		}
-		w.report.Calendars = append(w.report.Calendars, out)
 	}
 	return changed, nil
+}
+
+// compareOne finds what has to become of a calendar at one of its paths, in all its forms.
+func (w *work) compareOne(out *Outcome, of []File) error {
+	for i := range of {
+		e, known := w.was.of(of[i].Path)
+		mark, there := w.stands[of[i].Path]
+		out.Stored += len(of[i].Text)
+		switch {
+		case i == 0 && !there:
+			out.State = "new"
+		case !there, !known, e.Mark != mark, !e.sameAs(of[i].entry()):
+			out.State = state(out.State)
+		}
+		if there && (!known || e.Mark != mark) {
+			if err := w.ours(of[i].Path); err != nil {
+				return err
+			}
+		}
+	}
+	return nil
 }
 
 // state is changed, unless it is new already.
@@ -200,7 +223,7 @@ func isOurs(text []byte) bool {
 // more. What somebody else has changed since is not among them.
 func (w *work) gone() (gone []string, err error) {
 	wanted := map[string]bool{}
-	for _, p := range w.order.Paths {
+	for p := range w.order.paths() {
 		for _, form := range w.to.Forms() {
 			wanted[p+form.Suffix] = true
 		}
@@ -282,7 +305,7 @@ func (w *work) forget(next *manifest) {
 	for p := range w.stands {
 		keep[sum([]byte(p))] = true
 	}
-	for _, p := range w.order.Paths {
+	for p := range w.order.paths() {
 		for _, form := range w.to.Forms() {
 			keep[sum([]byte(p+form.Suffix))] = true
 		}

@@ -173,7 +173,7 @@ func TestOnlyWhatChanged(t *testing.T) {
 
 		// Each address gets its key, and the old ones go.
 		keys := func(o *Order) {
-			o.Paths, _ = Paths([]string{"a", "b"}, func(name string) string { return "key-of-" + name })
+			o.Paths, _ = Paths([]string{"a", "b"}, func(name string) []string { return []string{"key-of-" + name} })
 			o.Remove = true
 		}
 		if r := step("a new b new", fewer, keys); len(r.Removed) != 2*first.Files/3 {

@@ -72,7 +72,7 @@ func (t *tree) List() (map[string]string, error) {
 	if err := t.list("", all); err != nil {
 		return nil, err
 	}
-	dirs, err := t.dirs(keys)
+	dirs, err := t.dirs(private)
 	if err != nil {
 		return nil, err
 	}
@@ -291,7 +291,7 @@ var staged = regexp.MustCompile(`^\.(?:[^/]+\.ics(?:\.gz)?|` + regexp.QuoteMeta(
 // sweep takes away what publishes that were cut off left behind: what is older than
 // before.
 func (t *tree) sweep(before time.Time) {
-	dirs, _ := t.dirs(keys)
+	dirs, _ := t.dirs(private)
 	for _, d := range append(dirs, "") {
 		files, _ := t.disk.List(t.path(d))
 		for _, x := range files {

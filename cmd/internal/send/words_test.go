@@ -62,7 +62,7 @@ func saidOf(address string, a Access) string {
 	if err == nil {
 		defer to.Close()
 		all := set("one", "a")
-		_, err = Publish(to, all, Order{Paths: map[string]string{"a": "a.ics"}})
+		_, err = Publish(to, all, Order{Paths: map[string][]string{"a": {"a.ics"}}})
 	}
 	if err == nil {
 		return "nothing"

@@ -86,9 +86,9 @@ func (s *state) hang() {
 			s.doors[d.sum] = d
 		}
 	}
-	for name, key := range s.ring.Calendars {
+	for name := range s.ring.Calendars {
 		if f, names := s.fed(name); f != nil {
-			for _, k := range append([]keys.Key{key}, s.ring.Former["calendar "+name].Keys...) {
+			for _, k := range s.ring.Leads(name) {
 				put(k, door{feed: f.feed, named: names})
 			}
 		}
