@@ -63,7 +63,7 @@ func servePages(w *world, f *flags, args []string) int {
 	defer logged.Close()
 	log := slog.New(slog.NewJSONHandler(logged, nil))
 	s := serve.New(serve.Options{Disk: w.disk, Builder: w.builder(f, root), Lock: w.lock, Keys: path, Base: base,
-		Clock: func() time.Time { t, _ := w.moment(f, nil); return t }, Log: log, NoticeAfter: after, Secure: strings.HasPrefix(base, "https:")})
+		Clock: func() time.Time { t, _ := w.moment(f, nil); return t }, Log: log, NoticeAfter: after, Secure: secure != nil || strings.HasPrefix(base, "https:")})
 	ctx, cancel := signal.NotifyContext(w.context(), os.Interrupt, syscall.SIGTERM)
 	defer cancel()
 	if f.measures != "" {
@@ -92,7 +92,11 @@ func servePages(w *world, f *flags, args []string) int {
 
 // served says where the pages are, and what it means that they are there.
 func (w *world) served(f *flags, at net.Addr, base, root string) {
-	fmt.Fprintf(w.out, "Serving %s on %s, as %s\n", filepath.ToSlash(root), at, base)
+	if base == "" {
+		fmt.Fprintf(w.out, "Serving %s on %s. By which address phones reach it was not said: pages go by the one that they are asked by, mails have no link, and calendars do not say where they are. --address says it.\n", filepath.ToSlash(root), at)
+	} else {
+		fmt.Fprintf(w.out, "Serving %s on %s, as %s\n", filepath.ToSlash(root), at, base)
+	}
 	fmt.Fprintf(w.out, "The private addresses are printed by: vivary keys %s\n", quoted(root))
 	if tcp, ok := at.(*net.TCPAddr); ok && tcp.IP.IsLoopback() {
 		if f.address == "" {
@@ -104,10 +108,14 @@ func (w *world) served(f *flags, at net.Addr, base, root string) {
 	w.flush()
 }
 
-// base is how the server is reached from outside.
+// base is how the server is reached from outside, "" where it listens on all addresses of its
+// machine and is not told by which one phones come.
 func (f *flags) base(at net.Addr, secure bool) string {
 	if f.address != "" {
 		return strings.TrimRight(f.address, "/")
+	}
+	if tcp, ok := at.(*net.TCPAddr); ok && tcp.IP.IsUnspecified() {
+		return ""
 	}
 	if secure {
 		return "https://" + at.String()

@@ -26,7 +26,7 @@ func (q *request) calendars(name string) {
 	if name == "" {
 		out := calendarsPage{frame: q.frame("Calendars", "calendars")}
 		for _, c := range q.h.Calendars {
-			address := q.h.Base + c.Path
+			address := q.base() + c.Path
 			out.All = append(out.All, calendarView{c, address, subscribe(address)})
 		}
 		q.show(http.StatusOK, "calendars", out)
@@ -38,7 +38,7 @@ func (q *request) calendars(name string) {
 		q.lost()
 		return
 	}
-	code, err := qrcode.Of(string(subscribe(q.h.Base+q.h.Calendars[i].Path)), qrcode.Clean)
+	code, err := qrcode.Of(string(subscribe(q.base()+q.h.Calendars[i].Path)), qrcode.Clean)
 	if err != nil {
 		q.fail(http.StatusNotFound, "There is no code of this calendar: "+err.Error()+".")
 		return

@@ -26,7 +26,7 @@ type House struct {
 	Failed    string    // why calendars cannot be written, "" where they can
 	Since     time.Time // since when they cannot
 	Behind    bool      // the plan cannot be read either: Result is of before
-	Base      string    // how the server is reached, without a slash at its end: "https://care.example"
+	Base      string    // how the server is reached, without a slash at its end: "https://care.example"; "" where that is not known
 	Calendars []Calendar
 	// Label returns the path of the page that the label at an enclosure opens, "" for none. It
 	// may be nil.
@@ -138,6 +138,17 @@ type request struct {
 	r *http.Request
 	h *House
 	v Visitor
+}
+
+// base is how the server is reached: as this page was asked for, where nobody said.
+func (q *request) base() string {
+	switch {
+	case q.h.Base != "":
+		return q.h.Base
+	case q.r.TLS != nil:
+		return "https://" + q.r.Host
+	}
+	return "http://" + q.r.Host
 }
 
 // mayWrite reports whether a form is taken: from a page of ours, in a browser that says so,

@@ -5,7 +5,6 @@ import (
 	"html"
 	"net/http"
 	"slices"
-	"strings"
 
 	"vivary/compile/daylist"
 	"vivary/compile/paper"
@@ -86,10 +85,10 @@ func (q *request) sheet(what string) (doc *paper.Document, back string, err erro
 			}
 		}
 		doc, err = paper.Labels(r, lives, func(enclosure string) string {
-			if q.h.Label == nil || !strings.Contains(q.h.Base, "://") {
+			if q.h.Label == nil {
 				return ""
 			}
-			return q.h.Base + q.h.Label(enclosure)
+			return q.base() + q.h.Label(enclosure)
 		})
 		return doc, "/tanks", err
 	}

@@ -5,8 +5,6 @@ import (
 	"crypto/rand"
 	"errors"
 	"log/slog"
-	"net"
-	"net/url"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -198,12 +196,10 @@ func (s *Server) complete(now, was *state) error {
 	return nil
 }
 
-// source is the address at which a calendar is served, "" where it is not known: a server that
-// listens on all addresses of its machine does not know by which it is reached.
+// source is the address at which a calendar is served, "" where it is not known.
 func (s *Server) source(ring *keys.Ring, file string) string {
 	path := ring.Feed(strings.TrimSuffix(file, ".ics"))
-	u, err := url.Parse(s.Base)
-	if err != nil || u.Host == "" || path == "" || net.ParseIP(u.Hostname()).IsUnspecified() {
+	if s.Base == "" || path == "" {
 		return ""
 	}
 	return s.Base + path

@@ -29,9 +29,11 @@ type Options struct {
 	Builder *builder.Builder
 	Lock    publish.Lock
 	Keys    string // the file of keys, outside the collection
-	Base    string // how the server is reached, without a slash at its end: "https://care.example"
-	Clock   func() time.Time
-	Log     *slog.Logger
+	// Base is how the server is reached, without a slash at its end: "https://care.example". It is
+	// "" where nobody said so and it listens on all addresses of its machine.
+	Base  string
+	Clock func() time.Time
+	Log   *slog.Logger
 	// NoticeAfter is how long a plan is refused until each calendar says so.
 	NoticeAfter time.Duration
 	// Secure says that the connection is encrypted, here or by a proxy in front.

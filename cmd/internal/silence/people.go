@@ -46,7 +46,11 @@ func keepers(r *compile.Result, ring *keys.Ring, base string, told func(name str
 		k := ring.Keepers[name]
 		known := r.Plan.Keeper(name) != nil || r.Roster == nil // a plan that is not understood may lack them
 		if k.Mail != "" && known && told(name) {
-			out = append(out, Person{name, k.Mail, base + "/k/" + string(k.Key) + "/"})
+			own := ""
+			if base != "" {
+				own = base + "/k/" + string(k.Key) + "/"
+			}
+			out = append(out, Person{name, k.Mail, own})
 		}
 	}
 	return out

@@ -226,6 +226,11 @@ func TestPeople(t *testing.T) {
 	} {
 		r := compiled(t, london(t, c.at), c.text, "")
 		var got []string
+		for _, p := range People(r, c.ring, "", r.Today) {
+			if p.Page != "" {
+				t.Errorf("%s: a link to %s, where it is not known how that is reached", p.Address, p.Page)
+			}
+		}
 		for _, p := range People(r, c.ring, "https://care.example", r.Today) {
 			name, _, _ := strings.Cut(p.Address, "@")
 			got = append(got, name)
