@@ -9,6 +9,7 @@ import (
 	"time"
 
 	"vivary/compile/check"
+	"vivary/compile/deadline"
 	"vivary/compile/horizon"
 	"vivary/compile/life"
 	"vivary/compile/prove"
@@ -24,20 +25,25 @@ import (
 // month beyond. It looks to the end of every absence that is announced.
 const Ahead = 400
 
+// Kept is for how many days of the past calendars keep entries.
+const Kept = 31
+
 // MaxAhead bounds that, whatever is announced.
 const MaxAhead = 3660
 
 // Result is everything that follows from a collection. It is not changed once
 // Compile has returned it.
 type Result struct {
-	Plan     *plan.Collection
-	Now      time.Time // in the collection's zone
-	Today    civil.Date
-	Horizon  horizon.Horizon
-	Lives    []*life.Enclosure
-	Roster   *roster.Roster  // nil where the plan was not understood
-	Proofs   [][]prove.Proof // of each of Lives
-	Findings []finding.Finding
+	Plan    *plan.Collection
+	Now     time.Time // in the collection's zone
+	Today   civil.Date
+	Horizon horizon.Horizon
+	Lives   []*life.Enclosure
+	Roster  *roster.Roster  // nil where the plan was not understood
+	Proofs  [][]prove.Proof // of each of Lives
+	// Deadlines are the dates of the house, which stand at no box.
+	Deadlines []deadline.Deadline
+	Findings  []finding.Finding
 	// Accepted are the findings that accept blocks silence, each by itself, by place.
 	Accepted []Accepted
 
@@ -65,6 +71,19 @@ type box struct {
 	proofs []prove.Proof
 	proved []finding.Finding
 	stands bool // it was taken from the compilation before
+}
+
+// SeesHouse reports whether a keeper is to see a calendar of the dates of the house: one that it
+// names, or else whoever has rounds of their own. Who only stands in does not, nor who reads
+// without being a keeper, unless the plan has no keepers.
+func (r *Result) SeesHouse(c *plan.Calendar, keeper string) bool {
+	switch {
+	case keeper == "":
+		return len(r.Plan.Keepers) == 0
+	case len(c.Keepers) > 0:
+		return plan.Lists(c.Keepers, keeper)
+	}
+	return r.Roster != nil && r.Roster.Regular(keeper)
 }
 
 // Input is what a compilation is made from.
@@ -133,6 +152,7 @@ func judged(in *Input) (*Result, []finding.Finding) {
 	r.Today = civil.FromTime(r.Now)
 	r.Horizon = horizon.Around(r.Today, reach(c, r.Today))
 
+	r.Deadlines = deadline.Of(c, r.Today, r.Today+Ahead, Kept)
 	shared, found := roster.Share(c, r.Horizon, in.Told)
 	k := keep(*in, r, shared)
 	r.live(shared, k)
@@ -180,7 +200,7 @@ func (r *Result) racks(shared *roster.Shared) []*roster.Rack {
 // judge checks and proves, and looks for animals that are missing.
 func (r *Result) judge(k *kept, in *Input) []finding.Finding {
 	last := in.Last
-	r.checks = &check.Collection{Plan: r.Plan, Today: r.Today, Horizon: r.Horizon, Lives: r.Lives, Roster: r.Roster}
+	r.checks = &check.Collection{Plan: r.Plan, Today: r.Today, Deadlines: r.Deadlines, Horizon: r.Horizon, Lives: r.Lives, Roster: r.Roster}
 	if k != nil {
 		r.checks.After(last.checks)
 	}

@@ -90,7 +90,7 @@ var expectations = []expected{
 	{"A2", "no birth, separation or first meal falls into an absence unseen", "birth-while-away", "before leaving the round asks for somebody who may", "a delivery is not in the language"},
 	{"A3", "who stands in can ring somebody", "contact-unsaid", "the list of the day has the numbers, and calendars the names", "the numbers of who leaves and who stands in are asked for, a veterinarian's is not"},
 
-	{"R1", "a licence is renewed in time", "", "", "papers of the house are not in the language; a care of the keeper's own can stand on the day. Law is for somebody who knows it"},
+	{"R1", "a licence is renewed in time", "deadline-overdue", "it is told from its lead on, each week until it is logged", "what the law asks is for somebody who knows it"},
 	{"R2", "the origin of a listed species is written", "origin-unsaid", "", ""},
 	{"R3", "where each animal is from, and since when", "arrival-unsaid origin-unsaid", "", "one of origin, arrival and birth is enough; of a listed species the origin. Since when it is here is not asked for by itself"},
 	{"R4", "nobody joins others before quarantine is over", "quarantine-mixed quarantine-unstated", "", ""},

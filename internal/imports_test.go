@@ -29,7 +29,7 @@ var layers = []string{
 	"compile/identity",
 	"compile/life",
 	"compile/balance compile/growth compile/roster",
-	"compile/food compile/prove compile/rounds compile/stock",
+	"compile/deadline compile/food compile/prove compile/rounds compile/stock",
 	"compile/check",
 	"compile",
 	"compile/daylist compile/explain compile/feeds compile/picture compile/register compile/sarif",

@@ -43,7 +43,7 @@ func init() {
 		block  *schema.Block
 	}{
 		{About{}, schema.Collection}, {Room{}, schema.Room}, {Rack{}, schema.Rack}, {Keeper{}, schema.Keeper}, {Contact{}, schema.Contact},
-		{Round{}, schema.Round}, {Dates{}, schema.Dates}, {Away{}, schema.Away}, {Calendar{}, schema.Calendar},
+		{Round{}, schema.Round}, {Dates{}, schema.Dates}, {Away{}, schema.Away}, {Calendar{}, schema.Calendar}, {Deadline{}, schema.Deadline},
 		{Enclosure{}, schema.Enclosure}, {Template{}, schema.Template}, {Gone{}, schema.Gone},
 		{SpeciesSheet{}, schema.Species}, {TypeSheet{}, schema.Type}, {FeederSheet{}, schema.Feeder}, {Source{}, schema.Source},
 	} {

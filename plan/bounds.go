@@ -52,6 +52,7 @@ func (r *resolver) bounds() {
 	bounded(r, &b.dates, "dates blocks", 1_000)
 	bounded(r, &b.aways, "absences", MaxAways)
 	bounded(r, &b.calendars, "calendars", 1_000)
+	bounded(r, &b.deadlines, "deadlines", 1_000)
 	bounded(r, &b.templates, "templates", 5_000)
 	bounded(r, &b.species, "species sheets", 300)
 	bounded(r, &b.types, "care types", 300)

@@ -73,6 +73,7 @@ type Collection struct {
 	Dates      []*Dates       // by name
 	Aways      []*Away        // by first day
 	Calendars  []*Calendar    // by name
+	Deadlines  []*Deadline    // by name
 	Templates  []*Template    // by name
 	Enclosures []*Enclosure   // in walking order
 	Gone       []*Gone        // in the order of files and lines
@@ -90,6 +91,7 @@ type Collection struct {
 	racks      map[string]*Rack
 	numbered   map[*Enclosure]*numbered // by the block with numbers
 	dates      map[string]*Dates
+	deadlines  map[string]*Deadline
 	outlets    map[string]Written[quantity.Quantity]
 	gone       map[string]*Gone // those of enclosures that are not there, by name
 	departed   map[string]Departures
@@ -168,7 +170,7 @@ func (c *Collection) Keeper(name string) *Keeper { return c.keepers[name] }
 func (c *Collection) SharesWith(o *Collection) bool {
 	l, m := &c.Library.own, &o.Library.own
 	return c.About == o.About && c.Units == o.Units && slices.Equal(c.Rooms, o.Rooms) && slices.Equal(c.Keepers, o.Keepers) && slices.Equal(c.Contacts, o.Contacts) &&
-		slices.Equal(c.Rounds, o.Rounds) && slices.Equal(c.Dates, o.Dates) && slices.Equal(c.Aways, o.Aways) && slices.Equal(c.Sudden, o.Sudden) && slices.Equal(c.Calendars, o.Calendars) &&
+		slices.Equal(c.Rounds, o.Rounds) && slices.Equal(c.Dates, o.Dates) && slices.Equal(c.Aways, o.Aways) && slices.Equal(c.Sudden, o.Sudden) && slices.Equal(c.Calendars, o.Calendars) && slices.Equal(c.Deadlines, o.Deadlines) &&
 		maps.Equal(c.learnt, o.learnt) && maps.Equal(l.feeders, m.feeders) && maps.Equal(l.sources, m.sources)
 }
 

@@ -108,6 +108,7 @@ type blocks struct {
 	aways      []*Away
 	gone       []*Gone
 	calendars  []*Calendar
+	deadlines  []*Deadline
 	enclosures []*Enclosure
 	templates  []*Template
 	species    []*SpeciesSheet
@@ -140,6 +141,8 @@ func (b *blocks) add(file []any) {
 			b.gone = append(b.gone, x)
 		case *Calendar:
 			b.calendars = append(b.calendars, x)
+		case *Deadline:
+			b.deadlines = append(b.deadlines, x)
 		case *Enclosure:
 			b.enclosures = append(b.enclosures, x)
 		case *Template:

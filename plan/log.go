@@ -20,6 +20,7 @@ type Event struct {
 	By        Written[string]      // the keeper who wrote it, where one is named
 	Enclosure Written[string]
 	Keeper    Written[string] // of a line about one of the people, in place of an enclosure
+	Deadline  Written[string] // of a line about a date of the house, in place of an enclosure
 	Group     Written[string] // empty for a line about the whole enclosure
 	Word      *schema.LogWord
 	WordAt    source.Place // the word as it is written, which may be several

@@ -6,12 +6,12 @@ import (
 	"vivary/schema"
 )
 
-// formerNames are the names that enclosures, racks and keepers had first, where nothing is called
+// formerNames are the names that enclosures, racks, keepers and deadlines had first, where nothing is called
 // so now.
-type formerNames struct{ enclosures, keepers map[string]string }
+type formerNames struct{ enclosures, keepers, deadlines map[string]string }
 
 func (r *resolver) formerNames() formerNames {
-	out := formerNames{map[string]string{}, map[string]string{}}
+	out := formerNames{map[string]string{}, map[string]string{}, map[string]string{}}
 	for _, e := range r.c.Enclosures {
 		if e.Formerly.Set() && r.c.enclosures[e.Formerly.V] == nil {
 			out.enclosures[e.Formerly.V] = e.Name.V
@@ -27,6 +27,11 @@ func (r *resolver) formerNames() formerNames {
 			out.keepers[k.Formerly.V] = k.Name.V
 		}
 	}
+	for _, d := range r.c.Deadlines {
+		if d.Formerly.Set() && r.c.deadlines[d.Formerly.V] == nil {
+			out.deadlines[d.Formerly.V] = d.Name.V
+		}
+	}
 	return out
 }
 
@@ -37,6 +42,7 @@ func (r *resolver) nowCalled(e *Event) {
 	rename(&e.Enclosure, r.former.enclosures)
 	rename(&e.Keeper, r.former.keepers)
 	rename(&e.By, r.former.keepers)
+	rename(&e.Deadline, r.former.deadlines)
 	if e.Word == nil || e.Word.After != schema.AfterEnclosure || len(e.Args) == 0 {
 		return
 	}

@@ -72,9 +72,24 @@ func (r *resolver) joined(e *Event) bool {
 	if e.Keeper.Set() {
 		return r.joinedKeeper(e)
 	}
+	if e.Deadline.Set() {
+		if r.c.enclosures[schema.LogDeadline] == nil || r.c.deadlines[e.Deadline.V] != nil {
+			return r.joinedDeadline(e)
+		}
+		again, wrong := readLine(e.At.File, int(e.At.Start), r.c.Files.Of(e.At), e.quiet, func(string) bool { return true })
+		if wrong != nil {
+			r.found.Add(*wrong)
+			return false
+		}
+		*e = *again // an enclosure is called so
+	}
 	enclosure := r.c.enclosures[e.Enclosure.V]
 	if enclosure == nil && e.Enclosure.V == schema.LogKeeper {
 		r.found.Add(*wrongLine(e.At, "of a keeper the log takes who it is, and away or back", "keeper, the name, away or back, and a note: 2026-11-02 keeper lead away \"ill\""))
+		return false
+	}
+	if enclosure == nil && e.Enclosure.V == schema.LogDeadline {
+		r.found.Add(*wrongLine(e.At, "of a date of the house the log takes which it is, and done", "deadline, the name, done, and a note: 2027-12-02 deadline dwa-licence done \"applied\""))
 		return false
 	}
 	if k := r.c.racks[e.Enclosure.V]; enclosure == nil && k != nil {
@@ -192,7 +207,7 @@ func (r *resolver) once(all []Event) []Event {
 			out = append(out, e)
 			continue
 		}
-		if file == e.At.File && !e.Keeper.Set() && !slices.Contains(saysNoMore, e.Word) {
+		if file == e.At.File && e.Enclosure.Set() && !slices.Contains(saysNoMore, e.Word) {
 			r.found.Add(finding.Finding{Rule: ruleLogRepeat, At: e.At, Once: "log-repeat",
 				Text:  "the same line stands twice in this file, and counts once",
 				Write: "nothing; or, where it happened twice, how many (died 2) or a time after the day"})

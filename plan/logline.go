@@ -51,7 +51,7 @@ func readLine(id source.ID, start int, line string, brief bool, animals func(str
 	}
 	e := &Event{At: whole, Note: note}
 	at, wrong := l.head(e)
-	if wrong == nil && !l.keeper(e, at) {
+	if wrong == nil && !l.keeper(e, at) && !l.deadline(e, at) {
 		wrong = l.rest(e, at, noteAt >= 0)
 	}
 	if wrong != nil {

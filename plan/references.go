@@ -61,6 +61,9 @@ func (r *resolver) references(doubtful map[string]bool) {
 		each(k.Enclosures, "enclosure", func(s string) bool { return c.enclosures[s] != nil || r.several[s] != nil }, func() []string { return keysOf(r, "enclosure", c.enclosures) })
 		each(k.Kinds, "kind of care", func(s string) bool { return schema.FindKind(s) != nil }, kindNames)
 	}
+	for _, d := range c.Deadlines {
+		keeper(d.Keeper)
+	}
 	timing := func(t *Timing) {
 		keeper(t.Keeper)
 		inRounds(t.Round)

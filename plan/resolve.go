@@ -56,6 +56,8 @@ func (r *resolver) resolve() {
 	c.Rounds, c.rounds = byName(r, r.blocks.rounds, "round")
 	c.Dates, c.dates = byName(r, r.blocks.dates, "dates block")
 	c.Calendars, _ = byName(r, r.blocks.calendars, "calendar")
+	c.Deadlines, c.deadlines = byName(r, r.blocks.deadlines, "deadline")
+	r.ofHouse()
 	r.number()
 	var templates map[string]*Template
 	c.Templates, templates = byName(r, r.blocks.templates, "template")

@@ -12,7 +12,7 @@ var Rules = []*finding.Rule{
 	ruleSyntax, ruleNotText, ruleTooLarge, ruleTooDeep, ruleTooMany, ruleUnreadable, ruleNotRead, ruleBlank, ruleLineEnds,
 	ruleUnknownWord, ruleMissing, ruleTwice, ruleValue, ruleUnit, ruleDate, ruleTime,
 	ruleNoCollection, ruleUnknownName, ruleZone, ruleElsewhere, ruleOldName, ruleEmpty, RuleUnreasoned,
-	ruleLogLine, ruleLogWord, ruleLogAsked, ruleLogWithdrawn, ruleLogKeeper, ruleLogRepeat, ruleCrew, ruleDatesUnnamed,
+	ruleLogLine, ruleLogWord, ruleLogAsked, ruleLogWithdrawn, ruleLogKeeper, ruleLogRepeat, ruleCrew, ruleDatesUnnamed, ruleDeadlineUnknown,
 }
 
 // Examples are what the rules are shown by, a file for each.
@@ -161,6 +161,11 @@ var (
 		Why:     "Whoever has a question about the line does not know whom to ask. The line counts.",
 		Source:  "the design of this program",
 		Instead: "Write the name of a keeper block after `by`, or leave it out."}
+	ruleDeadlineUnknown = &finding.Rule{ID: "log-deadline", Severity: finding.Caution, Slip: true,
+		Title:   "A line of the log is about a date of the house that is not in the plan.",
+		Why:     "What was done counts for nothing, and the date that was meant goes on being told.",
+		Source:  "the design of this program",
+		Instead: "Write the name of the deadline block. Where that was taken out since, nothing has to be done."}
 	ruleLogRepeat = &finding.Rule{ID: "log-repeat", Severity: finding.Advice,
 		Title:   "A line stands twice in one log.",
 		Why:     "Logs are merged by union, so that the same line twice is one fact. Two deaths on one day would count as one.",

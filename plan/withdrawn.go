@@ -46,7 +46,7 @@ func (r *resolver) takenBack(all []Event) []Event {
 			continue
 		}
 		gone[i] = true
-		line := w.Enclosure.V + " " + w.Keeper.V + " " + w.Group.V + " " + strings.ToLower(strings.Join(takesBack(w).words, " ")) + " " + takesBack(w).day.String()
+		line := w.Enclosure.V + " " + w.whose() + " " + w.Group.V + " " + strings.ToLower(strings.Join(takesBack(w).words, " ")) + " " + takesBack(w).day.String()
 		hit := r.meant(all, gone, i, by)
 		switch {
 		case hit >= 0:
@@ -122,7 +122,18 @@ func (r *resolver) copies(all []Event) map[string][]int {
 // saying is what a line that is taken back has in common with the one that does: of whom it
 // speaks, and its first word as it is written or as it is meant. A line is looked for among
 // those alone.
-type saying struct{ enclosure, keeper, word string }
+type saying struct{ enclosure, whose, word string }
+
+// whose is of whom or of what a line is in place of an enclosure, "" for one about an enclosure.
+func (e *Event) whose() string {
+	switch {
+	case e.Keeper.Set():
+		return schema.LogKeeper + " " + e.Keeper.V
+	case e.Deadline.Set():
+		return schema.LogDeadline + " " + e.Deadline.V
+	}
+	return ""
+}
 
 type sayings map[saying][]int
 
@@ -138,7 +149,7 @@ func (r *resolver) sayings(all []Event) sayings {
 			words = append(words, strings.ToLower(said[0]))
 		}
 		for _, w := range words {
-			k := saying{e.Enclosure.V, e.Keeper.V, w}
+			k := saying{e.Enclosure.V, e.whose(), w}
 			out[k] = append(out[k], i)
 		}
 	}
@@ -149,7 +160,7 @@ func (r *resolver) sayings(all []Event) sayings {
 // order. Those at the end that are gone are forgotten.
 func (s sayings) like(w *Event, b back, gone []bool) []int {
 	among := func(word string) []int {
-		k := saying{w.Enclosure.V, w.Keeper.V, word}
+		k := saying{w.Enclosure.V, w.whose(), word}
 		all := s[k]
 		for len(all) > 0 && gone[all[len(all)-1]] {
 			all = all[:len(all)-1]
@@ -175,7 +186,7 @@ func (s sayings) like(w *Event, b back, gone []bool) []int {
 }
 
 func (r *resolver) matches(w, e *Event, b back) bool {
-	if e.Enclosure.V != w.Enclosure.V || e.Keeper.V != w.Keeper.V || b.dated && e.Date != b.day {
+	if e.Enclosure.V != w.Enclosure.V || e.whose() != w.whose() || b.dated && e.Date != b.day {
 		return false
 	}
 	if e.Group.V != w.Group.V && e.Enclosure.Set() && len(r.c.enclosures[e.Enclosure.V].Animals) != 1 {
@@ -224,6 +235,9 @@ func (c *Collection) Withdrawal(line string) (string, error) {
 	words := []string{e.Enclosure.V}
 	if e.Keeper.Set() {
 		words = []string{schema.LogKeeper, e.Keeper.V}
+	}
+	if e.Deadline.Set() {
+		words = []string{schema.LogDeadline, e.Deadline.V}
 	}
 	if e.Group.V != "" {
 		words = append(words, e.Group.V)

@@ -28,6 +28,8 @@ const (
 	OfCare
 	// OfKeeper is a line about one of the people, named before the word.
 	OfKeeper
+	// OfDeadline is a line about a date of the house, named before the word.
+	OfDeadline
 )
 
 // After says what may stand after a word of the log, before the note.

@@ -76,6 +76,17 @@ Somebody who cannot come from one day to the next is a fact too. In the place of
 		fmt.Fprintf(b, "| `%s` | %s |\n", w.Name, w.Doc)
 	}
 	b.WriteString(`
+What a date of the house asks for was done: in the place of the enclosure stands ` + "`deadline`" + `, and then which.
+
+    2027-12-02 deadline dwa-licence done "applied, vet booked for the 20th"
+
+| word | |
+|---|---|
+`)
+	for _, w := range DeadlineWords {
+		fmt.Fprintf(b, "| `%s` | %s |\n", w.Name, w.Doc)
+	}
+	b.WriteString(`
 Some words mean different things to different keepers. They are never guessed: ` + "`note`" + ` asks, and in a file such a line is a remark until it is answered. The same goes for a word that is not known.
 
 | written | may mean | |

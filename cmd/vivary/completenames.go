@@ -151,6 +151,8 @@ func (a *typing) noted(words []string) []offer {
 		return a.whom()
 	case words[0] == schema.LogKeeper && called(c, words[0]) == "":
 		return a.ofKeeper(words[1:])
+	case words[0] == schema.LogDeadline && called(c, words[0]) == "":
+		return a.ofDeadline(words[1:])
 	}
 	of, rest, err := takeWho(c, words)
 	if err != nil {
@@ -168,6 +170,19 @@ func (a *typing) ofKeeper(typed []string) []offer {
 		return words(schema.KeeperWords)
 	}
 	return nil
+}
+
+// ofDeadline are what may stand behind the word that begins a line about a date of the house.
+func (a *typing) ofDeadline(typed []string) (all []offer) {
+	switch len(typed) {
+	case 0:
+		for _, d := range a.plan().Deadlines {
+			all = append(all, offer{d.Name.V, d.Shown()})
+		}
+	case 1:
+		return words(schema.DeadlineWords)
+	}
+	return all
 }
 
 // seen are what may stand behind an enclosure.
@@ -212,7 +227,11 @@ func (a *typing) seen(enclosure string, typed []string) (all []offer) {
 
 // whom are of whom a line of the log can be.
 func (a *typing) whom() []offer {
-	return append(a.enclosures(), offer{schema.LogKeeper, "one of the people"})
+	all := append(a.enclosures(), offer{schema.LogKeeper, "one of the people"})
+	if len(a.plan().Deadlines) > 0 {
+		all = append(all, offer{schema.LogDeadline, "a date of the house"})
+	}
+	return all
 }
 
 // words are words of the log.

@@ -7,6 +7,7 @@ import (
 
 	"vivary/compile"
 	"vivary/compile/daylist"
+	"vivary/compile/deadline"
 	"vivary/compile/paper"
 	"vivary/compile/roster"
 	"vivary/plan"
@@ -49,6 +50,7 @@ func dueRounds(w *world, f *flags, args []string) int {
 		return dueJSON(w, r, f, sheets)
 	}
 	printDays(w, r, f, sheets)
+	printDates(w, r, f)
 	if len(sheets) > 0 {
 		mains(w, r)
 	}
@@ -99,6 +101,31 @@ func printDays(w *world, r *compile.Result, f *flags, sheets []*daylist.List) {
 	}
 	if !any {
 		fmt.Fprintln(w.out, "Nothing is due.")
+	}
+}
+
+// datesDue are the dates of the house that are told in the days that are asked for: all of them,
+// or those of a keeper. Whoever stands in sees none that does not name them.
+func (f *flags) datesDue(r *compile.Result) []deadline.Due {
+	if f.round != "" {
+		return nil
+	}
+	return slices.DeleteFunc(deadline.Told(r.Deadlines, r.Today+civil.Date(f.daysShown()-1)), func(d deadline.Due) bool { return f.keeper != "" && d.Keeper != f.keeper })
+}
+
+// printDates prints the dates of the house that are to be seen to.
+func printDates(w *world, r *compile.Result, f *flags) {
+	all := f.datesDue(r)
+	if len(all) == 0 {
+		return
+	}
+	fmt.Fprintln(w.out, "\nDates of the house")
+	for _, d := range all {
+		text := "  " + d.Line(d.Time, r.Today)
+		if d.Name != "" {
+			text += "; once done: vivary note deadline " + d.Name + " done"
+		}
+		fmt.Fprintln(w.out, text)
 	}
 }
 

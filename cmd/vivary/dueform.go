@@ -20,6 +20,20 @@ type dueForm struct {
 	From  string    `json:"from"`
 	Built string    `json:"built,omitempty"`
 	Days  []dayForm `json:"days"`
+	// Dates are those of the house that are to be seen to.
+	Dates []dateForm `json:"dates,omitempty"`
+}
+
+// dateForm is a date of the house: a deadline of the plan by its name, or what is to be looked at
+// again, which has none.
+type dateForm struct {
+	Name    string `json:"name,omitempty"`
+	Title   string `json:"title"`
+	Does    string `json:"does,omitempty"`
+	From    string `json:"from"` // since when it is told
+	By      string `json:"by"`
+	Overdue bool   `json:"overdue"`
+	Keeper  string `json:"keeper,omitempty"`
 }
 
 // dayForm is a day on which anything is due; Entries are in place of rounds where the list is
@@ -102,6 +116,9 @@ func dueJSON(w *world, r *compile.Result, f *flags, sheets []*daylist.List) int 
 		if len(d.Away)+len(d.Rounds) > 0 {
 			out.Days = append(out.Days, d)
 		}
+	}
+	for _, d := range f.datesDue(r) {
+		out.Dates = append(out.Dates, dateForm{d.Name, d.Title, d.Does, d.Time.From.String(), d.Time.By.String(), d.Time.Overdue(r.Today), d.Keeper})
 	}
 	printJSON(w, out)
 	return fine

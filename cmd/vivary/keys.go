@@ -68,6 +68,11 @@ func wanted(r *compile.Result) keys.Wanted {
 		for i := range r.Roster.Calendars {
 			calendars = append(calendars, r.Roster.Calendars[i].Plan.Name.V)
 		}
+		for _, c := range r.Plan.Calendars {
+			if c.OfHouse() {
+				calendars = append(calendars, c.Name.V)
+			}
+		}
 	}
 	return keys.For(r.Plan, calendars)
 }

@@ -51,7 +51,7 @@ func (w *world) noteLines(c *plan.Collection, today civil.Date, f *flags, args [
 		return noted{}, short
 	}
 	begin := strings.Join(append([]string{day.String()}, head...), " ") + " "
-	if args[0] == schema.LogKeeper && called(c, args[0]) == "" {
+	if (args[0] == schema.LogKeeper || args[0] == schema.LogDeadline) && called(c, args[0]) == "" {
 		return noted{day: day, lines: []string{begin + asTyped(args)}}, nil
 	}
 	of, rest, err := takeWho(c, args)

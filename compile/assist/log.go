@@ -31,16 +31,18 @@ type logLine struct {
 type next uint8
 
 const (
-	aDay        next = iota
-	aHead            // a time, by, or the enclosure
-	aBy              // by, or the enclosure
-	aWriter          // the keeper behind by
-	aPlace           // the enclosure
-	aKeeper          // the keeper of whom the line is
-	aKeeperWord      // what is said of them
-	aSubject         // the animals, or the word
-	aWord            // the word
-	anAfter          // what stands behind the word
+	aDay          next = iota
+	aHead              // a time, by, or the enclosure
+	aBy                // by, or the enclosure
+	aWriter            // the keeper behind by
+	aPlace             // the enclosure
+	aKeeper            // the keeper of whom the line is
+	aKeeperWord        // what is said of them
+	aDeadline          // the date of the house of which the line is
+	aDeadlineWord      // what is said of it
+	aSubject           // the animals, or the word
+	aWord              // the word
+	anAfter            // what stands behind the word
 	nothing
 )
 
@@ -89,6 +91,13 @@ func (p *Page) along(l *logLine, words []string) {
 		}
 		return
 	}
+	if words[0] == schema.LogDeadline && p.Result.Plan.Enclosure(schema.LogDeadline) == nil {
+		l.args, l.next = words[1:], min(aDeadline+next(len(words)-1), aDeadlineWord)
+		if len(words) > 2 && words[2] != schema.WordWithdrawn.Name || len(words) > 3 {
+			l.next = nothing
+		}
+		return
+	}
 	l.enclosure, l.next = words[0], aSubject
 	l.life = p.life(l.enclosure)
 	p.behind(l, words[1:])
@@ -124,7 +133,11 @@ func (p *Page) completeLog(at int) []Offer {
 	case l.next == aPlace:
 		p.places(o)
 	case l.next == aKeeperWord:
-		ofKeeper(o, len(l.args) > 1)
+		without(o, schema.KeeperWords, len(l.args) > 1)
+	case l.next == aDeadline:
+		p.deadlines(o)
+	case l.next == aDeadlineWord:
+		without(o, schema.DeadlineWords, len(l.args) > 1)
 	case l.next == aSubject:
 		p.groups(o, l)
 		p.logWords(o, l)
@@ -179,6 +192,9 @@ func (p *Page) heads(o *offers, timed bool) {
 	}
 	o.put(offer{Offer: Offer{Label: "by", Detail: "the keeper who wrote it", Kind: KindLogWord}, usual: -1}, true)
 	o.put(offer{Offer: Offer{Label: schema.LogKeeper, Detail: "a line about one of the people", Kind: KindLogWord}, usual: -1}, true)
+	if len(p.Result.Plan.Deadlines) > 0 {
+		o.put(offer{Offer: Offer{Label: schema.LogDeadline, Detail: "a line about a date of the house", Kind: KindLogWord}, usual: -1}, true)
+	}
 }
 
 func (p *Page) people(o *offers) {
@@ -202,9 +218,17 @@ func (p *Page) places(o *offers) {
 	}
 }
 
-// ofKeeper offers the words about people: what is taken back, behind the word for that.
-func ofKeeper(o *offers, back bool) {
-	for _, w := range schema.KeeperWords {
+// deadlines offers the dates of the house.
+func (p *Page) deadlines(o *offers) {
+	for _, d := range p.Result.Plan.Deadlines {
+		o.put(offer{Offer: Offer{Label: d.Name.V, Detail: d.Shown(), Kind: KindName}}, true)
+	}
+}
+
+// without offers the words of lines about no enclosure: what is taken back, behind the word for
+// that.
+func without(o *offers, words []*schema.LogWord, back bool) {
+	for _, w := range words {
 		o.put(offer{Offer: Offer{Label: w.Name, Detail: w.Doc, Kind: KindLogWord}}, false)
 	}
 	if w := schema.WordWithdrawn; !back {

@@ -8,6 +8,7 @@ import (
 	"sync"
 
 	"vivary/compile/balance"
+	"vivary/compile/deadline"
 	"vivary/compile/growth"
 	"vivary/compile/horizon"
 	"vivary/compile/life"
@@ -24,14 +25,16 @@ type Collection struct {
 	Horizon horizon.Horizon
 	Lives   []*life.Enclosure
 	Roster  *roster.Roster
-	found   finding.List
-	facts   map[*plan.SpeciesSheet]facts
-	sheets  []*plan.SpeciesSheet                   // those of the enclosures, each once, in walking order
-	firsts  map[*plan.SpeciesSheet]*life.Enclosure // the first enclosure of each
-	took    map[*plan.Round]walked                 // how long rounds take
-	before  map[*plan.Round]walked                 // how long they took in the compilation before
-	less    []Weaker                               // nil until it is asked
-	byName  map[string]*life.Enclosure             // Lives by name; nil until it is asked
+	// Deadlines are the dates of the house.
+	Deadlines []deadline.Deadline
+	found     finding.List
+	facts     map[*plan.SpeciesSheet]facts
+	sheets    []*plan.SpeciesSheet                   // those of the enclosures, each once, in walking order
+	firsts    map[*plan.SpeciesSheet]*life.Enclosure // the first enclosure of each
+	took      map[*plan.Round]walked                 // how long rounds take
+	before    map[*plan.Round]walked                 // how long they took in the compilation before
+	less      []Weaker                               // nil until it is asked
+	byName    map[string]*life.Enclosure             // Lives by name; nil until it is asked
 }
 
 // Add adds a finding.
@@ -147,6 +150,7 @@ var Families = []Family{
 	{"People", AboutElse, people},
 	{"Rounds", AboutElse, walks},
 	{"Papers and records", AboutElse, papers},
+	{"Dates of the house", AboutElse, deadlines},
 	{"Calendars", AboutElse, calendars},
 	{"What comes later", AboutElse, future},
 	{"Needs and sheets", AboutElse, needs},

@@ -3,6 +3,8 @@
 package feeds
 
 import (
+	"cmp"
+	"reflect"
 	"slices"
 
 	"vivary/compile"
@@ -20,7 +22,7 @@ const (
 	// Days is how many days of entries a calendar holds.
 	Days = 366
 	// Kept is for how many days entries of the past stay in a calendar.
-	Kept = 31
+	Kept = compile.Kept
 	// Refresh is how often clients are asked to fetch a feed anew.
 	Refresh = "PT6H"
 )
@@ -41,6 +43,12 @@ func Of(r *compile.Result) []Feed {
 		c := &r.Roster.Calendars[i]
 		out = append(out, Feed{c.Plan.Name.V, c.Plan, r, c.Picks()})
 	}
+	for _, c := range r.Plan.Calendars {
+		if c.OfHouse() {
+			out = append(out, Feed{Name: c.Name.V, Plan: c, r: r})
+		}
+	}
+	slices.SortStableFunc(out, func(a, b Feed) int { return cmp.Compare(a.Name, b.Name) })
 	return out
 }
 
@@ -49,6 +57,7 @@ func Of(r *compile.Result) []Feed {
 func (f *Feed) Same(o *Feed) bool {
 	return f.Name == o.Name && (f.Plan == o.Plan || !f.Plan.At.Written() && !o.Plan.At.Written()) &&
 		f.r.Today == o.r.Today && f.r.Plan.SharesWith(o.r.Plan) &&
+		(!f.Plan.OfHouse() || reflect.DeepEqual(f.r.Deadlines, o.r.Deadlines)) &&
 		slices.EqualFunc(f.picks, o.picks, func(a, b roster.Pick) bool {
 			return a.Entry == b.Entry && slices.Equal(a.Days, b.Days) && slices.Equal(f.r.Roster.Pressing[a.Entry.Life], o.r.Roster.Pressing[b.Entry.Life])
 		})
@@ -92,15 +101,20 @@ func (f *Feed) make(last *ical.Memory, reach civil.Date) (*ical.Feed, error) {
 	}
 	feed.Told = f.told(reach)
 	feed.Salt, feed.Here = compile.Salt(f.r.Plan), f.here()
-	s := f.pick()
-	s.reach = reach
-	if f.perCare() {
-		s.byCare(feed, last)
+	if f.Plan.OfHouse() {
+		feed.Description = "Dates of the house of " + f.r.Plan.Title() + ": what ends, what is tested, what is looked at again. What is done is logged (deadline NAME done), and told no more."
+		f.dates(feed, reach)
 	} else {
-		s.byRounds(feed)
+		s := f.pick()
+		s.reach = reach
+		if f.perCare() {
+			s.byCare(feed, last)
+		} else {
+			s.byRounds(feed)
+		}
+		s.bands(feed)
+		s.leaves(feed)
 	}
-	s.bands(feed)
-	s.leaves(feed)
 	if len(feed.Entries) == 0 {
 		feed.Entries = append(feed.Entries, ical.Entry{UID: f.uid("empty"), Date: f.r.Today, AllDay: true, Days: 1,
 			Summary: "Nothing to do in " + c.Shown(), Description: "No care falls into this calendar as the plan stands. Where it is that of somebody who stands in, nobody is away; else look at what it selects."})

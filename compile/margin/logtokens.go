@@ -56,6 +56,9 @@ func (t *tokens) logLine(from, end int, e *plan.Event) {
 	if e.Keeper.At.Written() {
 		t.between(body, from, schema.LogKeeper)
 	}
+	if e.Deadline.At.Written() {
+		t.between(body, from, schema.LogDeadline)
+	}
 	if n := bytes.IndexByte(body, '"'); n >= 0 && e.Note != "" {
 		t.add(source.Place{File: t.id, Start: int32(from + n), End: int32(from + len(bytes.TrimRight(body, " \t")))}, Text)
 	}

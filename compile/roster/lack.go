@@ -24,7 +24,7 @@ func (s *Shared) Lacking(e *Entry, i int) Lack {
 			return s.nobodys(e)
 		}
 	}
-	for _, c := range s.Plan.Calendars {
+	for _, c := range s.Plan.RoundCalendars() {
 		if l, ok := lack(c, e, who); ok {
 			return l
 		}
@@ -42,7 +42,7 @@ func (s *Shared) ownCalendar(e *Entry) string {
 
 // forKeepers returns a calendar that shows everything of some keepers, or nil.
 func (s *Shared) forKeepers(e *Entry) *plan.Calendar {
-	for _, c := range s.Plan.Calendars {
+	for _, c := range s.Plan.RoundCalendars() {
 		if len(c.Keepers) > 0 && len(lacks(c, e, c.Keepers[0].V)) == 0 {
 			return c
 		}

@@ -166,7 +166,7 @@ func (r *Run) covers() []string {
 
 // hasCalendar reports whether somebody reads of leaves in a calendar of their own.
 func (s *Shared) hasCalendar(who string) bool {
-	return slices.ContainsFunc(s.Plan.Calendars, func(c *plan.Calendar) bool { return len(c.Kinds) == 0 && plan.Lists(c.Keepers, who) })
+	return slices.ContainsFunc(s.Plan.RoundCalendars(), func(c *plan.Calendar) bool { return len(c.Kinds) == 0 && plan.Lists(c.Keepers, who) })
 }
 
 // visit is the first day of a run on which somebody comes.

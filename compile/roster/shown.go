@@ -35,7 +35,7 @@ type shows struct {
 }
 
 func newShows(s *Shared) *shows {
-	x := &shows{all: s.Plan.Calendars, enclosures: map[string][]int{}, rooms: map[string][]int{}, rounds: map[string][]int{}, keepers: map[string][]int{}}
+	x := &shows{all: s.Plan.RoundCalendars(), enclosures: map[string][]int{}, rooms: map[string][]int{}, rounds: map[string][]int{}, keepers: map[string][]int{}}
 	if len(x.all) == 0 {
 		x.all = []*plan.Calendar{everything(s.Plan)}
 	}
@@ -116,6 +116,9 @@ func everything(p *plan.Collection) *plan.Calendar {
 	c := &plan.Calendar{}
 	if p.About != nil {
 		c.Name.V, c.Title.V, c.Title.At = p.About.Name.V, p.Title(), p.About.Name.At
+		if slices.ContainsFunc(p.Calendars, func(o *plan.Calendar) bool { return o.Name.V == c.Name.V }) {
+			c.Name.V += "-rounds" // that of the dates of the house is called so
+		}
 	}
 	return c
 }

@@ -48,7 +48,7 @@ func repeats(e, o *plan.Event) bool {
 // saysNoMore reports whether a line says no more than another, whatever their times.
 func saysNoMore(e, o *plan.Event) bool {
 	args := func(a, b plan.Written[string]) bool { return strings.EqualFold(a.V, b.V) }
-	return e.Word == o.Word && e.Enclosure.V == o.Enclosure.V && e.Keeper.V == o.Keeper.V && e.Group.V == o.Group.V &&
+	return e.Word == o.Word && e.Enclosure.V == o.Enclosure.V && e.Keeper.V == o.Keeper.V && e.Deadline.V == o.Deadline.V && e.Group.V == o.Group.V &&
 		e.Number.V == o.Number.V && e.Sexes == o.Sexes && slices.EqualFunc(e.Args, o.Args, args) && (e.Note == "" || e.Note == o.Note)
 }
 

@@ -26,6 +26,9 @@ func (q *request) calendars(name string) {
 	if name == "" {
 		out := calendarsPage{frame: q.frame("Calendars", "calendars")}
 		for _, c := range q.h.Calendars {
+			if c.hidden(q.v.Keeper) {
+				continue
+			}
 			address := q.base() + c.Path
 			out.All = append(out.All, calendarView{c, address, subscribe(address)})
 		}
@@ -33,7 +36,7 @@ func (q *request) calendars(name string) {
 		return
 	}
 	file, ok := strings.CutSuffix(name, ".svg")
-	i := slices.IndexFunc(q.h.Calendars, func(c Calendar) bool { return c.Name == file })
+	i := slices.IndexFunc(q.h.Calendars, func(c Calendar) bool { return c.Name == file && !c.hidden(q.v.Keeper) })
 	if !ok || i < 0 {
 		q.lost()
 		return
@@ -45,6 +48,8 @@ func (q *request) calendars(name string) {
 	}
 	q.picture([]byte(code.Screen(300, "Subscribe to "+q.h.Calendars[i].Title)))
 }
+
+func (c *Calendar) hidden(keeper string) bool { return c.Hidden != nil && c.Hidden(keeper) }
 
 // subscribe is an address as calendar programs take it. html/template lets only a few schemes
 // through; this one is made here, of an address that is the server's own.

@@ -53,6 +53,9 @@ type Calendar struct {
 	Name, Title string
 	Path        string // "/c/KEY/evening.ics"
 	Entries     int    // 0 where that is not known
+	// Hidden reports whether whoever comes as a keeper does not see it listed: the dates of the
+	// house are not for somebody who only stands in. Nil for nobody.
+	Hidden func(keeper string) bool
 }
 
 // Visitor is whose private address was used.

@@ -193,9 +193,12 @@ func (n *notice) put(text []byte, name string) ([]byte, time.Time) {
 
 // calendars are the feeds as the page lists them.
 func (s *state) calendars(r *compile.Result) (out []page.Calendar) {
-	titles := map[string]string{}
+	titles, hidden := map[string]string{}, map[string]func(string) bool{}
 	for _, c := range r.Plan.Calendars {
 		titles[c.Name.V] = c.Shown()
+		if c.OfHouse() {
+			hidden[c.Name.V] = func(keeper string) bool { return !r.SeesHouse(c, keeper) }
+		}
 	}
 	for _, file := range slices.Sorted(maps.Keys(s.feeds)) {
 		name := strings.TrimSuffix(file, ".ics")
@@ -207,7 +210,7 @@ func (s *state) calendars(r *compile.Result) (out []page.Calendar) {
 		if title == "" {
 			title = name
 		}
-		out = append(out, page.Calendar{Name: name, Title: title, Path: path})
+		out = append(out, page.Calendar{Name: name, Title: title, Path: path, Hidden: hidden[name]})
 	}
 	return out
 }

@@ -1,0 +1,113 @@
+package plan
+
+import (
+	"vivary/plan/finding"
+	"vivary/schema"
+	"vivary/schema/civil"
+	"vivary/schema/quantity"
+)
+
+// Deadline is a deadline block: a date of the house.
+type Deadline struct {
+	Head
+	Title    Written[string]            `care:"title"`
+	Kind     Written[string]            `care:"kind"`
+	By       Written[civil.Date]        `care:"by"`
+	Last     Written[civil.Date]        `care:"last"`
+	Every    Written[quantity.Interval] `care:"every"`
+	Lead     Written[quantity.Quantity] `care:"lead"`
+	Does     Written[string]            `care:"does"`
+	Keeper   Written[string]            `care:"keeper"`
+	Formerly Written[string]            `care:"formerly"`
+	Note     Written[string]            `care:"note"`
+}
+
+// Shown returns the title that people see.
+func (d *Deadline) Shown() string { return title(d.Title, d.Name.V) }
+
+// PerDate is the entry of a calendar that has dates of the house, and no round.
+const PerDate = "per date"
+
+// OfHouse reports whether a calendar has dates of the house, and no round.
+func (c *Calendar) OfHouse() bool { return c.Entry.V == PerDate }
+
+// RoundCalendars are the calendars that have rounds.
+func (c *Collection) RoundCalendars() (out []*Calendar) {
+	for _, k := range c.Calendars {
+		if !k.OfHouse() {
+			out = append(out, k)
+		}
+	}
+	return out
+}
+
+// Deadline returns the deadline of that name, or nil.
+func (c *Collection) Deadline(name string) *Deadline { return c.deadlines[name] }
+
+// datesCalendar are names for the calendar of the dates of a house that has none in its plan.
+var datesCalendar = [...]string{"dates", "dates-of-the-house"}
+
+// ofHouse adds a calendar for the dates of the house where there are some and the plan has none
+// for them: in one of rounds they would be read by whoever stands in.
+func (r *resolver) ofHouse() {
+	if len(r.c.Deadlines) == 0 {
+		return
+	}
+	taken := map[string]bool{}
+	if r.c.About != nil {
+		taken[r.c.About.Name.V] = true // that of the rounds, where the plan has none for them
+	}
+	for _, k := range r.c.Calendars {
+		if k.OfHouse() {
+			return
+		}
+		taken[k.Name.V] = true
+	}
+	for _, name := range datesCalendar {
+		if taken[name] {
+			continue
+		}
+		k := &Calendar{}
+		k.Name.V, k.Title.V, k.Entry.V = name, "Dates of the house", PerDate
+		r.c.Calendars = append(r.c.Calendars, k)
+		return
+	}
+}
+
+// deadline reads a line about a date of the house, from the name on, and reports whether it is
+// one: "dwa-licence done", or "dwa-licence withdrawn done".
+func (l *lineReader) deadline(e *Event, at int) bool {
+	if e.Enclosure.V != schema.LogDeadline || at+1 >= len(l.words) || l.animals != nil {
+		return false
+	}
+	word := schema.FindDeadlineWord(l.words[at+1].text)
+	switch {
+	case word != nil:
+	case at+2 < len(l.words) && l.words[at+1].text == schema.WordWithdrawn.Name && schema.FindDeadlineWord(l.words[at+2].text) != nil:
+		word = schema.WordWithdrawn
+	default:
+		return false
+	}
+	e.Enclosure, e.Deadline = Written[string]{}, l.written(at)
+	e.Word, e.WordAt = word, l.span(at+1, at+2)
+	if word == schema.WordWithdrawn {
+		l.after(e, at+2)
+	} else if e.Note == "" && at+2 < len(l.words) {
+		e.Note = l.text(at+2, len(l.words)) // a shell takes the quotes off "applied"
+	}
+	return true
+}
+
+// joinedDeadline finds the date of which a line speaks. One that is not in the plan any more is
+// over: what was logged of it stays in the log, and nobody has to take it out.
+func (r *resolver) joinedDeadline(e *Event) bool {
+	if r.c.deadlines[e.Deadline.V] != nil {
+		return true
+	}
+	f := finding.Finding{Rule: ruleDeadlineUnknown, At: e.Deadline.At, Text: "there is no deadline " + quote(e.Deadline.V) + " in the plan: the line counts for nothing", Write: "the name of a deadline of the plan; nothing, where that was taken out"}
+	if s := r.slip(e.Deadline.V, keysOf(r, "deadline", r.c.deadlines)); s != "" {
+		f.Text += "; is " + quote(s) + " meant?"
+	}
+	r.found.Add(f)
+	return false
+}
