@@ -26,7 +26,8 @@ type flags struct {
 	name                  string
 
 	// How what a logger wrote is read.
-	enclosure, columns, dates, zone, degrees, day string
+	enclosure, columns, dates, zone, degrees, day, power string
+	note                                                 bool
 
 	// How a server is asked.
 	login       string
@@ -66,6 +67,8 @@ var flagTable = []struct {
 	{"zone", "ZONE", "the time zone of the logger's clock (default: that of the collection)", func(f *flags) any { return &f.zone }},
 	{"degrees", "C|F", "what the logger's temperatures are in", func(f *flags) any { return &f.degrees }},
 	{"day", "TIMES", "from when to when it is day: \"07:00 to 21:00\" (default: 08:00 to 20:00)", func(f *flags) any { return &f.day }},
+	{"power", "WATTS", "what the heaters draw while they are on, by a power meter: \"16 W\"", func(f *flags) any { return &f.power }},
+	{"note", "", "append to the log what is said to be for it, but for lines that stand there", func(f *flags) any { return &f.note }},
 	{"undo", "", "take back the last line", func(f *flags) any { return &f.undo }},
 	{"urgent-fails", "", "exit status 3 while anything is urgent", func(f *flags) any { return &f.urgentFails }},
 	{"login", "FILE", "a file that only you can read, with the user on its first line and the password on its second", func(f *flags) any { return &f.login }},

@@ -8,11 +8,13 @@ import (
 	"strings"
 	"time"
 
+	"vivary/cmd/internal/journal"
 	"vivary/compile"
 	"vivary/compile/life"
 	"vivary/compile/logger"
 	"vivary/compile/readings"
 	"vivary/schema/civil"
+	"vivary/schema/quantity"
 	"vivary/schema/wording"
 	"vivary/schema/zone"
 )
@@ -22,7 +24,7 @@ const mostFiles = 20
 
 // readingsOf says what loggers showed of an enclosure.
 func readingsOf(w *world, f *flags, args []string) int {
-	r, _, status := w.toPrint("readings", f, nil)
+	r, root, status := w.toPrint("readings", f, nil)
 	if status != fine {
 		return status
 	}
@@ -39,9 +41,13 @@ func readingsOf(w *world, f *flags, args []string) int {
 	report := readings.Of(r, l, files, o.judge)
 	if f.format == "json" {
 		printJSON(w, newReadingsForm(report))
-		return fine
+	} else {
+		printAnswer(w.out, report.Answer())
 	}
-	printAnswer(w.out, report.Answer())
+	if f.note {
+		w.flush()
+		return w.keep(f, root, report)
+	}
 	return fine
 }
 
@@ -82,6 +88,13 @@ func (f *flags) readAs(r *compile.Result) (o asRead, err error) {
 			o.read.Columns = map[string]string{}
 		}
 		o.read.Columns[what] = which
+	}
+	if f.power != "" {
+		q, err := quantity.Parse(f.power, quantity.Power)
+		if err != nil {
+			return o, fmt.Errorf("--power: %w", err)
+		}
+		o.judge.Watt = q.Value
 	}
 	if f.day != "" {
 		from, until, ok := strings.Cut(f.day, " to ")
@@ -153,4 +166,47 @@ func about(r *compile.Result, name string) (*life.Enclosure, error) {
 // instant is a time in JSON.
 func instant(at int64, loc *time.Location) string {
 	return time.Unix(at, 0).In(loc).Format(time.RFC3339)
+}
+
+// keep appends the lines of a report to the log, those that do not stand there yet, and says
+// where.
+func (w *world) keep(f *flags, root string, report *readings.Report) int {
+	if len(report.Lines) == 0 {
+		fmt.Fprintln(w.err, "vivary readings: there is nothing to note.")
+		return fine
+	}
+	held, err := w.journal(f, root).Hold()
+	if err != nil {
+		return w.unheld(err)
+	}
+	defer held.Release()
+	byLog := map[string][]string{}
+	var logs []string
+	for _, l := range report.Lines {
+		name := journal.LogName(l.On, "")
+		if byLog[name] == nil {
+			logs = append(logs, name)
+		}
+		byLog[name] = append(byLog[name], l.Text)
+	}
+	for _, name := range logs {
+		out, err := held.Write(name, byLog[name])
+		if err != nil {
+			fmt.Fprintf(w.err, "vivary readings: %v. Nothing was written.\n", wording.Plain(err))
+			return refused
+		}
+		if out.Slips {
+			_ = out.With.Printer().Print(w.err, out.Findings)
+			fmt.Fprintln(w.err, "\nNothing was written.")
+			return refused
+		}
+		for _, line := range byLog[name] {
+			if at := out.Already[line]; at != "" {
+				fmt.Fprintf(w.err, "%s says that already: %s\n", at, line)
+			} else {
+				fmt.Fprintf(w.err, "Noted in %s: %s\n", out.Path, line)
+			}
+		}
+	}
+	return fine
 }

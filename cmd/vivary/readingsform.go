@@ -14,6 +14,58 @@ type readingsForm struct {
 	From      string     `json:"from"`
 	To        string     `json:"to"`
 	Files     []fileForm `json:"files"`
+	Body      bodyForm   `json:"body"`
+	Measured  string     `json:"measured,omitempty"`
+	Log       []string   `json:"log"`
+}
+
+// bodyForm is what the enclosure is like as a body in its room.
+type bodyForm struct {
+	Tau      *fitForm `json:"time_constant_minutes,omitempty"`
+	TauCold  *float64 `json:"time_constant_if_the_room_is_half_a_kelvin_colder,omitempty"`
+	TauWarm  *float64 `json:"time_constant_if_the_room_is_half_a_kelvin_warmer,omitempty"`
+	TauAlone *fitForm `json:"time_constant_without_the_room,omitempty"`
+	NoTau    string   `json:"time_constant_not_sure,omitempty"`
+	Loss     *fitForm `json:"loss_watts_per_kelvin,omitempty"`
+	Duty     *float64 `json:"duty,omitempty"`
+	NoLoss   string   `json:"no_loss,omitempty"`
+	Change   *fitForm `json:"air_changes_per_hour,omitempty"`
+	AtMost   bool     `json:"air_changes_at_most,omitempty"`
+	NoChange string   `json:"no_air_changes,omitempty"`
+	PlanTau  *fitForm `json:"time_constant_by_the_plan,omitempty"`
+	PlanLoss *fitForm `json:"loss_by_the_plan,omitempty"`
+	PlanAir  *fitForm `json:"air_changes_by_the_plan,omitempty"`
+}
+
+type fitForm struct {
+	Low    float64 `json:"low"`
+	Likely float64 `json:"likely"`
+	High   float64 `json:"high"`
+}
+
+func bodyOf(b *readings.Body) (out bodyForm) {
+	fit := func(f readings.Fit) *fitForm { return &fitForm{exact(f.Low), exact(f.Value), exact(f.High)} }
+	out.NoTau, out.NoLoss, out.NoChange = b.NoCooling, b.NoLoss, b.NoChange
+	if c := b.Cooling; c != nil {
+		if c.Decay != nil {
+			out.Tau, out.TauCold, out.TauWarm = fit(c.Decay.Tau), orNull(c.Decay.Cold), orNull(c.Decay.Warm)
+		}
+		if c.Alone != nil {
+			out.TauAlone = fit(c.Alone.Tau)
+		}
+	}
+	if l := b.Loss; l != nil {
+		out.Loss, out.Duty = fit(l.Fit), orNull(l.Duty)
+	}
+	if c := b.Change; c != nil {
+		out.Change, out.AtMost = fit(c.Hour), c.AtMost
+	}
+	if e := b.Expected; e != nil {
+		out.PlanTau = fit(readings.Fit{Low: float64(e.Tau.Low), Value: float64(e.Tau.Likely), High: float64(e.Tau.High)})
+		out.PlanLoss = fit(readings.Fit{Low: float64(e.Loss.Low), Value: float64(e.Loss.Likely), High: float64(e.Loss.High)})
+		out.PlanAir = fit(readings.Fit{Low: float64(b.AirChange.Low), Value: float64(b.AirChange.Likely), High: float64(b.AirChange.High)})
+	}
+	return out
 }
 
 type fileForm struct {
@@ -98,7 +150,13 @@ var levelNames = [...]string{readings.Harm: "harm", readings.Unusual: "unusual",
 func newReadingsForm(r *readings.Report) readingsForm {
 	first, last := r.Span()
 	loc := r.Result.Now.Location()
-	out := readingsForm{envelope: begin("readings"), Enclosure: r.Life.Plan.Name.V, From: instant(first.Unix(), loc), To: instant(last.Unix(), loc), Files: []fileForm{}}
+	out := readingsForm{envelope: begin("readings"), Enclosure: r.Life.Plan.Name.V, From: instant(first.Unix(), loc), To: instant(last.Unix(), loc), Files: []fileForm{}, Body: bodyOf(r.Body), Log: []string{}}
+	if r.Measured != nil {
+		out.Measured = r.Measured.Text(r.Life.Plan, loc)
+	}
+	for _, l := range r.Lines {
+		out.Log = append(out.Log, l.Text)
+	}
 	for _, j := range r.Files {
 		s := j.Series
 		x := fileForm{File: j.Name, Place: j.Place, Read: s.Shape.String(), From: instant(s.Samples[0].At, loc), To: instant(s.Samples[len(s.Samples)-1].At, loc),

@@ -33,7 +33,8 @@ var Sold = Accuracy{1, 3}
 
 // Options are what the plan does not say.
 type Options struct {
-	Day Daylight
+	Day  Daylight
+	Watt float64 // what the heaters draw while they are on, by a power meter; 0 for not known
 }
 
 // Report is what the files say of one enclosure, or of a room alone.
@@ -42,6 +43,13 @@ type Report struct {
 	Life   *life.Enclosure
 	Files  []*Judgement
 	Day    Daylight
+
+	Body       *Body
+	Measured   *Measured // nil where nothing goes into the plan
+	Unmeasured string    // why not
+	Lines      []Line    // for the log
+
+	watt float64
 }
 
 // Judgement is one file, judged.
@@ -61,6 +69,10 @@ func Of(r *compile.Result, l *life.Enclosure, files []*File, o Options) *Report 
 	for _, f := range files {
 		out.Files = append(out.Files, out.judgement(f))
 	}
+	out.watt = o.Watt
+	out.Body = out.body(o)
+	out.Measured, out.Unmeasured = out.measured(out.Body)
+	out.Lines = out.lines(out.Measured)
 	return out
 }
 

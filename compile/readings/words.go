@@ -18,6 +18,17 @@ func (r *Report) Answer() explain.Answer {
 	for _, j := range r.Files {
 		a.Parts = append(a.Parts, r.part(j))
 	}
+	a.Parts = append(a.Parts, r.bodyPart())
+	if m := r.Measured; m != nil {
+		a.Parts = append(a.Parts, explain.Part{Head: "For the climate block of the plan, " + span(r.time(m.From), r.time(m.At)), Code: m.Text(r.plan(), r.Result.Now.Location())}, r.narrower(m))
+	}
+	if len(r.Lines) > 0 {
+		p := explain.Part{Head: "For the log"}
+		for _, l := range r.Lines {
+			p.Lines = append(p.Lines, explain.Line{Text: l.Text})
+		}
+		a.Parts = append(a.Parts, p)
+	}
 	return a
 }
 
@@ -27,7 +38,9 @@ func span(first, last time.Time) string {
 
 func when(t time.Time) string { return t.Format("Mon 2 Jan 2006 15:04") }
 
-func (r *Report) at(at int64) string { return when(time.Unix(at, 0).In(r.Result.Now.Location())) }
+func (r *Report) time(at int64) time.Time { return time.Unix(at, 0).In(r.Result.Now.Location()) }
+
+func (r *Report) at(at int64) string { return when(r.time(at)) }
 
 // placeWords are the places in a keeper's words.
 var placeWords = map[string]string{Spot: "the warm spot", Air: "the air away from the heater", Room: "the room"}
