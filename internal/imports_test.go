@@ -34,7 +34,7 @@ var layers = []string{
 	"compile",
 	"compile/daylist compile/explain compile/feeds compile/picture compile/register compile/sarif",
 	"compile/assist compile/compare compile/margin compile/paper compile/readings",
-	"compile/past compile/tasks",
+	"compile/level compile/past compile/tasks",
 	"cmd/internal/keys cmd/internal/protocol cmd/internal/publish cmd/internal/revision cmd/internal/screen cmd/internal/served",
 	"cmd/internal/builder cmd/internal/compared cmd/internal/history cmd/internal/journal cmd/internal/lastlist cmd/internal/send",
 	"cmd/internal/caldav cmd/internal/editor cmd/internal/page cmd/internal/silence",

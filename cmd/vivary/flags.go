@@ -21,9 +21,9 @@ type flags struct {
 	undo, urgentFails, narrow, unit bool
 
 	// What is only looked at, and the name of what is read from standard input.
-	check, whole, ownDays bool
-	trial, library        string
-	name                  string
+	check, whole, ownDays, write bool
+	trial, library               string
+	name                         string
 
 	// How what a logger wrote is read.
 	enclosure, columns, dates, zone, degrees, day, power string
@@ -91,6 +91,7 @@ var flagTable = []struct {
 	{"known-hosts", "FILE", "the keys of servers (default: ~/.ssh/known_hosts)", func(f *flags) any { return &f.knownHosts }},
 	{"svg", "FILE", "draw the enclosure's year into this file", func(f *flags) any { return &f.svg }},
 	{"check", "", "write nothing, and say what would change; exit status 1 if anything would", func(f *flags) any { return &f.check }},
+	{"write", "", "write the changes, if no file has changed meanwhile", func(f *flags) any { return &f.write }},
 	{"name", "FILE", "the name of what is read from standard input, for what is found in it", func(f *flags) any { return &f.name }},
 	{"if", "FILE", "compare with the plan as it would be with this file over it: a purchase, a trip", func(f *flags) any { return &f.trial }},
 	{"own-days", "", "tell what was as it was on the day of its revision, and what is as of its own", func(f *flags) any { return &f.ownDays }},

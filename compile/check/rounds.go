@@ -30,6 +30,9 @@ var walks = []*Rule{
 // that is too long. Common practice, no source.
 const seldom = 14
 
+// Seldom reports whether a round may be too long on so many days of a horizon without a word.
+func Seldom(days int, h horizon.Horizon) bool { return days*seldom <= h.Ahead() }
+
 func roundLong(r *Rule, c *Collection) {
 	for _, x := range c.Plan.Rounds {
 		if !x.Within.Set() {
@@ -46,7 +49,7 @@ func roundLong(r *Rule, c *Collection) {
 				worst = i
 			}
 		}
-		if over*seldom <= c.Horizon.Ahead() {
+		if Seldom(over, c.Horizon) {
 			continue
 		}
 		takes := minutes[worst]

@@ -35,6 +35,9 @@ func heldOn(c *plan.Collection, x *plan.Round, h horizon.Horizon) horizon.Days {
 	return out
 }
 
+// HeldOn returns the days on which a round is held, nil for every day.
+func (s *Shared) HeldOn(x *plan.Round) horizon.Days { return s.rounds.held[x] }
+
 // usually returns the days of a round but for exceptions.
 func usually(c *plan.Collection, x *plan.Round, h horizon.Horizon) horizon.Days {
 	if len(x.On) > 0 {

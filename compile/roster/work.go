@@ -12,28 +12,33 @@ type Work map[string][]int
 func (r *Roster) Work() Work {
 	out := Work{}
 	begun := map[*plan.Round]Work{} // of rounds that take time to begin
-	add := func(w Work, who string, d, minutes int) {
+	of := func(w Work, who string) []int {
 		if w[who] == nil {
 			w[who] = make([]int, r.Horizon.Days)
 		}
-		w[who][d] += minutes
+		return w[who]
 	}
 	for e := range r.All() {
 		starts := e.Round.Start.Set()
+		if starts && begun[e.Round] == nil {
+			begun[e.Round] = Work{}
+		}
 		duty := r.People.Of(e.Keeper)
+		own := of(out, e.Keeper)
 		for d := e.Days.Next(r.Horizon.Today); d >= 0 && d < r.Horizon.Days; d = e.Days.Next(d + 1) {
-			who, there := e.Keeper, true
+			who, days := e.Keeper, own
 			if duty != nil {
-				if who, there = r.Doer(e, d); !there {
+				other, there := r.Doer(e, d)
+				if !there {
 					continue
 				}
-			}
-			add(out, who, d, e.Minutes)
-			if starts {
-				if begun[e.Round] == nil {
-					begun[e.Round] = Work{}
+				if who != other {
+					who, days = other, of(out, other)
 				}
-				add(begun[e.Round], who, d, 1)
+			}
+			days[d] += e.Minutes
+			if starts {
+				of(begun[e.Round], who)[d]++
 			}
 		}
 	}
@@ -41,7 +46,7 @@ func (r *Roster) Work() Work {
 		for who, times := range by {
 			for d, n := range times {
 				if n > 0 {
-					add(out, who, d, x.Starts())
+					out[who][d] += x.Starts()
 				}
 			}
 		}
