@@ -114,7 +114,7 @@ func (a *typing) args() []offer {
 		return a.enclosures()
 	case name == "note":
 		return a.noted(a.line.rest)
-	case name == "labels", name == "history" && len(a.line.rest) == 0:
+	case name == "labels", name == "caresheet", name == "history" && len(a.line.rest) == 0:
 		return a.enclosures()
 	case name == "readings":
 		return files

@@ -122,6 +122,36 @@ func tankLabels(w *world, f *flags, args []string) int {
 	return w.print(f, "labels", doc)
 }
 
+// careSheets makes the sheets of how animals are kept.
+func careSheets(w *world, f *flags, args []string) int {
+	r, _, status := w.toPrint("caresheet", f, nil)
+	if status != fine {
+		return status
+	}
+	lives, err := keptAs(r, args)
+	if err != nil {
+		fmt.Fprintf(w.err, "vivary caresheet: %v\n", wording.Plain(err))
+		return usage
+	}
+	return w.print(f, "caresheet", paper.CareSheets(r, lives))
+}
+
+// keptAs are the enclosures that are named, or in which a species lives.
+func keptAs(r *compile.Result, args []string) ([]*life.Enclosure, error) {
+	if len(args) == 1 && r.Plan.Enclosure(args[0]) == nil {
+		var of []*life.Enclosure
+		for _, l := range r.Lives {
+			if s := l.Plan.Sheet; s != nil && (s.Name.V == args[0] || strings.EqualFold(s.Shown(), args[0])) {
+				of = append(of, l)
+			}
+		}
+		if of != nil {
+			return of, nil
+		}
+	}
+	return livesOf(r, args)
+}
+
 // pagesOf returns the address of the page that the label of an enclosure opens; "" where
 // nobody said where the pages are.
 func (w *world) pagesOf(f *flags, root string, r *compile.Result) (func(enclosure string) string, error) {

@@ -187,6 +187,28 @@ func (t Table) text(p *plain) {
 	}
 }
 
+// Facts are names, each with what is known of it.
+type Facts struct{ Of []Fact }
+
+// Fact is a name and what is known.
+type Fact struct{ Name, Text string }
+
+func (f Facts) html(m *markup) {
+	m.open("table", "facts")
+	m.open("tbody", "")
+	for _, x := range f.Of {
+		m.raw("<tr><th>" + escape(x.Name) + "</th><td>" + escape(x.Text) + "</td></tr>\n")
+	}
+	m.close("tbody")
+	m.close("table")
+}
+
+func (f Facts) text(p *plain) {
+	for _, x := range f.Of {
+		p.line("  " + x.Name + ": " + x.Text)
+	}
+}
+
 // Numbers are whom to ring, each with a number or with room for one.
 type Numbers struct{ Of []Number }
 
