@@ -68,6 +68,7 @@ func levelWork(w *world, f *flags, args []string) int {
 	for _, path := range slices.Sorted(maps.Keys(l.Texts)) {
 		fmt.Fprintln(w.out, path)
 	}
+	fmt.Fprintln(w.out, "Phones learn of it by vivary build. Do that before the next vivary level: what they were shown says when each care was last done.")
 	return fine
 }
 
@@ -178,7 +179,9 @@ func (w *world) tellStays(l *level.Layout, m *level.Measure) {
 	for _, s := range m.Stays {
 		fixed += s.Minutes
 	}
-	fmt.Fprintf(w.out, "  On %s stay %d min, of which nothing can be moved:\n", m.On.Words(), fixed)
+	if fixed > 0 {
+		fmt.Fprintf(w.out, "  On %s %d min cannot be moved:\n", m.On.Words(), fixed)
+	}
 	for _, s := range m.Stays {
 		fmt.Fprintf(w.out, "    %d min: %s\n", s.Minutes, s.Why)
 	}

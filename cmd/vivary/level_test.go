@@ -201,3 +201,35 @@ func TestLevelSaysWhy(t *testing.T) {
 		}
 	}
 }
+
+// What was laid out since the calendars were built is left alone until they are built again: the
+// plan does not say any more when it was last done.
+func TestLevelWaitsForABuild(t *testing.T) {
+	files := large(60)
+	disk := onDisk(t, files)
+	less := func() {
+		for name, text := range standing(t, disk, files) {
+			text = strings.ReplaceAll(text, "within = \"380 min\"", "within = \"340 min\"")
+			if err := afero.WriteFile(disk, "c/"+name, []byte(text), 0o644); err != nil {
+				t.Fatal(err)
+			}
+		}
+	}
+	for _, command := range [][]string{{"build", "c"}, {"level", "c", "--write"}} {
+		if s, out, e := at(disk, noon, command...); s != fine {
+			t.Fatalf("%v: %d: %s%s", command, s, out, e)
+		}
+	}
+	was := standing(t, disk, files)
+	less()
+	if s, out, e := at(disk, noon, "level", "c", "--write"); s != fine {
+		t.Fatalf("%d: %s%s", s, out, e)
+	}
+	for name, text := range standing(t, disk, files) {
+		for line := range strings.Lines(was[name]) {
+			if line = strings.TrimSpace(line); strings.HasPrefix(line, "from ") && strings.Count(text, line) < strings.Count(was[name], line) {
+				t.Errorf("%s: %s was written, and is written anew", name, line)
+			}
+		}
+	}
+}

@@ -29,7 +29,7 @@ var people = []*Rule{
 		Title:   "A day asks more time of a keeper than there is.",
 		Why:     "What does not fit is left out, and it is always the same things that are.",
 		Source:  "virginiacheeseman.co.uk, a professional breeder's diary of a backlog; the minutes of each care are common practice, no source",
-		Instead: "Move weekly care to another day with `from` or `on`, or give some of it to somebody else."}},
+		Instead: "Move weekly care to another day with `from` or `on`, as `vivary level` proposes, or give some of it to somebody else."}},
 	{Collection: birthWhileAway, Rule: finding.Rule{ID: "birth-while-away", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "A birth, or what must follow one, falls into an absence.",
 		Why:     "A brood that nobody sees is not separated, not fed and not held apart in time.",

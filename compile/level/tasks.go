@@ -25,7 +25,7 @@ const (
 	ofRack    = "once for all in a rack"                                    //
 	inRounds  = "in a round that is not held on other days"                 //
 	notAlone  = "written for several enclosures at once"                    //
-	newly     = "counted anew from a day less than an interval ago"
+	newly     = "changed since it last came up, or since the calendars were built"
 	noLater   = "on the only days that are in time for its needs" //
 )
 
@@ -117,6 +117,8 @@ func (x *care) judge(r *compile.Result, keep map[Key]bool) {
 		x.why = afterLast
 	case keep[x.key]:
 		x.why = noLater
+	case x.unbuilt(r):
+		x.why = newly
 	case len(t.NotOn)+len(t.AlsoOn) > 0 || t.Until.Set() || t.From.Set() && t.From.V > r.Today || x.staged():
 		x.why = byDate
 	case len(t.On) > 0:
@@ -137,6 +139,19 @@ func (x *care) judge(r *compile.Result, keep map[Key]bool) {
 			x.why = noLater
 		}
 	}
+}
+
+// unbuilt reports whether the calendars that were built last show no such day as its next: it was
+// changed since, and when it was last done is not what its days of now would say.
+func (x *care) unbuilt(r *compile.Result) bool {
+	e := x.entries[0]
+	next := e.Days.Next(r.Horizon.Today)
+	if r.Roster.Told == nil || next < 0 {
+		return false
+	}
+	on, from, until, ok := r.Roster.Told.Days(e.ID)
+	d := r.Horizon.Date(next)
+	return ok && from <= d && d < until && !on(d)
 }
 
 // staged reports whether how often it is done changes with a stage that is to come: which of

@@ -163,6 +163,7 @@ var lines = []struct{ name, plan, unit string }{
 	{name: "measurements", unit: "2026-11-02 one measured spot 31 C air 23 C room 20 C 65 % \"#\"\n"},
 	{name: "measurements of a rack", plan: "rack \"k\" {}\n" + repeated("enclosure \"e#\" {\n  rack = \"k\""+box+"}\n", 100_000), unit: "2026-11-02 k measured air 23 C \"#\"\n"},
 	{name: "care done", unit: "2026-11-02 one done water \"#\"\n"},
+	{name: "care done in some time", unit: "2026-11-02 one done water # min\n"},
 	{name: "care that is none", unit: "2026-11-02 one done ~ \"#\"\n"},
 	{name: "lines taken back", unit: "2026-11-02 one fed \"#\"\n2026-11-03 one withdrawn fed \"#\"\n"},
 	{name: "lines that take nothing back", unit: "2026-11-02 one withdrawn ~ \"#\"\n"},
