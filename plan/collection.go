@@ -194,6 +194,7 @@ type About struct {
 	Week       Written[string]            `care:"week"`
 	Web        Written[string]            `care:"web"`
 	Quarantine Written[quantity.Quantity] `care:"quarantine"`
+	Kept       Written[quantity.Interval] `care:"records_kept"`
 	Note       Written[string]            `care:"note"`
 }
 

@@ -175,6 +175,8 @@ type Animals struct {
 	State    Written[string]            `care:"state"`
 	Origin   Written[string]            `care:"origin"`
 	Paper    Written[string]            `care:"paper"`
+	OnPaper  Written[string]            `care:"paper_species"`
+	Checked  Written[civil.Date]        `care:"list_checked"`
 	Arrived  Written[civil.Date]        `care:"arrived"`
 	Born     Written[civil.Date]        `care:"born"`
 	Brood    Written[string]            `care:"brood"`

@@ -31,6 +31,7 @@ var Collection = &Block{
 		{Name: "week", Kind: Word, Choices: choices(WeekMonday+" | monday", "from Monday on", WeekSunday+" | sunday", "from Sunday on"), Default: "that of the time zone's place", Doc: "With which day a week is told to begin, where days of the week are listed. What is done every other week goes by weeks from Monday on in either.", Example: `"sun"`},
 		{Name: "web", Kind: Link, Doc: "The folder on the web from which the feeds are served. It goes into each feed as its own address.", Example: `"https://care.quillmoor.example/feeds"`},
 		{Name: "quarantine", Kind: Quantity, Dimension: quantity.Duration, In: []quantity.Unit{quantity.Days}, Default: "that of the species sheet, and quarantine-wild for one caught in the wild", Beside: []string{"quarantine", "quarantine-wild"}, Doc: "How long an animal that arrives is kept apart, whatever its species. There is no good source for a length: the sheets have what is in use.", Example: `"60 days"`},
+		{Name: "records_kept", Kind: Every, Doc: "For how long a record is kept from its making, as you have looked it up for where you live: three years for those who sell in England, five for the bound book in Germany, to name two. The register says of each animal until when that is, and concludes nothing.", Example: `"3 years"`},
 		noteAttr,
 	},
 }

@@ -49,7 +49,7 @@ var Outage = Emergency{
 		"Blankets round the boxes, and their holes left free",
 		"Nothing hot into a box or against it: no hot-water bottle, no candle, no hand-warmer",
 		"Ring. How long there is stands in the table, what is short of time first",
-		"When the heat is back: read every thermometer and write it down; the first meal a day later",
+		"When the heat is back: read every thermometer and write it down. Do not feed until the box has been back in range for 24 hours",
 	},
 	Source: "S41b: a generator that did not start, hand-warmers that were too hot, animals that were fed while cold; the rest is common practice",
 }

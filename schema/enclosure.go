@@ -60,6 +60,8 @@ var Animals = &Block{
 		{Name: "state", Kind: Word, Choices: FemaleStates, Doc: "What the log does not say yet, of a female.", Example: `"gravid"`},
 		{Name: "origin", Kind: Word, Choices: Origins, Doc: "Where the animal is from.", Example: `"captive bred"`},
 		{Name: "paper", Kind: Text, Doc: "The number of the paper that proves the origin.", Example: `"invoice 2026-118"`},
+		{Name: "paper_species", Kind: Text, Doc: "The name of the species as it stands on that paper, where that is another than today's. Names move, and a paper does not.", Example: `"Pandinus imperator (Koch)"`},
+		{Name: "list_checked", Kind: Date, Doc: "The day on which somebody looked up whether, and where, the species is listed.", Example: `"2026-09-01"`},
 		{Name: "arrived", Kind: Date, Doc: "When it came.", Example: `"2026-03-14"`},
 		{Name: "born", Kind: Date, Doc: "When it was born, or hatched.", Example: `"2025-06-02"`},
 		{Name: "brood", Kind: Text, Doc: "A name for its brood, so that kin are not paired.", Example: `"2025-06 fern"`},

@@ -27,6 +27,9 @@ type rowForm struct {
 	Stage     string         `json:"stage,omitempty"`
 	Origin    string         `json:"origin,omitempty"`
 	Paper     string         `json:"paper,omitempty"`
+	OnPaper   string         `json:"species_on_paper,omitempty"`
+	Checked   string         `json:"list_checked,omitempty"`
+	Kept      string         `json:"keep_until,omitempty"`
 	Born      string         `json:"born,omitempty"`
 	Arrived   string         `json:"arrived,omitempty"`
 	From      string         `json:"from,omitempty"`
@@ -117,7 +120,7 @@ func rowOf(r *compile.Result, x *register.Row) rowForm {
 		return standsForm{s.File, s.Line}
 	}
 	j := rowForm{ID: x.ID, Title: x.Group.Animals.Shown(), Species: x.Species(), Written: x.Written(), Listing: x.Listing, Count: countOf(x.Count), Stage: x.Stage,
-		Origin: x.Origin, Paper: x.Paper, Born: dateOf(x.Born), Arrived: dateOf(x.Came), From: x.From, Mother: x.Dam, Brood: x.Brood, Parted: x.Parted,
+		Origin: x.Origin, Paper: x.Paper, OnPaper: x.OnPaper, Checked: dateOf(x.Checked), Kept: dateOf(x.Kept), Born: dateOf(x.Born), Arrived: dateOf(x.Came), From: x.From, Mother: x.Dam, Brood: x.Brood, Parted: x.Parted,
 		Enclosure: x.Place.Name.V, Steps: []happenedForm{}, Out: dateOf(x.Out), Reason: x.Reason, To: x.To, Blank: x.Blank, Note: x.Note, At: at(x.At)}
 	for i := range x.Steps {
 		s := &x.Steps[i]

@@ -243,8 +243,8 @@ func (s *careSheet) goes(x *register.Row) []Part {
 	if x.Listing != "" {
 		f.add("Listed: CITES", x.Listing)
 		f.add("Number of its paper", x.Paper)
-		f.add("Name on the paper", "")
-		f.add("List looked up on", "")
+		f.add("Name on the paper", x.OnPaper)
+		f.add("List looked up on", dated(x.Checked, ""))
 	} else {
 		f.known("Number of its paper", x.Paper)
 	}

@@ -127,10 +127,32 @@ func (c *hazards) outage() []Part {
 	}
 	t := Table{Columns: []string{"Box", "Harmed below", "So cold, if the room stays as warm as it is", "So cold, if the house cools, with " + c.degrees(0) + " outside"}}
 	for _, f := range c.falls() {
-		t.Rows = append(t.Rows, append([]string{named(f.of)}, strings.Split(f.text, "\x00")...))
+		t.Rows = append(t.Rows, append([]string{byShelf(f.of)}, strings.Split(f.text, "\x00")...))
 	}
 	return append(out, Head{Text: "How long there is"}, t,
 		Para{Text: "Reckoned from the plan and not measured, for the air in the box and the coldest that the plan has for the room. In brackets the shortest and the longest that is to be expected: count on the shortest.", Small: true})
+}
+
+// byShelf names boxes that have equally long, those of a rack together: whoever carries or wraps
+// them goes shelf by shelf.
+func byShelf(of []*life.Enclosure) string {
+	var racks []string
+	at := map[string][]*life.Enclosure{}
+	for _, l := range of {
+		k := l.Plan.Rack.V
+		if at[k] == nil {
+			racks = append(racks, k)
+		}
+		at[k] = append(at[k], l)
+	}
+	for i, k := range racks {
+		text := named(at[k])
+		if k != "" {
+			text = "rack " + k + ": " + text
+		}
+		racks[i] = text
+	}
+	return strings.Join(racks, "; ")
 }
 
 // falls are the rows of that table, by the shortest time.

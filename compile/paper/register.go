@@ -85,13 +85,7 @@ func kindOf(x *register.Row) string {
 
 // sourced is where a row is from.
 func sourced(x *register.Row) string {
-	with := func(what, text string) string {
-		if text == "" {
-			return ""
-		}
-		return what + text
-	}
-	return lines(x.Origin, with("paper ", x.Paper), dated(x.Born, "born "), dated(x.Came, "arrived "), with("from: ", x.From), with("mother ", x.Dam),
+	return lines(x.Origin, with("paper ", x.Paper), with("on it: ", x.OnPaper), dated(x.Checked, "list looked up "), dated(x.Born, "born "), dated(x.Came, "arrived "), with("from: ", x.From), with("mother ", x.Dam),
 		with("brood ", x.Brood), with("parted from ", x.Parted), x.Note)
 }
 
@@ -100,6 +94,9 @@ func happened(x *register.Row) string {
 	var all []string
 	for i := range x.Steps {
 		all = append(all, x.Steps[i].Words())
+	}
+	if x.Kept > 0 {
+		all = append(all, "records kept until "+x.Kept.String())
 	}
 	return strings.Join(all, "; ")
 }

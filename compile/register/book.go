@@ -136,6 +136,7 @@ func (b *book) open(i int, from *Row, on civil.Date) {
 		row.ID += "/" + strconv.Itoa(g.rows)
 	} else { // the block is about those who were here first
 		row.Brood, row.Born, row.Came, row.Paper, row.Note, row.Origin = a.Brood.V, a.Born.V, a.Arrived.V, a.Paper.V, a.Note.V, code(a.Origin.V)
+		row.OnPaper, row.Checked = a.OnPaper.V, a.Checked.V
 	}
 	if on == 0 && g.rows == 1 {
 		row.base, row.Count = g.base, g.base

@@ -46,6 +46,9 @@ var columns = []struct {
 	{"not_written", func(_ *Register, x *Row) string { return strings.Join(x.Blank, "; ") }},
 	{"note", func(_ *Register, x *Row) string { return x.Note }},
 	{"lines", func(r *Register, x *Row) string { return strings.Join(r.Lines(x), " ") }},
+	{"species_on_paper", func(_ *Register, x *Row) string { return x.OnPaper }},
+	{"list_checked", func(_ *Register, x *Row) string { return written(x.Checked) }},
+	{"keep_until", func(_ *Register, x *Row) string { return written(x.Kept) }},
 }
 
 func written(on civil.Date) string { return strings.TrimSuffix(day(on), " ") }

@@ -11,6 +11,7 @@ import (
 	"strings"
 
 	"vivary/compile"
+	"vivary/compile/deadline"
 	"vivary/compile/life"
 	"vivary/plan"
 	"vivary/plan/source"
@@ -42,6 +43,12 @@ type Row struct {
 	Stage  string
 	Origin string // as the trade writes it: "CB"; "born here" where the log tells of the birth
 	Paper  string
+	// OnPaper is the species as its paper has it, Checked the day on which somebody looked up
+	// whether it is listed.
+	OnPaper string
+	Checked civil.Date
+	// Kept is until when its last record is kept, by what the plan says; 0 where it does not.
+	Kept   civil.Date
 	Brood  string // as the plan names it
 	Dam    string // the ID of who bore or laid them; "" where that is not known
 	Born   civil.Date
@@ -97,6 +104,7 @@ func Of(r *compile.Result, on civil.Date) *Register {
 	for _, row := range out.Rows {
 		slices.SortStableFunc(row.Steps, func(a, c Step) int { return cmp.Compare(a.On, c.On) })
 		row.blanks()
+		row.keep(r)
 	}
 	out.Kin = kin(out.Rows)
 	return out
@@ -210,6 +218,7 @@ func (b *book) end(row *Row, on civil.Date) {
 	}
 	if p := row.parted; p != nil {
 		row.Parted = p.ID
+		row.OnPaper, row.Checked = cmp.Or(row.OnPaper, p.OnPaper), cmp.Or(row.Checked, p.Checked)
 		row.Origin, row.Paper, row.Brood, row.Dam = cmp.Or(row.Origin, p.Origin), cmp.Or(row.Paper, p.Paper), cmp.Or(row.Brood, p.Brood), cmp.Or(row.Dam, p.Dam)
 		row.Born, row.Came, row.From = cmp.Or(row.Born, p.Born), cmp.Or(row.Came, p.Came), cmp.Or(row.From, p.From)
 	}
@@ -226,6 +235,20 @@ func (b *book) noted(on civil.Date) {
 			row := b.rowOn(i, e.Date)
 			row.Steps = append(row.Steps, Step{On: e.Date, What: e.Word.Name, Note: e.Note, At: at})
 		}
+	}
+}
+
+// keep says until when the last record of a row is kept.
+func (r *Row) keep(of *compile.Result) {
+	if !of.Plan.About.Kept.Set() {
+		return
+	}
+	last := max(r.Came, r.Born)
+	for i := range r.Steps {
+		last = max(last, r.Steps[i].On)
+	}
+	if last > 0 {
+		r.Kept = deadline.KeptUntil(last, of.Plan.About.Kept.V)
 	}
 }
 
