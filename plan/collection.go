@@ -211,6 +211,7 @@ type Room struct {
 	Locked      Written[bool]           `care:"locked"`
 	Formerly    Written[string]         `care:"formerly"`
 	Note        Written[string]         `care:"note"`
+	Gauges      []*Gauge                `care:"gauge"`
 }
 
 // Shown returns the title that people see.

@@ -199,6 +199,28 @@ type Climate struct {
 	GaugeTested Written[civil.Date]     `care:"gauge_tested"`
 	Heaters     []*Heater               `care:"heater"`
 	Measured    *Measured               `care:"measured"`
+	Gauges      []*Gauge                `care:"gauge"`
+}
+
+// Gauge is a gauge block: a data logger.
+type Gauge struct {
+	Head
+	Place        Written[string]            `care:"place"`
+	Files        []Written[string]          `care:"files"`
+	Accuracy     Written[quantity.Quantity] `care:"accuracy"`
+	DampAccuracy Written[quantity.Quantity] `care:"humidity_accuracy"`
+	Note         Written[string]            `care:"note"`
+	Tests        []*GaugeTest               `care:"test"`
+}
+
+// GaugeTest is one test of a gauge.
+type GaugeTest struct {
+	Head
+	On          Written[civil.Date]        `care:"on"`
+	Beside      Written[quantity.Quantity] `care:"at"`
+	Temperature Written[quantity.Quantity] `care:"temperature"`
+	Salt        Written[string]            `care:"salt"`
+	Humidity    Written[quantity.Quantity] `care:"humidity"`
 }
 
 // Measured is a measured block: what thermometers showed.

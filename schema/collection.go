@@ -62,6 +62,7 @@ var Room = &Block{
 		{Name: "locked", Kind: Truth, Default: "false", Doc: "Whether the room is kept locked, with no gap by which an animal could leave.", Example: `true`},
 		formerlyAttr, noteAttr,
 	},
+	Blocks: []*Block{Gauge},
 }
 
 // Rack is a shelf of boxes with one heater, one thermostat and one thermometer.

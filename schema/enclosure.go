@@ -106,7 +106,7 @@ var Climate = &Block{
 		{Name: "thermometer", Kind: Truth, Default: "false", Doc: "Whether there is a thermometer that does not belong to the thermostat.", Example: `true`},
 		{Name: "gauge_tested", Kind: Date, Doc: "When the gauges were last tested.", Example: `"2026-09-01"`},
 	},
-	Blocks: []*Block{Heater, Measured},
+	Blocks: []*Block{Heater, Measured, Gauge},
 }
 
 // Measured is what the keeper measured in the enclosure.

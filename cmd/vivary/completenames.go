@@ -81,6 +81,8 @@ func (a *typing) values(flag int) []offer {
 		return a.days(-1, 7)
 	case "now":
 		return a.days(1, 7)
+	case "week":
+		return a.days(-1, 14)
 	case "enclosure":
 		return a.enclosures()
 	case "dates":

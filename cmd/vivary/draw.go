@@ -3,6 +3,7 @@ package main
 import (
 	"bytes"
 	"fmt"
+	"io"
 	"path/filepath"
 	"strings"
 
@@ -18,22 +19,28 @@ const pictureSuffix = ".svg"
 // draw writes the picture of an enclosure's year, whole or not at all, and never over
 // what it did not draw.
 func draw(w *world, f *flags, r *compile.Result, i int) int {
+	return w.draw(f, "why", func(to io.Writer) error {
+		if f.narrow {
+			return picture.YearNarrow(to, r, i)
+		}
+		return picture.Year(to, r, i)
+	})
+}
+
+// draw writes a picture into the file that is named.
+func (w *world) draw(f *flags, name string, drawn func(io.Writer) error) int {
 	shown := filepath.ToSlash(f.svg)
 	if !strings.EqualFold(filepath.Ext(shown), pictureSuffix) {
-		fmt.Fprintf(w.err, "vivary why: the name of a picture ends in %[2]s: --svg %[1]s%[2]s\n", shown, pictureSuffix)
+		fmt.Fprintf(w.err, "vivary %[3]s: the name of a picture ends in %[2]s: --svg %[1]s%[2]s\n", shown, pictureSuffix, name)
 		return usage
 	}
 	var b bytes.Buffer
-	drawn := picture.Year
-	if f.narrow {
-		drawn = picture.YearNarrow
-	}
-	err := drawn(&b, r, i)
+	err := drawn(&b)
 	if err == nil {
 		err = publish.Replace(w.disk, f.svg, b.Bytes(), picture.Ours)
 	}
 	if err != nil {
-		fmt.Fprintf(w.err, "vivary why: %v. Nothing was written: give the picture another name.\n", wording.Plain(err))
+		fmt.Fprintf(w.err, "vivary %s: %v. Nothing was written: give the picture another name.\n", name, wording.Plain(err))
 		return refused
 	}
 	fmt.Fprintln(w.out, shown)

@@ -26,8 +26,8 @@ type flags struct {
 	name                         string
 
 	// How what a logger wrote is read.
-	enclosure, columns, dates, zone, degrees, day, power string
-	note                                                 bool
+	enclosure, columns, dates, zone, degrees, day, power, week string
+	note                                                       bool
 
 	// How a server is asked.
 	login       string
@@ -68,6 +68,7 @@ var flagTable = []struct {
 	{"degrees", "C|F", "what the logger's temperatures are in", func(f *flags) any { return &f.degrees }},
 	{"day", "TIMES", "from when to when it is day: \"07:00 to 21:00\" (default: 08:00 to 20:00)", func(f *flags) any { return &f.day }},
 	{"power", "WATTS", "what the heaters draw while they are on, by a power meter: \"16 W\"", func(f *flags) any { return &f.power }},
+	{"week", "DAY", "draw only the week that begins on this day", func(f *flags) any { return &f.week }},
 	{"note", "", "append to the log what is said to be for it, but for lines that stand there", func(f *flags) any { return &f.note }},
 	{"undo", "", "take back the last line", func(f *flags) any { return &f.undo }},
 	{"urgent-fails", "", "exit status 3 while anything is urgent", func(f *flags) any { return &f.urgentFails }},
@@ -89,7 +90,7 @@ var flagTable = []struct {
 	{"endpoint", "URL", "the object storage (default: AWS_ENDPOINT_URL, else Amazon's)", func(f *flags) any { return &f.endpoint }},
 	{"ssh-key", "FILE", "the private key for SFTP (default: those of ssh-agent)", func(f *flags) any { return &f.sshKey }},
 	{"known-hosts", "FILE", "the keys of servers (default: ~/.ssh/known_hosts)", func(f *flags) any { return &f.knownHosts }},
-	{"svg", "FILE", "draw the enclosure's year into this file", func(f *flags) any { return &f.svg }},
+	{"svg", "FILE", "draw the enclosure's year, or what was measured, into this file", func(f *flags) any { return &f.svg }},
 	{"check", "", "write nothing, and say what would change; exit status 1 if anything would", func(f *flags) any { return &f.check }},
 	{"write", "", "write the changes, if no file has changed meanwhile", func(f *flags) any { return &f.write }},
 	{"name", "FILE", "the name of what is read from standard input, for what is found in it", func(f *flags) any { return &f.name }},

@@ -94,6 +94,8 @@ func fences(t *testing.T, name string) []*fence {
 // around is what stands round a block that is shown without what it stands in.
 var around = map[string]string{
 	"climate": "climate {\n  warm_end = \"28 C\"\n%}\n",
+	"room":    "room \"west\" {\n  temperature = \"20 to 22 C\"\n%}\n",
+	"gauge":   "climate {\n  warm_end = \"28 C\"\n  gauge \"logger-1\" {\n%}\n}\n",
 	"housing": "housing {\n  inside = \"76 x 46 x 41 cm\"\n  lid    = \"solid, latched\"\n  depth  = \"16 cm\"\n  hides  = 4\n%}\n",
 	"season":  "season \"cool rest\" {\n  from = \"1 nov\"\n  to   = \"28 feb\"\n%}\n",
 	"species": "species \"pandinus-imperator\" {\n%}\n",

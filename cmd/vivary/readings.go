@@ -3,6 +3,7 @@ package main
 import (
 	"errors"
 	"fmt"
+	"io"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -39,6 +40,9 @@ func readingsOf(w *world, f *flags, args []string) int {
 		return usage
 	}
 	report := readings.Of(r, l, files, o.judge)
+	if f.svg != "" {
+		return w.draw(f, "readings", func(to io.Writer) error { return report.Track(o.week).Draw(to, f.narrow) })
+	}
 	if f.format == "json" {
 		printJSON(w, newReadingsForm(report))
 	} else {
@@ -55,6 +59,7 @@ func readingsOf(w *world, f *flags, args []string) int {
 type asRead struct {
 	read  logger.Options
 	judge readings.Options
+	week  civil.Date // 0 for all of it
 }
 
 // readAs reads those flags.
@@ -89,6 +94,14 @@ func (f *flags) readAs(r *compile.Result) (o asRead, err error) {
 		}
 		o.read.Columns[what] = which
 	}
+	if f.week != "" {
+		if o.week, err = civil.Parse(f.week); err != nil {
+			return o, fmt.Errorf("--week: %w", err)
+		}
+	}
+	if f.svg == "" && (f.week != "" || f.narrow) {
+		return o, errors.New("--week and --narrow go with --svg: they are about what is drawn")
+	}
 	if f.power != "" {
 		q, err := quantity.Parse(f.power, quantity.Power)
 		if err != nil {
@@ -116,23 +129,43 @@ func (w *world) logged(r *compile.Result, f *flags, args []string, o logger.Opti
 	case len(args) > mostFiles:
 		return nil, nil, fmt.Errorf("these are %d files: %d at most are read at once", len(args), mostFiles)
 	}
-	l, err := about(r, f.enclosure)
-	if err != nil {
-		return nil, nil, err
+	var l *life.Enclosure
+	var err error
+	if f.enclosure != "" {
+		if l, err = about(r, f.enclosure); err != nil {
+			return nil, nil, err
+		}
 	}
 	var files []*readings.File
 	for _, arg := range args {
-		place, path := readings.Air, arg
+		x := &readings.File{Place: readings.Air}
+		path, placed := arg, false
 		if before, after, ok := strings.Cut(arg, "="); ok && slices.Contains(readings.Places, before) {
-			place, path = before, after
+			x.Place, path, placed = before, after, true
 		}
-		s, err := w.readLogger(path, o)
-		if err != nil {
-			return nil, nil, fmt.Errorf("%s: %w", filepath.ToSlash(path), err)
+		x.Name = filepath.ToSlash(path)
+		known := slices.DeleteFunc(readings.GaugesFor(r.Plan, r.Lives, x.Name), func(g readings.Found) bool {
+			return placed && g.Place != x.Place || l != nil && g.Life != nil && g.Life != l || l != nil && g.Life == nil && g.Room != l.Plan.Place
+		})
+		switch {
+		case len(known) > 1:
+			return nil, nil, fmt.Errorf("%s may be of gauge %s and of gauge %s: say of which place and enclosure it is, or write files more narrowly in the plan", x.Name, known[0].Gauge.Name.V, known[1].Gauge.Name.V)
+		case len(known) == 1:
+			x.Gauge, x.Place = known[0].Gauge, known[0].Place
+			if l == nil {
+				l = known[0].Life
+			}
 		}
-		files = append(files, &readings.File{Name: filepath.ToSlash(path), Place: place, Series: s, Off: readings.Sold})
+		x.Off = readings.AccuracyOf(x.Gauge)
+		if x.Series, err = w.readLogger(path, o); err != nil {
+			return nil, nil, fmt.Errorf("%s: %w", x.Name, err)
+		}
+		files = append(files, x)
 	}
-	return l, files, nil
+	if l == nil {
+		l, err = about(r, "")
+	}
+	return l, files, err
 }
 
 // readLogger reads one file.
@@ -154,7 +187,7 @@ func about(r *compile.Result, name string) (*life.Enclosure, error) {
 		return r.Lives[0], nil
 	}
 	if name == "" {
-		return nil, errors.New("which enclosure are they about? --enclosure NAME")
+		return nil, errors.New("which enclosure are they about? --enclosure NAME, or in the plan a gauge block that names its files")
 	}
 	k := slices.IndexFunc(r.Lives, func(l *life.Enclosure) bool { return l.Plan.Name.V == name })
 	if k < 0 {

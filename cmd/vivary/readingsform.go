@@ -84,6 +84,19 @@ type fileForm struct {
 	Humidity    *judgedForm   `json:"humidity,omitempty"`
 	Faults      []faultForm   `json:"faults"`
 	Off         *accuracyForm `json:"may_be_off"`
+	Gauge       string        `json:"gauge,omitempty"`
+	Tested      *testedForm   `json:"tested,omitempty"`
+}
+
+type testedForm struct {
+	On      string   `json:"on,omitempty"`
+	Age     int      `json:"age_days"`
+	Heat    float64  `json:"temperature_add"`
+	Slope   float64  `json:"humidity_slope"`
+	Add     float64  `json:"humidity_add"`
+	Replace bool     `json:"replace"`
+	Old     bool     `json:"old"`
+	Wrong   []string `json:"wrong,omitempty"`
 }
 
 type accuracyForm struct {
@@ -174,6 +187,12 @@ func newReadingsForm(r *readings.Report) readingsForm {
 		}
 		at := func(at int64) string { return instant(at, loc) }
 		x.Temperature, x.Humidity = judgedOf(j.Heat, at), judgedOf(j.Damp, at)
+		if j.Gauge != nil {
+			x.Gauge = j.Gauge.Name.V
+		}
+		if t := j.Tested; t != nil {
+			x.Tested = &testedForm{On: dateOf(t.On), Age: t.Age, Heat: exact(t.HeatOff), Slope: exact(t.Slope), Add: exact(t.Add), Replace: t.Replace(), Old: t.On != 0 && t.Old(), Wrong: t.Wrong}
+		}
 		out.Files = append(out.Files, x)
 	}
 	return out

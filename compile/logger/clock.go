@@ -140,7 +140,7 @@ func written(st *stamp) string {
 }
 
 // instants makes the samples: local times become instants in the order of the file.
-func (r *reader) instants(rows []row, s *Series) {
+func (r *reader) instants(rows []row, s *Series) error {
 	for len(rows) > 0 && rows[len(rows)-1].line < 0 {
 		rows = rows[:len(rows)-1]
 	}
@@ -158,13 +158,20 @@ func (r *reader) instants(rows []row, s *Series) {
 		r.shape.Reversed = true
 	}
 	absolute := r.shape.Stamps == "UTC" || r.shape.Stamps == "epoch s" || r.shape.Stamps == "epoch ms"
-	c := clock{loc: r.Zone}
+	c := clock{loc: r.Zone, still: notStill}
 	s.Samples = make([]Sample, 0, len(rows))
 	for i := range rows {
 		x := &rows[i]
 		at := x.at
 		if !absolute && !x.st.zoned {
 			at = c.instant(x.at, s)
+			if c.still != notStill {
+				zone := "UTC"
+				if h := c.still / 3600; c.still%3600 == 0 && h != 0 {
+					zone = fmt.Sprintf("Etc/GMT%+d", -h)
+				}
+				return &Ask{fmt.Sprintf("line %d: the clock of the logger was not changed in spring with the others: it shows an hour before %s that there was not. If it is never changed, say so with --zone %s", x.line, clockWords(at, r.Zone), zone)}
+			}
 		}
 		n := len(s.Samples)
 		if n > 0 && at <= s.Samples[n-1].At {
@@ -194,6 +201,7 @@ func (r *reader) instants(rows []row, s *Series) {
 		s.Samples = append(s.Samples, Sample{at, x.heat, x.damp})
 	}
 	s.Rows = len(rows)
+	return nil
 }
 
 func same(a, b float64) bool { return a == b || None(a) && None(b) }
@@ -213,7 +221,10 @@ type clock struct {
 	second, shift int64 // the instant at which an hour came for the second time, 0 for not yet; by how much
 	tried         int64 // the change for which it was tried whether it was made late
 	begun         bool
+	still         int64 // the offset at which it stays in spring; notStill where it is not seen to
 }
+
+const notStill = math.MinInt64
 
 // near is how many seconds around a change of the clocks a fall of up to an hour is that change.
 const near = 36 * 3600
@@ -246,6 +257,8 @@ func (c *clock) instant(local int64, s *Series) int64 {
 			at = late
 		case local <= c.lastRaw && c.lastRaw-local <= 3600:
 			at = c.repeated(local, at, s)
+		case local > c.lastRaw && c.at(at-2*3600) < c.at(at+2*3600):
+			c.still = c.at(at - 2*3600) // it showed an hour that there is not, and goes on
 		}
 	}
 	c.lastRaw = local
@@ -344,6 +357,9 @@ func (sh *Shape) String() string {
 	}
 	if sh.Damp > 0 {
 		out += "; humidity in " + column(sh.Damp)
+		if sh.Part {
+			out += ", as parts of 1"
+		}
 	}
 	if sh.Reversed {
 		out += "; the newest stood first"

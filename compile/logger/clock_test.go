@@ -137,6 +137,28 @@ func TestOtherClocks(t *testing.T) {
 	}
 }
 
+// A logger that is never changed shows in spring an hour that there is not: its zone is asked
+// for, and with it every line is at its instant.
+func TestClockNeverChanged(t *testing.T) {
+	london, _ := time.LoadLocation("Europe/London")
+	from := time.Date(2027, 3, 1, 0, 0, 0, 0, time.UTC)
+	text, at := local(from, from.AddDate(0, 9, 0), 10*time.Minute, nil, nil)
+	if _, err := Read(strings.NewReader(text), Options{Zone: london}); err == nil || !strings.Contains(err.Error(), "--zone UTC") {
+		t.Errorf("%v", err)
+	}
+	s, err := Read(strings.NewReader(text), Options{Zone: time.UTC})
+	if err != nil || len(s.Samples) != len(at) || s.Samples[len(at)-1].At != at[len(at)-1] {
+		t.Errorf("%v", err)
+	}
+	oslo, _ := time.LoadLocation("Europe/Oslo")
+	if _, err := Read(strings.NewReader(text), Options{Zone: oslo}); err == nil || !strings.Contains(err.Error(), "--zone Etc/GMT-1") {
+		t.Errorf("%v", err)
+	}
+	if _, err := time.LoadLocation("Etc/GMT-1"); err != nil {
+		t.Error(err)
+	}
+}
+
 // A clock that falls back where none is changed is said, with its line, and what is later is
 // read on.
 func TestClockFallsBack(t *testing.T) {

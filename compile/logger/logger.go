@@ -109,6 +109,7 @@ type Shape struct {
 	Half      int      // of AM and PM, where they stand apart
 	Heat      int
 	Damp      int
+	Part      bool  // humidities are parts of 1, and no percent
 	Others    []int // columns of numbers that are not used and could be
 	Order     Order
 	How       string // what decided the order, in words

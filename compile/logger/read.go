@@ -76,7 +76,9 @@ func Read(in io.Reader, o Options) (*Series, error) {
 	if err := r.order(rows, s); err != nil {
 		return nil, err
 	}
-	r.instants(rows, s)
+	if err := r.instants(rows, s); err != nil {
+		return nil, err
+	}
 	s.Shape = r.shape
 	if len(s.Samples) < 2 {
 		return nil, errors.New("there are fewer than two readings in the file")
@@ -260,6 +262,9 @@ func (r *reader) row(cells [][]byte, comma bool) (x row, ok bool) {
 		x.heat = heat(v, sh.Degrees)
 	}
 	if v := value(sh.Damp); !None(v) {
+		if sh.Part {
+			v *= 100
+		}
 		x.damp = damp(v)
 	}
 	return x, true

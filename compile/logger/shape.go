@@ -425,6 +425,10 @@ func (r *reader) values() {
 // degrees decides between Celsius and Fahrenheit.
 func (r *reader) degrees() {
 	s := &r.shape
+	if s.Damp > 0 {
+		c := &r.cols[s.Damp-1]
+		s.Part = c.unit == 0 && c.numbers > 3 && c.low >= 0 && c.high <= 1
+	}
 	s.Degrees, s.DegreesBy = 'C', "nothing says otherwise"
 	if s.Heat == 0 {
 		return
@@ -439,7 +443,7 @@ func (r *reader) degrees() {
 		s.Degrees, s.DegreesBy = 'F', "as the heading says"
 	case says(h, []string{"°c", "celc", "cels", "(c)", "degc", "deg c", "[c]"}) || strings.HasSuffix(h, " c") || strings.HasSuffix(h, "_c"):
 		s.DegreesBy = "as the heading says"
-	case c.numbers > 0 && c.low > 45 && c.low != 85:
+	case c.numbers > 0 && c.low > 45 && c.low != 85 && c.high < 140:
 		s.Degrees, s.DegreesBy = 'F', "since none is below 45"
 	}
 }

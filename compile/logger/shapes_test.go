@@ -133,6 +133,9 @@ var shapes = []shapeCase{
 	{name: "another probe beside it, named by heading", before: "time;Temp room;Temp box;rh\n", row: func(_ int, t time.Time, h, d float64) string {
 		return t.Format("2006-01-02 15:04;") + "19,0;" + komma(h) + ";" + komma(d)
 	}, o: Options{Columns: map[string]string{"temperature": "box", "humidity": "rh"}}},
+	{name: "humidity as parts of 1", before: "time,temp,rh\n", row: func(_ int, t time.Time, h, d float64) string {
+		return t.Format("2006-01-02 15:04,") + point(h) + "," + strconv.FormatFloat(d/100, 'f', 3, 64)
+	}},
 	{name: "closing separators", before: "time;temp;rh;\n", row: func(_ int, t time.Time, h, d float64) string {
 		return t.Format("2006-01-02 15:04;") + komma(h) + ";" + komma(d) + ";"
 	}},

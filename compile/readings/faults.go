@@ -23,14 +23,15 @@ type Fault struct {
 // from automatic weather stations); the figures are ours, since a tub stands stiller than the
 // weather.
 const (
-	stuckBoth = 6 * 3600  // s in which neither temperature nor humidity moves
-	stuckOne  = 24 * 3600 // s, where the logger shows one of them only
-	wetFor    = 24 * 3600 // s at wetAt or more
-	wetAt     = 99.0      // %
-	stepOf    = 5.0       // K
-	stepIn    = 600       // s
-	mostSaid  = 5         // of a kind
-	driftDays = 14
+	stuckBoth  = 6 * 3600  // s in which neither temperature nor humidity moves
+	stuckOne   = 24 * 3600 // s, where the logger shows one of them only
+	stuckLeast = 12        // readings: a value a day may well be the same
+	wetFor     = 24 * 3600 // s at wetAt or more
+	wetAt      = 99.0      // %
+	stepOf     = 5.0       // K
+	stepIn     = 600       // s
+	mostSaid   = 5         // of a kind
+	driftDays  = 14
 )
 
 // faults looks for them. off is how far temperature and humidity may be off.
@@ -48,7 +49,7 @@ func faults(s *logger.Series, heatOff, dampOff float64) (all []Fault) {
 	}
 	from, wet, last := 0, -1, -1
 	end := func(i int) { // what stood still until sample i
-		if d := s.Samples[i].At - s.Samples[from].At; d >= still {
+		if d := s.Samples[i].At - s.Samples[from].At; d >= still && i-from >= stuckLeast {
 			what := "the temperature"
 			switch {
 			case heat && damp:

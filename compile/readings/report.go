@@ -20,6 +20,7 @@ type File struct {
 	Name   string // of the file, for people
 	Place  string // Spot, Air or Room
 	Series *logger.Series
+	Gauge  *plan.Gauge // nil where no plan names it
 	Off    Accuracy
 }
 
@@ -57,6 +58,7 @@ type Judgement struct {
 	*File
 	Heat, Damp *Judged // nil for none
 	Faults     []Fault
+	Tested     *Tested // nil where no gauge was tested
 	heat, damp values
 }
 
@@ -78,16 +80,20 @@ func Of(r *compile.Result, l *life.Enclosure, files []*File, o Options) *Report 
 
 func (r *Report) judgement(f *File) *Judgement {
 	s := f.Series
-	j := &Judgement{File: f, Faults: faults(s, f.Off.Heat, f.Off.Damp)}
+	j := &Judgement{File: f, Faults: faults(s, f.Off.Heat, f.Off.Damp), Tested: TestedOf(f.Gauge, r.Result.Today)}
+	var heatBy, dampBy func(float64) float64
+	if t := j.Tested; t != nil {
+		heatBy, dampBy = t.Heat, t.Damp
+	}
 	first, last := s.Samples[0].At, s.Samples[len(s.Samples)-1].At
 	limits := LimitsOf(r.Result.Plan, r.plan(), f.Place)
 	heat, damp := s.Has()
 	if heat {
-		j.heat = valuesOf(s, false, nil)
+		j.heat = valuesOf(s, false, heatBy)
 		j.Heat = judge(&j.heat, false, first, last, limits, f.Off.Heat, r.Day)
 	}
 	if damp {
-		j.damp = valuesOf(s, true, nil)
+		j.damp = valuesOf(s, true, dampBy)
 		j.Damp = judge(&j.damp, true, first, last, limits, f.Off.Damp, r.Day)
 	}
 	return j

@@ -61,11 +61,17 @@ func (r *Report) part(j *Judgement) explain.Part {
 		text += "; " + wording.Count(n, "value is", "values are") + " no reading"
 	}
 	line("time", text)
+	if s.Last().After(r.Result.Now.Add(time.Hour)) {
+		line("clock", "that is after now, "+when(r.Result.Now)+": look at the clock of the logger, or say its zone with --zone")
+	}
 	for _, x := range s.Problems {
 		line("line "+strconv.Itoa(x.Line), x.Text)
 	}
 	if n := s.Untold(); n > 0 {
 		line("", "and "+wording.Count(n, "more line", "more lines")+" of which something is wrong")
+	}
+	if j.Tested != nil {
+		p.Lines = append(p.Lines, r.tested(j.Tested)...)
 	}
 	for _, v := range []*Judged{j.Heat, j.Damp} {
 		if v != nil {

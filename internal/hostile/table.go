@@ -87,6 +87,8 @@ var many = []struct{ name, before, unit, after string }{
 	{"feedings in an enclosure", "enclosure \"e\" {" + box, "  feeding \"adult\" {\n    every = \"# days\"\n    prey  = \"cricket adult\"\n  }\n", "}\n"},
 	{"feedings of nobody", "enclosure \"e\" {" + box, "  feeding \"f~\" {\n    every = \"4 days\"\n    prey  = \"~ adult\"\n  }\n", "}\n"},
 	{"heaters", "enclosure \"e\" {" + box + "  climate {\n", "    heater \"mat-#\" {\n      kind  = \"mat\"\n      power = \"8 W\"\n      place = \"side\"\n    }\n", "  }\n}\n"},
+	{"gauges", "enclosure \"e\" {" + box + "  climate {\n", "    gauge \"g-#\" {\n      files = [\"*#*.csv\"]\n      test \"t\" {\n        on = \"2026-11-01\"\n        at = \"22 C\"\n        salt = \"NaCl\"\n        humidity = \"71 %\"\n      }\n    }\n", "  }\n}\n"},
+	{"tests of a gauge", "enclosure \"e\" {" + box + "  climate {\n    gauge \"g\" {\n", "      test \"t-#\" {\n        on = \"2026-11-01\"\n        at = \"22 C\"\n      }\n", "    }\n  }\n}\n"},
 	{"heaters of unknown kinds", "enclosure \"e\" {" + box + "  climate {\n", "    heater \"~\" {\n      power = \"8 W\"\n      place = \"side\"\n    }\n", "  }\n}\n"},
 	{"faces", "enclosure \"e\" {" + strings.Replace(box, "    hides  = 1\n  }\n", "", 1) + "  housing {\n", "    face \"f#\" {}\n", "  }\n}\n"},
 	{"seasons", "enclosure \"e\" {" + box, "  season \"s#\" {\n    from = \"1 nov\"\n    to   = \"1 feb\"\n  }\n", "}\n"},
