@@ -224,6 +224,8 @@ type Keeper struct {
 	Phone    Written[string]            `care:"phone"`
 	Trained  Written[[]string]          `care:"trained"`
 	Budget   Written[quantity.Quantity] `care:"budget"`
+	Week     Written[quantity.Quantity] `care:"week"`
+	Rest     Written[quantity.Quantity] `care:"rest"`
 	Formerly Written[string]            `care:"formerly"`
 	Note     Written[string]            `care:"note"`
 }

@@ -16,6 +16,12 @@ var keptAt = quantity.Range{Low: 0, High: 50, Unit: quantity.Celsius}
 // inADay is the band of work on one day.
 var inADay = quantity.Range{Low: 1, High: 16 * 60, Unit: quantity.Minutes}
 
+// inAWeek and aRest are the bands of work in a week and of rest in a day.
+var (
+	inAWeek = quantity.Range{Low: 1, High: 7 * 16 * 60, Unit: quantity.Minutes}
+	aRest   = quantity.Range{Low: 1, High: 24, Unit: quantity.Hours}
+)
+
 // Collection is the one block that every plan needs.
 var Collection = &Block{
 	Name: "collection", Label: "name", Once: true,
@@ -99,6 +105,8 @@ var Keeper = &Block{
 		{Name: "phone", Kind: Text, Doc: "How to reach this person. It is printed for stand-ins and never put into a feed.", Example: `"ring the office"`},
 		{Name: "trained", Kind: Words, Choices: Skills, Default: "nothing special", Doc: "What this person has been shown and may do.", Example: `"venom, breeding"`},
 		{Name: "budget", Kind: Quantity, Dimension: quantity.Duration, Band: inADay, Doc: "The time this person has for care on one day.", Example: `"60 min"`},
+		{Name: "week", Kind: Quantity, Dimension: quantity.Duration, In: []quantity.Unit{quantity.Hours, quantity.Minutes}, Band: inAWeek, Doc: "The time this person has for care in a week. A week that asks for more is said. It is your figure, and no legal one.", Example: `"10 h"`},
+		{Name: "rest", Kind: Quantity, Dimension: quantity.Duration, In: []quantity.Unit{quantity.Hours}, Band: aRest, Doc: "The rest this person has from the last round of a day to the first of the next. Less is said. It is your figure, and no legal one.", Example: `"11 h"`},
 		formerlyAttr, noteAttr,
 	},
 }

@@ -149,6 +149,7 @@ var Families = []Family{
 	{"Security", AboutElse, security},
 	{"People", AboutElse, people},
 	{"Rounds", AboutElse, walks},
+	{"Hours of the people", AboutElse, hours},
 	{"Papers and records", AboutElse, papers},
 	{"Dates of the house", AboutElse, deadlines},
 	{"Calendars", AboutElse, calendars},

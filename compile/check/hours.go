@@ -1,0 +1,124 @@
+package check
+
+import (
+	"slices"
+	"strings"
+
+	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/schema/quantity"
+)
+
+// Hours of the people against figures that the plan itself sets: what is agreed with somebody,
+// or what the law asks for where they work, is for the house to look up and to write down.
+var hours = []*Rule{
+	{Collection: weekLong, Rule: finding.Rule{ID: "week-too-long", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "A week asks more time of a keeper than the plan sets.",
+		Why:     "What does not fit is left out, or somebody works longer than was agreed.",
+		Source:  "the plan's own week; the minutes of each care are common practice, no source",
+		Instead: "Give some of it to somebody else, do some of it less often where the needs allow it, or set another figure."}},
+	{Collection: restShort, Rule: finding.Rule{ID: "rest-short", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "From the last round of a day to the first of the next a keeper has less rest than the plan sets.",
+		Why:     "Whoever comes late in the evening and early in the morning makes mistakes, and with some animals makes them once.",
+		Source:  "the plan's own rest; 11 h a day are in directive 2003/88/EC, by osha.europa.eu",
+		Instead: "Another time or another keeper for one of the rounds, or another figure."}},
+}
+
+func weekLong(r *Rule, c *Collection) {
+	if !slices.ContainsFunc(c.Plan.Keepers, func(k *plan.Keeper) bool { return k.Week.Set() }) {
+		return
+	}
+	work := c.Roster.Work()
+	for _, k := range c.Plan.Keepers {
+		days := work[k.Name.V]
+		if !k.Week.Set() || days == nil {
+			continue
+		}
+		from := c.Horizon.Today
+		for c.Horizon.Date(from).Weekday() != c.Plan.Units.Week() {
+			from++
+		}
+		worst := 0
+		for ; from+7 <= c.Horizon.Days; from += 7 {
+			sum := 0
+			for _, m := range days[from : from+7] {
+				sum += m
+			}
+			worst = max(worst, sum)
+		}
+		if float64(worst) > k.Week.V.Value {
+			c.Add(finding.Finding{Rule: &r.Rule, At: k.Week.At, Source: r.Source,
+				Text:  "up to about " + quantity.Format(float64(worst), quantity.Hours) + " a week: over the figure you set for " + k.Shown(),
+				Limit: k.Week.V.String() + " a week, as the plan says",
+				Write: "another keeper for some of the rounds, or another figure"})
+		}
+	}
+}
+
+// shift is from when until when somebody is at work on a day, in minutes of it, with the round
+// that begins it and the one that ends it; to is 0 where they do nothing.
+type shift struct {
+	from, to    int
+	first, last *plan.Round
+}
+
+func restShort(r *Rule, c *Collection) {
+	for _, k := range c.Plan.Keepers {
+		if !k.Rest.Set() {
+			continue
+		}
+		days := c.shifts(k.Name.V)
+		short, worst, at := c.Horizon.New(), 0, -1
+		for d := c.Horizon.Today; d+1 < c.Horizon.Days; d++ {
+			a, b := days[d], days[d+1]
+			if a.to == 0 || b.to == 0 {
+				continue
+			}
+			if rest := 24*60 - a.to + b.from; float64(rest) < k.Rest.V.Value {
+				short.Add(d)
+				if at < 0 || rest < worst {
+					worst, at = rest, d
+				}
+			}
+		}
+		if last := c.Horizon.Days - 1; last > 0 && short.Has(last-1) {
+			short.Add(last) // what comes after it is not looked at
+		}
+		if at >= 0 {
+			c.Add(finding.Finding{Rule: &r.Rule, At: k.Rest.At, Source: r.Source,
+				Text: strings.TrimSpace("from the end of the "+days[at].last.Shown()+" to the "+days[at+1].first.Shown()+" "+k.Shown()+" has about "+quantity.Format(float64(worst), quantity.Hours)+" "+c.Horizon.Often(short)) +
+					": under the figure you set",
+				Limit: k.Rest.V.String() + ", as the plan says",
+				Write: "another time, or another keeper, for one of the two; or another figure"})
+		}
+	}
+}
+
+// shifts are the days of a keeper: each round lasts as long as what they do in it.
+func (c *Collection) shifts(keeper string) []shift {
+	out := make([]shift, c.Horizon.Days)
+	for _, x := range c.Roster.Rounds {
+		takes := make([]int, c.Horizon.Days)
+		for _, e := range c.Roster.In[x] {
+			for d := e.Days.Next(c.Horizon.Today); d >= 0 && d < c.Horizon.Days; d = e.Days.Next(d + 1) {
+				if who, there := c.Roster.Doer(e, d); there && who == keeper {
+					takes[d] += e.Minutes
+				}
+			}
+		}
+		for d, n := range takes {
+			if n == 0 {
+				continue
+			}
+			s := &out[d]
+			from := int(x.Clock.V)
+			if to := from + n + x.Starts(); to > s.to {
+				s.to, s.last = to, x
+			}
+			if s.first == nil || from < s.from {
+				s.from, s.first = from, x
+			}
+		}
+	}
+	return out
+}
