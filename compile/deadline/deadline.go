@@ -83,6 +83,9 @@ func (t *Time) Days(today, from, until civil.Date) (out []civil.Date) {
 // until a day, or to be looked at again on one. They are looked at until a day, and kept for some
 // days of the past.
 func Of(c *plan.Collection, today, until civil.Date, kept int) []Deadline {
+	if len(c.Deadlines) == 0 && !slices.ContainsFunc(c.Calendars, (*plan.Calendar).OfHouse) {
+		return nil // nobody reads of the dates of this house
+	}
 	done := map[string][]civil.Date{}
 	for i := range c.Log {
 		if e := &c.Log[i]; e.Word == schema.WordSeenTo && e.Date <= today {
@@ -100,9 +103,6 @@ func Of(c *plan.Collection, today, until civil.Date, kept int) []Deadline {
 		d.Times = r.times(done[x.Name.V], today, today-civil.Date(kept), until)
 		d.Undated = r.by == 0 && (!r.counted || r.every.N == 0 || r.base == 0 && len(done[x.Name.V]) == 0)
 		out = append(out, d)
-	}
-	if len(out) == 0 && !slices.ContainsFunc(c.Calendars, (*plan.Calendar).OfHouse) {
-		return nil // nobody reads of the dates of this house
 	}
 	return append(out, reviews(c, today-civil.Date(kept), until)...)
 }

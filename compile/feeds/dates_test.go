@@ -142,3 +142,28 @@ func TestCalendarOfDatesForSome(t *testing.T) {
 		}
 	}
 }
+
+// On the pages of a keeper the calendar of dates is listed for whoever has rounds of their own, and
+// not for somebody who only stands in, nor for a reader.
+func TestWhoStandsInIsNotShownTheDatesOfTheHouse(t *testing.T) {
+	r := compiled(t, everyKind("Europe/London")+papers, everyState, today)
+	regular := 0
+	for _, c := range r.Plan.Calendars {
+		if !c.OfHouse() {
+			continue
+		}
+		for _, k := range r.Plan.Keepers {
+			if sees := r.SeesHouse(c, k.Name.V); sees != r.Roster.Regular(k.Name.V) {
+				t.Errorf("%s sees it: %v", k.Name.V, sees)
+			} else if sees {
+				regular++
+			}
+		}
+		if r.SeesHouse(c, "") {
+			t.Error("a reader sees it")
+		}
+	}
+	if regular == 0 || regular == len(r.Plan.Keepers) {
+		t.Errorf("%d of %d keepers see it: the plan shows nothing", regular, len(r.Plan.Keepers))
+	}
+}
