@@ -14,6 +14,7 @@ import (
 	"vivary/compile/life"
 	"vivary/compile/prove"
 	"vivary/compile/roster"
+	"vivary/compile/stock"
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema/civil"
@@ -41,6 +42,7 @@ type Result struct {
 	Lives   []*life.Enclosure
 	Roster  *roster.Roster  // nil where the plan was not understood
 	Proofs  [][]prove.Proof // of each of Lives
+	Stock   *stock.Report   // nil where the plan has no culture, tub or supply
 	// Deadlines are the dates of the house, which stand at no box.
 	Deadlines []deadline.Deadline
 	Findings  []finding.Finding
@@ -51,7 +53,7 @@ type Result struct {
 	Remembers bool
 
 	boxes  []box
-	racked []finding.Finding // what was found of racks
+	racked []finding.Finding // what was found of racks, and of what the log says of feeder animals
 	single []finding.Finding // what Findings puts together
 	lacks  []finding.Finding // animals that the last calendars knew and the plan has not
 	told   roster.Told
@@ -171,6 +173,18 @@ func (r *Result) live(shared *roster.Shared, k *kept) {
 		r.Lives[i], sheets[i] = r.boxes[i].life, r.boxes[i].sheet
 	}
 	r.Roster = roster.Make(shared, r.Lives, sheets, r.racks(shared))
+	r.stores()
+}
+
+// stores works out the feeder animals, which the meals of the roster take, and adds what is done
+// for them.
+func (r *Result) stores() {
+	if r.Stock = stock.Of(r.Roster); r.Stock == nil {
+		return
+	}
+	lives, found := life.Stores(r.Plan, r.Today)
+	r.Roster.Keep(r.Stock.Stores(r.Roster, lives))
+	r.racked = append(r.racked, found...)
 }
 
 // racks works out what is done once for all that stand in a rack.
@@ -200,7 +214,7 @@ func (r *Result) racks(shared *roster.Shared) []*roster.Rack {
 // judge checks and proves, and looks for animals that are missing.
 func (r *Result) judge(k *kept, in *Input) []finding.Finding {
 	last := in.Last
-	r.checks = &check.Collection{Plan: r.Plan, Today: r.Today, Deadlines: r.Deadlines, Horizon: r.Horizon, Lives: r.Lives, Roster: r.Roster}
+	r.checks = &check.Collection{Plan: r.Plan, Today: r.Today, Deadlines: r.Deadlines, Horizon: r.Horizon, Lives: r.Lives, Roster: r.Roster, Stock: r.Stock}
 	if k != nil {
 		r.checks.After(last.checks)
 	}

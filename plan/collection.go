@@ -77,6 +77,8 @@ type Collection struct {
 	Templates  []*Template    // by name
 	Enclosures []*Enclosure   // in walking order
 	Gone       []*Gone        // in the order of files and lines
+	Sellers    []*Seller      // by name
+	Stores     []*Store       // by name: cultures, tubs and supplies of feeder animals
 	Log        []Event        // by day
 	Sudden     []Sudden       // absences of which the log tells, by first day
 	Library    *Library
@@ -89,6 +91,8 @@ type Collection struct {
 	keepers    map[string]*Keeper
 	rooms      map[string]*Room
 	racks      map[string]*Rack
+	sellers    map[string]*Seller
+	stores     map[string]*Store
 	numbered   map[*Enclosure]*numbered // by the block with numbers
 	dates      map[string]*Dates
 	deadlines  map[string]*Deadline

@@ -109,6 +109,10 @@ type blocks struct {
 	gone       []*Gone
 	calendars  []*Calendar
 	deadlines  []*Deadline
+	sellers    []*Seller
+	supplies   []*Supply
+	tubs       []*Tub
+	cultures   []*Culture
 	enclosures []*Enclosure
 	templates  []*Template
 	species    []*SpeciesSheet
@@ -143,6 +147,14 @@ func (b *blocks) add(file []any) {
 			b.calendars = append(b.calendars, x)
 		case *Deadline:
 			b.deadlines = append(b.deadlines, x)
+		case *Seller:
+			b.sellers = append(b.sellers, x)
+		case *Supply:
+			b.supplies = append(b.supplies, x)
+		case *Tub:
+			b.tubs = append(b.tubs, x)
+		case *Culture:
+			b.cultures = append(b.cultures, x)
 		case *Enclosure:
 			b.enclosures = append(b.enclosures, x)
 		case *Template:

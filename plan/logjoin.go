@@ -96,6 +96,10 @@ func (r *resolver) joined(e *Event) bool {
 		r.joinedRack(e, k)
 		return true
 	}
+	if s := r.c.stores[e.Enclosure.V]; enclosure == nil && s != nil {
+		r.joinedStore(e, s)
+		return true
+	}
 	if b := r.several[e.Enclosure.V]; enclosure == nil && b != nil {
 		all := r.c.numbered[b].all
 		r.found.Add(finding.Finding{Rule: ruleUnknownName, At: e.Enclosure.At, Text: quote(b.Name.V) + " is " + wording.Count(len(all), "enclosure", "enclosures") + " with numbers, " + b.Numbers.V.String() + ": the log takes the names of those that are meant",
@@ -241,6 +245,11 @@ func (r *resolver) logGroup(e *Event, enclosure *Enclosure) bool {
 			r.unknownName(e.Group, "animals block in "+enclosure.Name.V, enclosure.groups())
 			return false
 		}
+		return true
+	}
+	if e.Word.Subject == schema.OfStock {
+		e.remark(finding.Finding{Rule: ruleLogLine, At: e.WordAt, Text: quote(e.Word.Name) + " is said of feeder animals, and " + quote(enclosure.Name.V) + " is an enclosure: it is a remark, from which nothing follows",
+			Write: "in place of the enclosure the culture, the tub or the supply, if one is meant"})
 		return true
 	}
 	if e.Word.Subject != schema.OfAnimals {

@@ -58,6 +58,7 @@ func (r *resolver) resolve() {
 	c.Calendars, _ = byName(r, r.blocks.calendars, "calendar")
 	c.Deadlines, c.deadlines = byName(r, r.blocks.deadlines, "deadline")
 	r.ofHouse()
+	c.Sellers, c.sellers = byName(r, r.blocks.sellers, "seller")
 	r.number()
 	var templates map[string]*Template
 	c.Templates, templates = byName(r, r.blocks.templates, "template")
@@ -103,6 +104,7 @@ func (r *resolver) resolve() {
 		return walks(a.Order, b.Order, a.Name.V, b.Name.V)
 	})
 	r.joinRacks()
+	r.joinStores()
 	for _, e := range c.Enclosures {
 		r.share(e)
 	}

@@ -65,6 +65,14 @@ func (d *decoder) read(x *syntax.Value, attr *schema.Attr, v reflect.Value) {
 			}
 			*to = wrote(int(f), x.At)
 		}
+	case *[]Written[int]:
+		for _, item := range d.items(x, attr) {
+			if f, ok := d.number(item, attr); ok && (f != math.Trunc(f) || f < 1 || f > 1e6) {
+				d.bad(item, attr, attr.Name+" is whole numbers from 1 to 1,000,000")
+			} else if ok {
+				*to = append(*to, wrote(int(f), item.At))
+			}
+		}
 	case *Written[float64]:
 		if f, ok := d.number(x, attr); ok {
 			if f < 0.001 || f > 1e6 {

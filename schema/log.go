@@ -30,6 +30,8 @@ const (
 	OfKeeper
 	// OfDeadline is a line about a date of the house, named before the word.
 	OfDeadline
+	// OfStock is a line about feeder animals: a culture, a tub or a supply, by its name.
+	OfStock
 )
 
 // After says what may stand after a word of the log, before the note.
@@ -103,6 +105,10 @@ var (
 	WordMites       = listed(&LogWords, LogWord{Name: "mites", Subject: OfEnclosure, Doc: "Mites were found. Tools are kept apart and the enclosure is visited last."})
 	WordDied        = listed(&LogWords, LogWord{Name: "died", After: AfterNumber, Subject: OfAnimals, Doc: "It died. Its tasks end, and shared causes are looked for."})
 	WordMeasured    = listed(&LogWords, LogWord{Name: "measured", After: AfterMeasure, Subject: OfEnclosure, Doc: "What a thermometer or a hygrometer in the enclosure showed, each value after the word for where: spot, air, night, room."})
+	WordStarted     = listed(&LogWords, LogWord{Name: "started", After: AfterNumber, Subject: OfStock, Does: []*CareKind{KindStart}, Doc: "A new culture of feeder animals was set up, or so many."})
+	WordHarvested   = listed(&LogWords, LogWord{Name: "harvested", After: AfterNumber, Subject: OfStock, Doc: "Feeder animals were taken from a culture, so many."})
+	WordCrashed     = listed(&LogWords, LogWord{Name: "crashed", Subject: OfStock, Doc: "A culture or a tub of feeder animals has died, or has to go: mites, mould, a virus. Nothing of it is fed out from here."})
+	WordDelivered   = listed(&LogWords, LogWord{Name: "delivered", After: AfterNumber, Subject: OfStock, Does: []*CareKind{KindDelivery}, Doc: "Feeder animals came in, so many that live."})
 	WordDone        = listed(&LogWords, LogWord{Name: "done", After: AfterCare, Subject: OfCare, Doc: "A care was done on a day of its own. What runs from the last time counts from here. How long it took may stand behind it, as in `done deep-clean 35 min`: from three such lines of an enclosure on, or five of all, their median is how long it takes where the plan does not say."})
 	WordSkipped     = listed(&LogWords, LogWord{Name: "skipped", After: AfterCare, Subject: OfCare, Doc: "A care was not done."})
 	WordRemark      = listed(&LogWords, LogWord{Name: "remark", After: AfterText, Subject: OfEnclosure, Doc: "What was observed and has no consequence. It is about the animals where they are named."})

@@ -87,6 +87,13 @@ What a date of the house asks for was done: in the place of the enclosure stands
 		fmt.Fprintf(b, "| `%s` | %s |\n", w.Name, w.Doc)
 	}
 	b.WriteString(`
+A line about feeder animals has the name of the culture, the tub or the supply in the place of the enclosure. What was seen refuses nothing.
+
+    2026-11-02 fly-jars started 2
+    2026-11-02 cricket-tub counted 340
+    2026-11-03 small-crickets delivered 500
+    2026-11-03 cricket-tub done feeder-care
+
 Some words mean different things to different keepers. They are never guessed: ` + "`note`" + ` asks, and in a file such a line is a remark until it is answered. The same goes for a word that is not known.
 
 | written | may mean | |
@@ -210,6 +217,7 @@ var kindInfo = [...]struct{ name, example, doc string }{
 	Zone:      {"time zone", `"Europe/London"`, "a name of the IANA database"},
 	Prey:      {"prey", `"cricket adult"`, "a feeder and its size"},
 	Menu:      {"menu", `["cricket adult", "roach medium"]`, "prey taken in turn"},
+	Wholes:    {"whole numbers", "`[50, 250]`", "whole numbers from 1 on, without quotes, one alone or several in a list"},
 	Spans:     {"numbers and ranges", `"1 to 12, 15, 20 to 24"`, "whole numbers and ranges of them, separated by commas; with zeros before them where the names have them: \"01 to 40\""},
 	Link:      {"web address", `"https://care.quillmoor.example/feeds"`, "begins with https://"},
 }

@@ -69,6 +69,8 @@ const (
 	Link
 	// Spans is numbers and ranges of them, "1 to 12, 15, 20 to 24".
 	Spans
+	// Wholes is a whole number above 0, or a list of them.
+	Wholes
 )
 
 // What can be named besides blocks: words of the program itself.
@@ -141,6 +143,7 @@ var Plan = &Block{
 	Blocks: []*Block{
 		Collection, Room, Keeper, Contact, Round, Dates, Away, Calendar, Deadline,
 		Enclosure, Template, Rack, Gone,
+		Seller, Supply, Tub, Culture,
 		Species, Type, Feeder, Source,
 	},
 }

@@ -80,6 +80,7 @@ func TestForms(t *testing.T) {
 		{"check", "../../examples/quillmoor", "--now", "2026-12-20"}, {"check", "../../testdata"},
 		{"due", "../../examples/quillmoor", "--now", "2026-12-09"}, {"due", "../../examples/quillmoor", "--now", "2026-12-09", "--days", "9", "--keeper", "lead"},
 		{"due", "../../examples/ordinary/a-rack-of-tubs", "--round", "evening"},
+		{"stock", "../../examples/quillmoor", "--now", "2026-12-20"}, {"stock", "../../testdata/stock", "--now", "2027-01-04", "--days", "28"},
 		{"register", "../../examples/quillmoor", "--now", "2026-12-20"}, {"register", "../../examples/quillmoor", "--now", "2026-12-20", "--on", "2026-08-02", "--from", "2026-07-01"}}
 	lines = append(lines, []string{"readings", "air=../../examples/quillmoor/loggers/burrow-a.csv", "room=../../examples/quillmoor/loggers/east.csv", "--in", "../../examples/quillmoor", "--enclosure", "burrow-a", "--now", "2026-12-20"})
 	for _, dir := range mistakes {

@@ -150,7 +150,7 @@ func numberAt(name string) (stem, digits string) {
 // called returns the name of the one enclosure or rack that is called so: by its name,
 // whatever its capitals, else by its title; "" for none or several.
 func called(c *plan.Collection, word string) string {
-	if c.Enclosure(word) != nil || c.Rack(word) != nil {
+	if c.Enclosure(word) != nil || c.Rack(word) != nil || c.Store(word) != nil {
 		return word
 	}
 	var by [2][]string
@@ -167,6 +167,9 @@ func called(c *plan.Collection, word string) string {
 	}
 	for _, k := range c.Racks {
 		see(k.Name.V, k.Shown())
+	}
+	for _, s := range c.Stores {
+		see(s.Name.V, s.Shown())
 	}
 	for _, names := range by {
 		if len(names) == 1 {

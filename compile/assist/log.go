@@ -213,6 +213,9 @@ func (p *Page) places(o *offers) {
 		}
 		o.put(offer{Offer: Offer{Label: e.Name.V, Detail: shownOf(e), Kind: KindName}, also: []string{e.Shown()}, usual: usual}, true)
 	}
+	for _, x := range p.Result.Plan.Stores {
+		o.put(offer{Offer: Offer{Label: x.Name.V, Detail: x.Kind().Name + " of feeder animals", Kind: KindName}, also: []string{x.Shown()}}, true)
+	}
 	for _, k := range p.Result.Plan.Racks {
 		o.put(offer{Offer: Offer{Label: k.Name.V, Detail: "rack: what was done, skipped or measured there", Kind: KindName}, also: []string{k.Shown()}}, true)
 	}
@@ -277,6 +280,9 @@ func (p *Page) logWords(o *offers, l *logLine) {
 	for _, w := range schema.LogWords {
 		x := offer{Offer: Offer{Label: w.Name, Detail: w.Doc, Doc: aboutWord(w), Kind: KindLogWord}, also: also[w], usual: usual[w]}
 		if _, rack := p.rackOf(l); rack && !plan.OfRack(w) {
+			continue
+		}
+		if p.Result.Plan.Store(l.enclosure) != nil && !plan.OfStore(w) {
 			continue
 		}
 		o.put(x, w.After == schema.AfterCare || w.After == schema.AfterMeasure || w.After == schema.AfterWord)

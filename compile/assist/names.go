@@ -51,6 +51,7 @@ func init() {
 		"room":           rooms,
 		"rack":           racks,
 		"keeper":         keepers,
+		"seller":         sellers,
 		"round":          roundNames,
 		"dates":          datesNames,
 		"template":       templates,
@@ -84,6 +85,13 @@ func rooms(p *Page, _ *where) (all []name) {
 func racks(p *Page, _ *where) (all []name) {
 	for _, r := range p.Result.Plan.Racks {
 		all = append(all, name{name: r.Name.V, detail: r.Shown() + ", " + wording.Count(len(r.Enclosures), "enclosure", "enclosures"), kind: KindName})
+	}
+	return all
+}
+
+func sellers(p *Page, _ *where) (all []name) {
+	for _, s := range p.Result.Plan.Sellers {
+		all = append(all, name{name: s.Name.V, detail: s.Shown(), doc: s.Note.V, kind: KindName})
 	}
 	return all
 }

@@ -25,7 +25,7 @@ func (p *Page) values(o *offers, w *where) {
 		v.bare("false", "no")
 	case schema.Quantity, schema.Range:
 		p.quantities(v)
-	case schema.Numbers, schema.Size, schema.Face2D, schema.Count, schema.Spans, schema.Number, schema.Whole:
+	case schema.Numbers, schema.Size, schema.Face2D, schema.Count, schema.Spans, schema.Number, schema.Whole, schema.Wholes:
 		p.asElsewhere(v)
 		v.units()
 		v.given()

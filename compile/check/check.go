@@ -13,6 +13,7 @@ import (
 	"vivary/compile/horizon"
 	"vivary/compile/life"
 	"vivary/compile/roster"
+	"vivary/compile/stock"
 	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema/civil"
@@ -25,6 +26,7 @@ type Collection struct {
 	Horizon horizon.Horizon
 	Lives   []*life.Enclosure
 	Roster  *roster.Roster
+	Stock   *stock.Report // nil where the plan has no culture, tub or supply
 	// Deadlines are the dates of the house.
 	Deadlines []deadline.Deadline
 	found     finding.List
@@ -144,6 +146,7 @@ var Families = []Family{
 	{"What comes of the damp", AboutDamp, damp},
 	{"Meals", AboutFood, feeding},
 	{"Prey", AboutFood, prey},
+	{"Feeder animals", AboutFood, stocks},
 	{"Company", AboutCompany, company},
 	{"The box", AboutElse, housing},
 	{"Security", AboutElse, security},

@@ -77,7 +77,7 @@ func (e *Enclosure) roomIn(s *plan.Season) plan.Written[quantity.Range] {
 	room := e.Plan.Place
 	if from, ok := dayOf(s.From.V); ok {
 		mid := (from + length(s)/2) % 365
-		if south, _ := e.south(); south {
+		if south, _ := e.Collection.Plan.South(); south {
 			mid = (mid + 182) % 365
 		}
 		switch {

@@ -1,7 +1,6 @@
 package check
 
 import (
-	"math"
 	"slices"
 	"strconv"
 
@@ -11,7 +10,6 @@ import (
 	"vivary/plan/finding"
 	"vivary/schema"
 	"vivary/schema/quantity"
-	"vivary/schema/zone"
 )
 
 // Who may rest, and when. What a cool rest does to the days of care is worked out where
@@ -126,27 +124,10 @@ func restHeld(r *Rule, e *Enclosure) {
 	}
 }
 
-// tropics is the latitude, in degrees, nearer to the equator than which no half of the
-// year is called summer.
-const tropics = 10
-
-// south reports whether the collection has its summer in December; false, false where
-// nobody can say.
-func (c *Collection) south() (is, known bool) {
-	if c.Plan.About == nil {
-		return false, false
-	}
-	if h := c.Plan.About.Hemisphere; h.Set() {
-		return h.V == "south", !h.Bad
-	}
-	at, ok := zone.Latitude(c.Plan.About.TimeZone.V)
-	return at < 0, ok && math.Abs(at) >= tropics
-}
-
 // restSummer goes by the middle of a rest: May to August is summer in the north,
 // November to February in the south.
 func restSummer(r *Rule, e *Enclosure) {
-	south, known := e.south()
+	south, known := e.Collection.Plan.South()
 	if !known {
 		return
 	}

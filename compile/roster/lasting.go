@@ -13,7 +13,7 @@ import (
 // by the tables of states and by what the plan says, never by what happens to stand in
 // the window, so that it is the same with every build.
 func (s *Shared) Lasting(e *Entry) bool {
-	if e.Once != nil || e.Rack != nil || e.Meal != nil || e.Staged || e.Moved || len(e.Rules) != 1 || len(e.Round.On) > 0 || e.Timing.AfterLast.Set() {
+	if e.Once != nil || e.Rack != nil || e.Store != nil || e.Meal != nil || e.Staged || e.Moved || len(e.Rules) != 1 || len(e.Round.On) > 0 || e.Timing.AfterLast.Set() {
 		return false
 	}
 	if _, until := e.Rules[0].Bounds(); until < recur.MaxDate || s.goesAway(e.Keeper) {

@@ -87,11 +87,12 @@ func (s *Shared) Enclosure(l *life.Enclosure) Sheet {
 	return s.sheet(b.entries, b.found.All)
 }
 
-// builder makes the entries of one enclosure, or of a rack.
+// builder makes the entries of one enclosure, of a rack or of a store.
 type builder struct {
 	*Shared
 	life    *life.Enclosure
-	rack    *Rack // where it makes those of a rack
+	rack    *Rack  // where it makes those of a rack
+	store   *Store // where it makes those of a store
 	entries []Entry
 	one     Entry // the one of which the days are worked out
 	found   finding.List

@@ -56,7 +56,7 @@ var asks = [schema.Rows]schema.Manner{
 func (s *Shared) May(e *Entry, i int) Access {
 	who, there := s.Doer(e, i)
 	a := Access{Live: true}
-	if !there || e.Rack != nil { // a thermometer of all opens no box
+	if !there || e.Rack != nil || e.Store != nil { // a thermometer of all opens no box
 		return a
 	}
 	if who != e.Keeper {

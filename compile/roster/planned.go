@@ -29,7 +29,9 @@ func (b *builder) plan(e *Entry) {
 	if e.Group != nil && e.Once == nil {
 		b.fromArrival(e)
 	}
-	if t := e.Once; t != nil {
+	if e.Given != nil {
+		e.Days.Union(e.Given)
+	} else if t := e.Once; t != nil {
 		for k := range max(1, t.Times) {
 			if i, ok := b.Horizon.Index(t.On + civil.Date(k*t.Interval)); ok {
 				e.Days.Add(i)

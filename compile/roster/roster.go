@@ -25,6 +25,7 @@ type Entry struct {
 	Life   *life.Enclosure
 	Group  *life.Group // nil for care of the whole enclosure
 	Rack   *Rack       // of what is done once for all in a rack; Life is then the rack's own
+	Store  *Store      // of what is done for feeder animals; Life is then the store's own
 	Name   string      // the care's name, or the kind and the group's name of a meal
 	Kind   *schema.CareKind
 	Round  *plan.Round
@@ -70,7 +71,8 @@ type Entry struct {
 	Meal   *plan.Feeding // of a meal, and of the leftovers and the gut-load it brings
 	Stage  string        // of these, where it is the meal of a stage that is still to come after another
 	After  int           // of what goes with a meal: how many days after it, -1 for the day before
-	Once   *life.Task    // of a task that the log brought
+	Once   *life.Task    // of a task that the log brought, or of one for feeder animals
+	Given  horizon.Days  // of the latter: its days, where it is done on several
 	Ask    *life.Ask     // of a task that is a question
 
 	// Logged is the last day on which the log says that it was done, or -1. It counts as
@@ -142,6 +144,7 @@ type Roster struct {
 	*Shared
 	Lives     []*life.Enclosure        // in walking order
 	Racks     []*Rack                  // by name
+	Stores    []*Store                 // by name
 	Of        [][]Entry                // of each of Lives, by kind
 	In        map[*plan.Round][]*Entry // the entries of each round, in walking order
 	Calendars []Calendar               // as in the plan; one that shows everything where it has none
@@ -170,7 +173,7 @@ type Shared struct {
 }
 
 // All yields every entry, by enclosure in walking order, then by kind. What is done for a
-// rack comes before its first enclosure.
+// rack comes before its first enclosure, and what is done for feeder animals last.
 func (r *Roster) All() iter.Seq[*Entry] {
 	at := r.before()
 	return func(yield func(*Entry) bool) {
@@ -184,6 +187,13 @@ func (r *Roster) All() iter.Seq[*Entry] {
 			}
 			for k := range r.Of[i] {
 				if !yield(&r.Of[i][k]) {
+					return
+				}
+			}
+		}
+		for _, x := range r.Stores {
+			for k := range x.Entries {
+				if !yield(&x.Entries[k]) {
 					return
 				}
 			}

@@ -231,6 +231,8 @@ func (e *Entry) Words() string {
 	switch {
 	case e.Ask != nil:
 		return "until the log answers it"
+	case e.Store != nil && e.Once != nil:
+		return "as the meals of the plan ask for it"
 	case e.Once != nil:
 		return "once, because of the log"
 	case e.After > 0:

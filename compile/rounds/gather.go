@@ -45,6 +45,8 @@ func prepare(s *roster.Roster, r *plan.Round, picks []roster.Pick, done func(*ro
 		if k := p.Entry.Rack; k != nil && !known {
 			g.places[place].Rack = true
 			g.showsOfRack(&g.places[place], k.Plan)
+		} else if p.Entry.Store != nil {
+			g.places[place].Rack = true // no animals of the collection live there
 		} else if !known {
 			g.shows(&g.places[place], l)
 		}

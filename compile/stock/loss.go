@@ -1,6 +1,9 @@
 package stock
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // Daily returns the share that dies on a day where so great a share dies in a week.
 func Daily(week float64) float64 {
@@ -74,8 +77,26 @@ func Packed(n int, sizes []int) Packing {
 			out.Total += c * sizes[i]
 		}
 	}
-	sortPacks(out.Packs)
+	slices.SortFunc(out.Packs, func(a, b Pack) int { return b.Size - a.Size })
 	out.Surplus = out.Total - n
+	return out
+}
+
+// Within returns the packs that come near to a number from below, the largest first. Without
+// sizes it is just the number.
+func Within(n int, sizes []int) Packing {
+	if len(sizes) == 0 {
+		return Packing{Total: n}
+	}
+	of := append([]int(nil), sizes...)
+	slices.Sort(of)
+	var out Packing
+	for _, s := range slices.Backward(of) {
+		if k := (n - out.Total) / s; k > 0 {
+			out.Packs = append(out.Packs, Pack{k, s})
+			out.Total += k * s
+		}
+	}
 	return out
 }
 
@@ -113,12 +134,4 @@ func divisor(a, b int) int {
 		a, b = b, a%b
 	}
 	return a
-}
-
-func sortPacks(all []Pack) {
-	for i := 1; i < len(all); i++ {
-		for k := i; k > 0 && all[k].Size > all[k-1].Size; k-- {
-			all[k], all[k-1] = all[k-1], all[k]
-		}
-	}
 }

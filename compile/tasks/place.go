@@ -38,6 +38,9 @@ func (l *List) standing(name string) *plan.Enclosure {
 	if k := l.r.Plan.Rack(name); k != nil {
 		return k.Stop
 	}
+	if s := l.r.Plan.Store(name); s != nil {
+		return s.Stop
+	}
 	return nil
 }
 

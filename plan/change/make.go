@@ -11,7 +11,7 @@ import (
 
 // outer are blocks that others name: where a piece names one that came with another piece, it
 // cannot be made without that.
-var outer = []string{"room", "keeper", "round", "rack", "template", "dates", "contact", "species", "feeder", "source"}
+var outer = []string{"room", "keeper", "round", "rack", "template", "dates", "contact", "seller", "supply", "tub", "culture", "species", "feeder", "source"}
 
 // With returns the texts of the files that differ from those of the first collection once some
 // of the pieces are made in it, by their places in Pieces; a new file among them by its name. What

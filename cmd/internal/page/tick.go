@@ -115,6 +115,9 @@ func (q *request) known(name string) string {
 	if k := c.Rack(name); k != nil {
 		return k.Shown()
 	}
+	if s := c.Store(name); s != nil {
+		return s.Shown()
+	}
 	if q.h.Good != nil && q.h.Good.Plan.Enclosure(name) != nil {
 		return q.h.Good.Plan.Enclosure(name).Shown()
 	}

@@ -1,0 +1,291 @@
+package check
+
+import (
+	"strconv"
+
+	"vivary/compile/stock"
+	"vivary/plan"
+	"vivary/plan/finding"
+	"vivary/schema"
+	"vivary/schema/wording"
+)
+
+// Rules about feeder animals as living stock: whether they are enough, in time, and come alive.
+// A plan without a culture, a tub or a supply is told nothing.
+var stocks = []*Rule{
+	{Collection: stockShort, Rule: finding.Rule{ID: "stock-short", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "The meals of the plan take more feeder animals than there are.",
+		Why:     "What lacks is noticed at the tank, and it is the young that cannot wait.",
+		Source:  "freethoughtblogs.com/pharyngula, a university spider lab's diary of food that ran out",
+		Instead: "Buy more, of another seller too, set up another culture, or plan other prey."}},
+	{Collection: stockOut, Rule: finding.Rule{ID: "stock-out", Severity: finding.Urgent, Silence: finding.Never,
+		Title:   "By the log there will not be enough feeder animals until more come.",
+		Why:     "Second-instar young that got nothing were all dead between day 11 and day 30; the grown can wait.",
+		Source:  "Rhopalurus rochai life history, J. Arachnol. 36:476-479, 2008; the order of who eats first is common practice, no source",
+		Instead: "Buy some nearby for the days until then; feed the young first, and let the grown fast as long as their sheet allows.",
+		Now:     "feeders will run out: vivary stock says for whom, and who can wait"}},
+	{Collection: weekendDelivery, Rule: finding.Rule{ID: "delivery-weekend", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "A delivery of feeder animals may come from Saturday to Monday.",
+		Why:     "What is sent then waits in a depot over the weekend, and dies there.",
+		Source:  "premiumcrickets, insectbrothers and americancricketranch, sellers who send from Monday to Thursday",
+		Instead: "Days from Tuesday to Friday."}},
+	{Collection: coldDelivery, Rule: finding.Rule{ID: "delivery-weather", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "Feeder animals are ordered in frost or heat, and no depot holds them.",
+		Why:     "Sellers hold a parcel back for up to a week when frost or heat is forecast, and then cancel it; what travels all the same comes dead.",
+		Source:  "jrsinverts.com/weekly-shipping-status; flukerfarms and americancricketranch on their holds",
+		Instead: "A depot where they are fetched, food in the house for a week more, or a culture of your own."}},
+	{Collection: oneCulture, Rule: finding.Rule{ID: "culture-single", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "Young are expected, and their food comes from one culture alone.",
+		Why:     "Mites or mould take a culture within days, and the next yields weeks later.",
+		Source:  "saurian.net on mites in fruit fly cultures",
+		Instead: "Two cultures set up apart in time, or a supply besides."}},
+	{Collection: lateCulture, Rule: finding.Rule{ID: "culture-late", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "A culture yields only after its food is needed.",
+		Why:     "From setting one up until it yields nothing can be hurried.",
+		Source:  "hylid.clara.co.uk: about 19 days until the first flies",
+		Instead: "Set one up now, and buy what is needed until it yields."}},
+	{Collection: cultureGap, Rule: finding.Rule{ID: "culture-gap", Severity: finding.Urgent, Silence: finding.Never,
+		Title:   "By the log no culture will yield on a day with a meal.",
+		Why:     "It crashed, or none was set up in time.",
+		Source:  "common practice, no source: after a crash clean, leave it empty for a week, buy in; densovirus of crickets is not got rid of, and tubs are never mixed",
+		Instead: "Buy in until the next yields, feed the young first, set up another in a clean box.",
+		Now:     "a culture of feeders does not yield in time: buy in; young first"}},
+	{Collection: leadUnknown, Rule: finding.Rule{ID: "culture-lead", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "When a culture yields is not known.",
+		Why:     "Of many feeders it was never published below which temperature nothing develops, and nothing is made up.",
+		Source:  "the feeder's sheet",
+		Instead: "Write how long it took when you set one up."}},
+	{Collection: feederWarmth, Rule: finding.Rule{ID: "feeder-warmth", Severity: finding.Advice, Silence: finding.ByReason,
+		Title:   "Feeder animals stand colder or warmer than their sheet has them.",
+		Why:     "Too cold they do not eat and do not breed, too warm they die.",
+		Source:  "the feeder's sheet",
+		Instead: "Another place for them."}},
+	{Collection: feederLaw, Rule: finding.Rule{ID: "feeder-law", Severity: finding.Advice, Silence: finding.ByReason,
+		Title:   "There is law about a feeder to be looked up.",
+		Why:     "Some feeder animals may not be kept everywhere, since they would stay once they are out. No conclusion is drawn here.",
+		Source:  "the feeder's sheet",
+		Instead: "Look it up, and say so with allowed_here."}},
+}
+
+// lots are the lots of the plan's stores.
+func (c *Collection) lots() []*stock.Lot {
+	if c.Stock == nil {
+		return nil
+	}
+	return c.Stock.Lots
+}
+
+// line is where a lot stands in the plan: its first supply, else a tub, else a culture.
+func lineOf(l *stock.Lot) *plan.Store {
+	switch {
+	case len(l.Supplies) > 0:
+		return l.Supplies[0].Plan
+	case len(l.Tubs) > 0:
+		return l.Tubs[0]
+	case len(l.Cultures) > 0:
+		return l.Cultures[0].Plan
+	}
+	return nil
+}
+
+func stockShort(r *Rule, c *Collection) {
+	for _, l := range c.lots() {
+		for _, x := range l.Supplies {
+			worst, asked := 0, 0
+			for i := range x.Orders {
+				if o := &x.Orders[i]; o.Short > worst {
+					worst, asked = o.Short, o.Number+o.Short
+				}
+			}
+			if worst > 0 && x == l.Supplies[len(l.Supplies)-1] {
+				w := x.Plan.Supply.Weekly
+				c.Add(finding.Finding{Rule: &r.Rule, At: w.At, Source: r.Source, Limit: strconv.Itoa(w.V) + " a week, as the plan says",
+					Text:  "the meals of the plan take up to " + strconv.Itoa(asked) + " " + l.Many() + " a week: short by " + strconv.Itoa(worst) + shortDays(c, l) + forWhom(l),
+					Write: "more here, if the seller gives more; or another supply of the same prey"})
+			}
+		}
+		for _, x := range l.Cultures {
+			need := 0
+			for _, n := range l.Weekly(c.Horizon, 52) {
+				need = max(need, n)
+			}
+			for i := range l.Broods {
+				need = max(need, l.Broods[i].Weekly)
+			}
+			gives := 0
+			for _, o := range l.Cultures {
+				gives += int(o.Yield.High) * o.AtOnce
+			}
+			if len(l.Supplies) == 0 && x == l.Cultures[0] && gives > 0 && need > gives {
+				c.Add(finding.Finding{Rule: &r.Rule, At: x.Plan.At, Source: r.Source, Limit: "up to " + strconv.Itoa(gives) + " a week of all that yield at once",
+					Text:  "meals and young that are expected take up to " + strconv.Itoa(need) + " " + l.Many() + " a week: short by " + strconv.Itoa(need-gives),
+					Write: "more cultures at once (at_once), or a supply of the same prey"})
+			}
+		}
+	}
+}
+
+// shortDays says on which days there is not enough.
+func shortDays(c *Collection, l *stock.Lot) string {
+	if len(l.Short.Days) == 0 {
+		return ""
+	}
+	often := c.Horizon.Often(l.Short.Set(c.Horizon))
+	if often == "" {
+		return ""
+	}
+	return ", and there are none left " + often
+}
+
+// forWhom names who is without on the first such day.
+func forWhom(l *stock.Lot) string {
+	var names []string
+	for _, e := range l.Short.Who {
+		if len(names) == 3 {
+			names = append(names, wording.Count(len(l.Short.Who)-3, "other", "others"))
+			break
+		}
+		names = append(names, e.Entry.Plan().Name.V)
+	}
+	if len(names) == 0 {
+		return ""
+	}
+	return ", for " + wording.And(names)
+}
+
+func stockOut(r *Rule, c *Collection) {
+	for _, l := range c.lots() {
+		s := lineOf(l)
+		if !l.Known || l.Short.First < 0 || s == nil || l.Short.First-c.Horizon.Today > outSoon {
+			continue
+		}
+		n := l.Short.First - c.Horizon.Today
+		when := "today"
+		if n > 0 {
+			when = "in " + wording.Days(n)
+		}
+		c.Add(finding.Finding{Rule: &r.Rule, At: s.At, Source: r.Source,
+			Text:  "by what was counted and what the meals took, " + l.Many() + " run out " + when + ": " + strconv.Itoa(l.Short.Lacks) + " lack then" + forWhom(l),
+			Write: "what was counted or delivered since, in the log, as " + s.Name.V + " " + schema.WordCounted.Name + " and how many; else buy some until the next delivery"})
+	}
+}
+
+// outSoon is within how many days a lack is urgent: two deliveries. Our own choice.
+const outSoon = 14
+
+func weekendDelivery(r *Rule, c *Collection) {
+	for _, s := range c.Plan.Sellers {
+		var wrong []string
+		for _, d := range s.Delivers {
+			if w := d.V.Weekday; d.V.Kind == plan.EachWeekday && (w == 6 || w <= 1) {
+				wrong = append(wrong, w.String())
+			}
+		}
+		if len(wrong) > 0 {
+			c.Add(finding.Finding{Rule: &r.Rule, At: s.Delivers[0].At, Source: r.Source, Text: s.Shown() + " delivers on " + wording.And(wrong) + ": what comes then was in a depot over a weekend",
+				Write: "days from tue to fri"})
+		}
+	}
+}
+
+func coldDelivery(r *Rule, c *Collection) {
+	said := map[*plan.Seller]bool{}
+	for _, l := range c.lots() {
+		for _, x := range l.Supplies {
+			s := x.Plan.From
+			if !s.Depot.Set() || s.Depot.V || said[s] {
+				continue
+			}
+			for i := range x.Orders {
+				if o := &x.Orders[i]; o.Frost || o.Heat {
+					said[s] = true
+					c.Add(finding.Finding{Rule: &r.Rule, At: s.Depot.At, Source: r.Source, Text: s.Shown() + " delivers " + l.Many() + " in the months of frost or heat too, and no depot holds them",
+						Write: "a seller who has one; or frost and heat as the days on which the weather where you are holds a parcel back"})
+					break
+				}
+			}
+		}
+	}
+}
+
+func oneCulture(r *Rule, c *Collection) {
+	for _, l := range c.lots() {
+		if len(l.Broods) > 0 && len(l.Cultures) == 1 && l.Cultures[0].AtOnce < 2 && len(l.Supplies) == 0 {
+			x := l.Cultures[0]
+			at := x.Plan.At
+			if w := x.Plan.Culture.AtOnce; w.Set() {
+				at = w.At
+			}
+			c.Add(finding.Finding{Rule: &r.Rule, At: at, Source: r.Source, Text: "the young that are expected in " + l.Broods[0].Life.Plan.Name.V + " live on " + l.Many() + ", and one culture alone yields them",
+				Write: "2 or more as at_once; or a supply of the same prey"})
+		}
+	}
+}
+
+func lateCulture(r *Rule, c *Collection) {
+	for _, l := range c.lots() {
+		for _, x := range l.Cultures {
+			if x.Latest == 0 || x.Latest >= c.Today || x.Gap > 0 || len(l.Supplies) > 0 || x.Logged {
+				continue
+			}
+			c.Add(finding.Finding{Rule: &r.Rule, At: x.Plan.At, Source: r.Source, Text: "set up today it yields " + l.Many() + " " + wording.Days(int(c.Today-x.Latest)) + " after they may be needed for the first time",
+				Limit: "a lead of up to " + wording.Days(int(x.Need-x.Latest)), Write: "a supply of the same prey until then; or, where one is set up already, " + x.Plan.Name.V + " " + schema.WordStarted.Name + " in the log, with its day"})
+		}
+	}
+}
+
+func cultureGap(r *Rule, c *Collection) {
+	for _, l := range c.lots() {
+		for _, x := range l.Cultures {
+			if x.Gap == 0 || len(l.Supplies) > 0 {
+				continue
+			}
+			why := "none that the log has yields"
+			if x.Crashed > 0 {
+				why = "it crashed, and none"
+				why += " that was set up since yields"
+			}
+			c.Add(finding.Finding{Rule: &r.Rule, At: x.Plan.At, Source: r.Source, Text: l.Many() + " are fed in " + wording.Days(int(x.Gap-c.Today)) + ", and " + why + " by then; set up as soon as may be it yields in " + wording.Days(int(x.Next-c.Today)),
+				Write: x.Plan.Name.V + " " + schema.WordStarted.Name + " in the log, with its day, for each that is set up"})
+		}
+	}
+}
+
+func leadUnknown(r *Rule, c *Collection) {
+	for _, l := range c.lots() {
+		for _, x := range l.Cultures {
+			if !x.Lead.Known() {
+				c.Add(finding.Finding{Rule: &r.Rule, At: x.Plan.At, Source: r.Source, Text: "when a culture of " + l.Many() + " yields is not known: " + x.Lead.Why, Write: "how long it takes with you, as lead"})
+			}
+		}
+	}
+}
+
+func feederWarmth(r *Rule, c *Collection) {
+	for _, s := range c.Plan.Stores {
+		if s.Sheet == nil || s.Tub == nil || !s.Tub.Temperature.Set() {
+			continue // of a culture the lead says it
+		}
+		f := s.Sheet.Figure(schema.FeederTemperature)
+		if f == nil || f.Range.Encloses(s.Tub.Temperature.V) {
+			continue
+		}
+		if w := s.Tub.Temperature.V; w.High < f.Range.Low || w.Low > f.Range.High {
+			c.Add(finding.Finding{Rule: &r.Rule, At: s.Tub.Temperature.At, Text: s.Name.V + " stands at " + w.String() + ", outside of what its sheet has", Limit: f.Range.String(), Source: c.Cite(f),
+				Write: "where it stands warmer or cooler; or what it is, if that is a slip"})
+		}
+	}
+}
+
+func feederLaw(r *Rule, c *Collection) {
+	for _, s := range c.Plan.Stores {
+		switch {
+		case s.AllowedHere.Set() && !s.AllowedHere.V:
+			c.Add(finding.Finding{Rule: &r.Rule, At: s.AllowedHere.At, Source: r.Source, Text: "you say that " + s.Of.String() + " may not be kept where you are", Write: "another feeder as prey; or true, once you have looked it up"})
+		case !s.AllowedHere.Set() && s.Sheet != nil:
+			if f := s.Sheet.Figure(schema.FeederLaw); f != nil {
+				c.Add(finding.Finding{Rule: &r.Rule, At: s.Prey.At, Source: c.Cite(f), Text: "the sheet of the " + s.Of.Feeder + " has law to be looked up: " + f.Value.V, Write: "allowed_here, true once you have looked it up"})
+			}
+		}
+	}
+}

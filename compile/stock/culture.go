@@ -1,0 +1,208 @@
+package stock
+
+import (
+	"strconv"
+
+	"vivary/compile/identity"
+	"vivary/compile/roster"
+	"vivary/plan"
+	"vivary/schema"
+	"vivary/schema/civil"
+	"vivary/schema/quantity"
+	"vivary/schema/wording"
+)
+
+// Culture is a culture with the days on which a new one is set up.
+type Culture struct {
+	Plan     *plan.Store
+	Lot      *Lot
+	Lead     Takes // from setting one up until it yields
+	Lasts    int   // days for which it yields
+	AtOnce   int
+	Rotation Rotation
+	Starts   []civil.Date
+	Yield    quantity.Range // of one in a week; zero where it is not known
+	Age      int            // days after which one is thrown out; 0 for never
+	Need     civil.Date     // the first day on which it is needed, 0 for none
+	Latest   civil.Date     // the latest start for that, 0 where nothing is to be started for it
+	Logged   bool           // the log tells of one that was set up, or crashed
+	Crashed  civil.Date     // 0, or the day on which it crashed, where none was set up since
+	Gap      civil.Date     // 0, or the first day to come with a meal and none that yields, by the log
+	Next     civil.Date     // where there is a gap: the first day on which one yields that is set up now
+}
+
+// usualLast is for how long a culture yields where the plan does not say (common practice, no
+// source).
+const usualLast = 14
+
+// empty is how long a box stands empty after a crash (common practice, no source).
+const empty = 7
+
+// culture reads a culture.
+func culture(r *roster.Roster, s *plan.Store, l *Lot) *Culture {
+	p := s.Culture
+	c := &Culture{Plan: s, Lot: l, Lasts: usualLast, AtOnce: max(1, min(p.AtOnce.Or(2), 1000)), Lead: leadOf(s, l)}
+	if p.Lasts.Set() {
+		c.Lasts = max(1, min(int(p.Lasts.V.Value/day), 3650))
+	}
+	if c.Yield = p.Yields.V; !p.Yields.Set() && l.Sheet != nil {
+		if f := l.Sheet.Figure(schema.FeederCultureYield); f != nil {
+			c.Yield = f.Range
+		}
+	}
+	if l.Sheet != nil {
+		if f := l.Sheet.Figure(schema.FeederCultureAge); f != nil {
+			c.Age = int(f.Range.High / day)
+		}
+	}
+	if c.Lead.Known() {
+		c.Rotation = Rotate(c.Lasts, c.longest(), c.AtOnce)
+		c.start(r)
+	}
+	return c
+}
+
+// longest is the longest lead, in whole days: what is needed is set up by it.
+func (c *Culture) longest() int { return Whole(c.Lead.High) }
+
+// leadOf is how long a culture takes until it yields: as it is written, else by the warmth.
+func leadOf(s *plan.Store, l *Lot) Takes {
+	p := s.Culture
+	if p.Lead.Set() {
+		n := p.Lead.V.Value / day
+		return Takes{Low: n, Likely: n, High: n, Observed: true}
+	}
+	if l.Sheet == nil {
+		return Takes{Why: "of the feeder nothing is known"}
+	}
+	warm := p.Temperature.V
+	if !p.Temperature.Set() {
+		f := l.Sheet.Figure(schema.FeederTemperature)
+		if f == nil {
+			return Takes{Why: "how warm it stands is not said"}
+		}
+		warm = f.Range
+	}
+	at := func(t float64) Takes {
+		if p.Night.Set() {
+			return Ripe(l.Sheet, s.Of.Size, t, p.Night.V.Value)
+		}
+		return Ripe(l.Sheet, s.Of.Size, t)
+	}
+	cool, hot := at(warm.Low), at(warm.High)
+	switch {
+	case !cool.Known():
+		return cool
+	case !hot.Known():
+		return hot
+	}
+	return Takes{Low: min(cool.Low, hot.Low), Likely: (cool.Likely + hot.Likely) / 2, High: max(cool.High, hot.High), Observed: cool.Observed && hot.Observed}
+}
+
+// start works out when a new one is set up: by the rotation from the last that the log has,
+// else from the day that the plan says, else from a day by its name; and where it is needed
+// for the first time, the lead before that.
+func (c *Culture) start(r *roster.Roster) {
+	h := r.Horizon
+	first := h.Now()
+	var last civil.Date
+	yields := h.New()
+	for _, e := range c.Lot.log[c.Plan.Name.V] {
+		switch e.Word {
+		case schema.WordStarted:
+			last, c.Logged, c.Crashed = e.Date, true, 0
+			yields.AddRun(int(e.Date-h.From)+c.longest(), int(e.Date-h.From)+c.longest()+c.Lasts, h.Days)
+		case schema.WordCrashed:
+			last, c.Logged, c.Crashed = 0, true, e.Date
+			yields = h.New()
+			first = max(first, e.Date+empty)
+		}
+	}
+	every := c.Rotation.Every
+	need := c.Lot.next(h.Today, h.Days)
+	regular := need >= 0 && need-h.Today <= c.longest() // it is fed already, or will be before one set up today yields
+	if need >= 0 {
+		c.Need = h.Date(need)
+	}
+	for _, b := range c.Lot.Broods {
+		if c.Need == 0 || b.From < c.Need {
+			c.Need = b.From
+		}
+	}
+	anchor := first
+	switch {
+	case last > 0:
+		anchor = last + civil.Date(every)
+	case c.Plan.Culture.From.Set():
+		anchor = c.Plan.Culture.From.V
+	case c.Crashed > 0:
+	case regular || c.Need == 0:
+		anchor = identity.Identity{Enclosure: identity.Enclosure(c.Plan.Stop), Care: schema.KindStart.Name}.Phase(every)
+	default:
+		c.Latest = Start(c.Need, c.longest())
+		anchor = c.Latest
+	}
+	if !regular && c.Need > 0 {
+		c.Latest = Start(c.Need, c.longest())
+	}
+	if anchor < first {
+		late := int(first-anchor) % every
+		if anchor = first; late > 0 && last == 0 && c.Latest == 0 {
+			anchor += civil.Date(every - late)
+		}
+	}
+	for d := anchor; d <= h.Last(); d += civil.Date(every) {
+		if c.useful(r, d) {
+			c.Starts = append(c.Starts, d)
+		}
+	}
+	if c.Logged {
+		for i := max(need, 0); need >= 0 && i < h.Days && i <= h.Today+c.longest(); i++ {
+			if c.Lot.Use[i] > 0 && !yields.Has(i) {
+				c.Gap = h.Date(i)
+				c.Next = first + civil.Date(c.longest())
+				break
+			}
+		}
+	}
+}
+
+// useful reports whether what is set up on a day yields for a meal, or for young that may be
+// there by then.
+func (c *Culture) useful(r *roster.Roster, d civil.Date) bool {
+	from, until := d+civil.Date(c.Lead.Low), d+civil.Date(c.longest()+c.Lasts)
+	if until > r.Horizon.Last() {
+		return false // of what comes after nothing is known
+	}
+	for _, b := range c.Lot.Broods {
+		if from <= b.To+civil.Date(c.Lasts) && b.From <= until {
+			return true
+		}
+	}
+	return c.Lot.next(int(from-r.Horizon.From), int(until-r.Horizon.From)) >= 0
+}
+
+// First is when one that is set up on a day begins to yield, at the earliest and at the latest.
+func (c *Culture) First(on civil.Date) (from, to civil.Date) {
+	return on + civil.Date(c.Lead.Low), on + civil.Date(c.longest())
+}
+
+// Remarks are what there is to say of a culture beside its starts.
+func (c *Culture) Remarks() (out []string) {
+	name := c.Plan.Shown()
+	if !c.Lead.Known() {
+		return []string{name + ": when it yields is not known: " + c.Lead.Why}
+	}
+	how := "as seen"
+	if !c.Lead.Observed {
+		how = "reckoned by the warmth"
+	}
+	out = append(out, name+": yields "+wording.Span(float64(int(c.Lead.Low)), float64(c.longest()))+" days after it is set up ("+how+"), one every "+wording.Step(c.Rotation.Every)+", "+strconv.Itoa(c.Rotation.House)+" in the house")
+	if c.Latest > 0 {
+		out = append(out, name+": for its first use on "+c.Need.Words()+" it is to be set up by "+c.Latest.Words())
+	}
+	if c.Age > 0 && c.longest()+c.Lasts > c.Age {
+		out = append(out, name+": at the end of its "+wording.Days(c.Lasts)+" it may be older than "+wording.Days(c.Age)+", from when on mites and mould come")
+	}
+	return out
+}

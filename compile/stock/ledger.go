@@ -1,0 +1,157 @@
+package stock
+
+import (
+	"cmp"
+	"slices"
+
+	"vivary/compile/horizon"
+	"vivary/compile/roster"
+	"vivary/plan"
+	"vivary/schema"
+	"vivary/schema/civil"
+)
+
+// fact is what the plan or the log says of how many there are in a store.
+type fact struct {
+	on   civil.Date
+	of   *plan.Store
+	word *schema.LogWord
+	n    float64
+}
+
+// facts are those of a lot, by day.
+func (l *Lot) facts(r *roster.Roster) (out []fact) {
+	for _, s := range r.Plan.Stores {
+		if s.Of != l.Prey {
+			continue
+		}
+		if t := s.Tub; t != nil && t.Count.Set() && t.Counted.Set() {
+			out = append(out, fact{t.Counted.V, s, schema.WordCounted, float64(t.Count.V)})
+		}
+		for _, e := range l.log[s.Name.V] {
+			switch e.Word {
+			case schema.WordCounted, schema.WordDelivered, schema.WordHarvested:
+				if e.Number.Set() && e.Number.V <= most {
+					out = append(out, fact{e.Date, s, e.Word, e.Number.V})
+				}
+			case schema.WordCrashed:
+				out = append(out, fact{e.Date, s, e.Word, 0})
+			}
+		}
+	}
+	slices.SortStableFunc(out, func(a, b fact) int { return cmp.Compare(a.on, b.on) })
+	return out
+}
+
+// reckon says how many there are today: what was counted last, with what came and was taken
+// since, less what the meals of the plan took and what died. What was counted before the
+// window begins is too old to be reckoned with.
+func (l *Lot) reckon(r *roster.Roster) {
+	h := r.Horizon
+	in := map[*plan.Store]float64{}
+	var order []*plan.Store
+	facts := l.facts(r)
+	for len(facts) > 0 && facts[0].on < h.From {
+		facts = facts[1:]
+	}
+	for i := 0; i <= h.Today; i++ {
+		for _, s := range order {
+			in[s] *= 1 - l.daily
+		}
+		for ; len(facts) > 0 && facts[0].on == h.Date(i); facts = facts[1:] {
+			f := facts[0]
+			if _, known := in[f.of]; !known {
+				order = append(order, f.of)
+			}
+			switch f.word {
+			case schema.WordCounted:
+				in[f.of], l.Known = f.n, true
+			case schema.WordCrashed:
+				in[f.of] = 0
+			default:
+				in[f.of] += f.n
+				l.Known = true
+			}
+		}
+		if i == h.Today {
+			break
+		}
+		left := float64(l.Use[i])
+		for _, s := range order {
+			n := min(in[s], left)
+			in[s] -= n
+			left -= n
+		}
+	}
+	for _, n := range in {
+		l.Hand += n
+	}
+}
+
+// run goes through the days from one on with so many at hand, and notes on which there is not
+// enough. It returns how many are left in the morning of the last day, before it is fed.
+func (l *Lot) run(have float64, from, to int, lack func(i int, n float64)) float64 {
+	for i := from; i < to; i++ {
+		have += l.arrive[i] - float64(l.Use[i])
+		if have < -1e-6 {
+			if lack != nil {
+				lack(i, -have)
+			}
+			have = 0
+		}
+		have *= 1 - l.daily
+	}
+	return have
+}
+
+// missing notes on which days from today on there is not enough.
+func (l *Lot) missing(r *roster.Roster, have float64, from, to int) {
+	l.run(have, from, to, func(i int, n float64) {
+		if i < r.Horizon.Today {
+			return
+		}
+		if l.Short.First < 0 {
+			l.Short.First, l.Short.Lacks = i, Whole(n)
+		}
+		l.Short.Days = append(l.Short.Days, i)
+	})
+	if l.Short.First >= 0 {
+		l.Short.Who = l.eaters(r, l.Short.First)
+	}
+}
+
+// eaters are the groups that are fed from a lot on day i: those first that can fast least, the
+// young before all others.
+func (l *Lot) eaters(r *roster.Roster, i int) (out []Eater) {
+	for _, e := range l.meals {
+		if !e.Days.Has(i) || e.Portion(i) == nil || e.Portion(i).Prey != l.Prey {
+			continue
+		}
+		x := Eater{Entry: e, Stage: e.Group.Stage(r.Horizon.Date(i)), Takes: taken(r, e, i)}
+		if s := e.Plan().Sheet; s != nil {
+			for _, n := range s.NeedsOf(x.Stage) {
+				if n.Name.V == schema.NeedFood.Name && n.Longest.Set() {
+					x.Fasts = int(n.Longest.V.Value / day)
+				}
+			}
+		}
+		out = append(out, x)
+	}
+	slices.SortStableFunc(out, func(a, b Eater) int {
+		return cmp.Or(cmp.Compare(stageAt(a.Stage), stageAt(b.Stage)), cmp.Compare(a.Fasts, b.Fasts))
+	})
+	return out
+}
+
+func stageAt(stage string) int {
+	return slices.IndexFunc(schema.Stages, func(c schema.Choice) bool { return c.Name == stage })
+}
+
+// Set returns days as a set.
+func (s *Short) Set(h horizon.Horizon) horizon.Days {
+	out := h.New()
+	for _, i := range s.Days {
+		out.Add(i)
+	}
+	return out
+}

@@ -1,0 +1,201 @@
+package stock
+
+import (
+	"strconv"
+
+	"vivary/compile/horizon"
+	"vivary/compile/life"
+	"vivary/compile/roster"
+	"vivary/plan"
+	"vivary/schema"
+	"vivary/schema/civil"
+	"vivary/schema/quantity"
+	"vivary/schema/wording"
+)
+
+// tasks are those of one store.
+type tasks struct {
+	r       *Report
+	of      *roster.Roster
+	store   *plan.Store
+	there   horizon.Days // on which somebody does its round
+	chores  []roster.Chore
+	errands []roster.Errand
+}
+
+func (t *tasks) make(l *Lot) {
+	s := t.store
+	switch {
+	case s.Supply != nil:
+		for _, x := range l.Supplies {
+			if x.Plan == s {
+				t.orders(x)
+			}
+		}
+	case s.Tub != nil:
+		t.tend(s.Tub)
+	case s.Culture != nil:
+		for _, c := range l.Cultures {
+			if c.Plan == s {
+				t.starts(c)
+			}
+		}
+	}
+	t.gutLoad(l)
+}
+
+// before returns the last day up to one, and not before today, on which somebody does the round;
+// the day itself where there is none.
+func (t *tasks) before(d civil.Date) civil.Date {
+	h := t.r.Horizon
+	i, in := h.Index(d)
+	if !in {
+		return d
+	}
+	for k := i; k >= h.Today; k-- {
+		if t.there.Has(k) {
+			return h.Date(k)
+		}
+	}
+	return d
+}
+
+// orders puts the orders of a supply and what they bring into the rounds.
+func (t *tasks) orders(x *Supply) {
+	h := t.r.Horizon
+	_, many := x.Lot.names()
+	name := x.Plan.Name.V
+	for i := range x.Orders {
+		o := &x.Orders[i]
+		if o.Number == 0 {
+			continue // the seller gives less than a pack: that is a finding
+		}
+		if o.By >= h.Now() {
+			t.errands = append(t.errands, roster.Errand{Name: "order/" + o.Week.String(), Kind: schema.KindOrder, On: t.before(o.By), Text: x.Words(o), High: o.Late, At: x.Plan.At})
+		}
+		if o.Deliver >= h.Now() {
+			t.errands = append(t.errands, roster.Errand{Name: "delivery/" + o.Week.String(), Kind: schema.KindDelivery, On: o.Deliver, At: x.Plan.At,
+				Text: strconv.Itoa(o.Packing.Total) + " " + many + " come from " + x.Plan.From.Shown() + ": open at once, warm slowly, count what lives, log " + name + " delivered and how many"})
+		}
+	}
+}
+
+// Words are an order as it stands in rounds and in what is printed, one text for both.
+func (x *Supply) Words(o *Order) string {
+	_, many := x.Lot.names()
+	text := "Order " + strconv.Itoa(o.Number) + " " + many
+	if len(o.Packing.Packs) > 0 {
+		text += " (" + o.Packing.Words() + ")"
+	}
+	text += " from " + x.Plan.From.Shown() + " by " + o.By.Short() + ", for " + o.Deliver.Short()
+	if o.Short > 0 {
+		text += "; " + strconv.Itoa(o.Short) + " more are wanted than they give"
+	}
+	u := x.Plan.Stop.Units
+	limit := func(w plan.Written[quantity.Quantity], usual float64) string {
+		if w.Set() {
+			return w.V.String()
+		}
+		return u.Tell(quantity.Quantity{Value: usual, Unit: quantity.Celsius})
+	}
+	depot := ", hold at depot"
+	if d := x.Plan.From.Depot; d.Set() && !d.V {
+		depot = ", fetch them yourself or wait"
+	}
+	switch {
+	case o.Frost:
+		text += "; frost check (nothing travels below " + limit(x.Plan.From.HeldBelow, -4) + ")" + depot
+	case o.Heat:
+		text += "; heat check (nothing travels above " + limit(x.Plan.From.HeldAbove, 30) + ")" + depot
+	}
+	return text
+}
+
+// Words are the packs, and how many are over: "2 packs of 250, 17 over".
+func (p *Packing) Words() string {
+	var parts []string
+	for _, k := range p.Packs {
+		parts = append(parts, wording.Count(k.Number, "pack", "packs")+" of "+strconv.Itoa(k.Size))
+	}
+	text := wording.And(parts)
+	if p.Surplus > 0 {
+		text += ", " + strconv.Itoa(p.Surplus) + " over"
+	}
+	return text
+}
+
+// Words of the care of feeder animals. How often is common practice, no source; that a tub with
+// dead crickets makes phorid flies within three weeks, a generation at 25 C: Journal of Medical
+// Entomology tjw019.
+const (
+	tendText  = "Food and water gel for the feeders, no open dish"
+	wetText   = "Take out wet food of the day before"
+	clearText = "Take out dead feeders and frass (mask and gloves on, no dry sweeping: the dust harms lungs); mites, mould, many dead: log crashed"
+	usualTend = 2
+	deadAfter = 7
+)
+
+func (t *tasks) tend(tub *plan.Tub) {
+	every := usualTend
+	if v := tub.Tend; v.Set() {
+		if every = max(1, v.V.N); v.V.Unit == quantity.Week {
+			every *= 7
+		} else if v.V.Unit != quantity.Day {
+			every *= 30
+		}
+	}
+	every = min(every, 365)
+	t.chores = append(t.chores, roster.Chore{Name: schema.KindTend.Name, Kind: schema.KindTend, Text: tendText, Every: every, At: tub.At})
+	if tub.WetFood.Or(true) && every > 1 {
+		t.chores = append(t.chores, roster.Chore{Name: life.WetFood, Of: schema.KindTend.Name, After: 1, Kind: schema.KindTend, Text: wetText, Every: every, At: tub.At})
+	}
+	t.chores = append(t.chores, roster.Chore{Name: schema.KindClear.Name, Kind: schema.KindClear, Text: clearText, Every: deadAfter, At: tub.At})
+}
+
+// starts puts new cultures into the rounds.
+func (t *tasks) starts(c *Culture) {
+	h := t.r.Horizon
+	for _, d := range c.Starts {
+		if d < h.Now() {
+			continue
+		}
+		t.errands = append(t.errands, roster.Errand{Name: "start/" + d.String(), Kind: schema.KindStart, On: t.before(d), Text: c.Words(d), At: c.Plan.At})
+	}
+}
+
+// Words are a start as it stands in rounds and in what is printed.
+func (c *Culture) Words(on civil.Date) string {
+	_, many := c.Lot.names()
+	text := "Set up a new culture of " + many + ": the first come " + wording.Between(on+civil.Date(c.Lead.Low), on+civil.Date(c.longest()))
+	if c.Age > 0 {
+		text += "; throw out what is older than " + wording.Days(c.Age) + " (mites, mould)"
+	}
+	return text + "; log " + c.Plan.Name.V + " started 1"
+}
+
+// gutLoad puts the days into the rounds on which feeders are fed well for the meals that follow,
+// where these do not bring that themselves.
+func (t *tasks) gutLoad(l *Lot) {
+	s, h := t.store, t.r.Horizon
+	before := gutDays(s)
+	if before == 0 {
+		return
+	}
+	days := h.New()
+	for _, e := range l.meals {
+		if e.Meal.GutLoad.V {
+			continue
+		}
+		for i := e.Days.Next(h.Today); i >= 0; i = e.Days.Next(i + 1) {
+			if p := e.Portion(i); p != nil && p.Prey == l.Prey && i-before >= h.Today {
+				days.Add(i - before)
+			}
+		}
+	}
+	if days.Empty() {
+		return
+	}
+	_, many := l.names()
+	text := "Gut-load the " + many + " for the meals in " + wording.Days(before) + ": good food until then, fed out within 6 hours of it"
+	t.errands = append(t.errands, roster.Errand{Name: schema.KindGutLoad.Name, Kind: schema.KindGutLoad, On: h.Date(days.Next(0)), Days: days, Text: text, At: s.GutLoad.At})
+}
