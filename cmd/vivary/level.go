@@ -152,8 +152,7 @@ func (w *world) tellLayout(l *level.Layout) {
 		default:
 			fmt.Fprintf(w.out, "%s: %d min on %s, of %d there are (%s too long).\n", name, was.Most, was.On.Words(), was.Cap, wording.Count(was.Over, "day", "days"))
 		}
-		week := (was.All*7 + level.Year - 1) / level.Year
-		bound := was.Bound()
+		week, bound := was.Week(), was.Bound()
 		switch {
 		case bound > 7:
 			fmt.Fprintf(w.out, "  About %d min a week are more than %d on each of seven days: no layout can do it. A longer time, or somebody else for some of it.\n", week, was.Cap)

@@ -18,7 +18,7 @@ import (
 	"vivary/schema/quantity"
 )
 
-// Measure is how long somebody works, or a round takes, on the days of a year to come, against
+// Measure is how long somebody works, or a round takes, on the days to come, against
 // what the plan sets.
 type Measure struct {
 	Keeper *plan.Keeper // nil for a round
@@ -28,7 +28,8 @@ type Measure struct {
 	On     civil.Date   // the first of the longest days
 	Over   int          // on how many days it is more than there is
 	Borne  bool         // they are so few that the rule about rounds says nothing: none is moved for them
-	All    int          // minutes in all, over Year days
+	Weeks  int          // whole weeks that are looked ahead
+	All    int          // minutes in all of them
 	Stays  []Stay       // what of the longest day cannot be moved, the most first
 	// Large are the longest times, in days, between two occasions of what takes more than half
 	// of a day's time, so that one of it fits on a day; Alone is whether that can be done.
@@ -53,7 +54,10 @@ type Stay struct {
 
 // Bound is on how many days a week the work must be done at the least, one day being no longer
 // than there is: the sum divided by that, rounded up. More than seven is more than there are.
-func (m *Measure) Bound() int { return (m.All + m.Cap*Year/7 - 1) / (m.Cap * Year / 7) }
+func (m *Measure) Bound() int { return (m.All + m.Cap*m.Weeks - 1) / (m.Cap * m.Weeks) }
+
+// Week is how many minutes there are in a week, on the average.
+func (m *Measure) Week() int { return (m.All + m.Weeks - 1) / m.Weeks }
 
 // Move is a care that would stand on other days.
 type Move struct {
@@ -160,14 +164,15 @@ func Measures(r *compile.Result) []Measure { return measures(r, nil) }
 func measures(r *compile.Result, moved map[Key]bool) (out []Measure) {
 	work := r.Roster.Work()
 	add := func(m Measure, days []int) {
-		until := min(r.Horizon.Today+Year, len(days))
-		if until <= r.Horizon.Today || m.Cap <= 0 {
+		m.days, m.Weeks = days, (r.Horizon.Days-r.Horizon.Today)/7
+		if m.Weeks <= 0 || m.Cap <= 0 {
 			return
 		}
-		m.days = days
 		at := r.Horizon.Today
-		for d := r.Horizon.Today; d < until; d++ {
-			m.All += days[d]
+		for d := r.Horizon.Today; d < r.Horizon.Days; d++ {
+			if d < r.Horizon.Today+7*m.Weeks {
+				m.All += days[d]
+			}
 			if days[d] > m.Cap {
 				m.Over++
 			}

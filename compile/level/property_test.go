@@ -63,7 +63,11 @@ func TestOverRandomPlans(t *testing.T) {
 				t.Errorf("seed %d: the longest day of %q was %d min, and is %d", seed, who, least, most)
 			}
 		}
+		long := longDays(is)
 		for i := range l.Is {
+			if k := l.Is[i].Keeper; k != nil && (l.Is[i].Over > 0) != long[k.Name.V] {
+				t.Errorf("seed %d: %s is said to have %d days that are too long, and the rule says %v", seed, k.Name.V, l.Is[i].Over, long)
+			}
 			if l.Is[i].Over > l.Was[i].Over && l.Is[i].Most >= l.Was[i].Most {
 				t.Errorf("seed %d: %s was too long on %d days, and is on %d", seed, l.Is[i].Shown(), l.Was[i].Over, l.Is[i].Over)
 			}
@@ -76,6 +80,19 @@ func TestOverRandomPlans(t *testing.T) {
 		t.Errorf("in %d of %d plans anything moves: that says little", moved, built)
 	}
 	t.Logf("in %d of %d plans something moves", moved, built)
+}
+
+// longDays are those of the keepers of whom the rule about long days says that they have one.
+func longDays(r *compile.Result) map[string]bool {
+	out := map[string]bool{}
+	for _, f := range r.Findings {
+		for _, k := range r.Plan.Keepers {
+			if f.Rule.ID == "day-too-long" && f.At.File == k.Budget.At.File && f.At.Start == k.Budget.At.Start {
+				out[k.Name.V] = true
+			}
+		}
+	}
+	return out
 }
 
 // said is what refuses.

@@ -66,7 +66,7 @@ func newLoads(r *compile.Result) *loads {
 	work := r.Roster.Work()
 	add := func(days []int, limit int) int {
 		from := r.Horizon.Today
-		days = slices.Clone(days[from:min(from+Year, r.Horizon.Days)])
+		days = slices.Clone(days[from:r.Horizon.Days])
 		if limit == 0 {
 			limit = slices.Max(days)
 		}

@@ -29,9 +29,6 @@ const (
 	noLater   = "on the only days that are in time for its needs" //
 )
 
-// Year is over how many days is looked: whole weeks.
-const Year = 364
-
 // Farthest is by how many days anything is moved at the most.
 const farthest = 32
 
@@ -286,11 +283,10 @@ func (x *care) held(r *compile.Result, n int) bool {
 	return true
 }
 
-// moved yields the days of an entry, from today on and for a year, once it is moved by n days.
+// moved yields the days of an entry, from today on, once it is moved by n days.
 func moved(e *roster.Entry, h horizon.Horizon, n int) func(func(int) bool) {
 	return func(yield func(int) bool) {
-		until := min(h.Today+Year, h.Days)
-		for d := e.Days.Next(h.Today - n); d >= 0 && d+n < until; d = e.Days.Next(d + 1) {
+		for d := e.Days.Next(h.Today - n); d >= 0 && d+n < h.Days; d = e.Days.Next(d + 1) {
 			if !yield(d + n) {
 				return
 			}
