@@ -88,8 +88,6 @@ const (
 // Orders are the words for them, as --dates takes them.
 var Orders = []string{"", "day-first", "month-first", "year-first"}
 
-func (o Order) String() string { return Orders[o] }
-
 // Options say what is not to be guessed.
 type Options struct {
 	Zone    *time.Location // of times without one
