@@ -173,6 +173,9 @@ func (r *resolver) joinStores() {
 	}
 }
 
+// mostLoss is the greatest loss in a week, in percent, that is reckoned with.
+const mostLoss = 90
+
 // maxStores is how many cultures, tubs and supplies are read, and how many sellers.
 const maxStores = 1000
 
@@ -216,6 +219,9 @@ func (r *resolver) store(s *Store) {
 		if x.Every.Set() && (x.Every.V.Unit != quantity.Week || x.Every.V.N > 8) {
 			r.found.Add(finding.Finding{Rule: ruleValue, At: x.Every.At, Text: "an order is for whole weeks, eight at the most", Write: "week, or 2 weeks"})
 		}
+	}
+	if s.Loss.Set() && s.Loss.V.Value > mostLoss {
+		r.found.Add(finding.Finding{Rule: ruleValue, At: s.Loss.At, Text: "where " + s.Loss.V.String() + " die in a week none are left to be fed", Write: "how many die in a week, as a share of those that there are"})
 	}
 	if x := s.Tub; x != nil && x.Count.Set() != x.Counted.Set() && !x.Unread {
 		at, lack := x.Count.At, "counted, the day on which that was"

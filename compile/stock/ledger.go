@@ -99,7 +99,7 @@ func (l *Lot) run(have float64, from, to int, lack func(i int, n float64)) float
 			}
 			have = 0
 		}
-		have *= 1 - l.daily
+		have = Left(have, l.daily, 1)
 	}
 	return have
 }

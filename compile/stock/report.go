@@ -139,5 +139,8 @@ func (r *Report) Stores(of *roster.Roster, lives []*life.Enclosure) (out []*rost
 	return out
 }
 
+// Fed reports whether any are fed from today on.
+func (l *Lot) Fed(h horizon.Horizon) bool { return l.next(h.Today, h.Days) >= 0 }
+
 // InPlan reports whether the plan says where a lot comes from.
 func (l *Lot) InPlan() bool { return len(l.Supplies)+len(l.Tubs)+len(l.Cultures) > 0 }

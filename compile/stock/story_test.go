@@ -275,6 +275,28 @@ func TestLogOfStores(t *testing.T) {
 	}
 }
 
+// Nothing is passed over: a seller who never comes in time, and a loss that leaves none, are found.
+func TestFoundOfStores(t *testing.T) {
+	for edit, want := range map[string]string{
+		"delivers = [\"thu\"]->delivers = [\"2020-01-02\"]":       "no delivery of medium crickets",
+		"margin = \"15 %\"->loss = \"100 %\"":                     "none are left to be fed",
+		"delivers = [\"thu\"]->delivers = [\"thu to sat\"]":       "delivers on Saturday",
+		"seller = \"fen\"\n  margin->seller = \"fenn\"\n  margin": "did you mean \"fen\"",
+	} {
+		from, to, _ := strings.Cut(edit, "->")
+		text := strings.Replace(breeder(), from, to, 1)
+		c, found := planned.Files(t, planned.With(text, ""))
+		r := compile.Compile(c, found, civil.Must(2027, 1, 4).At(12*60, time.UTC))
+		said := false
+		for _, f := range r.Findings {
+			said = said || strings.Contains(f.Text, want)
+		}
+		if !said {
+			t.Errorf("%s: not found: %s", edit, want)
+		}
+	}
+}
+
 // A brood that is expected has its culture set up so early that it yields on the first day on
 // which the young may eat; one of which the time is not known says so.
 func TestCultureForBrood(t *testing.T) {
