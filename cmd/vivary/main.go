@@ -42,6 +42,9 @@ func program() int {
 		// Half of what a large plan needs lives as long as the program: collecting somewhat
 		// earlier costs no time that could be measured (testdata/bench/plain.txt).
 		debug.SetGCPercent(50)
+		if len(os.Args) > 1 && os.Args[1] == hidden {
+			debug.SetGCPercent(400) // somebody waits for the name that they type, and nothing grows
+		}
 	}
 	return run(os.Args[1:], &world{
 		disk: afero.NewOsFs(), in: os.Stdin, out: os.Stdout, err: os.Stderr, clock: time.Now,

@@ -110,6 +110,7 @@ var inHead = regexp.MustCompile("^`[a-z]+` in `([a-z]+)`")
 // write itself.
 var used = []struct{ name, text string }{
 	{"relief", "keeper \"relief\" {\n  trained = \"feeding\"\n  phone = \"on the door\"\n}\n"},
+	{"fen", "seller \"fen\" {\n  delivers = [\"tue to fri\"]\n}\n"},
 	{"morning", "round \"morning\" {\n  at = \"08:15\"\n  keeper = \"lead\"\n}\n"},
 	{"weekday", "round \"weekday\" {\n  at = \"08:30\"\n  keeper = \"lead\"\n  on = [\"mon to fri\"]\n}\n"},
 	{"weekend", "round \"weekend\" {\n  at = \"11:00\"\n  keeper = \"lead\"\n  on = [\"sat\", \"sun\"]\n}\n"},
