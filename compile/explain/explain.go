@@ -61,6 +61,8 @@ var Topics = []*Topic{
 	{Name: "rounds", list: listRounds, of: explainRound},
 	{Name: "rooms", list: listRooms, of: explainRoom},
 	{Name: "keepers", list: listKeepers, of: explainKeeper},
+	{Name: "deadlines", list: listDeadlines, of: explainDeadline},
+	{Name: "stock", list: listStock, of: explainStore},
 	{Name: "rules", list: listRules, of: explainRule},
 	{Name: "species", list: listSpecies, of: explainSpecies, animals: true},
 	{Name: "types", list: listTypes, of: explainType},

@@ -14,11 +14,49 @@ import (
 	"vivary/schema/civil"
 )
 
+// house are dates of a house and its feeder animals.
+const house = `
+deadline "dwa-licence" {
+  kind   = "licence"
+  by     = "2028-02-28"
+  keeper = "lead"
+}
+
+deadline "rcd" {
+  kind = "rcd-test"
+  last = "2026-03-01"
+}
+
+deadline "some-day" {
+  does = "paint the door"
+}
+
+seller "fen" {
+  delivers = ["tue to fri"]
+}
+
+supply "crickets" {
+  prey   = "cricket adult"
+  seller = "fen"
+  packs  = [25]
+}
+
+tub "roaches" {
+  prey    = "roach medium"
+  count   = 40
+  counted = "2026-11-20"
+}
+
+culture "flies" {
+  prey = "fruit-fly melanogaster"
+}
+`
+
 // quillmoor is the example as of a day, with a rack that still waits for boxes.
 func quillmoor(t *testing.T) *compile.Result {
 	t.Helper()
 	disk := afero.NewCopyOnWriteFs(afero.NewOsFs(), afero.NewMemMapFs())
-	if err := afero.WriteFile(disk, "../../examples/quillmoor/rack.care.hcl", []byte("rack \"spare\" {\n  room = \"east\"\n}\n"+numbers), 0o644); err != nil {
+	if err := afero.WriteFile(disk, "../../examples/quillmoor/rack.care.hcl", []byte("rack \"spare\" {\n  room = \"east\"\n}\n"+numbers+house), 0o644); err != nil {
 		t.Fatal(err)
 	}
 	c, found, err := plan.Load(disk, "../../examples/quillmoor")
