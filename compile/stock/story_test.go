@@ -304,15 +304,17 @@ func TestCultureForBrood(t *testing.T) {
 	text := house + "enclosure \"mother\" {\n  template = \"t\"\n  animals \"she\" {\n    count = \"0.1.0\"\n    stage = \"adult\"\n  }\n  feeding \"she\" {\n    every = \"7 days\"\n    prey = \"roach medium\"\n  }\n}\n"
 	r := compiled(t, planned.With(text+"tub \"any\" {\n  prey = \"roach medium\"\n}\n", "2026-11-01 mother mated\n"), today)
 	for _, l := range r.Stock.Lots {
-		for _, b := range l.Broods {
-			culture := "culture \"for-young\" {\n  prey = \"" + l.Prey.String() + "\"\n  lead = \"19 days\"\n}\n"
-			again := compiled(t, planned.With(text+culture, "2026-11-01 mother mated\n"), today)
-			c := again.Stock.Lot(l.Prey).Cultures[0]
-			if c.Need != b.From || c.Latest != b.From-19 || len(c.Starts) == 0 || c.Starts[0] != max(c.Latest, today) || c.Rotation != (stock.Rotation{Every: 7, House: 5}) {
-				t.Errorf("%+v for %+v", c, b)
-			}
-			return
+		if len(l.Broods) == 0 {
+			continue
 		}
+		b := l.Broods[0]
+		culture := "culture \"for-young\" {\n  prey = \"" + l.Prey.String() + "\"\n  lead = \"19 days\"\n}\n"
+		again := compiled(t, planned.With(text+culture, "2026-11-01 mother mated\n"), today)
+		c := again.Stock.Lot(l.Prey).Cultures[0]
+		if c.Need != b.From || c.Latest != b.From-19 || len(c.Starts) == 0 || c.Starts[0] != max(c.Latest, today) || c.Rotation != (stock.Rotation{Every: 7, House: 5}) {
+			t.Errorf("%+v for %+v", c, b)
+		}
+		return
 	}
 	t.Error("no young are expected of a mated female")
 }
