@@ -158,7 +158,7 @@ func judged(in *Input) (*Result, []finding.Finding) {
 	shared, found := roster.Share(c, r.Horizon, in.Told)
 	k := keep(*in, r, shared)
 	r.live(shared, k)
-	all := slices.Concat(in.Loaded, found, r.Roster.Findings, r.racked, tooFar(c, r.Today))
+	all := slices.Concat(in.Loaded, found, r.Roster.Findings, r.racked, life.HouseAhead(c, r.Today), tooFar(c, r.Today))
 	return r, append(all, r.judge(k, in)...)
 }
 

@@ -155,7 +155,7 @@ func (r *resolver) sayStrangers() {
 	if len(r.strangers) == 0 {
 		return
 	}
-	known := slices.Concat(keysOf(r, "enclosure", r.c.enclosures), keysOf(r, "rack", r.c.racks))
+	known := slices.Concat(keysOf(r, "enclosure", r.c.enclosures), keysOf(r, "rack", r.c.racks), keysOf(r, "store", r.c.stores))
 	slices.Sort(known)
 	for _, s := range r.strangers {
 		f := finding.Finding{Rule: ruleUnknownName, At: s.at.At, Text: "there is no enclosure " + quote(s.at.V)}

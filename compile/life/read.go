@@ -198,12 +198,29 @@ func (t *track) now() int { return t.Numbers[len(t.Numbers)-1].Count }
 // stage is the one after the lines read so far.
 func (t *track) stage() Stretch { return t.Stages[len(t.Stages)-1] }
 
+// ahead is a line of the log about a day that has not come.
+func ahead(e *plan.Event, today civil.Date) finding.Finding {
+	return finding.Finding{Rule: RuleFuture, At: e.At, Text: e.Date.Words() + " is after today, " + today.Words(), Write: "the day on which it was seen"}
+}
+
+// HouseAhead are the lines about feeder animals and dates of the house of which the day has not
+// come: those of enclosures are found where their lives are read.
+func HouseAhead(c *plan.Collection, today civil.Date) (found []finding.Finding) {
+	if len(c.Stores)+len(c.Deadlines) == 0 {
+		return nil
+	}
+	for i := range c.Log {
+		if e := &c.Log[i]; e.Date > today && (e.Deadline.Set() || c.Store(e.Enclosure.V) != nil) {
+			found = append(found, ahead(e, today))
+		}
+	}
+	return found
+}
+
 func (r *reader) line(e *plan.Event) {
 	switch {
 	case e.Date > r.today:
-		r.found.Add(finding.Finding{Rule: RuleFuture, At: e.At,
-			Text:  e.Date.Words() + " is after today, " + r.today.Words(),
-			Write: "the day on which it was seen"})
+		r.found.Add(ahead(e, r.today))
 	case e.Word.Subject == schema.OfCare:
 		r.care(e)
 	case e.Word.Subject == schema.OfEnclosure:
