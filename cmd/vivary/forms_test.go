@@ -83,6 +83,7 @@ func TestForms(t *testing.T) {
 		{"stock", "../../examples/quillmoor", "--now", "2026-12-20"}, {"stock", "../../testdata/stock", "--now", "2027-01-04", "--days", "28"},
 		{"register", "../../examples/quillmoor", "--now", "2026-12-20"}, {"register", "../../examples/quillmoor", "--now", "2026-12-20", "--on", "2026-08-02", "--from", "2026-07-01"}}
 	lines = append(lines, []string{"readings", "air=../../examples/quillmoor/loggers/burrow-a.csv", "room=../../examples/quillmoor/loggers/east.csv", "--in", "../../examples/quillmoor", "--enclosure", "burrow-a", "--now", "2026-12-20"})
+	lines = append(lines, []string{"level", "../../testdata/stock", "--now", "2027-01-04"}, []string{"level", "../../examples/quillmoor", "--now", "2026-12-20"})
 	for _, dir := range mistakes {
 		lines = append(lines, []string{"check", dir}, []string{"build", dir}, []string{"due", dir})
 	}

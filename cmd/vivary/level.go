@@ -51,11 +51,21 @@ func levelWork(w *world, f *flags, args []string) int {
 		fmt.Fprintf(w.err, "vivary level: %v\n", wording.Plain(failed))
 		return refused
 	}
+	was := before(r, l)
+	if f.format == "json" {
+		if f.write {
+			if err := w.swapAll(was, l.Texts); err != nil {
+				fmt.Fprintf(w.err, "vivary level: %v. The plan is as it was: run it again.\n", wording.Plain(err))
+				return refused
+			}
+		}
+		printJSON(w, newLevelForm(l, f.write && len(l.Moves) > 0))
+		return fine
+	}
 	w.tellLayout(l)
 	if len(l.Moves) == 0 {
 		return fine
 	}
-	was := before(r, l)
 	if !f.write {
 		w.patch(root, was, l.Texts)
 		fmt.Fprintf(w.out, "\nNothing was written. vivary level --write writes it.\n")
