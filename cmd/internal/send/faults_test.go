@@ -85,7 +85,7 @@ func (r *reader) always() (end func()) {
 func TestEveryCallFails(t *testing.T) {
 	before, after := set("one", "a"), set("two", "a", "new")
 	for _, kind := range []struct{ dead, short bool }{{}, {dead: true}, {short: true}} {
-		failed, mixed := map[string]bool{}, 0
+		failed, mixed, sweeps := map[string]bool{}, 0, 1
 		for n := 1; ; n++ {
 			dir := t.TempDir()
 			to := folderOf(t, quick{afero.NewOsFs()}, dir)
@@ -97,6 +97,12 @@ func TestEveryCallFails(t *testing.T) {
 			if disk.What == "" {
 				if err != nil {
 					t.Fatal(err)
+				}
+				if kind.dead && mixed == 0 && sweeps < 4 {
+					// How many calls there are depends on the second in which a file is replaced, so
+					// that the one between two files may be passed over.
+					n, sweeps = 0, sweeps+1
+					continue
 				}
 				break
 			}
