@@ -165,7 +165,7 @@ func (e *Enclosure) bodyLength(g *life.Group) (quantity.Range, bool) {
 
 // bodyMass is bodyLength for the weight; the last in the log counts first.
 func (e *Enclosure) bodyMass(g *life.Group) (quantity.Range, bool) {
-	m := g.Weight
+	m := g.Weight()
 	if !m.At.Written() {
 		m = g.Animals.Mass
 	}

@@ -152,7 +152,7 @@ func Of(s *roster.Roster, of []roster.Entry, g *life.Group, today civil.Date) (R
 
 // weigh takes the last weight in the log, else the plan's, else the sheet's.
 func (r *Report) weigh(sheet *plan.SpeciesSheet, stage string) bool {
-	m := r.Group.Weight
+	m := r.Group.Weight()
 	if !m.At.Written() {
 		m = r.Group.Animals.Mass
 	}

@@ -220,9 +220,9 @@ func (p *path) ownMass(f *figures) own {
 	switch {
 	case p.g == nil:
 		return own{}
-	case p.g.Weight.Set():
-		lo, hi := f.instars(p.g.Instar(p.g.Weighed), stageOf(p.g.Stage(p.g.Weighed)))
-		return own{p.g.Weight.V.Value, lo, hi}
+	case p.g.Weight().Set():
+		lo, hi := f.instars(p.g.Instar(p.g.Weighed()), stageOf(p.g.Stage(p.g.Weighed())))
+		return own{p.g.Weight().V.Value, lo, hi}
 	case p.g.Animals.Mass.Set():
 		return p.told(f, p.g.Animals.Mass.V.Value)
 	}

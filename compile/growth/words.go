@@ -18,6 +18,9 @@ func (r *Report) Lines() []string {
 	out := r.stockLines(u)
 	for _, g := range r.Life.Groups {
 		out = append(out, r.growthLines(g, u)...)
+		if c, ok := r.Course(g); ok {
+			out = append(out, c.lines(u)...)
+		}
 	}
 	out = append(out, r.broodLines(u)...)
 	if d := r.TooSmall; d.When != Never && !(d.When == Now && r.Now.FloorOpen() && r.Now.volumeFits()) {

@@ -317,7 +317,7 @@ func (t *track) carry(from *track, fresh bool) {
 		return
 	}
 	t.before, t.moulted = from.before, from.moulted
-	t.Weight, t.Weighed = from.Weight, from.Weighed
+	t.Weights, t.Moults = slices.Clone(from.Weights), slices.Clone(from.Moults)
 	for _, h := range from.Holds {
 		if h.Until > t.Since.V && slices.Contains([]string{schema.StateSoft.Name, schema.StateHardening.Name, schema.StateRefused.Name}, h.State.Name) && !h.Part {
 			t.Holds = append(t.Holds, h)

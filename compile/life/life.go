@@ -235,9 +235,32 @@ type Group struct {
 	Quarantined civil.Date
 	Gravid      bool // carries young, or may: mated, and no birth since
 	Brood       bool // young on her back or around her
-	// Weight is the last weight in the log, and Weighed its day.
-	Weight  plan.Written[quantity.Quantity]
-	Weighed civil.Date
+	// Weights are those of the log, in order; Moults the days on which it was seen to moult, of
+	// one that is alone.
+	Weights []Weighing
+	Moults  []civil.Date
+}
+
+// Weighing is a weight in the log.
+type Weighing struct {
+	On     civil.Date
+	Weight plan.Written[quantity.Quantity]
+}
+
+// Weight returns the last weight in the log; it is not set where there is none.
+func (g *Group) Weight() plan.Written[quantity.Quantity] {
+	if n := len(g.Weights); n > 0 {
+		return g.Weights[n-1].Weight
+	}
+	return plan.Written[quantity.Quantity]{}
+}
+
+// Weighed returns the day of the last weight in the log, 0 where there is none.
+func (g *Group) Weighed() civil.Date {
+	if n := len(g.Weights); n > 0 {
+		return g.Weights[n-1].On
+	}
+	return 0
 }
 
 // Stage returns the stage on a day, or "" where it is not known.

@@ -120,18 +120,18 @@ const weighedWithin = 120
 // thin asks for help where an animal has lost more of its weight than its kind should.
 func (r *reader) thin(t *track, w quantity.Quantity, e *plan.Event) {
 	t.lean = lean{}
-	if t.Sheet == nil || t.now() != 1 || !t.Weight.Set() || e.Date-t.Weighed > weighedWithin {
+	if t.Sheet == nil || t.now() != 1 || !t.Weight().Set() || e.Date-t.Weighed() > weighedWithin {
 		return
 	}
 	f := t.Sheet.Figure(schema.FigureWeightLoss, t.stage().Stage)
-	if f == nil || t.Weight.V.Value <= 0 {
+	if f == nil || t.Weight().V.Value <= 0 {
 		return
 	}
-	lost := 100 * (1 - w.Value/t.Weight.V.Value) // in percent
+	lost := 100 * (1 - w.Value/t.Weight().V.Value) // in percent
 	if lost <= f.Range.Low {
 		return
 	}
-	t.lean = lean{see(e), quantity.Format(lost, quantity.Percent), t.Weighed, f}
+	t.lean = lean{see(e), quantity.Format(lost, quantity.Percent), t.Weighed(), f}
 }
 
 // lean is an animal that has lost much weight.

@@ -100,6 +100,7 @@ func (r *reader) moult(t *track, e *plan.Event) {
 	t.eat(e.Date)
 	if t.now() == 1 {
 		t.before = t.moult
+		t.Moults = append(t.Moults, e.Date)
 	}
 	t.moult = see(e)
 	if t.now() == 1 && !grown && t.stage().Stage == "adult" {

@@ -215,5 +215,5 @@ func (r *reader) weighed(t *track, e *plan.Event) {
 		return
 	}
 	r.thin(t, w, e)
-	t.Weight, t.Weighed = plan.Written[quantity.Quantity]{V: w, At: e.At}, e.Date
+	t.Weights = append(t.Weights, Weighing{e.Date, plan.Written[quantity.Quantity]{V: w, At: e.At}})
 }

@@ -235,7 +235,7 @@ func TestNotes(t *testing.T) {
 		t.Errorf("done %v, skipped %v, findings %v", e.Done, e.Skipped, ids(found))
 	}
 	// An ounce is 28.349523125 g (NIST SP 811, appendix B.8).
-	if grams := g.Weight.V.Value; math.Abs(grams-1.5*28.349523125) > 1e-6 {
+	if grams := g.Weight().V.Value; math.Abs(grams-1.5*28.349523125) > 1e-6 {
 		t.Errorf("weight %v g", grams)
 	}
 	if g.Refused != 1 || len(g.Holds) > 0 {
