@@ -238,6 +238,11 @@ func (r *resolver) unknownWriter(by Written[string]) {
 // known only when it is read, so that a name that the plan does not have is left to the
 // reader where the log can have made it.
 func (r *resolver) logGroup(e *Event, enclosure *Enclosure) bool {
+	if e.Word.Subject == schema.OfStock {
+		e.remark(finding.Finding{Rule: ruleLogLine, At: e.WordAt, Text: quote(e.Word.Name) + " is said of feeder animals, and " + quote(enclosure.Name.V) + " is an enclosure: it is a remark, from which nothing follows",
+			Write: "in place of the enclosure the culture, the tub or the supply, if one is meant"})
+		return true
+	}
 	if e.Group.V != "" {
 		if g := enclosure.called(e.Group.V); g != nil {
 			e.Group.V = g.Name.V
@@ -245,11 +250,6 @@ func (r *resolver) logGroup(e *Event, enclosure *Enclosure) bool {
 			r.unknownName(e.Group, "animals block in "+enclosure.Name.V, enclosure.groups())
 			return false
 		}
-		return true
-	}
-	if e.Word.Subject == schema.OfStock {
-		e.remark(finding.Finding{Rule: ruleLogLine, At: e.WordAt, Text: quote(e.Word.Name) + " is said of feeder animals, and " + quote(enclosure.Name.V) + " is an enclosure: it is a remark, from which nothing follows",
-			Write: "in place of the enclosure the culture, the tub or the supply, if one is meant"})
 		return true
 	}
 	if e.Word.Subject != schema.OfAnimals {
