@@ -104,7 +104,7 @@ func stockShort(r *Rule, c *Collection) {
 			if worst > 0 && x == l.Supplies[len(l.Supplies)-1] {
 				w := x.Plan.Supply.Weekly
 				c.Add(finding.Finding{Rule: &r.Rule, At: w.At, Source: r.Source, Limit: strconv.Itoa(w.V) + " a week, as the plan says",
-					Text:  "the meals of the plan take up to " + strconv.Itoa(asked) + " " + l.Many() + " a week: short by " + strconv.Itoa(worst) + shortDays(c, l) + forWhom(l),
+					Text:  "the meals of the plan take up to " + strconv.Itoa(asked) + " " + l.Many() + " a week: short by " + strconv.Itoa(worst) + shortDays(l) + forWhom(l),
 					Write: "more here, if the seller gives more; or another supply of the same prey"})
 			}
 		}
@@ -129,16 +129,13 @@ func stockShort(r *Rule, c *Collection) {
 	}
 }
 
-// shortDays says on which days there is not enough.
-func shortDays(c *Collection, l *stock.Lot) string {
+// shortDays says that there are days without. On which weekdays they fall differs with the day on
+// which it is looked; the first of them stands in what stock prints.
+func shortDays(l *stock.Lot) string {
 	if len(l.Short.Days) == 0 {
 		return ""
 	}
-	often := c.Horizon.Often(l.Short.Set(c.Horizon))
-	if often == "" {
-		return ""
-	}
-	return ", and there are none left " + often
+	return ", and there are none left on some days (vivary stock says when first)"
 }
 
 // forWhom names who is without on the first such day.

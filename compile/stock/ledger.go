@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"slices"
 
-	"vivary/compile/horizon"
 	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/schema"
@@ -145,13 +144,4 @@ func (l *Lot) eaters(r *roster.Roster, i int) (out []Eater) {
 
 func stageAt(stage string) int {
 	return slices.IndexFunc(schema.Stages, func(c schema.Choice) bool { return c.Name == stage })
-}
-
-// Set returns days as a set.
-func (s *Short) Set(h horizon.Horizon) horizon.Days {
-	out := h.New()
-	for _, i := range s.Days {
-		out.Add(i)
-	}
-	return out
 }

@@ -344,7 +344,7 @@ source "F50" {
 }
 
 source "F51" {
-  cite = "Development of Tenebrio molitor by temperature, Arthropods 12:16"
+  cite = "Development of Tenebrio molitor by temperature, Arthropods 12:16-26"
   kind = "paper"
   part = "abstract"
 }
