@@ -12,7 +12,7 @@ var Salts = choices("NaCl | sodium chloride | table salt", "sodium chloride, tab
 var Gauge = &Block{
 	Name: "gauge", Label: "name", Once: true,
 	Doc:     "A data logger, and how it was tested. `vivary readings` knows by it what a file is about, corrects what it showed by the tests, and says how much of that is sure.",
-	Example: "gauge \"logger-3\" {\n  place    = \"air\"\n  files    = [\"burrow-a*.csv\"]\n  accuracy = \"0.5 C\"\n\n  test \"table-salt\" {\n    on       = \"2026-11-01\"\n    salt     = \"NaCl\"\n    at       = \"22 C\"\n    humidity = \"71 %\"\n  }\n}",
+	Example: "gauge \"logger-3\" {\n  place    = \"air\"\n  files    = [\"burrow-a*.csv\"]\n  accuracy = \"0.5 C\"\n\n  test \"table-salt\" {\n    on       = \"2026-11-01\"\n    at       = \"22 C\"\n    salt     = \"NaCl\"\n    humidity = \"71 %\"\n  }\n}",
 	Attrs: []Attr{
 		{Name: "place", Kind: Word, Choices: GaugePlaces, Default: "air", Doc: "Where in the enclosure it lies. In a room it is of the room.", Example: `"air"`},
 		{Name: "files", Kind: Texts, Doc: "How its files are called, a `*` for whatever stands there.", Example: `["burrow-a*.csv"]`},
@@ -27,7 +27,7 @@ var Gauge = &Block{
 var GaugeTest = &Block{
 	Name: "test", Label: "name", Once: true,
 	Doc:     "A test of the gauge: beside a thermometer that can be trusted, or sealed in over a slurry of salt for half a day to a day, within a degree all the time. One salt gives what is added to a humidity, two give a line. Of several tests of one kind the newest counts.",
-	Example: "test \"table-salt\" {\n  on       = \"2026-11-01\"\n  salt     = \"NaCl\"\n  at       = \"22 C\"\n  humidity = \"71 %\"\n}",
+	Example: "test \"table-salt\" {\n  on       = \"2026-11-01\"\n  at       = \"22 C\"\n  salt     = \"NaCl\"\n  humidity = \"71 %\"\n}",
 	Attrs: []Attr{
 		{Name: "on", Kind: Date, Required: true, Doc: "The day of it.", Example: `"2026-11-01"`},
 		{Name: "at", Kind: Quantity, Dimension: quantity.Temperature, Required: true, Doc: "The temperature there, by the other thermometer.", Example: `"22 C"`},

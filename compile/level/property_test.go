@@ -18,7 +18,7 @@ import (
 // it did, no need is met later than it may be that was not before, nobody has a longer day than
 // the longest there was, and a second run proposes nothing.
 func TestOverRandomPlans(t *testing.T) {
-	plans, built, moved := 200, 0, 0
+	plans, built, moved := 60, 0, 0
 	if testing.Short() {
 		plans = 30
 	}
