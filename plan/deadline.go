@@ -77,25 +77,7 @@ func (r *resolver) ofHouse() {
 // deadline reads a line about a date of the house, from the name on, and reports whether it is
 // one: "dwa-licence done", or "dwa-licence withdrawn done".
 func (l *lineReader) deadline(e *Event, at int) bool {
-	if e.Enclosure.V != schema.LogDeadline || at+1 >= len(l.words) || l.animals != nil {
-		return false
-	}
-	word := schema.FindDeadlineWord(l.words[at+1].text)
-	switch {
-	case word != nil:
-	case at+2 < len(l.words) && l.words[at+1].text == schema.WordWithdrawn.Name && schema.FindDeadlineWord(l.words[at+2].text) != nil:
-		word = schema.WordWithdrawn
-	default:
-		return false
-	}
-	e.Enclosure, e.Deadline = Written[string]{}, l.written(at)
-	e.Word, e.WordAt = word, l.span(at+1, at+2)
-	if word == schema.WordWithdrawn {
-		l.after(e, at+2)
-	} else if e.Note == "" && at+2 < len(l.words) {
-		e.Note = l.text(at+2, len(l.words)) // a shell takes the quotes off "applied"
-	}
-	return true
+	return l.animals == nil && l.aside(e, at, schema.LogDeadline, schema.FindDeadlineWord, &e.Deadline)
 }
 
 // joinedDeadline finds the date of which a line speaks. One that is not in the plan any more is

@@ -21,18 +21,24 @@ type Sudden struct {
 // keeper reads a line about one of the people, from the name on, and reports whether it
 // is one: "lead away", or "lead withdrawn away".
 func (l *lineReader) keeper(e *Event, at int) bool {
-	if e.Enclosure.V != schema.LogKeeper || at+1 >= len(l.words) {
+	return l.aside(e, at, schema.LogKeeper, schema.FindKeeperWord, &e.Keeper)
+}
+
+// aside reads a line about something that is no enclosure, which the word in its place says,
+// from the name on: into, a word of its own, or what takes one back.
+func (l *lineReader) aside(e *Event, at int, place string, find func(string) *schema.LogWord, into *Written[string]) bool {
+	if e.Enclosure.V != place || at+1 >= len(l.words) {
 		return false
 	}
-	word := schema.FindKeeperWord(l.words[at+1].text)
+	word := find(l.words[at+1].text)
 	switch {
 	case word != nil:
-	case at+2 < len(l.words) && l.words[at+1].text == schema.WordWithdrawn.Name && schema.FindKeeperWord(l.words[at+2].text) != nil:
+	case at+2 < len(l.words) && l.words[at+1].text == schema.WordWithdrawn.Name && find(l.words[at+2].text) != nil:
 		word = schema.WordWithdrawn
 	default:
 		return false
 	}
-	e.Enclosure, e.Keeper = Written[string]{}, l.written(at)
+	e.Enclosure, *into = Written[string]{}, l.written(at)
 	e.Word, e.WordAt = word, l.span(at+1, at+2)
 	if word == schema.WordWithdrawn {
 		l.after(e, at+2)

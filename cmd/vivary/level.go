@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"cmp"
 	"errors"
 	"fmt"
 	"maps"
@@ -39,55 +40,43 @@ func levelWork(w *world, f *flags, args []string) int {
 	l := level.Of(r, func(texts map[string][]byte) *compile.Result {
 		over := afero.NewMemMapFs()
 		for path, text := range texts {
-			if failed = firstOf(failed, afero.WriteFile(over, filepath.FromSlash(path), text, 0o644)); failed != nil {
+			if failed = cmp.Or(failed, afero.WriteFile(over, filepath.FromSlash(path), text, 0o644)); failed != nil {
 				return nil
 			}
 		}
 		tried, err := b.Compile(afero.NewCopyOnWriteFs(afero.NewReadOnlyFs(w.disk), over))
-		failed = firstOf(failed, err)
+		failed = cmp.Or(failed, err)
 		return tried
 	})
 	if failed != nil {
 		fmt.Fprintf(w.err, "vivary level: %v\n", wording.Plain(failed))
 		return refused
 	}
-	was := before(r, l)
-	if f.format == "json" {
-		if f.write {
-			if err := w.swapAll(was, l.Texts); err != nil {
-				fmt.Fprintf(w.err, "vivary level: %v. The plan is as it was: run it again.\n", wording.Plain(err))
-				return refused
-			}
+	was, written := before(r, l), f.write && len(l.Moves) > 0
+	if written {
+		if err := w.swapAll(was, l.Texts); err != nil {
+			fmt.Fprintf(w.err, "vivary level: %v. The plan is as it was: run it again.\n", wording.Plain(err))
+			return refused
 		}
-		printJSON(w, newLevelForm(l, f.write && len(l.Moves) > 0))
+	}
+	if f.format == "json" {
+		printJSON(w, newLevelForm(l, written))
 		return fine
 	}
 	w.tellLayout(l)
 	if len(l.Moves) == 0 {
 		return fine
 	}
-	if !f.write {
+	if !written {
 		w.patch(root, was, l.Texts)
 		fmt.Fprintf(w.out, "\nNothing was written. vivary level --write writes it.\n")
 		return fine
-	}
-	if err := w.swapAll(was, l.Texts); err != nil {
-		fmt.Fprintf(w.err, "vivary level: %v. The plan is as it was: run it again.\n", wording.Plain(err))
-		return refused
 	}
 	for _, path := range slices.Sorted(maps.Keys(l.Texts)) {
 		fmt.Fprintln(w.out, path)
 	}
 	fmt.Fprintln(w.out, "Phones learn of it by vivary build. Do that before the next vivary level: what they were shown says when each care was last done.")
 	return fine
-}
-
-// firstOf is the first of two errors.
-func firstOf(a, b error) error {
-	if a != nil {
-		return a
-	}
-	return b
 }
 
 // before are the files that a layout changes, as they were read.

@@ -35,6 +35,7 @@ type Collection struct {
 	firsts    map[*plan.SpeciesSheet]*life.Enclosure // the first enclosure of each
 	took      map[*plan.Round]walked                 // how long rounds take
 	before    map[*plan.Round]walked                 // how long they took in the compilation before
+	work      roster.Work                            // how long everybody works, once a rule has asked
 	less      []Weaker                               // nil until it is asked
 	byName    map[string]*life.Enclosure             // Lives by name; nil until it is asked
 }

@@ -28,7 +28,7 @@ func weekLong(r *Rule, c *Collection) {
 	if !slices.ContainsFunc(c.Plan.Keepers, func(k *plan.Keeper) bool { return k.Week.Set() }) {
 		return
 	}
-	work := c.Roster.Work()
+	work := c.working()
 	for _, k := range c.Plan.Keepers {
 		days := work[k.Name.V]
 		if !k.Week.Set() || days == nil {

@@ -97,11 +97,19 @@ func (c *Collection) aways() []*plan.Away {
 	return out
 }
 
+// working is how long everybody works on each day, for all rules that ask.
+func (c *Collection) working() roster.Work {
+	if c.work == nil {
+		c.work = c.Roster.Work()
+	}
+	return c.work
+}
+
 func overBudget(r *Rule, c *Collection) {
 	if !slices.ContainsFunc(c.Plan.Keepers, func(k *plan.Keeper) bool { return k.Budget.Set() }) {
 		return
 	}
-	work := c.Roster.Work()
+	work := c.working()
 	for _, k := range c.Plan.Keepers {
 		if !k.Budget.Set() {
 			continue

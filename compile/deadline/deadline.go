@@ -25,6 +25,8 @@ type Deadline struct {
 	// Times are when it is due, in their order: those that were seen to as far as they were told
 	// of in the last days, and those to come as if each was seen to in time.
 	Times []Time
+	// Last is when it was seen to last, as the log or else the plan says; 0 where neither does.
+	Last civil.Date
 	// Undated says that no day can be told: neither by nor last is written, and no line.
 	Undated bool
 
@@ -100,6 +102,7 @@ func Of(c *plan.Collection, today, until civil.Date, kept int) []Deadline {
 			d.Does, d.what = cmp.Or(d.Does, kind.Does), kind.Doc
 		}
 		r := ruleOf(x, kind)
+		d.Last = slices.Max(append(slices.Clone(done[x.Name.V]), x.Last.V))
 		d.Times = r.times(done[x.Name.V], today, today-civil.Date(kept), until)
 		d.Undated = r.by == 0 && (!r.counted || r.every.N == 0 || r.base == 0 && len(done[x.Name.V]) == 0)
 		out = append(out, d)

@@ -4,9 +4,11 @@ import (
 	"strconv"
 
 	"vivary/compile"
+	"vivary/compile/deadline"
 	"vivary/compile/stock"
 	"vivary/plan"
 	"vivary/schema"
+	"vivary/schema/civil"
 	"vivary/schema/wording"
 )
 
@@ -24,18 +26,22 @@ func explainDeadline(r *compile.Result, word string) (out []Answer) {
 		if !means(word, x.Name.V, x.Shown()) {
 			continue
 		}
-		kind := schema.FindDeadlineKind(x.Kind.V)
-		lines := untilSeenTo(r, x)
-		switch does := x.Does.V; {
-		case does != "":
-			lines = append(lines, Line{Text: "To do: " + does})
-		case kind != nil:
-			lines = append(lines, Line{Text: "To do: " + kind.Does})
+		var lines []Line
+		for i := range r.Deadlines {
+			if d := &r.Deadlines[i]; d.Name == x.Name.V {
+				lines = append(lines, Line{Text: untilSeenTo(d, r.Today)})
+				if d.Last != 0 {
+					lines = append(lines, Line{Text: "Done last on " + d.Last.Words()})
+				}
+				if d.Does != "" {
+					lines = append(lines, Line{Text: "To do: " + d.Does})
+				}
+			}
 		}
 		if x.Keeper.Set() {
 			lines = append(lines, Line{Text: "By " + person(r, x.Keeper.V)})
 		}
-		if kind != nil {
+		if kind := schema.FindDeadlineKind(x.Kind.V); kind != nil {
 			lead := "told on the day itself"
 			if kind.Lead > 0 {
 				lead = "told " + wording.Days(kind.Lead) + " before"
@@ -48,44 +54,26 @@ func explainDeadline(r *compile.Result, word string) (out []Answer) {
 		if x.Note.Set() {
 			lines = append(lines, Line{Text: x.Note.V})
 		}
-		out = append(out, Answer{Title: "Date of the house " + x.Name.V + ": " + x.Shown(), Parts: []Part{{Lines: lines}}, Written: block(&x.Head)})
+		out = append(out, Answer{Title: "Date of the house " + x.Name.V + ": " + x.Shown(), Parts: part(nil, "", lines), Written: block(&x.Head)})
 	}
 	return out
 }
 
-// untilSeenTo says when a date was seen to last, and when it is due.
-func untilSeenTo(r *compile.Result, x *plan.Deadline) (out []Line) {
-	last := x.Last.V
-	for i := range r.Plan.Log {
-		if e := &r.Plan.Log[i]; e.Word == schema.WordSeenTo && e.Deadline.V == x.Name.V && e.Date <= r.Today {
-			last = max(last, e.Date)
+// untilSeenTo says when a date of the house is due.
+func untilSeenTo(d *deadline.Deadline, today civil.Date) string {
+	if d.Undated {
+		return "Told on no day: neither by nor last is written"
+	}
+	for k := range d.Times {
+		switch t := &d.Times[k]; {
+		case t.Done != 0:
+		case t.Overdue(today):
+			return "Overdue since " + t.By.Words() + ", told each week until the log says `deadline " + d.Name + " done`"
+		default:
+			return "To be done by " + t.By.Words() + ", told from " + t.From.Words() + " on, each week"
 		}
 	}
-	if last != 0 {
-		out = append(out, Line{Text: "Done last on " + last.Words()})
-	}
-	for i := range r.Deadlines {
-		d := &r.Deadlines[i]
-		if d.Name != x.Name.V {
-			continue
-		}
-		if d.Undated {
-			return append(out, Line{Text: "Told on no day: neither by nor last is written"})
-		}
-		for k := range d.Times {
-			t := &d.Times[k]
-			if t.Done != 0 {
-				continue
-			}
-			text := "To be done by " + t.By.Words() + ", told from " + t.From.Words() + " on, each week"
-			if t.Overdue(r.Today) {
-				text = "Overdue since " + t.By.Words() + ", told each week until the log says `deadline " + d.Name + " done`"
-			}
-			return append(out, Line{Text: text})
-		}
-		return append(out, Line{Text: "Nothing is open as far as is looked ahead"})
-	}
-	return out
+	return "Nothing is open as far as is looked ahead"
 }
 
 func listStock(r *compile.Result) (out []Line) {
@@ -152,8 +140,7 @@ func comes(r *compile.Result, l *stock.Lot, s *plan.Store) (out []string) {
 		}
 		for _, d := range c.Starts {
 			if d >= r.Today && len(out) < comingOrders {
-				from, to := c.First(d)
-				out = append(out, "On "+d.Words()+" one is set up, which yields first between "+from.Words()+" and "+to.Words())
+				out = append(out, d.Words()+": "+c.Words(d))
 			}
 		}
 		out = append(out, c.Remarks()...)

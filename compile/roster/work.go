@@ -4,7 +4,7 @@ import "vivary/plan"
 
 // Work is how long each of the people works on each day of the window, in minutes: what they
 // do, for themselves or in another's place, and what it takes to begin each round in which they
-// do anything. It is worked out once for all, and nobody reckons it again.
+// do anything. Rules and layouts read it, and nobody reckons it otherwise.
 type Work map[string][]int
 
 // Work returns how long everybody works on each day, from today on; "" is for what is nobody's

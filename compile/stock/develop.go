@@ -2,6 +2,9 @@ package stock
 
 import (
 	"math"
+	"slices"
+
+	"gonum.org/v1/gonum/stat"
 
 	"vivary/plan"
 	"vivary/schema"
@@ -28,26 +31,20 @@ func LineOf(d *plan.Development) (l Line, between quantity.Range, ok bool) {
 // fit is least squares of the rate over the temperature. What was observed over a range of
 // temperatures is no point of a line.
 func fit(points []plan.Point) (l Line, between quantity.Range, ok bool) {
-	var n, t, r, tt, tr float64
-	between = quantity.Range{Low: math.Inf(1), High: math.Inf(-1), Unit: quantity.Celsius}
+	var warm, rate []float64
 	for _, p := range points {
-		if !p.At.Single() || p.Takes.Low <= 0 {
-			continue
+		if p.At.Single() && p.Takes.Low > 0 {
+			warm, rate = append(warm, p.At.Low), append(rate, day/((p.Takes.Low+p.Takes.High)/2))
 		}
-		x, y := p.At.Low, day/((p.Takes.Low+p.Takes.High)/2)
-		n, t, r, tt, tr = n+1, t+x, r+y, tt+x*x, tr+x*y
-		between.Low, between.High = min(between.Low, x), max(between.High, x)
 	}
-	spread := n*tt - t*t
-	if n < 2 || spread <= 0 {
+	if len(warm) < 2 || slices.Min(warm) == slices.Max(warm) {
 		return l, between, false
 	}
-	slope := (n*tr - t*r) / spread
+	start, slope := stat.LinearRegression(warm, rate, nil, false)
 	if slope <= 0 {
 		return l, between, false
 	}
-	l = Line{Base: (t - r/slope) / n, Sum: 1 / slope}
-	return l, between, true
+	return Line{Base: -start / slope, Sum: 1 / slope}, quantity.Range{Low: slices.Min(warm), High: slices.Max(warm), Unit: quantity.Celsius}, true
 }
 
 // day is a day in the unit of durations, minutes.

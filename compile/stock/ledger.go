@@ -82,8 +82,8 @@ func (l *Lot) reckon(r *roster.Roster) {
 			left -= n
 		}
 	}
-	for _, n := range in {
-		l.Hand += n
+	for _, s := range order { // not by the map: a sum of fractions depends on its order
+		l.Hand += in[s]
 	}
 }
 

@@ -1,6 +1,7 @@
 package stock
 
 import (
+	"math"
 	"slices"
 	"time"
 
@@ -126,7 +127,7 @@ func (l *Lot) order(r *roster.Roster, x *Supply, rest map[civil.Date]int) (short
 	first, last := x.period(h.Now())
 	at, have := h.Today, l.Hand // what is there in the morning of day at
 	l.From, l.Begin = at, have
-	first0 := true
+	beginning := true
 	for ; last <= h.Last(); first, last = last+1, last+civil.Date(7*x.weeks) {
 		from, to := int(first-h.From), int(last-h.From)+1
 		begins := max(from, 0)
@@ -170,7 +171,7 @@ func (l *Lot) order(r *roster.Roster, x *Supply, rest map[civil.Date]int) (short
 		wants *= 1 + x.Margin
 		if x.besides() {
 			b := x.Plan.Supply.Besides.V
-			wants += UpTo((b.Low+b.High)/2/7, (b.High-b.Low)/4/7*2.6457513110645907, 7*x.weeks, 0, youngChance)
+			wants += UpTo((b.Low+b.High)/2/7, (b.High-b.Low)/4/7*math.Sqrt(7), 7*x.weeks, 0, youngChance)
 		}
 		o.Number = Whole(wants)
 		if rest != nil {
@@ -198,13 +199,13 @@ func (l *Lot) order(r *roster.Roster, x *Supply, rest map[civil.Date]int) (short
 			x.Orders = append(x.Orders, o)
 			continue
 		}
-		if !l.Known && first0 && on >= 0 { // what is fed until then was ordered before
+		if !l.Known && beginning && on >= 0 { // what is fed until then was ordered before
 			l.From, l.Begin = on, Wanted(ints(l.Use[on:need]), x.Daily)
 		}
-		first0 = false
+		beginning = false
 		if on >= 0 && wants > 0 {
 			comes := bare * float64(gives) / wants // without the margin, which is for what dies
-			if l.Known && gives == o.Number && o.Short == 0 {
+			if l.Known && o.Short == 0 {
 				comes = max(comes, float64(o.Packing.Total)/(1+x.Margin))
 			}
 			l.arrive[on] += comes
