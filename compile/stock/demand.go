@@ -172,7 +172,7 @@ func broods(r *roster.Roster, l *life.Enclosure, lot func(plan.Prey) *Lot) {
 	}
 	for _, g := range l.Groups {
 		w := birth(g)
-		if w == nil || g.Count(r.Horizon.Now()) == 0 {
+		if w == nil || g.Count(r.Horizon.Now()) == 0 || counted(r, l, g) {
 			continue
 		}
 		mothers := max(1, min(g.Animals.Count.V.Females, g.Count(r.Horizon.Now())))
@@ -193,6 +193,12 @@ func broods(r *roster.Roster, l *life.Enclosure, lot func(plan.Prey) *Lot) {
 		x := lot(f.Menu()[0].V)
 		x.Broods = append(x.Broods, b)
 	}
+}
+
+// counted reports whether the young of a mother are there and somebody counted them: then their
+// meals stand in the roster.
+func counted(r *roster.Roster, l *life.Enclosure, mother *life.Group) bool {
+	return mother.Brood && slices.ContainsFunc(l.Groups, func(g *life.Group) bool { return g.Mother == mother && !g.Guessed && g.Count(r.Horizon.Now()) > 0 })
 }
 
 // birth is the window in which young of a group are born, or moult for the first time; nil for

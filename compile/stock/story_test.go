@@ -205,6 +205,9 @@ func TestOrderedIsEnough(t *testing.T) {
 				orders += len(x.Orders)
 				for i := range x.Orders {
 					enough(t, seed, r, l, x, &x.Orders[i])
+					if i > 0 && x.Orders[i-1].Deliver == x.Orders[i].Deliver {
+						t.Errorf("plan %d: two parcels on one day: %s; %s", seed, x.Words(&x.Orders[i-1]), x.Words(&x.Orders[i]))
+					}
 				}
 			}
 		}
@@ -311,6 +314,12 @@ func TestCultureForBrood(t *testing.T) {
 		culture := "culture \"for-young\" {\n  prey = \"" + l.Prey.String() + "\"\n  lead = \"19 days\"\n}\n"
 		again := compiled(t, planned.With(text+culture, "2026-11-01 mother mated\n"), today)
 		c := again.Stock.Lot(l.Prey).Cultures[0]
+		for line, told := range map[string]bool{"2027-01-02 mother born\n": true, "2027-01-02 mother born 20\n": false} {
+			born := compiled(t, planned.With(text+culture, "2026-11-01 mother mated\n"+line), today)
+			if l := born.Stock.Lot(l.Prey); l == nil || (len(l.Broods) > 0) != told {
+				t.Errorf("%syoung that are expected: %+v", line, l)
+			}
+		}
 		if c.Need != b.From || c.Latest != b.From-19 || len(c.Starts) == 0 || c.Starts[0] != max(c.Latest, today) || c.Rotation != (stock.Rotation{Every: 7, House: 5}) {
 			t.Errorf("%+v for %+v", c, b)
 		}

@@ -210,6 +210,12 @@ func (l *Lot) order(r *roster.Roster, x *Supply, rest map[civil.Date]int) (short
 			}
 			l.arrive[on] += comes
 		}
+		if n := len(x.Orders) - 1; n >= 0 && x.Orders[n].Deliver == o.Deliver && x.Orders[n].By == o.By && !x.Plan.Supply.Weekly.Set() {
+			p := &x.Orders[n] // one parcel
+			p.Last, p.Number, p.Late = o.Last, p.Number+o.Number, p.Late || o.Late
+			p.Packing = Packed(p.Number, sizes)
+			continue
+		}
 		o.Frost, o.Heat = x.frost(o.Deliver), x.heat(o.Deliver)
 		if !begun || o.Deliver >= h.Now() {
 			x.Orders = append(x.Orders, o)
