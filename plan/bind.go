@@ -43,7 +43,7 @@ func init() {
 		block  *schema.Block
 	}{
 		{About{}, schema.Collection}, {Room{}, schema.Room}, {Rack{}, schema.Rack}, {Keeper{}, schema.Keeper}, {Contact{}, schema.Contact},
-		{Round{}, schema.Round}, {Dates{}, schema.Dates}, {Away{}, schema.Away}, {Calendar{}, schema.Calendar}, {Deadline{}, schema.Deadline},
+		{Round{}, schema.Round}, {Rota{}, schema.Rota}, {Dates{}, schema.Dates}, {Away{}, schema.Away}, {Calendar{}, schema.Calendar}, {Deadline{}, schema.Deadline},
 		{Enclosure{}, schema.Enclosure}, {Template{}, schema.Template}, {Gone{}, schema.Gone},
 		{Seller{}, schema.Seller}, {Supply{}, schema.Supply}, {Tub{}, schema.Tub}, {Culture{}, schema.Culture},
 		{SpeciesSheet{}, schema.Species}, {TypeSheet{}, schema.Type}, {FeederSheet{}, schema.Feeder}, {Source{}, schema.Source},

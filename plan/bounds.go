@@ -49,6 +49,7 @@ func (r *resolver) bounds() {
 	bounded(r, &b.keepers, "keepers", 1_000)
 	bounded(r, &b.contacts, "contacts", 1_000)
 	bounded(r, &b.rounds, "rounds", 1_000)
+	bounded(r, &b.rotas, "rotas", 200)
 	bounded(r, &b.dates, "dates blocks", 1_000)
 	bounded(r, &b.aways, "absences", MaxAways)
 	bounded(r, &b.calendars, "calendars", 1_000)

@@ -69,7 +69,8 @@ type Collection struct {
 	Racks      []*Rack        // by name
 	Keepers    []*Keeper      // by name
 	Contacts   []*Contact     // by name
-	Rounds     []*Round       // by time of day, then name
+	Rounds     []*Round       // by time of day, then name; behind one with a rota its parts
+	Rotas      []*Rota        // by name
 	Dates      []*Dates       // by name
 	Aways      []*Away        // by first day
 	Calendars  []*Calendar    // by name
@@ -88,6 +89,8 @@ type Collection struct {
 	files      []*file             // in the order of their names
 	enclosures map[string]*Enclosure
 	rounds     map[string]*Round
+	rotas      map[string]*Rota
+	parted     map[parting][]*Round
 	keepers    map[string]*Keeper
 	rooms      map[string]*Room
 	racks      map[string]*Rack
@@ -256,6 +259,7 @@ type Round struct {
 	Title    Written[string]            `care:"title"`
 	Clock    Written[civil.Clock]       `care:"at"`
 	Keeper   Written[string]            `care:"keeper"`
+	Rota     Written[string]            `care:"rota"`
 	Within   Written[quantity.Quantity] `care:"within"`
 	Start    Written[quantity.Quantity] `care:"start"`
 	On       []Written[Day]             `care:"on"`
@@ -266,6 +270,21 @@ type Round struct {
 	Ticked   Written[bool]              `care:"ticked"`
 	Formerly Written[string]            `care:"formerly"`
 	Note     Written[string]            `care:"note"`
+
+	// Turns is the rota that it names, nil for none.
+	Turns *Rota
+	// Of is the round of which this is the part that the rota gives to Keeper, nil for a round
+	// itself: that has the days of its own keeper. By is then this keeper.
+	Of *Round
+	By *Keeper
+}
+
+// Whole returns the round as the plan writes it: of a part that of which it is one.
+func (r *Round) Whole() *Round {
+	if r.Of != nil {
+		return r.Of
+	}
+	return r
 }
 
 // Shown returns the title that people see.
@@ -279,7 +298,7 @@ func (r *Round) Shown() string {
 // Starts is how many minutes go by before anything is done in it.
 func (r *Round) Starts() int { return int(r.Start.V.Value) }
 
-// Daily reports whether the round is held every day.
+// Daily reports whether the round is held every day, whoever does it.
 func (r *Round) Daily() bool { return len(r.On) == 0 && len(r.NotOn) == 0 }
 
 // ListedElsewhere reports whether the round is worked from paper or at the terminal,

@@ -104,6 +104,7 @@ type blocks struct {
 	keepers    []*Keeper
 	contacts   []*Contact
 	rounds     []*Round
+	rotas      []*Rota
 	dates      []*Dates
 	aways      []*Away
 	gone       []*Gone
@@ -137,6 +138,8 @@ func (b *blocks) add(file []any) {
 			b.contacts = append(b.contacts, x)
 		case *Round:
 			b.rounds = append(b.rounds, x)
+		case *Rota:
+			b.rotas = append(b.rotas, x)
 		case *Dates:
 			b.dates = append(b.dates, x)
 		case *Away:

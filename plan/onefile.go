@@ -88,6 +88,7 @@ func (r *resolver) namesElsewhere() {
 	r.named("room", namesOf(c.Rooms), finding.Caution)
 	r.named("keeper", namesOf(c.Keepers), finding.Caution)
 	r.named("round", namesOf(c.Rounds), finding.Caution)
+	r.named("rota", namesOf(c.Rotas), finding.Caution)
 	r.named("calendar", namesOf(c.Calendars), finding.Error)
 	r.named("enclosure", append(namesOf(c.Enclosures), namesOf(c.Racks)...), finding.Caution)
 }

@@ -42,6 +42,9 @@ func (r *resolver) references(doubtful map[string]bool) {
 		}
 	}
 	for _, x := range c.Rounds {
+		if x.Of != nil {
+			continue // as the round of which it is a part
+		}
 		keeper(x.Keeper)
 		r.days(x.On, x.NotOn, x.AlsoOn)
 	}

@@ -54,6 +54,7 @@ func (r *resolver) resolve() {
 	c.Keepers, c.keepers = byName(r, r.blocks.keepers, "keeper")
 	c.Contacts, _ = byName(r, r.blocks.contacts, "contact")
 	c.Rounds, c.rounds = byName(r, r.blocks.rounds, "round")
+	c.Rotas, c.rotas = byName(r, r.blocks.rotas, "rota")
 	c.Dates, c.dates = byName(r, r.blocks.dates, "dates block")
 	c.Calendars, _ = byName(r, r.blocks.calendars, "calendar")
 	c.Deadlines, c.deadlines = byName(r, r.blocks.deadlines, "deadline")
@@ -70,6 +71,7 @@ func (r *resolver) resolve() {
 	slices.SortStableFunc(c.Rounds, func(a, b *Round) int {
 		return cmp.Or(cmp.Compare(a.Clock.V, b.Clock.V), cmp.Compare(a.Name.V, b.Name.V))
 	})
+	r.rotas()
 	slices.SortStableFunc(c.Aways, func(a, b *Away) int {
 		return cmp.Or(cmp.Compare(a.From.V, b.From.V), cmp.Compare(a.Name.V, b.Name.V))
 	})

@@ -117,10 +117,10 @@ var (
 		Source:  "the design of this program",
 		Instead: "Use the name suggested, or define it."}
 	ruleDatesUnnamed = &finding.Rule{ID: "dates-unnamed", Severity: finding.Caution,
-		Title:   "A dates block is named nowhere.",
-		Why:     "Whoever wrote it thinks that the rounds know of the holidays, and they do not.",
+		Title:   "A dates block or a rota is named nowhere.",
+		Why:     "Whoever wrote it thinks that the rounds know of the holidays, or of the weeks, and they do not.",
 		Source:  "the design of this program",
-		Instead: "Name it where days are listed: in `not_on`, `also_on` or `on` of a round or of care, or in `visits`."}
+		Instead: "Name dates where days are listed: in `not_on`, `also_on` or `on` of a round, of care or of a turn, or in `visits`; a rota in the rounds that go by it."}
 	ruleZone = &finding.Rule{ID: "time-zone", Severity: finding.Error,
 		Title:   "There is no such time zone, or it is none of a place.",
 		Why:     "Every time in the plan depends on it. Letters such as EST or BST and distances such as GMT+1 are the time of a part of the year, and some are used in several countries: taken as they are, every round is an hour off for months. So nothing is put in their place.",

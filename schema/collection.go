@@ -163,6 +163,7 @@ var Round = &Block{
 		titleAttr,
 		{Name: "at", Kind: Clock, Required: true, Doc: "When the round begins. Not between 00:00 and 03:59: calendars disagree about hours that a clock change leaves out or repeats.", Example: `"19:30"`},
 		{Name: "keeper", Kind: Ref, Ref: "keeper", Doc: "Who does it.", Example: `"lead"`},
+		{Name: "rota", Kind: Ref, Ref: "rota", Doc: "The rota by which others have some of its days. All other days are those of its keeper.", Example: `"weekends"`},
 		{Name: "within", Kind: Quantity, Dimension: quantity.Duration, Band: inADay, Default: "60 min", Doc: "How long it may take; the length of the calendar entry.", Example: `"60 min"`},
 		{Name: "start", Kind: Quantity, Dimension: quantity.Duration, In: []quantity.Unit{quantity.Minutes}, Band: inADay, Default: "none", Doc: "What it takes before anything is done: getting things ready, washing hands. It counts once a round and day, and for each who does some of it. 10 min are common practice, no source.", Example: `"10 min"`},
 		{Name: "on", Kind: On, Ref: "dates", Default: "every day", Doc: "The days on which there is a round.", Example: `["mon to fri"]`},
@@ -174,6 +175,34 @@ var Round = &Block{
 		formerlyAttr, noteAttr,
 	},
 }
+
+// Rota says which days are whose.
+var Rota = &Block{
+	Name: "rota", Label: "name", Once: true,
+	Doc:     "Which days are whose, said once for all rounds that go by it (`rota` in a round). Days that no turn has are those of the round's own keeper, so that none is nobody's. A turn with dates goes before one with days of the week, of two with dates the one that stands last: so a swap is one line.",
+	Example: "rota \"weekends\" {\n  week_a = \"2026-11-30\"\n\n  turn \"relief\" {\n    on    = [\"sat\", \"sun\"]\n    weeks = \"b\"\n  }\n\n  turn \"relief\" { on = [\"2026-12-05\"] }\n}\n\nround \"evening\" {\n  at     = \"19:30\"\n  keeper = \"lead\"\n  rota   = \"weekends\"\n}",
+	Attrs: []Attr{
+		titleAttr,
+		{Name: "week_a", Kind: Date, Doc: "Any day of a week a, where turns have weeks: the next one is b, and so on to the last letter that a turn has, and then a again. A week begins as the collection says.", Example: `"2026-11-30"`},
+		noteAttr,
+	},
+	Blocks: []*Block{RotaTurn},
+}
+
+// RotaTurn is whose some days of a rota are.
+var RotaTurn = &Block{
+	Name: "turn", Label: "keeper", Names: "keeper",
+	Doc:     "Days on which a keeper does the rounds of the rota, as their own. Whoever is away then has a stand-in by their `away` block, as ever.",
+	Example: "turn \"relief\" {\n  on    = [\"sat\", \"sun\"]\n  weeks = \"b\"\n}",
+	Attrs: []Attr{
+		{Name: "on", Kind: On, Ref: "dates", Required: true, Doc: "The days.", Example: `["sat", "sun"]`},
+		{Name: "weeks", Kind: Words, Choices: RotaWeeks, Default: "every week", Doc: "In which weeks of the rota.", Example: `"b"`},
+		noteAttr,
+	},
+}
+
+// RotaWeeks are the weeks of a rota, in their order.
+var RotaWeeks = choices("a", "the week of week_a", "b", "the one after", "c", "the third", "d", "the fourth", "e", "the fifth", "f", "the sixth")
 
 // Dates are days that are said once and named where they are needed.
 var Dates = &Block{

@@ -141,7 +141,7 @@ var Plan = &Block{
 	Name: "plan",
 	Doc:  "What may stand in a file whose name ends in `.care.hcl`. The files of a collection are read together, in any order and any folders.",
 	Blocks: []*Block{
-		Collection, Room, Keeper, Contact, Round, Dates, Away, Calendar, Deadline,
+		Collection, Room, Keeper, Contact, Round, Rota, Dates, Away, Calendar, Deadline,
 		Enclosure, Template, Rack, Gone,
 		Seller, Supply, Tub, Culture,
 		Species, Type, Feeder, Source,

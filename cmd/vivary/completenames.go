@@ -262,7 +262,7 @@ func (a *typing) keepers() (all []offer) {
 }
 
 func (a *typing) rounds() (all []offer) {
-	for _, r := range a.plan().Rounds {
+	for _, r := range plan.Wholes(a.plan().Rounds) {
 		all = append(all, offer{r.Name.V, r.Title.V})
 	}
 	return all

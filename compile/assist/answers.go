@@ -20,6 +20,7 @@ var sorts = map[string]struct {
 	"room":           {"rooms", nil, 6},
 	"keeper":         {"keepers", nil, 8},
 	"away":           {"keepers", nil, 8},
+	"rota":           {"rotas", nil, 5},
 	"type":           {"types", []string{""}, 6},
 	"feeder":         {"feeders", []string{"", "Hazards", "Who is fed it"}, 3},
 	"source":         {"sources", nil, 6},

@@ -4,6 +4,7 @@ import (
 	"strings"
 	"time"
 
+	"vivary/plan"
 	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/wording"
@@ -98,7 +99,7 @@ func (p *Page) times(v *valued) {
 			all = append(all, [2]string{"1 " + strings.ToLower(m.String()[:3]), "the first of " + m.String()})
 		}
 	case schema.Clock, schema.Clocks:
-		for _, r := range p.Result.Plan.Rounds {
+		for _, r := range plan.Wholes(p.Result.Plan.Rounds) {
 			if r.Clock.Set() {
 				all = append(all, [2]string{wording.Clock(r.Clock.V, p.Result.Plan.Units), "the time of the " + r.Shown()})
 			}

@@ -54,6 +54,7 @@ func init() {
 		"seller":         sellers,
 		"round":          roundNames,
 		"dates":          datesNames,
+		"rota":           rotaNames,
 		"template":       templates,
 		"enclosure":      enclosures,
 		"calendar":       calendars,
@@ -108,7 +109,7 @@ func keepers(p *Page, _ *where) (all []name) {
 }
 
 func roundNames(p *Page, _ *where) (all []name) {
-	for _, r := range p.Result.Plan.Rounds {
+	for _, r := range plan.Wholes(p.Result.Plan.Rounds) {
 		if !r.At.Written() {
 			continue // one that was made
 		}
@@ -128,6 +129,19 @@ func datesNames(p *Page, _ *where) (all []name) {
 			days = append(days, x.V.String())
 		}
 		all = append(all, name{name: d.Name.V, detail: strings.Join(days, ", "), kind: KindName})
+	}
+	return all
+}
+
+func rotaNames(p *Page, _ *where) (all []name) {
+	for _, x := range p.Result.Plan.Rotas {
+		var who []string
+		for _, t := range x.Turns {
+			if !slices.Contains(who, t.Name.V) {
+				who = append(who, t.Name.V)
+			}
+		}
+		all = append(all, name{name: x.Name.V, detail: strings.Join(who, ", "), doc: x.Note.V, kind: KindName})
 	}
 	return all
 }

@@ -28,7 +28,7 @@ var soundBox = []struct{ head, text string }{
 
 // outer are the blocks that stand outside of enclosures. A species, a room or a
 // template inside of one is an attribute.
-var outer = []string{"collection", "room", "rack", "keeper", "contact", "round", "away", "calendar", "dates", "deadline", "enclosure", "gone", "seller", "supply", "tub", "culture", "template", "species", "type", "feeder", "source"}
+var outer = []string{"collection", "room", "rack", "keeper", "contact", "round", "rota", "away", "calendar", "dates", "deadline", "enclosure", "gone", "seller", "supply", "tub", "culture", "template", "species", "type", "feeder", "source"}
 
 // Example makes a whole plan, and a log, of an example of a rule: see Splice.
 func Example(fragment string) (plan, log string) {

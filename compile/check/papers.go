@@ -93,7 +93,7 @@ func identityClash(r *Rule, c *Collection) {
 			clash(c, r, "group ", e.Box(), len(e.Animals), func(i int) claim { return claim{e.Animals[i].Formerly, e.Animals[i].Name} })
 		}
 	}
-	rounds, calendars := c.Plan.Rounds, c.Plan.Calendars
+	rounds, calendars := plan.Wholes(c.Plan.Rounds), c.Plan.Calendars
 	clash(c, r, "round ", finding.Box{}, len(rounds), func(i int) claim { return claim{rounds[i].Formerly, rounds[i].Name} })
 	clash(c, r, "calendar ", finding.Box{}, len(calendars), func(i int) claim { return claim{calendars[i].Formerly, calendars[i].Name} })
 }

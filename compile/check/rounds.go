@@ -34,7 +34,7 @@ const seldom = 14
 func Seldom(days int, h horizon.Horizon) bool { return days*seldom <= h.Ahead() }
 
 func roundLong(r *Rule, c *Collection) {
-	for _, x := range c.Plan.Rounds {
+	for _, x := range plan.Wholes(c.Plan.Rounds) {
 		if !x.Within.Set() {
 			continue
 		}
@@ -82,7 +82,7 @@ func (c *Collection) minutes(x *plan.Round) []int {
 	if c.took == nil {
 		c.took = map[*plan.Round]walked{}
 	}
-	all := c.Roster.In[x]
+	all := c.Roster.InAll(x)
 	w, known := c.before[x]
 	if !known || !slices.Equal(w.entries, all) {
 		w = walked{all, c.worked(all)}
@@ -134,14 +134,16 @@ func sameLook(before []*roster.Entry, e *roster.Entry) *roster.Entry {
 const perBox = 180
 
 func roundCrowded(r *Rule, c *Collection) {
+	said := map[*plan.Round]bool{}
 	for _, x := range c.Roster.Rounds {
-		if boxes(c.Roster.In[x])*perBox <= rounds.MaxText {
+		if boxes(c.Roster.In[x])*perBox <= rounds.MaxText || said[x.Whole()] {
 			continue
 		}
 		on, bytes, ok := rounds.New(c.Roster, x, c.Roster.Picks(x, "")).TooLong()
 		if !ok {
 			continue
 		}
+		said[x.Whole()] = true
 		c.Add(finding.Finding{Rule: &r.Rule, At: x.At, Source: r.Source,
 			Text:  "what stands in the " + x.Shown() + " on " + c.Horizon.Date(on).Words() + " takes " + strconv.Itoa(bytes) + " bytes",
 			Limit: strconv.Itoa(rounds.MaxText) + " bytes in an entry",

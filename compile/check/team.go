@@ -18,7 +18,7 @@ import (
 // what waits for the second is not done alone. Where it waits for longer than a need may,
 // the proof refuses, and this is said beneath.
 func twoPeople(r *Rule, c *Collection) {
-	for _, x := range c.Plan.Rounds {
+	for _, x := range plan.Wholes(c.Plan.Rounds) {
 		if !x.People.Set() || x.People.V < 2 {
 			continue
 		}
@@ -52,7 +52,7 @@ type few struct {
 // tooFew gathers the days on which care of a round is left undone for want of people.
 func (c *Collection) tooFew(x *plan.Round) []*few {
 	var out []*few
-	for _, e := range c.Roster.In[x] {
+	for _, e := range c.Roster.InAll(x) {
 		if e.After != 0 {
 			continue // it goes with a meal
 		}

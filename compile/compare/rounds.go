@@ -22,7 +22,7 @@ type Walk struct {
 // rounds compares the rounds of the plans.
 func (r *Report) rounds() {
 	was := map[string]*plan.Round{}
-	for _, x := range r.Was.Plan.Rounds {
+	for _, x := range plan.Wholes(r.Was.Plan.Rounds) {
 		was[identity.Round(x)] = x
 	}
 	add := func(o, x *plan.Round) {
@@ -46,12 +46,12 @@ func (r *Report) rounds() {
 		}
 		r.Rounds = append(r.Rounds, w)
 	}
-	for _, x := range r.Is.Plan.Rounds {
+	for _, x := range plan.Wholes(r.Is.Plan.Rounds) {
 		id := identity.Round(x)
 		add(was[id], x)
 		delete(was, id)
 	}
-	for _, x := range r.Was.Plan.Rounds {
+	for _, x := range plan.Wholes(r.Was.Plan.Rounds) {
 		if was[identity.Round(x)] == x {
 			add(x, nil)
 		}
@@ -71,6 +71,18 @@ func told(r *compile.Result, x *plan.Round, keeper func(*plan.Collection, string
 	}
 	if x.Keeper.Set() {
 		parts = append(parts, keeper(r.Plan, x.Keeper.V))
+	}
+	if x.Turns != nil {
+		var names []string
+		for _, part := range r.Roster.Parts(x) {
+			if part.Of != nil {
+				names = append(names, keeper(r.Plan, part.Keeper.V))
+			}
+		}
+		slices.Sort(names)
+		if len(names) > 0 {
+			parts = append(parts, "by its rota "+wording.And(names)+" on their days")
+		}
 	}
 	if x.Within.Set() {
 		parts = append(parts, "within "+x.Within.V.String())

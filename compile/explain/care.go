@@ -73,6 +73,25 @@ func caresOf(r *compile.Result, word string) []care {
 	return kind
 }
 
+// turns parts cares into those that are one to a keeper: what is done in one round by one after
+// the other, as a rota says. The first of each is that of the round's own keeper.
+func turns(all []care) (out [][]care) {
+	for _, x := range all {
+		k := slices.IndexFunc(out, func(o []care) bool { return x.turnOf(o[0]) })
+		if k < 0 {
+			k, out = len(out), append(out, nil)
+		}
+		out[k] = append(out[k], x)
+	}
+	return out
+}
+
+// turnOf reports whether a care is another one that somebody else does on other days.
+func (c care) turnOf(o care) bool {
+	x, y := c.series(), o.series()
+	return x != y && x.Round.Turns != nil && x.Round.Whole() == y.Round.Whole() && x.Life == y.Life && x.Group == y.Group && x.Name == y.Name && x.Kind == y.Kind && x.Stage == y.Stage && x.Origin == y.Origin
+}
+
 // servedBy reports whether a word means an enclosure that has this care of its rack.
 func servedBy(s *roster.Entry, enclosure string) bool {
 	return s.Rack != nil && slices.ContainsFunc(s.Rack.Plan.Enclosures, func(e *plan.Enclosure) bool { return means(enclosure, e.Name.V, e.Shown()) })
@@ -113,6 +132,10 @@ func listCares(r *compile.Result) []Line {
 	for _, x := range cares(r) {
 		at := " at " + wording.Clock(x.series().At(), r.Plan.Units)
 		if n := len(out); n > 0 && out[n-1].Name == x.name() {
+			if x.series().Round.Of != nil {
+				days.Union(x.series().Days)
+				continue // somebody else's days of one that stands there
+			}
 			out[n-1].Text += strings.TrimRight(joined(days, x.series()), " ") + at
 			days.Union(x.series().Days)
 			continue
@@ -125,13 +148,23 @@ func listCares(r *compile.Result) []Line {
 
 func explainCare(r *compile.Result, word string) []Answer {
 	var out []Answer
-	for _, x := range caresOf(r, word) {
-		s := x.series()
+	for _, same := range turns(caresOf(r, word)) {
+		x := same[0]
+		s, days := x.series(), x.series().Days
 		lines := []Line{{Text: s.Task + prey(s)}, {Text: s.Words() + " at " + wording.Clock(s.At(), r.Plan.Units) + ", " + s.Round.Shown() + by(r, s.Keeper)}, {Text: origin(r, s)}}
+		if len(same) > 1 {
+			var others []string
+			days = days.Clone()
+			for _, o := range same[1:] {
+				days.Union(o.series().Days)
+				others = append(others, person(r, o.series().Keeper))
+			}
+			lines = append(lines, Line{Text: "By the rota " + s.Round.Turns.Name.V + " others do it on their days: " + wording.And(others)})
+		}
 		if n := s.Kind.Needs; n != nil {
 			lines = append(lines, Line{Text: "It meets the need " + n.Name + "."})
 		}
-		lines = append(lines, Line{Text: takes(r, s)}, Line{Text: "Next: " + coming(r, s.Days, 5)})
+		lines = append(lines, Line{Text: takes(r, s)}, Line{Text: "Next: " + coming(r, days, 5)})
 		out = append(out, Answer{Title: x.title(), Written: timed(s), Parts: []Part{{Lines: lines}}})
 	}
 	return out

@@ -211,7 +211,9 @@ func careLines(care []roster.Entry, r *compile.Result) []Line {
 		}
 		times, days := wording.Clock(s.At(), s.Plan().Units), s.Days.Clone()
 		for j := k + 1; j < len(care) && again(&care[j], s); j++ {
-			times += joined(days, &care[j]) + wording.Clock(care[j].At(), s.Plan().Units)
+			if care[j].Round.Of == nil { // else it is done by another on another day, at that time
+				times += joined(days, &care[j]) + wording.Clock(care[j].At(), s.Plan().Units)
+			}
 			days.Union(care[j].Days)
 		}
 		out = append(out, Line{Name: s.Name, Text: s.Words() + " at " + times + "; next " + coming(r, days, 1), Under: []string{origin(r, s)}})

@@ -59,6 +59,7 @@ var Topics = []*Topic{
 	{Name: "racks", list: listRacks, of: explainRack},
 	{Name: "cares", list: listCares, of: explainCare},
 	{Name: "rounds", list: listRounds, of: explainRound},
+	{Name: "rotas", list: listRotas, of: explainRota},
 	{Name: "rooms", list: listRooms, of: explainRoom},
 	{Name: "keepers", list: listKeepers, of: explainKeeper},
 	{Name: "deadlines", list: listDeadlines, of: explainDeadline},
@@ -117,7 +118,8 @@ func As(r *compile.Result, sort, word string) []Answer {
 // where there is no such care.
 func On(r *compile.Result, care string, d civil.Date) []Answer {
 	var out []Answer
-	for _, x := range caresOf(r, care) {
+	for _, same := range turns(caresOf(r, care)) {
+		x := whose(r, same, d)
 		s := x.series()
 		from := timed(s)
 		if i, in := r.Horizon.Index(d); in {
@@ -128,6 +130,17 @@ func On(r *compile.Result, care string, d civil.Date) []Answer {
 		}}}})
 	}
 	return out
+}
+
+// whose is that of some cares which is done on a day by whose turn it is.
+func whose(r *compile.Result, same []care, d civil.Date) care {
+	i, in := r.Horizon.Index(d)
+	for _, x := range same {
+		if held := r.Roster.HeldOn(x.series().Round); in && len(same) > 1 && held.Has(i) {
+			return x
+		}
+	}
+	return same[0]
 }
 
 // Index says what can be explained: how much of each sort, and a few of them.

@@ -16,6 +16,14 @@ import (
 
 // house are dates of a house and its feeder animals.
 const house = `
+keeper "weekend" {
+}
+rota "free-weekends" {
+  turn "weekend" {
+    on = ["sat"]
+  }
+}
+
 deadline "dwa-licence" {
   kind   = "licence"
   by     = "2028-02-28"

@@ -5,7 +5,6 @@ import (
 	"slices"
 
 	"vivary/compile"
-	"vivary/compile/horizon"
 	"vivary/compile/life"
 	"vivary/compile/prove"
 	"vivary/compile/roster"
@@ -126,13 +125,13 @@ func GlanceRound(r *compile.Result, name string) []Answer {
 		if x.Name.V != name {
 			continue
 		}
-		var days horizon.Days
+		days := r.Horizon.New()
 		stops := map[*life.Enclosure]bool{}
-		for k, e := range r.Roster.In[x] {
-			if stops[e.Life] = true; k == 0 {
-				days = e.Days.Clone()
+		for _, part := range r.Roster.Parts(x) {
+			for _, e := range r.Roster.In[part] {
+				stops[e.Life] = true
+				days.Union(e.Days)
 			}
-			days.Union(e.Days)
 		}
 		lines := append(roundHead(r, x), Line{Text: "It passes " + wording.Count(len(stops), "enclosure", "enclosures")})
 		if len(stops) > 0 {

@@ -1,6 +1,7 @@
 package explain
 
 import (
+	"slices"
 	"strings"
 
 	"vivary/compile"
@@ -35,6 +36,7 @@ func explainKeeper(r *compile.Result, word string) []Answer {
 		if rounds := doneBy(r, k); len(rounds) > 0 {
 			first = append(first, Line{Text: "Does the " + wording.And(rounds)})
 		}
+		first = append(first, plainly(turnsOf(r, k))...)
 		first = append(first, plainly(awayOf(r, k))...)
 		if k.Note.Set() {
 			first = append(first, Line{Text: k.Note.V})
@@ -51,11 +53,21 @@ func doneBy(r *compile.Result, k *plan.Keeper) (names []string) {
 		return nil
 	}
 	for _, x := range r.Roster.Rounds {
-		if keeper(r, x) == k.Name.V {
+		if x.Of == nil && keeper(r, x) == k.Name.V {
 			names = append(names, x.Shown()+" at "+wording.Clock(x.Clock.V, r.Plan.Units))
 		}
 	}
 	return names
+}
+
+// turnsOf says on whose rotas a keeper has days.
+func turnsOf(r *compile.Result, k *plan.Keeper) (out []string) {
+	for _, x := range r.Plan.Rotas {
+		if slices.ContainsFunc(x.Turns, func(t *plan.RotaTurn) bool { return t.Name.V == k.Name.V }) {
+			out = append(out, "Has days by the rota "+x.Name.V)
+		}
+	}
+	return out
 }
 
 // awayOf says when a keeper is away, and for whom they stand in.

@@ -23,7 +23,7 @@ func listRounds(r *compile.Result) []Line {
 		return nil
 	}
 	var out []Line
-	for _, x := range r.Roster.Rounds {
+	for _, x := range plan.Wholes(r.Roster.Rounds) {
 		out = append(out, Line{Name: x.Name.V, Text: x.Shown() + " at " + wording.Clock(x.Clock.V, r.Plan.Units)})
 	}
 	return out
@@ -34,7 +34,7 @@ func explainRound(r *compile.Result, word string) []Answer {
 		return nil
 	}
 	var out []Answer
-	for _, x := range r.Roster.Rounds {
+	for _, x := range plan.Wholes(r.Roster.Rounds) {
 		if means(word, x.Name.V, x.Shown()) {
 			out = append(out, round(r, x))
 		}
@@ -96,8 +96,21 @@ func who(r *compile.Result, x *plan.Round) string {
 	if k := keeper(r, x); k != "" {
 		out = person(r, k)
 	}
+	if others := byRota(r, x); len(others) > 0 {
+		out += "; by the rota " + x.Turns.Name.V + " on their days " + wording.And(others)
+	}
 	if x.People.Set() {
 		out += ", " + strconv.Itoa(x.People.V) + " people"
+	}
+	return out
+}
+
+// byRota are those who have a day of a round by its rota, beside its keeper.
+func byRota(r *compile.Result, x *plan.Round) (out []string) {
+	for _, part := range r.Roster.Parts(x) {
+		if part.Of != nil {
+			out = append(out, person(r, part.Keeper.V))
+		}
 	}
 	return out
 }
@@ -135,7 +148,7 @@ func Absence(r *compile.Result, a *plan.Away) string {
 // the same care stand together.
 func passed(r *compile.Result, x *plan.Round) []Line {
 	var g gather
-	all := r.Roster.In[x]
+	all := r.Roster.In[r.Roster.Parts(x)[0]] // its other parts pass the same
 	for i := 0; i < len(all); {
 		var kinds []string
 		k := i
@@ -187,12 +200,14 @@ func meant(x *plan.Round) string {
 // lengths returns the minutes of the round on each day from today on, 0 where nothing
 // is done.
 func lengths(r *compile.Result, x *plan.Round) []int {
-	walk := rounds.New(r.Roster, x, r.Roster.Picks(x, ""))
 	out := make([]int, r.Horizon.Ahead())
-	for d := range out {
-		if i := r.Horizon.Today + d; walk.Days.Has(i) {
-			s := walk.On(i)
-			out[d] = max(1, s.Minutes)
+	for _, part := range r.Roster.Parts(x) {
+		walk := rounds.New(r.Roster, part, r.Roster.Picks(part, ""))
+		for d := range out {
+			if i := r.Horizon.Today + d; walk.Days.Has(i) {
+				s := walk.On(i)
+				out[d] = max(1, s.Minutes)
+			}
 		}
 	}
 	return out

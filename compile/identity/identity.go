@@ -41,9 +41,12 @@ func OfTask(e *plan.Enclosure, name string) Identity {
 	return Identity{Enclosure: Enclosure(e), Care: name}
 }
 
-// In is the identity of a care in one of its rounds.
+// In is the identity of a care in one of its rounds, or in a part of one.
 func (id Identity) In(r *plan.Round) Identity {
 	id.Round = Round(r)
+	if r.By != nil {
+		id.Round += "/" + Keeper(r.By)
+	}
 	return id
 }
 
@@ -81,7 +84,7 @@ func Enclosure(e *plan.Enclosure) string { return first(e.Name, e.Formerly) }
 // Animals is the first name of an animals block.
 func Animals(a *plan.Animals) string { return first(a.Name, a.Formerly) }
 
-// Round is the first name of a round.
+// Round is the first name of a round. The parts of a round share no day, and are one round.
 func Round(r *plan.Round) string { return first(r.Name, r.Formerly) }
 
 // Keeper is the first name of a keeper.

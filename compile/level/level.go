@@ -188,7 +188,7 @@ func measures(r *compile.Result, moved map[Key]bool) (out []Measure) {
 			add(Measure{Keeper: k, Cap: minutes(k.Budget.V)}, work[k.Name.V])
 		}
 	}
-	for _, x := range r.Plan.Rounds {
+	for _, x := range plan.Wholes(r.Plan.Rounds) {
 		if x.Within.Set() {
 			m := Measure{Round: x, Cap: minutes(x.Within.V) * max(1, x.People.V)}
 			if days := r.Minutes(x); days != nil {
@@ -262,7 +262,7 @@ func (m *Measure) large(r *compile.Result, x *care) bool {
 // does reports whether an entry is done by this one of the people, or in this round.
 func (m *Measure) does(r *compile.Result, e *roster.Entry, d int) bool {
 	if m.Round != nil {
-		return e.Round == m.Round
+		return e.Round.Whole() == m.Round
 	}
 	who, there := r.Roster.Doer(e, d)
 	return there && who == m.Keeper.Name.V

@@ -89,7 +89,7 @@ func newLoads(r *compile.Result) *loads {
 		}
 		l.who[who] = add(work[who], limit)
 	}
-	for _, x := range r.Plan.Rounds {
+	for _, x := range plan.Wholes(r.Plan.Rounds) {
 		if days := r.Minutes(x); x.Within.Set() && days != nil {
 			limit := minutes(x.Within.V) * max(1, x.People.V)
 			if seldom(r, days, limit) {

@@ -34,7 +34,7 @@ func Lenses(r *compile.Result, id source.ID) []Note {
 	l := &lenses{r: r, id: id, ticks: r.Roster.Ticks()}
 	l.boxes()
 	l.racks()
-	for _, x := range r.Plan.Rounds {
+	for _, x := range plan.Wholes(r.Plan.Rounds) {
 		l.add(&x.Head, l.round(x))
 	}
 	for _, k := range r.Plan.Keepers {

@@ -18,11 +18,16 @@ func (l *lenses) round(x *plan.Round) (parts []string) {
 	switch {
 	case x.Unread:
 		return nil
-	case len(l.r.Roster.In[x]) == 0:
+	case !slices.ContainsFunc(l.r.Roster.Parts(x), func(p *plan.Round) bool { return len(l.r.Roster.In[p]) > 0 }):
 		return []string{"nothing is done in it"}
 	}
 	if who := x.Keeper.Or(l.r.Roster.People.Only); who != "" {
-		parts = append(parts, person(l.r, who))
+		if x.Turns != nil {
+			who = person(l.r, who) + " and others by the rota " + x.Turns.Name.V
+		} else {
+			who = person(l.r, who)
+		}
+		parts = append(parts, who)
 	}
 	if minutes := l.r.Minutes(x); x.Within.Set() && minutes != nil {
 		at := l.r.Horizon.Today
@@ -34,8 +39,10 @@ func (l *lenses) round(x *plan.Round) (parts []string) {
 		parts = append(parts, fmt.Sprintf("about %d min on its longest day, %s, of %d", minutes[at], day(l.r, l.r.Horizon.Date(at)), int(x.Within.V.Value)*max(1, x.People.V)))
 	}
 	days := l.r.Horizon.New()
-	for _, e := range l.r.Roster.In[x] {
-		days.Union(e.Days)
+	for _, part := range l.r.Roster.Parts(x) {
+		for _, e := range l.r.Roster.In[part] {
+			days.Union(e.Days)
+		}
 	}
 	if d := days.Next(l.r.Horizon.Today); d > l.r.Horizon.Today+1 {
 		parts = append(parts, "next: "+day(l.r, l.r.Horizon.Date(d)))

@@ -22,7 +22,7 @@ func (b *builder) catchUp(e *Entry) {
 		return
 	}
 	at := b.firstThere(e, max(b.Horizon.Today, last+1))
-	if at < 0 || b.forbidden(e, at) {
+	if at < 0 || !b.on(e, at) || b.forbidden(e, at) {
 		return
 	}
 	c := Cause{Why: CaughtUp, At: e.Origin, Last: b.lastDone(e, last)}
@@ -37,6 +37,11 @@ func (b *builder) catchUp(e *Entry) {
 // today.
 func (b *builder) stoodSince(e *Entry, i int) bool {
 	since := func(k int) bool { return k > i && k < b.Horizon.Today }
+	for k := i + 1; len(e.others) > 0 && k < b.Horizon.Today; k++ {
+		if d := b.Horizon.Date(k); !b.on(e, k) && b.elsewhere(e, k) && e.Planned(d) && !slices.Contains(b.life.Skipped[e.ID.Care], d) {
+			return true // whoever had that day did it
+		}
+	}
 	return since(e.Days.Last(b.Horizon.Today)) || e.isMeal() && slices.ContainsFunc(e.Group.Offered, func(at civil.Date) bool {
 		return since(b.attended(e, int(at-b.Horizon.From)))
 	})
@@ -48,11 +53,16 @@ func (b *builder) skip(e *Entry) int {
 	last := -1
 	for _, d := range b.life.Skipped[e.ID.Care] {
 		i, ok := b.Horizon.Index(d)
-		if !ok || i > b.Horizon.Today || !e.Days.Has(i) {
+		if !ok || i > b.Horizon.Today {
 			continue
 		}
-		b.take(e, Cause{Why: Skipped, At: e.Origin}, i)
-		last = max(last, i)
+		switch {
+		case e.Days.Has(i):
+			b.take(e, Cause{Why: Skipped, At: e.Origin}, i)
+			last = max(last, i)
+		case !b.on(e, i) && b.elsewhere(e, i) && e.Planned(d):
+			last = max(last, i) // whoever has the next day owes it
+		}
 	}
 	return last
 }
@@ -78,10 +88,14 @@ func (b *builder) forbidden(e *Entry, i int) bool {
 }
 
 // firstThere returns the first day from i on when the round is held and somebody is
-// there who does it; -1 for none.
+// there who does it, or another's in which it is done too; -1 for none.
 func (b *builder) firstThere(e *Entry, i int) int {
 	for ; i < b.Horizon.Days; i++ {
-		if !b.on(e, i) {
+		switch {
+		case b.on(e, i):
+		case b.elsewhere(e, i):
+			return i
+		default:
 			continue
 		}
 		if who, there := b.Doer(e, i); there && (who == e.Keeper || e.Kind.StandIn || e.Feeds()) && b.fit(e, i) {

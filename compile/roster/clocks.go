@@ -3,6 +3,7 @@ package roster
 import (
 	"time"
 
+	"vivary/plan"
 	"vivary/plan/finding"
 	"vivary/schema/civil"
 	"vivary/schema/wording"
@@ -33,7 +34,7 @@ func (s *Shared) clockChanges() (found []finding.Finding) {
 		// The wall clock shows the times between these two never, or twice.
 		from := end.UTC().Add(time.Duration(min(before, after)) * time.Second)
 		until := end.UTC().Add(time.Duration(max(before, after)) * time.Second)
-		for _, r := range s.Rounds {
+		for _, r := range plan.Wholes(s.Rounds) {
 			d := civil.FromTime(from)
 			for _, day := range []civil.Date{d, civil.FromTime(until)} {
 				y, m, n := day.YMD()

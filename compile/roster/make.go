@@ -63,7 +63,8 @@ func Share(c *plan.Collection, h horizon.Horizon, told Told) (*Shared, []finding
 	}
 	s.shows = newShows(s)
 	found = append(found, s.clockChanges()...)
-	return s, append(append(found, s.oddDates()...), s.takeTurns()...)
+	found = append(append(found, s.oddDates()...), s.takeTurns()...)
+	return s, append(found, s.twoTurns()...)
 }
 
 // SameRounds reports whether the rounds of two are the same, those among them that were
@@ -339,7 +340,7 @@ func (b *builder) add(one Entry) Entry {
 // that is part of it.
 func (b *builder) own(e *Entry) {
 	e.Keeper = b.keeperOf(e.Timing, e.Round)
-	if e.several && len(e.in) == 1 {
+	if len(e.in) == 1 && (e.several || e.Round.Of != nil) {
 		e.ID = e.ID.In(e.Round)
 	}
 }
@@ -364,5 +365,5 @@ func (b *builder) once(g *life.Group, t *life.Task, ask *life.Ask) {
 	e := Entry{ID: id, Life: b.life, Group: g, Name: t.Name, Kind: t.Kind, Task: t.Text,
 		Minutes: cmp.Or(t.Minutes, t.Kind.Minutes), High: t.High, Origin: t.At, Cited: t.Cited, Once: t, Ask: ask, Moved: true, making: &making{}}
 	all := b.rounds.usual(b.life.Plan)
-	b.inRounds(e, all, len(all) > 1, func(e Entry) { b.add(e) })
+	b.inRounds(e, all, len(plan.Wholes(all)) > 1, func(e Entry) { b.add(e) })
 }

@@ -63,7 +63,7 @@ func (b *builder) leftovers(base Entry, meals []Entry, all []*plan.Round) {
 		b.takenAs(f.Leftovers, leftoversOf, n, "whole days: leftovers are taken out in a round of another day than the meal")
 	}
 	if in := b.rounds.named(f.LookIn); len(in) > 0 {
-		all, apart = in, len(in) > 1
+		all, apart = in, len(plan.Wholes(in)) > 1
 	}
 	b.companion(base, meals, schema.KindLeftovers, leftoversAfter(f), all, apart)
 }

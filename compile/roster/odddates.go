@@ -91,7 +91,7 @@ func (s *Shared) oddDates() []finding.Finding {
 		s.over(&found, x.Name.V, "on", x.On)
 	}
 	for _, x := range s.Plan.Rounds {
-		if len(x.NotOn)+len(x.AlsoOn) == 0 {
+		if x.Of != nil || len(x.NotOn)+len(x.AlsoOn) == 0 {
 			continue
 		}
 		usual := usually(s.Plan, x, s.Horizon)
@@ -181,7 +181,7 @@ func (r *rounds) heldOrAll(x *plan.Round) horizon.Days {
 // sometimesTwice finds a care in several rounds that is done in two of them on some of its
 // days and in one on others, but for dates that are left out: which is meant is not known.
 func (b *builder) sometimesTwice(e *Entry, all []*plan.Round) {
-	if len(all) < 2 {
+	if all = plan.Wholes(all); len(all) < 2 {
 		return
 	}
 	h := b.Horizon

@@ -107,7 +107,7 @@ func (p *People) between(c *plan.Collection, h horizon.Horizon) {
 
 // named reports whether a round or a care is a keeper's own.
 func named(c *plan.Collection, keeper string) bool {
-	for _, r := range c.Rounds {
+	for _, r := range c.Rounds { // the parts of rotas among them
 		if r.Keeper.V == keeper {
 			return true
 		}

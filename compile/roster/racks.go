@@ -108,7 +108,7 @@ func (b *builder) shared(kind *schema.CareKind, wants []want) {
 	e := Entry{ID: id, Life: b.life, Rack: b.rack, Name: kind.OfRack, Kind: kind, Rules: rules, Task: kind.Phrase,
 		Minutes: b.minutes(nil, kind), Origin: origin, Cited: plan.Cited{Source: first.Source, Quality: first.Quality, Seen: first.Seen}, FromSheet: true, Timing: &first.Timing, making: &making{first: recur.MinDate, last: recur.MaxDate}}
 	all := b.rounds.usual(k.Stop)
-	b.inRounds(e, all, len(all) > 1, func(e Entry) { b.add(e) })
+	b.inRounds(e, all, len(plan.Wholes(all)) > 1, func(e Entry) { b.add(e) })
 }
 
 // RackOf returns the rack in which an enclosure stands, or nil.

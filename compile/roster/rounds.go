@@ -19,12 +19,13 @@ import (
 type rounds struct {
 	first   *plan.Round
 	byName  map[string]*plan.Round
+	parts   map[*plan.Round][]*plan.Round // of rounds with a rota: those of others than their keeper
 	byClock map[civil.Clock]*plan.Round
 	held    map[*plan.Round]horizon.Days // of rounds that are not held every day
 	s       *Shared
 }
 
-// heldOn returns the days on which a round is held, nil for every day.
+// heldOn returns the days on which a round is held, whoever does it, nil for every day.
 func heldOn(c *plan.Collection, x *plan.Round, h horizon.Horizon) horizon.Days {
 	if x.Daily() {
 		return nil
@@ -32,6 +33,22 @@ func heldOn(c *plan.Collection, x *plan.Round, h horizon.Horizon) horizon.Days {
 	out := usually(c, x, h)
 	out.Subtract(listed(c, x.NotOn, h))
 	out.Union(listed(c, x.AlsoOn, h))
+	return out
+}
+
+// Parts returns a round of the plan and, where it goes by a rota, those of its parts that have a
+// day at all: together they are the round.
+func (s *Shared) Parts(x *plan.Round) []*plan.Round { return s.rounds.with(x) }
+
+// InAll returns the entries of a round, whoever does them by its rota.
+func (r *Roster) InAll(x *plan.Round) []*Entry {
+	if x.Turns == nil {
+		return r.In[x]
+	}
+	var out []*Entry
+	for _, part := range r.Parts(x) {
+		out = append(out, r.In[part]...)
+	}
 	return out
 }
 
@@ -49,17 +66,47 @@ func usually(c *plan.Collection, x *plan.Round, h horizon.Horizon) horizon.Days 
 }
 
 func newRounds(s *Shared) *rounds {
-	r := &rounds{s: s, first: usualRound(s.Rounds), byName: map[string]*plan.Round{}, byClock: map[civil.Clock]*plan.Round{}, held: map[*plan.Round]horizon.Days{}}
+	r := &rounds{s: s, first: usualRound(s.Rounds), byName: map[string]*plan.Round{}, parts: map[*plan.Round][]*plan.Round{}, byClock: map[civil.Clock]*plan.Round{}, held: map[*plan.Round]horizon.Days{}}
+	shared := map[*plan.Rota]*shared{}
 	for _, x := range s.Rounds {
-		r.byName[x.Name.V] = x
-		if r.byClock[x.Clock.V] == nil && x.Daily() {
-			r.byClock[x.Clock.V] = x
+		if x.Of != nil {
+			r.parts[x.Of] = append(r.parts[x.Of], x)
+		} else {
+			r.byName[x.Name.V] = x
+			if r.byClock[x.Clock.V] == nil && x.Daily() {
+				r.byClock[x.Clock.V] = x
+			}
 		}
-		if held := heldOn(s.Plan, x, s.Horizon); held != nil {
+		held := heldOn(s.Plan, x, s.Horizon)
+		if x.Turns != nil {
+			if shared[x.Turns] == nil {
+				shared[x.Turns] = s.share(x.Turns)
+			}
+			held = shared[x.Turns].of(x, held, s.Horizon)
+		}
+		if held != nil {
 			r.held[x] = held
 		}
 	}
 	return r
+}
+
+// with returns a round with its parts: of those that a rota makes only the ones that have a
+// day at all.
+func (r *rounds) with(x *plan.Round) []*plan.Round {
+	if x.Turns == nil {
+		return []*plan.Round{x}
+	}
+	var out []*plan.Round
+	for _, part := range append([]*plan.Round{x}, r.parts[x]...) {
+		if !r.held[part].Empty() {
+			out = append(out, part)
+		}
+	}
+	if len(out) == 0 {
+		return []*plan.Round{x}
+	}
+	return out
 }
 
 // usualRound is the first round that is held every day, or the first of all.
@@ -114,12 +161,12 @@ func (r *rounds) of(e *plan.Enclosure, t *plan.Timing, clocks []civil.Clock) []*
 	}
 	for _, c := range t.Clocks {
 		if x := r.byClock[c.V]; x != nil {
-			out = append(out, x)
+			out = append(out, r.with(x)...)
 		}
 	}
 	for _, c := range clocks {
 		if x := r.byClock[c]; x != nil {
-			out = append(out, x)
+			out = append(out, r.with(x)...)
 		}
 	}
 	if len(out) == 0 {
@@ -139,15 +186,15 @@ func (r *rounds) usual(e *plan.Enclosure) []*plan.Round {
 			return out
 		}
 	}
-	return []*plan.Round{r.first}
+	return r.with(r.first)
 }
 
 // named returns the rounds that a list names, each once.
 func (r *rounds) named(list []plan.Written[string]) []*plan.Round {
 	var out []*plan.Round
 	for _, n := range list {
-		if x := r.byName[n.V]; x != nil && !slices.Contains(out, x) {
-			out = append(out, x)
+		if x := r.byName[n.V]; x != nil && !slices.ContainsFunc(out, func(o *plan.Round) bool { return o.Whole() == x }) {
+			out = append(out, r.with(x)...)
 		}
 	}
 	return out
@@ -166,7 +213,8 @@ func (b *builder) onRounds(e *Entry) {
 	if e.held == nil {
 		return
 	}
-	off := b.Horizon.New() // without a round
+	e.Moved = e.Moved || e.Round.Turns != nil // a rule does not tell whose turn it is
+	off := b.Horizon.New()                    // without a round
 	for i := e.Days.Next(0); i >= 0; i = e.Days.Next(i + 1) {
 		if e.held.Has(i) {
 			continue
@@ -178,7 +226,9 @@ func (b *builder) onRounds(e *Entry) {
 			continue
 		}
 		if to, ok := b.nearest(e, i); ok {
-			b.put(e, Cause{Why: Moved, At: c.At}, to)
+			if b.on(e, to) { // else whoever has that day does it
+				b.put(e, Cause{Why: Moved, At: c.At}, to)
+			}
 		} else if usual && i >= b.Horizon.Today && i < b.Horizon.Days-maxWindow {
 			off.Add(i)
 		}
@@ -196,7 +246,7 @@ func (b *builder) onRounds(e *Entry) {
 func (b *builder) unheld(e *Entry, i int) (c Cause, usual bool) {
 	date := b.Horizon.Date(i)
 	for _, x := range e.in {
-		if len(x.NotOn) > 0 && (len(x.On) == 0 || by(b.Plan, x.On, date) != nil) {
+		if by(b.Plan, x.NotOn, date) != nil && (len(x.On) == 0 || by(b.Plan, x.On, date) != nil) {
 			return b.cause(NoRound, x.NotOn, date), false
 		}
 	}
@@ -262,23 +312,30 @@ func interval(v quantity.Interval) int {
 	return maxWindow
 }
 
-// nearest returns the nearest day to i on which the round of an entry is held, the
-// earlier of two, within its window. What is looked for after a meal is not looked for
-// on its day. What the log brought waits for the next round, however far: before its day
-// it may harm, as a meal before fangs are hard does, and it must not be lost.
-func (b *builder) nearest(e *Entry, i int) (int, bool) {
+// nearest returns the nearest day to i on which the round of an entry is held, or that of others
+// who do the same, the earlier of two, within its window.
+// What is looked for after a meal is not looked for on its day. What the log brought waits for the
+// next round, however far: before its day it may harm, as a meal before fangs are hard does, and
+// it must not be lost.
+func (b *builder) nearest(e *Entry, i int) (to int, ok bool) {
 	if e.Once != nil {
-		to := e.held.Next(i)
-		return to, to >= 0
+		for to = i; to < b.Horizon.Days && !b.anyOn(e, to); to++ {
+		}
+		return to, to < b.Horizon.Days
 	}
 	for k := 1; k <= e.window(); k++ {
 		for _, to := range [2]int{i - k, i + k} {
-			if b.on(e, to) && (e.After <= 0 || to > i-e.After) {
+			if b.anyOn(e, to) && (e.After <= 0 || to > i-e.After) {
 				return to, true
 			}
 		}
 	}
 	return 0, false
+}
+
+// anyOn reports whether on day i a round is held in which an entry is done, by whomever.
+func (b *builder) anyOn(e *Entry, i int) bool {
+	return b.on(e, i) || i >= 0 && i < b.Horizon.Days && b.elsewhere(e, i)
 }
 
 // madeRound returns a round that nobody wrote.

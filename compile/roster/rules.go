@@ -8,7 +8,7 @@ import (
 
 // Rules are what can be found while series are made. Each example is the inside
 // of an enclosure of emperor scorpions that is otherwise sound.
-var Rules = []*finding.Rule{ruleNoTiming, ruleTwoTimings, ruleCron, ruleCronMeaning, ruleNeverHappens, ruleOffRound, ruleTwoRounds, ruleIdleDate, ruleOverDate, ruleOnceOnly, ruleWindow, ruleClockChange, ruleTwoCovers, ruleOneIdentity, ruleTooManySeries}
+var Rules = []*finding.Rule{ruleNoTiming, ruleTwoTimings, ruleCron, ruleCronMeaning, ruleNeverHappens, ruleOffRound, ruleTwoRounds, ruleIdleDate, ruleOverDate, ruleOnceOnly, ruleWindow, ruleClockChange, ruleTwoCovers, ruleTwoTurns, ruleOneIdentity, ruleTooManySeries}
 
 // Examples are what the rules are shown by, a file for each.
 //
@@ -81,6 +81,11 @@ var (
 		Why:     "Each thinks that the other comes, and nobody does.",
 		Source:  "the design of this program",
 		Instead: "Let absences that overlap have the same cover, or visits on different days."}
+	ruleTwoTurns = &finding.Rule{ID: "two-turns", Severity: finding.Error,
+		Title:   "Two people have the same day of a rota.",
+		Why:     "Each thinks that the other comes, and nobody does.",
+		Source:  "the design of this program",
+		Instead: "Other days for one of the turns, or weeks that differ. A turn with dates goes before one with days of the week."}
 	ruleOneIdentity = &finding.Rule{ID: "one-identity", Severity: finding.Error,
 		Title:   "Two things would be one and the same in every calendar.",
 		Why:     "A phone knows an entry by the names that things had first. Two of one name overwrite each other, and one is never shown.",

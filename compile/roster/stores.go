@@ -71,7 +71,7 @@ func (s *Shared) Store(p *plan.Store, l *life.Enclosure, chores []Chore, errands
 		if e.making == nil {
 			e.making = &making{}
 		}
-		b.inRounds(e, all, len(all) > 1, func(e Entry) { b.add(e) })
+		b.inRounds(e, all, len(plan.Wholes(all)) > 1, func(e Entry) { b.add(e) })
 	}
 	for i := range chores {
 		c := &chores[i]

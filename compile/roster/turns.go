@@ -55,7 +55,7 @@ func (b *builder) inRounds(e Entry, all []*plan.Round, several bool, use func(En
 
 // several reports whether a care has several rounds or times.
 func several(t *plan.Timing, all []*plan.Round) bool {
-	return len(all) > 1 || len(t.Round)+len(t.Clocks) > 1 || t.Cron.Set()
+	return len(plan.Wholes(all)) > 1 || len(t.Round)+len(t.Clocks) > 1 || t.Cron.Set()
 }
 
 // anyHeld returns the days on which one of some rounds is held, nil for every day.
@@ -85,7 +85,7 @@ func (b *builder) part(e Entry) {
 	for k, x := range e.in {
 		part := e
 		part.Round = x
-		if e.several {
+		if e.several || x.Of != nil {
 			part.ID = e.ID.In(x)
 		}
 		mine := b.days()
@@ -144,6 +144,9 @@ func (b *builder) cut(e *Entry, mine horizon.Days) (any bool) {
 	}
 	if e.Logged >= 0 && !mine.Has(e.Logged) {
 		e.Logged = -1
+	}
+	if e.Round.Turns != nil && !e.Moved {
+		e.whole, e.Moved = e.Rules, true
 	}
 	if len(e.Round.On) > 0 && !e.Moved {
 		e.whole = e.Rules

@@ -67,6 +67,12 @@ func prepare(s *roster.Roster, r *plan.Round, picks []roster.Pick, done func(*ro
 	}
 	out := lay(r, s.Horizon, g.places, g.items, g.holds)
 	out.ring = g.rings(picks)
+	if r.Turns != nil {
+		out.by = func(on int) string {
+			who, _ := s.People.Doer(r.Keeper.V, on)
+			return person(s, who)
+		}
+	}
 	return out
 }
 

@@ -88,6 +88,7 @@ type Round struct {
 	kinds    []*schema.CareKind // by rank
 	sections []section          // the rooms, then what is apart
 	ring     []Ring
+	by       func(on int) string // who does it where a rota says whose the day is, nil without one
 	ticked   []Tick
 	day      day
 }

@@ -119,6 +119,8 @@ func (r *Round) atMost(on int) int {
 //
 //	1 FIRST, feed 4, clean 2, 1 held · Evening round
 //	Look, water · Evening round
+//
+// Where a rota says whose the day is, who does it stands behind the round.
 func (r *Round) Summary(dst []byte, on int) []byte {
 	start := len(dst)
 	say := func(n int, word string) {
@@ -163,7 +165,11 @@ func (r *Round) Summary(dst []byte, on int) []byte {
 		dst[start] -= 'a' - 'A'
 	}
 	dst = append(dst, " · "...)
-	return append(dst, flat(r.Plan.Shown())...)
+	dst = append(dst, flat(r.Plan.Shown())...)
+	if r.by != nil {
+		dst = append(append(dst, ", "...), flat(r.by(on))...)
+	}
+	return dst
 }
 
 // other says how many there are of a kind that has no words of its own: by the first

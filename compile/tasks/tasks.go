@@ -232,6 +232,11 @@ type ticked struct {
 // find returns what a task of a day says; false where no round has such care any more.
 func (l *List) find(uid string, day civil.Date) (ticked, bool) {
 	for _, round := range l.r.Roster.Rounds {
+		if held := l.r.Roster.HeldOn(round); round.Turns != nil && held != nil {
+			if i, in := l.r.Horizon.Index(day); in && !held.Has(i) {
+				continue // somebody else's turn
+			}
+		}
 		t := ticked{round: round, asked: l.uid(day, round, "") == uid}
 		is := map[string]bool{"": false}
 		for _, e := range l.r.Roster.In[round] {

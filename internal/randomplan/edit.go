@@ -21,6 +21,14 @@ func (p *Plan) Edit() string {
 // edits return "" where there is nothing of that sort to change.
 var edits = []func(*Plan) string{
 	func(p *Plan) string {
+		if len(p.rotas) == 0 {
+			return ""
+		}
+		t := block("turn", pick(p, p.keepers).Name).set("on", list((p.Today + civil.Date(p.between(0, 30))).String()))
+		p.rotas[0].add(t)
+		return t.Name + " takes a day of the rota"
+	},
+	func(p *Plan) string {
 		r := pick(p, p.rounds)
 		r.text("at", pick(p, []string{"07:00", "11:00", "18:00", "20:45"}))
 		return "round " + r.Name + " begins at another time"

@@ -24,6 +24,7 @@ type Plan struct {
 	keepers   []*Block
 	rounds    []*Block
 	dates     []*Block
+	rotas     []*Block
 	inTurn    string // the rounds that take turns, as a list; "" for none
 	aways     []*Block
 	calendars []*Block
@@ -74,6 +75,7 @@ func New(seed uint64) *Plan {
 	p.absences()
 	p.views()
 	p.history()
+	p.shares()
 	return p
 }
 
@@ -106,7 +108,7 @@ func (p *Plan) Files(on civil.Date) map[string]string {
 func (p *Plan) Text() string {
 	var out strings.Builder
 	p.about.write(&out, "")
-	for _, blocks := range [][]*Block{p.rooms, p.racks, p.keepers, p.dates, p.rounds, p.aways, p.calendars, p.templates} {
+	for _, blocks := range [][]*Block{p.rooms, p.racks, p.keepers, p.dates, p.rotas, p.rounds, p.aways, p.calendars, p.templates} {
 		for _, b := range blocks {
 			b.write(&out, "")
 		}
