@@ -177,7 +177,7 @@ func (r *resolver) joinStores() {
 const mostLoss = 90
 
 // maxStores is how many cultures, tubs and supplies are read, and how many sellers.
-const maxStores = 1000
+const maxStores = 200
 
 // alsoCalled returns the enclosure or the rack of a name, or nil.
 func (r *resolver) alsoCalled(name string) *Head {

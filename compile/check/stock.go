@@ -91,7 +91,7 @@ func lineOf(l *stock.Lot) *plan.Store {
 func stockShort(r *Rule, c *Collection) {
 	for _, l := range c.lots() {
 		for _, x := range l.Supplies {
-			if at := x.Plan.From.Delivers; len(x.Orders) == 0 && l.Fed(c.Horizon) && !l.Known && len(at) > 0 {
+			if at := x.Plan.From.Delivers; len(x.Orders) == 0 && !x.Spare && l.Fed(c.Horizon) && !l.Known && len(at) > 0 {
 				c.Add(finding.Finding{Rule: &r.Rule, At: at[0].At, Source: r.Source, Text: "no delivery of " + l.Many() + " by " + x.Plan.From.Shown() + " comes in time for a meal of the coming year",
 					Write: "the days on which deliveries come, such as from tue to fri"})
 			}

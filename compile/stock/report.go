@@ -64,8 +64,8 @@ func (l *Lot) work(r *roster.Roster) {
 	l.reckon(r)
 	var rest map[civil.Date]int
 	for i, x := range l.Supplies {
-		if i > 0 && len(rest) == 0 {
-			break
+		if x.Spare = i > 0 && len(rest) == 0; x.Spare {
+			continue
 		}
 		rest = l.order(r, x, rest)
 	}

@@ -19,10 +19,12 @@ type Supply struct {
 	Daily  float64 // the share of what it brings that dies on a day
 	Margin float64 // a share
 	Gut    int     // days before a meal by which they have to be here
-	weeks  int     // for which an order is
-	sends  Carrier
-	frost  func(civil.Date) bool
-	heat   func(civil.Date) bool
+	// Spare says that those before it give all that is asked for, so that nothing is ordered here.
+	Spare bool
+	weeks int // for which an order is
+	sends Carrier
+	frost func(civil.Date) bool
+	heat  func(civil.Date) bool
 }
 
 // Order is one order.

@@ -46,6 +46,8 @@ var many = []struct{ name, before, unit, after string }{
 	{"rooms of one name", "", "room \"r\" {\n  temperature = \"18 to 22 C\"\n}\n", one},
 	{"rooms without a name", "", "room {}\n", one},
 	{"keepers", "", "keeper \"k#\" {}\n", one},
+	{"keepers with figures", "", "keeper \"k#\" {\n  week = \"8 h\"\n  rest = \"11 h\"\n  budget = \"60 min\"\n}\n", one},
+	{"rounds that take time to begin", "keeper \"k\" {\n  week = \"8 h\"\n  rest = \"11 h\"\n}\n", "round \"r#\" {\n  at = \"19:30\"\n  keeper = \"k\"\n  start = \"10 min\"\n}\n", one},
 	{"rounds", "", "round \"r#\" {\n  at = \"19:30\"\n}\n", one},
 	{"rounds of unknown keepers", "", "round \"r#\" {\n  at = \"19:30\"\n  keeper = \"~\"\n}\n", one},
 	{"rotas", "", "rota \"r#\" {\n  turn \"lead\" { on = [\"sat\"] }\n}\n", one},
@@ -108,8 +110,15 @@ var many = []struct{ name, before, unit, after string }{
 	{"developments", "feeder \"f\" {\n", "  development \"d#\" {\n    observed = [\"~\", \"9 days at 25 C\"]\n  }\n", "}\n" + one},
 	{"sellers", "", "seller \"s#\" {\n  delivers = [\"tue to fri\"]\n}\n", one},
 	{"supplies", "seller \"s\" {\n  delivers = [\"tue to fri\"]\n}\n", "supply \"p#\" {\n  prey   = \"cricket adult\"\n  seller = \"s\"\n  packs  = [7, 50]\n}\n", one},
+	{"supplies of one prey that is fed", "seller \"s\" {\n  delivers = [\"tue to fri\"]\n}\n", "supply \"p#\" {\n  prey   = \"cricket adult\"\n  seller = \"s\"\n  packs  = [7, 50]\n  weekly = 1\n}\n", fed},
+	{"supplies each of its own seller", "", "seller \"s#\" {\n  delivers = [\"tue to fri\"]\n}\nsupply \"p#\" {\n  prey   = \"cricket adult\"\n  seller = \"s#\"\n  every  = \"8 weeks\"\n}\n", fed},
 	{"supplies of nobody", "", "supply \"p#\" {\n  prey   = \"~ adult\"\n  seller = \"~\"\n}\n", one},
 	{"tubs", "", "tub \"t#\" {\n  prey = \"cricket adult\"\n}\n", one},
+	{"tubs with feeders that were counted", "", "tub \"t#\" {\n  prey = \"cricket adult\"\n  count = 1000000\n  counted = \"2026-11-01\"\n  gut_load = \"48 h\"\n  tend = \"day\"\n}\n", fed},
+	{"cultures of what is fed", "", "culture \"c#\" {\n  prey = \"cricket adult\"\n  lead = \"1 day\"\n  lasts = \"1 day\"\n  at_once = 1000\n}\n", fed},
+	{"feeders of one's own with a supply", "seller \"s\" {\n  delivers = [\"tue to fri\"]\n}\n", "feeder \"f#\" {\n  size \"adult\" {\n    length = \"2 cm\"\n  }\n}\nsupply \"p#\" {\n  prey   = \"f# adult\"\n  seller = \"s\"\n}\n", one},
+	{"days on which nothing is sent", "seller \"s\" {\n  delivers = [\"tue to fri\"]\n  closed = [", "\"24 dec to 2 jan\", ", "\"1 may\"]\n}\n" + one},
+	{"dates of a house seen to", "", "deadline \"d#\" {\n  kind = \"thermostat-test\"\n  last = \"1990-01-31\"\n  every = \"day\"\n  lead = \"1000 weeks\"\n}\n", one},
 	{"cultures", "", "culture \"c#\" {\n  prey = \"fruit-fly melanogaster\"\n}\n", one},
 	{"packs in a list", "supply \"p\" {\n  packs = [", "50, ", "50]\n}\n" + one},
 	{"sources", "", "source \"s#\" {\n  cite = \"~\"\n}\n", one},
@@ -188,6 +197,16 @@ var lines = []struct{ name, plan, unit string }{
 	{name: "unknown words of many letters", unit: "2026-11-02 one " + strings.Repeat("moult", 100) + "\n"},
 	{name: "words nearly known", unit: "2026-11-02 one moul~\n"},
 	{name: "words that are asked back", unit: "2026-11-02 one dropped \"#\"\n"},
+	{name: "dates of a house that there are", plan: "deadline \"licence\" {\n  kind = \"thermostat-test\"\n  last = \"1990-01-31\"\n  every = \"day\"\n}\n", unit: "2026-11-02 deadline licence done \"#\"\n"},
+	{name: "dates of a house nearly known", plan: "deadline \"licence\" {\n  by = \"2028-02-28\"\n}\n", unit: "2026-11-02 deadline licenc~ done\n"},
+	{name: "feeders delivered", plan: stores, unit: "2026-11-02 small delivered # \"#\"\n"},
+	{name: "feeders counted", plan: stores, unit: "2026-11-02 box counted # \"#\"\n"},
+	{name: "feeders harvested", plan: stores, unit: "2026-11-02 jars harvested 60 \"#\"\n"},
+	{name: "cultures set up", plan: stores, unit: "2026-11-02 jars started 2 \"#\"\n"},
+	{name: "cultures set up and crashed", plan: stores, unit: "2026-11-02 jars started \"#\"\n2026-11-03 jars crashed \"#\"\n"},
+	{name: "orders that were not made", plan: stores, unit: "2026-11-02 small skipped order \"#\"\n"},
+	{name: "feeders without an end", plan: stores, unit: "2026-11-02 small delivered 999999999 \"#\"\n2026-11-03 box counted 0 \"#\"\n"},
+	{name: "words of animals about feeders", plan: stores, unit: "2026-11-02 jars moult ~\n"},
 	{name: "dates of a house", unit: "2026-11-02 deadline licence done \"#\"\n"},
 	{name: "absences", unit: "2026-11-02 keeper lead away \"#\"\n2026-11-03 keeper lead back \"#\"\n"},
 	{name: "unknown keepers", unit: "2026-11-02 keeper ~ away\n"},
@@ -197,6 +216,16 @@ var lines = []struct{ name, plan, unit string }{
 	{name: "lines of the future", unit: "9999-12-31 one moult \"#\"\n"},
 	{name: "lines of the past", unit: "0001-01-01 one moult \"#\"\n"},
 }
+
+// fed are enclosures whose animals eat, so that something is reckoned of what feeds them.
+const fed = "\nenclosure \"one\" {" + box + "  feeding \"adult\" {\n    every = \"day\"\n    prey  = \"cricket adult\"\n  }\n}\n"
+
+// stores are feeder animals of which the logs speak, of a prey that is fed.
+const stores = "seller \"s\" {\n  delivers = [\"tue to fri\"]\n}\n" +
+	"supply \"small\" {\n  prey   = \"cricket adult\"\n  seller = \"s\"\n}\n" +
+	"tub \"box\" {\n  prey = \"cricket adult\"\n}\n" +
+	"culture \"jars\" {\n  prey = \"cricket adult\"\n  lead = \"60 days\"\n}\n" +
+	"enclosure \"three\" {" + box + "  feeding \"adult\" {\n    every = \"2 days\"\n    prey  = \"cricket adult\"\n  }\n}\n"
 
 // small are texts that are nasty without being large.
 var small = map[string]string{
@@ -242,6 +271,14 @@ var small = map[string]string{
 	"more animals than there are":   strings.Replace(sound+one, "count = 1", "count = 100000", 1),
 	"a heater of a power station":   sound + "enclosure \"e\" {" + box + "  climate {\n    heater \"mat\" {\n      power = \"1000000 kW\"\n      place = \"side\"\n    }\n  }\n}\n",
 	"a thermostat of the sun":       sound + "enclosure \"e\" {" + box + "  climate {\n    heater \"mat\" {\n      power = \"8 W\"\n      place = \"side\"\n      thermostat = \"6000 C\"\n    }\n  }\n}\n",
+	"more feeders than there are":   sound + strings.Replace(stores, "\"60 days\"", "\"60000000 days\"\n  yields = \"1e300 to 1e308\"\n  at_once = 999999999", 1) + one,
+	"a pack of nothing":             sound + strings.Replace(stores, "seller = \"s\"\n}", "seller = \"s\"\n  packs = [0]\n  weekly = 0\n  besides = \"0 to 1e308\"\n  margin = \"1e308 %\"\n}", 1) + one,
+	"a seller who never delivers":   sound + strings.Replace(stores, "delivers = [\"tue to fri\"]", "delivers = [\"30 feb\"]\n  lead = 999999999", 1) + one,
+	"feeders that all die":          sound + strings.Replace(stores, "seller = \"s\"\n}", "seller = \"s\"\n  loss = \"100 %\"\n  gut_load = \"100000 h\"\n}", 1) + one,
+	"a date told for ever":          sound + "deadline \"d\" {\n  by = \"0001-01-01\"\n  every = \"day\"\n  lead = \"99999999 weeks\"\n}\n" + one,
+	"a date of the last day":        sound + "deadline \"d\" {\n  last = \"9999-12-31\"\n  every = \"99999 years\"\n}\n" + one,
+	"a week of no time":             strings.Replace(sound, "keeper \"lead\" {", "keeper \"lead\" {\n  week = \"0 h\"\n  rest = \"99999 h\"\n  budget = \"1e308 min\"", 1) + one,
+	"a round that only begins":      strings.Replace(sound, "keeper = \"lead\"\n", "keeper = \"lead\"\n  start = \"1e308 min\"\n  within = \"0 min\"\n", 1) + one,
 	"a template of itself":          sound + "template \"t\" {\n  template = \"t\"\n}\nenclosure \"e\" {\n  template = \"t\"\n}\n",
 	"a species like itself":         sound + "species \"s\" {\n  like = \"s\"\n}\n" + strings.Replace(one, "pandinus-imperator", "s", 2),
 	"a rack and an enclosure alike": sound + "rack \"one\" {}\n" + one,
