@@ -283,6 +283,9 @@ func (r *Result) Single() []finding.Finding { return r.single }
 // Takes returns how long some entries take on each day of the horizon, in minutes.
 func (r *Result) Takes(all []*roster.Entry) []int { return r.checks.Takes(all) }
 
+// Hours are how much each of the keepers of the plan works, in their order.
+func (r *Result) Hours() []check.Hours { return r.checks.Hours() }
+
 // Minutes returns how long a round of the plan takes on each day of the horizon; nil for one
 // of which the plan does not say within how long it is to be done.
 func (r *Result) Minutes(x *plan.Round) []int {

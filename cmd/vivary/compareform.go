@@ -19,6 +19,7 @@ type compareForm struct {
 	Sum     string        `json:"sum"`
 	Changes []pieceForm   `json:"changes"`
 	Animals []effectForm  `json:"animals"`
+	House   []houseForm   `json:"house"`
 	Rounds  []walkForm    `json:"rounds"`
 	People  []workForm    `json:"people"`
 	Care    []careForm    `json:"care"`
@@ -60,6 +61,17 @@ type effectForm struct {
 	Severity   string   `json:"severity,omitempty"`
 	Under      []string `json:"under,omitempty"`
 	Causes     []int    `json:"causes"` // places in changes
+}
+
+type houseForm struct {
+	Topic  string `json:"topic"`
+	Of     string `json:"of"` // the name of its block; "" for what other blocks end
+	Shown  string `json:"shown"`
+	Name   string `json:"name"`
+	Was    string `json:"was,omitempty"`
+	Is     string `json:"is,omitempty"`
+	From   string `json:"from,omitempty"`
+	Causes []int  `json:"causes"`
 }
 
 type walkForm struct {
@@ -118,7 +130,7 @@ type movedForm struct {
 
 func compareForms(r *compare.Report, was, is string) compareForm {
 	out := compareForm{envelope: begin("compare"), Was: was, Is: is, Today: r.Is.Today.String(), Outcome: [...]string{fine: "none", refused: "harm", pressing: "change"}[differs(r)], Sum: r.Sum(),
-		Changes: []pieceForm{}, Animals: []effectForm{}, Rounds: []walkForm{}, People: []workForm{}, Care: []careForm{}, Phones: []phoneForm{}, Laid: r.Laid}
+		Changes: []pieceForm{}, Animals: []effectForm{}, House: []houseForm{}, Rounds: []walkForm{}, People: []workForm{}, Care: []careForm{}, Phones: []phoneForm{}, Laid: r.Laid}
 	idle := map[int]bool{}
 	for _, i := range r.Idle {
 		idle[i] = true
@@ -130,6 +142,10 @@ func compareForms(r *compare.Report, was, is string) compareForm {
 	}
 	for i := range r.Effects {
 		out.Animals = append(out.Animals, effectForms(&r.Effects[i]))
+	}
+	for i := range r.House {
+		e := &r.House[i]
+		out.House = append(out.House, houseForm{e.Topic.String(), e.Of[0], e.Where, e.Name, e.Was, e.Is, dayOf(e.From), orEmpty(e.Cause)})
 	}
 	for _, x := range r.Rounds {
 		out.Rounds = append(out.Rounds, walkForm{x.Round, x.Was, x.Is, orEmpty(x.Cause)})

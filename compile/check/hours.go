@@ -34,18 +34,7 @@ func weekLong(r *Rule, c *Collection) {
 		if !k.Week.Set() || days == nil {
 			continue
 		}
-		from := c.Horizon.Today
-		for c.Horizon.Date(from).Weekday() != c.Plan.Units.Week() {
-			from++
-		}
-		worst := 0
-		for ; from+7 <= c.Horizon.Days; from += 7 {
-			sum := 0
-			for _, m := range days[from : from+7] {
-				sum += m
-			}
-			worst = max(worst, sum)
-		}
+		worst := c.longestWeek(days)
 		if float64(worst) > k.Week.V.Value {
 			c.Add(finding.Finding{Rule: &r.Rule, At: k.Week.At, Source: r.Source,
 				Text:  "up to about " + quantity.Format(float64(worst), quantity.Hours) + " a week: over the figure you set for " + k.Shown(),
@@ -54,6 +43,54 @@ func weekLong(r *Rule, c *Collection) {
 		}
 	}
 }
+
+// longestWeek returns how many minutes the longest whole week has, of those of each day.
+func (c *Collection) longestWeek(days []int) (worst int) {
+	from := c.Horizon.Today
+	for c.Horizon.Date(from).Weekday() != c.Plan.Units.Week() {
+		from++
+	}
+	for ; from+7 <= len(days); from += 7 {
+		sum := 0
+		for _, m := range days[from : from+7] {
+			sum += m
+		}
+		worst = max(worst, sum)
+	}
+	return worst
+}
+
+// Hours is how much one of the people works from today on, in minutes: on the longest day and in
+// the longest week, and how long the shortest rest is between two days that follow each other,
+// where there are such.
+type Hours struct {
+	Day, Week, Rest int
+	Rested          bool
+}
+
+// Hours returns how much each keeper of the plan works, in their order.
+func (c *Collection) Hours() []Hours {
+	work := c.Roster.Work()
+	out := make([]Hours, len(c.Plan.Keepers))
+	for i, k := range c.Plan.Keepers {
+		x := &out[i]
+		for _, n := range work[k.Name.V] {
+			x.Day = max(x.Day, n)
+		}
+		x.Week = c.longestWeek(work[k.Name.V])
+		days := c.shifts(k.Name.V)
+		for d := c.Horizon.Today; d+1 < c.Horizon.Days; d++ {
+			if rest, both := resting(days[d], days[d+1]); both && (!x.Rested || rest < x.Rest) {
+				x.Rest, x.Rested = rest, true
+			}
+		}
+	}
+	return out
+}
+
+// resting returns the minutes from the end of one day's work to the beginning of the next day's;
+// false where on one of the two there is none.
+func resting(a, b shift) (int, bool) { return 24*60 - a.to + b.from, a.to > 0 && b.to > 0 }
 
 // shift is from when until when somebody is at work on a day, in minutes of it, with the round
 // that begins it and the one that ends it; to is 0 where they do nothing.
@@ -70,11 +107,7 @@ func restShort(r *Rule, c *Collection) {
 		days := c.shifts(k.Name.V)
 		short, worst, at := c.Horizon.New(), 0, -1
 		for d := c.Horizon.Today; d+1 < c.Horizon.Days; d++ {
-			a, b := days[d], days[d+1]
-			if a.to == 0 || b.to == 0 {
-				continue
-			}
-			if rest := 24*60 - a.to + b.from; float64(rest) < k.Rest.V.Value {
+			if rest, both := resting(days[d], days[d+1]); both && float64(rest) < k.Rest.V.Value {
 				short.Add(d)
 				if at < 0 || rest < worst {
 					worst, at = rest, d

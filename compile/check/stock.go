@@ -1,6 +1,7 @@
 package check
 
 import (
+	"slices"
 	"strconv"
 
 	"vivary/compile/stock"
@@ -226,10 +227,15 @@ func oneCulture(r *Rule, c *Collection) {
 func lateCulture(r *Rule, c *Collection) {
 	for _, l := range c.lots() {
 		for _, x := range l.Cultures {
-			if x.Latest == 0 || x.Latest >= c.Today || x.Gap > 0 || len(l.Supplies) > 0 || x.Logged {
+			late := x.Late()
+			if late == 0 || len(l.Supplies) > 0 || slices.ContainsFunc(l.Cultures, func(o *stock.Culture) bool { return o.Lead.Known() && o.Late() == 0 }) {
 				continue
 			}
-			c.Add(finding.Finding{Rule: &r.Rule, At: x.Plan.At, Source: r.Source, Text: "set up today it yields " + l.Many() + " " + wording.Days(int(c.Today-x.Latest)) + " after they may be needed for the first time",
+			at, when := x.Plan.At, "set up today"
+			if w := x.Plan.Culture.From; w.Set() && w.V > c.Today {
+				at, when = w.At, "set up on "+w.V.Words()
+			}
+			c.Add(finding.Finding{Rule: &r.Rule, At: at, Source: r.Source, Text: when + " it yields " + l.Many() + " " + wording.Days(late) + " after they may be needed for the first time",
 				Limit: "a lead of up to " + wording.Days(int(x.Need-x.Latest)), Write: "a supply of the same prey until then; or, where one is set up already, " + x.Plan.Name.V + " " + schema.WordStarted.Name + " in the log, with its day"})
 		}
 	}

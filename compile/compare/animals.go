@@ -28,6 +28,9 @@ func (r *Report) animals() []Effect {
 	return folded(append(slices.Concat(each...), r.found()...))
 }
 
+// eachAnimal are the effects for the animals, for whoever looks for what causes them.
+func (r *Report) eachAnimal() [][]Effect { return [][]Effect{r.animals()} }
+
 // sameBox reports whether an enclosure was taken as it was from one compilation to the other.
 func sameBox(was, is *compile.Result, p pair) bool {
 	a, b := was.Proofs[p.was], is.Proofs[p.is]

@@ -10,13 +10,13 @@ import (
 // causes finds which pieces bring each effect, by making them one by one in the first collection
 // and comparing. Pieces of an enclosure's own block are tried beside those of all others at once,
 // since they say nothing of each other; where all effects of an enclosure can have one cause only,
-// nothing is tried.
-func (r *Report) causes(try Try) {
-	w := &trials{r: r, own: map[string][]int{}, try: try}
+// nothing is tried. again are the effects of a trial in which those in question are looked for.
+func (r *Report) causes(try Try, all []Effect, again func(*Report) [][]Effect) {
+	w := &trials{r: r, own: map[string][]int{}, try: try, all: all, again: again}
 	w.sort()
 	var open []int
-	for i := range r.Effects {
-		e := &r.Effects[i]
+	for i := range all {
+		e := &all[i]
 		could := w.could(e)
 		switch {
 		case len(could) == 1:
@@ -30,7 +30,7 @@ func (r *Report) causes(try Try) {
 	}
 	w.without(w.run(open))
 	for _, i := range open {
-		e := &r.Effects[i]
+		e := &all[i]
 		slices.Sort(e.Cause)
 		e.Cause = slices.Compact(e.Cause)
 		if len(e.Cause) == 0 { // several do it together
@@ -43,8 +43,11 @@ func (r *Report) causes(try Try) {
 type trials struct {
 	r      *Report
 	try    Try
+	all    []Effect // of which the causes are looked for
+	again  func(*Report) [][]Effect
 	own    map[string][]int // pieces of each enclosure's own block, by its first name
 	shared []int
+	around []int // of the house around the animals
 	// library are the pieces of the sheets by which the two are judged.
 	library []int
 	ids     map[string]string // first names of enclosures, by their names in either
@@ -57,6 +60,8 @@ func (w *trials) sort() {
 		p := &w.r.Pieces[i]
 		if id := w.enclosureOf(p); p.Library {
 			w.library = append(w.library, i)
+		} else if w.aside(p) {
+			w.around = append(w.around, i)
 		} else if id != "" {
 			w.own[id] = append(w.own[id], i)
 		} else {
@@ -125,6 +130,9 @@ func (w *trials) enclosureOf(p *change.Piece) string {
 // enclosures share; all there are where that is nothing.
 func (w *trials) could(e *Effect) []int {
 	id := e.keys[0].enclosure
+	if id == house {
+		return w.inHouse(e)
+	}
 	out := slices.Concat(w.own[id], w.shared, w.sheets(id))
 	switch {
 	case e.keys[0].fact == "" && len(w.own[id]) > 0:
@@ -173,6 +181,9 @@ func (r *Report) idle() {
 	}
 	for i := range r.Effects {
 		mark(r.Effects[i].Cause)
+	}
+	for i := range r.House {
+		mark(r.House[i].Cause)
 	}
 	for i := range r.Rounds {
 		mark(r.Rounds[i].Cause)

@@ -61,6 +61,7 @@ type Effect struct {
 	Under []string
 
 	keys    []key
+	blocks  []string     // of the house that it is about, where it is about that
 	group   string       // of animals that it is about, as the plan calls them; "" for all
 	alone   bool         // it is in one of the two alone
 	was, is horizon.Days // on which it was and is, nil where that is every day
@@ -77,10 +78,13 @@ type Report struct {
 	Laid    []string
 	// Effects are those for the animals, the worst first.
 	Effects []Effect
-	Rounds  []Walk
-	People  []Work
-	Care    []Care
-	Phones  []Phone
+	// House are those on the house around them: feeder animals, dates, figures of its people. Of is
+	// the block that each is about.
+	House  []Effect
+	Rounds []Walk
+	People []Work
+	Care   []Care
+	Phones []Phone
 	// Idle are the pieces that change nothing of all this.
 	Idle []int
 	// Unread is the one of the two that could not be read in full, so that nothing is compared: what
@@ -117,7 +121,8 @@ func Of(was, is, then *compile.Result, changes *change.Changes, try Try) *Report
 	r.pair = pairs(was, is)
 	r.named = []func([]string) string{is.Printer().Named, was.Printer().Named}
 	r.Effects = r.animals()
-	r.causes(try)
+	r.causes(try, r.Effects, (*Report).eachAnimal)
+	r.around(try)
 	r.asItWas()
 	r.Effects = beneath(r.Effects)
 	r.Effects = r.together(r.Effects)
@@ -135,7 +140,7 @@ func OfOne(enclosure string, was, is *compile.Result, changes *change.Changes, t
 	r.pair = slices.DeleteFunc(pairs(was, is), func(p pair) bool { return p.id != enclosure })
 	r.named = []func([]string) string{is.Printer().Named, was.Printer().Named}
 	r.Effects = slices.DeleteFunc(r.animals(), func(e Effect) bool { return e.keys[0].enclosure != enclosure && !r.misses(&e) })
-	r.causes(try)
+	r.causes(try, r.Effects, (*Report).eachAnimal)
 	r.Effects = r.together(r.Effects)
 	r.idle()
 	return r

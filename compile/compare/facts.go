@@ -28,12 +28,14 @@ const (
 	Food
 	State
 	People
-	Found // what only a rule says
+	Found   // what only a rule says
+	Feeders // feeder animals: what is ordered, set up and done for them
+	Dates   // dates of the house
 )
 
 // String is the word of a topic for programs.
 func (t Topic) String() string {
-	return [...]string{"company", "temperature", "humidity", "needs", "food", "states", "people", "findings"}[t]
+	return [...]string{"company", "temperature", "humidity", "needs", "food", "states", "people", "findings", "feeders", "dates"}[t]
 }
 
 // fact is one thing that is so in an enclosure. Facts of two compilations with the same key are

@@ -87,8 +87,17 @@ func (r *Report) people() {
 	slices.SortFunc(r.People, func(a, b Work) int {
 		return cmp.Or(cmp.Compare(math.Abs(b.Is-b.Was), math.Abs(a.Is-a.Was)), strings.Compare(a.Keeper, b.Keeper))
 	})
-	touched := r.care()
-	cause := r.causesOf(touched)
+	cause := r.causesOf(r.care())
+	for i := range r.Rounds { // what it takes to begin one
+		cause = append(cause, r.Rounds[i].Cause...)
+	}
+	for i := range r.House {
+		if r.House[i].Topic == Feeders {
+			cause = append(cause, r.House[i].Cause...)
+		}
+	}
+	slices.Sort(cause)
+	cause = slices.Compact(cause)
 	for i := range r.People {
 		r.People[i].Cause = cause
 	}
@@ -146,6 +155,7 @@ func workOf(r *compile.Result) map[string]*load {
 		for _, e := range r.Roster.In[x] {
 			by[e.Keeper] = append(by[e.Keeper], e)
 		}
+		begun := map[*load]horizon.Days{} // the days on which somebody begins the round
 		for name, all := range by {
 			d := r.Roster.People.Of(name)
 			own := of(name)
@@ -162,6 +172,13 @@ func workOf(r *compile.Result) map[string]*load {
 					l = of(doer)
 				}
 				l.minutes[i] += minutes
+				if begun[l] == nil {
+					begun[l] = r.Horizon.New()
+				}
+				if !begun[l].Has(i) {
+					begun[l].Add(i)
+					l.minutes[i] += x.Starts()
+				}
 			}
 			for _, e := range all {
 				theirs := e.Days
@@ -202,7 +219,8 @@ func (l *load) does(e *roster.Entry, alive bool) {
 	}
 }
 
-// care compares the days of every care, and returns the enclosures of which any is another.
+// care compares the days of every care, and returns the enclosures of which any is another, or takes
+// another time.
 func (r *Report) care() map[string]bool {
 	touched := map[string]bool{}
 	by := map[*schema.CareKind]*Care{}
@@ -216,20 +234,32 @@ func (r *Report) care() map[string]bool {
 			h := r.Is.Horizon
 			was, is := daysOf(r.Was, x, h), daysOf(r.Is, y, h)
 			kind := kindOf(x, y)
-			if r.count(by, kind, was, is) {
+			if r.count(by, kind, was, is) || minutes(x) != minutes(y) {
 				touched[p.id] = true
 			}
 		}
 	}
+	cause := r.causesOf(touched)
+	for _, c := range by {
+		c.Cause = cause
+	}
+	r.fed(by)
 	for _, c := range by {
 		slices.SortFunc(c.Months, func(a, b Month) int { return cmp.Or(cmp.Compare(a.Year, b.Year), cmp.Compare(a.Month, b.Month)) })
-		c.Cause = r.causesOf(touched)
 		r.Care = append(r.Care, *c)
 	}
 	slices.SortFunc(r.Care, func(a, b Care) int {
 		return cmp.Or(cmp.Compare(a.Kind.Rank, b.Kind.Rank), strings.Compare(a.Kind.Name, b.Kind.Name))
 	})
 	return touched
+}
+
+// minutes is how long the entries of one care take each time.
+func minutes(all []*roster.Entry) (n int) {
+	for _, e := range all {
+		n += e.Minutes
+	}
+	return n
 }
 
 // entriesOf are the entries of an enclosure by what they are for ever, those of one care in

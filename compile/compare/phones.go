@@ -49,7 +49,11 @@ func (r *Report) phones() {
 }
 
 func calendarID(f *feeds.Feed) string {
-	if !f.Plan.At.Written() {
+	switch {
+	case f.Plan.At.Written():
+	case f.Plan.OfHouse():
+		return "\x00dates" // the one of a plan that has no calendar of its dates
+	default:
 		return "\x00" // the one of a plan without calendars
 	}
 	return identity.Calendar(f.Plan)

@@ -15,7 +15,7 @@ import (
 type Walk struct {
 	Round   string // by name
 	Shown   string
-	Was, Is string // its time, whose it is and within how long it is done; "" where it is not there
+	Was, Is string // its time, whose it is, within how long it is done and what it takes to begin; "" where it is not there
 	Cause   []int
 }
 
@@ -86,6 +86,9 @@ func told(r *compile.Result, x *plan.Round, keeper func(*plan.Collection, string
 	}
 	if x.Within.Set() {
 		parts = append(parts, "within "+x.Within.V.String())
+	}
+	if x.Start.Set() {
+		parts = append(parts, x.Start.V.String()+" to begin")
 	}
 	return strings.Join(parts, ", ")
 }

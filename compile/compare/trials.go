@@ -21,7 +21,7 @@ func (w *trials) run(open []int) []int {
 	if len(sets) == 1 {
 		only := w.marked(sets[0])
 		for _, i := range left {
-			w.blame(&w.r.Effects[i], only)
+			w.blame(&w.all[i], only)
 		}
 		return left
 	}
@@ -33,7 +33,7 @@ func (w *trials) run(open []int) []int {
 func (w *trials) without(open []int) {
 	could := map[int]bool{}
 	for _, i := range open {
-		e := &w.r.Effects[i]
+		e := &w.all[i]
 		for _, p := range w.own[e.keys[0].enclosure] {
 			could[p] = could[p] || !slices.Contains(e.Cause, p)
 		}
@@ -65,7 +65,7 @@ func (w *trials) without(open []int) {
 			continue
 		}
 		for _, i := range open {
-			e := &w.r.Effects[i]
+			e := &w.all[i]
 			if !slices.ContainsFunc(e.keys, func(k key) bool { return brings[k] == e.Is }) {
 				w.blame(e, without)
 			}
@@ -82,7 +82,7 @@ func (w *trials) brings(open, set []int) (map[key]string, bool) {
 	}
 	out := map[key]string{}
 	part := &Report{Was: w.r.Was, Is: got, pair: w.of(open, pairs(w.r.Was, got))}
-	for _, e := range part.animals() {
+	for _, e := range slices.Concat(w.again(part)...) {
 		for _, k := range e.keys {
 			out[k] = e.Is
 		}
@@ -100,7 +100,7 @@ func (w *trials) trying(open []int, sets [][]int) (left []int) {
 		brings, _ := w.brings(open, set)
 		with := w.marked(set)
 		for _, i := range open {
-			e := &w.r.Effects[i]
+			e := &w.all[i]
 			for _, k := range e.keys {
 				if is, some := brings[k]; some {
 					w.blame(e, with)
@@ -135,7 +135,7 @@ func (w *trials) marked(set []int) []bool {
 func (w *trials) of(open []int, all []pair) []pair {
 	asked := map[string]bool{}
 	for _, i := range open {
-		for _, k := range w.r.Effects[i].keys {
+		for _, k := range w.all[i].keys {
 			asked[k.enclosure] = true
 		}
 	}
@@ -152,7 +152,7 @@ func (w *trials) common(open []int) (out [][]int) {
 	if slices.ContainsFunc(w.library, func(p int) bool { return needed[p] }) {
 		out = append(out, w.library)
 	}
-	for _, p := range w.shared {
+	for _, p := range slices.Concat(w.shared, w.around) {
 		if needed[p] {
 			out = append(out, []int{p})
 		}
@@ -163,7 +163,7 @@ func (w *trials) common(open []int) (out [][]int) {
 func (w *trials) needed(open []int) map[int]bool {
 	out := map[int]bool{}
 	for _, i := range open {
-		for _, p := range w.could(&w.r.Effects[i]) {
+		for _, p := range w.could(&w.all[i]) {
 			out[p] = true
 		}
 	}
@@ -175,8 +175,8 @@ func (w *trials) needed(open []int) map[int]bool {
 func (w *trials) beside(open []int) (out [][]int) {
 	needed := w.needed(open)
 	alone := slices.ContainsFunc(open, func(i int) bool {
-		id := w.r.Effects[i].keys[0].enclosure
-		return id == "" || len(w.own[id])+len(w.shared)+len(w.sheets(id)) == 0 // any of them may have brought it
+		id := w.all[i].keys[0].enclosure
+		return id == "" || id == house || len(w.own[id])+len(w.shared)+len(w.sheets(id)) == 0 // any of them may have brought it
 	})
 	for _, x := range w.r.pair {
 		n := 0

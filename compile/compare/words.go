@@ -89,6 +89,14 @@ func (r *Report) Sections() (out []Section) {
 	if r.one {
 		return out
 	}
+	for _, x := range []struct {
+		head  string
+		topic Topic
+	}{{"Feeder animals", Feeders}, {"Dates of the house", Dates}} {
+		if s := r.houseSection(x.head, x.topic); len(s.Parts) > 0 {
+			out = append(out, s)
+		}
+	}
 	if s := r.peopleSection(); len(s.Parts) > 0 {
 		out = append(out, s)
 	}
@@ -129,7 +137,7 @@ func (r *Report) line(e *Effect) Line {
 	if e.Limit != "" {
 		l.Text += " (limit: " + e.Limit + ")"
 	}
-	if e.From != 0 {
+	if e.From != 0 && !strings.Contains(l.Text, e.From.Words()) {
 		l.Text += ", from " + e.From.Words()
 	}
 	if e.Found != nil && e.Way <= Worse {
@@ -298,6 +306,7 @@ func (r *Report) peopleSection() Section {
 	if len(p.Lines) > 0 {
 		s.Parts = append(s.Parts, p)
 	}
+	s.Parts = append(s.Parts, r.houseSection("", People).Parts...)
 	return s
 }
 

@@ -25,6 +25,7 @@ type Culture struct {
 	Age      int            // days after which one is thrown out; 0 for never
 	Need     civil.Date     // the first day on which it is needed, 0 for none
 	Latest   civil.Date     // the latest start for that, 0 where nothing is to be started for it
+	begin    civil.Date     // when the first that the plan has is set up, 0 for never
 	Logged   bool           // the log tells of one that was set up, or crashed
 	Crashed  civil.Date     // 0, or the day on which it crashed, where none was set up since
 	Gap      civil.Date     // 0, or the first day to come with a meal and none that yields, by the log
@@ -151,6 +152,7 @@ func (c *Culture) start(r *roster.Roster) {
 			anchor += civil.Date(every - late)
 		}
 	}
+	c.begin = anchor
 	for d := anchor; d <= h.Last(); d += civil.Date(every) {
 		if c.useful(r, d) {
 			c.Starts = append(c.Starts, d)
@@ -185,6 +187,15 @@ func (c *Culture) useful(r *roster.Roster, d civil.Date) bool {
 // First is when one that is set up on a day begins to yield, at the earliest and at the latest.
 func (c *Culture) First(on civil.Date) (from, to civil.Date) {
 	return on + civil.Date(c.Lead.Low), on + civil.Date(c.longest())
+}
+
+// Late is how many days after its first use the first that the plan has set up yields; 0 where that
+// is in time, and where they are fed already, since some are there then.
+func (c *Culture) Late() int {
+	if c.Latest == 0 || c.Logged || c.Gap > 0 {
+		return 0
+	}
+	return max(0, int(c.begin-c.Latest))
 }
 
 // Remarks are what there is to say of a culture beside its starts.

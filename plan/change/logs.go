@@ -95,7 +95,7 @@ func idle(c *plan.Collection, all []line, counted *map[string]int) map[string]in
 // line is a line of a log.
 type line struct {
 	event *plan.Event
-	of    string // the enclosure or the keeper that it is about
+	of    string // the enclosure, the store, the keeper or the date of the house that it is about
 	side  Side
 }
 
@@ -105,7 +105,10 @@ func lines(c *plan.Collection) []line {
 		e := &c.Log[i]
 		at := c.Files.Start(e.At)
 		of := e.Enclosure.V
-		if of == "" {
+		switch {
+		case e.Deadline.Set():
+			of = schema.LogDeadline + " " + e.Deadline.V
+		case of == "":
 			of = e.Keeper.V
 		}
 		out[i] = line{e, of, Side{at.File, at.Line, c.Files.Of(e.At)}}

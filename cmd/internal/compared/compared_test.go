@@ -53,7 +53,7 @@ func TestSameIsNothing(t *testing.T) {
 		p := randomplan.New(seed)
 		files := p.Files(p.Today)
 		r := between(t, files, files, p.Today)
-		if len(r.Pieces)+len(r.Moves)+len(r.Laid)+len(r.Effects)+len(r.People)+len(r.Care)+len(r.Phones) > 0 || r.Changed() || r.Harmed() {
+		if len(r.Pieces)+len(r.Moves)+len(r.Laid)+len(r.Effects)+len(r.House)+len(r.People)+len(r.Care)+len(r.Phones) > 0 || r.Changed() || r.Harmed() {
 			t.Errorf("seed %d: %+v", seed, r.Effects)
 		}
 		var out strings.Builder
