@@ -28,7 +28,7 @@ var layers = []string{
 	"compile/recur",
 	"compile/identity",
 	"compile/life",
-	"compile/balance compile/growth compile/roster",
+	"compile/balance compile/growth compile/measure compile/roster",
 	"compile/deadline compile/food compile/prove compile/rounds compile/stock",
 	"compile/check",
 	"compile",

@@ -13,6 +13,7 @@ import (
 	"vivary/compile"
 	"vivary/compile/life"
 	"vivary/compile/logger"
+	"vivary/compile/measure"
 	"vivary/compile/readings"
 	"vivary/schema/civil"
 	"vivary/schema/quantity"
@@ -138,9 +139,9 @@ func (w *world) logged(r *compile.Result, f *flags, args []string, o logger.Opti
 	}
 	var files []*readings.File
 	for _, arg := range args {
-		x := &readings.File{Place: readings.Air}
+		x := &readings.File{Place: measure.Air}
 		path, placed := arg, false
-		if before, after, ok := strings.Cut(arg, "="); ok && slices.Contains(readings.Places, before) {
+		if before, after, ok := strings.Cut(arg, "="); ok && slices.Contains(measure.Places, before) {
 			x.Place, path, placed = before, after, true
 		}
 		x.Name = filepath.ToSlash(path)
@@ -156,7 +157,7 @@ func (w *world) logged(r *compile.Result, f *flags, args []string, o logger.Opti
 				l = known[0].Life
 			}
 		}
-		x.Off = readings.AccuracyOf(x.Gauge)
+		x.Off = measure.AccuracyOf(x.Gauge)
 		if x.Series, err = w.readLogger(path, o); err != nil {
 			return nil, nil, fmt.Errorf("%s: %w", x.Name, err)
 		}

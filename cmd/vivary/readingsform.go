@@ -3,6 +3,7 @@ package main
 import (
 	"math"
 
+	"vivary/compile/measure"
 	"vivary/compile/readings"
 )
 
@@ -158,7 +159,7 @@ type outsideForm struct {
 }
 
 // levelNames are the levels for programs.
-var levelNames = [...]string{readings.Harm: "harm", readings.Unusual: "unusual", readings.Aim: "aim"}
+var levelNames = [...]string{measure.Harm: "harm", measure.Unusual: "unusual", measure.Aim: "aim"}
 
 func newReadingsForm(r *readings.Report) readingsForm {
 	first, last := r.Span()

@@ -6,6 +6,7 @@ import (
 
 	"vivary/compile/balance"
 	"vivary/compile/climate"
+	"vivary/compile/measure"
 	"vivary/schema/civil"
 )
 
@@ -311,7 +312,7 @@ func (r *Report) body(o Options) *Body {
 		l := p.Box.Lump()
 		b.Expected, b.AirChange = &l, p.Box.Ventilation.AirChange()
 	}
-	air, room, spot := r.of(Air), r.of(Room), r.of(Spot)
+	air, room, spot := r.of(measure.Air), r.of(measure.Room), r.of(measure.Spot)
 	if air == nil || air.Heat == nil || len(air.heat.at) < 8 {
 		no := "the air away from the heater was not logged"
 		if air != nil && air.Heat != nil {

@@ -6,6 +6,7 @@ import (
 	"strings"
 	"testing"
 
+	"vivary/compile/measure"
 	"vivary/internal/planned"
 )
 
@@ -20,10 +21,10 @@ func TestSalts(t *testing.T) {
 		{"MgCl2", 20, 33.07, 0.01}, {"MgCl2", 25, 32.78, 0.02}, {"MgCl2", 30, 32.44, 0.02},
 		{"NaCl", 22, 75.41, 0.005}, {"MgCl2", 22, 32.97, 0.005},
 	} {
-		near(t, fmt.Sprint(c.salt, " at ", c.t), SaltHumidity(c.salt, c.t), c.is, c.by)
+		near(t, fmt.Sprint(c.salt, " at ", c.t), measure.SaltHumidity(c.salt, c.t), c.is, c.by)
 	}
 	for _, x := range []float64{-1, 51, math.NaN()} {
-		if !math.IsNaN(SaltHumidity("NaCl", x)) {
+		if !math.IsNaN(measure.SaltHumidity("NaCl", x)) {
 			t.Errorf("something is said of %v", x)
 		}
 	}
@@ -36,13 +37,13 @@ const gauged = `    gauge "g" {
       humidity_accuracy = "2 %"
 `
 
-func testsOf(t *testing.T, tests string) *Tested {
+func testsOf(t *testing.T, tests string) *measure.Tested {
 	t.Helper()
 	c, found := planned.Sound(t, planned.With(strings.Replace(tub, "#HERE", gauged+tests+"}\n", 1), ""))
 	for _, f := range found {
 		t.Log(f.Text)
 	}
-	return TestedOf(c.Enclosures[0].Climate.Gauges[0], planned.Day("2027-06-01"))
+	return measure.TestedOf(c.Enclosures[0].Climate.Gauges[0], planned.Day("2027-06-01"))
 }
 
 // A gauge at 22 C that shows 71 over table salt and 36 over magnesium chloride: by the two
@@ -59,7 +60,7 @@ func TestGauges(t *testing.T) {
 	}
 	one := testsOf(t, nacl)
 	near(t, "60 by one salt", one.Damp(60), 64.41, 0.005)
-	near(t, "what one salt makes of itself", one.Damp(71), SaltHumidity("NaCl", 22), 1e-9)
+	near(t, "what one salt makes of itself", one.Damp(71), measure.SaltHumidity("NaCl", 22), 1e-9)
 
 	for _, c := range []struct {
 		name, tests string

@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"vivary/compile/logger"
+	"vivary/compile/measure"
 	"vivary/schema/civil"
 )
 
@@ -29,7 +30,7 @@ func (o *Outside) Any() bool { return o.Hours > 0 }
 
 // Verdict is what the readings were against one limit.
 type Verdict struct {
-	*Limit
+	*measure.Limit
 	Above, Below Outside
 }
 
@@ -223,7 +224,7 @@ const noDay civil.Date = math.MinInt32
 
 // judge holds values against limits. first and last are the ends of the time that is judged;
 // off is how far the gauge may be off.
-func judge(x *values, damp bool, first, last int64, limits []*Limit, off float64, d Daylight) *Judged {
+func judge(x *values, damp bool, first, last int64, limits []*measure.Limit, off float64, d Daylight) *Judged {
 	j := &Judged{Damp: damp, Whole: float64(last-first) / 3600, Low: math.NaN(), High: math.NaN(), Mean: math.NaN(), DayMean: math.NaN(), NightMid: math.NaN()}
 	var sides []*side
 	for _, l := range limits {

@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"vivary/compile/logger"
+	"vivary/compile/measure"
 	"vivary/schema/quantity"
 )
 
@@ -23,8 +24,8 @@ func wave(leave func(k int) bool, off float64) *logger.Series {
 	return s
 }
 
-func fixed(low, high float64) []*Limit {
-	return []*Limit{{Level: Aim, Fixed: true, Day: quantity.Range{Low: low, High: high, Unit: quantity.Celsius}}}
+func fixed(low, high float64) []*measure.Limit {
+	return []*measure.Limit{{Level: measure.Aim, Fixed: true, Day: quantity.Range{Low: low, High: high, Unit: quantity.Celsius}}}
 }
 
 func judgedOf(s *logger.Series, low, high, off float64) *Judged {
@@ -104,9 +105,9 @@ func TestDayAndNight(t *testing.T) {
 	}
 	last := s.Samples[len(s.Samples)-1].At
 	night := quantity.Range{Low: 18, High: 21}
-	l := &Limit{Level: Aim, Day: quantity.Range{Low: 23, High: 27}, Night: &night}
+	l := &measure.Limit{Level: measure.Aim, Day: quantity.Range{Low: 23, High: 27}, Night: &night}
 	x := valuesOf(s, false, nil)
-	j := judge(&x, false, start, last, []*Limit{l}, 0, Daylight{8 * 60, 20*60 + 30})
+	j := judge(&x, false, start, last, []*measure.Limit{l}, 0, Daylight{8 * 60, 20*60 + 30})
 	v := j.Verdicts[0]
 	nights := 0.0
 	for t := start; t < last; t += 60 {

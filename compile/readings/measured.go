@@ -10,6 +10,7 @@ import (
 
 	"vivary/compile/balance"
 	"vivary/compile/climate"
+	"vivary/compile/measure"
 	"vivary/plan"
 	"vivary/schema/civil"
 	"vivary/schema/quantity"
@@ -70,7 +71,7 @@ func (r *Report) measured(b *Body) (m *Measured, why string) {
 		slices.Sort(all)
 		return stat.Quantile(0.5, stat.LinInterp, all, nil)
 	}
-	m.Spot, m.Air, m.Room, m.Damp = middle(r.of(Spot), false), middle(r.of(Air), false), middle(r.of(Room), false), middle(r.of(Air), true)
+	m.Spot, m.Air, m.Room, m.Damp = middle(r.of(measure.Spot), false), middle(r.of(measure.Air), false), middle(r.of(measure.Room), false), middle(r.of(measure.Air), true)
 	if math.IsNaN(m.Spot) && math.IsNaN(m.Air) {
 		return nil, "neither the warm spot nor the air was logged for long enough"
 	}
@@ -178,7 +179,7 @@ func (r *Report) lines(m *Measured) (out []Line) {
 		}
 	}
 	for _, j := range r.Files {
-		if j.Place == Room {
+		if j.Place == measure.Room {
 			continue
 		}
 		for _, v := range []*Judged{j.Heat, j.Damp} {
@@ -186,7 +187,7 @@ func (r *Report) lines(m *Measured) (out []Line) {
 				continue
 			}
 			for _, x := range v.Verdicts {
-				if x.Level != Harm {
+				if x.Level != measure.Harm {
 					continue
 				}
 				for _, o := range []*Outside{&x.Above, &x.Below} {

@@ -12,6 +12,7 @@ import (
 	"vivary/compile"
 	"vivary/compile/life"
 	"vivary/compile/logger"
+	"vivary/compile/measure"
 	"vivary/plan"
 )
 
@@ -21,16 +22,8 @@ type File struct {
 	Place  string // Spot, Air or Room
 	Series *logger.Series
 	Gauge  *plan.Gauge // nil where no plan names it
-	Off    Accuracy
+	Off    measure.Accuracy
 }
-
-// Accuracy is how far a gauge may be off.
-type Accuracy struct{ Heat, Damp float64 } // K, %
-
-// Sold is the accuracy of a gauge of which nobody says: as the less accurate of the usual
-// sensors are sold, 1 K and 3 % (data sheets of the BME280 and the AM2320, as quoted in Linux
-// Magazine 279).
-var Sold = Accuracy{1, 3}
 
 // Options are what the plan does not say.
 type Options struct {
@@ -58,7 +51,7 @@ type Judgement struct {
 	*File
 	Heat, Damp *Judged // nil for none
 	Faults     []Fault
-	Tested     *Tested // nil where no gauge was tested
+	Tested     *measure.Tested // nil where no gauge was tested
 	heat, damp values
 }
 
@@ -80,13 +73,13 @@ func Of(r *compile.Result, l *life.Enclosure, files []*File, o Options) *Report 
 
 func (r *Report) judgement(f *File) *Judgement {
 	s := f.Series
-	j := &Judgement{File: f, Faults: faults(s, f.Off.Heat, f.Off.Damp), Tested: TestedOf(f.Gauge, r.Result.Today)}
+	j := &Judgement{File: f, Faults: faults(s, f.Off.Heat, f.Off.Damp), Tested: measure.TestedOf(f.Gauge, r.Result.Today)}
 	var heatBy, dampBy func(float64) float64
 	if t := j.Tested; t != nil {
 		heatBy, dampBy = t.Heat, t.Damp
 	}
 	first, last := s.Samples[0].At, s.Samples[len(s.Samples)-1].At
-	limits := LimitsOf(r.Result.Plan, r.plan(), f.Place)
+	limits := measure.LimitsOf(r.Result.Plan, r.plan(), f.Place)
 	heat, damp := s.Has()
 	if heat {
 		j.heat = valuesOf(s, false, heatBy)

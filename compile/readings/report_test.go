@@ -15,6 +15,7 @@ import (
 	"vivary/compile/balance"
 	"vivary/compile/climate"
 	"vivary/compile/logger"
+	"vivary/compile/measure"
 	"vivary/internal/planned"
 )
 
@@ -80,7 +81,7 @@ func file(t testing.TB, place string, n int, step time.Duration, heat, damp func
 	if err != nil {
 		t.Fatal(err)
 	}
-	return &File{Name: place + ".csv", Place: place, Series: s, Off: Sold}
+	return &File{Name: place + ".csv", Place: place, Series: s, Off: measure.Sold}
 }
 
 // What is printed for the plan is understood by it, silences nothing and refuses nothing, moves
@@ -97,9 +98,9 @@ func TestMeasuredGoesIntoThePlan(t *testing.T) {
 		rise := 1 + 2*r.Float64()
 		wave := func(k int) float64 { return 0.4 * math.Sin(float64(k)/23) }
 		files := []*File{
-			file(t, Air, 1000, 10*time.Minute, func(k int) float64 { return room + rise + wave(k) }, func(int) float64 { return 78 }),
-			file(t, Room, 1000, 10*time.Minute, func(k int) float64 { return room + wave(k) }, nil),
-			file(t, Spot, 1000, 10*time.Minute, func(k int) float64 { return 29.5 + wave(k) }, nil),
+			file(t, measure.Air, 1000, 10*time.Minute, func(k int) float64 { return room + rise + wave(k) }, func(int) float64 { return 78 }),
+			file(t, measure.Room, 1000, 10*time.Minute, func(k int) float64 { return room + wave(k) }, nil),
+			file(t, measure.Spot, 1000, 10*time.Minute, func(k int) float64 { return 29.5 + wave(k) }, nil),
 		}
 		rep := Of(res, res.Lives[0], files, Options{})
 		m := rep.Measured
@@ -158,7 +159,7 @@ func TestHarmIsLogged(t *testing.T) {
 		}
 		return 24 + 0.3*math.Sin(float64(k)/20)
 	}
-	rep := Of(res, res.Lives[0], []*File{file(t, Air, 1000, 10*time.Minute, heat, nil), file(t, Room, 1000, 10*time.Minute, func(int) float64 { return 21 }, nil)}, Options{})
+	rep := Of(res, res.Lives[0], []*File{file(t, measure.Air, 1000, 10*time.Minute, heat, nil), file(t, measure.Room, 1000, 10*time.Minute, func(int) float64 { return 21 }, nil)}, Options{})
 	if len(rep.Lines) != 2 || !strings.Contains(rep.Lines[0].Text, "2027-05-22 02:00 tub measured air 37.4 C") || !strings.HasPrefix(rep.Lines[1].Text, "2027-05-26 22:30 tub measured air 24 C room 21 C") {
 		t.Errorf("%v", rep.Lines)
 	}
@@ -222,15 +223,15 @@ func TestLossAndChange(t *testing.T) {
 		duty, ua, watt := 0.3+0.4*r.Float64(), 1.5+2*r.Float64(), 25.0
 		above := watt * duty / ua
 		n := 5 * 1440
-		spot := file(t, Spot, n, time.Minute, func(k int) float64 {
+		spot := file(t, measure.Spot, n, time.Minute, func(k int) float64 {
 			x := math.Mod(float64(k), 30)
 			if x < duty*30 {
 				return 29 + 1.6*x/(duty*30)
 			}
 			return 30.6 - 1.6*(x-duty*30)/((1-duty)*30)
 		}, nil)
-		air := file(t, Air, n, time.Minute, func(k int) float64 { return 20 + above + 0.05*r.NormFloat64() }, nil)
-		room := file(t, Room, n, time.Minute, func(int) float64 { return 20 + 0.05*r.NormFloat64() }, nil)
+		air := file(t, measure.Air, n, time.Minute, func(k int) float64 { return 20 + above + 0.05*r.NormFloat64() }, nil)
+		room := file(t, measure.Room, n, time.Minute, func(int) float64 { return 20 + 0.05*r.NormFloat64() }, nil)
 		res := compiled(t, tub)
 		rep := Of(res, res.Lives[0], []*File{spot, air, room}, Options{Watt: watt})
 		l := rep.Body.Loss
@@ -250,12 +251,12 @@ func TestLossAndChange(t *testing.T) {
 			}
 			return 100*v/full + 0.1*r.NormFloat64()
 		}
-		air = file(t, Air, 600, time.Minute, func(int) float64 { return 22 }, damp)
+		air = file(t, measure.Air, 600, time.Minute, func(int) float64 { return 22 }, damp)
 		alone := Of(res, res.Lives[0], []*File{air}, Options{}).Body
 		if c := alone.Change; c == nil || !c.AtMost || c.Hour.High < change {
 			t.Errorf("seed %d: %+v for %.2f; %s", seed, c, change, alone.NoChange)
 		}
-		beside := file(t, Room, 600, time.Minute, func(int) float64 { return 21 }, func(int) float64 { return 50 })
+		beside := file(t, measure.Room, 600, time.Minute, func(int) float64 { return 21 }, func(int) float64 { return 50 })
 		both := Of(res, res.Lives[0], []*File{air, beside}, Options{}).Body
 		if c := both.Change; c == nil || c.AtMost || c.Hour.Low > change || c.Hour.High < change {
 			t.Errorf("seed %d: %+v for %.2f with %.2f given back; %s", seed, c, change, gives, both.NoChange)

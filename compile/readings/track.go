@@ -3,6 +3,7 @@ package readings
 import (
 	"time"
 
+	"vivary/compile/measure"
 	"vivary/compile/picture"
 	"vivary/schema/civil"
 )
@@ -44,11 +45,11 @@ func (r *Report) panel(j *Judgement, v *Judged, from, until int64) picture.Panel
 	for _, l := range v.Verdicts {
 		day := l.Day
 		switch l.Level {
-		case Harm:
+		case measure.Harm:
 			p.Hard = &day
-		case Unusual:
+		case measure.Unusual:
 			p.Soft = &day
-		case Aim:
+		case measure.Aim:
 			p.AimWords = "aimed for: " + r.limit(l.Limit)
 			p.Aim = aims(l.Limit, from, until, x.loc, r.Day)
 			p.Band = banded(p.Aim, from, until)
@@ -58,7 +59,7 @@ func (r *Report) panel(j *Judgement, v *Judged, from, until int64) picture.Panel
 }
 
 // aims are what is aimed for over a time: days and nights that are alike are one.
-func aims(l *Limit, from, until int64, loc *time.Location, d Daylight) (all []picture.Stretch) {
+func aims(l *measure.Limit, from, until int64, loc *time.Location, d Daylight) (all []picture.Stretch) {
 	for _, s := range stretches(from, until, loc, d) {
 		a := l.At(s.on, s.night)
 		next := picture.Stretch{From: s.from, Until: s.until, Low: a.Low, High: a.High}

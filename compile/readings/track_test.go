@@ -9,6 +9,7 @@ import (
 	"testing"
 	"time"
 
+	"vivary/compile/measure"
 	"vivary/internal/planned"
 )
 
@@ -23,7 +24,7 @@ func TestDrawn(t *testing.T) {
 			}
 			return 24 + 3*math.Sin(float64(k)/70)
 		}
-		rep := Of(res, res.Lives[0], []*File{file(t, Air, n, 10*time.Minute, heat, func(int) float64 { return 80 })}, Options{})
+		rep := Of(res, res.Lives[0], []*File{file(t, measure.Air, n, 10*time.Minute, heat, func(int) float64 { return 80 })}, Options{})
 		for _, narrow := range []bool{false, true} {
 			for _, week := range []string{"", "2027-05-20", "2020-01-01"} {
 				on := planned.Day("2027-05-20") * 0

@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"vivary/compile/explain"
+	"vivary/compile/measure"
 	"vivary/schema/quantity"
 	"vivary/schema/wording"
 )
@@ -43,7 +44,7 @@ func (r *Report) time(at int64) time.Time { return time.Unix(at, 0).In(r.Result.
 func (r *Report) at(at int64) string { return when(r.time(at)) }
 
 // placeWords are the places in a keeper's words.
-var placeWords = map[string]string{Spot: "the warm spot", Air: "the air away from the heater", Room: "the room"}
+var placeWords = map[string]string{measure.Spot: "the warm spot", measure.Air: "the air away from the heater", measure.Room: "the room"}
 
 // part says what one file says.
 func (r *Report) part(j *Judgement) explain.Part {
@@ -124,19 +125,19 @@ func (r *Report) judged(p *explain.Part, j *Judgement, v *Judged) {
 		u := &p.Lines[len(p.Lines)-1].Under
 		*u = append(*u, r.outside(&x.Above, "above", v.Damp)...)
 		*u = append(*u, r.outside(&x.Below, "below", v.Damp)...)
-		if x.Source != "" && x.Level == Harm {
+		if x.Source != "" && x.Level == measure.Harm {
 			*u = append(*u, x.Source)
 		}
 	}
 }
 
 // verdict says one limit, and how long it was outside.
-func (r *Report) verdict(v *Verdict, off Accuracy) string {
+func (r *Report) verdict(v *Verdict, off measure.Accuracy) string {
 	what := "Outside of what it bears"
 	switch v.Level {
-	case Unusual:
+	case measure.Unusual:
 		what = "Outside of what is usual"
-	case Aim:
+	case measure.Aim:
 		what = "Outside of what is aimed for"
 	}
 	what += ", " + r.limit(v.Limit) + " (" + v.Of + "): "
@@ -150,7 +151,7 @@ func (r *Report) verdict(v *Verdict, off Accuracy) string {
 }
 
 // limit is a range by day and by night.
-func (r *Report) limit(l *Limit) string {
+func (r *Report) limit(l *measure.Limit) string {
 	u := r.unit(l.Damp)
 	text := quantity.FormatRange(l.Day.Low, l.Day.High, u)
 	if l.Night != nil && *l.Night != l.Day {
@@ -159,7 +160,7 @@ func (r *Report) limit(l *Limit) string {
 	if l.Single {
 		text += ", around the single value that is stated"
 	}
-	if len(l.seasons) > 0 {
+	if l.Seasonal() {
 		text += ", in a season as that says"
 	}
 	return text
@@ -199,7 +200,7 @@ func (r *Report) value(v float64, damp bool) string {
 }
 
 // off is how far a gauge may be off.
-func (r *Report) off(damp bool, a Accuracy) string {
+func (r *Report) off(damp bool, a measure.Accuracy) string {
 	if damp {
 		return trimmed(a.Damp, 1) + " %"
 	}

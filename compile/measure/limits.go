@@ -1,4 +1,7 @@
-package readings
+// Package measure says what measured values are worth: how far a gauge is off by its tests, and
+// the limits of each day that a value of a place is held against. It knows no files and words no
+// findings: rules, pictures and what is said of loggers read it.
+package measure
 
 import (
 	"math"
@@ -44,6 +47,9 @@ type Limit struct {
 
 	seasons []seasonal
 }
+
+// Seasonal reports whether a season makes another range of it.
+func (l *Limit) Seasonal() bool { return len(l.seasons) > 0 }
 
 // seasonal is what a season makes of it.
 type seasonal struct {
