@@ -301,7 +301,9 @@ type Enclosure struct {
 	Asks   []Ask
 	// Measured is what was measured of its heat together with the room's, by day.
 	Measured []Measurement
-	Loose    int // how many have escaped and were not found
+	// Shown is every temperature and humidity of the log, by day.
+	Shown []Reading
+	Loose int // how many have escaped and were not found
 	// Done is the last day on which each care is known to have been done, by name;
 	// the meals of a group are "feed " and the group's name.
 	Done map[string]civil.Date

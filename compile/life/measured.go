@@ -26,6 +26,7 @@ type harsh struct {
 func (r *reader) measure(e *plan.Event) {
 	r.zones(e)
 	for i, a := range e.Args {
+		r.shown(e, i)
 		if e.Where(i) == "room" {
 			continue
 		}
@@ -75,6 +76,25 @@ func (x *harsh) name() string {
 type Measurement struct {
 	On                     civil.Date
 	Spot, Air, Room, Power plan.Written[quantity.Quantity]
+}
+
+// Reading is one value that a line of the log says was measured.
+type Reading struct {
+	On    civil.Date
+	Clock plan.Written[civil.Clock] // where one is written
+	Where string                    // one of schema.MeasuredAt, or "" where the line does not say
+	Damp  bool                      // a humidity; else a temperature
+	Value quantity.Quantity
+}
+
+// shown keeps the value at a place of a line.
+func (r *reader) shown(e *plan.Event, i int) {
+	for _, dim := range []quantity.Dimension{quantity.Temperature, quantity.Humidity} {
+		if q, err := quantity.Parse(e.Args[i].V, dim); err == nil {
+			r.out.Shown = append(r.out.Shown, Reading{e.Date, e.Clock, e.Where(i), dim == quantity.Humidity, q})
+			return
+		}
+	}
 }
 
 // zones keeps what was measured at named places.

@@ -11,7 +11,7 @@ import (
 // axis draws the months and the years behind all charts from y to end.
 func (p *page) axis(y, end float64) {
 	p.draw.rect(p.x0, y, p.x(p.r.Today)-p.x0, end-y, `fill="`+past+`"`)
-	for m := 0; m <= 13; m++ {
+	for m := 0; m <= 16; m++ {
 		year, month, _ := p.from.AddMonths(m).YMD()
 		first := civil.Must(year, month, 1)
 		if first >= p.from && first < p.until() {

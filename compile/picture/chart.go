@@ -12,8 +12,10 @@ import (
 // swatch is one line of the key at the left of a chart.
 type swatch struct {
 	words  string
-	styles [][]string // drawn over each other
-	line   []string   // or drawn as a line
+	styles [][]string                  // drawn over each other
+	line   []string                    // or drawn as a line
+	silent bool                        // it is said to those who do not see elsewhere, in full
+	shape  func(p *page, x, y float64) // or as a mark
 }
 
 // frame draws the ticks and the outline of a chart from x0 to x1.
@@ -39,6 +41,9 @@ func (p *page) key(y, height float64, heading string, items []swatch) {
 		}
 		if it.line != nil {
 			p.draw.line(left, y-4, left+18, y-4, it.line...)
+		}
+		if it.shape != nil {
+			it.shape(p, left+9, y-4)
 		}
 		p.text(left+24, y, small, "start", wording.Fit(it.words, small, keyWidth-24, false))
 		y += 17
@@ -83,6 +88,7 @@ type chart struct {
 	hard, soft *quantity.Range // what the species bears; nil where nobody says
 	room       *quantity.Range // drawn behind all else, nil for not
 	bands      []band
+	measured   []dots
 	items      []swatch // what is drawn how
 }
 
@@ -104,7 +110,9 @@ func (p *page) plot(c *chart, y, height float64) []note {
 			p.band(b.course, s.at, style...)
 		}
 	}
-	return p.limits(s, c.hard, c.soft)
+	notes := p.limits(s, c.hard, c.soft)
+	p.readings(c.measured, s)
+	return notes
 }
 
 // chart draws a chart with its key at the left and what stands at its lines at the right.

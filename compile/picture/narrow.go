@@ -18,7 +18,7 @@ const (
 	edge        = 8.0
 	stripLeft   = 32.0
 	stripRight  = narrowWidth - edge
-	strips      = 4
+	mostStrip   = 96   // days: a quarter
 	body        = 12.0 // of text
 	mostStripes = 8    // of a kind in one strip
 )
@@ -61,8 +61,9 @@ func (n *narrow) down() {
 	n.key(damp, damp.heading)
 	meals, water := n.meals(1<<30), n.waterings()
 	whole := *n.page
-	each := (whole.days + strips - 1) / strips
-	for k := range strips {
+	many := (whole.days + mostStrip - 1) / mostStrip
+	each := (whole.days + many - 1) / many
+	for k := range many {
 		n.from = whole.from + civil.Date(k*each)
 		n.days = min(each, int(whole.until()-n.from))
 		n.strip(heat, damp, meals, water)
@@ -122,6 +123,9 @@ func (n *narrow) swatch(it swatch) {
 	if it.line != nil {
 		n.draw.line(edge, top+11, edge+20, top+11, it.line...)
 	}
+	if it.shape != nil {
+		it.shape(n.page, edge+10, top+10)
+	}
 	n.y += 2
 }
 
@@ -163,7 +167,7 @@ func (n *narrow) months(y, end float64) {
 	if past0 := n.x(n.r.Today); past0 > n.x0 {
 		n.draw.rect(n.x0, y, past0-n.x0, end-y-gap, `fill="`+past+`"`)
 	}
-	for m := 0; m <= strips; m++ {
+	for m := 0; m <= 4; m++ {
 		year, month, _ := n.from.AddMonths(m).YMD()
 		first := civil.Must(year, month, 1)
 		if !n.shows(first, first+1) {
@@ -185,7 +189,11 @@ func (n *narrow) months(y, end float64) {
 func (n *narrow) today(top float64) {
 	x := n.x(n.r.Today)
 	n.draw.line(x, top-16, x, n.y-gap, stroke(ink, 1.6)...)
-	n.text(x+3, top-20, body, "start", "today, "+n.r.Today.Brief(), bold)
+	words, anchor := "today, "+n.r.Today.Brief(), "start"
+	if x += 3; x+wording.Width(words, body, true) > stripRight {
+		x, anchor = x-6, "end"
+	}
+	n.text(x, top-20, body, anchor, words, bold)
 }
 
 // stripes draws stretches of days of a kind, each with its words above it.

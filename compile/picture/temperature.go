@@ -104,11 +104,14 @@ func (p *page) temperatures() *chart {
 	if lowest > highest {
 		lowest, highest = 15, 30
 	}
+	out.measured = p.measured(false, p.deg)
+	reach(out.measured, 12, &lowest, &highest)
 	margin := max((highest-lowest)/18, 1)
 	out.low, out.high = lowest-margin, highest+margin
 	if room != nil && list[0].words != asRoom {
 		out.room = room
 	}
+	out.items = swatches(out.measured)
 	for _, t := range list {
 		if t.base != nil {
 			out.items = append(out.items, swatch{words: t.words + " " + shown(*t.base, p.deg), styles: t.styles})
@@ -140,7 +143,9 @@ func (p *page) temperatures() *chart {
 
 func (p *page) sayItems(c *chart) {
 	for _, it := range c.items {
-		p.say(it.words + ".")
+		if !it.silent {
+			p.say(it.words + ".")
+		}
 	}
 }
 
@@ -160,6 +165,8 @@ func (p *page) humidity() *chart {
 	out := &chart{heading: "Humidity, %", unit: quantity.PercentRH, low: 0, high: 100,
 		hard: p.species(schema.FigureHumidityHard), soft: p.species(schema.FigureHumiditySoft),
 		bands: []band{{p.course(base, false, season), [][]string{style}}}}
+	out.measured = p.measured(true, quantity.PercentRH)
+	out.items = swatches(out.measured)
 	if base != nil {
 		out.items = append(out.items, swatch{words: words + " " + shown(*base, quantity.PercentRH), styles: [][]string{style}})
 	}

@@ -30,7 +30,7 @@ const (
 	bottom           = 626        // of the last part, the power cut
 	keyWidth         = 188        // of what is said at the left of a chart
 	rowWidth         = 214        // of what is said at the left of a row
-	daysBack         = 10         // so much of the past is shown
+	daysBack         = 10         // so much of the past is shown where nothing was measured
 	gap              = 17         // between charts
 	size, small, big = 12, 11, 21 // of text; 11 is 7.8 points in print
 )
@@ -52,7 +52,8 @@ type page struct {
 // Year writes the picture of the coming year of r.Lives[i] as SVG 1.1: the
 // temperatures and the humidity that are planned against what the species bears,
 // seasons, holds, windows, absences, meals, water, and the fall of the
-// temperature after a power cut. The same result gives the same bytes. The error
+// temperature after a power cut. What the log says was measured stands among
+// them, for up to a quarter before today. The same result gives the same bytes. The error
 // is for an i that is no place in r.Lives, and the writer's own.
 func Year(w io.Writer, r *compile.Result, i int) error {
 	if i < 0 || i >= len(r.Lives) {
@@ -66,7 +67,8 @@ func Year(w io.Writer, r *compile.Result, i int) error {
 // newPage begins the picture of an enclosure.
 func newPage(r *compile.Result, i int) *page {
 	l := r.Lives[i]
-	p := &page{r: r, life: l, plan: l.Plan, deg: l.Plan.Degrees(), from: r.Today - daysBack, x0: plotLeft, x1: plotRight}
+	p := &page{r: r, life: l, plan: l.Plan, deg: l.Plan.Degrees(), x0: plotLeft, x1: plotRight}
+	p.from = p.firstShown()
 	p.days = int(r.Today.AddMonths(12) - p.from)
 	if i < len(r.Roster.Of) {
 		p.series = r.Roster.Of[i]

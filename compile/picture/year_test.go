@@ -93,9 +93,21 @@ var collections = []struct {
 		[]string{"rains, 15 Dec to 20 Feb: every second meal", "in rains: 31 C", "in rains: 80 to 85 %", "planned 70 to 75 %"}},
 	{"crowd", house + "keeper \"second\" {\n}\naway \"lead\" {\n  from = \"2027-03-01\"\n  to = \"2027-03-20\"\n}\naway \"lead\" {\n  from = \"2027-03-25\"\n  to = \"2027-04-20\"\n  cover = \"second\"\n  visits = [\"mon\"]\n}\naway \"lead\" {\n  from = \"2027-10-01\"\n  to = \"2027-12-20\"\n  cover = \"second\"\n}\nroom \"r\" {\n  temperature = \"20 to 24 C\"\n}\nenclosure \"crowd\" {\n  species = \"pandinus-imperator\"\n" + box + crowd() + "}\n", crowdLog(),
 		[]string{"Season (2 more not drawn)", "Held (7 more not drawn)", "Away (1 more not drawn)", "17 other kinds of meal", "Lead away 1 Mar, back 20 Mar, nobody comes", "Lead away 25 Mar, back 20 Apr, Second comes on 4 days"}},
+	{"measured", house + "room \"r\" {\n  temperature = \"19 to 23 C\"\n}\nenclosure \"lit\" {\n  species = \"pandinus-imperator\"\n" + box + "  animals \"one\" {\n    count = 1\n    stage = \"adult\"\n  }\n  climate {\n    warm_end = \"28 to 31 C\"\n    cool_end = \"22 to 25 C\"\n    humidity = \"70 to 85 %\"\n    heater \"mat\" {\n      power = \"25 W\"\n      size  = \"28 x 43 cm\"\n      place = \"side\"\n      thermostat = \"30 C\"\n    }\n  }\n}\n", measuredLog,
+		[]string{"spot 29 to 32.5 C", "1 of 3 not as aimed for", "air 12 to 23 C", "1 of 3 harmful", "night 21 C", "room 20 C", "no place said 26 C", "none harmful", "measured 60 to 80 %", "1 of 3 not as aimed for", "1 Oct", "1 Nov", "1 Dec"}},
 	{"nasty", house + "room \"r\" {\n  title = \"</svg><script>alert(1)</script>\"\n  temperature = \"20 to 24 C\"\n}\nenclosure \"nasty\" {\n  title = \"<b>&\\\"'\\n\\u202eevil\\u0007 ]]> " + strings.Repeat("Wide ", 30) + "\"\n  species = \"pandinus-imperator\"\n" + box + "  animals \"one\" {\n    title = \"<i>&amp; 蠍 🦂\"\n    count = 1\n    stage = \"adult\"\n  }\n  animals \"two\" {\n    count = 1\n    stage = \"adult\"\n  }\n  season \"<rest & \\\"quiet\\\" \" {\n    from = \"1 dec\"\n    to = \"28 feb\"\n    misting = \"none\"\n  }\n}\n", "",
 		[]string{"<rest & \"quiet\", 1 Dec to 28 Feb: no misting"}},
 }
+
+// measuredLog is what a keeper typed: of one day twice, at all places, of before the picture, one
+// line taken back, and a slip of the pen.
+const measuredLog = "2026-05-01 lit measured spot 50 C\n" +
+	"2026-09-20 lit measured spot 29 C air 22 C room 20 C 80 %\n" +
+	"2026-10-10 07:00 lit measured spot 30 C air 12 C 60 %\n" +
+	"2026-10-10 19:00 lit measured spot 32.5 C air 23 C 75 %\n" +
+	"2026-11-01 lit measured night 21 C\n" +
+	"2026-11-02 lit measured 26 C\n" +
+	"2026-11-03 lit measured spot 99 C\n2026-11-03 lit withdrawn measured\n"
 
 // crowd is more groups, prey, holds and windows than a page has rows for.
 func crowd() string {
