@@ -94,6 +94,7 @@ type Collection struct {
 	keepers    map[string]*Keeper
 	rooms      map[string]*Room
 	racks      map[string]*Rack
+	tests      map[gaugeAt][]*GaugeTest // of the log
 	sellers    map[string]*Seller
 	stores     map[string]*Store
 	numbered   map[*Enclosure]*numbered // by the block with numbers

@@ -32,6 +32,8 @@ type Event struct {
 	// Args is what else stands after the word; of a move or a separation, the enclosure
 	// and then the animals that were joined there; of a measurement, its quantities.
 	Args []Written[string]
+	// Test is what a line says of a test of a gauge; nil for any other line.
+	Test *GaugeTest
 	// Took is how long it took, where a line that care was done says so.
 	Took Written[quantity.Quantity]
 	Note string

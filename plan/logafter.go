@@ -23,6 +23,8 @@ func (l *lineReader) after(e *Event, from int) {
 		from = l.days(e, from)
 	case schema.AfterMeasure:
 		from = l.measured(e, from)
+	case schema.AfterTest:
+		from = l.tested(e, from)
 	case schema.AfterWord:
 	default:
 		if !e.Took.Set() || from < until {
@@ -187,6 +189,8 @@ func misread(e *Event, s *schema.Spelling) (text string, at source.Place) {
 		}
 	case schema.AfterMeasure:
 		return mismeasured(e, name)
+	case schema.AfterTest:
+		return mistested(e, name)
 	case schema.AfterCare:
 		switch {
 		case len(e.Args) == 0:

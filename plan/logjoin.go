@@ -56,6 +56,7 @@ func (r *resolver) joinLog() {
 		return over
 	})
 	r.c.Log = r.forRacks(r.once(all))
+	r.gaugeTests()
 	r.c.learn()
 	r.sudden()
 	for i := range r.c.Log {
@@ -105,6 +106,9 @@ func (r *resolver) joined(e *Event) bool {
 		r.found.Add(finding.Finding{Rule: ruleUnknownName, At: e.Enclosure.At, Text: quote(b.Name.V) + " is " + wording.Count(len(all), "enclosure", "enclosures") + " with numbers, " + b.Numbers.V.String() + ": the log takes the names of those that are meant",
 			Write: quote(all[0].Name.V) + ", and a line for each of the others of which it is true"})
 		return false
+	}
+	if enclosure == nil && r.c.rooms[e.Enclosure.V] != nil && (e.Test != nil || e.Word == schema.WordWithdrawn) {
+		return true // its gauges are tested
 	}
 	if r.isGone(e) {
 		return true
@@ -196,7 +200,7 @@ func (r *resolver) inOrder(all []Event) {
 // saysNoMore are words of which a second line of a day in the same words says nothing new:
 // nobody is one more or one less by it, and a merge can leave a copy.
 var saysNoMore = []*schema.LogWord{schema.WordDone, schema.WordSkipped, schema.WordFed, schema.WordRefused, schema.WordSeen, schema.WordCounted,
-	schema.WordMeasured, schema.WordWeighed, schema.WordRemark, schema.WordWithdrawn}
+	schema.WordMeasured, schema.WordTested, schema.WordWeighed, schema.WordRemark, schema.WordWithdrawn}
 
 // once leaves out lines that stand twice. Merging by union in git can leave a line in
 // two files, or twice in one; there it is worth saying where two may have been meant.

@@ -46,6 +46,8 @@ func (c *Collection) Taken(s *schema.Spelling, words []string) int {
 		return l.days(e, 0)
 	case schema.AfterMeasure:
 		return l.measured(e, 0)
+	case schema.AfterTest:
+		return l.tested(e, 0)
 	case schema.AfterEnclosure:
 		if s.Leaves {
 			return l.number(e, 0)

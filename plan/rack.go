@@ -25,6 +25,7 @@ type Rack struct {
 	Note        Written[string]         `care:"note"`
 	Heaters     []*Heater               `care:"heater"`
 	Measured    *Measured               `care:"measured"`
+	Gauges      []*Gauge                `care:"gauge"`
 
 	Place      *Room        // where it stands; nil where that is not known
 	Enclosures []*Enclosure // that stand in it, in walking order
@@ -245,7 +246,7 @@ func (r *resolver) roomOfRack(e *Enclosure) bool {
 func OfRack(w *schema.LogWord) bool { return slices.Contains(ofRack, w) }
 
 // ofRack are the words of the log that may be about a rack.
-var ofRack = []*schema.LogWord{schema.WordDone, schema.WordSkipped, schema.WordMeasured, schema.WordRemark, schema.WordWithdrawn}
+var ofRack = []*schema.LogWord{schema.WordDone, schema.WordSkipped, schema.WordMeasured, schema.WordTested, schema.WordRemark, schema.WordWithdrawn}
 
 // joinedRack looks at a line of the log that names a rack. What it says of animals is kept
 // as a remark: in which of the boxes they are is not said.
@@ -255,7 +256,7 @@ func (r *resolver) joinedRack(e *Event, k *Rack) {
 		if e.Word != nil {
 			word = quote(e.Word.Name)
 		}
-		e.remark(finding.Finding{Rule: ruleLogLine, At: e.WordAt, Text: quote(k.Name.V) + " is a rack, and of a rack the log takes what was done, skipped or measured: of which enclosure is " + word + "? Until then it is a remark, from which nothing follows",
+		e.remark(finding.Finding{Rule: ruleLogLine, At: e.WordAt, Text: quote(k.Name.V) + " is a rack, and of a rack the log takes what was done, skipped, measured or tested: of which enclosure is " + word + "? Until then it is a remark, from which nothing follows",
 			Write: "the enclosure in place of the rack"})
 	}
 }

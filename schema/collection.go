@@ -85,7 +85,7 @@ var Rack = &Block{
 		housingAttr("stands_on"), housingAttr("shelf_rise"),
 		formerlyAttr, noteAttr,
 	},
-	Blocks: []*Block{Heater, Measured},
+	Blocks: []*Block{Heater, Measured, Gauge},
 }
 
 // housingAttr is what a rack says in place of the housing of each box.

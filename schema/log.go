@@ -49,6 +49,7 @@ const (
 	AfterMeasure
 	AfterWord
 	AfterText
+	AfterTest
 )
 
 var afterWords = [...]string{
@@ -60,6 +61,7 @@ var afterWords = [...]string{
 	AfterDays:      "how long, such as 10 days",
 	AfterMeasure:   "a temperature, a humidity or both, such as 29 C 70 %, or spot 31 C air 23 C room 20 C",
 	AfterText:      "what was observed, here or in the note",
+	AfterTest:      "the gauge, where there are several, the salt, the temperature there and what it showed, such as logger-3 NaCl 22 C 71 %, or logger-3 22 C shows 22.4 C",
 	AfterWord:      "the word that is taken back, what stood after it, and its day",
 }
 
@@ -105,6 +107,7 @@ var (
 	WordMites       = listed(&LogWords, LogWord{Name: "mites", Subject: OfEnclosure, Doc: "Mites were found. Tools are kept apart and the enclosure is visited last."})
 	WordDied        = listed(&LogWords, LogWord{Name: "died", After: AfterNumber, Subject: OfAnimals, Doc: "It died. Its tasks end, and shared causes are looked for."})
 	WordMeasured    = listed(&LogWords, LogWord{Name: "measured", After: AfterMeasure, Subject: OfEnclosure, Doc: "What a thermometer or a hygrometer in the enclosure showed, each value after the word for where: spot, air, night, room."})
+	WordTested      = listed(&LogWords, LogWord{Name: "tested", After: AfterTest, Subject: OfEnclosure, Does: []*CareKind{KindCalibrate}, Doc: "A gauge of the enclosure, the rack or the room was tested: sealed in over a slurry of salt for half a day to a day, or beside a thermometer that can be trusted. What it shows is corrected by its newest tests, of the log and of the plan."})
 	WordStarted     = listed(&LogWords, LogWord{Name: "started", After: AfterNumber, Subject: OfStock, Does: []*CareKind{KindStart}, Doc: "A new culture of feeder animals was set up, or so many."})
 	WordHarvested   = listed(&LogWords, LogWord{Name: "harvested", After: AfterNumber, Subject: OfStock, Doc: "Feeder animals were taken from a culture, so many."})
 	WordCrashed     = listed(&LogWords, LogWord{Name: "crashed", Subject: OfStock, Doc: "A culture or a tub of feeder animals has died, or has to go: mites, mould, a virus. Nothing of it is fed out from here."})

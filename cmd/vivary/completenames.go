@@ -221,6 +221,15 @@ func (a *typing) seen(enclosure string, typed []string) (all []offer) {
 		for _, w := range schema.MeasuredAt {
 			all = append(all, offer{w.Name, w.Doc})
 		}
+	case after == schema.AfterTest:
+		if behind == 0 {
+			for _, g := range a.plan().GaugesAt(enclosure) {
+				all = append(all, offer{g.Name.V, "a gauge there"})
+			}
+		}
+		for _, salt := range schema.Salts {
+			all = append(all, offer{salt.Name, salt.Doc})
+		}
 	case after == schema.AfterWord && behind == 0:
 		return words(schema.LogWords)
 	}

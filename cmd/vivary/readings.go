@@ -146,13 +146,13 @@ func (w *world) logged(r *compile.Result, f *flags, args []string, o logger.Opti
 		}
 		x.Name = filepath.ToSlash(path)
 		known := slices.DeleteFunc(readings.GaugesFor(r.Plan, r.Lives, x.Name), func(g readings.Found) bool {
-			return placed && g.Place != x.Place || l != nil && g.Life != nil && g.Life != l || l != nil && g.Life == nil && g.Room != l.Plan.Place
+			return placed && g.Place != x.Place || l != nil && !g.Of(l, r.Plan)
 		})
 		switch {
 		case len(known) > 1:
 			return nil, nil, fmt.Errorf("%s may be of gauge %s and of gauge %s: say of which place and enclosure it is, or write files more narrowly in the plan", x.Name, known[0].Gauge.Name.V, known[1].Gauge.Name.V)
 		case len(known) == 1:
-			x.Gauge, x.Place = known[0].Gauge, known[0].Place
+			x.Gauge, x.Place, x.Tests = known[0].Gauge, known[0].Place, known[0].Tests
 			if l == nil {
 				l = known[0].Life
 			}

@@ -192,7 +192,7 @@ func newReadingsForm(r *readings.Report) readingsForm {
 			x.Gauge = j.Gauge.Name.V
 		}
 		if t := j.Tested; t != nil {
-			x.Tested = &testedForm{On: dateOf(t.On), Age: t.Age, Heat: exact(t.HeatOff), Slope: exact(t.Slope), Add: exact(t.Add), Replace: t.Replace(), Old: t.On != 0 && t.Old(), Wrong: t.Wrong}
+			x.Tested = &testedForm{On: dateOf(t.On), Age: t.Age, Heat: exact(t.HeatOff), Slope: exact(t.Slope), Add: exact(t.Add), Replace: t.Replace(), Old: t.On != 0 && t.Old(), Wrong: wrongOf(t)}
 		}
 		out.Files = append(out.Files, x)
 	}
@@ -233,3 +233,11 @@ func orNull(x float64) *float64 {
 
 // exact leaves out digits that no gauge has.
 func exact(x float64) float64 { return math.Round(x*1e4) / 1e4 }
+
+// wrongOf are the texts of what is wrong with the tests of a gauge.
+func wrongOf(t *measure.Tested) (all []string) {
+	for _, w := range t.Wrong {
+		all = append(all, w.Text)
+	}
+	return all
+}

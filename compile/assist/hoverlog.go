@@ -85,6 +85,11 @@ func (p *Page) aboutAfter(l *logLine, whole string) string {
 			}
 		}
 		return p.about(schema.NamesKind, whole)
+	case schema.AfterTest:
+		if text := choice(schema.Salts, whole); text != "" {
+			return text
+		}
+		return p.measured(l, whole)
 	case schema.AfterMeasure, schema.AfterWeight:
 		return p.measured(l, whole)
 	}

@@ -285,7 +285,7 @@ func (p *Page) logWords(o *offers, l *logLine) {
 		if p.Result.Plan.Store(l.enclosure) != nil && !plan.OfStore(w) {
 			continue
 		}
-		o.put(x, w.After == schema.AfterCare || w.After == schema.AfterMeasure || w.After == schema.AfterWord)
+		o.put(x, w.After == schema.AfterCare || w.After == schema.AfterMeasure || w.After == schema.AfterTest || w.After == schema.AfterWord)
 	}
 }
 

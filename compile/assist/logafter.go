@@ -35,6 +35,8 @@ func (p *Page) after(o *offers, l *logLine) {
 		}
 	case schema.AfterMeasure:
 		p.measures(o, l)
+	case schema.AfterTest:
+		p.tests(o, l)
 	case schema.AfterWord:
 		p.takenBack(o, l)
 	}
@@ -189,6 +191,27 @@ func (p *Page) measures(o *offers, l *logLine) {
 		if !slices.Contains(l.args, c.Name) {
 			o.put(offer{Offer: Offer{Label: c.Name, Detail: c.Doc, Kind: KindChoice}}, true)
 		}
+	}
+}
+
+// tests offers the gauges that can have been tested, the salts, and units behind a number.
+func (p *Page) tests(o *offers, l *logLine) {
+	if o.quantity(p, l, quantity.Temperature) {
+		o.quantity(p, l, quantity.Humidity)
+		return
+	}
+	if len(l.args) == 0 {
+		for _, g := range p.Result.Plan.GaugesAt(l.enclosure) {
+			o.put(offer{Offer: Offer{Label: g.Name.V, Detail: "a gauge there", Kind: KindName}, usual: 1}, true)
+		}
+	}
+	for _, c := range schema.Salts {
+		if !slices.Contains(l.args, c.Name) {
+			o.put(offer{Offer: Offer{Label: c.Name, Detail: c.Doc, Kind: KindChoice}, also: c.Also}, true)
+		}
+	}
+	if len(l.args) > 1 && !slices.Contains(l.args, schema.ShowsWord) {
+		o.put(offer{Offer: Offer{Label: schema.ShowsWord, Detail: "then the temperature that the gauge showed", Kind: KindChoice}}, true)
 	}
 }
 

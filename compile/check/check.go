@@ -145,6 +145,7 @@ var Families = []Family{
 	{"What comes of the heat", AboutHeat, heat},
 	{"Water, damp and air", AboutDamp, moisture},
 	{"What comes of the damp", AboutDamp, damp},
+	{"Gauges", AboutElse, gauges},
 	{"Meals", AboutFood, feeding},
 	{"Prey", AboutFood, prey},
 	{"Feeder animals", AboutFood, stocks},

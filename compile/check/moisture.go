@@ -83,11 +83,6 @@ var moisture = []*Rule{
 		Why:     "They drown in it.",
 		Source:  "common practice, no source: no deeper than the animal is high, taken as a quarter of its length; for the grown no deeper than they are long, as they reach the rim; 5 mm for all",
 		Instead: "A shallower dish, or pebbles in it."}},
-	{Enclosure: gaugeUntested, Rule: finding.Rule{ID: "gauge-untested", Severity: finding.Advice, Silence: finding.ByReason,
-		Title:   "The gauges have not been tested for a year.",
-		Why:     "Cheap hygrometers drift.",
-		Source:  "hermitcrabassociation.com/phpBB/viewtopic.php?p=852642, on the salt test",
-		Instead: "Test it over wet salt, which holds 75 %, and write the day."}},
 	{Enclosure: humidityExact, Rule: finding.Rule{ID: "humidity-exact", Severity: finding.Advice, Silence: finding.ByReason,
 		Title:   "Humidity is planned as one exact figure.",
 		Why:     "No keeper's gauge shows it that well, and no enclosure holds it.",
@@ -388,24 +383,5 @@ func dishDeep(r *Rule, e *Enclosure) {
 		e.Add(finding.Finding{Rule: &r.Rule, At: d.At, Text: who + " of " + quantity.Format(long.Low, d.V.Unit) + " may drown in a dish " + d.V.String() + " deep",
 			Limit: wording.AtMost(most, d.V.Unit), Source: r.Source, Write: "a dish no deeper than " + quantity.FormatAtMost(most, d.V.Unit) + ", or pebbles in it"})
 		return
-	}
-}
-
-func gaugeUntested(r *Rule, e *Enclosure) {
-	c := e.Plan.Climate
-	if c == nil || !c.GaugeTested.Set() {
-		return
-	}
-	last := c.GaugeTested.V
-	for _, x := range e.Plan.Care {
-		if on, ok := e.Life.Done[x.Name.V]; ok && x.What() == schema.KindCalibrate {
-			last = max(last, on)
-		}
-	}
-	if on, ok := e.Life.Done["calibrate"]; ok {
-		last = max(last, on)
-	}
-	if e.Today-last > 365 {
-		e.Add(finding.Finding{Rule: &r.Rule, At: c.GaugeTested.At, Text: "the gauges were last tested on " + last.Words(), Limit: "once a year", Source: r.Source, Write: "a test of them, logged as done calibrate; and a care \"calibrate\" every 6 months"})
 	}
 }

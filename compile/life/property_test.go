@@ -35,6 +35,7 @@ func scribble(r *rand.Rand, n int, from civil.Date, days int) []plan.Event {
 		schema.AfterWeight:    {"", "24 g", "heavy"},
 		schema.AfterDays:      {"", "10 days", "\"a note\""},
 		schema.AfterMeasure:   {"29 C", "29 C 70 %"},
+		schema.AfterTest:      {"g NaCl 22 C 71 %", "22 C shows 23 C"},
 		schema.AfterText:      {"", "restless", "\"a note\""},
 		schema.AfterWord:      {"moult"},
 		schema.AfterCare:      {"water", "feed", "watr", "feed \"a note\""},

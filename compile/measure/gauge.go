@@ -7,6 +7,7 @@ import (
 
 	"vivary/plan"
 	"vivary/schema/civil"
+	"vivary/schema/quantity"
 )
 
 // SaltHumidity returns the relative humidity over a slurry of a salt, in %, at a temperature in
@@ -31,6 +32,7 @@ const (
 	BadHeat  = 1.0 // K
 	BadDamp  = 5.0 // %
 	TestDays = 90
+	sameDay  = 2.0 // % by which two readings over one salt differ on a day before one is doubted
 )
 
 // Tested is what tests make of a gauge.
@@ -43,8 +45,17 @@ type Tested struct {
 	Salts      int        // over how many it lay
 	FarHeat    float64    // how far it was off at the most, K; 0 for not tested
 	FarDamp    float64
-	Wrong      []string // tests that say nothing, and why
-	HeatTested bool     // a temperature was tested
+	Last       *plan.GaugeTest // the newest of which something is taken
+	Wrong      []Wrong         // tests of which something is wrong
+	HeatTested bool            // a temperature was tested
+}
+
+// Wrong is what is wrong with a test. Such a test says nothing, unless it is Doubtful.
+type Wrong struct {
+	Test     *plan.GaugeTest
+	Text     string
+	Write    string // what to write instead, in words
+	Doubtful bool   // it counts all the same
 }
 
 // Heat corrects a temperature.
@@ -59,23 +70,28 @@ func (t *Tested) Replace() bool { return t.FarHeat > BadHeat || t.FarDamp > BadD
 // Old reports whether the newest test is too old to go by.
 func (t *Tested) Old() bool { return t.Age > TestDays }
 
-// TestedOf reads the tests of a gauge; nil where there are none. Of each kind the newest counts.
-func TestedOf(g *plan.Gauge, today civil.Date) *Tested {
-	if g == nil || len(g.Tests) == 0 {
+// TestedOf reads the tests of a gauge, those of its block and of the log (plan.Tests); nil where
+// there are none. Of each kind the newest counts, of one day the one that was written last.
+func TestedOf(tests []*plan.GaugeTest, today civil.Date) *Tested {
+	if len(tests) == 0 {
 		return nil
 	}
 	t := &Tested{Slope: 1}
-	tests := slices.Clone(g.Tests)
+	tests = slices.Clone(tests)
+	slices.Reverse(tests)
 	slices.SortStableFunc(tests, func(a, b *plan.GaugeTest) int { return cmp.Compare(b.On.V, a.On.V) })
-	type point struct{ shown, is float64 }
+	type point struct {
+		on        civil.Date
+		shown, is float64
+	}
 	points := map[string]point{}
 	for _, x := range tests {
-		wrong := func(why string) { t.Wrong = append(t.Wrong, "test "+x.Name.V+": "+why) }
+		wrong := func(why, write string) { t.Wrong = append(t.Wrong, Wrong{x, called(x) + why, write, false}) }
 		switch {
 		case !x.On.Set() || !x.Beside.Set():
 			continue // said by the plan
 		case x.On.V > today:
-			wrong("its day is after today")
+			wrong("its day is after today", "the day on which it was made")
 			continue
 		}
 		at := x.Beside.V.Value
@@ -87,19 +103,27 @@ func TestedOf(g *plan.Gauge, today civil.Date) *Tested {
 		}
 		switch is := SaltHumidity(x.Salt.V, at); {
 		case x.Salt.Set() != x.Humidity.Set():
-			wrong("a salt and what the gauge showed over it (humidity) go together")
+			wrong("a salt and what the gauge showed over it go together", "both, salt and humidity")
 		case x.Salt.Set() && math.IsNaN(is):
-			wrong("what the salt holds is known from 0 to 50 C")
+			wrong("what the salt holds is known from 0 to 50 C", "the temperature beside the gauge, within these")
 		case x.Salt.Set():
-			if _, newer := points[x.Salt.V]; !newer {
-				points[x.Salt.V] = point{x.Humidity.V.Value, is}
+			newer, known := points[x.Salt.V]
+			switch {
+			case known && newer.on == x.On.V && math.Abs(newer.shown-x.Humidity.V.Value) > sameDay:
+				t.Wrong = append(t.Wrong, Wrong{x, called(x) + "it showed " + quantity.Format(x.Humidity.V.Value, quantity.PercentRH) + " over this salt, and in another test of that day " + quantity.Format(newer.shown, quantity.PercentRH) + ": it had not settled. The one that was written last is taken",
+					"one of the two, once it stood still: half a day to a day in the sealed box", true})
+			case !known:
+				points[x.Salt.V] = point{x.On.V, x.Humidity.V.Value, is}
 				t.FarDamp = max(t.FarDamp, math.Abs(is-x.Humidity.V.Value))
 				used = true
 			}
 		case !x.Temperature.Set():
-			wrong("it says nothing of what the gauge showed")
+			wrong("it says nothing of what the gauge showed", "temperature, or salt and humidity")
 		}
 		if used {
+			if t.Last == nil {
+				t.Last = x
+			}
 			t.On = max(t.On, x.On.V)
 		}
 	}
@@ -108,7 +132,7 @@ func TestedOf(g *plan.Gauge, today civil.Date) *Tested {
 	t.Salts = len(points)
 	switch {
 	case high && low && a.shown-b.shown < 10:
-		t.Wrong = append(t.Wrong, "it shows nearly the same over both salts: it is broken, and its humidity is not corrected")
+		t.Wrong = append(t.Wrong, Wrong{t.Last, "it shows nearly the same over both salts: it is broken, and its humidity is not corrected", "another gauge, or the test once more over fresh slurries", true})
 		t.FarDamp = math.Inf(1)
 	case high && low:
 		t.Slope = (a.is - b.is) / (a.shown - b.shown)
@@ -120,6 +144,14 @@ func TestedOf(g *plan.Gauge, today civil.Date) *Tested {
 	}
 	t.Age = int(today - t.On)
 	return t
+}
+
+// called begins what is said of a test.
+func called(x *plan.GaugeTest) string {
+	if x.Name.V == "" {
+		return "the test of " + x.On.V.Words() + ": "
+	}
+	return "test " + x.Name.V + ": "
 }
 
 // Accuracy is how far a gauge may be off.

@@ -35,7 +35,7 @@ func (r *Report) tested(t *measure.Tested) (out []explain.Line) {
 		line(text)
 	}
 	for _, w := range t.Wrong {
-		line(w)
+		line(w.Text)
 	}
 	if t.Replace() {
 		why := ""
@@ -76,9 +76,22 @@ func plus(x float64, digits int) string {
 // Found is a gauge that a plan names, with where it lies.
 type Found struct {
 	Gauge *plan.Gauge
-	Life  *life.Enclosure // nil for one of a room
+	Life  *life.Enclosure // nil for one of a room or a rack
 	Room  *plan.Room
+	Rack  *plan.Rack // nil for one that is not of a rack
 	Place string
+	Tests []*plan.GaugeTest
+}
+
+// Of reports whether it may be about an enclosure.
+func (f *Found) Of(l *life.Enclosure, c *plan.Collection) bool {
+	switch {
+	case f.Life != nil:
+		return f.Life == l
+	case f.Rack != nil:
+		return c.RackOf(l.Plan) == f.Rack
+	}
+	return f.Room == l.Plan.Place
 }
 
 // GaugesFor are the gauges whose files are called so.
@@ -93,7 +106,14 @@ func GaugesFor(c *plan.Collection, lives []*life.Enclosure, file string) (all []
 	for _, room := range c.Rooms {
 		for _, g := range room.Gauges {
 			if fits(g) {
-				all = append(all, Found{g, nil, room, measure.Room})
+				all = append(all, Found{Gauge: g, Room: room, Place: measure.Room, Tests: c.Tests(room.Name.V, g)})
+			}
+		}
+	}
+	for _, k := range c.Racks {
+		for _, g := range k.Gauges {
+			if fits(g) {
+				all = append(all, Found{Gauge: g, Rack: k, Place: g.Place.Or(measure.Air), Tests: c.Tests(k.Name.V, g)})
 			}
 		}
 	}
@@ -103,7 +123,7 @@ func GaugesFor(c *plan.Collection, lives []*life.Enclosure, file string) (all []
 		}
 		for _, g := range l.Plan.Climate.Gauges {
 			if fits(g) {
-				all = append(all, Found{g, l, l.Plan.Place, g.Place.Or(measure.Air)})
+				all = append(all, Found{Gauge: g, Life: l, Room: l.Plan.Place, Place: g.Place.Or(measure.Air), Tests: c.Tests(l.Plan.Name.V, g)})
 			}
 		}
 	}

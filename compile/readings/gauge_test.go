@@ -43,7 +43,7 @@ func testsOf(t *testing.T, tests string) *measure.Tested {
 	for _, f := range found {
 		t.Log(f.Text)
 	}
-	return measure.TestedOf(c.Enclosures[0].Climate.Gauges[0], planned.Day("2027-06-01"))
+	return measure.TestedOf(c.Enclosures[0].Climate.Gauges[0].Tests, planned.Day("2027-06-01"))
 }
 
 // A gauge at 22 C that shows 71 over table salt and 36 over magnesium chloride: by the two

@@ -22,6 +22,7 @@ type File struct {
 	Place  string // Spot, Air or Room
 	Series *logger.Series
 	Gauge  *plan.Gauge // nil where no plan names it
+	Tests  []*plan.GaugeTest
 	Off    measure.Accuracy
 }
 
@@ -73,7 +74,7 @@ func Of(r *compile.Result, l *life.Enclosure, files []*File, o Options) *Report 
 
 func (r *Report) judgement(f *File) *Judgement {
 	s := f.Series
-	j := &Judgement{File: f, Faults: faults(s, f.Off.Heat, f.Off.Damp), Tested: measure.TestedOf(f.Gauge, r.Result.Today)}
+	j := &Judgement{File: f, Faults: faults(s, f.Off.Heat, f.Off.Damp), Tested: measure.TestedOf(f.Tests, r.Result.Today)}
 	var heatBy, dampBy func(float64) float64
 	if t := j.Tested; t != nil {
 		heatBy, dampBy = t.Heat, t.Damp

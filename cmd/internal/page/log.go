@@ -75,7 +75,7 @@ type choice struct{ Name, Shown string }
 // fields are what a form sends.
 type fields struct {
 	Day, At, Group, N, Prey, To, Joins, Care, Weight string
-	Spot, Air, Night, Room, Humidity                 string
+	Spot, Air, Night, Room, Humidity, Test           string
 	Note                                             string
 }
 
@@ -88,7 +88,7 @@ func fieldsOf(v url.Values) fields {
 		return s
 	}
 	return fields{get("day"), get("at"), get("group"), get("n"), get("prey"), get("to"), get("joins"), get("care"), get("weight"),
-		get("spot"), get("air"), get("night"), get("room"), get("humidity"), get("note")}
+		get("spot"), get("air"), get("night"), get("room"), get("humidity"), get("test"), get("note")}
 }
 
 func (q *request) logPage(r *compile.Result, i int, w *schema.LogWord, v url.Values, wrong []string) logPage {
@@ -274,6 +274,11 @@ func (f *fields) args(w *schema.LogWord, deg quantity.Unit) ([]string, error) {
 		return out, err
 	case schema.AfterMeasure:
 		return f.measured(deg)
+	case schema.AfterTest:
+		if f.Test == "" {
+			return nil, errors.New("which gauge was tested, and how, is missing, such as NaCl 22 C 71 %")
+		}
+		return strings.Fields(f.Test), nil
 	case schema.AfterText:
 		if f.Note == "" {
 			return nil, errors.New("what was observed is missing: write it as the note")

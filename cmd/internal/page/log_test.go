@@ -24,6 +24,7 @@ func TestEachForm(t *testing.T) {
 		schema.AfterCare:      {"care": {"water"}},
 		schema.AfterDays:      {"n": {"10"}},
 		schema.AfterMeasure:   {"humidity": {"74"}, "spot": {"28.5"}, "air": {"24,5"}, "room": {"23"}},
+		schema.AfterTest:      {"test": {"NaCl 22 C 71 %"}},
 	}
 	want := map[string]string{
 		"fed": "tub-1 fed 2 cricket", "moved": "tub-1 moved 1 to tub-2", "weighed": "tub-1 weighed 12.4 g", "done": "tub-1 done water", "treated": "tub-1 treated 10 days",
