@@ -30,7 +30,9 @@ func TestCommands(t *testing.T) {
 		Setup: func(e *testscript.Env) error {
 			e.Setenv("NO_COLOR", "1")
 			e.Setenv("ESC", "\x1b")
-			return nil
+			examples, err := filepath.Abs("../../examples")
+			e.Setenv("EXAMPLES", examples)
+			return err
 		},
 	})
 }

@@ -31,14 +31,13 @@ func datesOf(r *compile.Result) (out []matter) {
 			if t.Done > 0 || t.From >= r.Today+year {
 				continue
 			}
-			m.each = append(m.each, when{on: t.From, text: "from " + t.From.Words() + " on, by " + t.By.Words()})
+			m.each = append(m.each, toldFrom(t))
 		}
 		switch {
 		case d.Undated:
 			m.text = "on no day, since none is known"
 		case len(m.each) == 0 && next(d) != nil:
-			t := next(d)
-			m.each = append(m.each, when{on: t.From, text: "from " + t.From.Words() + " on, by " + t.By.Words()})
+			m.each = append(m.each, toldFrom(next(d)))
 		case len(m.each) == 0:
 			m.text = "no more"
 		case len(m.each) > 1:
@@ -57,6 +56,14 @@ func datesOf(r *compile.Result) (out []matter) {
 		out = append(out, who, does)
 	}
 	return out
+}
+
+// toldFrom is from when on one time is told.
+func toldFrom(t *deadline.Time) when {
+	if t.From == t.By {
+		return when{on: t.By, text: "on " + t.By.Words()}
+	}
+	return when{on: t.From, text: "from " + t.From.Words() + " on, by " + t.By.Words()}
 }
 
 // next is the first time that is open, or nil.

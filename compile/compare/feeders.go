@@ -153,11 +153,15 @@ func orders(r *compile.Result, x *stock.Supply) matter {
 			short, _, _ := strings.Cut(weather, "; ")
 			text += "; " + short
 		}
+		if o.Number == 0 {
+			text = "none by " + o.By.Short() + ", for " + o.Deliver.Short() + ": they give less than a pack, and " + strconv.Itoa(o.Short) + " are wanted"
+		} else {
+			n, all = n+1, all+o.Packing.Total
+		}
 		if o.Late {
 			text += "; after the first meal that it is for"
 		}
 		m.each = append(m.each, when{o.By, text, whole})
-		n, all = n+1, all+o.Packing.Total
 	}
 	m.text, m.means = "nothing is ordered", "none"
 	if n > 0 {

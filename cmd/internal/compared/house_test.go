@@ -87,7 +87,7 @@ var houseEdits = []houseEdit{
 	{name: "somebody else's", file: "dates", old: `keeper = "ann"`, now: `keeper = "bo"`, says: []string{"licence: is for: Ann → Bo"}},
 	{name: "another kind", file: "dates", old: `"licence"` + "\n  by", now: `"insurance"` + "\n  by", says: []string{"licence: told: ", "licence: what is done: apply, book vet, check insurance → renew it"}},
 	{name: "in its own words", file: "dates", old: "  by     =", now: "  does   = \"ring the council\"\n  by     =", says: []string{"licence: what is done: apply, book vet, check insurance → ring the council"}},
-	{name: "tested later", file: "dates", old: "2026-11-20", now: "2026-11-28", says: []string{"thermostats: told: ", "by Mon 28 Dec 2026"}},
+	{name: "tested later", file: "dates", old: "2026-11-20", now: "2026-11-28", says: []string{"thermostats: told: ", "on Sun 20 Dec 2026 → on Mon 28 Dec 2026"}},
 	{name: "a title of a date", file: "dates", old: "  by     =", now: "  title  = \"The licence\"\n  note   = \"in the drawer\"\n  by     ="},
 	{name: "a day kept", file: "shared", old: `"3 h"`, now: `"10 min"`, says: []string{"ann: budget of a day: 3 h, and the plan has up to about ", "not kept"}},
 	{name: "a week kept", file: "shared", old: `"20 h"`, now: `"1 h"`, says: []string{"ann: time in a week: 20 h, and the plan has up to about ", "not kept"}},
