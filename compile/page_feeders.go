@@ -124,7 +124,20 @@ func (c *cites) feeder(b *strings.Builder, name string) {
 		said.add(x.Name.V, strings.TrimSpace(x.Disputed.V+" "+x.Note.V))
 	}
 	c.develops(b, f, &said)
+	c.upkeep(b, f, &said)
 	said.write(b)
+}
+
+// upkeep tells what is done for a feeder in tubs and cultures.
+func (c *cites) upkeep(b *strings.Builder, f *plan.FeederSheet, said *remarks) {
+	if len(f.Upkeep) == 0 {
+		return
+	}
+	b.WriteString("\n| upkeep | what to do | every | how sure |\n|---|---|---|---|\n")
+	for _, u := range f.Upkeep {
+		fmt.Fprintf(b, "| `%s` | %s | %s | %s |\n", u.Name.V, cell(u.Task.V), u.Every.V, c.of(u.Cited))
+		said.add(u.Name.V, u.Note.V)
+	}
 }
 
 // develops tells how long the stages of a feeder take.

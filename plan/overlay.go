@@ -123,6 +123,7 @@ func overlayFeeder(top, base *FeederSheet) *FeederSheet {
 	out.Sizes = under(top.Sizes, base.Sizes, func(s *FeederSize) string { return s.Name.V })
 	out.Figures = under(top.Figures, base.Figures, func(f *Figure) string { return f.Name.V })
 	out.Stages = under(top.Stages, base.Stages, func(d *Development) string { return d.Name.V + " " + d.Size.V })
+	out.Upkeep = under(top.Upkeep, base.Upkeep, func(u *Upkeep) string { return u.Name.V })
 	return &out
 }
 

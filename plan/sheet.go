@@ -132,6 +132,30 @@ type FeederSheet struct {
 	Sizes   []*FeederSize     `care:"size"`
 	Figures []*Figure         `care:"figure"`
 	Stages  []*Development    `care:"development"`
+	Upkeep  []*Upkeep         `care:"upkeep"`
+}
+
+// Upkeep is an upkeep block: something that is done for a feeder animal itself.
+type Upkeep struct {
+	Head
+	Cited
+	Task   Written[string]            `care:"task"`
+	Every  Written[quantity.Interval] `care:"every"`
+	In     []Written[string]          `care:"in"`
+	Wet    Written[bool]              `care:"wet"`
+	Cleans Written[bool]              `care:"cleans"`
+	Note   Written[string]            `care:"note"`
+}
+
+// UpkeepIn returns what is done for the feeder in a tub or in a culture, whichever is named;
+// nothing where the sheet does not say.
+func (f *FeederSheet) UpkeepIn(where string) (out []*Upkeep) {
+	for _, u := range f.Upkeep {
+		if u.Task.Set() && u.Every.Set() && (len(u.In) == 0 || Lists(u.In, where)) {
+			out = append(out, u)
+		}
+	}
+	return out
 }
 
 // Size returns the size class of that name, or nil.

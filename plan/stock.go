@@ -46,6 +46,12 @@ type StoreBody struct {
 	Note        Written[string]            `care:"note"`
 }
 
+// Tending is what tubs and cultures say of the care of the feeders in them.
+type Tending struct {
+	Tend    Written[quantity.Interval] `care:"tend"`
+	WetFood Written[bool]              `care:"wet_food"`
+}
+
 // Supply is a supply block: feeder animals that are bought again and again.
 type Supply struct {
 	Head
@@ -62,17 +68,17 @@ type Supply struct {
 type Tub struct {
 	Head
 	StoreBody
-	Count       Written[int]               `care:"count"`
-	Counted     Written[civil.Date]        `care:"counted"`
-	Temperature Written[quantity.Range]    `care:"temperature"`
-	Tend        Written[quantity.Interval] `care:"tend"`
-	WetFood     Written[bool]              `care:"wet_food"`
+	Tending
+	Count       Written[int]            `care:"count"`
+	Counted     Written[civil.Date]     `care:"counted"`
+	Temperature Written[quantity.Range] `care:"temperature"`
 }
 
 // Culture is a culture block: feeder animals that breed.
 type Culture struct {
 	Head
 	StoreBody
+	Tending
 	Temperature Written[quantity.Range]    `care:"temperature"`
 	Night       Written[quantity.Quantity] `care:"night"`
 	Lead        Written[quantity.Quantity] `care:"lead"`

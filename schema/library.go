@@ -205,7 +205,7 @@ var Feeder = &Block{
 		{Name: "hazards", Kind: Texts, Doc: "What it does to the animals or the people.", Example: `["gnaws a moulting animal"]`},
 		noteAttr,
 	},
-	Blocks: []*Block{FeederSize, FeederFact, Development},
+	Blocks: []*Block{FeederSize, FeederFact, Development, Upkeep},
 }
 
 // Figure describes one fact that a species sheet or a feeder may state.
@@ -360,6 +360,7 @@ var (
 	FeederShareMax            = listed(&FeederFigures, Figure{Name: "share-max", Kind: Range, Dimension: quantity.Ratio, Doc: "The greatest share of meals it should make up."})
 	FeederCultureAge          = listed(&FeederFigures, Figure{Name: "culture-age", Kind: Range, Dimension: quantity.Duration, Doc: "At what age of a culture the next one is set up at the latest, and the age at which it is thrown out: mites and mould."})
 	FeederCultureYield        = listed(&FeederFigures, Figure{Name: "culture-yield", Kind: Numbers, Doc: "How many a culture of the usual size yields in a week."})
+	FeederCultureLasts        = listed(&FeederFigures, Figure{Name: "culture-lasts", Kind: Range, Dimension: quantity.Duration, Doc: "For how long a culture yields. One that yields for a year and more is a colony: it goes on by itself, and no other is set up in turn."})
 	FeederLaw                 = listed(&FeederFigures, Figure{Name: "law", Kind: Text, Doc: "Law to look up. No conclusion is drawn from it."})
 )
 

@@ -13,6 +13,12 @@ var storeAttrs = []Attr{
 	{Name: "round", Kind: Refs, Ref: "round", Default: "that of its room; else the collection's first round", Doc: "The round in which it is looked after, and by whose keeper orders are made.", Example: `"evening"`},
 }
 
+// tendAttrs are what tubs and cultures have in common beside that.
+var tendAttrs = []Attr{
+	{Name: "tend", Kind: Every, Default: "as the feeder's sheet says, else 2 days", Doc: "How often they get food and water.", Example: `"2 days"`},
+	{Name: "wet_food", Kind: Truth, Default: "as the feeder's sheet says, else true", Doc: "Whether they get wet food, which is taken out after a day.", Example: `false`},
+}
+
 // Seller is somebody who sells feeder animals.
 var Seller = &Block{
 	Name: "seller", Label: "name", Once: true,
@@ -51,31 +57,27 @@ var Supply = &Block{
 // Tub is a box of feeder animals.
 var Tub = &Block{
 	Name: "tub", Label: "name", Once: true,
-	Doc:     "A box in which feeder animals are kept until they are fed out, or grow. Its own care stands in the rounds: food and water, wet food out the next day, the dead out once a week. The log tells of it by its name: `counted 340`, `delivered 500`, `harvested 60`, `crashed`.",
+	Doc:     "A box in which feeder animals are kept until they are fed out, or grow. Its own care stands in the rounds, as the feeder's sheet has it: food and water, wet food out the next day, the dead out once a week. The log tells of it by its name: `counted 340`, `delivered 500`, `harvested 60`, `crashed`.",
 	Example: "tub \"cricket-tub\" {\n  prey        = \"cricket small\"\n  count       = 300\n  counted     = \"2026-11-28\"\n  temperature = \"26 to 30 C\"\n}",
 	Attrs: join(storeAttrs, []Attr{
 		{Name: "count", Kind: Whole, Default: "not known until the log says", Doc: "How many there were on the day of `counted`.", Example: `300`},
 		{Name: "counted", Kind: Date, Doc: "When that was.", Example: `"2026-11-28"`},
 		{Name: "temperature", Kind: Range, Dimension: quantity.Temperature, Band: keptAt, Doc: "How warm it stands.", Example: `"26 to 30 C"`},
-		{Name: "tend", Kind: Every, Default: "2 days", Doc: "How often they get food and water.", Example: `"2 days"`},
-		{Name: "wet_food", Kind: Truth, Default: "true", Doc: "Whether they get wet food, which is taken out after a day.", Example: `false`},
-		formerlyAttr, noteAttr,
-	}),
+	}, tendAttrs, []Attr{formerlyAttr, noteAttr}),
 }
 
 // Culture is feeder animals that breed.
 var Culture = &Block{
 	Name: "culture", Label: "name", Once: true,
-	Doc:     "Feeder animals that breed here, in jars or boxes of which a new one is set up again and again, so that some always yield. When that is follows from how long one takes until it yields, as it is written or as the sheet of the feeder has it for that warmth, and from how long it yields. The log tells of it by its name: `started 2`, `harvested 60`, `crashed`.",
+	Doc:     "Feeder animals that breed here, in jars or boxes of which a new one is set up again and again, so that some always yield. When that is follows from how long one takes until it yields, as it is written or as the sheet of the feeder has it for that warmth, and from how long it yields. Its own care stands in the rounds too: food and moisture as the feeder's sheet has them, the look for mites, mould and dead, and the day on which one is too old and is thrown out. The log tells of it by its name: `started 2`, `harvested 60`, `crashed`.",
 	Example: "culture \"flies\" {\n  prey        = \"fruit-fly melanogaster\"\n  temperature = \"25 C\"\n  lasts       = \"14 days\"\n  at_once     = 2\n}",
 	Attrs: join(storeAttrs, []Attr{
 		{Name: "temperature", Kind: Range, Dimension: quantity.Temperature, Band: keptAt, Default: "how warm the feeder's sheet has it kept", Doc: "How warm it stands, from the coolest to the warmest it may be on a day.", Example: `"25 C"`},
 		{Name: "night", Kind: Quantity, Dimension: quantity.Temperature, Band: keptAt, Default: "as by day", Doc: "How warm it is by night, for half of the day.", Example: `"20 C"`},
 		{Name: "lead", Kind: Quantity, Dimension: quantity.Duration, In: []quantity.Unit{quantity.Days}, Positive: true, Default: "reckoned by the warmth, where the feeder's sheet knows how", Doc: "How long it takes from setting one up until it yields. What you saw yourself goes before what is reckoned.", Example: `"19 days"`},
-		{Name: "lasts", Kind: Quantity, Dimension: quantity.Duration, In: []quantity.Unit{quantity.Days}, Positive: true, Default: "14 days", Doc: "For how long one yields.", Example: `"14 days"`},
-		{Name: "at_once", Kind: Whole, Default: "2", Doc: "How many yield at once.", Example: `2`},
+		{Name: "lasts", Kind: Quantity, Dimension: quantity.Duration, In: []quantity.Unit{quantity.Days}, Positive: true, Default: "as the feeder's sheet says, else 14 days", Doc: "For how long one yields. From a year on it is a colony that goes on by itself: no other is set up in turn.", Example: `"14 days"`},
+		{Name: "at_once", Kind: Whole, Default: "2; of a colony that goes on by itself 1", Doc: "How many yield at once.", Example: `2`},
 		{Name: "yields", Kind: Numbers, Default: "that of the feeder's sheet", Doc: "How many one yields in a week.", Example: `"150 to 300"`},
-		{Name: "from", Kind: Date, Default: "a day by its name", Doc: "When the first of the row is set up, where the log does not say when one was.", Example: `"2026-12-01"`},
-		formerlyAttr, noteAttr,
-	}),
+		{Name: "from", Kind: Date, Default: "a day by its name; a colony that goes on by itself is there", Doc: "When the first of the row is set up, where the log does not say when one was.", Example: `"2026-12-01"`},
+	}, tendAttrs, []Attr{formerlyAttr, noteAttr}),
 }

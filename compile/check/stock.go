@@ -261,7 +261,7 @@ func cultureGap(r *Rule, c *Collection) {
 func leadUnknown(r *Rule, c *Collection) {
 	for _, l := range c.lots() {
 		for _, x := range l.Cultures {
-			if !x.Lead.Known() {
+			if !x.Lead.Known() && (!x.Standing || len(x.Starts) > 0) { // a colony that is there yields
 				c.Add(finding.Finding{Rule: &r.Rule, At: x.Plan.At, Source: r.Source, Text: "when a culture of " + l.Many() + " yields is not known: " + x.Lead.Why, Write: "how long it takes with you, as lead"})
 			}
 		}

@@ -274,6 +274,7 @@ func feeder(r *compile.Result, f *plan.FeederSheet) Answer {
 	}
 	parts := part(part(nil, "", first), "Hazards", plainly(texts(f.Hazards)))
 	parts = part(part(part(parts, "Sizes", sizes), "Figures", figures), "How long it takes", develops(r, f))
+	parts = part(parts, "What is done for them", upkeep(r, f))
 	return Answer{Title: "Feeder " + f.Name.V + ": " + f.Title.Or(f.Name.V) + ", " + f.Latin.V, Parts: part(parts, "Who is fed it", fed(r, f))}
 }
 
@@ -293,6 +294,18 @@ func develops(r *compile.Result, f *plan.FeederSheet) (out []Line) {
 		}
 		text := wording.Prose(strings.Join(said, "; "), r.Plan.Units)
 		out = append(out, Line{Name: strings.TrimSpace(d.Size.V + " " + d.Name.V), Text: text, Under: cited(r.Plan.Library, d.Cited, "", d.Note.V)})
+	}
+	return out
+}
+
+// upkeep says what is done for a feeder in tubs and cultures.
+func upkeep(r *compile.Result, f *plan.FeederSheet) (out []Line) {
+	for _, u := range f.Upkeep {
+		line := Line{Name: u.Name.V, Text: "every " + u.Every.V.String() + ": " + wording.Prose(u.Task.V, r.Plan.Units), Under: cited(r.Plan.Library, u.Cited, "", u.Note.V)}
+		if in := texts(u.In); len(in) > 0 {
+			line.Text += ", in a " + wording.Or(in)
+		}
+		out = append(out, line)
 	}
 	return out
 }

@@ -31,6 +31,7 @@ type Chore struct {
 	Every int // days
 	After int // days after the chore that is named so, whose days it then has
 	Of    string
+	From  civil.Date // 0, or the day before which there is nothing to do
 	At    source.Place
 }
 
@@ -80,6 +81,9 @@ func (s *Shared) Store(p *plan.Store, l *life.Enclosure, chores []Chore, errands
 			id.Care = c.Name
 		}
 		rule := recur.EveryDays(c.Every, id.Phase(c.Every)+civil.Date(c.After))
+		if c.From > 0 {
+			rule = rule.Between(c.From, recur.MaxDate)
+		}
 		add(Entry{ID: identity.Identity{Care: c.Name}, Name: c.Name, Kind: c.Kind, Rules: []recur.Rule{rule}, Task: c.Text, Minutes: c.Kind.Minutes, Origin: c.At,
 			FromSheet: true, Timing: &plan.Timing{}, making: &making{first: recur.MinDate, last: recur.MaxDate}})
 	}

@@ -3,6 +3,7 @@ package stock
 import (
 	"strconv"
 
+	"vivary/compile/horizon"
 	"vivary/compile/identity"
 	"vivary/compile/roster"
 	"vivary/plan"
@@ -23,6 +24,8 @@ type Culture struct {
 	Starts   []civil.Date
 	Yield    quantity.Range // of one in a week; zero where it is not known
 	Age      int            // days after which one is thrown out; 0 for never
+	Standing bool           // a colony that goes on by itself: none is set up in turn
+	Aging    []civil.Date   // when those were or will be set up that are thrown out from today on
 	Need     civil.Date     // the first day on which it is needed, 0 for none
 	Latest   civil.Date     // the latest start for that, 0 where nothing is to be started for it
 	begin    civil.Date     // when the first that the plan has is set up, 0 for never
@@ -36,16 +39,22 @@ type Culture struct {
 // source).
 const usualLast = 14
 
+// colony is from how many days of yield on a culture goes on by itself, with young of its own.
+const colony = 365
+
 // empty is how long a box stands empty after a crash (common practice, no source).
 const empty = 7
 
 // culture reads a culture.
 func culture(r *roster.Roster, s *plan.Store, l *Lot) *Culture {
 	p := s.Culture
-	c := &Culture{Plan: s, Lot: l, Lasts: usualLast, AtOnce: max(1, min(p.AtOnce.Or(2), 1000)), Lead: leadOf(s, l)}
-	if p.Lasts.Set() {
-		c.Lasts = max(1, min(int(p.Lasts.V.Value/day), 3650))
+	c := &Culture{Plan: s, Lot: l, Lasts: lastsOf(s, l), Lead: leadOf(s, l)}
+	c.Standing = c.Lasts >= colony
+	usually := 2
+	if c.Standing {
+		usually = 1
 	}
+	c.AtOnce = max(1, min(p.AtOnce.Or(usually), 1000))
 	if c.Yield = p.Yields.V; !p.Yields.Set() && l.Sheet != nil {
 		if f := l.Sheet.Figure(schema.FeederCultureYield); f != nil {
 			c.Yield = f.Range
@@ -56,11 +65,34 @@ func culture(r *roster.Roster, s *plan.Store, l *Lot) *Culture {
 			c.Age = int(f.Range.High / day)
 		}
 	}
-	if c.Lead.Known() {
+	if left := c.Age - c.longest(); c.Lead.Known() && left < c.Lasts && !c.Standing {
+		if left < 1 {
+			c.Age = 0 // with so long a lead that age says nothing
+		} else {
+			c.Lasts = left
+		}
+	}
+	switch {
+	case c.Standing:
+		c.goesOn(r)
+	case c.Lead.Known():
 		c.Rotation = Rotate(c.Lasts, c.longest(), c.AtOnce)
 		c.start(r)
 	}
 	return c
+}
+
+// lastsOf is for how many days a culture yields: as the plan says, else the shortest of the sheet.
+func lastsOf(s *plan.Store, l *Lot) int {
+	n := float64(usualLast)
+	if w := s.Culture.Lasts; w.Set() {
+		n = w.V.Value / day
+	} else if l.Sheet != nil {
+		if f := l.Sheet.Figure(schema.FeederCultureLasts); f != nil {
+			n = f.Range.Low / day
+		}
+	}
+	return max(1, min(int(n), 3650))
 }
 
 // longest is the longest lead, in whole days: what is needed is set up by it.
@@ -100,28 +132,57 @@ func leadOf(s *plan.Store, l *Lot) Takes {
 	return Takes{Low: min(cool.Low, hot.Low), Likely: (cool.Likely + hot.Likely) / 2, High: max(cool.High, hot.High), Observed: cool.Observed && hot.Observed}
 }
 
-// start works out when a new one is set up: by the rotation from the last that the log has,
-// else from the day that the plan says, else from a day by its name; and where it is needed
-// for the first time, the lead before that.
-func (c *Culture) start(r *roster.Roster) {
+// read goes through the log of a culture: when the last was set up that is still there, and on
+// which days one yields by it.
+func (c *Culture) read(r *roster.Roster) (last civil.Date, yields horizon.Days) {
 	h := r.Horizon
-	first := h.Now()
-	var last civil.Date
-	yields := h.New()
+	yields = h.New()
 	for _, e := range c.Lot.log[c.Plan.Name.V] {
 		switch e.Word {
 		case schema.WordStarted:
 			last, c.Logged, c.Crashed = e.Date, true, 0
-			yields.AddRun(int(e.Date-h.From)+c.longest(), int(e.Date-h.From)+c.longest()+c.Lasts, h.Days)
+			for range max(1, min(int(e.Number.V), 1000)) {
+				c.Aging = append(c.Aging, e.Date)
+			}
+			from := int(e.Date-h.From) + c.longest()
+			yields.AddRun(from, from+c.Lasts, h.Days)
 		case schema.WordCrashed:
 			last, c.Logged, c.Crashed = 0, true, e.Date
+			c.Aging = nil
 			yields = h.New()
-			first = max(first, e.Date+empty)
 		}
 	}
-	every := c.Rotation.Every
+	return last, yields
+}
+
+// goesOn works out what is to be done for a colony that goes on by itself: it is set up once, on
+// the day that the plan says or after a crash. Where nothing is said it is there.
+func (c *Culture) goesOn(r *roster.Roster) {
+	h := r.Horizon
+	c.Rotation = Rotation{Every: c.Lasts, House: c.AtOnce}
+	last, yields := c.read(r)
+	from := c.Plan.Culture.From
+	switch {
+	case c.Crashed > 0:
+		c.Starts = []civil.Date{max(h.Now(), c.Crashed+empty)}
+	case !c.Logged && from.Set() && from.V >= h.Now():
+		c.Starts = []civil.Date{from.V}
+	}
+	c.needed(r)
+	if c.Logged && c.Lead.Known() {
+		first := max(h.Now(), c.Crashed+empty)
+		if last > 0 {
+			first = last
+		}
+		c.gap(r, yields, first)
+	}
+}
+
+// needed works out when the culture is needed for the first time, and reports whether it is in
+// use: fed from already, or before one set up today yields.
+func (c *Culture) needed(r *roster.Roster) (regular bool) {
+	h := r.Horizon
 	need := c.Lot.next(h.Today, h.Days)
-	regular := need >= 0 && need-h.Today <= c.longest() // it is fed already, or will be before one set up today yields
 	if need >= 0 {
 		c.Need = h.Date(need)
 	}
@@ -130,15 +191,45 @@ func (c *Culture) start(r *roster.Roster) {
 			c.Need = b.From
 		}
 	}
-	anchor := first
+	return need >= 0 && need-h.Today <= c.longest()
+}
+
+// gap finds the first meal to come on which none yields, by the log. What is set up from first on
+// yields a lead later.
+func (c *Culture) gap(r *roster.Roster, yields horizon.Days, first civil.Date) {
+	h := r.Horizon
+	need := c.Lot.next(h.Today, h.Days)
+	for i := max(need, 0); need >= 0 && i < h.Days && i <= h.Today+c.longest(); i++ {
+		if c.Lot.Use[i] > 0 && !yields.Has(i) {
+			c.Gap = h.Date(i)
+			c.Next = first + civil.Date(c.longest())
+			return
+		}
+	}
+}
+
+// start works out when a new one is set up: by the rotation from the last that the log has,
+// else from the day that the plan says, else from a day by its name; and where it is needed
+// for the first time, the lead before that.
+func (c *Culture) start(r *roster.Roster) {
+	h := r.Horizon
+	last, yields := c.read(r)
+	first := h.Now()
+	if c.Logged && last == 0 {
+		first = max(first, c.Crashed+empty)
+	}
+	every := c.Rotation.Every
+	regular := c.needed(r)
+	anchor, presumed := first, false
 	switch {
 	case last > 0:
 		anchor = last + civil.Date(every)
 	case c.Plan.Culture.From.Set():
-		anchor = c.Plan.Culture.From.V
+		anchor, presumed = c.Plan.Culture.From.V, true
 	case c.Crashed > 0:
 	case regular || c.Need == 0:
 		anchor = identity.Identity{Enclosure: identity.Enclosure(c.Plan.Stop), Care: schema.KindStart.Name}.Phase(every)
+		presumed = true
 	default:
 		c.Latest = Start(c.Need, c.longest())
 		anchor = c.Latest
@@ -147,9 +238,16 @@ func (c *Culture) start(r *roster.Roster) {
 		c.Latest = Start(c.Need, c.longest())
 	}
 	if anchor < first {
+		begun := anchor
 		late := int(first-anchor) % every
 		if anchor = first; late > 0 && last == 0 && c.Latest == 0 {
 			anchor += civil.Date(every - late)
+		}
+		if presumed && c.Crashed == 0 { // where the log is silent those before were set up as planned
+			from := max(begun, first-civil.Date(c.lives()))
+			for d := from + (civil.Date(every)-(from-begun)%civil.Date(every))%civil.Date(every); d < first; d += civil.Date(every) {
+				c.Aging = append(c.Aging, d)
+			}
 		}
 	}
 	c.begin = anchor
@@ -158,14 +256,9 @@ func (c *Culture) start(r *roster.Roster) {
 			c.Starts = append(c.Starts, d)
 		}
 	}
+	c.Aging = append(c.Aging, c.Starts...)
 	if c.Logged {
-		for i := max(need, 0); need >= 0 && i < h.Days && i <= h.Today+c.longest(); i++ {
-			if c.Lot.Use[i] > 0 && !yields.Has(i) {
-				c.Gap = h.Date(i)
-				c.Next = first + civil.Date(c.longest())
-				break
-			}
-		}
+		c.gap(r, yields, first)
 	}
 }
 
@@ -201,6 +294,12 @@ func (c *Culture) Late() int {
 // Remarks are what there is to say of a culture beside its starts.
 func (c *Culture) Remarks() (out []string) {
 	name := c.Plan.Shown()
+	if c.Standing {
+		out = append(out, name+": a colony that goes on by itself")
+		if !c.Lead.Known() && len(c.Starts) == 0 {
+			return out
+		}
+	}
 	if !c.Lead.Known() {
 		return []string{name + ": when it yields is not known: " + c.Lead.Why}
 	}
@@ -208,12 +307,13 @@ func (c *Culture) Remarks() (out []string) {
 	if !c.Lead.Observed {
 		how = "reckoned by the warmth"
 	}
-	out = append(out, name+": yields "+wording.Span(float64(int(c.Lead.Low)), float64(c.longest()))+" days after it is set up ("+how+"), one every "+wording.Step(c.Rotation.Every)+", "+strconv.Itoa(c.Rotation.House)+" in the house")
+	text := name + ": yields " + wording.Span(float64(int(c.Lead.Low)), float64(c.longest())) + " days after it is set up (" + how + ")"
+	if !c.Standing {
+		text += ", one every " + wording.Step(c.Rotation.Every) + ", " + strconv.Itoa(c.Rotation.House) + " in the house, thrown out at " + wording.Days(c.lives())
+	}
+	out = append(out, text)
 	if c.Latest > 0 {
 		out = append(out, name+": for its first use on "+c.Need.Words()+" it is to be set up by "+c.Latest.Words())
-	}
-	if c.Age > 0 && c.longest()+c.Lasts > c.Age {
-		out = append(out, name+": at the end of its "+wording.Days(c.Lasts)+" it may be older than "+wording.Days(c.Age)+", from when on mites and mould come")
 	}
 	return out
 }

@@ -13,6 +13,7 @@ import (
 	"vivary/schema"
 	"vivary/schema/civil"
 	"vivary/schema/quantity"
+	"vivary/schema/wording"
 )
 
 // Lot is one feeder in one size: what the meals take of it, and what there is.
@@ -89,6 +90,9 @@ func (l *Lot) names() (one, many string) {
 
 // Many is what several of the lot are called: "small crickets".
 func (l *Lot) Many() string { _, many := l.names(); return many }
+
+// Of is a number of the lot: "1 small cricket", "2 small crickets".
+func (l *Lot) Of(n int) string { one, many := l.names(); return wording.Count(n, one, many) }
 
 // lots gathers the lots of the meals and of the stores, by name.
 func lots(r *roster.Roster) []*Lot {

@@ -4,7 +4,6 @@ import (
 	"strconv"
 
 	"vivary/compile/horizon"
-	"vivary/compile/life"
 	"vivary/compile/roster"
 	"vivary/plan"
 	"vivary/schema"
@@ -33,11 +32,15 @@ func (t *tasks) make(l *Lot) {
 			}
 		}
 	case s.Tub != nil:
-		t.tend(s.Tub)
+		t.tend(schema.InTub, &s.Tub.Tending)
+		t.crashed(l.crashOf(s))
 	case s.Culture != nil:
 		for _, c := range l.Cultures {
 			if c.Plan == s {
+				t.tend(schema.InCulture, &s.Culture.Tending)
 				t.starts(c)
+				t.discards(c)
+				t.crashed(c.Crashed)
 			}
 		}
 	}
@@ -63,7 +66,6 @@ func (t *tasks) before(d civil.Date) civil.Date {
 // orders puts the orders of a supply and what they bring into the rounds.
 func (t *tasks) orders(x *Supply) {
 	h := t.r.Horizon
-	_, many := x.Lot.names()
 	name := x.Plan.Name.V
 	for i := range x.Orders {
 		o := &x.Orders[i]
@@ -75,15 +77,14 @@ func (t *tasks) orders(x *Supply) {
 		}
 		if o.Deliver >= h.Now() {
 			t.errands = append(t.errands, roster.Errand{Name: "delivery/" + o.Week.String(), Kind: schema.KindDelivery, On: o.Deliver, At: x.Plan.At,
-				Text: strconv.Itoa(o.Packing.Total) + " " + many + " come from " + x.Plan.From.Shown() + ": open at once, warm slowly, count what lives, log " + name + " delivered and how many"})
+				Text: "Parcel from " + x.Plan.From.Shown() + ", " + x.Lot.Of(o.Packing.Total) + ": open at once, warm slowly, count what lives; log " + name + " delivered and how many"})
 		}
 	}
 }
 
 // Words are an order as it stands in rounds and in what is printed, one text for both.
 func (x *Supply) Words(o *Order) string {
-	_, many := x.Lot.names()
-	text := "Order " + strconv.Itoa(o.Number) + " " + many
+	text := "Order " + x.Lot.Of(o.Number)
 	if len(o.Packing.Packs) > 0 {
 		text += " (" + o.Packing.Words() + ")"
 	}
@@ -122,55 +123,6 @@ func (p *Packing) Words() string {
 		text += ", " + strconv.Itoa(p.Surplus) + " over"
 	}
 	return text
-}
-
-// Words of the care of feeder animals. How often is common practice, no source; that a tub with
-// dead crickets makes phorid flies within three weeks, a generation at 25 C: Journal of Medical
-// Entomology tjw019.
-const (
-	tendText  = "Food and water gel for the feeders, no open dish"
-	wetText   = "Take out wet food of the day before"
-	clearText = "Take out dead feeders and frass (mask and gloves on, no dry sweeping: the dust harms lungs); mites, mould, many dead: log crashed"
-	usualTend = 2
-	deadAfter = 7
-)
-
-func (t *tasks) tend(tub *plan.Tub) {
-	every := usualTend
-	if v := tub.Tend; v.Set() {
-		if every = max(1, v.V.N); v.V.Unit == quantity.Week {
-			every *= 7
-		} else if v.V.Unit != quantity.Day {
-			every *= 30
-		}
-	}
-	every = min(every, 365)
-	t.chores = append(t.chores, roster.Chore{Name: schema.KindTend.Name, Kind: schema.KindTend, Text: tendText, Every: every, At: tub.At})
-	if tub.WetFood.Or(true) && every > 1 {
-		t.chores = append(t.chores, roster.Chore{Name: life.WetFood, Of: schema.KindTend.Name, After: 1, Kind: schema.KindTend, Text: wetText, Every: every, At: tub.At})
-	}
-	t.chores = append(t.chores, roster.Chore{Name: schema.KindClear.Name, Kind: schema.KindClear, Text: clearText, Every: deadAfter, At: tub.At})
-}
-
-// starts puts new cultures into the rounds.
-func (t *tasks) starts(c *Culture) {
-	h := t.r.Horizon
-	for _, d := range c.Starts {
-		if d < h.Now() {
-			continue
-		}
-		t.errands = append(t.errands, roster.Errand{Name: "start/" + d.String(), Kind: schema.KindStart, On: t.before(d), Text: c.Words(d), At: c.Plan.At})
-	}
-}
-
-// Words are a start as it stands in rounds and in what is printed.
-func (c *Culture) Words(on civil.Date) string {
-	_, many := c.Lot.names()
-	text := "Set up a new culture of " + many + ": the first come " + wording.Between(on+civil.Date(c.Lead.Low), on+civil.Date(c.longest()))
-	if c.Age > 0 {
-		text += "; throw out what is older than " + wording.Days(c.Age) + " (mites, mould)"
-	}
-	return text + "; log " + c.Plan.Name.V + " started 1"
 }
 
 // gutLoad puts the days into the rounds on which feeders are fed well for the meals that follow,

@@ -109,6 +109,7 @@ var many = []struct{ name, before, unit, after string }{
 	{"types", "", "type \"t#\" {\n  in = \"~\"\n}\n", one},
 	{"feeders", "", "feeder \"f#\" {\n  title = \"~\"\n}\n", one},
 	{"developments", "feeder \"f\" {\n", "  development \"d#\" {\n    observed = [\"~\", \"9 days at 25 C\"]\n  }\n", "}\n" + one},
+	{"upkeeps", "feeder \"cricket\" {\n", "  upkeep \"u#\" {\n    task  = \"~\"\n    every = \"2 days\"\n    wet   = true\n  }\n", "}\ntub \"t\" {\n  prey = \"cricket adult\"\n}\n" + one},
 	{"sellers", "", "seller \"s#\" {\n  delivers = [\"tue to fri\"]\n}\n", one},
 	{"supplies", "seller \"s\" {\n  delivers = [\"tue to fri\"]\n}\n", "supply \"p#\" {\n  prey   = \"cricket adult\"\n  seller = \"s\"\n  packs  = [7, 50]\n}\n", one},
 	{"supplies of one prey that is fed", "seller \"s\" {\n  delivers = [\"tue to fri\"]\n}\n", "supply \"p#\" {\n  prey   = \"cricket adult\"\n  seller = \"s\"\n  packs  = [7, 50]\n  weekly = 1\n}\n", fed},

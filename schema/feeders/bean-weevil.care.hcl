@@ -48,4 +48,22 @@ feeder "bean-weevil" {
     quality = "practice"
     seen    = "2026-11-29"
   }
+
+  figure "culture-lasts" {
+    value   = "2 to 3 months"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+    note    = "A jar of beans. Common practice, no source."
+  }
+
+  upkeep "look" {
+    task    = "Look for mites and mould; dry beans, no water"
+    every   = "7 days"
+    cleans  = true
+    note    = "How often is common practice, no source."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+  }
 }

@@ -90,4 +90,24 @@ feeder "buffalo-worm" {
     quality = "practice"
     seen    = "2026-11-29"
   }
+
+  upkeep "food" {
+    task    = "A slice of carrot or potato on the dry bran, no open water; top up the bran"
+    every   = "3 days"
+    wet     = true
+    note    = "How often is common practice, no source."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+  }
+
+  upkeep "clean" {
+    task    = "Take out dead, skins and damp bran (mask and gloves on, no dry sweeping); none may get out"
+    every   = "7 days"
+    cleans  = true
+    note    = "How often is common practice, no source."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+  }
 }

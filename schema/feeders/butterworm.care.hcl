@@ -71,4 +71,14 @@ feeder "butterworm" {
     seen    = "2026-11-29"
     note    = "One meal in ten at most, as the waxworm."
   }
+
+  upkeep "look" {
+    task    = "Cold and dry, no food, no water; take out dead"
+    every   = "7 days"
+    cleans  = true
+    note    = "How often is common practice, no source."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+  }
 }

@@ -89,6 +89,14 @@ feeder "earthworm" {
     seen    = "2026-11-29"
   }
 
+  figure "culture-lasts" {
+    value   = "1 to 3 years"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+    note    = "A bed of soil and leaves goes on by itself. Common practice, no source."
+  }
+
   development "egg" {
     observed = ["42.1 days at 25 C"]
     note     = "0.28 cocoons a day of each, 1.1 young of one. Of Dendrobaena veneta."
@@ -103,5 +111,24 @@ feeder "earthworm" {
     source   = ["F60"]
     quality  = "paper"
     seen     = "2026-11-30"
+  }
+
+  upkeep "food" {
+    task    = "Feel the soil, moisten what is dry, leaves on top"
+    every   = "7 days"
+    note    = "How often is common practice, no source."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+  }
+
+  upkeep "look" {
+    task    = "Take out dead worms and food that is furred; one that smells is changed"
+    every   = "7 days"
+    cleans  = true
+    note    = "How often is common practice, no source."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
   }
 }

@@ -99,6 +99,14 @@ feeder "fruit-fly" {
     note    = "Of a jar of one litre, for two to three weeks; hydei half of it. Common practice, no source."
   }
 
+  figure "culture-lasts" {
+    value   = "14 to 21 days"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+    note    = "A jar. Common practice, no source."
+  }
+
   development "egg-to-adult" {
     size     = "melanogaster"
     observed = ["7 days at 29 C", "9 days at 25 C", "11 days at 22 C", "19 days at 18 C"]
@@ -115,5 +123,15 @@ feeder "fruit-fly" {
     source   = ["practice"]
     quality  = "practice"
     seen     = "2026-11-30"
+  }
+
+  upkeep "look" {
+    task    = "Look into each jar for mould, mites and medium that has dried out or run; one that has any goes out, sealed; all of them: log crashed"
+    every   = "3 days"
+    cleans  = true
+    note    = "Mites or mould take a jar within days. How often is common practice, no source. They live on the medium of the jar, and are not fed."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
   }
 }

@@ -99,4 +99,23 @@ feeder "hornworm" {
     quality = "practice"
     seen    = "2026-11-29"
   }
+
+  upkeep "food" {
+    task    = "Look that they have chow, no water; cool holds them back"
+    every   = "2 days"
+    note    = "How often is common practice, no source."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+  }
+
+  upkeep "clean" {
+    task    = "Take out frass and dead"
+    every   = "3 days"
+    cleans  = true
+    note    = "How often is common practice, no source."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+  }
 }

@@ -64,4 +64,14 @@ feeder "house-fly-larva" {
     seen    = "2026-11-29"
     note    = "To hold back."
   }
+
+  upkeep "look" {
+    task    = "Cold, no food, no water; take out dead and pupae"
+    every   = "3 days"
+    cleans  = true
+    note    = "How often is common practice, no source."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+  }
 }

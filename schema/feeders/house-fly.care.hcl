@@ -76,4 +76,23 @@ feeder "house-fly" {
     seen    = "2026-11-29"
     note    = "Pupae 4 to 8 C to hold back."
   }
+
+  upkeep "food" {
+    task    = "Sugar and milk powder, water on a sponge, no dish"
+    every   = "2 days"
+    note    = "How often is common practice, no source."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+  }
+
+  upkeep "clean" {
+    task    = "Take out dead flies and empty pupae"
+    every   = "7 days"
+    cleans  = true
+    note    = "How often is common practice, no source."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+  }
 }

@@ -111,4 +111,12 @@ feeder "lobster-roach" {
     quality = "practice"
     seen    = "2026-11-29"
   }
+
+  figure "culture-lasts" {
+    value   = "3 to 5 years"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+    note    = "A colony goes on by itself, with all sizes in it; at most a quarter of the nymphs a month is taken. Common practice, no source."
+  }
 }

@@ -158,4 +158,23 @@ feeder "locust" {
     quality  = "paper"
     seen     = "2026-11-30"
   }
+
+  upkeep "food" {
+    task    = "Fresh dry grass or leaves, bran; what is wilted out; no water dish"
+    every   = "day"
+    note    = "4.3 kg of wheat sprouts for 1,000 in a week at 25 C: our arithmetic from F50. How often is common practice, no source."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+  }
+
+  upkeep "clean" {
+    task    = "Take out dead, droppings and old grass (mask and gloves on, no dry sweeping: the dust harms lungs); many dead: log crashed"
+    every   = "7 days"
+    cleans  = true
+    note    = "How often is common practice, no source."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+  }
 }

@@ -119,6 +119,14 @@ feeder "mealworm" {
     disputed = "60 +- 10 % in the laboratory (P43)"
   }
 
+  figure "culture-lasts" {
+    value   = "2 to 3 months"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+    note    = "One box of beetles. Common practice, no source."
+  }
+
   development "egg-to-adult" {
     base        = "11.9 C"
     degree_days = 1768
@@ -135,5 +143,25 @@ feeder "mealworm" {
     source   = ["F52"]
     quality  = "paper"
     seen     = "2026-11-30"
+  }
+
+  upkeep "food" {
+    task    = "A slice of carrot or potato on the dry bran, no open water; top up the bran; probe in the bran not above 30 C, or part them"
+    every   = "3 days"
+    wet     = true
+    note    = "A crowded crate heats itself (Sustainability 14:6234: 25 to 39 C). How often is common practice, no source."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+  }
+
+  upkeep "clean" {
+    task    = "Take out dead, skins and damp bran (mask and gloves on, no dry sweeping); mites live where it is damp: new bran, frozen for 4 to 7 days before"
+    every   = "7 days"
+    cleans  = true
+    note    = "Grain mites die below 62 % (veseris.com). How often is common practice, no source."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
   }
 }

@@ -107,6 +107,14 @@ feeder "orange-spot-roach" {
     note    = "Damp litter to burrow in."
   }
 
+  figure "culture-lasts" {
+    value   = "3 to 5 years"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+    note    = "A colony goes on by itself, with all sizes in it; at most a quarter of the nymphs a month is taken. Common practice, no source."
+  }
+
   development "young" {
     observed = ["5 to 8 months at 28 C"]
     source   = ["memory"]

@@ -102,4 +102,13 @@ feeder "pinky-mouse" {
     quality = "practice"
     seen    = "2026-11-29"
   }
+
+  upkeep "look" {
+    task    = "Freezer at -18 C? Packs that are past their date go out"
+    every   = "30 days"
+    note    = "Common practice, no source: frozen ones are not looked after."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+  }
 }

@@ -137,6 +137,14 @@ feeder "roach" {
     seen    = "2026-11-25"
   }
 
+  figure "culture-lasts" {
+    value   = "3 to 5 years"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+    note    = "A colony goes on by itself, with all sizes in it; at most a quarter of the nymphs a month is taken. Common practice, no source."
+  }
+
   development "egg-to-adult" {
     note    = "The base is not known, and what is published between 457.5 and 2,071 degree-days: nothing is reckoned. 4 to 6 months until the first are taken."
     source  = ["K125"]

@@ -123,4 +123,23 @@ feeder "silkworm" {
     quality  = "paper"
     seen     = "2026-11-30"
   }
+
+  upkeep "food" {
+    task    = "Fresh dry mulberry leaves or chow, no water"
+    every   = "day"
+    note    = "They eat all day. Common practice, no source."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+  }
+
+  upkeep "clean" {
+    task    = "Take out frass, old leaves and dead; dry hands"
+    every   = "2 days"
+    cleans  = true
+    note    = "How often is common practice, no source."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+  }
 }

@@ -106,4 +106,14 @@ feeder "soldier-fly-larva" {
     quality = "paper"
     seen    = "2026-11-30"
   }
+
+  upkeep "look" {
+    task    = "Cool, no food; take out what is dark or dead"
+    every   = "7 days"
+    cleans  = true
+    note    = "How often is common practice, no source."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+  }
 }

@@ -51,6 +51,14 @@ feeder "springtail" {
     note    = "On a wet ground."
   }
 
+  figure "culture-lasts" {
+    value   = "3 to 6 months"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+    note    = "A box on charcoal or soil; it is divided before it tires. Common practice, no source."
+  }
+
   development "egg" {
     observed = ["7 to 10 days at 20 C"]
     note     = "None hatch over 28 C."
@@ -65,5 +73,24 @@ feeder "springtail" {
     source   = ["F41"]
     quality  = "society"
     seen     = "2026-11-30"
+  }
+
+  upkeep "food" {
+    task    = "A pinch of yeast or a few grains of rice; mist until the ground is wet and no water stands"
+    every   = "7 days"
+    note    = "How often is common practice, no source."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+  }
+
+  upkeep "look" {
+    task    = "Look for mites and mould: take out food that is furred"
+    every   = "7 days"
+    cleans  = true
+    note    = "How often is common practice, no source."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
   }
 }

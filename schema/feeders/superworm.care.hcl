@@ -116,6 +116,14 @@ feeder "superworm" {
     note    = "Once a week at most because of the fat; the share is our reading."
   }
 
+  figure "culture-lasts" {
+    value   = "3 to 6 months"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+    note    = "One box of beetles. Common practice, no source."
+  }
+
   development "egg" {
     observed = ["8 to 9 days at 25 C"]
     source   = ["F53", "F54"]
@@ -129,5 +137,25 @@ feeder "superworm" {
     source   = ["F53", "F54"]
     quality  = "keeper"
     seen     = "2026-11-30"
+  }
+
+  upkeep "food" {
+    task    = "A slice of carrot or potato on the dry bran, no open water; top up the bran"
+    every   = "3 days"
+    wet     = true
+    note    = "How often is common practice, no source."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+  }
+
+  upkeep "clean" {
+    task    = "Take out dead, skins and damp bran (mask and gloves on, no dry sweeping)"
+    every   = "7 days"
+    cleans  = true
+    note    = "How often is common practice, no source."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
   }
 }

@@ -125,6 +125,14 @@ feeder "turkestan-roach" {
     seen    = "2026-11-29"
   }
 
+  figure "culture-lasts" {
+    value   = "3 to 5 years"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+    note    = "A colony goes on by itself, with all sizes in it; at most a quarter of the nymphs a month is taken. Common practice, no source."
+  }
+
   development "young" {
     observed = ["222 to 224 days at 26.7 C", "118 to 137 days at 30 to 35 C"]
     note     = "Five instars; up to 25 cases with 16.8 eggs, of which 13.9 hatch."

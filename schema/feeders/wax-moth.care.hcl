@@ -50,4 +50,14 @@ feeder "wax-moth" {
     seen    = "2026-11-29"
     note    = "Fat: one meal in five at most, our estimate."
   }
+
+  upkeep "look" {
+    task    = "Take out dead moths (mask on, no dry sweeping: their scales are the worst dust of all feeders); no water"
+    every   = "7 days"
+    cleans  = true
+    note    = "How often is common practice, no source."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+  }
 }

@@ -97,4 +97,14 @@ feeder "waxworm" {
     quality  = "guideline"
     seen     = "2026-11-30"
   }
+
+  upkeep "look" {
+    task    = "Cool, dry, no water; take out dead, webs and cocoons (mask on: moth scales)"
+    every   = "7 days"
+    cleans  = true
+    note    = "How often is common practice, no source."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+  }
 }

@@ -101,10 +101,47 @@ feeder "woodlouse" {
     note    = "On the wet side."
   }
 
+  figure "culture-lasts" {
+    value   = "2 to 3 years"
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+    note    = "With leaves and a damp corner it goes on by itself. Common practice, no source."
+  }
+
   development "egg-to-adult" {
     note    = "The pouch and growth take nearly three times as long at 15 C as at 22 C; no days were found."
     source  = ["F59"]
     quality = "paper"
+    seen    = "2026-11-30"
+  }
+
+  upkeep "food" {
+    task    = "Wet one end, top up leaves and bark"
+    every   = "3 days"
+    note    = "How often is common practice, no source."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+  }
+
+  upkeep "vegetable" {
+    task    = "A slice of vegetable, as much as is eaten in a day"
+    every   = "7 days"
+    wet     = true
+    note    = "How often is common practice, no source."
+    source  = ["practice"]
+    quality = "practice"
+    seen    = "2026-11-30"
+  }
+
+  upkeep "look" {
+    task    = "Look for mites, mould and dead"
+    every   = "7 days"
+    cleans  = true
+    note    = "How often is common practice, no source."
+    source  = ["practice"]
+    quality = "practice"
     seen    = "2026-11-30"
   }
 }
