@@ -17,6 +17,11 @@ func (r *resolver) formerNames() formerNames {
 			out.enclosures[e.Formerly.V] = e.Name.V
 		}
 	}
+	for _, s := range r.c.Stores {
+		if f := s.Stop.Formerly; f.Set() && r.c.enclosures[f.V] == nil && r.c.stores[f.V] == nil {
+			out.enclosures[f.V] = s.Name.V
+		}
+	}
 	for _, k := range r.c.Racks {
 		if k.Formerly.Set() && r.c.enclosures[k.Formerly.V] == nil && r.c.racks[k.Formerly.V] == nil {
 			out.enclosures[k.Formerly.V] = k.Name.V

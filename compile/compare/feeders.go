@@ -180,7 +180,7 @@ func starts(r *compile.Result, c *stock.Culture) []matter {
 	for _, d := range c.Starts {
 		if d >= r.Today && d < r.Today+year {
 			from, to := c.First(d)
-			set.each = append(set.each, when{on: d, text: "one on " + d.Words() + ", which yields from " + wording.Between(from, to) + " on"})
+			set.each = append(set.each, when{on: d, text: "one on " + d.Words() + ", of which the first come " + wording.Between(from, to)})
 		}
 	}
 	set.minor = len(set.each) == 0

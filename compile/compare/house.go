@@ -136,15 +136,19 @@ func (r *Report) becomes(a, b *matter) Effect {
 		e.Is = joined(e.Is, b.each[i].text)
 		felt(b.each[i].on)
 	}
+	if i == 0 && (len(a.each) == 0 || len(b.each) == 0) { // all of it came or went
+		e.Was, e.Is = strings.Replace(e.Was, differs, "; the first: ", 1), strings.Replace(e.Is, differs, "; the first: ", 1)
+	}
 	if e.From <= r.Is.Today {
 		e.From = 0
 	}
 	return e
 }
 
-func joined(a, b string) string {
-	return strings.TrimPrefix(a+"; the first that differs: "+b, "; the first that differs: ")
-}
+// differs stands before the one of many that is told.
+const differs = "; the first that differs: "
+
+func joined(a, b string) string { return strings.TrimPrefix(a+differs+b, differs) }
 
 // around compares the house, and finds what causes each change of it. What lacks is told with
 // what changes for the animals.
@@ -155,6 +159,7 @@ func (r *Report) around(try Try) {
 	}
 	r.causes(try, all, func(part *Report) [][]Effect { return [][]Effect{part.theHouse()} })
 	for _, e := range all {
+		r.withSeller(&e)
 		if e.Topic == Food {
 			e.keys = []key{{"", e.keys[0].fact}}
 			e.Name, e.Of, e.Where = e.Where+", "+e.Name, nil, ""
@@ -165,6 +170,24 @@ func (r *Report) around(try Try) {
 		r.House = append(r.House, e)
 	}
 	slices.SortStableFunc(r.House, func(a, b Effect) int { return cmp.Compare(a.Topic, b.Topic) })
+}
+
+// withSeller adds a seller who came or went together with a supply to what causes an effect: without
+// the one the other cannot be read, so that trying tells nothing of it.
+func (r *Report) withSeller(e *Effect) {
+	whole := func(i int, kind *schema.Block) bool {
+		p := &r.Pieces[i]
+		return p.Type == kind.Name && p.Attr == "" && len(p.In) == 0
+	}
+	if !slices.ContainsFunc(e.Cause, func(i int) bool { return whole(i, schema.Supply) }) {
+		return
+	}
+	for i := range r.Pieces {
+		if whole(i, schema.Seller) && slices.Contains(e.blocks, schema.Seller.Name+" "+r.Pieces[i].Name) && !slices.Contains(e.Cause, i) {
+			e.Cause = append(slices.Clone(e.Cause), i)
+		}
+	}
+	slices.Sort(e.Cause)
 }
 
 // stored are the blocks of feeder animals and of the dates of a house, which mean nothing to the

@@ -34,7 +34,11 @@ func (w *trials) without(open []int) {
 	could := map[int]bool{}
 	for _, i := range open {
 		e := &w.all[i]
-		for _, p := range w.own[e.keys[0].enclosure] {
+		own := w.own[e.keys[0].enclosure]
+		if e.keys[0].enclosure == house {
+			own = w.could(e)
+		}
+		for _, p := range own {
 			could[p] = could[p] || !slices.Contains(e.Cause, p)
 		}
 		if len(e.Cause) == 0 {

@@ -285,6 +285,25 @@ func TestCultureTooLate(t *testing.T) {
 	}
 }
 
+// TestSellerAndSupply: who comes together with what they sell is why it is ordered; and what is only
+// called otherwise, with the name that it had, is no change, whatever the log calls it.
+func TestSellerAndSupply(t *testing.T) {
+	base := stocked()
+	base["a.care.log"] = "2026-11-27 crickets delivered 20\n2026-11-25 deadline thermostats done\n"
+	is := maps.Clone(base)
+	is["moor.care.hcl"] = "seller \"moor\" {\n  delivers = [\"wed\"]\n}\n\nsupply \"bought-roaches\" {\n  prey         = \"roach medium\"\n  seller       = \"moor\"\n  allowed_here = true\n}\n"
+	r := between(t, base, is, civil.Must(2026, 11, 30))
+	if len(r.Idle) > 0 || !strings.Contains(strings.Join(ofHouse(r, false), "\n"), "bought-roaches: orders: nothing → ") {
+		t.Errorf("%v\n%q", r.Idle, ofHouse(r, false))
+	}
+	is = maps.Clone(base)
+	is["stock.care.hcl"] = strings.NewReplacer("supply \"crickets\" {", "supply \"large\" {\n  formerly = \"crickets\"", "seller \"fen\" {", "seller \"marsh\" {\n  formerly = \"fen\"", "\"fen\"", "\"marsh\"").Replace(base["stock.care.hcl"])
+	is["dates.care.hcl"] = strings.Replace(base["dates.care.hcl"], "deadline \"thermostats\" {", "deadline \"heaters\" {\n  formerly = \"thermostats\"", 1)
+	if r := between(t, base, is, civil.Must(2026, 11, 30)); len(r.House)+len(r.Effects) > 0 {
+		t.Errorf("%q %+v", ofHouse(r, false), r.Effects)
+	}
+}
+
 // TestPhonesOfDates: what is told of the dates of a house is in a calendar of its own, of which the
 // rounds are no part.
 func TestPhonesOfDates(t *testing.T) {
