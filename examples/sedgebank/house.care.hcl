@@ -26,7 +26,7 @@ keeper "lead" {
   title   = "Lead keeper"
   phone   = "by the door of the office"
   trained = "hairs, breeding, feeding"
-  week    = "9 h"
+  week    = "12 h"
   rest    = "11 h"
 }
 
@@ -34,7 +34,7 @@ keeper "second" {
   title   = "Second keeper"
   phone   = "the card in the warm room"
   trained = "hairs, feeding"
-  week    = "9 h"
+  week    = "12 h"
   rest    = "11 h"
 }
 
@@ -47,7 +47,7 @@ round "weekday" {
   title  = "Weekday round"
   at     = "18:30"
   keeper = "lead"
-  within = "90 min"
+  within = "120 min"
   start  = "10 min"
   on     = ["mon to fri"]
 }
@@ -56,7 +56,7 @@ round "weekend" {
   title  = "Weekend round"
   at     = "10:00"
   keeper = "second"
-  within = "90 min"
+  within = "120 min"
   start  = "10 min"
   on     = ["sat", "sun"]
 }
