@@ -198,6 +198,7 @@ type About struct {
 	Hemisphere Written[string]            `care:"hemisphere"`
 	Altitude   Written[quantity.Quantity] `care:"altitude"`
 	Units      Written[string]            `care:"units"`
+	PaperSize  Written[string]            `care:"paper_size"`
 	Clock      Written[string]            `care:"clock"`
 	Week       Written[string]            `care:"week"`
 	Web        Written[string]            `care:"web"`

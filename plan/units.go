@@ -174,8 +174,11 @@ func told(text string, r quantity.Range, u quantity.Units) string {
 	return u.TellRange(r)
 }
 
-// Letter reports whether the collection's keeper prints on sheets of US letter size: where it
-// stands, or where it is written in the units of the United States.
+// Letter reports whether the collection's keeper prints on sheets of US letter size: as the plan
+// says, else where it stands, or where it is written in the units of the United States.
 func (c *Collection) Letter() bool {
+	if c.About != nil && c.About.PaperSize.Set() {
+		return c.About.PaperSize.V == schema.PaperLetter
+	}
 	return c.About != nil && (zone.Letter(c.About.TimeZone.V) || c.About.Units.V == schema.UnitsUS)
 }

@@ -35,6 +35,7 @@ var Collection = &Block{
 		{Name: "units", Kind: Word, Choices: choices(UnitsMetric, "C, cm, ml and g", UnitsUS+" | american | us customary", "F, in, fl oz and oz"), Default: "for each sort of value that in which the plan mostly writes it; for what it writes nowhere, that of all else, or of the time zone's place", Doc: "In which units findings, rounds and explanations tell what the plan did not write so itself. A plan may be written in either, or in both.", Example: `"US"`},
 		{Name: "clock", Kind: Word, Choices: choices(Clock24+" | 24 h | 24", "as in 19:30", Clock12+" | 12 h | 12", "as in 7:30 pm"), Default: "that in which the plan mostly writes times; where it writes none, that of the time zone's place", Doc: "By which clock times of day are told.", Example: `"12 hours"`},
 		{Name: "week", Kind: Word, Choices: choices(WeekMonday+" | monday", "from Monday on", WeekSunday+" | sunday", "from Sunday on"), Default: "that of the time zone's place", Doc: "With which day a week is told to begin, where days of the week are listed. What is done every other week goes by weeks from Monday on in either.", Example: `"sun"`},
+		{Name: "paper_size", Kind: Word, Choices: choices(PaperA4+" | din a4", "210 x 297 mm", PaperLetter+" | us letter", "8.5 x 11 in"), Default: "that of the time zone's place; letter where units are US", Doc: "On sheets of which size everything is printed: the sheet of a stand-in, rounds, care sheets, cards, labels.", Example: `"letter"`},
 		{Name: "web", Kind: Link, Doc: "The folder on the web from which the feeds are served. It goes into each feed as its own address.", Example: `"https://care.quillmoor.example/feeds"`},
 		{Name: "quarantine", Kind: Quantity, Dimension: quantity.Duration, In: []quantity.Unit{quantity.Days}, Default: "that of the species sheet, and quarantine-wild for one caught in the wild", Beside: []string{"quarantine", "quarantine-wild"}, Doc: "How long an animal that arrives is kept apart, whatever its species. There is no good source for a length: the sheets have what is in use.", Example: `"60 days"`},
 		{Name: "records_kept", Kind: Every, Doc: "For how long a record is kept from its making, as you have looked it up for where you live: three years for those who sell in England, five for the bound book in Germany, to name two. The register says of each animal until when that is, and concludes nothing.", Example: `"3 years"`},
@@ -42,13 +43,15 @@ var Collection = &Block{
 	},
 }
 
-// The units, the clocks and the weeks in which a collection may be told what is told.
+// The units, the clocks, the weeks and the paper in which a collection may be told what is told.
 const (
 	UnitsMetric = "metric"
 	UnitsUS     = "US"
 	Clock24     = "24 hours"
 	Clock12     = "12 hours"
 	WeekMonday  = "mon"
+	PaperA4     = "A4"
+	PaperLetter = "letter"
 	WeekSunday  = "sun"
 )
 

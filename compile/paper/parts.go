@@ -148,13 +148,20 @@ func (x Para) text(p *plain) { p.line("  " + x.Text) }
 type Table struct {
 	Columns []string
 	Rows    [][]string
+	// Long is a table of texts, six columns of which have the widths of a register: a browser
+	// would give the room to the longest name, and the texts a word a line.
+	Long bool
 }
 
 func (t Table) html(m *markup) {
 	if len(t.Rows) == 0 {
 		return
 	}
-	m.open("table", "")
+	class := ""
+	if t.Long {
+		class = "long"
+	}
+	m.open("table", class)
 	m.open("thead", "")
 	m.open("tr", "")
 	for _, c := range t.Columns {

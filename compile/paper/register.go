@@ -19,8 +19,8 @@ func Register(r *compile.Result, book *register.Register, b *register.Balance) *
 	d := document(r, "Register, "+r.Plan.Title())
 	on := book.On.Words()
 	parts := []Part{Title{Text: "Register of animals", Under: []string{r.Plan.Title() + " · " + on, wording.Animals(b.All.Are.Total()) + bySexes(b.All.Are)}}}
-	here := Table{Columns: []string{"Animals", "How many", "Species, stage", "From", "What happened", "Line"}}
-	gone := Table{Columns: []string{"Animals", "Gone", "Species, stage", "From", "What happened", "Line"}}
+	here := Table{Columns: []string{"Animals", "How many", "Species, stage", "From", "What happened", "Line"}, Long: true}
+	gone := Table{Columns: []string{"Animals", "Gone", "Species, stage", "From", "What happened", "Line"}, Long: true}
 	for _, x := range book.Rows {
 		row := []string{called(x), register.Sexes(x.Count), kindOf(x), sourced(x), happened(x), path.Base(book.Lines(x)[0])} // a column has no room for folders: the other forms have them
 		if x.Here() {
