@@ -361,6 +361,9 @@ func (sh *Shape) String() string {
 			out += ", as parts of 1"
 		}
 	}
+	if sh.Guess != "" {
+		out += ", " + sh.Guess
+	}
 	if sh.Reversed {
 		out += "; the newest stood first"
 	}

@@ -114,5 +114,6 @@ type Shape struct {
 	Stamps    string // what times are: "local", "UTC", "epoch s", "epoch ms", "spreadsheet days"
 	Degrees   byte   // 'C' or 'F'
 	DegreesBy string // what says so, in words
+	Guess     string // by what two columns without a heading were told apart, in words; else ""
 	Reversed  bool   // the newest stood first
 }

@@ -265,7 +265,9 @@ func (r *reader) choose() error {
 	if err := r.times(); err != nil {
 		return err
 	}
-	r.values()
+	if err := r.values(); err != nil {
+		return err
+	}
 	if s.Heat == 0 && s.Damp == 0 {
 		return fmt.Errorf("there are times, and no column of temperatures or humidities was found among %s: name one, such as --columns temperature=2", r.list())
 	}
@@ -363,8 +365,8 @@ func (r *reader) times() error {
 	return fmt.Errorf("no column of times was found among %s: name it, such as --columns time=1", r.list())
 }
 
-// values finds the columns of temperature and humidity: by their headings, else by their order.
-func (r *reader) values() {
+// values finds the columns of temperature and humidity: by their headings, else by what they hold.
+func (r *reader) values() error {
 	s := &r.shape
 	free := func(i int) bool {
 		return i+1 != s.Time && i+1 != s.Clock && i+1 != s.Half && i+1 != s.Heat && i+1 != s.Damp && r.cols[i].numbers+r.cols[i].empties > r.cols[i].words && r.cols[i].day == 0
@@ -413,6 +415,11 @@ func (r *reader) values() {
 	if !heatNamed && !dampNamed && s.Heat == 0 && s.Damp == 0 {
 		pick(&s.Heat, plain(-130, 190))
 		pick(&s.Damp, plain(-10, 110))
+		if s.Damp > 0 {
+			if err := r.which(); err != nil {
+				return err
+			}
+		}
 	}
 	for i := range r.cols {
 		if h := r.heading(i); free(i) && !index(i) && !other(h) && r.cols[i].numbers > 0 {
@@ -420,6 +427,7 @@ func (r *reader) values() {
 		}
 	}
 	r.degrees()
+	return nil
 }
 
 // degrees decides between Celsius and Fahrenheit.

@@ -75,6 +75,9 @@ func Of(r *compile.Result, l *life.Enclosure, files []*File, o Options) *Report 
 func (r *Report) judgement(f *File) *Judgement {
 	s := f.Series
 	j := &Judgement{File: f, Faults: faults(s, f.Off.Heat, f.Off.Damp), Tested: measure.TestedOf(f.Tests, r.Result.Today)}
+	if f.Place == measure.Spot {
+		j.Faults = append(j.Faults, throughSwitch(s, r.unswitched(), j.Faults)...)
+	}
 	var heatBy, dampBy func(float64) float64
 	if t := j.Tested; t != nil {
 		heatBy, dampBy = t.Heat, t.Damp
