@@ -161,15 +161,19 @@ func stockOut(r *Rule, c *Collection) {
 		if !l.Known || l.Short.First < 0 || s == nil || l.Short.First-c.Horizon.Today > outSoon {
 			continue
 		}
-		n := l.Short.First - c.Horizon.Today
-		when := "today"
-		if n > 0 {
-			when = "in " + wording.Days(n)
-		}
+		when := ahead(l.Short.First - c.Horizon.Today)
 		c.Add(finding.Finding{Rule: &r.Rule, At: s.At, Source: r.Source,
 			Text:  "by what was counted and what the meals took, " + l.Many() + " run out " + when + ": " + strconv.Itoa(l.Short.Lacks) + " lack then" + forWhom(l),
 			Write: "what was counted or delivered since, in the log, as " + s.Name.V + " " + schema.WordCounted.Name + " and how many; else buy some until the next delivery"})
 	}
+}
+
+// ahead is a day by how far off it is.
+func ahead(n int) string {
+	if n <= 0 {
+		return "today"
+	}
+	return "in " + wording.Days(n)
 }
 
 // outSoon is within how many days a lack is urgent: two deliveries. Our own choice.
@@ -252,7 +256,7 @@ func cultureGap(r *Rule, c *Collection) {
 				why = "it crashed, and none"
 				why += " that was set up since yields"
 			}
-			c.Add(finding.Finding{Rule: &r.Rule, At: x.Plan.At, Source: r.Source, Text: l.Many() + " are fed in " + wording.Days(int(x.Gap-c.Today)) + ", and " + why + " by then; set up as soon as may be it yields in " + wording.Days(int(x.Next-c.Today)),
+			c.Add(finding.Finding{Rule: &r.Rule, At: x.Plan.At, Source: r.Source, Text: l.Many() + " are fed " + ahead(int(x.Gap-c.Today)) + ", and " + why + " by then; set up as soon as may be it yields in " + wording.Days(int(x.Next-c.Today)),
 				Write: x.Plan.Name.V + " " + schema.WordStarted.Name + " in the log, with its day, for each that is set up"})
 		}
 	}
