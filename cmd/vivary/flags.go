@@ -90,7 +90,7 @@ var flagTable = []struct {
 	{"endpoint", "URL", "the object storage (default: AWS_ENDPOINT_URL, else Amazon's)", func(f *flags) any { return &f.endpoint }},
 	{"ssh-key", "FILE", "the private key for SFTP (default: those of ssh-agent)", func(f *flags) any { return &f.sshKey }},
 	{"known-hosts", "FILE", "the keys of servers (default: ~/.ssh/known_hosts)", func(f *flags) any { return &f.knownHosts }},
-	{"svg", "FILE", "draw the enclosure's year, or what was measured, into this file", func(f *flags) any { return &f.svg }},
+	{"svg", "FILE", "draw the enclosure's year, what was measured, or how an animal grew, into this file", func(f *flags) any { return &f.svg }},
 	{"check", "", "write nothing, and say what would change; exit status 1 if anything would", func(f *flags) any { return &f.check }},
 	{"write", "", "write the changes, if no file has changed meanwhile", func(f *flags) any { return &f.write }},
 	{"name", "FILE", "the name of what is read from standard input, for what is found in it", func(f *flags) any { return &f.name }},

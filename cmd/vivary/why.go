@@ -45,7 +45,9 @@ func why(w *world, f *flags, args []string) int {
 	}
 	by := w.whoWrote(r, answers)
 	if f.format == "json" {
-		printJSON(w, whyForms(by, answers...))
+		out := whyForms(by, answers...)
+		out.Growth = growthForms(r, word)
+		printJSON(w, out)
 		return fine
 	}
 	for i, a := range answers {
@@ -97,14 +99,18 @@ func unexplained(w *world, r *compile.Result, word string) int {
 	return usage
 }
 
-// drawNamed draws the year of the enclosure of that name.
+// drawNamed draws the year of the enclosure of that name, or how animals in it grew.
 func drawNamed(w *world, f *flags, r *compile.Result, name string) int {
+	name, animals, grown := strings.Cut(name, "/")
 	e := r.Plan.Enclosure(name)
 	if e == nil {
 		fmt.Fprintf(w.err, "vivary why: --svg draws an enclosure, and there is none named %q\n", name)
 		return usage
 	}
 	for i, l := range r.Lives {
+		if l.Plan == e && grown {
+			return drawGrowth(w, f, r, i, animals)
+		}
 		if l.Plan == e {
 			return draw(w, f, r, i)
 		}
@@ -116,6 +122,7 @@ func drawNamed(w *world, f *flags, r *compile.Result, name string) int {
 type whyForm struct {
 	envelope
 	Answers []answerForm `json:"answers"`
+	Growth  []growthForm `json:"growth,omitempty"` // of an enclosure
 }
 
 type answerForm struct {
@@ -138,7 +145,7 @@ type lineForm struct {
 
 // whyForms are answers, with who wrote what each is about where that is known.
 func whyForms(by [][]wrote, answers ...explain.Answer) whyForm {
-	out := whyForm{begin("why"), []answerForm{}}
+	out := whyForm{envelope: begin("why"), Answers: []answerForm{}}
 	for i, a := range answers {
 		j := answerForm{Title: a.Title, Parts: []partForm{}}
 		for _, p := range a.Parts {

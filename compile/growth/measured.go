@@ -18,6 +18,8 @@ type Course struct {
 	Growth Factor // of the length at a moult
 	Points []Point
 	Times  []Time
+
+	grows bool // something is expected of its weight: it is not grown, and by how much it grows is known
 }
 
 // Point is a weight.
@@ -65,7 +67,9 @@ func (r *Report) Course(g *life.Group) (Course, bool) {
 			continue
 		}
 		p := Point{On: w.On, Mass: w.Weight.V.Value}
-		if len(c.Points) > 0 && known && stageOf(g.Stage(c.Points[0].On)) != adult { // who is grown only goes up and down
+		if len(c.Points) == 0 {
+			c.grows = known && stageOf(g.Stage(p.On)) != adult
+		} else if c.grows { // who is grown only goes up and down
 			first := &c.Points[0]
 			p.Moults = moultsBetween(g.Moults, first.On, p.On)
 			p.Alike = p.Moults == 0 || fresh(g.Moults, first.On) && fresh(g.Moults, p.On)

@@ -73,13 +73,17 @@ func (x *Track) Draw(w io.Writer, narrow bool) error {
 	for i := range x.Panels {
 		y = t.panel(y+10, &x.Panels[i], narrow)
 	}
-	y += 8
+	return t.finish(w, width, y+8)
+}
+
+// finish writes what was drawn, so wide and so high.
+func (t *track) finish(w io.Writer, width, y float64) error {
 	height := strconv.Itoa(int(y) + 1)
 	size := strconv.Itoa(int(width))
 	var all canvas
 	all.out.WriteString(mark)
 	all.begin("svg", `width="`+size+`"`, `height="`+height+`"`, `viewBox="0 0 `+size+" "+height+`"`, `xmlns="http://www.w3.org/2000/svg"`)
-	all.words("title", wording.Printed(x.Title))
+	all.words("title", wording.Printed(t.Title))
 	all.words("desc", wording.Printed(strings.Join(t.said, " ")))
 	all.begin("style")
 	all.out.WriteString(trackStyle)
