@@ -217,6 +217,7 @@ type Room struct {
 	Humidity    Written[quantity.Range] `care:"humidity"`
 	Order       Written[int]            `care:"order"`
 	Round       []Written[string]       `care:"round"`
+	People      Written[int]            `care:"people"`
 	Locked      Written[bool]           `care:"locked"`
 	Formerly    Written[string]         `care:"formerly"`
 	Note        Written[string]         `care:"note"`
@@ -229,14 +230,24 @@ func (r *Room) Shown() string { return title(r.Title, r.Name.V) }
 // Keeper is a keeper block.
 type Keeper struct {
 	Head
-	Title    Written[string]            `care:"title"`
-	Phone    Written[string]            `care:"phone"`
-	Trained  Written[[]string]          `care:"trained"`
-	Budget   Written[quantity.Quantity] `care:"budget"`
-	Week     Written[quantity.Quantity] `care:"week"`
-	Rest     Written[quantity.Quantity] `care:"rest"`
-	Formerly Written[string]            `care:"formerly"`
-	Note     Written[string]            `care:"note"`
+	Title   Written[string]            `care:"title"`
+	Phone   Written[string]            `care:"phone"`
+	Trained Written[[]string]          `care:"trained"`
+	Budget  Written[quantity.Quantity] `care:"budget"`
+	Week    Written[quantity.Quantity] `care:"week"`
+	Rest    Written[quantity.Quantity] `care:"rest"`
+
+	Off        []Written[Day]             `care:"off"`
+	Break      Written[quantity.Quantity] `care:"break"`
+	BreakAfter Written[quantity.Quantity] `care:"break_after"`
+	MeanWeek   Written[quantity.Quantity] `care:"mean_week"`
+	MeanOver   Written[int]               `care:"mean_over"`
+	Rooms      []Written[string]          `care:"rooms"`
+	Enclosures []Written[string]          `care:"enclosures"`
+	Training   []*Training                `care:"training"`
+
+	Formerly Written[string] `care:"formerly"`
+	Note     Written[string] `care:"note"`
 }
 
 // Shown returns the title that people see.

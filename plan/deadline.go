@@ -50,7 +50,7 @@ var datesCalendar = [...]string{"dates", "dates-of-the-house"}
 // ofHouse adds a calendar for the dates of the house where there are some and the plan has none
 // for them: in one of rounds they would be read by whoever stands in.
 func (r *resolver) ofHouse() {
-	if len(r.c.Deadlines) == 0 {
+	if len(r.c.Deadlines) == 0 && !r.c.TrainingEnds() {
 		return
 	}
 	taken := map[string]bool{}

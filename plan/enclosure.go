@@ -117,6 +117,7 @@ type Body struct {
 	Rack    Written[string]   `care:"rack"`
 	Order   Written[int]      `care:"order"`
 	Round   []Written[string] `care:"round"`
+	People  Written[int]      `care:"people"`
 	Culture Written[bool]     `care:"culture"`
 	Note    Written[string]   `care:"note"`
 

@@ -67,6 +67,7 @@ func (r *resolver) references(doubtful map[string]bool) {
 	for _, d := range c.Deadlines {
 		keeper(d.Keeper)
 	}
+	r.keepers()
 	timing := func(t *Timing) {
 		keeper(t.Keeper)
 		inRounds(t.Round)

@@ -16,9 +16,10 @@ var keptAt = quantity.Range{Low: 0, High: 50, Unit: quantity.Celsius}
 // inADay is the band of work on one day.
 var inADay = quantity.Range{Low: 1, High: 16 * 60, Unit: quantity.Minutes}
 
-// inAWeek and aRest are the bands of work in a week and of rest in a day.
+// inAWeek, aBreak and aRest are the bands of work in a week, of a break and of rest in a day.
 var (
 	inAWeek = quantity.Range{Low: 1, High: 7 * 16 * 60, Unit: quantity.Minutes}
+	aBreak  = quantity.Range{Low: 5, High: 4 * 60, Unit: quantity.Minutes}
 	aRest   = quantity.Range{Low: 1, High: 24, Unit: quantity.Hours}
 )
 
@@ -68,6 +69,7 @@ var Room = &Block{
 		{Name: "humidity", Kind: Range, Dimension: quantity.Humidity, Doc: "The driest and the dampest air of the room over the year.", Example: `"40 to 55 %"`},
 		{Name: "order", Kind: Whole, Default: "after those that have one, by name", Doc: "The place in the walk: 1 is visited first.", Example: `1`},
 		{Name: "round", Kind: Refs, Ref: "round", Default: "the collection's first round, or one at 19:30", Doc: "The round in which care in this room is done, where neither the care nor the enclosure says. Several take turns: no two of them on one day.", Example: `["weekday", "weekend"]`},
+		{Name: "people", Kind: Whole, Default: "as the round", Doc: "How many people it takes to open an enclosure in this room, where that is more than the round takes.", Example: `2`},
 		{Name: "locked", Kind: Truth, Default: "false", Doc: "Whether the room is kept locked, with no gap by which an animal could leave.", Example: `true`},
 		formerlyAttr, noteAttr,
 	},
@@ -110,7 +112,29 @@ var Keeper = &Block{
 		{Name: "budget", Kind: Quantity, Dimension: quantity.Duration, Band: inADay, Doc: "The time this person has for care on one day.", Example: `"60 min"`},
 		{Name: "week", Kind: Quantity, Dimension: quantity.Duration, In: []quantity.Unit{quantity.Hours, quantity.Minutes}, Band: inAWeek, Doc: "The time this person has for care in a week. A week that asks for more is said. It is your figure, and no legal one.", Example: `"10 h"`},
 		{Name: "rest", Kind: Quantity, Dimension: quantity.Duration, In: []quantity.Unit{quantity.Hours}, Band: aRest, Doc: "The rest this person has from the last round of a day to the first of the next. Less is said. It is your figure, and no legal one.", Example: `"11 h"`},
+		{Name: "off", Kind: On, Ref: "dates", Doc: "Rest days of this person, on which nobody counts on them as a second person or for somebody who is ill. Work of their own on such a day is said.", Example: `["sun"]`},
+		{Name: "break", Kind: Quantity, Dimension: quantity.Duration, In: []quantity.Unit{quantity.Minutes, quantity.Hours}, Band: aBreak, Doc: "How long a time between two rounds has to be to be a break. With it a day is said on which they work for longer than `break_after` without one. It is your figure, and no legal one.", Example: `"20 min"`},
+		{Name: "break_after", Kind: Quantity, Dimension: quantity.Duration, In: []quantity.Unit{quantity.Hours, quantity.Minutes}, Band: inADay, Default: "6 h", Doc: "For how long they may work without a break.", Example: `"6 h"`},
+		{Name: "mean_week", Kind: Quantity, Dimension: quantity.Duration, In: []quantity.Unit{quantity.Hours, quantity.Minutes}, Band: inAWeek, Doc: "The time this person has for care in a week, on average over the weeks of `mean_over`. More is said. It is your figure, and no legal one.", Example: `"30 h"`},
+		{Name: "mean_over", Kind: Whole, Default: "17", Doc: "Over how many weeks that average is taken. 17 are usual in the law of some countries, four months in that of others, from memory: look it up.", Example: `17`},
+		{Name: "rooms", Kind: Refs, Ref: "room", Default: "all", Doc: "Where this person may stand in for others: only in these rooms, or in `enclosures`. Elsewhere a stand-in looks from outside. Their own rounds are not bound by it.", Example: `["east"]`},
+		{Name: "enclosures", Kind: Refs, Ref: "enclosure", Default: "all", Doc: "Where this person may stand in for others, beside `rooms`.", Example: `["burrow-a"]`},
 		formerlyAttr, noteAttr,
+	},
+	Blocks: []*Block{Training},
+}
+
+// Training is what a keeper was shown, and until when that holds.
+var Training = &Block{
+	Name: "training", Label: "name", Once: true,
+	Doc:     "A training: in what, by whom, and until when it holds. It counts as `trained` does. When it ends it refuses nothing: it is told 30 days before among the dates of the house, and from the day on as urgent where their own rounds need it, and who stands in for others then does only what somebody may who is not trained.",
+	Example: "training \"venom-course\" {\n  in    = \"venom\"\n  on    = \"2026-09-12\"\n  by    = \"the safety officer\"\n  until = \"2027-09-12\"\n}",
+	Attrs: []Attr{
+		{Name: "in", Kind: Words, Choices: Skills, Required: true, Doc: "What was shown.", Example: `"venom"`},
+		{Name: "on", Kind: Date, Doc: "The day of it.", Example: `"2026-09-12"`},
+		{Name: "by", Kind: Text, Doc: "By whom.", Example: `"the safety officer"`},
+		{Name: "until", Kind: Date, Default: "for good", Doc: "The last day on which it holds, by what your house or your insurer asks for.", Example: `"2027-09-12"`},
+		noteAttr,
 	},
 }
 

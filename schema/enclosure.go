@@ -246,6 +246,7 @@ var common = []Attr{
 	{Name: "rack", Kind: Ref, Ref: "rack", Doc: "The rack in which it stands, and from which it takes what neither it nor its template says.", Example: `"baby-rack"`},
 	{Name: "order", Kind: Whole, Default: "after those that have one, by name", Doc: "The place in the walk through the room: 1 is visited first.", Example: `1`},
 	{Name: "round", Kind: Refs, Ref: "round", Default: "the round of its room", Doc: "The round in which its care is done, where the care does not say. Several take turns: no two of them on one day.", Example: `["weekday", "weekend"]`},
+	{Name: "people", Kind: Whole, Default: "as its room says, or the round", Doc: "How many people it takes to open it, where that is more than the round takes. For a species of dangerous venom or thrown hairs only those count who are trained for it.", Example: `2`},
 	{Name: "culture", Kind: Truth, Default: "false", Doc: "Whether it is a feeder culture, not animals on show.", Example: `true`},
 	noteAttr,
 }

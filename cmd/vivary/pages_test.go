@@ -94,6 +94,7 @@ func fences(t *testing.T, name string) []*fence {
 // around is what stands round a block that is shown without what it stands in.
 var around = map[string]string{
 	"climate": "climate {\n  warm_end = \"28 C\"\n%}\n",
+	"keeper":  "keeper \"second\" {\n%}\n",
 	"rota":    "rota \"weekends\" {\n  week_a = \"2026-11-30\"\n%}\nround \"evening\" {\n  at = \"19:30\"\n  keeper = \"lead\"\n  rota = \"weekends\"\n}\n",
 	"room":    "room \"west\" {\n  temperature = \"20 to 22 C\"\n%}\n",
 	"gauge":   "climate {\n  warm_end = \"28 C\"\n  gauge \"logger-1\" {\n%}\n}\n",

@@ -155,6 +155,7 @@ var Families = []Family{
 	{"People", AboutElse, people},
 	{"Rounds", AboutElse, walks},
 	{"Hours of the people", AboutElse, hours},
+	{"Training", AboutElse, training},
 	{"Papers and records", AboutElse, papers},
 	{"Dates of the house", AboutElse, deadlines},
 	{"Calendars", AboutElse, calendars},

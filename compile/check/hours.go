@@ -22,6 +22,32 @@ var hours = []*Rule{
 		Why:     "Whoever comes late in the evening and early in the morning makes mistakes, and with some animals makes them once.",
 		Source:  "the plan's own rest; 11 h a day are in directive 2003/88/EC, by osha.europa.eu",
 		Instead: "Another time or another keeper for one of the rounds, or another figure."}},
+	{Collection: meanLong, Rule: finding.Rule{ID: "weeks-too-long", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "Over many weeks a keeper works longer on average than the plan sets.",
+		Why:     "What one long week asks the next may give back. What does not come back is how somebody works.",
+		Source:  "the plan's own mean_week; 48 h a week on average are in directive 2003/88/EC, by osha.europa.eu, over how long is from memory",
+		Instead: "Give some of it to somebody else, by a rota or by a round of theirs, or set another figure."}},
+	{Collection: noBreak, Rule: finding.Rule{ID: "break-short", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "A keeper works longer without a break than the plan sets.",
+		Why:     "Whoever is tired lifts the wrong lid.",
+		Source:  "the plan's own break; that there is one after 6 h is in directive 2003/88/EC, by osha.europa.eu, and how long it is differs by country",
+		Instead: "A round at another time, some of it by somebody else, or another figure."}},
+	{Collection: offWorked, Rule: finding.Rule{ID: "rest-day-worked", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "A keeper has work on a rest day of theirs.",
+		Why:     "Either nobody comes that day, or somebody never rests.",
+		Source:  "the plan's own off; a day off in each week is in directive 2003/88/EC, by osha.europa.eu",
+		Instead: "Give these days to somebody else, by a rota or a round of theirs."}},
+}
+
+// mondays calls use for the first days of the weeks that lie within the horizon whole.
+func (c *Collection) mondays(use func(i int)) {
+	from := c.Horizon.Today
+	for c.Horizon.Date(from).Weekday() != c.Plan.Units.Week() {
+		from++
+	}
+	for ; from+7 <= c.Horizon.Days; from += 7 {
+		use(from)
+	}
 }
 
 func weekLong(r *Rule, c *Collection) {
@@ -46,17 +72,11 @@ func weekLong(r *Rule, c *Collection) {
 
 // longestWeek returns how many minutes the longest whole week has, of those of each day.
 func (c *Collection) longestWeek(days []int) (worst int) {
-	from := c.Horizon.Today
-	for c.Horizon.Date(from).Weekday() != c.Plan.Units.Week() {
-		from++
-	}
-	for ; from+7 <= len(days); from += 7 {
-		sum := 0
-		for _, m := range days[from : from+7] {
-			sum += m
+	c.mondays(func(i int) {
+		if i+7 <= len(days) {
+			worst = max(worst, int(mean(days[i:i+7], 1)))
 		}
-		worst = max(worst, sum)
-	}
+	})
 	return worst
 }
 
@@ -131,15 +151,7 @@ func restShort(r *Rule, c *Collection) {
 func (c *Collection) shifts(keeper string) []shift {
 	out := make([]shift, c.Horizon.Days)
 	for _, x := range c.Roster.Rounds {
-		takes := make([]int, c.Horizon.Days)
-		for _, e := range c.Roster.In[x] {
-			for d := e.Days.Next(c.Horizon.Today); d >= 0 && d < c.Horizon.Days; d = e.Days.Next(d + 1) {
-				if who, there := c.Roster.Doer(e, d); there && who == keeper {
-					takes[d] += e.Minutes
-				}
-			}
-		}
-		for d, n := range takes {
+		for d, n := range c.takes(x, keeper) {
 			if n == 0 {
 				continue
 			}
@@ -150,6 +162,19 @@ func (c *Collection) shifts(keeper string) []shift {
 			}
 			if s.first == nil || from < s.from {
 				s.from, s.first = from, x
+			}
+		}
+	}
+	return out
+}
+
+// takes is how long a keeper works in a round on each day, without what it takes to begin.
+func (c *Collection) takes(x *plan.Round, keeper string) []int {
+	out := make([]int, c.Horizon.Days)
+	for _, e := range c.Roster.In[x] {
+		for d := e.Days.Next(c.Horizon.Today); d >= 0 && d < c.Horizon.Days; d = e.Days.Next(d + 1) {
+			if who, there := c.Roster.Doer(e, d); there && who == keeper {
+				out[d] += e.Minutes
 			}
 		}
 	}

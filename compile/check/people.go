@@ -132,7 +132,7 @@ func overBudget(r *Rule, c *Collection) {
 
 func birthWhileAway(r *Rule, c *Collection) {
 	for _, a := range c.aways() {
-		if cover := c.Plan.Keeper(a.Cover.V); cover != nil && slices.Contains(cover.Trained.V, "breeding") {
+		if cover := c.Plan.Keeper(a.Cover.V); cover != nil && cover.TrainedOn(schema.SkillBreeding, a.From.V) {
 			continue
 		}
 		for i, l := range c.Lives {

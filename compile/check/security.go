@@ -98,7 +98,7 @@ func venomUnlocked(r *Rule, e *Enclosure) {
 
 func (c *Collection) trained(keeper, skill string) bool {
 	k := c.Plan.Keeper(keeper)
-	return k != nil && slices.Contains(k.Trained.V, skill)
+	return k != nil && k.TrainedIn(skill)
 }
 
 func venomUntrained(r *Rule, e *Enclosure) {

@@ -18,18 +18,15 @@ import (
 // what waits for the second is not done alone. Where it waits for longer than a need may,
 // the proof refuses, and this is said beneath.
 func twoPeople(r *Rule, c *Collection) {
-	for _, x := range plan.Wholes(c.Plan.Rounds) {
-		if !x.People.Set() || x.People.V < 2 {
-			continue
-		}
-		f := finding.Finding{Rule: &r.Rule, At: x.People.At, Source: r.Source, Strict: 1, Once: "people " + place(x.People.At)}
-		text := "the " + x.Shown() + " takes " + strconv.Itoa(x.People.V) + " people, and "
-		if n := len(c.Plan.Keepers); x.People.V > n {
+	for _, x := range c.crews() {
+		f := finding.Finding{Rule: &r.Rule, At: x.takes.At, Source: r.Source, Strict: 1, Once: "people " + place(x.takes.At)}
+		text := x.who + " takes " + strconv.Itoa(x.takes.V) + " people, and "
+		if n := len(c.Plan.Keepers); x.takes.V > n {
 			f.Text, f.Write = text+"the plan has "+strconv.Itoa(n), "a keeper block for whoever else comes"
 			c.Add(f)
 			continue
 		}
-		for _, few := range c.tooFew(x) {
+		for _, few := range c.tooFew(x.entries) {
 			f.Text, f.Write, f.Also = text+few.text(c), few.write(c), nil
 			if few.away != nil {
 				f.Once = "away " + place(few.away.At)
@@ -49,10 +46,52 @@ type few struct {
 	boxes []string
 }
 
-// tooFew gathers the days on which care of a round is left undone for want of people.
-func (c *Collection) tooFew(x *plan.Round) []*few {
+// crew is what takes several people: a round, a room or an enclosure, with what is done there.
+type crew struct {
+	who     string
+	takes   plan.Written[int]
+	entries []*roster.Entry
+}
+
+// crews gathers what takes several people, by where that is written, in the order of the rounds
+// and then of the walk.
+func (c *Collection) crews() (out []*crew) {
+	at := map[source.Place]*crew{}
+	of := func(n plan.Written[int], who string) *crew {
+		x := at[n.At]
+		if x == nil {
+			x = &crew{who: who, takes: n}
+			at[n.At] = x
+			out = append(out, x)
+		}
+		return x
+	}
+	for _, x := range plan.Wholes(c.Plan.Rounds) {
+		if x.People.V > 1 {
+			of(x.People, "the "+x.Shown())
+		}
+	}
+	for e := range c.Roster.All() {
+		n := e.Crew()
+		if n.V < 2 {
+			continue
+		}
+		who := "the " + e.Round.Shown()
+		if n.At != e.Round.People.At {
+			if who = e.Plan().Name.V; e.Plan().People.At != n.At {
+				who = "the room " + e.Plan().Place.Name.V
+			}
+		}
+		x := of(n, who)
+		x.entries = append(x.entries, e)
+	}
+	return out
+}
+
+// tooFew gathers the days on which care is left undone for want of people.
+func (c *Collection) tooFew(all []*roster.Entry) []*few {
 	var out []*few
-	for _, e := range c.Roster.InAll(x) {
+	for _, e := range all {
 		if e.After != 0 {
 			continue // it goes with a meal
 		}

@@ -116,7 +116,7 @@ func (e *Enclosure) first(away *plan.Away, x *roster.Entry, n need, from, last i
 // rings is whom a stand-in rings: somebody who is trained, else whose enclosure it is.
 func (e *Enclosure) rings(x *roster.Entry, n need, i int) string {
 	for _, k := range e.Collection.Plan.Keepers {
-		if who, _ := e.Roster.Doer(x, i); k.Name.V != who && e.able(k.Name.V, n) && (k.Name.V == x.Keeper || e.Roster.People.There(k.Name.V, i)) {
+		if who, _ := e.Roster.Doer(x, i); k.Name.V != who && e.able(k.Name.V, n, i) && (k.Name.V == x.Keeper || e.Roster.People.There(k.Name.V, i)) {
 			return k.Name.V
 		}
 	}
@@ -138,22 +138,24 @@ func (e *Enclosure) whose(keeper string) *roster.Entry {
 func (e *Enclosure) attended(x *roster.Entry, n need, i int) bool {
 	for k := range e.Series {
 		who, there := e.Roster.Doer(&e.Series[k], i)
-		if there && e.Series[k].Days.Has(i) && (who == e.Series[k].Keeper || e.able(who, n)) {
+		if there && e.Series[k].Days.Has(i) && (who == e.Series[k].Keeper || e.able(who, n, i)) {
 			return true
 		}
 	}
 	who, there := e.Roster.Doer(x, i)
-	return there && (who == x.Keeper || e.able(who, n))
+	return there && (who == x.Keeper || e.able(who, n, i))
 }
 
-func (e *Enclosure) able(who string, n need) bool {
-	return slices.ContainsFunc(n.skills, func(skill string) bool { return e.trained(who, skill) })
+// able reports whether somebody is trained in what is needed on day i, and may stand in here.
+func (e *Enclosure) able(who string, n need, i int) bool {
+	k := e.Collection.Plan.Keeper(who)
+	return k != nil && k.StandsIn(e.Plan) && slices.ContainsFunc(n.skills, func(skill string) bool { return k.TrainedOn(skill, e.Horizon.Date(i)) })
 }
 
 // whoCould says who could stand in, or be trained.
 func (e *Enclosure) whoCould(x *roster.Entry, n need, i int) string {
 	for _, k := range e.Collection.Plan.Keepers {
-		if k.Name.V != x.Keeper && e.Roster.People.There(k.Name.V, i) && e.able(k.Name.V, n) {
+		if k.Name.V != x.Keeper && e.Roster.People.There(k.Name.V, i) && e.able(k.Name.V, n, i) {
 			return k.Name.V + " as cover on those days"
 		}
 	}

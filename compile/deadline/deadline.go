@@ -85,7 +85,7 @@ func (t *Time) Days(today, from, until civil.Date) (out []civil.Date) {
 // until a day, or to be looked at again on one. They are looked at until a day, and kept for some
 // days of the past.
 func Of(c *plan.Collection, today, until civil.Date, kept int) []Deadline {
-	if len(c.Deadlines) == 0 && !slices.ContainsFunc(c.Calendars, (*plan.Calendar).OfHouse) {
+	if len(c.Deadlines) == 0 && !c.TrainingEnds() && !slices.ContainsFunc(c.Calendars, (*plan.Calendar).OfHouse) {
 		return nil // nobody reads of the dates of this house
 	}
 	done := map[string][]civil.Date{}
@@ -107,7 +107,25 @@ func Of(c *plan.Collection, today, until civil.Date, kept int) []Deadline {
 		d.Undated = r.by == 0 && (!r.counted || r.every.N == 0 || r.base == 0 && len(done[x.Name.V]) == 0)
 		out = append(out, d)
 	}
+	out = append(out, trainings(c, until)...)
 	return append(out, reviews(c, today-civil.Date(kept), until)...)
+}
+
+// trainings are those that end: of several in one skill the one that holds longest. They are told
+// until the plan has another day.
+func trainings(c *plan.Collection, until civil.Date) (out []Deadline) {
+	lead := civil.Date(schema.DeadlineTraining.Lead)
+	for _, k := range c.Keepers {
+		for _, skill := range schema.Skills {
+			t := k.Ends(skill.Name)
+			if t == nil || t.Until.V >= until {
+				continue
+			}
+			out = append(out, Deadline{First: "training " + k.Formerly.Or(k.Name.V) + " " + skill.Name + " " + t.Until.V.String(), Title: "Training of " + k.Shown() + " in " + skill.Name + " ends",
+				Does: "have it renewed, then a new day in until", Keeper: k.Name.V, At: t.Until.At, Times: []Time{{From: t.Until.V - lead, By: t.Until.V}}})
+		}
+	}
+	return out
 }
 
 // reviews are what the plan accepts until a day, and its own figures that are to be looked at

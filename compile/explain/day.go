@@ -108,6 +108,9 @@ var said = map[roster.Why]func(*compile.Result, *roster.Entry, *roster.Cause, in
 	roster.Untrained: func(r *compile.Result, e *roster.Entry, _ *roster.Cause, i int) string {
 		who, _ := r.Roster.Doer(e, i)
 		a := r.Roster.May(e, i)
+		if a.Barred {
+			return person(r, who) + " stands in, and the plan does not let them do that here"
+		}
 		text := person(r, who) + " stands in and is not trained in " + cmp.Or(a.Lacks, schema.SkillFeeding)
 		if a.Hold != nil {
 			text += ": " + a.Hold.State.Is
@@ -123,10 +126,14 @@ var said = map[roster.Why]func(*compile.Result, *roster.Entry, *roster.Cause, in
 		if len(names) > 0 {
 			who = "only " + wording.And(names)
 		}
-		return "the " + e.Round.Shown() + " takes " + strconv.Itoa(e.Round.People.V) + " people, and " + who + " is there and trained for it"
+		takes := "the " + e.Round.Shown()
+		if e.Crew().At != e.Round.People.At {
+			takes = "it"
+		}
+		return takes + " takes " + strconv.Itoa(e.Crew().V) + " people, and " + who + " is there and trained for it"
 	},
 	roster.Enough: func(_ *compile.Result, e *roster.Entry, _ *roster.Cause, _ int) string {
-		return "moved here from a day on which too few were there for the " + e.Round.Shown()
+		return "moved here from a day on which too few were there"
 	},
 	roster.Waits: func(r *compile.Result, _ *roster.Entry, c *roster.Cause, _ int) string {
 		return away(r, c) + ", and the animals can wait for this meal"

@@ -6,6 +6,7 @@ import (
 
 	"vivary/compile"
 	"vivary/plan"
+	"vivary/schema"
 	"vivary/schema/wording"
 )
 
@@ -26,13 +27,10 @@ func explainKeeper(r *compile.Result, word string) []Answer {
 			continue
 		}
 		trained := "Trained in nothing special"
-		if k.Trained.Set() {
-			trained = "Trained in " + wording.And(k.Trained.V)
+		if all := trainedIn(k); len(all) > 0 {
+			trained = "Trained in " + wording.And(all)
 		}
-		first := []Line{{Text: trained}}
-		if k.Budget.Set() {
-			first = append(first, Line{Text: "Has " + k.Budget.V.String() + " on one day"})
-		}
+		first := append([]Line{{Text: trained}}, hoursOf(k)...)
 		if rounds := doneBy(r, k); len(rounds) > 0 {
 			first = append(first, Line{Text: "Does the " + wording.And(rounds)})
 		}
@@ -43,6 +41,39 @@ func explainKeeper(r *compile.Result, word string) []Answer {
 		}
 		out = append(out, Answer{Title: "Keeper " + k.Name.V + ": " + k.Shown(), Parts: []Part{{Lines: first}},
 			Written: absent(block(&k.Head), r, func(a *plan.Away) bool { return a.Name.V == k.Name.V || a.Cover.V == k.Name.V })})
+	}
+	return out
+}
+
+// trainedIn is what a keeper was shown, each with until when that holds.
+func trainedIn(k *plan.Keeper) (out []string) {
+	for _, c := range schema.Skills {
+		text := c.Name
+		if !k.TrainedIn(text) {
+			continue
+		}
+		if t := k.Ends(text); t != nil {
+			text += " until " + t.Until.V.Words()
+		}
+		out = append(out, text)
+	}
+	return out
+}
+
+// hoursOf says how long and when a keeper works, and where they stand in.
+func hoursOf(k *plan.Keeper) (out []Line) {
+	add := func(text string) { out = append(out, Line{Text: text}) }
+	if k.Budget.Set() {
+		add("Has " + k.Budget.V.String() + " on one day")
+	}
+	if k.Week.Set() {
+		add("Has " + k.Week.V.String() + " in a week")
+	}
+	if len(k.Off) > 0 {
+		add("Rests on " + spoken(k.Off))
+	}
+	if where := texts(slices.Concat(k.Rooms, k.Enclosures)); len(where) > 0 {
+		add("Stands in for others only at " + wording.And(where))
 	}
 	return out
 }

@@ -53,6 +53,9 @@ func roundTitle(x *plan.Round) string { return "Round " + x.Name.V + ": " + x.Sh
 // roundHead says when a round is, who does it, and who else while they are away.
 func roundHead(r *compile.Result, x *plan.Round) []Line {
 	first := []Line{{Text: "When: " + held(x) + " at " + wording.Clock(x.Clock.V, r.Plan.Units)}, {Text: "Who: " + who(r, x)}}
+	if n := x.People.V; n > 1 {
+		first = append(first, Line{Text: "So that " + strconv.Itoa(n) + " come on every day of the year, with days off, leave and illness, a house has about " + strconv.Itoa(Staff(n)) + " who may (a rule of thumb of zoos: the number times 1.5 times 7/5)"})
+	}
 	for _, a := range absences(r, x) {
 		first = append(first, Line{Text: a})
 	}
@@ -61,6 +64,11 @@ func roundHead(r *compile.Result, x *plan.Round) []Line {
 	}
 	return first
 }
+
+// Staff is about how many people a house has so that some are there on every day of the year: times
+// 1.5 for leave and illness, times 7/5 for days off, rounded up. A rule of thumb from a reviewer of
+// zoos, 2020.
+func Staff(needed int) int { return (needed*21 + 9) / 10 }
 
 // held says on which days there is a round.
 func held(x *plan.Round) string {

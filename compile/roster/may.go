@@ -22,6 +22,8 @@ type Access struct {
 	// state that asks for it, nil where the species does.
 	Lacks string
 	Hold  *life.Hold
+	// Barred says that they stand in, and the plan does not let them do that here.
+	Barred bool
 	// Team are those who are there and trained for the animals, who does it first, where
 	// the round takes several people; Few says that they are fewer than it takes.
 	Team []string
@@ -60,9 +62,12 @@ func (s *Shared) May(e *Entry, i int) Access {
 		return a
 	}
 	if who != e.Keeper {
-		a.Live = s.trained(who, schema.SkillFeeding)
+		a.Live = s.trained(who, schema.SkillFeeding, i)
 		a.Lacks, a.Hold = s.lacks(who, e.Life, i)
+		a.Barred = !s.StandsIn(who, e.Life)
 		switch {
+		case a.Barred:
+			a.Manner, a.Live = schema.Outside, false
 		case a.Lacks == "":
 		case a.Hold != nil && a.Live:
 			a.Manner, a.Live = schema.Hatch, false
@@ -70,13 +75,34 @@ func (s *Shared) May(e *Entry, i int) Access {
 			a.Manner = schema.Outside
 		}
 	}
-	if n := e.Round.People.Or(1); n > 1 {
+	if n := e.Crew().Or(1); n > 1 {
 		a.Team = s.Team(who, e.Life, i)
 		if a.Few = len(a.Team) < n; a.Few {
 			a.Manner = max(a.Manner, alone(e.Life))
 		}
 	}
 	return a
+}
+
+// Crew is how many people it takes for an entry, as the round, the room or the enclosure says.
+func (e *Entry) Crew() plan.Written[int] {
+	n := e.Round.People
+	if e.Rack != nil || e.Store != nil {
+		return n
+	}
+	if place := e.Plan().Place; place != nil && place.People.Or(1) > n.Or(1) {
+		n = place.People
+	}
+	if own := e.Plan().People; own.Or(1) > n.Or(1) {
+		n = own
+	}
+	return n
+}
+
+// StandsIn reports whether somebody may stand in for others at an enclosure.
+func (s *Shared) StandsIn(who string, l *life.Enclosure) bool {
+	k := s.Plan.Keeper(who)
+	return k == nil || k.StandsIn(l.Plan)
 }
 
 // alone is what one person does where two are needed.
@@ -89,10 +115,10 @@ func alone(l *life.Enclosure) schema.Manner {
 
 // lacks returns the skill for want of which a stand-in may not open an enclosure on day i.
 func (s *Shared) lacks(who string, l *life.Enclosure, i int) (string, *life.Hold) {
-	if slices.Contains(Skills(l), schema.SkillVenom) && !s.trained(who, schema.SkillVenom) {
+	if slices.Contains(Skills(l), schema.SkillVenom) && !s.trained(who, schema.SkillVenom, i) {
 		return schema.SkillVenom, nil
 	}
-	if h := s.Undisturbed(l, i); h != nil && !s.trained(who, schema.SkillBreeding) {
+	if h := s.Undisturbed(l, i); h != nil && !s.trained(who, schema.SkillBreeding, i) {
 		return schema.SkillBreeding, h
 	}
 	return "", nil
@@ -115,15 +141,19 @@ func saidOf(l *life.Enclosure, figure *schema.Figure, word string) bool {
 	return l.Plan.Sheet != nil && saysOneOf(l.Plan.Sheet, figure, []string{word})
 }
 
-func (s *Shared) trained(who, skill string) bool {
+// trained reports whether somebody's training in a skill holds on day i.
+func (s *Shared) trained(who, skill string, i int) bool {
 	k := s.Plan.Keeper(who)
-	return k != nil && slices.Contains(k.Trained.V, skill)
+	return k != nil && k.TrainedOn(skill, s.Horizon.Date(i))
 }
 
-// Untrained returns the first of some skills that a keeper has not, or "".
+// Untrained returns the first of some skills that a keeper was never shown, or "". That a
+// training has ended is no reason to stay away from one's own animals, or to leave somebody alone
+// with them: training-over says it.
 func (s *Shared) Untrained(who string, skills []string) string {
+	k := s.Plan.Keeper(who)
 	for _, skill := range skills {
-		if !s.trained(who, skill) {
+		if k == nil || !k.TrainedIn(skill) {
 			return skill
 		}
 	}
@@ -137,7 +167,8 @@ func (s *Shared) Team(first string, l *life.Enclosure, i int) []string {
 	skills := Skills(l)
 	for _, k := range s.Plan.Keepers {
 		name := k.Name.V
-		if !s.People.There(name, i) || s.Untrained(name, skills) != "" {
+		there := s.People.There(name, i) || name == first && s.People.comes(name, i) // on a rest day that they work
+		if !there || s.Untrained(name, skills) != "" {
 			continue
 		}
 		if out = append(out, name); name == first {
@@ -250,7 +281,7 @@ func (b *builder) shut(e *Entry) {
 		}
 		(*days).Add(i)
 	}
-	if e.Round.People.Or(1) > 1 {
+	if e.Crew().Or(1) > 1 {
 		for i := b.Horizon.Today; i < b.Horizon.Days; i++ {
 			add(i)
 		}
@@ -333,8 +364,8 @@ func (b *builder) notDone(e *Entry, unfit, planned horizon.Days) {
 // untrained is why an entry is not done on day i by whoever is there.
 func (b *builder) untrained(e *Entry, i int) Cause {
 	a := b.May(e, i)
-	c := Cause{Why: Untrained, Hold: a.Hold, At: e.Round.People.At}
-	if a.Few && a.Lacks == "" && !a.Does(e.Kind) {
+	c := Cause{Why: Untrained, Hold: a.Hold, At: e.Crew().At}
+	if a.Few && a.Lacks == "" && !a.Barred && !a.Does(e.Kind) {
 		c.Why = TooFew
 	}
 	if c.Away = b.awayOn(e, &a, i); c.Away != nil {

@@ -18,6 +18,7 @@ type People struct {
 	// elsewhere are the days between visits, of those who do nothing but stand in: they
 	// come on the visits, and on no other day of that absence.
 	elsewhere map[string]horizon.Days
+	off       map[string]horizon.Days // rest days, of those who have some
 }
 
 // Duty is one keeper's days. The absences of a keeper are one set of days, however
@@ -74,6 +75,12 @@ func people(c *plan.Collection, h horizon.Horizon) (*People, []finding.Finding) 
 		}
 	}
 	p.between(c, h)
+	p.off = map[string]horizon.Days{}
+	for _, k := range c.Keepers {
+		if len(k.Off) > 0 {
+			p.off[k.Name.V] = listed(c, k.Off, h)
+		}
+	}
 	for _, a := range logged {
 		p.inPlace(c, a, h)
 	}
@@ -127,8 +134,17 @@ func named(c *plan.Collection, keeper string) bool {
 	return false
 }
 
-// There reports whether a keeper is there on day i.
+// Off returns the rest days of a keeper, nil for none.
+func (p *People) Off(keeper string) horizon.Days { return p.off[keeper] }
+
+// There reports whether a keeper can be counted on on day i beside their own rounds: they are not
+// away, and it is no rest day of theirs.
 func (p *People) There(keeper string, i int) bool {
+	return p.comes(keeper, i) && (p.off[keeper] == nil || !p.off[keeper].Has(i))
+}
+
+// comes reports whether a keeper is not away on day i.
+func (p *People) comes(keeper string, i int) bool {
 	if d := p.duty[keeper]; d != nil && d.Away.Has(i) {
 		return false
 	}

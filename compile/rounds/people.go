@@ -6,7 +6,6 @@ import (
 	"vivary/compile/horizon"
 	"vivary/compile/life"
 	"vivary/compile/roster"
-	"vivary/plan"
 	"vivary/schema"
 	"vivary/schema/wording"
 )
@@ -29,7 +28,7 @@ func (g *gatherer) allowed(picks []roster.Pick, at map[*life.Enclosure]int) {
 	var order []key
 	for _, p := range picks {
 		x := p.Entry
-		if x.Shut == nil && x.Hatch == nil && x.Round.People.Or(1) < 2 {
+		if x.Shut == nil && x.Hatch == nil && x.Crew().Or(1) < 2 {
 			continue
 		}
 		for i := p.Days.Next(g.roster.Horizon.Today); i >= 0; i = p.Days.Next(i + 1) {
@@ -89,6 +88,8 @@ func (g *gatherer) spans(h Hold, days horizon.Days) {
 func access(s *roster.Roster, x *roster.Entry, i int) note {
 	a := s.May(x, i)
 	switch {
+	case a.Barred:
+		return note{text: "do not open (not yours" + ring(s, x, i) + ")", shut: true}
 	case a.Lacks != "" && a.Manner == schema.Hatch:
 		return note{text: "nothing but through the hatch (" + a.Hold.State.Is + ring(s, x, i) + ")"}
 	case a.Lacks != "":
@@ -98,13 +99,13 @@ func access(s *roster.Roster, x *roster.Entry, i int) note {
 		}
 		return note{text: "do not open (" + why + ring(s, x, i) + ")", shut: true}
 	case a.Few:
-		why := "it takes " + strconv.Itoa(x.Round.People.V) + " people"
+		why := "it takes " + strconv.Itoa(x.Crew().V) + " people"
 		if a.Manner == schema.Hatch {
 			why += "; water through the hatch, lift nothing"
 		}
 		return note{text: "do not enter alone (" + why + ring(s, x, i) + ")"}
 	case len(a.Team) > 1 && !outside(x.Kind):
-		return note{text: peopleWord(x.Round) + ": " + team(s, a.Team, x.Round.People.V), team: true}
+		return note{text: peopleWord(x.Crew().V) + ": " + team(s, a.Team, x.Crew().V), team: true}
 	}
 	return note{}
 }
@@ -115,8 +116,8 @@ func outside(k *schema.CareKind) bool {
 	return a.Does(k)
 }
 
-func peopleWord(r *plan.Round) string {
-	if n := r.People.V; n != 2 {
+func peopleWord(n int) string {
+	if n != 2 {
 		return strconv.Itoa(n) + " people"
 	}
 	return "two people"

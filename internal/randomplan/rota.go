@@ -13,6 +13,17 @@ func (p *Plan) shares() {
 	rng := p.rng
 	p.rng = rand.New(rand.NewPCG(p.Seed, 0x726f7461))
 	defer func() { p.rng = rng }()
+	for _, k := range p.keepers {
+		if p.chance(15) {
+			k.set("off", pick(p, []string{`["sun"]`, `["wed", "thu"]`}))
+		}
+		if p.chance(15) {
+			k.add(block("training", "course").text("in", pick(p, []string{"feeding", "breeding, feeding", "venom"})).text("until", (p.Today + civil.Date(p.between(-40, 200))).String()))
+		}
+		if p.chance(5) {
+			k.set("rooms", list(pick(p, p.rooms).Name))
+		}
+	}
 	if len(p.keepers) < 2 || p.chance(60) {
 		return
 	}
