@@ -114,6 +114,7 @@ type Shape struct {
 	Stamps    string // what times are: "local", "UTC", "epoch s", "epoch ms", "spreadsheet days"
 	Degrees   byte   // 'C' or 'F'
 	DegreesBy string // what says so, in words
+	Asked     bool   // the scale was asked for
 	Guess     string // by what two columns without a heading were told apart, in words; else ""
 	Reversed  bool   // the newest stood first
 }

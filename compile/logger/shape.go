@@ -444,7 +444,7 @@ func (r *reader) degrees() {
 	c, h := &r.cols[s.Heat-1], r.heading(s.Heat-1)
 	switch {
 	case r.Degrees != 0:
-		s.Degrees, s.DegreesBy = r.Degrees, "as asked for"
+		s.Degrees, s.DegreesBy, s.Asked = r.Degrees, "as asked for", true
 	case c.unit == 'C' || c.unit == 'F':
 		s.Degrees, s.DegreesBy = c.unit, "as the values say"
 	case says(h, []string{"°f", "fahr", "(f)", "degf", "deg f", "[f]"}) || strings.HasSuffix(h, " f") || strings.HasSuffix(h, "_f"):

@@ -13,7 +13,7 @@ import (
 
 // Fault is what a sensor shows that an enclosure does not.
 type Fault struct {
-	Kind        string // "stuck", "wet", "step", "drift"
+	Kind        string // "stuck", "wet", "step", "drift"; of a file as a whole "clock", "scale"
 	From, Until int64
 	Text        string
 }

@@ -67,6 +67,10 @@ func Of(r *compile.Result, l *life.Enclosure, files []*File, o Options) *Report 
 	}
 	out.watt = o.Watt
 	out.Body = out.body(o)
+	if out.doubted() {
+		out.Unmeasured = "one of the files cannot be as it is read"
+		return out
+	}
 	out.Measured, out.Unmeasured = out.measured(out.Body)
 	out.Lines = out.lines(out.Measured)
 	return out
@@ -75,6 +79,7 @@ func Of(r *compile.Result, l *life.Enclosure, files []*File, o Options) *Report 
 func (r *Report) judgement(f *File) *Judgement {
 	s := f.Series
 	j := &Judgement{File: f, Faults: faults(s, f.Off.Heat, f.Off.Damp), Tested: measure.TestedOf(f.Tests, r.Result.Today)}
+	j.Faults = append(doubts(s), j.Faults...)
 	if f.Place == measure.Spot {
 		j.Faults = append(j.Faults, throughSwitch(s, r.unswitched(), j.Faults)...)
 	}
