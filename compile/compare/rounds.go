@@ -40,7 +40,8 @@ func (r *Report) rounds() {
 			return
 		}
 		for i := range r.Pieces {
-			if p := &r.Pieces[i]; p.Type == "round" && (p.Name == w.Round || o != nil && p.Name == o.Name.V) {
+			p := &r.Pieces[i]
+			if p.Type == "round" && (p.Name == w.Round || o != nil && p.Name == o.Name.V) || p.Type == "rota" && byRota(p.Name, o, x) {
 				w.Cause = append(w.Cause, i)
 			}
 		}
@@ -56,6 +57,11 @@ func (r *Report) rounds() {
 			add(x, nil)
 		}
 	}
+}
+
+// byRota reports whether a round goes by a rota, or went by it.
+func byRota(rota string, was, is *plan.Round) bool {
+	return was != nil && was.Rota.V == rota || is != nil && is.Rota.V == rota
 }
 
 // told says when a round is, whose it is and how long it may take.
@@ -76,12 +82,13 @@ func told(r *compile.Result, x *plan.Round, keeper func(*plan.Collection, string
 		var names []string
 		for _, part := range r.Roster.Parts(x) {
 			if part.Of != nil {
-				names = append(names, keeper(r.Plan, part.Keeper.V))
+				ahead := r.Roster.HeldOn(part).CountFrom(r.Horizon.Today)
+				names = append(names, keeper(r.Plan, part.Keeper.V)+" on "+wording.Days(ahead))
 			}
 		}
 		slices.Sort(names)
 		if len(names) > 0 {
-			parts = append(parts, "by its rota "+wording.And(names)+" on their days")
+			parts = append(parts, "by its rota "+wording.And(names))
 		}
 	}
 	if x.Within.Set() {

@@ -258,6 +258,8 @@ func (b *breach) mendAway(f *finding.Finding) {
 		f.At, f.Write = a.Visits[0].At, "no visits, so that "+a.Cover.V+" comes every day"
 	case a.Cover.Set():
 		f.At, f.Write = a.Cover.At, "a cover who is there on those days"
+	case b.ofRota(a.Name.V) != "":
+		f.At, f.Write = a.At, "somebody as cover, or a turn of rota \""+b.ofRota(a.Name.V)+"\" for somebody who is there on those days"
 	default:
 		f.At, f.Write = a.At, "somebody as cover, every day"
 		if len(visits) > 0 {
@@ -268,6 +270,16 @@ func (b *breach) mendAway(f *finding.Finding) {
 		}
 		f.Write += full
 	}
+}
+
+// ofRota is the rota by which a keeper has days of what is not done, "" for none.
+func (b *breach) ofRota(keeper string) string {
+	for _, x := range b.By {
+		if x.Keeper == keeper && x.Round.Turns != nil {
+			return x.Round.Turns.Name.V
+		}
+	}
+	return ""
 }
 
 // apart is how far apart visits may be for a breach.
