@@ -125,8 +125,7 @@ func (t *track) panel(y float64, p *Panel, narrow bool) float64 {
 	y = t.written(y, p.Heading, 14, true)
 	if p.AimWords != "" {
 		t.draw.rect(8, y+4, 18, 10, class("a"))
-		t.text(32, y+13, body, "start", p.AimWords)
-		y += 17
+		y = t.indented(y, p.AimWords)
 	}
 	for _, l := range []struct {
 		r     *quantity.Range
