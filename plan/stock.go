@@ -19,6 +19,7 @@ type Seller struct {
 	Head
 	Title     Written[string]            `care:"title"`
 	Delivers  []Written[Day]             `care:"delivers"`
+	Fetched   Written[bool]              `care:"fetched"`
 	Lead      Written[int]               `care:"lead"`
 	Closed    []Written[Day]             `care:"closed"`
 	Frost     []Written[Day]             `care:"frost"`
@@ -72,6 +73,7 @@ type Tub struct {
 	Count       Written[int]            `care:"count"`
 	Counted     Written[civil.Date]     `care:"counted"`
 	Temperature Written[quantity.Range] `care:"temperature"`
+	Frozen      Written[bool]           `care:"frozen"`
 }
 
 // Culture is a culture block: feeder animals that breed.

@@ -27,7 +27,8 @@ var Seller = &Block{
 	Attrs: []Attr{
 		titleAttr,
 		{Name: "delivers", Kind: On, Required: true, Doc: "The days on which a delivery arrives. What waits in a depot over a weekend dies.", Example: `["tue to fri"]`},
-		{Name: "lead", Kind: Whole, Default: "2", Doc: "How many working days, from Monday to Friday, lie between an order and its delivery.", Example: `2`},
+		{Name: "fetched", Kind: Truth, Default: "false", Doc: "Whether you fetch them there yourself, on the days of delivers: then no parcel travels, and no weather holds it back. What you collect outdoors is fetched too.", Example: `true`},
+		{Name: "lead", Kind: Whole, Default: "2; where you fetch them 0", Doc: "How many working days, from Monday to Friday, lie between an order and its delivery.", Example: `2`},
 		{Name: "closed", Kind: On, Doc: "Days on which nothing is sent, taken or delivered.", Example: `["24 dec to 2 jan"]`},
 		{Name: "frost", Kind: On, Default: "the three coldest months", Doc: "The part of the year in which the night's forecast is looked at before an order.", Example: `["1 dec to 28 feb"]`},
 		{Name: "heat", Kind: On, Default: "the three hottest months", Doc: "The part of the year in which the day's forecast is looked at before an order.", Example: `["1 jun to 31 aug"]`},
@@ -63,6 +64,7 @@ var Tub = &Block{
 		{Name: "count", Kind: Whole, Default: "not known until the log says", Doc: "How many there were on the day of `counted`.", Example: `300`},
 		{Name: "counted", Kind: Date, Doc: "When that was.", Example: `"2026-11-28"`},
 		{Name: "temperature", Kind: Range, Dimension: quantity.Temperature, Band: keptAt, Doc: "How warm it stands.", Example: `"26 to 30 C"`},
+		{Name: "frozen", Kind: Truth, Default: "false", Doc: "Whether they are dead and frozen: then none die, nothing is done for them, and once a month the freezer and the dates of the packs are looked at.", Example: `true`},
 	}, tendAttrs, []Attr{formerlyAttr, noteAttr}),
 }
 

@@ -55,6 +55,7 @@ type lotForm struct {
 	Orders   []orderForm `json:"orders"`
 	Starts   []startForm `json:"starts"`
 	Short    *lackForm   `json:"short,omitempty"`
+	Held     *heldForm   `json:"if_the_next_parcel_is_held,omitempty"`
 	Supplied bool        `json:"in_plan"` // a culture, a tub or a supply has it
 }
 
@@ -76,6 +77,8 @@ type orderForm struct {
 	Packs   []packForm `json:"packs,omitempty"`
 	Surplus int        `json:"surplus"`
 	Short   int        `json:"short"`
+	Reserve int        `json:"kept_for_young"` // should the next parcel be held
+	Until   string     `json:"lasts_until,omitempty"`
 	Frost   bool       `json:"frost_check"`
 	Heat    bool       `json:"heat_check"`
 	Text    string     `json:"text"`
@@ -97,6 +100,12 @@ type lackForm struct {
 	On    string      `json:"on"`
 	Lacks int         `json:"lacks"`
 	Who   []eaterForm `json:"in_order"`
+}
+
+// heldForm is what young would lack, were the next parcel held back.
+type heldForm struct {
+	From  string `json:"from"`
+	Lacks int    `json:"lacks"`
 }
 
 type eaterForm struct {
@@ -139,6 +148,9 @@ func newStockForm(r *compile.Result, s *stock.Report, weeks int) stockForm {
 			}
 		}
 		form.Short = lackOf(r, l)
+		if l.Held != nil {
+			form.Held = &heldForm{(r.Today + civil.Date(l.Held.In)).String(), l.Held.Lacks}
+		}
 		out.Prey = append(out.Prey, form)
 	}
 	return out
@@ -146,7 +158,10 @@ func newStockForm(r *compile.Result, s *stock.Report, weeks int) stockForm {
 
 func orderOf(x *stock.Supply, o *stock.Order) orderForm {
 	form := orderForm{Supply: x.Plan.Name.V, Seller: x.Plan.From.Name.V, By: o.By.String(), Deliver: o.Deliver.String(), Number: o.Number,
-		Surplus: o.Packing.Surplus, Short: o.Short, Frost: o.Frost, Heat: o.Heat, Text: x.Words(o)}
+		Surplus: o.Packing.Surplus, Short: o.Short, Reserve: o.Reserve, Frost: o.Frost, Heat: o.Heat, Text: x.Words(o)}
+	if o.Lasts > 0 {
+		form.Until = o.Lasts.String()
+	}
 	for _, p := range o.Packing.Packs {
 		form.Packs = append(form.Packs, packForm{p.Number, p.Size})
 	}

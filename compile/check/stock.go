@@ -1,7 +1,6 @@
 package check
 
 import (
-	"slices"
 	"strconv"
 
 	"vivary/compile/stock"
@@ -35,6 +34,26 @@ var stocks = []*Rule{
 		Why:     "Sellers hold a parcel back for up to a week when frost or heat is forecast, and then cancel it; what travels all the same comes dead.",
 		Source:  "jrsinverts.com/weekly-shipping-status; flukerfarms and americancricketranch on their holds",
 		Instead: "A depot where they are fetched, food in the house for a week more, or a culture of your own."}},
+	{Collection: longClosed, Rule: finding.Rule{ID: "delivery-gap", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "A seller brings nothing for longer than the feeders keep.",
+		Why:     "What is bought before has to last until the next delivery; it ages, grows out of its size and dies.",
+		Source:  "the feeder's sheet",
+		Instead: "Another seller for that time, a shop where they are fetched, or a culture of your own."}},
+	{Collection: noReserve, Rule: finding.Rule{ID: "stock-reserve", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "The food of young would not last, were the next parcel held back.",
+		Why:     "Weather holds a parcel for up to a week, after which it is cancelled. The grown fast; second-instar young that got nothing were all dead between day 11 and day 30.",
+		Source:  "flukerfarms on its holds; Rhopalurus rochai life history, J. Arachnol. 36:476-479, 2008",
+		Instead: "Keep the food of young for the days until the next delivery and a week more."}},
+	{Collection: lateDelivery, Rule: finding.Rule{ID: "delivery-late", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "What is ordered now comes after young may eat for the first time.",
+		Why:     "The seller takes longer to deliver than there is time.",
+		Source:  "common practice, no source",
+		Instead: "Buy some nearby, or from a seller who is quicker."}},
+	{Collection: idleSupply, Rule: finding.Rule{ID: "stock-idle", Severity: finding.Advice, Silence: finding.ByReason,
+		Title:   "What is bought is in no meal.",
+		Why:     "Orders follow from the meals: of what none takes nothing is ever ordered, and that would be noticed at the tank.",
+		Source:  "common practice, no source",
+		Instead: "The prey and size that the meals take."}},
 	{Collection: oneCulture, Rule: finding.Rule{ID: "culture-single", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "Young are expected, and their food comes from one culture alone.",
 		Why:     "Mites or mould take a culture within days, and the next yields weeks later.",
@@ -61,6 +80,26 @@ var stocks = []*Rule{
 		Why:     "Too cold they do not eat and do not breed, too warm they die.",
 		Source:  "the feeder's sheet",
 		Instead: "Another place for them."}},
+	{Collection: overdrawn, Rule: finding.Rule{ID: "culture-overdrawn", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "By the log more was taken from a culture than it yields.",
+		Why:     "Either the number is a slip, or those are gone that were to breed.",
+		Source:  "the feeder's sheet",
+		Instead: "Take as many as come; set up another; or say how many one yields with you."}},
+	{Collection: gutLong, Rule: finding.Rule{ID: "gut-long", Severity: finding.Advice, Silence: finding.ByReason,
+		Title:   "Feeders are gut-loaded for longer than anything is gained.",
+		Why:     "Orders come earlier for it, and more die and grow until they are fed out.",
+		Source:  "the feeder's sheet; measured on crickets, no more is gained after 48 hours",
+		Instead: "24 to 48 hours."}},
+	{Collection: deliveredTwice, Rule: finding.Rule{ID: "delivered-twice", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "The log has the same delivery twice.",
+		Why:     "Two people log one parcel, both count, and too few are ordered next.",
+		Source:  "common practice, no source",
+		Instead: "Take one of the lines back, or count what is there."}},
+	{Collection: cultureWarmth, Rule: finding.Rule{ID: "culture-warmth", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "A culture stands too cold or too warm to breed.",
+		Why:     "Nothing develops then, and the days of the plan on which it is to yield come and go.",
+		Source:  "the feeder's sheet",
+		Instead: "A warmer or cooler place; or how long it takes with you, as lead, where you saw it yield so."}},
 	{Collection: feederLaw, Rule: finding.Rule{ID: "feeder-law", Severity: finding.Advice, Silence: finding.ByReason,
 		Title:   "There is law about a feeder to be looked up.",
 		Why:     "Some feeder animals may not be kept everywhere, since they would stay once they are out. No conclusion is drawn here.",
@@ -178,115 +217,6 @@ func ahead(n int) string {
 
 // outSoon is within how many days a lack is urgent: two deliveries. Our own choice.
 const outSoon = 14
-
-func weekendDelivery(r *Rule, c *Collection) {
-	for _, s := range c.Plan.Sellers {
-		var wrong []string
-		for _, d := range s.Delivers {
-			if w := d.V.Weekday; d.V.Kind == plan.EachWeekday && (w == 6 || w <= 1) {
-				wrong = append(wrong, w.String())
-			}
-		}
-		if len(wrong) > 0 {
-			c.Add(finding.Finding{Rule: &r.Rule, At: s.Delivers[0].At, Source: r.Source, Text: s.Shown() + " delivers on " + wording.And(wrong) + ": what comes then was in a depot over a weekend",
-				Write: "days from tue to fri"})
-		}
-	}
-}
-
-func coldDelivery(r *Rule, c *Collection) {
-	said := map[*plan.Seller]bool{}
-	for _, l := range c.lots() {
-		for _, x := range l.Supplies {
-			s := x.Plan.From
-			if !s.Depot.Set() || s.Depot.V || said[s] {
-				continue
-			}
-			for i := range x.Orders {
-				if o := &x.Orders[i]; o.Frost || o.Heat {
-					said[s] = true
-					c.Add(finding.Finding{Rule: &r.Rule, At: s.Depot.At, Source: r.Source, Text: s.Shown() + " delivers " + l.Many() + " in the months of frost or heat too, and no depot holds them",
-						Write: "a seller who has one; or frost and heat as the days on which the weather where you are holds a parcel back"})
-					break
-				}
-			}
-		}
-	}
-}
-
-func oneCulture(r *Rule, c *Collection) {
-	for _, l := range c.lots() {
-		if len(l.Broods) > 0 && len(l.Cultures) == 1 && l.Cultures[0].AtOnce < 2 && len(l.Supplies) == 0 {
-			x := l.Cultures[0]
-			at := x.Plan.At
-			if w := x.Plan.Culture.AtOnce; w.Set() {
-				at = w.At
-			}
-			c.Add(finding.Finding{Rule: &r.Rule, At: at, Source: r.Source, Text: "the young that are expected in " + l.Broods[0].Life.Plan.Name.V + " live on " + l.Many() + ", and one culture alone yields them",
-				Write: "2 or more as at_once; or a supply of the same prey"})
-		}
-	}
-}
-
-func lateCulture(r *Rule, c *Collection) {
-	for _, l := range c.lots() {
-		for _, x := range l.Cultures {
-			late := x.Late()
-			if late == 0 || len(l.Supplies) > 0 || slices.ContainsFunc(l.Cultures, func(o *stock.Culture) bool { return o.Lead.Known() && o.Late() == 0 }) {
-				continue
-			}
-			at, when := x.Plan.At, "set up today"
-			if w := x.Plan.Culture.From; w.Set() && w.V > c.Today {
-				at, when = w.At, "set up on "+w.V.Words()
-			}
-			c.Add(finding.Finding{Rule: &r.Rule, At: at, Source: r.Source, Text: when + " it yields " + l.Many() + " " + wording.Days(late) + " after they may be needed for the first time",
-				Limit: "a lead of up to " + wording.Days(int(x.Need-x.Latest)), Write: "a supply of the same prey until then; or, where one is set up already, " + x.Plan.Name.V + " " + schema.WordStarted.Name + " in the log, with its day"})
-		}
-	}
-}
-
-func cultureGap(r *Rule, c *Collection) {
-	for _, l := range c.lots() {
-		for _, x := range l.Cultures {
-			if x.Gap == 0 || len(l.Supplies) > 0 {
-				continue
-			}
-			why := "none that the log has yields"
-			if x.Crashed > 0 {
-				why = "it crashed, and none"
-				why += " that was set up since yields"
-			}
-			c.Add(finding.Finding{Rule: &r.Rule, At: x.Plan.At, Source: r.Source, Text: l.Many() + " are fed " + ahead(int(x.Gap-c.Today)) + ", and " + why + " by then; set up as soon as may be it yields in " + wording.Days(int(x.Next-c.Today)),
-				Write: x.Plan.Name.V + " " + schema.WordStarted.Name + " in the log, with its day, for each that is set up"})
-		}
-	}
-}
-
-func leadUnknown(r *Rule, c *Collection) {
-	for _, l := range c.lots() {
-		for _, x := range l.Cultures {
-			if !x.Lead.Known() && (!x.Standing || len(x.Starts) > 0) { // a colony that is there yields
-				c.Add(finding.Finding{Rule: &r.Rule, At: x.Plan.At, Source: r.Source, Text: "when a culture of " + l.Many() + " yields is not known: " + x.Lead.Why, Write: "how long it takes with you, as lead"})
-			}
-		}
-	}
-}
-
-func feederWarmth(r *Rule, c *Collection) {
-	for _, s := range c.Plan.Stores {
-		if s.Sheet == nil || s.Tub == nil || !s.Tub.Temperature.Set() {
-			continue // of a culture the lead says it
-		}
-		f := s.Sheet.Figure(schema.FeederTemperature)
-		if f == nil || f.Range.Encloses(s.Tub.Temperature.V) {
-			continue
-		}
-		if w := s.Tub.Temperature.V; w.High < f.Range.Low || w.Low > f.Range.High {
-			c.Add(finding.Finding{Rule: &r.Rule, At: s.Tub.Temperature.At, Text: s.Name.V + " stands at " + w.String() + ", outside of what its sheet has", Limit: f.Range.String(), Source: c.Cite(f),
-				Write: "where it stands warmer or cooler; or what it is, if that is a slip"})
-		}
-	}
-}
 
 func feederLaw(r *Rule, c *Collection) {
 	for _, s := range c.Plan.Stores {

@@ -78,8 +78,16 @@ func Stock(r *compile.Result, s *stock.Report, weeks int) *Document {
 
 // lacking says where there is not enough, and who eats first then.
 func lacking(r *compile.Result, l *stock.Lot) (out []string) {
+	for _, x := range l.Supplies {
+		for _, week := range x.Missed {
+			out = append(out, "week of "+week.Words()+": nothing of "+l.Many()+" comes from "+x.Plan.From.Shown()+" in time; buy them elsewhere")
+		}
+	}
+	if h := l.Held; h != nil {
+		out = append(out, "were the next parcel held back by the weather, young would have no "+l.Many()+" from "+(r.Today+civil.Date(h.In)).Words()+" on: "+strconv.Itoa(h.Lacks)+" more, kept for them alone")
+	}
 	if l.Short.First < 0 {
-		return nil
+		return out
 	}
 	h := r.Horizon
 	n := 0

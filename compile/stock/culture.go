@@ -30,6 +30,7 @@ type Culture struct {
 	Latest   civil.Date     // the latest start for that, 0 where nothing is to be started for it
 	begin    civil.Date     // when the first that the plan has is set up, 0 for never
 	Logged   bool           // the log tells of one that was set up, or crashed
+	Taken    int            // how many were harvested in the week up to today
 	Crashed  civil.Date     // 0, or the day on which it crashed, where none was set up since
 	Gap      civil.Date     // 0, or the first day to come with a meal and none that yields, by the log
 	Next     civil.Date     // where there is a gap: the first day on which one yields that is set up now
@@ -63,6 +64,11 @@ func culture(r *roster.Roster, s *plan.Store, l *Lot) *Culture {
 	if l.Sheet != nil {
 		if f := l.Sheet.Figure(schema.FeederCultureAge); f != nil {
 			c.Age = int(f.Range.High / day)
+		}
+	}
+	for _, e := range l.log[s.Name.V] {
+		if e.Word == schema.WordHarvested && r.Horizon.Now()-e.Date < 7 && e.Number.V <= most {
+			c.Taken += int(e.Number.V)
 		}
 	}
 	if left := c.Age - c.longest(); c.Lead.Known() && left < c.Lasts && !c.Standing {

@@ -23,7 +23,10 @@ type Lot struct {
 	// Use is how many the meals of the plan take on each day of the window: those that stand,
 	// after holds, absences and what the log brought, for the stage that each group is in by
 	// then.
-	Use    []int
+	Use []int
+	// Young is how many of these are for groups that cannot wait until a parcel comes that weather
+	// holds back: young, and others whose sheet gives them less time than that.
+	Young  []int
 	Broods []Brood // young that are expected, which will take it too
 
 	Supplies []*Supply
@@ -33,16 +36,19 @@ type Lot struct {
 	Known bool    // the log, or a tub of the plan, says how many there are
 	Hand  float64 // how many there are today, where that is known
 	Short Short
+	Held  *Held // nil where the young have enough, were the next parcel held
 
 	// From is the day of the window from which on it is looked whether there is enough, and Begin
 	// how many there are on its morning.
 	From  int
 	Begin float64
 
+	bred   bool                     // a culture of the plan yields it too
 	daily  float64                  // the share that dies on a day
 	arrive []float64                // on each day of the window
 	log    map[string][]*plan.Event // up to today, by store
 	meals  []*roster.Entry
+	firsts []first
 }
 
 // Short is on which days there is not enough.
@@ -58,7 +64,8 @@ type Eater struct {
 	Entry *roster.Entry
 	Stage string
 	Takes int
-	Fasts int // days by the sheet, 0 for not known
+	Fasts int  // days by the sheet, 0 for not known
+	Waits bool // the sheet says that a meal that comes later than that harms nothing
 }
 
 // Brood is young that are expected, and eat this once they are there.
@@ -100,7 +107,7 @@ func lots(r *roster.Roster) []*Lot {
 	lot := func(p plan.Prey) *Lot {
 		l := of[p]
 		if l == nil {
-			l = &Lot{Prey: p, Sheet: r.Plan.Library.Feeder(p.Feeder), Use: make([]int, r.Horizon.Days), arrive: make([]float64, r.Horizon.Days)}
+			l = &Lot{Prey: p, Sheet: r.Plan.Library.Feeder(p.Feeder), Use: make([]int, r.Horizon.Days), Young: make([]int, r.Horizon.Days), arrive: make([]float64, r.Horizon.Days)}
 			l.Short.First = -1
 			of[p] = l
 		}
@@ -108,8 +115,11 @@ func lots(r *roster.Roster) []*Lot {
 	}
 	for i := range r.Of {
 		for k := range r.Of[i] {
-			if e := &r.Of[i][k]; isMeal(e) {
+			switch e := &r.Of[i][k]; {
+			case isMeal(e):
 				take(r, e, lot)
+			case e.Once != nil && e.Once.Meal && e.Group != nil:
+				offered(r, e, r.Of[i], lot)
 			}
 		}
 		broods(r, r.Lives[i], lot)
@@ -140,16 +150,79 @@ func isMeal(e *roster.Entry) bool {
 func take(r *roster.Roster, e *roster.Entry, lot func(plan.Prey) *Lot) {
 	h := r.Horizon
 	noted := map[*Lot]bool{}
+	var who patience
+	before := -1
 	for i := e.Days.Next(0); i >= 0; i = e.Days.Next(i + 1) {
 		if n := taken(r, e, i); n > 0 {
 			l := lot(e.Portion(i).Prey)
 			l.Use[i] += n
+			if i >= h.Today && who.cannotWait(r, e, i, before) {
+				l.Young[i] += n
+			}
 			if !noted[l] && i >= h.Today {
 				noted[l] = true
 				l.meals = append(l.meals, e)
 			}
 		}
+		before = i
 	}
+}
+
+// patience is how long the animals of a meal can wait, kept while their stage is the same.
+type patience struct {
+	known bool
+	of    Eater
+}
+
+// cannotWait reports whether the group of a meal on day i may not wait for a parcel that is held
+// back: the youngest never, others where the sheet says that it harms them and the time since the
+// meal before is too long by then.
+func (p *patience) cannotWait(r *roster.Roster, e *roster.Entry, i, before int) bool {
+	if stage := e.Group.Stage(r.Horizon.Date(i)); !p.known || stage != p.of.Stage {
+		p.known, p.of = true, eater(r, e, i, 0)
+	}
+	if at := stageAt(p.of.Stage); at >= 0 && at <= stageAt("young") {
+		return true
+	}
+	return p.of.Fasts > 0 && !p.of.Waits && before >= 0 && i-before+held > p.of.Fasts
+}
+
+// offered adds a meal that the log brought, such as the first after a moult: it stands in place
+// of a usual one, and is one item for each animal of what comes next in the usual menu, since
+// nobody orders another size for one meal.
+func offered(r *roster.Roster, e *roster.Entry, of []roster.Entry, lot func(plan.Prey) *Lot) {
+	for i := e.Days.Next(0); i >= 0; i = e.Days.Next(i + 1) {
+		n := e.Group.Count(r.Horizon.Date(min(i, r.Horizon.Today)))
+		if p := nextPrey(of, e.Group, i); p.Feeder != "" && n > 0 {
+			l := lot(p)
+			l.Use[i] += n
+			l.firsts = append(l.firsts, first{e, i, n})
+		}
+	}
+}
+
+// first is a meal that the log brought.
+type first struct {
+	entry  *roster.Entry
+	day, n int
+}
+
+// nextPrey is what a group gets at its next usual meal from day i on; no feeder where there is
+// none.
+func nextPrey(of []roster.Entry, g *life.Group, i int) (p plan.Prey) {
+	soonest := -1
+	for k := range of {
+		e := &of[k]
+		if !isMeal(e) || e.Group != g {
+			continue
+		}
+		if day := e.Days.Next(i); day >= 0 && (soonest < 0 || day < soonest) {
+			if x := e.Portion(day); x != nil {
+				soonest, p = day, x.Prey
+			}
+		}
+	}
+	return p
 }
 
 // taken is how many items an entry takes on day i, a begun one counted whole, as rounds have

@@ -6,6 +6,7 @@ import (
 
 	"vivary/compile/roster"
 	"vivary/plan"
+	"vivary/plan/finding"
 	"vivary/schema"
 	"vivary/schema/civil"
 )
@@ -119,6 +120,44 @@ func (l *Lot) missing(r *roster.Roster, have float64, from, to int) {
 	}
 }
 
+// Held is what lacks for young, were the next parcel held back.
+type Held struct {
+	In    int // days from today to the first without
+	Lacks int
+}
+
+// heldBack looks what the young would lack, were the next parcel held back by the weather: until
+// the day of its delivery all are fed, and then they alone.
+func (l *Lot) heldBack(r *roster.Roster) {
+	h := r.Horizon
+	var next *Order
+	for _, x := range l.Supplies {
+		for i := range x.Orders {
+			if o := &x.Orders[i]; o.Deliver >= h.Now() && o.Number > 0 && (next == nil || o.Deliver < next.Deliver) {
+				next = o
+			}
+		}
+	}
+	if next == nil || !next.Frost && !next.Heat || l.bred {
+		return
+	}
+	on, have := int(next.Deliver-h.From), l.Hand
+	for i := h.Today; i < min(on+held, h.Days); i++ {
+		n := l.Use[i]
+		if i >= on {
+			n = l.Young[i]
+		}
+		if have -= float64(n); have < -1e-6 {
+			if l.Held == nil {
+				l.Held = &Held{In: i - h.Today}
+			}
+			l.Held.Lacks += Whole(-have)
+			have = 0
+		}
+		have = Left(have, l.daily, 1)
+	}
+}
+
 // eaters are the groups that are fed from a lot on day i: those first that can fast least, the
 // young before all others.
 func (l *Lot) eaters(r *roster.Roster, i int) (out []Eater) {
@@ -126,20 +165,33 @@ func (l *Lot) eaters(r *roster.Roster, i int) (out []Eater) {
 		if !e.Days.Has(i) || e.Portion(i) == nil || e.Portion(i).Prey != l.Prey {
 			continue
 		}
-		x := Eater{Entry: e, Stage: e.Group.Stage(r.Horizon.Date(i)), Takes: taken(r, e, i)}
-		if s := e.Plan().Sheet; s != nil {
-			for _, n := range s.NeedsOf(x.Stage) {
-				if n.Name.V == schema.NeedFood.Name && n.Longest.Set() {
-					x.Fasts = int(n.Longest.V.Value / day)
-				}
-			}
+		out = append(out, eater(r, e, i, taken(r, e, i)))
+	}
+	for _, f := range l.firsts {
+		if f.day == i {
+			out = append(out, eater(r, f.entry, i, f.n))
 		}
-		out = append(out, x)
 	}
 	slices.SortStableFunc(out, func(a, b Eater) int {
 		return cmp.Or(cmp.Compare(stageAt(a.Stage), stageAt(b.Stage)), cmp.Compare(a.Fasts, b.Fasts))
 	})
 	return out
+}
+
+// eater is the group of a meal, with how long it may go without by its sheet.
+func eater(r *roster.Roster, e *roster.Entry, i, takes int) Eater {
+	x := Eater{Entry: e, Stage: e.Group.Stage(r.Horizon.Date(i)), Takes: takes}
+	s := e.Plan().Sheet
+	if s == nil {
+		return x
+	}
+	for _, n := range s.NeedsOf(x.Stage) {
+		if n.Name.V == schema.NeedFood.Name && n.Longest.Set() {
+			x.Fasts = int(n.Longest.V.Value / day)
+			x.Waits = n.Severity.V == finding.Caution.String()
+		}
+	}
+	return x
 }
 
 func stageAt(stage string) int {

@@ -49,6 +49,7 @@ func (l *Lot) work(r *roster.Roster) {
 			continue
 		}
 		l.daily = max(l.daily, lossOf(s, l))
+		l.bred = l.bred || s.Culture != nil
 		switch {
 		case s.Tub != nil:
 			l.Tubs = append(l.Tubs, s)
@@ -79,6 +80,9 @@ func (l *Lot) work(r *roster.Roster) {
 	}
 	if len(l.Supplies) > 0 || l.Known && len(l.Cultures) == 0 {
 		l.missing(r, l.Begin, l.From, l.end(r))
+	}
+	if l.Known {
+		l.heldBack(r)
 	}
 }
 

@@ -8,6 +8,7 @@ import (
 	"time"
 
 	"vivary/compile"
+	"vivary/compile/life"
 	"vivary/compile/roster"
 	"vivary/compile/stock"
 	"vivary/internal/planned"
@@ -153,6 +154,11 @@ func TestOrdersStandInRounds(t *testing.T) {
 func meals(r *roster.Roster, day int) map[plan.Prey]int {
 	out := map[plan.Prey]int{}
 	for e := range r.All() {
+		if e.Once != nil && e.Once.Meal && e.Days.Has(day) { // one item of what is given next
+			if p, ok := following(r, e.Group, day); ok {
+				out[p] += e.Group.Count(r.Horizon.Now())
+			}
+		}
 		if e.Meal == nil || e.Kind != schema.KindFeed || e.Once != nil || !e.Days.Has(day) {
 			continue
 		}
@@ -161,6 +167,20 @@ func meals(r *roster.Roster, day int) map[plan.Prey]int {
 		}
 	}
 	return out
+}
+
+// following is what a group gets at its next usual meal.
+func following(r *roster.Roster, g *life.Group, day int) (plan.Prey, bool) {
+	for ; day < r.Horizon.Days; day++ {
+		for e := range r.All() {
+			if e.Group == g && e.Meal != nil && e.Kind == schema.KindFeed && e.Once == nil && e.Days.Has(day) {
+				if p := e.Portion(day); p != nil {
+					return p.Prey, true
+				}
+			}
+		}
+	}
+	return plan.Prey{}, false
 }
 
 // Over random plans the demand of each day is the sum of the meals of that day; what is ordered

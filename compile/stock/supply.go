@@ -1,7 +1,6 @@
 package stock
 
 import (
-	"math"
 	"slices"
 	"time"
 
@@ -19,12 +18,14 @@ type Supply struct {
 	Daily  float64 // the share of what it brings that dies on a day
 	Margin float64 // a share
 	Gut    int     // days before a meal by which they have to be here
+	weeks  int     // for which an order is
+	sends  Carrier
 	// Spare says that those before it give all that is asked for, so that nothing is ordered here.
 	Spare bool
-	weeks int // for which an order is
-	sends Carrier
-	frost func(civil.Date) bool
-	heat  func(civil.Date) bool
+	// Missed are the weeks with meals for which nothing that the seller brings comes in time.
+	Missed []civil.Date
+	frost  func(civil.Date) bool
+	heat   func(civil.Date) bool
 }
 
 // Order is one order.
@@ -36,15 +37,19 @@ type Order struct {
 	Number  int // what is ordered: what the meals ask for, with loss and margin, less what is there
 	Short   int // how many more the meals ask for than the seller gives
 	Packing Packing
-	Frost   bool // the forecast of the night has to be looked at first
-	Heat    bool // the forecast of the day
-	Late    bool // it comes after the first meal that it is for
+	Frost   bool       // the forecast of the night has to be looked at first
+	Heat    bool       // the forecast of the day
+	Late    bool       // it comes after the first meal that it is for
+	Reserve int        // how many are then kept in the house for young, should the next parcel be held
+	Lasts   civil.Date // the last day of its weeks with a meal; 0 for none
 }
 
 // lossOf is the share of a lot that dies on a day: as the plan has it, else the greatest of the
 // sheet. A margin that is written alone is for the loss too.
 func lossOf(s *plan.Store, l *Lot) float64 {
 	switch {
+	case s.Tub != nil && s.Tub.Frozen.V:
+		return 0
 	case s.Loss.Set():
 		return Daily(s.Loss.V.Value / 100)
 	case s.Supply != nil && s.Supply.Margin.Set() || l.Sheet == nil:
@@ -64,12 +69,20 @@ func gutDays(s *plan.Store) int {
 	return min(14, int((s.GutLoad.V.Value+day-1)/day))
 }
 
+// gutDays is how many days before a meal they have to be here for its own gut-loading.
+func (l *Lot) gutDays() int {
+	if slices.ContainsFunc(l.meals, func(e *roster.Entry) bool { return e.Meal.GutLoad.V }) {
+		return 1
+	}
+	return 0
+}
+
 // supply reads a supply; nil for one of which the seller is not known.
 func supply(r *roster.Roster, s *plan.Store, l *Lot) *Supply {
 	if s.From == nil {
 		return nil
 	}
-	x := &Supply{Plan: s, Lot: l, Gut: gutDays(s), weeks: 1, Margin: s.Supply.Margin.V.Value / 100, Daily: lossOf(s, l)}
+	x := &Supply{Plan: s, Lot: l, Gut: max(gutDays(s), l.gutDays()), weeks: 1, Margin: s.Supply.Margin.V.Value / 100, Daily: lossOf(s, l)}
 	if v := s.Supply.Every; v.Set() {
 		x.weeks = max(1, min(v.V.N, 8))
 	}
@@ -80,7 +93,11 @@ func supply(r *roster.Roster, s *plan.Store, l *Lot) *Supply {
 		}
 	}
 	delivers, closed := is(s.From.Delivers), is(s.From.Closed)
-	x.sends = Carrier{Lead: min(s.From.Lead.Or(2), far),
+	lead := 2
+	if s.From.Fetched.V {
+		lead = 0
+	}
+	x.sends = Carrier{Lead: min(s.From.Lead.Or(lead), far),
 		Delivers: func(d civil.Date) bool { return delivers(d) && !closed(d) },
 		Works:    func(d civil.Date) bool { return Workdays(d) && !closed(d) }}
 	south, known := r.Plan.South()
@@ -117,115 +134,6 @@ func (x *Supply) period(d civil.Date) (first, last civil.Date) {
 	return d - off, d - off + n - 1
 }
 
-// order works out the orders of a lot: week after week, each for the meals of its own weeks,
-// the latest delivery that is in time for the first of them. Of several supplies the first
-// gives what it can, and the next what is left.
-//
-// Where nothing is known of what is there, all that was planned is taken to have been done, and
-// each order is for its own weeks alone. Where it is, an order is for what will be lacking.
-func (l *Lot) order(r *roster.Roster, x *Supply, rest map[civil.Date]int) (short map[civil.Date]int) {
-	h := r.Horizon
-	short = map[civil.Date]int{}
-	first, last := x.period(h.Now())
-	at, have := h.Today, l.Hand // what is there in the morning of day at
-	l.From, l.Begin = at, have
-	beginning := true
-	for ; last <= h.Last(); first, last = last+1, last+civil.Date(7*x.weeks) {
-		from, to := int(first-h.From), int(last-h.From)+1
-		begins := max(from, 0)
-		if l.Known {
-			begins = max(from, h.Today) // what was fed before was there
-		}
-		need := l.next(begins, to)
-		if need < 0 && !x.besides() {
-			continue
-		}
-		if need < 0 {
-			need = begins
-		}
-		o := Order{Week: first, Last: last}
-		var ok bool
-		if o.Deliver, o.By, ok = x.sends.By(h.Date(need) - civil.Date(x.Gut)); !ok {
-			continue
-		}
-		begun := o.By < h.Now() // it was to be ordered before today, and is taken to have been
-		if l.Known && begun && (o.Deliver <= h.Now() || x.skipped(o.By)) {
-			now, there := x.sends.From(h.Now())
-			if !there || now > last {
-				continue
-			}
-			o.Deliver, o.By, o.Late, begun = now, h.Now(), true, false
-		}
-		on := int(o.Deliver - h.From)
-		wants := 0.0
-		if l.Known {
-			if on > at {
-				have, at = l.run(have, at, on, nil), on
-			}
-			wants = max(0, Wanted(ints(l.Use[on:to]), x.Daily)-have)
-		} else {
-			wants = Wanted(ints(l.Use[max(on, 0):to]), x.Daily) - Wanted(ints(l.Use[max(on, 0):need]), x.Daily)
-			if on < 0 {
-				wants = Wanted(ints(l.Use[need:to]), x.Daily)
-			}
-		}
-		bare := wants
-		wants *= 1 + x.Margin
-		if x.besides() {
-			b := x.Plan.Supply.Besides.V
-			wants += UpTo((b.Low+b.High)/2/7, (b.High-b.Low)/4/7*math.Sqrt(7), 7*x.weeks, 0, youngChance)
-		}
-		o.Number = Whole(wants)
-		if rest != nil {
-			o.Number = min(o.Number, rest[first])
-		}
-		if o.Number == 0 {
-			continue
-		}
-		sizes := make([]int, 0, len(x.Plan.Supply.Packs))
-		for _, p := range x.Plan.Supply.Packs {
-			sizes = append(sizes, p.V)
-		}
-		gives := o.Number
-		o.Packing = Packed(gives, sizes)
-		if w := x.Plan.Supply.Weekly; w.Set() && o.Packing.Total > w.V*x.weeks {
-			o.Packing = Within(w.V*x.weeks, sizes)
-			gives = min(gives, o.Packing.Total)
-			o.Packing.Surplus = o.Packing.Total - gives
-			o.Short = o.Number - gives
-		}
-		if o.Short > 0 {
-			short[first] = o.Short
-		}
-		if o.Number = gives; gives == 0 {
-			x.Orders = append(x.Orders, o)
-			continue
-		}
-		if !l.Known && beginning && on >= 0 { // what is fed until then was ordered before
-			l.From, l.Begin = on, Wanted(ints(l.Use[on:need]), x.Daily)
-		}
-		beginning = false
-		if on >= 0 && wants > 0 {
-			comes := bare * float64(gives) / wants // without the margin, which is for what dies
-			if l.Known && o.Short == 0 {
-				comes = max(comes, float64(o.Packing.Total)/(1+x.Margin))
-			}
-			l.arrive[on] += comes
-		}
-		if n := len(x.Orders) - 1; n >= 0 && x.Orders[n].Deliver == o.Deliver && x.Orders[n].By == o.By && !x.Plan.Supply.Weekly.Set() {
-			p := &x.Orders[n] // one parcel
-			p.Last, p.Number, p.Late = o.Last, p.Number+o.Number, p.Late || o.Late
-			p.Packing = Packed(p.Number, sizes)
-			continue
-		}
-		o.Frost, o.Heat = x.frost(o.Deliver), x.heat(o.Deliver)
-		if !begun || o.Deliver >= h.Now() {
-			x.Orders = append(x.Orders, o)
-		}
-	}
-	return short
-}
-
 // besides reports whether some are used that the plan does not know of.
 func (x *Supply) besides() bool {
 	return x.Plan.Supply.Besides.Set() && x.Plan.Supply.Besides.V.High > 0
@@ -248,10 +156,47 @@ func (l *Lot) next(from, to int) int {
 	return -1
 }
 
-func ints(all []int) []float64 {
-	out := make([]float64, len(all))
-	for i, n := range all {
-		out[i] = float64(n)
+// Longest is for how many days what is ordered has to last at the most.
+func (x *Supply) Longest() (n int) {
+	for i := range x.Orders {
+		if o := &x.Orders[i]; o.Lasts > 0 {
+			n = max(n, int(o.Lasts-o.Deliver))
+		}
 	}
-	return out
+	return n
 }
+
+// Soonest is the day on which something comes that is ordered on a day; false for none.
+func (x *Supply) Soonest(ordered civil.Date) (civil.Date, bool) { return x.sends.From(ordered) }
+
+// Keeps is for how long bought ones of a lot can be used by the sheet; nil where nothing is known.
+func Keeps(l *Lot) *plan.Figure {
+	if l.Sheet == nil {
+		return nil
+	}
+	return l.Sheet.Figure(schema.FeederUsable)
+}
+
+// held is for how long weather holds a parcel back before it is cancelled
+// (flukerfarms on its holds).
+const held = 7
+
+// HeldFor is for how many days more than until the next delivery the food of young is to last.
+const HeldFor = held
+
+// reserve is for how many days beyond the weeks of an order, the last of which ends on a day, the
+// food of young is in the house: as long as the parcel after it may be held.
+func (x *Supply) reserve(last civil.Date) int {
+	if x.Lot.bred || x.Fetched() {
+		return 0
+	}
+	for d := last + 1; d <= last+held; d++ {
+		if x.frost(d) || x.heat(d) {
+			return held
+		}
+	}
+	return 0
+}
+
+// Fetched reports whether the keeper fetches them, so that no parcel travels.
+func (x *Supply) Fetched() bool { return x.Plan.From.Fetched.V }

@@ -73,9 +73,13 @@ func (t *tasks) orders(x *Supply) {
 			continue // the seller gives less than a pack: that is a finding
 		}
 		if o.By >= h.Now() {
-			t.errands = append(t.errands, roster.Errand{Name: "order/" + o.Week.String(), Kind: schema.KindOrder, On: t.before(o.By), Text: x.Words(o), High: o.Late, At: x.Plan.At})
+			on := t.before(o.By)
+			if x.Fetched() && o.By == o.Deliver {
+				on = o.Deliver // before it there are none
+			}
+			t.errands = append(t.errands, roster.Errand{Name: "order/" + o.Week.String(), Kind: schema.KindOrder, On: on, Text: x.Words(o), High: o.Late, At: x.Plan.At})
 		}
-		if o.Deliver >= h.Now() {
+		if o.Deliver >= h.Now() && !x.Fetched() {
 			t.errands = append(t.errands, roster.Errand{Name: "delivery/" + o.Week.String(), Kind: schema.KindDelivery, On: o.Deliver, At: x.Plan.At,
 				Text: "Parcel from " + x.Plan.From.Shown() + ", " + x.Lot.Of(o.Packing.Total) + ": open at once, warm slowly, count what lives; log " + name + " delivered and how many"})
 		}
@@ -85,10 +89,27 @@ func (t *tasks) orders(x *Supply) {
 // Words are an order as it stands in rounds and in what is printed, one text for both.
 func (x *Supply) Words(o *Order) string {
 	text := "Order " + x.Lot.Of(o.Number)
+	if x.Fetched() {
+		text = "Fetch " + x.Lot.Of(o.Number)
+	}
 	if len(o.Packing.Packs) > 0 {
 		text += " (" + o.Packing.Words() + ")"
 	}
-	text += " from " + x.Plan.From.Shown() + " by " + o.By.Short() + ", for " + o.Deliver.Short()
+	text += " from " + x.Plan.From.Shown()
+	switch {
+	case x.Fetched() && o.By == o.Deliver:
+		text += " on " + o.Deliver.Short()
+	case x.Fetched():
+		text += " on " + o.Deliver.Short() + ", ordered there by " + o.By.Short()
+	default:
+		text += " by " + o.By.Short() + ", for " + o.Deliver.Short()
+	}
+	if int(o.Lasts-o.Deliver) > 7*x.weeks+usualSpan {
+		text += ", to last until " + o.Lasts.Short()
+	}
+	if o.Reserve > 0 {
+		text += "; keep " + strconv.Itoa(o.Reserve) + " for the young, should the next parcel be held"
+	}
 	if o.Short > 0 {
 		text += "; " + strconv.Itoa(o.Short) + " more are wanted than they give"
 	}
@@ -109,8 +130,15 @@ func (x *Supply) Words(o *Order) string {
 	case o.Heat:
 		text += "; heat check (nothing travels above " + limit(x.Plan.From.HeldAbove, 30) + ")" + depot
 	}
+	if x.Fetched() {
+		text += "; log " + x.Plan.Name.V + " delivered and how many"
+	}
 	return text
 }
+
+// usualSpan is how many days before its weeks what is ordered comes at the most without a word:
+// over a weekend.
+const usualSpan = 5
 
 // Words are the packs, and how many are over: "2 packs of 250, 17 over".
 func (p *Packing) Words() string {

@@ -32,6 +32,9 @@ var usual = []upkeep{
 // wetText is what is done the day after wet food was given; common practice, no source.
 const wetText = "Take out wet food of the day before"
 
+// frozen is what is done for feeders that are dead and frozen; common practice, no source.
+var frozen = []upkeep{{task: "Freezer cold, packs dry? What is past its date goes out", every: 30, cleans: true}}
+
 // upkeepOf is what is done for a feeder in a tub or in a culture.
 func upkeepOf(f *plan.FeederSheet, where string) []upkeep {
 	if f == nil {
@@ -65,6 +68,9 @@ func step(v quantity.Interval) int {
 // food is of the first that is food, or of the first where none is.
 func (t *tasks) tend(where string, own *plan.Tending) {
 	all := upkeepOf(t.store.Sheet, where)
+	if x := t.store.Tub; x != nil && x.Frozen.V {
+		all = frozen
+	}
 	food := max(0, slices.IndexFunc(all, func(u upkeep) bool { return !u.cleans }))
 	named := map[*schema.CareKind]bool{}
 	for i, u := range all {

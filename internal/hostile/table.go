@@ -118,6 +118,7 @@ var many = []struct{ name, before, unit, after string }{
 	{"supplies of one prey that is fed", "seller \"s\" {\n  delivers = [\"tue to fri\"]\n}\n", "supply \"p#\" {\n  prey   = \"cricket adult\"\n  seller = \"s\"\n  packs  = [7, 50]\n  weekly = 1\n}\n", fed},
 	{"supplies each of its own seller", "", "seller \"s#\" {\n  delivers = [\"tue to fri\"]\n}\nsupply \"p#\" {\n  prey   = \"cricket adult\"\n  seller = \"s#\"\n  every  = \"8 weeks\"\n}\n", fed},
 	{"supplies of nobody", "", "supply \"p#\" {\n  prey   = \"~ adult\"\n  seller = \"~\"\n}\n", one},
+	{"supplies that are fetched", "seller \"s\" {\n  delivers = [\"sat\"]\n  fetched  = true\n}\ntub \"t\" {\n  prey   = \"cricket adult\"\n  frozen = true\n}\n", "supply \"p#\" {\n  prey   = \"cricket adult\"\n  seller = \"s\"\n}\n", one},
 	{"tubs", "", "tub \"t#\" {\n  prey = \"cricket adult\"\n}\n", one},
 	{"tubs with feeders that were counted", "", "tub \"t#\" {\n  prey = \"cricket adult\"\n  count = 1000000\n  counted = \"2026-11-01\"\n  gut_load = \"48 h\"\n  tend = \"day\"\n}\n", fed},
 	{"cultures of what is fed", "", "culture \"c#\" {\n  prey = \"cricket adult\"\n  lead = \"1 day\"\n  lasts = \"1 day\"\n  at_once = 1000\n}\n", fed},
