@@ -89,7 +89,7 @@ func noReserve(r *Rule, c *Collection) {
 			when = "in " + wording.Days(h.In)
 		}
 		c.Add(finding.Finding{Rule: &r.Rule, At: l.Supplies[0].Plan.At, Source: r.Source, Limit: "the food of the young until the next delivery and " + wording.Days(stock.HeldFor) + " more",
-			Text:  "by what was counted, young would have no " + l.Many() + " from " + when + " on, were the next parcel held back by the weather: " + wording.Count(h.Lacks, "more is", "more are") + " wanted for that",
+			Text:  "by what was counted, young would have no " + l.Many() + " " + when + ", were the next parcel held back by the weather: " + wording.Count(h.Lacks, "more is", "more are") + " wanted for that",
 			Write: "some from nearby, kept for the young alone; what was counted since, in the log, as " + l.Supplies[0].Plan.Name.V + " " + schema.WordCounted.Name + " and how many"})
 	}
 }

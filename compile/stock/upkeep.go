@@ -170,7 +170,7 @@ func (t *tasks) discards(c *Culture) {
 		if c.Age == 0 {
 			why = "by then no more come"
 		}
-		t.errands = append(t.errands, roster.Errand{Name: "discard/" + d.String(), Kind: schema.KindClear, On: t.before(d + civil.Date(c.lives())), At: c.Plan.At,
+		t.errands = append(t.errands, roster.Errand{Name: "discard/" + d.String(), Kind: schema.KindTend, On: t.before(d + civil.Date(c.lives())), At: c.Plan.At,
 			Text: "Throw out " + what + ", sealed or frozen first, and wash what it was in: " + why})
 	}
 }

@@ -128,7 +128,6 @@ feeder "fruit-fly" {
   upkeep "look" {
     task    = "Look into each jar for mould, mites and medium that has dried out or run; one that has any goes out, sealed; all of them: log crashed"
     every   = "3 days"
-    cleans  = true
     note    = "Mites or mould take a jar within days. How often is common practice, no source. They live on the medium of the jar, and are not fed."
     source  = ["practice"]
     quality = "practice"
