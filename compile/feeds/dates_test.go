@@ -76,10 +76,13 @@ func TestNobodyElsesCalendarHasDatesOfTheHouse(t *testing.T) {
 		}
 		with["house.care.hcl"] = papersOf(p)
 		a, b := feedsOf(t, files, p), feedsOf(t, with, p)
-		if len(b) != len(a)+1 {
+		if n := len(b) - len(a); n != 1 && (n != 0 || a["dates"] == nil) {
 			t.Fatalf("plan %d: %d calendars, and with dates %d", seed, len(a), len(b))
 		}
 		for name, text := range a {
+			if name == "dates" { // a training of a keeper ends
+				continue
+			}
 			seen++
 			if !bytes.Equal(text, b[name]) {
 				t.Errorf("plan %d: calendar %s changes with the dates of the house", seed, name)

@@ -143,14 +143,18 @@ func (l *loads) task(x *care) Task {
 // work appends what an entry is, once it is moved by n days.
 func (l *loads) work(out []Work, e *roster.Entry, n int) []Work {
 	from := l.r.Horizon.Today
-	at, timed := l.round[e.Round]
+	at, timed := l.round[e.Round.Whole()]
 	duty := l.r.Roster.People.Of(e.Keeper)
 	for d := range moved(e, l.r.Horizon, n) {
 		who, there := e.Keeper, true
-		if duty != nil {
-			if who, there = l.r.Roster.Doer(e, d); !there {
-				continue
-			}
+		switch {
+		case e.Round.Turns != nil && (e.Timing == nil || !e.Timing.Keeper.Set()):
+			who, there = l.r.Roster.People.Doer(l.r.Roster.TurnOf(e, d), d)
+		case duty != nil:
+			who, there = l.r.Roster.Doer(e, d)
+		}
+		if !there {
+			continue
 		}
 		day := d - from
 		if i, ok := l.who[who]; ok {

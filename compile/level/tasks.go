@@ -266,11 +266,11 @@ func (x *care) turned(r *compile.Result, n int) *plan.Turn {
 
 // held reports whether its round is held on all days to which it would move.
 func (x *care) held(r *compile.Result, n int) bool {
-	if len(x.entries) > 1 && x.entries[0].Round != x.entries[1].Round && x.entries[1].After == 0 {
-		return !slices.ContainsFunc(x.entries, func(e *roster.Entry) bool { return r.Roster.HeldOn(e.Round) != nil })
+	if len(x.entries) > 1 && x.entries[0].Round.Whole() != x.entries[1].Round.Whole() && x.entries[1].After == 0 {
+		return !slices.ContainsFunc(x.entries, func(e *roster.Entry) bool { return r.Roster.WholeHeldOn(e.Round) != nil })
 	}
 	for _, e := range x.entries {
-		held := r.Roster.HeldOn(e.Round)
+		held := r.Roster.WholeHeldOn(e.Round)
 		if held == nil {
 			continue
 		}

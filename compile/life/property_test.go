@@ -42,7 +42,7 @@ func scribble(r *rand.Rand, n int, from civil.Date, days int) []plan.Event {
 		schema.AfterEnclosure: {"other", "2 other", "other young", "nowhere", ""},
 	}
 	// A line about feeder animals is a remark where it names an enclosure: it comes to no life.
-	words := slices.DeleteFunc(slices.Clone(schema.LogWords), func(w *schema.LogWord) bool { return w.Subject == schema.OfStock })
+	words := slices.DeleteFunc(slices.Clone(schema.LogWords), func(w *schema.LogWord) bool { return w.Subject == schema.OfStock || w == schema.WordTested })
 	var lines []plan.Event
 	for i := range n {
 		w := words[r.Intn(len(words))]

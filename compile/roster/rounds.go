@@ -55,6 +55,28 @@ func (r *Roster) InAll(x *plan.Round) []*Entry {
 // HeldOn returns the days on which a round is held, nil for every day.
 func (s *Shared) HeldOn(x *plan.Round) horizon.Days { return s.rounds.held[x] }
 
+// WholeHeldOn returns the days on which a round is held, by whomever of its rota, nil for every day.
+func (s *Shared) WholeHeldOn(x *plan.Round) horizon.Days {
+	if x.Turns == nil {
+		return s.rounds.held[x]
+	}
+	return heldOn(s.Plan, x, s.Horizon)
+}
+
+// TurnOf returns whose an entry is that is done on day i in its round: another's, where a rota
+// gives that day to them.
+func (s *Shared) TurnOf(e *Entry, i int) string {
+	if e.Round.Turns == nil {
+		return e.Keeper
+	}
+	for _, part := range s.rounds.with(e.Round.Whole()) {
+		if s.rounds.held[part].Has(i) {
+			return part.Keeper.V
+		}
+	}
+	return e.Keeper
+}
+
 // usually returns the days of a round but for exceptions.
 func usually(c *plan.Collection, x *plan.Round, h horizon.Horizon) horizon.Days {
 	if len(x.On) > 0 {
