@@ -90,6 +90,12 @@ func (s *Shared) oddDates() []finding.Finding {
 	for _, x := range s.Plan.Dates {
 		s.over(&found, x.Name.V, "on", x.On)
 	}
+	for _, x := range s.Plan.Rotas {
+		for k, t := range x.Turns {
+			s.over(&found, "a turn of "+shown(s.Plan, t.Name.V), "on", t.On)
+			s.idleTurn(&found, x, k)
+		}
+	}
 	for _, x := range s.Plan.Rounds {
 		if x.Of != nil || len(x.NotOn)+len(x.AlsoOn) == 0 {
 			continue

@@ -105,6 +105,41 @@ func (s *Shared) twoTurns() []finding.Finding {
 	return found.All
 }
 
+// idleTurn finds single dates of a turn that are its keeper's anyway: most often another day was
+// meant to be swapped.
+func (s *Shared) idleTurn(found *finding.List, r *plan.Rota, k int) {
+	t := r.Turns[k]
+	without := *r
+	without.Turns = slices.Delete(slices.Clone(r.Turns), k, k+1)
+	var rounds []*plan.Round
+	for _, x := range s.Plan.Rounds {
+		if x.Of == nil && x.Turns == r {
+			rounds = append(rounds, x)
+		}
+	}
+	var others *shared
+	for _, d := range t.On {
+		i, in := s.Horizon.Index(d.V.First)
+		if !s.single(d.V) || !in || len(rounds) == 0 {
+			continue
+		}
+		if others == nil {
+			others = s.share(&without)
+		}
+		whose := others.turns[i]
+		theirs := func(x *plan.Round) bool {
+			if whose < 0 {
+				return x.Keeper.V == t.Name.V
+			}
+			return without.Turns[whose].Name.V == t.Name.V
+		}
+		if !slices.ContainsFunc(rounds, func(x *plan.Round) bool { return !theirs(x) }) {
+			found.Add(finding.Finding{Rule: ruleIdleDate, At: d.At, Text: d.V.First.Words() + " is a day of " + shown(s.Plan, t.Name.V) + " anyway: the turn changes nothing",
+				Write: "the day that is swapped, or nothing"})
+		}
+	}
+}
+
 // weekly reports whether a turn has days of the week only.
 func weekly(t *plan.RotaTurn) bool {
 	return !slices.ContainsFunc(t.On, func(d plan.Written[plan.Day]) bool { return d.V.Kind != plan.EachWeekday })

@@ -198,3 +198,29 @@ func TestRotaIsNoStandIn(t *testing.T) {
 		}
 	}
 }
+
+// TestTurnThatChangesNothing: a date of a turn that is its keeper's anyway, or that is over, is
+// most often not the day that was meant.
+func TestTurnThatChangesNothing(t *testing.T) {
+	for swap, want := range map[string]string{
+		`turn "relief" { on = ["2027-01-08"] }`:               "", // a Friday
+		`turn "relief" { on = ["2027-01-09"] }`:               "date-idle",
+		`turn "lead" { on = ["2027-01-08"] }`:                 "date-idle",
+		`turn "lead" { on = ["2027-01-09"] }`:                 "",
+		`turn "lead" { on = ["2026-01-09"] }`:                 "date-over",
+		`turn "third" { on = ["2027-01-04 to 2027-01-10"] }`:  "",
+		`turn "relief" { on = ["2027-01-09", "2027-01-11"] }`: "date-idle",
+	} {
+		text := strings.Replace(weekends, "  turn", "  "+swap+"\n  turn", 1)
+		r := compiled(t, house(text+shared("", "  rota = \"shared\"\n")), "", day("2027-01-06"))
+		got := ""
+		for _, f := range r.Findings {
+			if strings.HasPrefix(f.Rule.ID, "date-") {
+				got += f.Rule.ID
+			}
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", swap, got, want)
+		}
+	}
+}
