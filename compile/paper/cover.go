@@ -199,7 +199,11 @@ func (c *cover) until() string {
 	if c.stint.Open {
 		return "It is not known yet until when. Go on until " + c.shown(c.stint.For) + " has told you that the rounds are theirs again."
 	}
-	return c.shown(c.stint.For) + " does the rounds again from " + c.stint.Back.Words() + ", and tells you so. Until you have heard it, go on."
+	again := " does the rounds again from "
+	if c.r.Roster.ByRota(c.stint.For) {
+		again = " does the rounds again, on the days that the rota says, from "
+	}
+	return c.shown(c.stint.For) + again + c.stint.Back.Words() + ", and tells you so. Until you have heard it, go on."
 }
 
 // held are the lines of the states and of what may not be opened, each once, with the day

@@ -68,7 +68,7 @@ func (s *Shared) leaves(d *Duty, r *Run) []Leave {
 				Lines:  slices.Concat(line(told(visits, "Your days: ")), schema.StandIn),
 				begins: &begins{d, r, []string{name}}},
 			Leave{Away: d.Keeper, Name: id + "/handed-back" + suffix, Title: "Handed back to " + keeper, From: r.until(name), Days: 1, For: name,
-				Lines: []string{keeper + " does the rounds again from today"}})
+				Lines: []string{keeper + s.again(d.Keeper)}})
 	}
 	if len(out) == 0 {
 		away.Lines = []string{"Nobody stands in until " + until}
@@ -91,6 +91,14 @@ func (s *Shared) leaves(d *Duty, r *Run) []Leave {
 		return out
 	}
 	return append(out, Leave{Away: d.Keeper, Name: id + "/return", Title: "Back today", Lines: back, From: r.Ends, Days: 1, For: d.Keeper})
+}
+
+// again says what somebody does who is back.
+func (s *Shared) again(keeper string) string {
+	if s.ByRota(keeper) {
+		return " does the rounds again from today, on the days that the rota says"
+	}
+	return " does the rounds again from today"
 }
 
 // listedVisits is how many visits are listed; of more, the first of them and the last.

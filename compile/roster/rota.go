@@ -49,6 +49,11 @@ func (s *Shared) turns(r *plan.Rota, dated bool, use func(turn, day, before int)
 	}
 }
 
+// ByRota reports whether a keeper has days of a round that goes by a rota.
+func (s *Shared) ByRota(keeper string) bool {
+	return slices.ContainsFunc(s.Rounds, func(x *plan.Round) bool { return x.Turns != nil && x.Keeper.V == keeper })
+}
+
 // of returns the days of a round, or of a part of one, of those on which the whole is held.
 func (x *shared) of(r *plan.Round, held horizon.Days, h horizon.Horizon) horizon.Days {
 	out := h.New()

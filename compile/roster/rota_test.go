@@ -224,3 +224,23 @@ func TestTurnThatChangesNothing(t *testing.T) {
 		}
 	}
 }
+
+// TestBackInARota: who has handed back does not think that the other has all days now.
+func TestBackInARota(t *testing.T) {
+	for rota, want := range map[string]string{"  rota = \"shared\"\n": "Lead does the rounds again from today, on the days that the rota says", "": "Lead does the rounds again from today"} {
+		text := ""
+		if rota != "" {
+			text = weekends
+		}
+		r := compiled(t, house(text+shared("", rota), "away \"lead\" {\n  from  = \"2027-01-12\"\n  to    = \"2027-01-14\"\n  cover = \"third\"\n}\n"), "", day("2027-01-06"))
+		got := ""
+		for _, l := range r.Roster.Leaves() {
+			if strings.HasPrefix(l.Title, "Handed back") {
+				got += strings.Join(l.Lines, "; ")
+			}
+		}
+		if got != want {
+			t.Errorf("%q, want %q", got, want)
+		}
+	}
+}
