@@ -19,6 +19,11 @@ var deadlines = []*Rule{
 		Why:     "It is told on no day, and whoever wrote it thinks that it is.",
 		Source:  "the design of this program",
 		Instead: "Write `by`, the day by which it has to be done; or `last`, when it was done last, where it comes again so long after that."}},
+	{Collection: deadlineAhead, Rule: finding.Rule{ID: "deadline-ahead", Severity: finding.Caution, Silence: finding.ByReason,
+		Title:   "Of a date of the house it is written that it was done on a day to come.",
+		Why:     "The next time is counted from it, and told too late: most often the year is another.",
+		Source:  "the design of this program",
+		Instead: "Write the day on which it was done; for one to come `by`."}},
 	{Collection: datesSelected, Rule: finding.Rule{ID: "calendar-per-date", Severity: finding.Caution, Silence: finding.ByReason,
 		Title:   "A calendar of the dates of the house selects rounds, rooms, enclosures or kinds of care.",
 		Why:     "It has no rounds: what it selects says nothing, and the care that was meant is in no calendar.",
@@ -65,6 +70,15 @@ func deadlineUndated(r *Rule, c *Collection) {
 			}
 		}
 		c.Add(x)
+	}
+}
+
+func deadlineAhead(r *Rule, c *Collection) {
+	for _, b := range c.Plan.Deadlines {
+		if b.Last.Set() && b.Last.V > c.Today {
+			c.Add(finding.Finding{Rule: &r.Rule, At: b.Last.At, Source: r.Source, Text: "last of " + b.Shown() + " is a day to come: " + b.Last.V.Words(),
+				Write: "the day on which it was done; or by in its place, for the day by which it has to be done"})
+		}
 	}
 }
 
