@@ -14,8 +14,10 @@ import (
 	"vivary/cmd/internal/builder"
 	"vivary/cmd/internal/keys"
 	"vivary/compile"
+	"vivary/compile/roster"
 	"vivary/internal/postbox"
 	"vivary/internal/randomplan"
+	"vivary/plan"
 	"vivary/schema/civil"
 )
 
@@ -266,8 +268,11 @@ func TestAllTicked(t *testing.T) {
 		}
 		var log strings.Builder
 		i, looks := r.Horizon.Today, []time.Time{night, (p.Today + 1).At(30, loc)}
-		for _, round := range r.Roster.Rounds {
-			all := due(r, round, i)
+		for _, round := range plan.Wholes(r.Roster.Rounds) {
+			var all []*roster.Entry // whoever has it by a rota
+			for _, part := range r.Roster.Parts(round) {
+				all = append(all, due(r, part, i)...)
+			}
 			for _, e := range all {
 				fmt.Fprintf(&log, "%s %s %s %s\n", p.Today, e.At(), e.Plan().Name.V, e.Said())
 			}
