@@ -164,6 +164,9 @@ func Measures(r *compile.Result) []Measure { return measures(r, nil) }
 func measures(r *compile.Result, moved map[Key]bool) (out []Measure) {
 	work := r.Roster.Work()
 	add := func(m Measure, days []int) {
+		if days == nil { // of somebody who only stands in
+			days = make([]int, r.Horizon.Days)
+		}
 		m.days, m.Weeks = days, (r.Horizon.Days-r.Horizon.Today)/7
 		if m.Weeks <= 0 || m.Cap <= 0 {
 			return

@@ -222,3 +222,20 @@ func TestSixtyTubsOnSunday(t *testing.T) {
 		}
 	}
 }
+
+// Somebody who has a budget and only stands in has no day, and the layout of the others is as it was.
+func TestWhoOnlyStandsIn(t *testing.T) {
+	now := time.Date(2027, 1, 4, 9, 0, 0, 0, time.UTC)
+	plain := planned.With(sunday(20, false), "")
+	more := planned.With(sunday(20, false)+"keeper \"second\" {\n  budget = \"60 min\"\n}\n", "")
+	a, _ := leveled(t, plain, now)
+	b, _ := leveled(t, more, now)
+	if len(b.Was) != len(a.Was)+1 || len(b.Moves) != len(a.Moves) {
+		t.Fatalf("%d measures and %d moves, and without them %d and %d", len(b.Was), len(b.Moves), len(a.Was), len(a.Moves))
+	}
+	for _, m := range b.Was {
+		if m.Keeper != nil && m.Keeper.Name.V == "second" && (m.Most != 0 || m.Over != 0) {
+			t.Errorf("%+v", m)
+		}
+	}
+}
