@@ -3,6 +3,7 @@ package plan
 import (
 	"slices"
 
+	"vivary/schema"
 	"vivary/schema/civil"
 )
 
@@ -19,6 +20,16 @@ type Training struct {
 // TrainedIn reports whether a keeper was ever shown something, whenever that ends.
 func (k *Keeper) TrainedIn(skill string) bool {
 	return slices.Contains(k.Trained.V, skill) || k.training(skill) != nil
+}
+
+// Skills are what a keeper was ever shown, in the order in which they are listed.
+func (k *Keeper) Skills() (out []string) {
+	for _, c := range schema.Skills {
+		if k.TrainedIn(c.Name) {
+			out = append(out, c.Name)
+		}
+	}
+	return out
 }
 
 // TrainedOn reports whether what a keeper was shown holds on a day. A training block goes before

@@ -100,22 +100,12 @@ func sellers(p *Page, _ *where) (all []name) {
 func keepers(p *Page, _ *where) (all []name) {
 	for _, k := range p.Result.Plan.Keepers {
 		detail := k.Shown()
-		if all := trained(k); len(all) > 0 {
+		if all := k.Skills(); len(all) > 0 {
 			detail += ", trained in " + wording.And(all)
 		}
 		all = append(all, name{name: k.Name.V, detail: detail, kind: KindName})
 	}
 	return all
-}
-
-// trained is what a keeper was shown.
-func trained(k *plan.Keeper) (out []string) {
-	for _, c := range schema.Skills {
-		if k.TrainedIn(c.Name) {
-			out = append(out, c.Name)
-		}
-	}
-	return out
 }
 
 func roundNames(p *Page, _ *where) (all []name) {

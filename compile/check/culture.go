@@ -51,8 +51,7 @@ func cultureGap(r *Rule, c *Collection) {
 			}
 			why := "none that the log has yields"
 			if x.Crashed > 0 {
-				why = "it crashed, and none"
-				why += " that was set up since yields"
+				why = "it crashed, and none that was set up since yields"
 			}
 			c.Add(finding.Finding{Rule: &r.Rule, At: x.Plan.At, Source: r.Source, Text: l.Many() + " are fed " + ahead(int(x.Gap-c.Today)) + ", and " + why + " by then; set up as soon as may be it yields in " + wording.Days(int(x.Next-c.Today)),
 				Write: x.Plan.Name.V + " " + schema.WordStarted.Name + " in the log, with its day, for each that is set up"})

@@ -236,19 +236,7 @@ func (w *trials) inHouse(e *Effect) (out []int) {
 
 // houseSection is what changes of one topic of the house.
 func (r *Report) houseSection(head string, topic Topic) Section {
-	s := Section{Head: head}
-	last := "none"
-	for i := range r.House {
-		e := &r.House[i]
-		if e.Topic != topic {
-			continue
-		}
-		if k := causeKey(e.Cause); k != last || len(s.Parts) == 0 {
-			s.Parts = append(s.Parts, Part{Cause: r.lines(e.Cause)})
-			last = k
-		}
-		p := &s.Parts[len(s.Parts)-1]
-		p.Lines = append(p.Lines, Line{Where: e.Where, Text: e.Name + ": " + becomes(e.Was, e.Is)})
-	}
-	return s
+	return r.section(head, r.House, func(e *Effect) bool { return e.Topic == topic }, func(e *Effect) Line {
+		return Line{Where: e.Where, Text: e.Name + ": " + becomes(e.Was, e.Is)}
+	})
 }

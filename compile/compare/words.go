@@ -62,26 +62,32 @@ func (r *Report) Sum() string {
 	return strings.ToUpper(s[:1]) + s[1:]
 }
 
+// section has those of some effects that belong to it; what the same lines bring stands together.
+func (r *Report) section(head string, all []Effect, of func(*Effect) bool, line func(*Effect) Line) Section {
+	s := Section{Head: head}
+	last := "none"
+	for i := range all {
+		e := &all[i]
+		if !of(e) {
+			continue
+		}
+		if k := causeKey(e.Cause); k != last || len(s.Parts) == 0 {
+			s.Parts = append(s.Parts, Part{Cause: r.lines(e.Cause)})
+			last = k
+		}
+		p := &s.Parts[len(s.Parts)-1]
+		p.Lines = append(p.Lines, line(e))
+	}
+	return s
+}
+
 // Sections is the report as it is read: what harms first, people and phones last.
 func (r *Report) Sections() (out []Section) {
 	if r.Unread != nil {
 		return nil // nothing is compared, so that nothing is without an effect
 	}
 	for _, w := range Ways {
-		s := Section{Head: w.String()}
-		last := "none"
-		for i := range r.Effects {
-			e := &r.Effects[i]
-			if e.Way != w {
-				continue
-			}
-			if k := causeKey(e.Cause); k != last || len(s.Parts) == 0 {
-				s.Parts = append(s.Parts, Part{Cause: r.lines(e.Cause)})
-				last = k
-			}
-			p := &s.Parts[len(s.Parts)-1]
-			p.Lines = append(p.Lines, r.line(e))
-		}
+		s := r.section(w.String(), r.Effects, func(e *Effect) bool { return e.Way == w }, r.line)
 		if len(s.Parts) > 0 {
 			out = append(out, s)
 		}

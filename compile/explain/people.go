@@ -6,7 +6,6 @@ import (
 
 	"vivary/compile"
 	"vivary/plan"
-	"vivary/schema"
 	"vivary/schema/wording"
 )
 
@@ -47,11 +46,7 @@ func explainKeeper(r *compile.Result, word string) []Answer {
 
 // trainedIn is what a keeper was shown, each with until when that holds.
 func trainedIn(k *plan.Keeper) (out []string) {
-	for _, c := range schema.Skills {
-		text := c.Name
-		if !k.TrainedIn(text) {
-			continue
-		}
+	for _, text := range k.Skills() {
 		if t := k.Ends(text); t != nil {
 			text += " until " + t.Until.V.Words()
 		}

@@ -77,21 +77,11 @@ func (p *People) inPlace(c *plan.Collection, a *plan.Away, h horizon.Horizon) {
 func (p *People) other(c *plan.Collection, keeper string, i int) string {
 	who, most := "", -1
 	for _, k := range c.Keepers {
-		if n := skills(k); k.Name.V != keeper && n > most && p.There(k.Name.V, i) {
+		if n := len(k.Skills()); k.Name.V != keeper && n > most && p.There(k.Name.V, i) {
 			who, most = k.Name.V, n
 		}
 	}
 	return who
-}
-
-// skills is in how much a keeper is trained.
-func skills(k *plan.Keeper) (n int) {
-	for _, c := range schema.Skills {
-		if k.TrainedIn(c.Name) {
-			n++
-		}
-	}
-	return n
 }
 
 // sudden reports whether the log alone tells of a run of days away.
